@@ -1,0 +1,221 @@
+/**
+ * Tastes and the forms they come in. A taste is any word: those listed here are known without a form word beside
+ * them; one that nobody listed still counts where the sentence says "X flavor".
+ * `usual` is the dose row that the bare taste means when it isn't a concentrated flavor.
+ * `allergens` is what the thing itself brings; a bottle's own list, once saved, wins.
+ */
+export interface TasteRow {
+  taste: string;
+  words?: readonly string[];
+  usual?: string;
+  fruit?: boolean;
+  nut?: string;
+}
+
+const fruit = (taste: string, ...words: string[]): TasteRow => ({ taste, words, fruit: true });
+const nut = (taste: string, law: string, ...words: string[]): TasteRow => ({ taste, words, nut: law });
+const plain = (taste: string, ...words: string[]): TasteRow => ({ taste, words });
+const spirit = (taste: string, ...words: string[]): TasteRow => ({ taste, words, usual: "spirit" });
+
+export const tastes: readonly TasteRow[] = [
+  plain("vanilla", "vanila", "vanille", "vannila", "vanillia"),
+  nut("pistachio", "pistachio", "pistacho", "pistaccio", "pistache", "pistacchio", "pistashio"),
+  nut("hazelnut", "hazelnut", "hazlenut", "noisette"),
+  nut("praline", "unknown", "praliné"),
+  nut("walnut", "walnut"),
+  nut("pecan", "pecan"),
+  nut("peanut", "peanut"),
+  nut("macadamia", "macadamia"),
+  nut("cashew", "cashew"),
+  nut("sesame", "sesame"),
+  nut("black sesame", "sesame"),
+  plain("chestnut", "marron"),
+  plain("caramel", "carmel", "caramell"),
+  plain("salted caramel", "salt caramel", "salty caramel", "salted carmel"),
+  plain("burnt caramel"),
+  plain("toffee"),
+  plain("butterscotch"),
+  plain("mint", "minty"),
+  plain("peppermint", "pepermint", "pepper mint"),
+  plain("spearmint"),
+  plain("coconut", "coco nut", "cocunut"),
+  plain("maple"),
+  plain("rose"),
+  plain("rose water", "rosewater"),
+  plain("violet"),
+  plain("lavender", "lavendar", "lavander"),
+  plain("orange blossom", "orange flower", "orange blosom"),
+  plain("elderflower", "elder flower"),
+  plain("jasmine"),
+  plain("hibiscus"),
+  plain("cherry blossom", "sakura"),
+  plain("tonka", "tonka bean"),
+  plain("cinnamon", "cinammon", "cinnamin"),
+  plain("cardamom", "cardamon"),
+  plain("ginger"),
+  plain("gingerbread"),
+  plain("pumpkin spice"),
+  plain("pumpkin"),
+  plain("chai", "chai spice"),
+  plain("anise", "aniseed", "star anise"),
+  plain("licorice", "liquorice"),
+  plain("saffron"),
+  plain("nutmeg"),
+  plain("clove"),
+  plain("black pepper"),
+  plain("pink pepper"),
+  plain("speculoos", "spiced biscuit"),
+  plain("cookies and cream"),
+  plain("tiramisu", "tiramissu"),
+  plain("cheesecake"),
+  plain("champagne", "prosecco"),
+  plain("bubblegum", "bubble gum"),
+  plain("marshmallow"),
+  plain("malt"),
+  plain("almond"),
+  plain("bitter almond"),
+  plain("marzipan"),
+  { taste: "coffee", words: ["cofee", "coffe", "kaffee", "coffie"] },
+  { taste: "mocha" },
+  { taste: "espresso", words: ["expresso"] },
+  { taste: "matcha", words: ["macha", "maccha"], usual: "tea powder" },
+  { taste: "earl grey", words: ["earl gray"] },
+  plain("bergamot"),
+  { taste: "hojicha", words: ["houjicha"], usual: "tea powder" },
+  { taste: "black tea" },
+  { taste: "green tea" },
+  spirit("rum", "dark rum", "white rum", "spiced rum"),
+  spirit("kirsch", "kirschwasser"),
+  spirit("brandy"),
+  spirit("cognac"),
+  spirit("whisky", "whiskey", "bourbon", "scotch"),
+  spirit("vodka"),
+  spirit("gin"),
+  spirit("tequila"),
+  spirit("limoncello"),
+  spirit("amaretto"),
+  spirit("irish cream liqueur", "irish cream"),
+  spirit("coffee liqueur"),
+  spirit("orange liqueur", "triple sec", "curacao"),
+  spirit("cassis liqueur", "creme de cassis", "crème de cassis"),
+  spirit("calvados"),
+  fruit("strawberry", "strawbery", "strwberry", "fraise", "erdbeere"),
+  fruit("raspberry", "rasberry", "raspbery", "framboise", "himbeere", "razberry"),
+  fruit("blueberry", "bluberry", "bluebery"),
+  fruit("blackberry", "bramble"),
+  fruit("blackcurrant", "black currant", "cassis", "blackcurant"),
+  fruit("redcurrant", "red currant"),
+  fruit("cranberry"),
+  fruit("gooseberry"),
+  fruit("cherry", "chery"),
+  fruit("sour cherry", "morello"),
+  fruit("berry", "mixed berry"),
+  fruit("banana", "bananna", "bannana", "banane"),
+  fruit("mango", "mangoe"),
+  fruit("passion fruit", "passionfruit", "maracuja", "pasion fruit", "passion fuit"),
+  fruit("pineapple", "ananas"),
+  fruit("peach", "peech", "pfirsich"),
+  fruit("apricot", "aprikose", "abricot", "apricott"),
+  fruit("plum"),
+  fruit("pear", "birne"),
+  fruit("apple", "apfel"),
+  fruit("quince"),
+  fruit("fig"),
+  fruit("dates", "medjool date"),
+  fruit("lychee", "litchi", "lichi", "lychi"),
+  fruit("guava"),
+  fruit("papaya"),
+  fruit("kiwi"),
+  fruit("melon"),
+  fruit("watermelon"),
+  fruit("pomegranate"),
+  fruit("rhubarb"),
+  fruit("lemon", "zitrone", "citron", "lemmon"),
+  fruit("lime", "limette"),
+  fruit("key lime"),
+  fruit("orange", "ornage"),
+  fruit("blood orange"),
+  fruit("mandarin", "tangerine", "clementine"),
+  fruit("grapefruit", "grape fruit"),
+  fruit("yuzu"),
+  fruit("grape"),
+  fruit("dragon fruit", "dragonfruit"),
+  plain("ube"),
+  plain("taro"),
+  plain("honey"),
+  plain("jasmine tea"),
+  plain("basil"),
+  plain("thyme"),
+  plain("rosemary"),
+];
+
+/** What a flavor comes as, and the row of the dose table that the word names. */
+export interface FormRow {
+  form: string;
+  dose: string;
+  words: readonly string[];
+  /** The form names a row only after a fruit, or only after a nut: "powder", "paste". */
+  after?: "fruit" | "nut" | "tea" | "coffee" | "vanilla" | "citrus";
+}
+
+export const forms: readonly FormRow[] = [
+  {
+    form: "flavor",
+    dose: "flavor",
+    words: ["flavor", "flavour", "flavoring", "flavouring", "concentrated flavor", "concentrated flavour", "concentrate", "aroma", "aromas", "essence", "taste", "flavr", "flavoer", "flavur", "flvor", "flavours", "flavors", "flavourings", "concentrated flavoring", "concentrated flavouring", "liquid flavor", "liquid flavour", "liquid flavoring", "liquid flavouring", "food flavouring", "food flavoring", "flavor concentrate", "flavour concentrate", "drops of flavor", "saveur", "arome", "arôme"],
+  },
+  { form: "extract", dose: "extract", words: ["extract", "alcohol extract", "extrait", "tincture", "extrakt", "extracts", "exract", "extrct"] },
+  { form: "bean paste", dose: "vanilla paste", words: ["bean paste"] },
+  {
+    form: "oil",
+    dose: "oil",
+    words: ["oil", "flavoring oil", "flavouring oil", "super strength", "super strength oil", "super strength flavor", "super strength flavour", "super strength flavoring", "super strength flavouring", "superstrength oil", "superstrength", "candy oil", "essential oil", "flavor oil", "flavour oil", "oil flavor", "oil flavour", "oil flavoring", "oil flavouring", "super strength flavoring oil", "super strength flavouring oil", "strong oil"],
+  },
+  {
+    form: "freeze-dried powder",
+    dose: "fruit powder",
+    words: ["freeze dried powder", "freeze dried", "freezedried", "freezedried powder", "freeze dry powder", "freeze dry", "fruit powder", "dried powder", "lyophilised powder", "fd powder"],
+  },
+  { form: "powder", dose: "fruit powder", words: ["powder", "dust"], after: "fruit" },
+  {
+    form: "purée",
+    dose: "purée",
+    words: ["puree", "purée", "purees", "purées", "reduced puree", "reduced purée", "pure", "coulis", "pulp", "puré", "puree reduced", "compote", "reduction", "mush"],
+  },
+  { form: "jam", dose: "purée", words: ["jam", "preserve", "marmalade", "curd", "jelly"], after: "fruit" },
+  { form: "nut paste", dose: "nut paste", words: ["nut paste", "paste", "nut butter", "pste"], after: "nut" },
+  { form: "fruit paste", dose: "fruit paste", words: ["paste"], after: "fruit" },
+  { form: "zest", dose: "zest", words: ["zest", "citrus zest", "grated peel", "rind", "peel", "zests", "zeste"] },
+  { form: "tea powder", dose: "tea powder", words: ["tea powder", "ground tea", "powder"], after: "tea" },
+  { form: "coffee powder", dose: "coffee powder", words: ["powder", "granules", "instant"], after: "coffee" },
+  { form: "liqueur", dose: "spirit", words: ["liqueur", "liquor", "spirit", "schnapps", "liquer", "likör"] },
+  { form: "gel color", dose: "gel color", words: ["gel color", "gel colour", "gel food color", "gel food colour", "color gel", "colour gel", "gel coloring", "gel colouring", "gel food coloring", "gel food colouring", "gel dye", "paste color", "paste colour", "gel", "gell", "gell color", "gell colour", "color in gel", "colour in gel"] },
+  {
+    form: "powder color",
+    dose: "powder color",
+    words: ["powder color", "powder colour", "powdered color", "powdered colour", "color powder", "colour powder", "powder coloring", "powder colouring", "powdered coloring", "powdered colouring", "powder food color", "powder food colour", "powder food coloring", "powder food colouring", "powdered food color", "powdered food colour", "powdered food coloring", "powdered food colouring", "powder dye", "food color powder", "food colour powder", "color dust"],
+  },
+  {
+    form: "color",
+    dose: "color",
+    words: ["food color", "food colour", "food coloring", "food colouring", "coloring", "colouring", "food dye", "dye", "color", "colour", "pigment"],
+  },
+];
+
+/** Whole flavors that one phrase names, form and all. */
+export const readyFlavors: readonly { id: string; dose: string; taste?: string; words: readonly string[] }[] = [
+  { id: "vanilla extract", dose: "extract", taste: "vanilla", words: ["vanilla extract", "vanilla essence"] },
+  { id: "vanilla bean paste", dose: "vanilla paste", taste: "vanilla", words: ["vanilla bean paste", "vanilla paste", "vanilla bean", "vbp"] },
+  { id: "cocoa powder", dose: "cocoa powder", words: ["cocoa powder", "cocoa", "cacao powder", "cacao", "unsweetened cocoa", "coco powder"] },
+  { id: "instant coffee", dose: "coffee powder", taste: "coffee", words: ["instant coffee", "coffee powder", "coffee granules", "instant coffee powder", "ground coffee"] },
+  { id: "espresso powder", dose: "coffee powder", taste: "espresso", words: ["espresso powder", "instant espresso", "espresso pwdr", "instant espresso powder"] },
+  { id: "matcha", dose: "tea powder", taste: "matcha", words: ["matcha", "matcha powder", "matcha tea", "green tea powder"] },
+  { id: "hojicha", dose: "tea powder", taste: "hojicha", words: ["hojicha", "hojicha powder"] },
+  { id: "ground tea", dose: "tea powder", taste: "tea", words: ["ground tea", "tea powder", "tea dust", "earl grey powder", "ground earl grey", "earl grey tea powder"] },
+  { id: "citric acid", dose: "citric acid", words: ["citric acid", "citric"] },
+  { id: "salt", dose: "salt", words: ["salt", "sea salt", "fleur de sel", "flaky salt", "fine salt", "table salt"] },
+  { id: "praline paste", dose: "nut paste", taste: "praline", words: ["praline paste", "praliné paste", "nut paste", "gianduja paste"] },
+  { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond paste", "almond butter"] },
+  { id: "peanut butter", dose: "nut paste", taste: "peanut", words: ["peanut butter"] },
+  { id: "tahini", dose: "nut paste", taste: "sesame", words: ["tahini", "sesame paste", "black sesame paste"] },
+];

@@ -1,0 +1,79 @@
+/** The numbers of an answer that its headline doesn't say already, a line each, names and units aligned. */
+import type { Figure } from "../../tools/contract/index.ts";
+import { plain, weight } from "../../tools/lib/show.ts";
+import { padded, printable, width } from "./text.ts";
+import { wrapped } from "./wrap.ts";
+
+const indent = "  ";
+
+/** Lines for the figures that aren't in the headline; none when it has them all. */
+export function figureLines(figures: readonly Figure[], headline: string, columns: number): string[] {
+  const rows = figures
+    .filter((figure) => !isSaid(figure, figures, headline))
+    .map((figure) => ({ name: printable(figure.name), ...amountOf(figure) }));
+  const nameSize = Math.max(0, ...rows.map((row) => width(row.name)));
+  const numberSize = Math.max(0, ...rows.map((row) => width(row.number)));
+  return rows.flatMap((row) => {
+    const number = " ".repeat(numberSize - width(row.number)) + row.number;
+    const line = `${indent}${padded(row.name, nameSize)}  ${number}${row.rest}`;
+    if (width(line) <= columns) return [line];
+    return wrapped(`${row.name} ${row.number}${row.rest}`, columns, {
+      first: indent,
+      rest: indent.repeat(2),
+    });
+  });
+}
+
+/** The number that stands in the column, and what follows it: unit and range. */
+function amountOf(figure: Figure): { number: string; rest: string } {
+  const { value, low, high } = figure;
+  const unit = unitOf(figure.unit);
+  const range = low === undefined || high === undefined ? "" : rangeOf(figure, low, high);
+  if (value === undefined) return { number: range || ends(figure), rest: range || ends(figure) ? unit : "" };
+  return { number: shown(value, figure.unit), rest: `${unit}${range ? ` (${range})` : ""}` };
+}
+
+function rangeOf(figure: Figure, low: number, high: number): string {
+  const [from, to] = [shown(low, figure.unit), shown(high, figure.unit)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+/** A range that is open at one end. */
+function ends(figure: Figure): string {
+  if (figure.low !== undefined) return `from ${shown(figure.low, figure.unit)}`;
+  return figure.high !== undefined ? `up to ${shown(figure.high, figure.unit)}` : "";
+}
+
+/** A ratio's ":1" sits at its number, other units a space away. */
+const unitOf = (unit: string) => (unit === "" || unit.startsWith(":") ? unit : ` ${printable(unit)}`);
+
+const money = /^[A-Z]{3}$/;
+
+function shown(value: number, unit: string): string {
+  if (unit === "g") return weight(value);
+  return money.test(unit) ? value.toFixed(2) : plain(value);
+}
+
+/** Whether the headline has all numbers of a figure with its unit, and it is clear that it means this one. */
+function isSaid(figure: Figure, all: readonly Figure[], headline: string): boolean {
+  const numbers = [figure.value, figure.low, figure.high].filter((each) => each !== undefined);
+  const said = headline.match(/\d+(?:\.\d+)?/g) ?? [];
+  const inIt = numbers.every((number) => said.some((token) => rounds(number, token)));
+  if (!inIt || numbers.length === 0 || !hasUnit(headline, figure.unit))
+    return inIt && numbers.length > 0 && all.length === 1;
+  const alone = all.filter((each) => each.unit === figure.unit).length === 1;
+  return alone || headline.toLowerCase().includes(figure.name.toLowerCase());
+}
+
+/** Whether a token is the number, at the number of decimals that the token has. */
+function rounds(number: number, token: string): boolean {
+  const decimals = token.split(".")[1]?.length ?? 0;
+  const off = Math.abs(Math.abs(number) - Number(token));
+  return off <= 0.5 * 10 ** -decimals + 1e-9 && off <= 0.05 * Math.abs(number) + 1e-9;
+}
+
+function hasUnit(headline: string, unit: string): boolean {
+  if (!/^\p{L}/u.test(unit)) return headline.includes(unit);
+  const escaped = unit.replace(/[^\p{L}\p{N} ]/gu, "\\$&").replace(/s$/, "s?");
+  return new RegExp(`(?<!\\p{L})${escaped}(?!\\p{L})`, "u").test(headline);
+}

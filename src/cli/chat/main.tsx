@@ -1,0 +1,34 @@
+import "./terminal.ts";
+import { render } from "ink";
+import { Chat } from "./chat.tsx";
+import type { ChatOptions } from "./options.ts";
+
+export type { ChatOptions } from "./options.ts";
+
+/**
+ * Opens the chat in a terminal and resolves when the baker has left it, with the terminal as it was before and
+ * nothing of the record under way. It never ends the process itself.
+ *
+ * Needs a terminal on both streams; without one, lines are answered as plain text elsewhere.
+ * @throws what broke inside the view; what goes wrong with the record is said in the chat, which stays open
+ */
+export async function openChat(options: ChatOptions): Promise<void> {
+  const stdin = options.stdin ?? process.stdin;
+  const stdout = options.stdout ?? process.stdout;
+  // Before anything is waited for: until then the terminal itself echoes what is typed ahead.
+  stdin.setRawMode?.(true);
+  let stop: () => Promise<unknown> = async () => {};
+  const onStart = (how: () => Promise<unknown>) => {
+    stop = how;
+  };
+  try {
+    const history = await options.loadHistory().catch(() => []);
+    const chat = <Chat options={options} history={history} env={options.env ?? process.env} onStart={onStart} />;
+    // Ctrl-C is a key like the others here; it leaves by the same door as "bye".
+    // Incremental rendering stays off: with a visible cursor it starts one line too low.
+    await render(chat, { stdin, stdout, exitOnCtrlC: false }).waitUntilExit();
+  } finally {
+    stdin.setRawMode?.(false);
+    await stop();
+  }
+}

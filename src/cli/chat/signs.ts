@@ -1,0 +1,26 @@
+/** The few signs that the chat draws with, and the same in plain ASCII for terminals that have no others. */
+
+export interface Signs {
+  /** Before the question: a bowl seen from the side. */
+  prompt: string;
+  /** Where a text was shortened. */
+  gap: string;
+  /** A cell of a bar: the part that has passed, the part that is left. */
+  full: string;
+  empty: string;
+}
+
+export const drawn: Signs = { prompt: "∪ ", gap: "…", full: "■", empty: "·" };
+export const ascii: Signs = { prompt: "u ", gap: "..", full: "#", empty: "." };
+
+type Environment = Readonly<Record<string, string | undefined>>;
+
+/**
+ * Chooses by the locale that is in force. Where none is set, as in many containers, the terminal is taken to be
+ * a UTF-8 one: node writes UTF-8 in any case.
+ */
+export function signsFor(env: Environment): Signs {
+  if (env.TERM === "linux" || env.TERM === "dumb") return ascii;
+  const locale = env.LC_ALL || env.LC_CTYPE || env.LANG;
+  return !locale || /utf-?8/i.test(locale) ? drawn : ascii;
+}

@@ -1,0 +1,40 @@
+import { useRef, useState } from "react";
+import { type Edited, type Editor, edit, freshEditor } from "./editor.ts";
+import type { Key } from "./keys.ts";
+
+export interface QuestionLine {
+  /** As it is on the screen. */
+  shown: Editor;
+  /** Carries out keys and shows the result. */
+  take(keys: readonly Key[]): Edited;
+  /** Resolves when the history is kept. */
+  settled(): Promise<unknown>;
+}
+
+/**
+ * The question line and its history.
+ * @param history lines of earlier sessions
+ * @param save called with all lines whenever one was added, never twice at once
+ */
+export function useLine(
+  history: readonly string[],
+  save: (lines: readonly string[]) => Promise<unknown>,
+): QuestionLine {
+  const [shown, setShown] = useState(() => freshEditor(history));
+  // Several chunks can come between two frames: the ref is what they change, the state only shows it.
+  const current = useRef(shown);
+  const saving = useRef<Promise<unknown>>(Promise.resolve());
+  return {
+    shown,
+    take(keys) {
+      const before = current.current;
+      const edited = edit(before, keys);
+      current.current = edited.editor;
+      setShown(edited.editor);
+      if (edited.editor.history !== before.history)
+        saving.current = saving.current.then(() => save(edited.editor.history));
+      return edited;
+    },
+    settled: () => saving.current,
+  };
+}

@@ -1,0 +1,80 @@
+/** Keeps an eye on the timers: looks about once a second while one runs, and not at all while none does. */
+import type { World } from "../../tools/contract/index.ts";
+import type { Timer } from "../../tools/contract/record.ts";
+import { dueTimers } from "./countdown.ts";
+
+const tick_ms = 1000;
+const shortest_ms = 200;
+
+export interface WatchAround {
+  world(): Promise<World>;
+  now_ms(): number;
+  /** Marks timers as rung in the record. */
+  ring(timerIds: number[]): Promise<void>;
+  /** The running timers that aren't due, whenever they were looked at. */
+  show(running: Timer[]): void;
+  /** Timers that have just come due: bell and words. */
+  announce(due: Timer[]): void;
+  trouble(error: unknown): void;
+  /** Runs something later; gives back how to call that off. */
+  later(run: () => void, ms: number): () => void;
+}
+
+export interface Watch {
+  /** Looks now: at the start and after every answer. Looks never overlap. */
+  look(): Promise<void>;
+  /** No more looks; the one that runs ends first. */
+  stop(): Promise<void>;
+}
+
+/** Watches until stopped. A record that can't be read is named once, and looked at again after the next answer. */
+export function watchTimers(around: WatchAround): Watch {
+  // A timer that is set anew after it rang has another due time and rings again.
+  const rung = new Set<string>();
+  let stopped = false;
+  let callOff = () => {};
+  let last: Promise<void> = Promise.resolve();
+
+  async function once(): Promise<void> {
+    callOff();
+    if (stopped) return;
+    const { timers } = await around.world();
+    const now_ms = around.now_ms();
+    const due = dueTimers(timers, now_ms);
+    const fresh = due.filter((timer) => !rung.has(keyOf(timer)));
+    for (const timer of fresh) rung.add(keyOf(timer));
+    const running = timers.filter((timer) => timer.state === "running" && !due.includes(timer));
+    around.show(running);
+    if (fresh.length > 0) {
+      // Heard first: that the record can't be written must not keep a ring from being heard.
+      around.announce(fresh);
+      await around.ring(fresh.map((timer) => timer.id));
+    }
+    if (stopped || running.length === 0) return;
+    const left_ms = Math.min(...running.map((timer) => timer.due_ms)) - around.now_ms();
+    callOff = around.later(() => void look(), pause(left_ms));
+  }
+
+  function look(): Promise<void> {
+    last = last.then(once).catch((error: unknown) => around.trouble(error));
+    return last;
+  }
+
+  return {
+    look,
+    stop() {
+      stopped = true;
+      callOff();
+      return last;
+    },
+  };
+}
+
+/** To the next full second of the soonest timer, so that its countdown skips none; never a rush, also if the clock stands. */
+function pause(left_ms: number): number {
+  if (left_ms <= tick_ms + shortest_ms) return Math.max(shortest_ms, left_ms);
+  const rest = left_ms % tick_ms;
+  return rest < shortest_ms ? rest + tick_ms : rest;
+}
+
+const keyOf = (timer: Timer) => `${timer.id} ${timer.due_ms}`;

@@ -1,0 +1,53 @@
+/** Lines that the chat says itself, beside the answers. */
+import type { Timer } from "../../tools/contract/record.ts";
+import type { Turn } from "../session.ts";
+import { ringText } from "./countdown.ts";
+import { answerLines } from "./lines.ts";
+import type { Signs } from "./signs.ts";
+import { printable, width } from "./text.ts";
+import type { Line, Tone } from "./tones.ts";
+import { wrapped } from "./wrap.ts";
+
+const said = (text: string, tone: Tone, columns: number): Line[] =>
+  wrapped(printable(text), columns, { first: "", rest: "  " }).map((line) => ({ text: line, tone }));
+
+/** A finished turn: what was asked, then every answer to it. */
+export function turnLines(turn: Turn, columns: number, signs: Signs): Line[] {
+  const margin = { first: signs.prompt, rest: " ".repeat(width(signs.prompt)) };
+  const asked = wrapped(printable(turn.asked), columns, margin).map(
+    (text): Line => ({ text, tone: "asked" }),
+  );
+  return [...asked, ...turn.answers.flatMap((answer) => answerLines(answer, columns))];
+}
+
+/** What stands at the top: the lines handed in, and where the record is kept. */
+export function introLines(intro: readonly string[], home: string, columns: number): Line[] {
+  return [
+    ...intro.flatMap((text) => said(text, "plain", columns)),
+    ...said(`Your record is in ${home}`, "quiet", columns),
+  ];
+}
+
+/** Timers that came due. */
+export function ringLines(due: readonly Timer[], now_ms: number, opened_ms: number, columns: number): Line[] {
+  return due.flatMap((timer) => said(ringText(timer, now_ms, opened_ms), "ring", columns));
+}
+
+/** After a blank line. */
+export function startOverLines(columns: number): Line[] {
+  return said("A new conversation: what was said before is set aside, the record stays.", "quiet", columns);
+}
+
+/** What is said on leaving: nothing, unless timers are still running. */
+export function farewellLines(running: number, columns: number): Line[] {
+  if (running === 0) return [];
+  const which = running === 1 ? "1 timer runs on; it rings" : `${running} timers run on; they ring`;
+  return said(`${which} when the chat is open.`, "quiet", columns);
+}
+
+/** Something that went wrong while the chat was open; it stays open. */
+export function troubleLines(error: unknown, columns: number): Line[] {
+  const message = error instanceof Error ? error.message : String(error);
+  const hint = error instanceof Error && "hint" in error && typeof error.hint === "string" ? error.hint : "";
+  return said(`That didn't work: ${message}${hint ? ` ${hint}` : ""}`, "trouble", columns);
+}

@@ -1,0 +1,149 @@
+/** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
+import { type Understanding, freshState, next, type Names, questions, remember, type State, type Step } from "../intents/converse.ts";
+import { sanitise } from "../intents/normalise.ts";
+import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
+import type { RecordData } from "../store/schema.ts";
+import type { RecordStore } from "../store/types.ts";
+import { checkInputs } from "../tools/lib/check.ts";
+
+export interface Turn {
+  asked: string;
+  answers: Answer[];
+}
+
+export interface Session {
+  /** Answers a line. A blank line starts a new conversation and has no answers. */
+  ask(line: string): Promise<Turn>;
+  /** The record now, for the timers on screen. */
+  world(): Promise<World>;
+}
+
+/** What a session needs from outside. `now_ms` is the only clock; `file` writes what an answer hands over. */
+export interface Surroundings {
+  store: RecordStore;
+  understanding: Understanding;
+  now_ms(): number;
+  writeFile?(name: string, text: string): Promise<string>;
+}
+
+/** Starts a conversation. Nothing is kept between sessions but the record. */
+export function startSession(around: Surroundings): Session {
+  let state: State = freshState();
+  let last: World["last"];
+  let lastReadings: Reading[] = [];
+
+  const worldOf = (record: RecordData): World => ({
+    now_ms: around.now_ms(),
+    bench: record.bench,
+    timers: record.timers,
+    notes: record.notes,
+    bottles: record.bottles,
+    stock: record.stock,
+    formulas: record.formulas,
+    ...(record.changes.at(-1) ? { undoable: record.changes.at(-1)?.name } : {}),
+    ...(last ? { last } : {}),
+  });
+
+  async function current(): Promise<World> {
+    const read = await around.store.read();
+    if (!read.ok) throw new StoreFailure(read.problem.message, read.problem.try);
+    return worldOf(read.value.record);
+  }
+
+  /** Computes, and where the answer changes the record, computes again under the lock so that nothing is lost. */
+  async function run(step: Step): Promise<Outcome> {
+    const dry = computeWith(step, await current());
+    if (!dry.effects?.length) return dry;
+    const done = await around.store.change((record) => {
+      const outcome = computeWith(step, worldOf(record));
+      return { effects: outcome.effects ?? [], ...(outcome.change ? { change: outcome.change } : {}), value: outcome };
+    });
+    if (!done.ok) return { status: "impossible", headline: `Not saved: ${done.problem.message}`, cautions: [done.problem.try] };
+    const files = (done.value.effects ?? []).flatMap((effect) => (effect.do === "write file" ? [effect] : []));
+    const written: string[] = [];
+    for (const file of files) if (around.writeFile) written.push(await around.writeFile(file.name, file.text));
+    return written.length ? { ...done.value, headline: `${done.value.headline} (${written.join(", ")})` } : done.value;
+  }
+
+  return {
+    world: current,
+    async ask(line) {
+      const asked = sanitise(line);
+      if (asked === "") {
+        state = freshState();
+        last = undefined;
+        return { asked, answers: [] };
+      }
+      const answers: Answer[] = [];
+      for (const reading of questions(asked, around.understanding)) {
+        const names = namesIn(await current());
+        const found = next(reading, state, names, around.understanding);
+        if (!Array.isArray(found)) {
+          answers.push(declined(reading, found.near.map((tool) => tool.name)));
+          continue;
+        }
+        for (const step of found) {
+          const { outcome, inputs } = await settle(step, run);
+          state = remember(state, { tool: step.tool, inputs }, outcome);
+          lastReadings = [reading];
+          if (!["explain", "help", "undo"].includes(step.tool.name)) last = { tool: step.tool.name, question: reading.said, answer: outcome, readings: describe(lastReadings, step) };
+          answers.push(answerFrom(step.tool.name, outcome));
+        }
+      }
+      return { asked, answers };
+    },
+  };
+}
+
+/** The store could not even be read. Caught at the one boundary in main. */
+export class StoreFailure extends Error {
+  constructor(
+    message: string,
+    readonly hint: string,
+  ) {
+    super(message);
+  }
+}
+
+function computeWith(step: Step, world: World): Outcome {
+  const checked = checkInputs(step.tool, step.inputs);
+  return checked.ok ? step.tool.compute(checked.inputs, world) : checked.outcome;
+}
+
+/** Runs a step; where it asks for what the turn before knew, runs it again with that. */
+async function settle(step: Step, run: (step: Step) => Promise<Outcome>): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
+  const outcome = await run(step);
+  if (outcome.status !== "asking" || !step.fallback) return { outcome, inputs: step.inputs };
+  const again = await run({ ...step, inputs: step.fallback });
+  return again.status === "answered" ? { outcome: again, inputs: step.fallback } : { outcome, inputs: step.inputs };
+}
+
+const namesIn = (world: World): Names => ({
+  formulas: world.formulas.map((each) => each.name),
+  bottles: world.bottles.map((each) => each.taste),
+  timers: world.timers.filter((each) => each.state === "running").map((each) => each.label),
+});
+
+function answerFrom(tool: string, outcome: Outcome): Answer {
+  const { slot: _slot, leaves: _leaves, effects: _effects, change: _change, ...answer } = outcome;
+  return { tool, ...answer };
+}
+
+function declined(reading: Reading, near: string[]): Answer {
+  const hint = near.length ? `Did you mean something about ${near.join(" or ")}? ` : "";
+  void reading;
+  return {
+    tool: "help",
+    status: "declined",
+    headline: `${hint}I didn't understand that. I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
+  };
+}
+
+function describe(readings: Reading[], step: Step): string[] {
+  return readings.flatMap((reading) => [
+    ...reading.mended.map((each) => `"${each.said}" read as "${each.read}"`),
+    ...reading.amounts.map((each) => `"${each.text}": ${each.dim}${each.of ? ` of ${each.of.text}` : ""}`),
+    ...reading.things.map((each) => `"${each.text}": ${each.base ?? each.ingredient ?? each.dose ?? each.taste ?? each.id}`),
+    ...Object.entries(step.known).map(([name, known]) => `${name}: ${known}`),
+  ]);
+}

@@ -1,0 +1,76 @@
+/** Which amount belongs to which thing: "230 g of soft butter", "whites 100 g", "24 pistachio macarons". */
+import type { Amount, Thing } from "../tools/contract/index.ts";
+import type { Item } from "./scan.ts";
+
+const between = new Set(
+  "of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz".split(
+    " ",
+  ),
+);
+const behind = new Set("is are was were at of to about weighs weigh with = : ( - got have only just has needs need want than around roughly comes".split(" "));
+
+const canOwn = (thing: Thing) =>
+  Boolean(thing.ingredient || thing.base || thing.chocolate || thing.dose || thing.taste || thing.count || thing.color);
+
+/** Sets `of` on each amount, looking forward first, then back. Lists written "name amount" bind back throughout. */
+export function bind(items: readonly Item[]): void {
+  const owned = new Set<Thing>();
+  const backward = amountsComeLast(items);
+  items.forEach((item, i) => {
+    if (item.is !== "amount" || !needsOwner(item.amount)) return;
+    const found = backward ? (lookBack(items, i, owned) ?? lookAhead(items, i)) : (lookAhead(items, i) ?? lookBack(items, i, owned));
+    if (!found) return;
+    item.amount.of = found;
+    owned.add(found);
+  });
+}
+
+const needsOwner = (amount: Amount) => ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
+
+function lookAhead(items: readonly Item[], i: number): Thing | undefined {
+  for (let at = i + 1; at < items.length; at++) {
+    const item = items[at] as Item;
+    if (item.is === "word" && between.has(item.text)) continue;
+    if (item.is === "sign" && (item.text === "(" || item.text === '"')) continue;
+    if (item.is !== "thing") return undefined;
+    if (item.thing.manner || (item.thing.step && !canOwn(item.thing))) continue;
+    if (!canOwn(item.thing)) return undefined;
+    return headOf(items, at);
+  }
+  return undefined;
+}
+
+/** In a run of things without words between them, the last that is a mix or a count owns: "200 g milk choc ganache". */
+function headOf(items: readonly Item[], at: number): Thing {
+  let head = (items[at] as Item & { is: "thing" }).thing;
+  for (let next = at + 1; next < items.length; next++) {
+    const item = items[next] as Item;
+    if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text)) continue;
+    if (item.is !== "thing") break;
+    if (item.thing.base || item.thing.count) head = item.thing.count === "bowls" && head.base ? head : item.thing;
+    else if (!(head.color || head.taste || head.chocolate)) break;
+  }
+  return head;
+}
+
+function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>): Thing | undefined {
+  for (let at = i - 1; at >= 0; at--) {
+    const item = items[at] as Item;
+    if (item.is === "word" && behind.has(item.text)) continue;
+    if (item.is === "sign" && behind.has(item.text)) continue;
+    if (item.is === "thing" && canOwn(item.thing) && !owned.has(item.thing)) return item.thing;
+    return undefined;
+  }
+  return undefined;
+}
+
+/** "whites 100 almond 130 sugar 100": it starts with a thing, ends with an amount, and they alternate. */
+function amountsComeLast(items: readonly Item[]): boolean {
+  const parts = items.filter(
+    (item) => (item.is === "amount" && needsOwner(item.amount)) || (item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate)),
+  );
+  const start = parts.findIndex((item) => item.is === "amount");
+  const run = parts.slice(Math.max(0, start - 1));
+  if (run.length < 4 || run[0]?.is !== "thing") return false;
+  return run.at(-1)?.is === "amount" && run.every((item, at) => (item.is === "thing") === (at % 2 === 0));
+}

@@ -1,0 +1,15 @@
+declare module "natural/lib/natural/distance/levenshtein_distance.js" {
+  interface Options {
+    restricted?: boolean;
+  }
+  const distance: {
+    LevenshteinDistance(a: string, b: string, options?: Options): number;
+    DamerauLevenshteinDistance(a: string, b: string, options?: Options): number;
+  };
+  export default distance;
+}
+
+declare module "natural/lib/natural/stemmers/porter_stemmer.js" {
+  const stemmer: { stem(word: string): string };
+  export default stemmer;
+}

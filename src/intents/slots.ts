@@ -1,0 +1,52 @@
+/** Bare answers and bare follow-ups: a number alone takes the place of the one it stands for. */
+import type { Amount, Dimension, Reading } from "../tools/contract/index.ts";
+import { celsius, inBase } from "../tools/lib/units.ts";
+
+type Inputs = Record<string, unknown>;
+
+/** What kind of amount an input takes, from the unit in its name. */
+export function dimensionOf(slot: string): Dimension | undefined {
+  if (/_g$/.test(slot)) return "weight";
+  if (/percent/.test(slot)) return "percent";
+  if (/_mm$/.test(slot)) return "length";
+  if (/_(?:min|h)$/.test(slot)) return "time";
+  if (/_c$/.test(slot)) return "temperature";
+  if (/^(?:macarons|shells|trays|whites|count|factor|value|parts|boxes)$/.test(slot)) return "number";
+  return undefined;
+}
+
+const talk = new Set("and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah ones one each them those which would you could do does please same hmm wait there theres weighs".split(" "));
+
+/** Nothing but an amount or a thing and talk around it: "230", "no, 250 g", "and for 300?", "white". */
+export function isBare(reading: Reading): boolean {
+  const rest = reading.mask.split(" ").filter((each) => !each.includes("<") && /^[a-z]/.test(each) && !talk.has(each));
+  return rest.length === 0 && reading.amounts.length + reading.things.length <= 2 && reading.amounts.length + reading.things.length > 0;
+}
+
+/**
+ * The one amount of a reading as the value of a slot: the slot that was asked for, else the first earlier input of
+ * the same kind. A bare number takes what the earlier one was: grams stay grams, a count a count.
+ */
+export function fillSlot(reading: Reading, before: Inputs, slot: string | undefined): Inputs {
+  const amounts = reading.amounts.filter((each) => each.unit !== "times");
+  if (amounts.length !== 1) return {};
+  const amount = amounts[0] as Amount;
+  const slots = slot ? [slot] : Object.keys(before).filter((key) => typeof before[key] === "number");
+  const fits = slots.find((key) => {
+    const dim = dimensionOf(key);
+    return dim !== undefined && (amount.dim === dim || (amount.dim === "number" && amount.unit === ""));
+  });
+  if (!fits) return {};
+  const value = valueFor(fits, amount);
+  return value === undefined ? {} : { [fits]: value };
+}
+
+function valueFor(slot: string, amount: Amount): number | undefined {
+  const bare = amount.dim === "number";
+  if (slot.endsWith("_g")) return bare ? amount.value : inBase(amount.value, amount.unit);
+  if (slot.endsWith("_mm")) return bare ? (amount.value < 15 ? amount.value * 10 : amount.value) : inBase(amount.value, amount.unit);
+  if (slot.endsWith("_min")) return bare ? amount.value : inBase(amount.value, amount.unit);
+  if (slot.endsWith("_h")) return bare ? amount.value : inBase(amount.value, amount.unit) / 60;
+  if (slot.endsWith("_c")) return bare ? amount.value : celsius(amount.value, amount.unit);
+  return amount.value;
+}

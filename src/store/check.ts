@@ -1,0 +1,105 @@
+/** Checks what a file holds, entry by entry: what can be read is read. */
+import { isUtf8 } from "node:buffer";
+import type { ListName } from "../tools/contract/answer.ts";
+import { Bench } from "../tools/contract/record.ts";
+import { orderById } from "./ids.ts";
+import { type Migration, migrate, type Raw } from "./migrations.ts";
+import { salvageText } from "./salvage.ts";
+import { Change, type Entry, emptyRecord, entries, listNames, type RecordData, version } from "./schema.ts";
+
+export interface Checked {
+  record: RecordData;
+  /** "damaged": the file holds something that `record` doesn't. "newer": as well, and it isn't ours to replace. */
+  state: "sound" | "damaged" | "newer";
+  /** The version that the file says it has, where it says one. */
+  version?: number;
+}
+
+/** Reads a record's bytes. Never throws, whatever they are. `steps` are for tests of the migrations. */
+export function checkRecord(bytes: Buffer, steps?: readonly Migration[]): Checked {
+  const { raw, whole } = parse(bytes);
+  if (typeof raw.version === "number" && raw.version > version) {
+    return { record: gather(raw).record, state: "newer", version: raw.version };
+  }
+  const current = migrate(raw, steps);
+  const { record, lost } = gather(current ?? raw);
+  const state = whole && current && !lost ? "sound" : "damaged";
+  return { record, state, ...(typeof raw.version === "number" ? { version: raw.version } : {}) };
+}
+
+function parse(bytes: Buffer): { raw: Raw; whole: boolean } {
+  let text = "";
+  try {
+    // Some editors begin a text with an invisible mark. It says nothing and is no damage.
+    text = bytes.toString("utf8").replace(/^\uFEFF/, "");
+    const raw: unknown = JSON.parse(text);
+    const isRecord = typeof raw === "object" && raw !== null && !Array.isArray(raw);
+    // Bytes that are no text would be replaced on reading: the words that they stood for are lost.
+    return isRecord ? { raw: raw as Raw, whole: isUtf8(bytes) } : { raw: {}, whole: false };
+  } catch {
+    return { raw: salvageText(text), whole: false };
+  }
+}
+
+function gather(raw: Raw): { record: RecordData; lost: boolean } {
+  const record = emptyRecord();
+  let lost = Object.keys(raw).some((key) => !Object.hasOwn(record, key));
+  const into = (list: ListName) => {
+    const { read, missed } = readList(raw[list], (each) => entries[list].safeParse(each));
+    const before = isObject(raw.last_ids) ? Number(raw.last_ids[list]) : Number.NaN;
+    const { list: ordered, last, mended } = orderById(read as Entry[], before);
+    // A last id that lags behind its list, as after adding an entry by hand, is simply brought up.
+    lost ||= missed || mended || !(before >= 0 && before <= last);
+    record.last_ids[list] = last;
+    Object.assign(record, { [list]: Object.freeze(ordered) });
+  };
+  for (const name of listNames) into(name);
+  for (const [setting, value] of Object.entries(isObject(raw.bench) ? raw.bench : {})) {
+    const schema = Object.hasOwn(Bench.shape, setting) ? Bench.shape[setting as keyof Bench] : undefined;
+    if (schema?.safeParse(value).success) Object.assign(record.bench, { [setting]: value });
+    else lost = true;
+  }
+  lost ||= !isObject(raw.bench) || Object.keys(Object(raw.last_ids)).length !== listNames.length;
+  const { read, missed } = readList(raw.changes, (each) =>
+    isDeep(each, 12) ? { success: false } : Change.safeParse(each),
+  );
+  // With one step of the way back missing, the steps before it no longer lead anywhere.
+  record.changes = missed ? [] : (read as Change[]);
+  for (const part of [record.bench, record.last_ids, record.changes, record]) Object.freeze(part);
+  return { record, lost: lost || missed };
+}
+
+interface Parsed {
+  success: boolean;
+  data?: unknown;
+}
+
+function readList(raw: unknown, parse: (each: unknown) => Parsed): { read: unknown[]; missed: boolean } {
+  if (!Array.isArray(raw)) return { read: [], missed: true };
+  const read: unknown[] = [];
+  let missed = false;
+  for (const each of raw) {
+    const { success, data } = parse(each);
+    if (success) read.push(Object.freeze(data));
+    missed ||= !success || holdsMore(each, data);
+  }
+  return { read, missed };
+}
+
+/** Whether `raw` holds anything that reading it left out: a field that the schema doesn't know, at any depth. */
+function holdsMore(raw: unknown, read: unknown): boolean {
+  if (typeof raw !== "object" || raw === null || typeof read !== "object" || read === null)
+    return raw !== read;
+  for (const key of Object.keys(raw)) {
+    if (!Object.hasOwn(read, key) || holdsMore((raw as Raw)[key], (read as Raw)[key])) return true;
+  }
+  return false;
+}
+
+function isDeep(value: unknown, levels: number): boolean {
+  if (typeof value !== "object" || value === null) return false;
+  return levels === 0 || Object.values(value).some((each) => isDeep(each, levels - 1));
+}
+
+const isObject = (value: unknown): value is Raw =>
+  typeof value === "object" && value !== null && !Array.isArray(value);

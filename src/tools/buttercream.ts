@@ -1,0 +1,120 @@
+/** Meringue buttercream from any one of its parts, or from the total. */
+import * as z from "zod/mini";
+import { buttercreamBasis, buttercreamParts, safeHeat } from "../../data/rules/buttercream.ts";
+import type { Memory, Outcome, Reading, World } from "./contract/index.ts";
+import { tool } from "./contract/index.ts";
+import { cues } from "./lib/cue.ts";
+import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
+import { weight_g } from "./lib/inputs.ts";
+import { fillingFor, sizing } from "./lib/sizing.ts";
+import { plain, weight } from "./lib/show.ts";
+
+const inputs = z.strictObject({
+  whites_g: z.optional(weight_g),
+  sugar_g: z.optional(weight_g),
+  butter_g: z.optional(weight_g),
+  total_g: z.optional(weight_g),
+  macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+  whites_count: z.optional(z.number()),
+  asks_heat: z.optional(z.boolean()),
+});
+
+type Inputs = z.infer<typeof inputs>;
+type Part = "whites" | "sugar" | "butter";
+const parts: readonly Part[] = ["whites", "sugar", "butter"];
+
+const heatCaution = `Heat whites and sugar to ${safeHeat.value_c} °C (${safeHeat.value_f} °F) while stirring: raw egg white isn't safe for everyone. Your local food authority has the last word.`;
+
+export const buttercream = tool<Inputs>({
+  name: "buttercream",
+  purpose: "Meringue buttercream from its whites, sugar, butter or total",
+  inputs,
+  cues: cues(
+    [4, "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}", "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)", "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}", "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}", "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}", "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}"],
+    [3.5, "{base=buttercream} recipe", "recipe .. {base=buttercream}", "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}", "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)", "(?:how (?:do|much) .. )?weigh .. {base=buttercream}", "{base=buttercream} .. weigh", "{base=buttercream} .. (?:total|altogether)", "what (?:goes|do i need|is|are) .. {base=buttercream}", "{base=buttercream} (?:from|with|using|out of) {weight}", "{base=buttercream} .. (?:what|whats) (?:goes|go) in", "ingredients .. {base=buttercream}", "{base=buttercream} .. ingredients", "{weight} (?:of )?{base=buttercream} (?:please|pls)$"],
+    [3, "how (?:hot|warm) .. {ingredient=whites}", "{ingredient=whites} .. (?:how hot|what temp\\S*)", "(?:what|which) temp\\S* .. {ingredient=whites}", "heat .. {ingredient=whites}"],
+    [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
+    [-4, "{dose}", "{taste} .. {base=buttercream} (?:how|hw)", "{symptom}", "(?:note|log) ", "{volume}", "split", "divide", "label", "(?:cost|price|margin)", "how long", "save recipe", "{base=(ganache|batter)}", "{base=buttercream} ring", "{count=macarons} .. {base=buttercream} ring"],
+    [-2, "{taste}", "almond", "{ingredient=almond_flour}", "{ingredient=powdered_sugar}", "{percent}", "what temp\\S* .. bake", "{when}", "(?:ready|due|by) {when}"],
+  ),
+  examples: [
+    { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
+    { say: "400 g butter for swiss meringue buttercream, how much sugar and whites", inputs: { butter_g: 400 } },
+    { say: "600 g swiss meringue buttercream, what goes in", inputs: { total_g: 600 } },
+    { say: "buttercream with 4 egg whites", inputs: { whites_count: 4 } },
+    { say: "how much butter do i need for buttercream with 150 g sugar", inputs: { sugar_g: 150 } },
+  ],
+  elsewhere: [
+    { say: "I have 230 g buttercream, how much flavor?", tool: "dose" },
+    { say: "my buttercream looks curdled", tool: "trouble" },
+    { say: "120 g egg whites, what do i need of the rest", tool: "scale" },
+  ],
+  rivals: [["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"], ["asks_heat"]],
+  read,
+  compute,
+});
+
+const partOf: Record<string, Part> = { whites: "whites", egg: "whites", "pasteurised whites": "whites", sugar: "sugar", "granulated sugar": "sugar", butter: "butter", "salted butter": "butter" };
+
+function read(reading: Reading, memory: Memory): Partial<Inputs> {
+  const out: Partial<Inputs> = {};
+  for (const { grams, thing } of weighed(reading)) {
+    const part = partOf[thing?.ingredient ?? ""];
+    if (part) out[`${part}_g`] ??= grams;
+    else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
+  }
+  const whites = reading.amounts.find(isWhitesCount);
+  if (whites) out.whites_count = whites.value;
+  const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
+  if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
+  if (Object.keys(out).length === 0 && memory.table.mass && (pointsBack(reading) || memory.table.mass.thing === "filling") && reading.things.some((each) => each.base === "buttercream"))
+    out.total_g = memory.table.mass.grams;
+  return out;
+}
+
+function compute(said: Inputs, world: World): Outcome {
+  if (said.asks_heat)
+    return {
+      status: "answered",
+      headline: `${safeHeat.value_c} °C (${safeHeat.value_f} °F), stirring all the while`,
+      figures: [{ name: "whites and sugar", value: safeHeat.value_c, unit: "°C" }, { name: "whites and sugar", value: safeHeat.value_f, unit: "°F" }],
+      rule: { text: `heat whites and sugar to ${safeHeat.value_c} °C (${safeHeat.value_f} °F) while stirring`, basis: safeHeat.basis, source: safeHeat.source },
+      cautions: ["Measure with a thermometer; for whites that stay unheated use pasteurised ones. Your local food authority has the last word."],
+    };
+  const given = given_g(said, world);
+  if (!given) return { status: "asking", headline: "How many grams of whites, sugar or butter, or of buttercream in all?", question: "How many grams of whites, sugar or butter, or of buttercream in all?", slot: "total_g" };
+  const all = buttercreamParts.reduce((sum, each) => sum + each.parts, 0);
+  const own = given.part === "total" ? all : (buttercreamParts.find((each) => each.name === given.part)?.parts ?? all);
+  const of = (weight: number) => (given.grams * weight) / own;
+  const lines = buttercreamParts.map(({ name, parts: share }) => ({ name, grams: of(share) }));
+  const total = of(all);
+  return {
+    status: "answered",
+    headline: `${lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ")}: ${weight(total, world.bench.scale_g)} g buttercream`,
+    figures: [...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })), { name: "total", value: total, unit: "g" }],
+    rule: { text: "whites 100 : sugar 150 : butter 250 by weight, 500 in all", basis: buttercreamBasis },
+    ...(given.assumed.length ? { assumed: given.assumed } : {}),
+    cautions: [heatCaution],
+    working: [`${plain(given.grams)} g ${given.part} are ${plain(own)} parts of ${plain(all)}`, ...lines.map(({ name, grams }, at) => `${name} = ${plain(given.grams)} × ${buttercreamParts[at]?.parts} / ${plain(own)} = ${plain(grams)} g`)],
+    leaves: { mass: { grams: total, thing: "buttercream" }, filling: "buttercream", recipe: lines },
+  };
+}
+
+/** Which part was given, in g; of several the one that makes least, so that nothing runs out. */
+function given_g(said: Inputs, world: World): { part: Part | "total"; grams: number; assumed: string[] } | undefined {
+  if (said.macarons !== undefined) {
+    const size = sizing(undefined, world.bench);
+    return { part: "total", grams: fillingFor(said.macarons, size.diameter_mm), assumed: [`${plain(said.macarons)} macarons of ${plain(size.diameter_mm)} mm, filled with buttercream alone`] };
+  }
+  const whites = said.whites_g ?? (said.whites_count !== undefined ? said.whites_count * white_g : undefined);
+  const counted = said.whites_count !== undefined ? [`${white_g} g a white`] : [];
+  const given = parts.flatMap((name) => {
+    const grams = name === "whites" ? whites : said[`${name}_g`];
+    const share = buttercreamParts.find((each) => each.name === name)?.parts ?? 1;
+    return grams === undefined ? [] : [{ part: name, grams, makes: grams / share }];
+  });
+  const least = given.sort((a, b) => a.makes - b.makes)[0];
+  if (least) return { part: least.part, grams: least.grams, assumed: [...counted, ...(given.length > 1 ? [`${least.part} run out first`] : [])] };
+  return said.total_g === undefined ? undefined : { part: "total", grams: said.total_g, assumed: [] };
+}

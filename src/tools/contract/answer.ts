@@ -1,0 +1,90 @@
+/** What a calculator answers with: plain data, no layout. Numbers stay unrounded; rounding is for showing. */
+
+export type Basis = "published" | "common practice" | "from memory" | "arithmetic" | "your bench";
+
+/** The rule behind an answer, with its numbers in the text. `source` is named where the basis is published. */
+export interface Rule {
+  text: string;
+  basis: Basis;
+  source?: string;
+}
+
+/** One number of an answer: `value`, or `low` and `high`, or a default with its range. */
+export interface Figure {
+  name: string;
+  value?: number;
+  low?: number;
+  high?: number;
+  unit: string;
+}
+
+export type Status = "answered" | "asking" | "impossible" | "declined";
+
+export type Item = Record<string, string | number | boolean | string[] | undefined>;
+
+export interface DayStep {
+  name: string;
+  start: string;
+  end: string;
+  hands: boolean;
+}
+
+/** One answer as it is shown, and as `--json` prints it. */
+export interface Answer {
+  tool: string;
+  status: Status;
+  headline: string;
+  figures?: Figure[];
+  rule?: Rule;
+  assumed?: string[];
+  cautions?: string[];
+  question?: string;
+  items?: Item[];
+  steps?: DayStep[];
+  /** The sum written out, a line a step; the chat shows it when she asks why. */
+  working?: string[];
+}
+
+/** A weight that lies on the table after an answer, so that "it" and "all of that" mean something. */
+export interface Mass {
+  grams: number;
+  /** An ingredient or filling id ("buttercream", "batter", "granulated sugar"), or "" when nothing was named. */
+  thing: string;
+}
+
+/** What an answer leaves behind for the next question. */
+export interface Table {
+  mass?: Mass;
+  /** Equal parts after a split: what "one of them" means. */
+  part?: Mass;
+  macarons?: number;
+  shells?: number;
+  diameter_mm?: number;
+  chocolate?: string;
+  filling?: string;
+  /** Ingredients and weights of the recipe in hand, for cost, label and shopping. */
+  recipe?: { name: string; grams: number }[];
+  timer?: string;
+  note?: number;
+}
+
+/** A change that a calculator asks for; src/store carries it out, never the calculator. */
+export type Effect =
+  | { do: "add"; list: ListName; entry: Record<string, unknown> }
+  | { do: "change"; list: ListName; id: number; patch: Record<string, unknown> }
+  | { do: "remove"; list: ListName; id: number }
+  | { do: "set"; setting: string; value: unknown }
+  | { do: "undo" }
+  | { do: "write file"; name: string; text: string };
+
+export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas";
+
+/** What `compute` hands back: the answer, and what goes beyond showing it. */
+export interface Outcome extends Omit<Answer, "tool"> {
+  /** With `asking`: the input that is missing. */
+  slot?: string;
+  leaves?: Table;
+  effects?: Effect[];
+  /** How the change is named when it is taken back: "the 20 min timer". */
+  change?: string;
+}

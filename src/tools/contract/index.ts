@@ -1,0 +1,4 @@
+export type * from "./answer.ts";
+export type * from "./reading.ts";
+export type * from "./record.ts";
+export * from "./tool.ts";

@@ -1,0 +1,116 @@
+/** The baker's record as calculators see it: plain data that src/store reads, checks and hands over. */
+import * as z from "zod/mini";
+
+const id = z.number();
+const optionalNumber = z.optional(z.number());
+const optionalText = z.optional(z.string());
+
+/** A timer is an absolute end, so that it outlives the process. Times in ms since the epoch. */
+export const Timer = z.object({
+  id,
+  label: z.string(),
+  set_ms: z.number(),
+  due_ms: z.number(),
+  state: z.enum(["running", "rung", "stopped"]),
+});
+
+/** A batch as noted: structure beside the baker's own words. `date` is a local day, 2026-03-14. */
+export const Note = z.object({
+  id,
+  date: z.string(),
+  noted_ms: z.number(),
+  text: z.string(),
+  flavors: z.array(z.string()),
+  problems: z.array(z.string()),
+  rating: optionalNumber,
+  rating_said: optionalText,
+  macarons: optionalNumber,
+  shells: optionalNumber,
+  trays: optionalNumber,
+  diameter_mm: optionalNumber,
+  oven_c: optionalNumber,
+  bake_min: optionalNumber,
+  rest_min: optionalNumber,
+  mature_h: optionalNumber,
+  batter_g: optionalNumber,
+  filling_g: optionalNumber,
+  weights: z.optional(z.array(z.object({ name: z.string(), grams: z.number() }))),
+  doses: z.optional(z.array(z.object({ flavor: z.string(), percent: z.number() }))),
+  ignored: z.optional(z.boolean()),
+});
+
+/** A bottle on the shelf with what its own label says. Percentages by weight of the base. */
+export const Bottle = z.object({
+  id,
+  taste: z.string(),
+  form: optionalText,
+  low_percent: optionalNumber,
+  high_percent: optionalNumber,
+  left_g: optionalNumber,
+  allergens: z.optional(z.array(z.string())),
+});
+
+/** Something in the cupboard: how much, what it cost, in what size it is sold. */
+export const Stock = z.object({
+  id,
+  name: z.string(),
+  grams: z.number(),
+  price_per_g: optionalNumber,
+  currency: optionalText,
+  pack_g: optionalNumber,
+});
+
+export const Formula = z.object({
+  id,
+  name: z.string(),
+  kind: optionalText,
+  lines: z.array(z.object({ name: z.string(), grams: z.number() })),
+});
+
+/** How the bench is set. Only what the baker said is here; the rest is the book's. */
+export const Bench = z.object({
+  weight_unit: z.optional(z.enum(["g", "oz"])),
+  scale_g: optionalNumber,
+  fan_oven: z.optional(z.boolean()),
+  oven_offset_c: optionalNumber,
+  oven_c: optionalNumber,
+  diameter_mm: optionalNumber,
+  shells_a_tray: optionalNumber,
+  tray_width_mm: optionalNumber,
+  tray_depth_mm: optionalNumber,
+  trays_at_once: optionalNumber,
+  spare_percent: optionalNumber,
+  bake_min: optionalNumber,
+  rest_min: optionalNumber,
+  cool_min: optionalNumber,
+  mature_h: optionalNumber,
+  wake_min: optionalNumber,
+  sleep_min: optionalNumber,
+  currency: optionalText,
+  labor_per_h: optionalNumber,
+  cup_ml: optionalNumber,
+  market: z.optional(z.enum(["us", "eu"])),
+  use_book: z.optional(z.boolean()),
+});
+
+export type Timer = z.infer<typeof Timer>;
+export type Note = z.infer<typeof Note>;
+export type Bottle = z.infer<typeof Bottle>;
+export type Stock = z.infer<typeof Stock>;
+export type Formula = z.infer<typeof Formula>;
+export type Bench = z.infer<typeof Bench>;
+
+/** Everything a calculator may look at. `now_ms` is the clock's reading, taken outside. */
+export interface World {
+  now_ms: number;
+  bench: Bench;
+  timers: Timer[];
+  notes: Note[];
+  bottles: Bottle[];
+  stock: Stock[];
+  formulas: Formula[];
+  /** The last change to the record in words, when it can be taken back. */
+  undoable?: string;
+  /** The answer before this one, for "why?". */
+  last?: { tool: string; question: string; answer: import("./answer.ts").Outcome; readings: string[] };
+}

@@ -1,0 +1,34 @@
+/** A calculator is one object that declares everything about itself. */
+import type * as z from "zod/mini";
+import type { Outcome } from "./answer.ts";
+import type { Memory, Reading } from "./reading.ts";
+import type { World } from "./record.ts";
+
+/** A sign that a sentence is for this calculator: positive speaks for it, negative against. */
+export interface Cue {
+  /** Matched against the masked sentence. */
+  sign: RegExp;
+  weight: number;
+}
+
+export interface Tool<I extends Record<string, unknown> = Record<string, unknown>> {
+  name: string;
+  /** One line for help: what she can ask. */
+  purpose: string;
+  inputs: z.ZodMiniType<I>;
+  cues: readonly Cue[];
+  /** Phrases with the inputs they must yield: they train, they are tested, help shows them. */
+  examples: readonly { say: string; inputs: Partial<I> }[];
+  /** Phrases that look alike and belong to another calculator. */
+  elsewhere: readonly { say: string; tool: string }[];
+  /** Inputs of which a new one replaces the old: a weight said now ends the count said before. */
+  rivals?: readonly (readonly (keyof I & string)[])[];
+  /** Inputs found in the sentence; several when it asks several things of this calculator at once. */
+  read(reading: Reading, memory: Memory): Partial<I> | Partial<I>[];
+  compute(inputs: I, world: World): Outcome;
+}
+
+/** Keeps a calculator's own input type while it is written; the registry forgets it. */
+export function tool<I extends Record<string, unknown>>(declared: Tool<I>): Tool {
+  return declared as unknown as Tool;
+}

@@ -1,0 +1,72 @@
+/** Flavor and color by weight: forward, backward, checked, overdosed, as a share of the finished weight. */
+import * as z from "zod/mini";
+import { bases } from "../../../data/words/things.ts";
+import { tool } from "../contract/index.ts";
+import { answerDose } from "./answer.ts";
+import { readDose } from "./read.ts";
+import { cues } from "../lib/cue.ts";
+import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
+
+const base = z.enum([...new Set(bases.map((row) => row.id))] as [string, ...string[]]);
+
+export const inputs = z.strictObject({
+  /** The weight of everything it goes into, added up, before the flavor. */
+  base_g: z.optional(weight_g),
+  base: z.optional(base),
+  /** The parts that were added up. */
+  parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
+  /** The row of the dose table. */
+  dose: z.optional(z.string()),
+  taste: z.optional(z.string()),
+  /** The thing's own name where the row's wouldn't do: "salt", "espresso powder". */
+  name: z.optional(z.string()),
+  /** Only a taste was said, or just "flavor": a concentrated flavor is assumed. */
+  bare: z.optional(z.boolean()),
+  flavor_g: z.optional(inBowl_g),
+  /** The flavor was said by volume and counted as water. */
+  by_volume: z.optional(z.boolean()),
+  percent: z.optional(share_percent),
+  percent_high: z.optional(share_percent),
+  of_finished: z.optional(z.boolean()),
+  want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
+  spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
+  /** Said in something that has no weight: cups of filling, drops. */
+  unweighable: z.optional(z.string()),
+});
+
+export type DoseInputs = z.infer<typeof inputs>;
+
+export const dose = tool<DoseInputs>({
+  name: "dose",
+  purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
+  inputs,
+  cues: cues(
+    [4, "(?:how|hw) (?:much|many|mch) .. {dose}", "{dose} .. {weight} .. {base}", "{percent} .. {dose}", "{dose} .. {percent}", "{percent} (?:of )?flavou?r"],
+    [3, "{taste} .. {weight} .. {base}", "{weight} .. {base} .. {taste}", "(?:how|hw) much .. {taste} .. (?:in|into|for|to|does|do|goes|should|with|per)", "{weight} .. {dose} .. {base}", "{dose} .. {base}", "{base} .. {dose}"],
+    [2, "(?:how|hw) much .. {taste}", "{weight} .. {dose}", "{dose}", "too (?:strong|weak|much)", "over ?dosed?", "(?:strong|weak) enough", "{taste} .. {base}", "(?:tipped|dumped|poured|dropped|put|added|stirred) .. {weight} .. {dose}", "{percent} .. {base}"],
+    [1, "flavou?r", "enough", "{weight} .. {base}", "goes in(?:to)?"],
+    [3, "(?:how|hw) much (?:more )?(?:plain )?(?:extra )?{base} .. (?:fix|rescue|save|dilute|correct|mend|bring|tone|balance|weaken|stretch)", "(?:tone|water|bring) (?:it )?down"],
+    [-3, "(?:note|log|record|jot|write) ", "timer", "(?:cost|costs|price|margin|label|allergens?)", "{unit} (?:in|to) {unit}", "remember", "save"],
+    [-4, "{fraction} (?:of it |of that )?(?:{taste}|{color})", "{remainder}", "(?:ring|center|centre|middle) .. (?:ring|center|centre|middle)", "{count=macarons} .. (?:ring|center|centre)"],
+    [-2, "split", "divide", "batch(?:es)?", "how long", "bottle"],
+  ),
+  examples: [
+    { say: "I have 230 g buttercream, how much flavor?", inputs: { base_g: 230, base: "buttercream", dose: "flavor" } },
+    { say: "how much pistachio paste for 200 g ganache", inputs: { base_g: 200, base: "ganache", dose: "nut paste", taste: "pistachio" } },
+    { say: "6 g lemon concentrate, how much buttercream does that do", inputs: { flavor_g: 6, base: "buttercream", taste: "lemon" } },
+    { say: "put 9 g coconut flavor into 150 g smbc, too strong?", inputs: { flavor_g: 9, base_g: 150, base: "buttercream" } },
+    { say: "tipped 14 g mint flavor in 200 g ganache, how much plain ganache to rescue it", inputs: { flavor_g: 14, base_g: 200, want: "mend" } },
+    { say: "gel color for 460 g macaron batter", inputs: { dose: "gel color", base: "batter", base_g: 460 } },
+    { say: "4 % of the finished filling should be maple flavor, I have 240 g buttercream", inputs: { percent: 4, of_finished: true, base_g: 240 } },
+    { say: "how much salt in 300 g caramel buttercream", inputs: { dose: "salt", base_g: 300, base: "buttercream" } },
+  ],
+  elsewhere: [
+    { say: "how much cream for 300 g dark chocolate", tool: "ganache" },
+    { say: "split 480 g batter two to one", tool: "split" },
+    { say: "my mint bottle says half a percent, save that", tool: "shelf" },
+    { say: "note lemon batch, 4 % flavor, lovely", tool: "note" },
+  ],
+  rivals: [["percent", "percent_high"], ["base_g", "parts", "unweighable"], ["dose", "taste", "name", "bare"], ["of_finished"]],
+  read: readDose,
+  compute: answerDose,
+});

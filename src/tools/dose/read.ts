@@ -1,0 +1,176 @@
+/** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
+import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
+import type { DoseInputs } from "./dose.ts";
+import { bareNumbers, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+
+type Draft = Partial<DoseInputs>;
+
+const isFlavor = (thing: Thing | undefined): thing is Thing => Boolean(thing && (thing.dose || thing.taste) && !thing.base);
+
+/** One draft a flavor that is asked for; most questions name one or none. */
+export function readDose(reading: Reading, memory: Memory): Draft[] {
+  const targets = flavorsAsked(reading);
+  const weights = weighed(reading).map((each) => (each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color ? { ...each, thing: undefined } : each));
+  const common = { ...readBase(reading, memory, weights, targets), ...readShare(reading), ...readWant(reading), ...readSpoon(reading) };
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
+  return targets.map((target) => ({
+    ...common,
+    ...nameOf(target, reading),
+    ...readFlavorWeight(reading, weights, target),
+    ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...readFlavorWeight(reading, weights, target) }, before) : {}),
+  }));
+}
+
+/** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
+function flavorsAsked(reading: Reading): Thing[] {
+  const flavors = reading.things.filter(isFlavor).filter((each) => !(each.ingredient && each.taste && !each.dose && reading.amounts.some((a) => a.of === each && a.dim === "weight") && false));
+  const describes = (each: Thing) => reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
+  const named = flavors.filter((each) => each.dose && !describes(each));
+  const loosePowder = named.find((each) => each.dose === "powder");
+  const others = flavors.filter((each) => each !== loosePowder && (each.dose || each.taste));
+  if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
+  if (named.length > 0) {
+    const generic = named.filter((each) => each.dose === "flavor" && !each.taste);
+    const tasteOnly = flavors.filter((each) => !each.dose && each.taste && !describes(each));
+    // "want it peach, how much flavor": one flavor said twice
+    if (generic.length === named.length && tasteOnly.length > 0) return tasteOnly.map((each) => ({ ...each, dose: "flavor" }));
+    return dedupe(named.filter((each) => !(generic.includes(each) && named.length > generic.length)));
+  }
+  const tastes = flavors.filter((each) => !describes(each));
+  return dedupe(tastes.length > 0 ? tastes : flavors.slice(-1));
+}
+
+const powdered = (thing: Thing): Thing => ({ ...thing, dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder") });
+
+const dedupe = (things: Thing[]) => things.filter((each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at);
+
+function nameOf(target: Thing, reading: Reading): Draft {
+  const dose = target.dose ?? usualRow(target);
+  const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
+  const own = target.ingredient && target.dose ? target.ingredient : undefined;
+  void reading;
+  return {
+    dose,
+    ...(target.taste ? { taste: target.taste } : {}),
+    ...(own ? { name: own } : target.dose && !target.taste ? { name: target.id } : {}),
+    ...(bare && dose === "flavor" ? { bare: true } : {}),
+  };
+}
+
+const usualRow = (thing: Thing): string => (spirits.has(thing.taste ?? "") ? "spirit" : teas.has(thing.taste ?? "") ? "tea powder" : "flavor");
+const spirits = new Set(["rum", "kirsch", "brandy", "cognac", "whisky", "vodka", "gin", "tequila", "limoncello", "amaretto", "irish cream liqueur", "coffee liqueur", "orange liqueur", "cassis liqueur", "calvados"]);
+const teas = new Set(["matcha", "hojicha"]);
+
+function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
+  const mix = reading.things.find((each) => each.base && each.base !== "meringue");
+  const base = mix?.base;
+  const parts = weights.filter((each) => each.thing && !targets.includes(each.thing) && !sameFlavor(each.thing, targets) && (each.thing.ingredient || each.thing.base || each.thing.chocolate));
+  const cups = reading.amounts.find((each) => each.dim === "volume" && each.of?.base);
+  if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
+  if (parts.length > 0) {
+    const base_g = parts.reduce((sum, each) => sum + each.grams, 0);
+    const corrected = correctParts(parts, memory);
+    if (corrected) return corrected;
+    const summed = parts.length > 1 ? { parts: parts.map(partOf) } : {};
+    const kind = base ?? baseOfParts(parts);
+    return { base_g, ...(kind ? { base: kind } : {}), ...summed };
+  }
+  const table = memory.table;
+  const asksPart = /one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(reading.text);
+  if (asksPart && table.part) return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
+  const fits = table.mass && (pointsBack(reading) || (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
+  const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
+  const asksBase = /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask);
+  if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  return base ? { base } : {};
+}
+
+const partOf = (each: Weighed) => ({ name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "", grams: each.grams });
+
+/** "the butter was 45, not 30": one part of a sum said before takes its new weight. */
+function correctParts(parts: readonly Weighed[], memory: Memory): Draft | undefined {
+  const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
+  const first = parts[0] && partOf(parts[0]);
+  if (!before || !first || !before.some((each) => each.name === first.name) || parts.length >= before.length) return undefined;
+  const now = parts.map(partOf);
+  const all = before.map((each) => now.find((other) => other.name === each.name) ?? each);
+  return { parts: all, base_g: all.reduce((sum, each) => sum + each.grams, 0) };
+}
+
+const baseFrom = (thing: string): Draft => (["buttercream", "ganache", "batter", "filling", "cream cheese filling", "mascarpone filling"].includes(thing) ? { base: thing } : {});
+
+const sameFlavor = (thing: Thing, targets: Thing[]) => targets.some((each) => each.id === thing.id && Boolean(thing.dose));
+
+/** Chocolate with anything is a ganache; mascarpone, cream cheese or butter without it a butter filling. */
+function baseOfParts(parts: readonly Weighed[]): string | undefined {
+  const names = parts.map((each) => each.thing?.ingredient ?? "");
+  if (parts.some((each) => each.thing?.chocolate) || names.some((name) => /chocolate/.test(name))) return "ganache";
+  if (names.includes("cream cheese")) return "cream cheese filling";
+  if (names.includes("mascarpone")) return "mascarpone filling";
+  if (names.includes("butter")) return "buttercream";
+  return undefined;
+}
+
+function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
+  const own = weights.find((each) => each.thing && (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)));
+  if (own) return { flavor_g: own.grams };
+  const said = reading.amounts.find((each) => ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id));
+  return said ? byVolume(said) : {};
+}
+
+function byVolume(amount: Amount): Draft {
+  if (amount.dim === "volume") return { flavor_g: inBase(amount.value, amount.unit), by_volume: true };
+  return amount.unit === "" && !amount.fraction && amount.value > 0 ? { flavor_g: amount.value } : {};
+}
+
+/** Weights bound to nothing: in the bowl already, or the base, by what the words and the turn before settle. */
+function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: Draft, before: Draft | undefined): Draft {
+  const drops = reading.amounts.find((each) => each.of?.count === "drops");
+  if (drops) return { unweighable: `${drops.text} drops` };
+  const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
+  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|enough|too (?:strong|weak|much|little)|(?:^| )only |already|went in|alright|okay|overd/);
+  const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
+  if (at !== undefined) return { percent: at };
+  const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
+  if (loose === undefined) {
+    const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
+    return volume && found.flavor_g === undefined && !reading.things.some((each) => each.unit) ? byVolume(volume) : {};
+  }
+  if (found.base_g !== undefined) return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
+  if (found.flavor_g !== undefined) return { base_g: loose };
+  if (before) {
+    const backward = before.flavor_g !== undefined && before.base_g === undefined;
+    if (inBowl && before.base_g !== undefined) return { flavor_g: loose, want: "check" };
+    return backward && found.base === undefined ? { flavor_g: loose } : backward ? { flavor_g: loose } : { base_g: loose };
+  }
+  return asksBack ? { flavor_g: loose } : { base_g: loose };
+}
+
+/** A bare number counts as grams only when it answers, or stands in for a number said before. */
+function looseNumber(reading: Reading, memory: Memory): number | undefined {
+  const bare = bareNumbers(reading)[0];
+  if (!bare) return undefined;
+  if (memory.slot === "base_g" || memory.slot === "flavor_g" || (memory.follows && memory.last?.tool === "dose")) return bare.value;
+  return undefined;
+}
+
+function readShare(reading: Reading): Draft {
+  const share = reading.amounts.find((each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""));
+  if (!share) return {};
+  const finished = /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) || /\bfinished\b/.test(reading.text);
+  return { percent: share.value, ...(share.high !== undefined ? { percent_high: share.high } : {}), ...(finished ? { of_finished: true } : {}) };
+}
+
+function readWant(reading: Reading): Draft {
+  const mend = /\b(?:rescue|fix|save|dilute|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
+  const more = /how much (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
+  if (mend || more) return { want: "mend" };
+  return {};
+}
+
+function readSpoon(reading: Reading): Draft {
+  const unit = reading.things.find((each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml")?.unit;
+  return unit ? { spoon: unit as "tsp" } : {};
+}

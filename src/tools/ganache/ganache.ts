@@ -1,0 +1,58 @@
+/** Ganache by weight: built from any of its parts, checked, mended when loose, stiff or split, and taken apart. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { inBowl_g, weight_g } from "../lib/inputs.ts";
+import { answerGanache } from "./answer.ts";
+import { readGanache } from "./read.ts";
+
+export const inputs = z.strictObject({
+  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+  use: z.optional(z.enum(["loose", "piping", "firm"])),
+  chocolate_g: z.optional(weight_g),
+  cream_g: z.optional(inBowl_g),
+  total_g: z.optional(weight_g),
+  /** Macarons to fill with it, when no weight was said. */
+  macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+  want: z.optional(z.enum(["build", "check", "mend", "split", "composition"])),
+  fault: z.optional(z.enum(["loose", "stiff"])),
+  /** Ingredient lines for the composition, or of a ganache that split. */
+  lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, ndb: z.optional(z.string()) }))),
+  /** Weighed by the portion table from cups or spoons. */
+  by_volume: z.optional(z.boolean()),
+});
+
+export type GanacheInputs = z.infer<typeof inputs>;
+
+export const ganache = tool<GanacheInputs>({
+  name: "ganache",
+  purpose: "Ganache from chocolate, cream or total; what a ratio is good for; too loose, too stiff, split; what it is made of",
+  inputs,
+  cues: cues(
+    [4, "{base=ganache} .. {weight} .. {ingredient}", "{weight} .. {chocolate} .. {ingredient=cream}", "{weight} .. {ingredient=cream} .. {chocolate}", "{weight} .. {ingredient=(cream|chocolate)} .. {base=ganache}", "(?:how|hw) much (?:of )?(?:the )?{ingredient=(cream|chocolate)}", "(?:how|hw) much (?:of )?(?:the )?{chocolate} .. {ingredient=cream}", "{chocolate} .. (?:how|hw) much .. {ingredient=cream}", "{ingredient=cream} .. (?:how|hw) much .. {chocolate}", "{ingredient=cream} .. (?:how|hw) much .. {ingredient=chocolate}", "{base=ganache} .. {symptom=(loose|stiff)_ganache}", "{symptom=(loose|stiff)_ganache} .. {base=ganache}", "(?:water|ingredient=water>) activity", "water<\\S+ activity", "a w of", "{weight} .. {base=ganache} .. {symptom=split_ganache}", "{symptom=split_ganache} .. {weight} .. {base=ganache}", "{base=ganache} .. {symptom=split_ganache} .. {weight}"],
+    [3.5, "{weight} .. {chocolate} {base=ganache}", "{chocolate} {base=ganache} .. {weight}", "{chocolate} {base=ganache}", "{base=ganache} .. {use}", "{use} {base=ganache}", "{chocolate} .. {use}", "{use} .. {chocolate}", "{weight} .. {base=ganache} .. (?:what|how) .. weigh", "{color=white} {base=ganache}", "{ingredient=milk} {base=ganache}", "{base=ganache} recipe", "{number} .. {ingredient=(cream|chocolate)} .. {number} .. {ingredient=(cream|chocolate)}", "{number} .. {chocolate} .. {number} .. {ingredient=cream}", "{weight} .. {chocolate} .. {number} .. {ingredient=cream}", "composition .. {base}", "{ingredient=cream} .. {base=ganache}", "{base=ganache} .. {ingredient=cream}", "{base=ganache} for {number} .. {count=macarons}", "ratio .. {base=ganache}", "{base=ganache} .. ratio", "how (?:much|wet|fatty|rich) .. (?:fat|sugar|water)\\S* .. {base=ganache}", "{volume} .. {ingredient=cream} .. {chocolate}"],
+    [2, "{weight} .. {chocolate}", "{weight} .. {ingredient=cream}", "{symptom=(loose|stiff)_ganache}", "{base=ganache}", "what is it made of", "composition", "{chocolate} .. {ingredient=cream}", "ratio"],
+    [1, "{chocolate}", "{ingredient=cream}", "{use}", "{ingredient=chocolate}"],
+    [-4, "{dose}", "(?:note|log) ", "timer", "(?:label|allergens?|contains)", "split {weight}", "divide", "{symptom=(no_feet|cracked_tops|hollow)}", "how (?:long|hot) ", "(?:freeze|keep|counter|shelf life|expire)", "temper", "save recipe", "(?:cup|cups|tbsp|tsp|stick|sticks)<unit", "in (?:grams|g|oz)<unit"],
+    [-3, "{taste} .. {base=ganache} .. (?:how|hw) much$", "{count=macarons} with", "{percent} (?:of )?{taste}", "(?:cost|costs|price|margin)", "{ingredient=(mascarpone|cream_cheese)}", "enough flavor", "(?:halve|scale|double|times)", "{factor}", "{base=buttercream} .. {weight} .. {ingredient=butter}", "calendar", "{money}", "pantry"],
+    [-2, "when (?:do|did|should)", "{count=macarons} .. (?:ready|due|by) ", "{when}", "center"],
+  ),
+  examples: [
+    { say: "300 g dark chocolate how much cream for piping", inputs: { chocolate: "dark", chocolate_g: 300, use: "piping" } },
+    { say: "I need 450 g milk ganache to fill", inputs: { chocolate: "milk", total_g: 450 } },
+    { say: "white chocolate drip with 120 g cream, how much chocolate", inputs: { chocolate: "white", cream_g: 120, use: "loose" } },
+    { say: "200 g dark and 160 g cream, what is that good for", inputs: { chocolate: "dark", chocolate_g: 200, cream_g: 160 } },
+    { say: "milk ganache too runny, was 200 g chocolate and 150 g cream", inputs: { chocolate: "milk", chocolate_g: 200, cream_g: 150, fault: "loose" } },
+    { say: "my 300 g ganache just split", inputs: { total_g: 300, want: "split" } },
+    { say: "water activity of 110 g white chocolate and 70 g cream", inputs: { want: "composition" } },
+  ],
+  elsewhere: [
+    { say: "how much flavor for 200 g ganache", tool: "dose" },
+    { say: "ganache timer", tool: "timer" },
+    { say: "how long does ganache keep in the fridge", tool: "keep" },
+    { say: "why is my ganache grainy", tool: "trouble" },
+  ],
+  rivals: [["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume"], ["want", "fault"]],
+  read: readGanache,
+  compute: answerGanache,
+});

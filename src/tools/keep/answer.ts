@@ -1,0 +1,122 @@
+/** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
+import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
+import type { Outcome, World } from "../contract/index.ts";
+import { keepingCaution } from "../lib/care.ts";
+import { plain } from "../lib/show.ts";
+import { fahrenheit } from "../lib/units.ts";
+import { behind } from "../lib/when.ts";
+import { answerDays, answerFreezer } from "./days.ts";
+import type { KeepInputs } from "./keep.ts";
+
+/** @throws never: days that can't be come back as `impossible`, a missing one as `asking`. */
+export function answerKeep(inputs: KeepInputs, world: World): Outcome {
+  const outcome = answerFor(inputs, world);
+  if (outcome.status === "asking") return outcome;
+  return { ...outcome, cautions: [...(outcome.cautions ?? []), keepingCaution] };
+}
+
+function answerFor(inputs: KeepInputs, world: World): Outcome {
+  switch (inputs.about) {
+    case "outside":
+      return outOfFridge(inputs, world);
+    case "freezer":
+      return answerFreezer(inputs, world);
+    case "thaw":
+      return thawing;
+    case "cold":
+      return cold(inputs);
+    case "eggs":
+      return rawEgg;
+    case "shelf stable":
+      return shelfStable;
+    case "activity":
+      return activityLines(inputs);
+    case "shells":
+      return { status: "declined", headline: "There is no rule here for shells without a filling, so I give no number of days. Filled ones keep 7 days in the fridge." };
+    default:
+      return answerDays(inputs, world);
+  }
+}
+
+/** Two hours in all, one when it is hot. */
+function outOfFridge(inputs: KeepInputs, world: World): Outcome {
+  const hot = inputs.hot === true || (inputs.air_c !== undefined && isHot(inputs.air_c, inputs.fahrenheit));
+  const limit_h = hot ? outside.hot_h : outside.limit_h;
+  const since = inputs.out_since && behind(inputs.out_since, world.now_ms);
+  if (since && !since.ok) return { status: "impossible", headline: since.why };
+  const out_min = inputs.out_min ?? (since ? (world.now_ms - since.at_ms) / 60_000 : undefined);
+  const warmth = inputs.air_c !== undefined ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)` : hot ? ", in the heat" : "";
+  const limit = { name: "out of the fridge", value: limit_h, unit: "h" };
+  const common = {
+    status: "answered" as const,
+    rule: keepingRules.outside,
+    ...(inputs.air_c === undefined && !hot ? { assumed: ["no hotter than 32 °C (90 °F)"] } : {}),
+  };
+  if (out_min === undefined) {
+    const headline = inputs.overnight
+      ? `No: a night out is past the ${limit_h} h that filled macarons may be out of the fridge. Throw them out.`
+      : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
+    return { ...common, headline, figures: [limit] };
+  }
+  const left_min = limit_h * 60 - out_min;
+  const headline =
+    left_min < 0
+      ? `No: ${hours(out_min)} is past the ${limit_h} h that filled macarons may be out of the fridge${warmth}. Throw them out.`
+      : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together`;
+  return {
+    ...common,
+    headline,
+    figures: [limit, { name: "was out", value: out_min, unit: "min" }, ...(left_min >= 0 ? [{ name: "time left", value: left_min, unit: "min" }] : [])],
+    cautions: ["All the spells out of the fridge since filling count together."],
+    working: [`${limit_h} h = ${limit_h * 60} min; ${limit_h * 60} − ${plain(out_min)} = ${plain(left_min)} min`],
+  };
+}
+
+/** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
+const isHot = (air_c: number, said_f: boolean | undefined) => (said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c);
+
+const hours = (min: number) => (min < 60 ? `${plain(min)} min` : `${plain(min / 60)} h`);
+
+const thawing: Outcome = {
+  status: "answered",
+  headline: "In the closed box in the fridge; open it only when they are no longer colder than the room, so that no water settles on them",
+  rule: keepingRules.frozen,
+  cautions: ["Thawing starts the 7 days again where freezing stopped them."],
+};
+
+function cold(inputs: KeepInputs): Outcome {
+  const limit = [{ name: "fridge", value: fridge.limit_c, unit: "°C" }, { name: "fridge", value: fridge.limit_f, unit: "°F" }];
+  const base = { status: "answered" as const, figures: limit, rule: keepingRules.fridge };
+  if (inputs.air_c === undefined) return { ...base, headline: `${fridge.limit_c} °C (${fridge.limit_f} °F) or below` };
+  const shown = `${plain(inputs.air_c, 1)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`;
+  const warm = inputs.fahrenheit ? fahrenheit(inputs.air_c) > fridge.limit_f + 1e-9 : inputs.air_c > fridge.limit_c;
+  return { ...base, headline: warm ? `Not cold enough: ${shown} is above ${fridge.limit_c} °C (${fridge.limit_f} °F)` : `Cold enough: ${shown} is at or below ${fridge.limit_c} °C (${fridge.limit_f} °F)` };
+}
+
+const rawEgg: Outcome = {
+  status: "answered",
+  headline: `Not as they are: use pasteurised whites, or heat whites and sugar to ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring`,
+  figures: [{ name: "whites", value: eggs.safe_c, unit: "°C" }, { name: "whites", value: eggs.safe_f, unit: "°F" }],
+  rule: keepingRules.eggs,
+  cautions: ["Raw egg is a risk above all to children, the old, the pregnant and the sick."],
+};
+
+const shelfStable: Outcome = {
+  status: "answered",
+  headline: "No: a shelf-stable flavor doesn't make a filling shelf-stable. Keep filled macarons at 5 °C (41 °F) or below, out for 2 h at most",
+  figures: [{ name: "fridge", value: fridge.limit_c, unit: "°C" }, { name: "out of the fridge", value: outside.limit_h, unit: "h" }],
+  rule: { ...keepingRules.fridge, text: `${keepingRules.fridge.text}; ${keepingRules.outside.text}`, source: `${fridge.source}; ${outside.source}` },
+};
+
+/** A measured value against the two published lines. Below them it is still no licence. */
+function activityLines({ aw }: KeepInputs): Outcome {
+  if (aw === undefined) return { status: "asking", headline: "What is its water activity, between 0 and 1?", question: "What is its water activity, between 0 and 1?", slot: "aw" };
+  const side = aw > activity.pHLine ? "above both lines, 0.85 and 0.88" : aw > activity.line ? "above 0.85, not above 0.88 (the line at a pH above 5)" : "not above either line, 0.85 and 0.88";
+  return {
+    status: "answered",
+    headline: aw > activity.line ? `Perishable: ${plain(aw)} is ${side}. Keep it cold` : `${plain(aw)} is ${side}; that alone doesn't clear it to stand out: a laboratory's measurement and your authority decide`,
+    figures: [{ name: "aw", value: aw, unit: "aw" }],
+    rule: keepingRules.activity,
+  };
+}
+

@@ -1,0 +1,150 @@
+/** The count of days: making is day 1, freezing stops it, thawing starts it again. */
+import { fridge, frozen, inFridge, keepingRules } from "../../../data/rules/keeping.ts";
+import type { Figure, Outcome, World } from "../contract/index.ts";
+import { localDay, shortDay } from "../lib/local-time.ts";
+import { plain } from "../lib/show.ts";
+import { ahead, behind, daysBetween, type Moment, type NoMoment, plusDays, type Said } from "../lib/when.ts";
+import type { KeepInputs } from "./keep.ts";
+
+const keeps: readonly Figure[] = [
+  { name: "in the fridge", value: inFridge.days, unit: "d" },
+  { name: "best within", value: inFridge.best, unit: "d" },
+];
+
+const cold = `${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
+const named = (day: string) => `${shortDay(day)} (${day})`;
+const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+
+interface Clock {
+  /** The last day it may be eaten. */
+  useBy: string;
+  bestBy: string;
+  /** Days used before it was frozen; none where it never was. */
+  used?: number;
+  working: string[];
+}
+
+/**
+ * The last day for something made on a day, by the Food Code's count: 1 July → 7 July; made 1 October, frozen the
+ * 3rd, thawed the 10th → 14 October. Days are local ones, "2026-03-09".
+ */
+export function clockOf(made: string, frozenOn?: string, thawedOn?: string): Clock {
+  if (frozenOn === undefined || thawedOn === undefined) {
+    const useBy = plusDays(made, inFridge.days - 1);
+    return { useBy, bestBy: plusDays(made, inFridge.best - 1), working: [`day 1 is ${made}, day ${inFridge.days} is ${useBy}`] };
+  }
+  const used = daysBetween(made, frozenOn);
+  const on = (days: number) => plusDays(thawedOn, days - used - 1);
+  return {
+    useBy: on(inFridge.days),
+    bestBy: on(inFridge.best),
+    used,
+    working: [`${used} of ${inFridge.days} days used before freezing on ${frozenOn}`, `${inFridge.days - used} left from ${thawedOn} on, which is the first of them: ${on(inFridge.days)}`],
+  };
+}
+
+/** In the fridge: the rule alone, or the days counted from the one that was said. */
+export function answerDays(inputs: KeepInputs, world: World): Outcome {
+  const today = localDay(world.now_ms);
+  const assumed = inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
+  if (!inputs.made) {
+    if (inputs.still) return asking("Which day were they made and filled?", "made");
+    return {
+      status: "answered",
+      headline: `${inFridge.days} days in the fridge at ${cold}, the day of making counted as day 1; best within ${inFridge.best}`,
+      figures: [...keeps],
+      rule: keepingRules.inFridge,
+      ...(assumed.length ? { assumed } : {}),
+    };
+  }
+  const made = inputs.coming ? ahead(inputs.made as Said, world.now_ms) : behindOrAhead(inputs.made as Said, world.now_ms);
+  if (!made.ok) return { status: "impossible", headline: made.why };
+  const frozenOn = dayOf(inputs.frozen, world.now_ms);
+  const thawedOn = dayOf(inputs.thawed, world.now_ms);
+  for (const each of [frozenOn, thawedOn]) if (each && !each.ok) return { status: "impossible", headline: each.why };
+  const [froze, thawed] = [frozenOn?.ok ? frozenOn.day : undefined, thawedOn?.ok ? thawedOn.day : undefined];
+  if (thawed && !froze) return asking("Which day did you freeze them?", "frozen");
+  if (froze && !thawed) return stopped(made.day, froze);
+  if (froze && daysBetween(made.day, froze) < 0) return { status: "impossible", headline: `They can't be frozen on ${named(froze)}, before they were made on ${named(made.day)}.` };
+  if (froze && thawed && daysBetween(froze, thawed) < 0) return { status: "impossible", headline: `They can't be thawed on ${named(thawed)}, before they were frozen on ${named(froze)}.` };
+  const clock = clockOf(made.day, froze, thawed);
+  if (clock.used !== undefined && clock.used >= inFridge.days) return { ...stopped(made.day, froze ?? made.day) };
+  return verdict(inputs, world, clock, made.day, today, [...assumed, ...made.assumed]);
+}
+
+/** Still good, past it, or good until. */
+function verdict(inputs: KeepInputs, world: World, clock: Clock, made: string, today: string, assumed: string[]): Outcome {
+  const asked = inputs.on ? dayOn(inputs.on as Said, world.now_ms) : undefined;
+  if (asked && !asked.ok) return { status: "impossible", headline: asked.why };
+  const on = asked?.ok ? asked.day : today;
+  const left = daysBetween(on, clock.useBy);
+  const when = on === today ? "today" : `on ${named(on)}`;
+  const headline =
+    left < 0
+      ? `No, not ${when}: the last day was ${named(clock.useBy)}, day ${inFridge.days}. Throw them out.`
+      : `${inputs.still || asked ? `Yes, ${when}: ` : ""}${inFridge.days} days, use by ${named(clock.useBy)}; best by ${named(clock.bestBy)}`;
+  const day = clock.used === undefined ? daysBetween(made, on) + 1 : undefined;
+  return {
+    status: "answered",
+    headline,
+    figures: [...keeps, ...(day !== undefined && day > 0 ? [{ name: "day", value: day, unit: "d" }] : []), ...(left >= 0 ? [{ name: "days left", value: left, unit: "d" }] : [])],
+    rule: clock.used === undefined ? keepingRules.inFridge : keepingRules.clock,
+    assumed: [...assumed, `kept at ${cold} all the while`],
+    working: clock.working,
+    items: [{ made, best_by: clock.bestBy, use_by: clock.useBy }],
+  };
+}
+
+/** In the freezer: the count stands. */
+function stopped(made: string, froze: string): Outcome {
+  const used = daysBetween(made, froze);
+  if (used >= inFridge.days) return { status: "answered", headline: `No: they were frozen on ${named(froze)}, after day ${inFridge.days} (${plusDays(made, inFridge.days - 1)}). Throw them out.`, rule: keepingRules.clock };
+  return {
+    status: "answered",
+    headline: `Frozen on ${named(froze)} with ${used} of ${inFridge.days} days used: ${inFridge.days - used} left from the day you thaw them, best within ${frozen.months} months of freezing`,
+    figures: [{ name: "days left", value: inFridge.days - used, unit: "d" }, { name: "frozen", value: frozen.months, unit: "months" }, { name: "freezer", value: frozen.at_c, unit: "°C" }],
+    rule: keepingRules.clock,
+    working: [`${made} to ${froze}: ${used} days used; ${inFridge.days} − ${used} = ${inFridge.days - used}`],
+  };
+}
+
+/** In the freezer, with or without the day it went in. */
+export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
+  const figures: Figure[] = [{ name: "freezer", value: frozen.at_c, unit: "°C" }, { name: "freezer", value: frozen.at_f, unit: "°F" }, { name: "frozen", value: frozen.months, unit: "months" }];
+  const how = `airtight at −18 °C (0 °F), best within ${frozen.months} months; thaw in the closed box in the fridge`;
+  const went = dayOf(inputs.frozen, world.now_ms);
+  if (went && !went.ok) return { status: "impossible", headline: went.why };
+  if (inputs.made && went?.ok) return answerDays(inputs, world);
+  const since = went?.ok ? went.day : inputs.frozen_days !== undefined ? plusDays(localDay(world.now_ms), -inputs.frozen_days) : undefined;
+  const common = { status: "answered" as const, figures, rule: keepingRules.frozen, cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."] };
+  if (since === undefined) return { ...common, headline: `Yes: ${how}` };
+  const until = plusMonths(since, frozen.months);
+  const over = daysBetween(localDay(world.now_ms), until) < 0;
+  return {
+    ...common,
+    headline: over ? `Past their best: frozen on ${named(since)}, the ${frozen.months} months ended on ${named(until)}` : `Best until ${named(until)}: ${how}`,
+    items: [{ frozen: since, best_by: until }],
+    working: [`${since} and ${plain(frozen.months)} months: ${until}`],
+  };
+}
+
+/** The same day of a later month, or its last day. */
+export function plusMonths(day: string, months: number): string {
+  const [year = 0, month = 1, date = 1] = day.split("-").map(Number);
+  const last = new Date(Date.UTC(year, month - 1 + months + 1, 0)).getUTCDate();
+  return new Date(Date.UTC(year, month - 1 + months, Math.min(date, last))).toISOString().slice(0, 10);
+}
+
+const dayOf = (when: KeepInputs["made"], now_ms: number) => (when ? behindOrAhead(when as Said, now_ms) : undefined);
+
+/** What was done lies behind; "tomorrow" can only lie ahead. */
+function behindOrAhead(when: Said, now_ms: number): Moment | NoMoment {
+  const past = behind(when, now_ms);
+  return past.ok ? past : (when.days ?? 0) > 0 || when.which === "next" ? ahead(when, now_ms) : past;
+}
+
+/** The day she asks about: to come, or, where that can't be, gone. */
+function dayOn(when: Said, now_ms: number): Moment | NoMoment {
+  const next = ahead({ ...when, minute: undefined }, now_ms);
+  return next.ok ? next : behind({ ...when, minute: undefined }, now_ms);
+}

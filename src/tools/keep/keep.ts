@@ -1,0 +1,78 @@
+/** How long, how cold, is it still good: the published limits, worked out on the day that was said. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { temperature_c, time_min } from "../lib/inputs.ts";
+import { answerKeep } from "./answer.ts";
+import { readKeep } from "./read.ts";
+
+/** A moment as said (contract/reading.ts When), kept as it is until the clock is known. */
+const when = z.looseObject({ text: z.string() });
+
+export const inputs = z.strictObject({
+  about: z.optional(z.enum(["fridge", "outside", "freezer", "thaw", "cold", "eggs", "shelf stable", "activity", "shells"])),
+  /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
+  what: z.optional(z.string()),
+  made: z.optional(when),
+  frozen: z.optional(when),
+  thawed: z.optional(when),
+  /** The day she asks about, when it isn't today. */
+  on: z.optional(when),
+  /** She means to make them on that day: look ahead, not back. */
+  coming: z.optional(z.boolean()),
+  /** Time out of the fridge, all spells together. */
+  out_min: z.optional(time_min),
+  /** Out of the fridge from then to now. */
+  out_since: z.optional(when),
+  overnight: z.optional(z.boolean()),
+  /** Days it has been in the freezer. */
+  frozen_days: z.optional(z.number().check(z.gte(0, { error: "Days in the freezer can't be below zero." }))),
+  /** She asks whether it is still good, not how long it keeps: without a day that is asked back. */
+  still: z.optional(z.boolean()),
+  /** How warm it is outside the fridge, or how cold inside. */
+  air_c: z.optional(temperature_c),
+  /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
+  fahrenheit: z.optional(z.boolean()),
+  hot: z.optional(z.boolean()),
+  /** A measured water activity. */
+  aw: z.optional(z.number().check(z.gt(0, { error: "Water activity lies between 0 and 1." }), z.lte(1, { error: "Water activity lies between 0 and 1." }))),
+});
+
+export type KeepInputs = z.infer<typeof inputs>;
+
+const stored = "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
+
+export const keep = tool<KeepInputs>({
+  name: "keep",
+  purpose: "How long filled macarons keep, how cold, and whether they are still good",
+  inputs,
+  cues: cues(
+    [4, `how (?:long|many days) .. (?:in|at|on) (?:the |a |my )?${stored}`, "(?:still|are they|is it|they) (?:good|ok|okay|fine|safe|edible|alright)", "how long .. (?:keep|last|good for|stay (?:good|fresh|out)|sit out|be out)", "(?:keep|last|lasts|keeps) .. (?:fridge|freezer)", "(?:can|could|may|should|shall|do) i (?:freeze|refreeze)", "freeze .. (?:how long|filled|macarons|them|it)", "how .. thaw", "shelf stable", "(?:left|sat|sitting|been|were|was|stood|forgot|standing) .. (?:out|counter|countertop|worktop|table|porch|car|stall|sun|overnight|room)(?: |$)", "use by", "(?:go|gone|going) (?:off|bad)", "how (?:cold|warm) .. (?:fridge|freezer|refrigerator|stored|kept)", "what temp\\S* .. (?:fridge|freezer|refrigerator|store|stored)", "(?:ok|okay|safe|good|fine|alright|right) to (?:eat|sell|serve)", "last day", "(?:eat|serve|sell) (?:them|these|those|it)(?: still| now| today)?", "(?:bin|toss|chuck|throw) (?:them|it|em|those|these)", "(?:raw|unheated|uncooked|unpasteuri[sz]ed) .. (?:whites?|eggs?)", "(?:not|without|never|dont|didnt) (?:heating|heat|heated|cook|cooking|cooked) .. {ingredient=(whites|egg)}"],
+    [3, "(?:made|filled|filed|baked|boxed|froze|frozen|fridged) .. {when} .. (?:how long|good|ok|okay|eat|safe|until|till|sell|when)", "(?:fridge|freezer|refrigerator|refrigerate|refrigerated|freezing|freeze|frozen)(?: |$)", "(?:sit|sits|stay|stays|be|leave|left|stand|keep|kept) .. (?:out|unrefrigerated)(?: |$)", "how long .. (?:outside|unrefrigerated|stall|market)", "{temperature} .. (?:stall|market|outside|out)(?: |$)", "go in the fridge", "(?:store|storing|storage)(?: |$)", "(?:best|good|eaten) (?:by|before|until)(?: |$)", "{step=thaw}", "is (?:that|it|this) safe", "pasteuri[sz]ed", "(?:safe|spoil|spoiled|spoils|poison\\S*)(?: |$)", "food safety", "perishable", "water activity .. {number}", "aw (?:of |is |was )?{number}"],
+    [1, "how long", "(?:filled|fridge|freezer|airtight|box)(?: |$)", "{step=thaw}", "(?:eat|sell|serve|keep|keeps)(?: |$)", "{when}"],
+    [-6, "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|write|add)(?: |$)", "(?:timer|alarm|ping|remind|countdown|buzz|ring me)(?: |$)"],
+    [-5, "(?:when|which|what) .. (?:did i|last) (?:make|bake|made)", "out of (?:five|ten|5|10)", "allergens?", "(?:ready|due|wanted|needed) .. {when}", "when (?:do|should|must) i (?:start|begin)"],
+    [-4, "(?:how|hw) (?:much|many) (?!days).. {dose}", "{weight} .. {chocolate}", "{weight} .. {ingredient=cream}", "save (?:the |my |this )?recipe", "(?:put|add|pantry|stock) .. {weight} .. {ingredient}", "{weight} .. {ingredient} .. (?:pantry|larder|cupboard|stock)", "(?:cost|margin|markup|price|charge)(?: |$)", "label"],
+    [-3, "mature|maturing|matured", "{symptom}", "how hot", "(?:ganache|chocolate) .. set", "oven", "how long (?:left|have i|do i|should i) .. {step=(rest|bake|cool)}", "{step=(rest|bake|cool)} .. how long", "how long .. {step=(rest|bake|cool|macaronage)}"],
+  ),
+  examples: [
+    { say: "I filled them this morning, how long in the fridge", inputs: { about: "fridge" } },
+    { say: "the filled ones were left on the counter 3 hours, still ok?", inputs: { about: "outside", out_min: 180 } },
+    { say: "can i freeze filled macarons and for how long", inputs: { about: "freezer" } },
+    { say: "how do i thaw them", inputs: { about: "thaw" } },
+    { say: "how cold does the fridge have to be for filled macarons", inputs: { about: "cold" } },
+    { say: "it was 95 F on the stall, how long can they stay out", inputs: { about: "outside", air_c: 35 } },
+    { say: "i'm not heating the whites for my buttercream, is that safe", inputs: { about: "eggs" } },
+    { say: "the flavor bottle says shelf stable so the filled macarons can sit out right", inputs: { about: "shelf stable" } },
+    { say: "should I toss them, they sat on the porch overnight", inputs: { about: "outside" } },
+  ],
+  elsewhere: [
+    { say: "how long do the shells rest", tool: "method" },
+    { say: "how long left on the bake timer", tool: "timer" },
+    { say: "which batches did i make last week", tool: "recall" },
+    { say: "water activity of 110 g white chocolate and 70 g cream", tool: "ganache" },
+  ],
+  rivals: [["about", "still"], ["out_min", "out_since", "overnight"], ["air_c", "fahrenheit", "hot"], ["made", "coming"], ["frozen", "frozen_days"], ["thawed"], ["on"], ["aw"]],
+  read: readKeep,
+  compute: answerKeep,
+});

@@ -1,0 +1,83 @@
+/** Questions a calculator asks of a reading. All pure; weights come back in grams. */
+import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
+import { gramsOfVolume } from "./portions.ts";
+import { inBase } from "./units.ts";
+
+/** One egg white by number weighs 33 g. Source: USDA SR, NDB 01124, large egg. */
+export const white_g = 33;
+
+/** Above this, a bare number beside "whites" is grams: nobody cracks twenty-five eggs by hand and says so. */
+const mostWhitesByNumber = 24;
+
+export interface Weighed {
+  grams: number;
+  thing?: Thing;
+  amount: Amount;
+  /** It was said by volume and weighed by the portion table or by estimate. */
+  estimate?: boolean;
+}
+
+/** True when the masked sentence matches. */
+export const says = (reading: Reading, pattern: RegExp): boolean => pattern.test(reading.mask);
+
+/** A bare number of whites ("three egg whites", "2 eggs"), not their weight. */
+export const isWhitesCount = (amount: Amount): boolean =>
+  amount.dim === "number" &&
+  amount.unit === "" &&
+  ["whites", "egg", "pasteurised whites"].includes(amount.of?.ingredient ?? "") &&
+  amount.value <= mostWhitesByNumber;
+
+/**
+ * Everything in the sentence that is a weight: said in a unit of weight, as a volume of a known ingredient, or as a
+ * bare number beside an ingredient or a mix ("105 whites 135 almond"), which counts as grams.
+ */
+export function weighed(reading: Reading): Weighed[] {
+  return reading.amounts.flatMap((amount): Weighed[] => {
+    if (amount.dim === "weight") return [{ grams: inBase(amount.value, amount.unit), thing: amount.of, amount }];
+    const owner = amount.of;
+    if (amount.dim === "volume" && owner?.ingredient) {
+      const portion = gramsOfVolume(owner.ingredient, amount.value, amount.unit);
+      return portion ? [{ grams: portion.grams, thing: owner, amount, estimate: true }] : [];
+    }
+    if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
+    if (isWhitesCount(amount) || owner.count || owner.color) return [];
+    if (owner.ingredient || owner.base || owner.chocolate) return [{ grams: amount.value, thing: owner, amount }];
+    return [];
+  });
+}
+
+/** The first thing with a facet. */
+export function thing(reading: Reading, facet: keyof Thing): Thing | undefined {
+  return reading.things.find((each) => each[facet] !== undefined);
+}
+
+/** The first amount of a kind. */
+export function amount(reading: Reading, dim: Amount["dim"]): Amount | undefined {
+  return reading.amounts.find((each) => each.dim === dim);
+}
+
+/** How many of something were said: "24 macarons", "3 trays". */
+export function counted(reading: Reading, what: string): number | undefined {
+  return reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+}
+
+/** A diameter in mm: any length said beside shells, macarons or piping; lengths under 1 are taken as said. */
+export function diameter(reading: Reading): number | undefined {
+  const length = amount(reading, "length");
+  return length && inBase(length.value, length.unit);
+}
+
+/** Numbers that stand alone in the sentence, bound to nothing. */
+export function bareNumbers(reading: Reading): Amount[] {
+  return reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction);
+}
+
+/** "it", "that", "all of it", "the lot": the sentence points at what lies on the table. */
+export function pointsBack(reading: Reading): boolean {
+  return /(?:^| )(?:it|its|that|thats|this|them|those|these|the lot|all of it|the same|same)(?: |$)/.test(reading.mask);
+}
+
+/** The weight that "it" means, if the table has one. */
+export function onTable(memory: Memory): { grams: number; thing: string } | undefined {
+  return memory.table.mass;
+}

@@ -1,0 +1,120 @@
+/** Reads a scaling question: the recipe's lines apart from what is at hand, and what sets the size. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, diameter, isWhitesCount, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
+import type { ScaleInputs } from "./scale.ts";
+
+type Draft = Partial<ScaleInputs>;
+type Line = { name: string; grams: number };
+
+export function readScale(reading: Reading, memory: Memory): Draft {
+  const factor = factorOf(reading);
+  const size = diameter(reading);
+  const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
+  const weights = weighed(reading).filter((each) => each.thing?.ingredient || each.thing?.chocolate);
+  const common: Draft = { ...(formula ? { formula } : {}), ...(size !== undefined ? { diameter_mm: size } : {}) };
+  const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
+  const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
+  if (factor !== undefined) return { ...common, ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)) };
+  const whites = reading.amounts.find(isWhitesCount);
+  const out: Draft = { ...common, ...(lines.length > 0 ? { lines } : {}) };
+  if (have.length > 0) out.have = have;
+  else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
+  else Object.assign(out, sizeOf(reading, memory, before, lines));
+  return out;
+}
+
+/** "one more egg", "take two whites away": relative to the number before; else the number itself. */
+function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined, number: number): number {
+  if (!memory.follows || before?.whites_count === undefined) return number;
+  if (says(reading, /(?:take|minus|less|fewer|remove|drop|without) .*<|<\S* (?:less|fewer|away|off|out)/)) return before.whites_count - number;
+  return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
+}
+
+/** "1.5 times", "double", "half the recipe". */
+function factorOf(reading: Reading): number | undefined {
+  const said = reading.amounts.find((each) => each.unit === "times");
+  if (said) return said.value;
+  const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  return part && says(reading, /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of /) ? part.value : undefined;
+}
+
+/** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
+function timesBefore(before: Draft | undefined, memory: Memory, factor: number, reading: Reading): Draft {
+  if (before && memory.follows) {
+    if (before.have) return { have: before.have.map((each) => ({ ...each, grams: each.grams * factor })) };
+    if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };
+    if (before.total_g !== undefined) return { total_g: before.total_g * factor };
+    if (before.macarons !== undefined) return { macarons: before.macarons * factor };
+    if (before.factor !== undefined) return { factor: before.factor * factor };
+  }
+  const table = memory.table.recipe;
+  return pointsBack(reading) && table?.length ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor } : { factor };
+}
+
+/** Lines of a recipe from what is at hand: behind "but I only have", "I've got", or everything where no recipe is said. */
+function partition(reading: Reading, weights: readonly Weighed[], scaled: boolean, saved: boolean): { lines: Line[]; have: Line[] } {
+  const line = (each: Weighed): Line => ({ name: each.thing?.chocolate ? `${each.thing.chocolate} chocolate` : (each.thing?.ingredient ?? ""), grams: each.grams });
+  if (scaled) return { lines: merged(weights.map(line)), have: [] };
+  const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
+  const isRecipe = /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original/.test(reading.text) || (weights.length >= 3 && /\b(?:but|only)\b/.test(reading.text) && !/^(?:i|ive|we|got|have)\b/.test(reading.text));
+  const whole = weights.length >= 2 && reading.amounts.some((each) => each.dim === "weight" && !each.of) && /altogether|all together|in total|in all|of it|total/.test(reading.text);
+  if (whole) return { lines: merged(weights.map(line)), have: [] };
+  if (!isRecipe || weights.length < 2 || saved) return { lines: [], have: merged(weights.map(line)) };
+  const starts = [...reading.text.matchAll(stock)].map((match) => match.index);
+  const cut = starts.findLast((at) => weights.some((each) => each.amount.at[0] > at) && weights.filter((each) => each.amount.at[0] < at).length >= 2);
+  const seen = new Set<string>();
+  // without such words the second mention of an ingredient is what is at hand
+  const isStock = (each: Weighed) => (cut !== undefined ? each.amount.at[0] > cut : seen.has(each.thing?.ingredient ?? ""));
+  const lines: Line[] = [];
+  const have: Line[] = [];
+  for (const each of weights) {
+    if (isStock(each)) have.push(line(each));
+    else lines.push(line(each));
+    seen.add(each.thing?.ingredient ?? "");
+  }
+  return { lines: merged(lines), have: merged(have) };
+}
+
+/** One line an ingredient. */
+function merged(lines: readonly Line[]): Line[] {
+  const byName = new Map<string, number>();
+  for (const { name, grams } of lines) byName.set(name, (byName.get(name) ?? 0) + grams);
+  return [...byName].map(([name, grams]) => ({ name, grams }));
+}
+
+/** The size by total, macarons or shells; by a bare number where one was said before; by what lies on the table. */
+function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lines: readonly Line[]): Draft {
+  const numberOf = (what: string) => reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  const macarons = numberOf("macarons");
+  if (macarons !== undefined) return { macarons };
+  const shells = numberOf("shells");
+  if (shells !== undefined) return { shells };
+  const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
+  if (total) {
+    const grams = weighed(reading).find((each) => each.amount === total)?.grams;
+    if (before && memory.follows && !total.of && before.total_g === undefined) return replaced(before, grams ?? 0);
+    return { total_g: grams };
+  }
+  const bare = bareNumbers(reading)[0];
+  if (bare && before && memory.follows) return replaced(before, bare.value);
+  if (bare && memory.slot === "total_g") return { total_g: bare.value };
+  const named = reading.things.find((each) => each.ingredient);
+  const mass = memory.table.mass;
+  if (mass && lines.length === 0 && memory.last?.tool !== "scale" && pointsBack(reading)) {
+    if (named && (mass.thing === named.ingredient || mass.thing === "" || named.ingredient === "sugar")) return { have: [{ name: named.ingredient ?? mass.thing, grams: mass.grams }] };
+    if (mass.thing === "batter") return { total_g: mass.grams };
+    if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing)) return { have: [{ name: mass.thing, grams: mass.grams }] };
+  }
+  const { batter } = { batter: mass?.thing === "batter" ? mass.grams : undefined };
+  if (batter !== undefined && lines.length === 0 && says(reading, /recipe|weigh|ingredients|each|<ingredient/)) return { total_g: batter };
+  return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/) ? { macarons: memory.table.macarons } : {};
+}
+
+function replaced(before: Draft, value: number): Draft {
+  if (before.whites_count !== undefined) return { whites_count: value };
+  if (before.have?.[0]) return { have: [{ ...before.have[0], grams: value }] };
+  if (before.total_g !== undefined) return { total_g: value };
+  if (before.macarons !== undefined) return { macarons: value };
+  if (before.shells !== undefined) return { shells: value };
+  return before.factor !== undefined ? { factor: value } : {};
+}

@@ -1,0 +1,61 @@
+/** A recipe scaled by any of its lines, by stock at hand, by factor, by weight, by whites or by count. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { answerScale } from "./answer.ts";
+import { readScale } from "./read.ts";
+
+const line = z.object({ name: z.string(), grams: weight_g });
+
+export const inputs = z.strictObject({
+  /** A recipe said in the sentence. Without one it is the saved formula, or the house formula. */
+  lines: z.optional(z.array(line)),
+  formula: z.optional(z.string()),
+  factor: z.optional(z.number().check(z.gt(0, { error: "A factor has to be above zero." }), z.lte(1000, { error: "That factor is beyond a home kitchen." }))),
+  /** What is at hand of some lines; the scarcest sets the size. */
+  have: z.optional(z.array(line)),
+  whites_count: z.optional(count("whites")),
+  total_g: z.optional(weight_g),
+  macarons: z.optional(count("macarons")),
+  shells: z.optional(count("shells")),
+  diameter_mm: z.optional(diameter_mm),
+  /** The one line she asks about; the others are given all the same. */
+  asked: z.optional(z.string()),
+});
+
+export type ScaleInputs = z.infer<typeof inputs>;
+
+const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar|egg)}";
+
+export const scale = tool<ScaleInputs>({
+  name: "scale",
+  purpose: "A recipe scaled by what you have, by factor, by weight, by whites or by macarons",
+  inputs,
+  cues: cues(
+    [4, `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {remainder}`, `{number} .. {ingredient=(whites|egg)} .. (?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar)}`, "recipe .. {number} .. {ingredient}", "{factor} .. {ingredient} .. {ingredient}", "{ingredient} .. {ingredient} .. {factor}", "{factor} .. (?:recipe|formula|batch|{count=batches})", "house (?:shells?|recipe|formula|batter|mix)", "house {count=shells}", "{count=shells} recipe", "{base=batter} recipe", "recipe .. {number} .. {count=(macarons|shells)}", "recipe for {weight}", "{weight} .. {base=batter} .. (?:what|how) .. weigh", "{weight} .. {base=batter} .. (?:ingredients|recipe|what goes|broken down|made up)", `(?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. {weight} .. ${shellIngredient}`, `{weight} .. ${shellIngredient} .. (?:how|hw) much .. ${shellIngredient}`, "{number} .. {count=macarons} .. (?:what|how) .. (?:weigh|ingredients)", `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. (?:how much can|how many|what can|limit|run out)`, `(?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar)} .. {number} .. {ingredient=(whites|egg)}`, `{ingredient=(almond_flour|powdered_sugar|granulated_sugar|whites)} .. {base=batter} .. {weight}`, "(?:scale|rescale|upscale|resize) .. (?:to|by|up|down|for)", "{fraction} of (?:this|that|it|the|my) .. {ingredient}", "{ingredient} .. {weight} .. (?:altogether|in total|in all|all together)", "{count=shells} ingredients", "ingredients .. {number} .. {count=macarons}", "{weight} .. {base=batter} .. broken", "{weight} .. {ingredient} .. {weight} .. {ingredient} .. {factor}"],
+    [3.5, `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar)} .. (?:what|how much|how|whats|rest|{count=shells})`, "{number} .. {ingredient=(whites|egg)} .. (?:what|how|rest|{count=shells}|{remainder}|house)", "{remainder} .. {weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}", "(?:ingredients|amounts|quantities|weights) for {number} .. {count=(macarons|shells)}", "(?:halve|half|double|triple|quarter) (?:it|the|this|that|my)", "^{factor}", "{factor} (?:of )?(?:the |my |this |that )", `only .. {weight} .. ${shellIngredient}`, `${shellIngredient} .. {weight} .. left`, "{ingredient} (?:do i|will i|should i) .. {number} .. {count=macarons}", "(?:how|hw) much {ingredient=(almond_flour|powdered_sugar|granulated_sugar|whites)}", "what (?:do|should) i weigh", "weigh outs?", "other {count=shells} ingredients", "(?:got|have|ive) .. {number} .. {ingredient=(whites|egg)}"],
+    [2, "{factor}", "recipe", "scale", "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {weight}", "{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}", "{number} .. {ingredient=(whites|egg)}", "{remainder}", "{ingredient} .. {ingredient}", "{weight} .. {base=batter}"],
+    [1, "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}", "ingredients", "weigh"],
+    [-4, "{dose} .. {base}", "{base=(buttercream|ganache)}", "(?:note|log) ", "timer", "{chocolate}", "save (?:recipe|formula|as|it|this)", "label", "allergens?", "{money}", "pantry", "cupboard", "shelf", "(?:used|bought) ", "(?:split|divide)", "how (?:hot|long)", "{volume} .. {unit}", "{unit}$", "{symptom}", "buy", "how much {ingredient=\\S+} (?:have|do) i (?:got|have)", "{when}", "(?:how|hw) many {count=(macarons|shells|trays)}", "crack"],
+    [-3, "{temperature}", "{percent}", "{base=batter} (?:for|in) {number} .. {count=macarons}", "how much {base=batter}", "{color} .. {color}", "recipes", "forget", "show me", "{ingredient=butter} .. {ingredient=whites}", "how many {ingredient}", "(?:how|hw) many \\S+ is"],
+  ),
+  examples: [
+    { say: "120 g egg whites, what do I need of the rest", inputs: { have: [{ name: "whites", grams: 120 }] } },
+    { say: "three egg whites how much almond flour", inputs: { whites_count: 3 } },
+    { say: "recipe says 105 whites 135 almond 135 powdered 90 sugar but I only have 70 g whites", inputs: { have: [{ name: "whites", grams: 70 }] } },
+    { say: "shell recipe for 36 macarons", inputs: { macarons: 36 } },
+    { say: "need 700 g of shell batter, what do I weigh out", inputs: { total_g: 700 } },
+    { say: "make this 1.5 times: 120 g butter, 150 g sugar, 90 g lemon juice", inputs: { factor: 1.5 } },
+    { say: "one and a half times the house recipe", inputs: { factor: 1.5 } },
+  ],
+  elsewhere: [
+    { say: "smbc from 90 g whites", tool: "buttercream" },
+    { say: "batter for 24 macarons", tool: "shells" },
+    { say: "pantry: 50 g almond flour", tool: "shelf" },
+    { say: "1 cup almond flour in grams", tool: "convert" },
+  ],
+  rivals: [["factor", "have", "whites_count", "total_g", "macarons", "shells"], ["lines", "formula"]],
+  read: readScale,
+  compute: answerScale,
+});

@@ -1,0 +1,58 @@
+/** Batter, shells, macarons, trays and eggs, by diameter, in whichever direction it is asked. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { answerShells } from "./answer.ts";
+import { readShells } from "./read.ts";
+
+export const inputs = z.strictObject({
+  macarons: z.optional(count("macarons")),
+  /** A number of shells that was said takes no spares. */
+  shells: z.optional(count("shells")),
+  trays: z.optional(count("trays")),
+  batter_g: z.optional(weight_g),
+  /** Whites for the house formula, from which the batter follows. */
+  whites_g: z.optional(weight_g),
+  whites_count: z.optional(count("whites")),
+  diameter_mm: z.optional(diameter_mm),
+  /** Weight of one shell as piped, when the baked weight of that is asked. */
+  shell_g: z.optional(weight_g),
+  want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
+});
+
+export type ShellsInputs = z.infer<typeof inputs>;
+
+export const shells = tool<ShellsInputs>({
+  name: "shells",
+  purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
+  inputs,
+  cues: cues(
+    [4, "(?:how|hw) (?:many|much) .. {count=(macarons|shells)} .. {weight} .. {base=batter}", "{weight} .. {base=batter} .. (?:how|hw) many .. {count=(macarons|shells|trays)}", "{base=batter} (?:do i need |to make |needed )?(?:for|in|per) .. {number} .. {count=(macarons|shells|trays)}", "(?:how|hw) much (?:more )?{base=batter}", "(?:how|hw) many (?:more )?{ingredient=(egg|whites)} .. {number} .. {count=(macarons|shells)}", "(?:how|hw) many .. {count=trays}", "{count=shells} .. (?:fit|fits|go|on|get|per) .. {count=trays}", "{length} .. {count=shells} .. {count=trays}", "{count=trays} .. {number} .. {count=(macarons|shells)}", "(?:how|hw) (?:many|much) .. {count=shells}", "{number} {count=macarons} .. (?:how|hw) many .. {count=shells}", "{count=shells} .. weigh .. {step=bake}", "{step=bake} .. weigh", "{number} .. {ingredient=(egg|whites)} .. (?:how|hw) many .. {count=(macarons|shells)}", "{weight} .. {ingredient=whites} .. (?:how|hw) many .. {count=(macarons|shells)}", "{weight} .. {ingredient=whites} .. (?:how|hw) many .. {ingredient=egg}", "(?:how|hw) many .. {ingredient=egg} .. {weight} .. {ingredient=whites}", "{ingredient=egg} to crack", "(?:how|hw) many {count=macarons} .. {number} .. {ingredient=(whites|egg)}", "{weight} .. {base=batter} .. {step=bake}", "{count=(macarons|shells)} .. {weight} .. {ingredient=whites}"],
+    [3.5, "{number} .. {count=(macarons|shells)} .. (?:how|hw) much .. {base=batter}", "{base=batter} .. {number} .. {count=(macarons|shells)}", "{weight} .. {base=batter} .. {count=(macarons|shells)}", "(?:how|hw) many {count=macarons} .. (?:get|make|give|yield|will|do|can|from|out)", "{length} .. {number} .. {count=macarons}", "crack .. {count=macarons}", "crack<\\S+ .. {count=macarons}", "{base=batter} .. (?:one|each|a|per|single) .. {count=shells}", "{ingredient=egg} .. {number} .. {count=macarons}", "{number} .. {count=macarons} .. {ingredient=egg}", "{weight} .. (?:yield|make|give) .. {count=(macarons|shells)}", "{number} .. {count=trays} .. {count=shells}", "what .. {count=macarons} .. {weight} .. {base=batter}"],
+    [3, "{count=trays}", "{base=batter} for {number}", "{weight} {base=batter} .. (?:how|hw) many", "{count=shells} .. {number} .. {count=macarons}", "{count=macarons} .. {length}", "baked weight"],
+    [2, "{count=shells}", "{base=batter}", "{length}", "{number} .. {count=macarons}"],
+    [1, "{count=macarons}"],
+    [-4, "{dose}", "(?:note|log) ", "timer", "{base=(filling|buttercream|ganache)}", "split {weight}", "divide", "{symptom}", "how long", "label", "save", "remember", "(?:always|usually|from now on)", "my {count=(trays|shells)}", "my mat", "buy", "{money}", "(?:ready|due|by|want|wanted|needed|need) .. {when}", "{when} .. when", "{color} .. {color}", "holds?", "fits? \\S+$", "{fraction} .. {color}"],
+    [-2, "recipe"],
+    [-3, "what (?:do|should) i (?:weigh|measure)", "weigh out", "{ingredient=(almond_flour|powdered_sugar|granulated_sugar)}", "{weight} .. {color}", "{unit}", "forget", "start", "{temperature}", "(?:today|yesterday|last)<when>", "when "],
+  ),
+  examples: [
+    { say: "batter for 24 macarons", inputs: { macarons: 24, want: "batter" } },
+    { say: "how many macarons from 460 g of batter", inputs: { batter_g: 460, want: "macarons" } },
+    { say: "how many eggs do I crack for 36 macarons", inputs: { macarons: 36, want: "whites" } },
+    { say: "how many 5 cm shells fit one tray", inputs: { diameter_mm: 50, want: "tray" } },
+    { say: "how many trays for 40 macarons", inputs: { macarons: 40, want: "trays" } },
+    { say: "how many shells do I pipe for 50 macarons", inputs: { macarons: 50, want: "shells" } },
+    { say: "how much batter goes in one shell", inputs: { want: "one" } },
+  ],
+  elsewhere: [
+    { say: "my mat has 28 circles", tool: "bench" },
+    { say: "how much filling for 24 macarons", tool: "fill" },
+    { say: "shell recipe for 36 macarons", tool: "scale" },
+    { say: "my shells cracked", tool: "trouble" },
+  ],
+  rivals: [["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"], ["want"]],
+  read: readShells,
+  compute: answerShells,
+});

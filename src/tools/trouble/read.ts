@@ -1,0 +1,29 @@
+/** Which symptoms a sentence names, once each, those of a mix only where nothing else fits. */
+import { praise, symptoms } from "../../../data/words/symptoms.ts";
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import type { TroubleInputs } from "./trouble.ts";
+
+const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
+const kinds = ["buttercream", "ganache", "batter", "meringue"] as const;
+
+/** One draft a symptom; none named and nothing to go on gives an empty one, which asks. */
+export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleInputs>[] {
+  const found = reading.things.flatMap((each) => (each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : []));
+  const named = [...new Set(found)];
+  const ofShells = named.filter((id) => !faultOf.get(id));
+  const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
+  // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
+  const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
+  return kept.length > 0 ? kept.map((symptom) => ({ symptom })) : [{}];
+}
+
+const mixes = (reading: Reading): (string | undefined)[] => reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));
+
+/** "it's gone grainy" right after a ganache was spoken of is the ganache's grain. */
+function settle(id: string, reading: Reading, memory: Memory): string {
+  if (mixes(reading).length > 0 || !memory.follows || !memory.table.filling) return id;
+  const word = reading.things.find((each) => each.symptom === id)?.text;
+  const kind = kinds.find((each) => each === memory.table.filling);
+  const other = symptoms.find((row) => row.of === kind && word !== undefined && row.words.includes(word));
+  return kind && other ? other.id : id;
+}

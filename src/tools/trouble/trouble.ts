@@ -1,0 +1,49 @@
+/** What went wrong and what to change: causes in order, with the baker's own notes about the same symptom beside them. */
+import * as z from "zod/mini";
+import { troubles } from "../../../data/rules/troubles.ts";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { answerTrouble } from "./answer.ts";
+import { readTrouble } from "./read.ts";
+
+export const inputs = z.strictObject({
+  /** The id of data/words/symptoms.ts. */
+  symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
+});
+
+export type TroubleInputs = z.infer<typeof inputs>;
+
+export const trouble = tool<TroubleInputs>({
+  name: "trouble",
+  purpose: "What went wrong with shells, ganache, buttercream or meringue, and what to change",
+  inputs,
+  cues: cues(
+    [4, "(?:why|hwy|how come) .. {symptom}", "{symptom} .. (?:why|what|whats|wot|help|how (?:do|can) i (?:fix|stop|avoid|prevent|save|rescue))", "(?:what|whats) .. (?:wrong|went wrong|cause|causes|caused|makes) .. {symptom}", "how (?:do|can) i (?:fix|stop|avoid|prevent|get rid of|cure|save|rescue) .. {symptom}", "what (?:do|should|can|would) i (?:do|change|try) .. {symptom}", "{symptom} .. again"],
+    [3, "(?:my|the|these|theyre|they|all|every|shells|tops|bottoms|feet|its|it|them|batch|half|some) .. {symptom}", "{count=(shells|macarons)} .. {symptom}", "{base} .. {symptom}", "{symptom} {base}", "{symptom} {count=(shells|macarons)}", "(?:went|goes|going|gone|got|getting|came out|come out|turned|keep|keeps|always|looks?|looking) .. {symptom}", "what (?:went|did i do|am i doing|have i done|is|was|did i do) wrong"],
+    [2.5, "{symptom}"],
+    [1, "(?:wrong|disaster|ruined|failed|fix|rescue|mend|tears)(?: |$)", "next time"],
+    [-6, "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|write|add)(?: |$)", "(?:write|jot|note) (?:that|this|it)? ?down"],
+    [-5, "(?:which|what|any|show|list|find|how many) .. (?:batch\\S*|bakes?|notes?|ones)(?: |$)", "when did", "did i (?:ever )?(?:bake|make)", "out of (?:five|ten|5|10)", "{number} out of"],
+    [-4, "{weight} .. {base=ganache}", "{base=ganache} .. {weight}", "{weight} .. {chocolate}", "{chocolate} .. {weight}", "{dose=(gel_color|powder_color)} .. {weight}", "(?:timer|alarm|recipe|label|allergens?|margin|markup)(?: |$)", "(?:how|hw) much .. {base}"],
+    [-2, "(?:how|hw) (?:much|many)", "{percent}", "{symptom=meringue_that_will_not_peak} (?:{ingredient}|peaks?)", "is (?:it|that|this) (?:still )?(?:safe|ok|okay|good)", "how long"],
+  ),
+  examples: [
+    { say: "my shells have no feet, why", inputs: { symptom: "no feet" } },
+    { say: "the tops cracked, what do i change", inputs: { symptom: "cracked tops" } },
+    { say: "my buttercream looks curdled", inputs: { symptom: "curdled buttercream" } },
+    { say: "shells are hollow again, what went wrong", inputs: { symptom: "hollow" } },
+    { say: "the ganache has split", inputs: { symptom: "split ganache" } },
+    { say: "meringue will not peak", inputs: { symptom: "meringue that will not peak" } },
+    { say: "bottoms are sticking to the mat", inputs: { symptom: "sticky bottoms" } },
+    { say: "the batter is runny", inputs: { symptom: "runny batter" } },
+  ],
+  elsewhere: [
+    { say: "note hollow batch, oven at 165 C", tool: "note" },
+    { say: "which batches were hollow", tool: "recall" },
+    { say: "my 300 g ganache just split", tool: "ganache" },
+    { say: "milk ganache too runny, 200 g chocolate 150 g cream", tool: "ganache" },
+  ],
+  rivals: [["symptom"]],
+  read: readTrouble,
+  compute: answerTrouble,
+});

@@ -1,0 +1,42 @@
+/** A small program around the chat, for tests: a session with fixed answers, timers in memory, history in a file. */
+import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
+import { openChat } from "../../src/cli/chat/main.tsx";
+import type { Session } from "../../src/cli/session.ts";
+import { fixedAnswers } from "./chat-answers.ts";
+import type { Timer } from "../../src/tools/contract/record.ts";
+
+const timers: Timer[] = JSON.parse(process.env.FIXTURE_TIMERS ?? "[]");
+const historyFile = process.env.FIXTURE_HISTORY ?? "";
+const log = (line: string) => process.env.FIXTURE_LOG && appendFileSync(process.env.FIXTURE_LOG, `${line}\n`);
+
+const session: Session = {
+  async ask(line) {
+    log(`ask ${line}`);
+    const timer = /^timer (\S+) (\d+)$/.exec(line.trim());
+    if (timer) {
+      const set_ms = Date.now();
+      const [, label = "", seconds] = timer;
+      timers.push({ id: timers.length + 1, label, set_ms, due_ms: set_ms + Number(seconds) * 1000, state: "running" });
+      return { asked: line, answers: [{ tool: "timer", status: "answered", headline: `${label}: ${seconds} s` }] };
+    }
+    if (line.trim() === "break") throw new Error("the record can't be read.");
+    return { asked: line.trim(), answers: line.trim() ? (fixedAnswers[line.trim()] ?? [{ tool: "help", status: "declined", headline: `heard: ${line}` }]) : [] };
+  },
+  async world() {
+    return { now_ms: Date.now(), bench: {}, timers: [...timers], notes: [], bottles: [], stock: [], formulas: [] };
+  },
+};
+
+await openChat({
+  session,
+  now_ms: () => Date.now(),
+  home: "/home/baker/record",
+  intro: ["Ask the way you would say it."],
+  async ring(ids) {
+    log(`ring ${ids.join(" ")}`);
+    for (const timer of timers) if (ids.includes(timer.id)) timer.state = "rung";
+  },
+  loadHistory: async () => (existsSync(historyFile) ? readFileSync(historyFile, "utf8").split("\n").filter(Boolean) : []),
+  saveHistory: async (lines) => void (historyFile && writeFileSync(historyFile, lines.join("\n"))),
+});
+log("closed");
