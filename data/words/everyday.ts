@@ -12,7 +12,7 @@ market wedding birthday party cake cupcakes biscuit biscuits bread pastry patiss
 splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly chewy gooey fluffy glossy shiny matte
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
-remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
+oclock remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
 undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 ingredient ingredients allergen allergens label labels margin markup profit price pricing cost costs charge sell
@@ -25,3 +25,19 @@ dozen couple few several half third quarter thirds quarters whole entire
 `
   .split(/\s+/)
   .filter(Boolean);
+
+/** Small words that carry a question's sense, so that a slip in them is mended too. */
+export const functionWords: readonly string[] = `
+about above actually after again almost along already also another anything around because been before being
+below between both could does doing done down each either enough even every everything exactly first from
+going have having hello here instead into just know last leave left less like made make many maybe mean
+might more most much must need needs never next nothing only other over please quite rather really right
+same should since some something still such take tell than that their them then there these they thing think
+this those though through together under until want wants well were what whatever when where which while
+will with within without would your excellent difference different remember change amount
+`
+  .split(/\s+/)
+  .filter(Boolean);
+
+/** Slips in words too short for edit distance. */
+export const shortSlips: Readonly<Record<string, string>> = { teh: "the", hte: "the", adn: "and", nad: "and", hw: "how", hwo: "how", waht: "what", wat: "what", taht: "that", mcuh: "much", fo: "of", si: "is", iwth: "with", cna: "can", ot: "to", yuo: "you", nto: "not", ahve: "have", thru: "through", u: "you", r: "are", hav: "have", wuld: "would", shud: "should", cud: "could", dat: "that", wiht: "with", gonig: "going", mych: "much", muhc: "much", ned: "need", mke: "make", mak: "make", giv: "give", tel: "tell", fr: "for", abt: "about" };

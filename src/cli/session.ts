@@ -1,9 +1,18 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
-import { type Understanding, freshState, next, type Names, questions, remember, type State, type Step } from "../intents/converse.ts";
+import {
+  freshState,
+  type Names,
+  next,
+  questions,
+  remember,
+  type State,
+  type Step,
+  type Understanding,
+} from "../intents/converse.ts";
 import { sanitise } from "../intents/normalise.ts";
-import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
+import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
 
 export interface Turn {
@@ -16,6 +25,8 @@ export interface Session {
   ask(line: string): Promise<Turn>;
   /** The record now, for the timers on screen. */
   world(): Promise<World>;
+  /** What the store had to say about the record, such as a damaged file kept aside. */
+  notice?(): string | undefined;
 }
 
 /** What a session needs from outside. `now_ms` is the only clock; `file` writes what an answer hands over. */
@@ -31,6 +42,7 @@ export function startSession(around: Surroundings): Session {
   let state: State = freshState();
   let last: World["last"];
   let lastReadings: Reading[] = [];
+  let notice: string | undefined;
 
   const worldOf = (record: RecordData): World => ({
     now_ms: around.now_ms(),
@@ -47,6 +59,7 @@ export function startSession(around: Surroundings): Session {
   async function current(): Promise<World> {
     const read = await around.store.read();
     if (!read.ok) throw new StoreFailure(read.problem.message, read.problem.try);
+    if (read.value.notice) notice = read.value.notice;
     return worldOf(read.value.record);
   }
 
@@ -56,17 +69,32 @@ export function startSession(around: Surroundings): Session {
     if (!dry.effects?.length) return dry;
     const done = await around.store.change((record) => {
       const outcome = computeWith(step, worldOf(record));
-      return { effects: outcome.effects ?? [], ...(outcome.change ? { change: outcome.change } : {}), value: outcome };
+      return {
+        effects: outcome.effects ?? [],
+        ...(outcome.change ? { change: outcome.change } : {}),
+        value: outcome,
+      };
     });
-    if (!done.ok) return { status: "impossible", headline: `Not saved: ${done.problem.message}`, cautions: [done.problem.try] };
-    const files = (done.value.effects ?? []).flatMap((effect) => (effect.do === "write file" ? [effect] : []));
+    if (!done.ok)
+      return {
+        status: "impossible",
+        headline: `Not saved: ${done.problem.message}`,
+        cautions: [done.problem.try],
+      };
+    const files = (done.value.effects ?? []).flatMap((effect) =>
+      effect.do === "write file" ? [effect] : [],
+    );
     const written: string[] = [];
-    for (const file of files) if (around.writeFile) written.push(await around.writeFile(file.name, file.text));
-    return written.length ? { ...done.value, headline: `${done.value.headline} (${written.join(", ")})` } : done.value;
+    for (const file of files)
+      if (around.writeFile) written.push(await around.writeFile(file.name, file.text));
+    return written.length
+      ? { ...done.value, headline: `${done.value.headline} (${written.join(", ")})` }
+      : done.value;
   }
 
   return {
     world: current,
+    notice: () => notice,
     async ask(line) {
       const asked = sanitise(line);
       if (asked === "") {
@@ -79,14 +107,25 @@ export function startSession(around: Surroundings): Session {
         const names = namesIn(await current());
         const found = next(reading, state, names, around.understanding);
         if (!Array.isArray(found)) {
-          answers.push(declined(reading, found.near.map((tool) => tool.name)));
+          answers.push(
+            declined(
+              reading,
+              found.near.map((tool) => tool.name),
+            ),
+          );
           continue;
         }
         for (const step of found) {
           const { outcome, inputs } = await settle(step, run);
           state = remember(state, { tool: step.tool, inputs }, outcome);
           lastReadings = [reading];
-          if (!["explain", "help", "undo"].includes(step.tool.name)) last = { tool: step.tool.name, question: reading.said, answer: outcome, readings: describe(lastReadings, step) };
+          if (!["explain", "help", "undo"].includes(step.tool.name))
+            last = {
+              tool: step.tool.name,
+              question: reading.said,
+              answer: outcome,
+              readings: describe(lastReadings, step),
+            };
           answers.push(answerFrom(step.tool.name, outcome));
         }
       }
@@ -111,11 +150,16 @@ function computeWith(step: Step, world: World): Outcome {
 }
 
 /** Runs a step; where it asks for what the turn before knew, runs it again with that. */
-async function settle(step: Step, run: (step: Step) => Promise<Outcome>): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
+async function settle(
+  step: Step,
+  run: (step: Step) => Promise<Outcome>,
+): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
   const outcome = await run(step);
   if (outcome.status !== "asking" || !step.fallback) return { outcome, inputs: step.inputs };
   const again = await run({ ...step, inputs: step.fallback });
-  return again.status === "answered" ? { outcome: again, inputs: step.fallback } : { outcome, inputs: step.inputs };
+  return again.status === "answered"
+    ? { outcome: again, inputs: step.fallback }
+    : { outcome, inputs: step.inputs };
 }
 
 const namesIn = (world: World): Names => ({
@@ -143,7 +187,9 @@ function describe(readings: Reading[], step: Step): string[] {
   return readings.flatMap((reading) => [
     ...reading.mended.map((each) => `"${each.said}" read as "${each.read}"`),
     ...reading.amounts.map((each) => `"${each.text}": ${each.dim}${each.of ? ` of ${each.of.text}` : ""}`),
-    ...reading.things.map((each) => `"${each.text}": ${each.base ?? each.ingredient ?? each.dose ?? each.taste ?? each.id}`),
+    ...reading.things.map(
+      (each) => `"${each.text}": ${each.base ?? each.ingredient ?? each.dose ?? each.taste ?? each.id}`,
+    ),
     ...Object.entries(step.known).map(([name, known]) => `${name}: ${known}`),
   ]);
 }

@@ -27,14 +27,24 @@ const spelt = (tokens: readonly Token[], from: number, next: number) =>
 
 /** An amount that starts at `i`: "230 g", "1 lb 4 oz", "3-5 %", "an hour and a half", "$16 a kilo", "1.5x", "24". */
 export function readAmount(tokens: readonly Token[], i: number): AmountRead | undefined {
-  const read = readMoney(tokens, i) ?? readHalfOf(tokens, i) ?? readArticle(tokens, i) ?? readCounted(tokens, i);
+  const read =
+    readMoney(tokens, i) ?? readHalfOf(tokens, i) ?? readArticle(tokens, i) ?? readCounted(tokens, i);
   if (!read) return undefined;
   const summed = addSmaller(tokens, read);
   const priced = readPer(tokens, summed);
-  return { ...priced, amount: { ...priced.amount, text: spelt(tokens, i, priced.next), at: span(tokens, i, priced.next) } };
+  return {
+    ...priced,
+    amount: { ...priced.amount, text: spelt(tokens, i, priced.next), at: span(tokens, i, priced.next) },
+  };
 }
 
-const made = (value: number, unit: string, dim: Dimension, next: number, more: Partial<Amount> = {}): AmountRead => ({
+const made = (
+  value: number,
+  unit: string,
+  dim: Dimension,
+  next: number,
+  more: Partial<Amount> = {},
+): AmountRead => ({
   amount: { dim, value, unit, text: "", at: [0, 0], ...more },
   next,
 });
@@ -62,12 +72,20 @@ function readArticle(tokens: readonly Token[], i: number): AmountRead | undefine
   // "hour and 20 minutes", "hour and a half": the article swallowed
   if (text(tokens[i]) === "hour" && text(tokens[i + 1]) === "and") {
     const half = halfBehind(tokens, i + 1);
-    const summed = half ? made(1 + half.value, "h", "time", half.next) : addSmaller(tokens, made(1, "h", "time", i + 1));
+    const summed = half
+      ? made(1 + half.value, "h", "time", half.next)
+      : addSmaller(tokens, made(1, "h", "time", i + 1));
     return summed.next > i + 1 ? summed : undefined;
   }
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
   const unit = readUnit(tokens, i + 1, 1);
-  if (!unit || unit.dim === "money" || unit.unit === "d" || (unit.dim === "percent" && text(tokens[i]) === "a")) return undefined;
+  if (
+    !unit ||
+    unit.dim === "money" ||
+    unit.unit === "d" ||
+    (unit.dim === "percent" && text(tokens[i]) === "a")
+  )
+    return undefined;
   // "a second batch" is no time
   if (unit.unit === "s" && text(tokens[i + 1]) === "second") return undefined;
   const more = halfBehind(tokens, unit.next);
@@ -80,7 +98,9 @@ function halfBehind(tokens: readonly Token[], i: number): { value: number; next:
   const read = readNumber(tokens, i + 1);
   if (!read?.fraction || read.value >= 1) return undefined;
   // "a cup and half a stick": the half belongs to what comes behind it
-  return readUnit(tokens, read.next, 1) || ["a", "an", "of"].includes(text(tokens[read.next])) ? undefined : read;
+  return readUnit(tokens, read.next, 1) || ["a", "an", "of"].includes(text(tokens[read.next]))
+    ? undefined
+    : read;
 }
 
 function readCounted(tokens: readonly Token[], i: number): AmountRead | undefined {
@@ -91,7 +111,18 @@ function readCounted(tokens: readonly Token[], i: number): AmountRead | undefine
   const range = readRange(tokens, i, number);
   if (range) return range;
   const direct = readUnit(tokens, number.next, Math.abs(number.value));
-  const loose = ["more", "extra", "additional", "full", "fl", "level", "heaped", "rounded", "big", "whole"].includes(text(tokens[number.next]));
+  const loose = [
+    "more",
+    "extra",
+    "additional",
+    "full",
+    "fl",
+    "level",
+    "heaped",
+    "rounded",
+    "big",
+    "whole",
+  ].includes(text(tokens[number.next]));
   const unit = direct ?? (loose ? readUnit(tokens, number.next + 1, Math.abs(number.value)) : undefined);
   const fraction = number.fraction ? { fraction: number.fraction } : {};
   if (!unit) return made(number.value, "", "number", number.next, fraction);
@@ -109,7 +140,11 @@ function readFactorWord(tokens: readonly Token[], i: number): AmountRead | undef
 /** "1.5 times", "2x", "x 3". */
 function readTimes(tokens: readonly Token[], number: NumberRead): AmountRead | undefined {
   const then = tokens[number.next];
-  if (text(then) === "times" || text(then) === "fold" || (text(then) === "x" && tokens[number.next + 1]?.kind !== "number"))
+  if (
+    text(then) === "times" ||
+    text(then) === "fold" ||
+    (text(then) === "x" && tokens[number.next + 1]?.kind !== "number")
+  )
     return made(number.value, "times", "number", number.next + 1);
   return undefined;
 }
@@ -120,29 +155,51 @@ function readRange(tokens: readonly Token[], i: number, low: NumberRead): Amount
   const at = lowUnit?.next ?? low.next;
   const between = text(tokens[i - 1]) === "between";
   const joint = text(tokens[at]);
-  if (!(joint === "-" || joint === "to" || joint === "or" || joint === "till" || (between && joint === "and"))) return undefined;
+  if (
+    !(joint === "-" || joint === "to" || joint === "or" || joint === "till" || (between && joint === "and"))
+  )
+    return undefined;
   if (joint === "-" && tokens[at]?.gap && tokens[at + 1]?.gap === false) return undefined;
   const high = readNumber(tokens, at + 1);
   if (!high || high.negative || low.negative || high.value <= low.value) return undefined;
   const unit = readUnit(tokens, high.next, high.value);
   if (lowUnit && unit && lowUnit.dim !== unit.dim) return undefined;
-  if (!unit && !lowUnit) return joint === "-" ? made(low.value, "", "number", high.next, { high: high.value }) : undefined;
+  if (!unit && !lowUnit)
+    return joint === "-" ? made(low.value, "", "number", high.next, { high: high.value }) : undefined;
   const { unit: name, dim } = unit ?? (lowUnit as UnitRead);
-  const scale = lowUnit && unit && lowUnit.unit !== unit.unit ? inBase(low.value, lowUnit.unit) / inBase(1, unit.unit) : low.value;
+  const scale =
+    lowUnit && unit && lowUnit.unit !== unit.unit
+      ? inBase(low.value, lowUnit.unit) / inBase(1, unit.unit)
+      : low.value;
   return made(scale, name, dim, unit?.next ?? high.next, { high: high.value });
 }
 
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
 function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   const { amount } = read;
-  if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || amount.fraction) return read;
+  if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || amount.fraction)
+    return read;
   const at = text(tokens[read.next]) === "and" ? read.next + 1 : read.next;
   const number = readNumber(tokens, at);
   if (!number) return read;
-  if (amount.unit === "h" && at === read.next && tokens[at]?.gap === false && number.value < 60 && !readUnit(tokens, number.next, number.value))
+  if (
+    amount.unit === "h" &&
+    at === read.next &&
+    tokens[at]?.gap === false &&
+    number.value < 60 &&
+    !readUnit(tokens, number.next, number.value)
+  )
     return made(amount.value * 60 + number.value, "min", "time", number.next);
   const unit = readUnit(tokens, number.next, number.value);
-  const pairs: Record<string, string[]> = { lb: ["oz"], kg: ["g"], h: ["min", "s"], min: ["s"], d: ["h"], cup: ["tbsp", "tsp"], tbsp: ["tsp"] };
+  const pairs: Record<string, string[]> = {
+    lb: ["oz"],
+    kg: ["g"],
+    h: ["min", "s"],
+    min: ["s"],
+    d: ["h"],
+    cup: ["tbsp", "tsp"],
+    tbsp: ["tsp"],
+  };
   if (!unit || !pairs[amount.unit]?.includes(unit.unit)) return read;
   const total = inBase(amount.value, amount.unit) + inBase(number.value, unit.unit);
   return addSmaller(tokens, made(total / inBase(1, unit.unit), unit.unit, amount.dim, unit.next));
@@ -164,14 +221,21 @@ function readPer(tokens: readonly Token[], read: AmountRead): AmountRead {
 export function readUnit(tokens: readonly Token[], i: number, value: number): UnitRead | undefined {
   const token = tokens[i];
   if (!token) return undefined;
-  const found = units.get(token.text)?.find(({ words }) => words.every((word, at) => text(tokens[i + at]) === word));
+  const found = units
+    .get(token.text)
+    ?.find(({ words }) => words.every((word, at) => text(tokens[i + at]) === word));
   if (!found) return undefined;
   const next = i + found.words.length;
   const unit = found.risky ? settle(tokens, i, next, value) : found.unit;
   if (!unit) return undefined;
   // "pounds" with a currency sense is left to money signs; "mint" and "mints" are no minutes
-  const after = text(tokens[next]) === "." && tokens[next]?.gap === false && tokens[next + 1] ? next + 1 : next;
-  return { unit, dim: unitRow(unit).dim, next: found.words.length === 1 && token.text.length <= 4 ? after : next };
+  const after =
+    text(tokens[next]) === "." && tokens[next]?.gap === false && tokens[next + 1] ? next + 1 : next;
+  return {
+    unit,
+    dim: unitRow(unit).dim,
+    next: found.words.length === 1 && token.text.length <= 4 ? after : next,
+  };
 }
 
 /** Which of its meanings a one-letter unit has, from the number before it and the word behind it. */
@@ -182,12 +246,32 @@ function settle(tokens: readonly Token[], i: number, next: number, value: number
   const converting = ["to", "in", "into"].includes(then);
   if (token === "c") {
     const toHeat = converting && /^(f|fahrenheit|farenheit|°)/.test(text(tokens[next + 1]));
-    return value <= 12 && !toHeat && !(then === "" && value > 3) && then !== "oven" && then !== "fridge" ? "cup" : "°C";
+    return value <= 12 && !toHeat && !(then === "" && value > 3) && then !== "oven" && then !== "fridge"
+      ? "cup"
+      : "°C";
   }
   if (token === "f") return "°F";
   if (token === "in") {
     const glued = tokens[i]?.gap === false;
-    return glued || ["to", "in", "into", "wide", "across", "round", "diameter", "shells", "tip", "macarons", "macs", "circles", "nozzle", ""].includes(then) ? "in" : undefined;
+    return glued ||
+      [
+        "to",
+        "in",
+        "into",
+        "wide",
+        "across",
+        "round",
+        "diameter",
+        "shells",
+        "tip",
+        "macarons",
+        "macs",
+        "circles",
+        "nozzle",
+        "",
+      ].includes(then)
+      ? "in"
+      : undefined;
   }
   if (token === '"') return "in";
   if (token === "m") return "min";

@@ -7,10 +7,22 @@ const between = new Set(
     " ",
   ),
 );
-const behind = new Set("is are was were at of to about weighs weigh with = : ( - got have only just has needs need want than around roughly comes".split(" "));
+const behind = new Set(
+  "is are was were at of to about weighs weigh with = : ( - got have only just has needs need want than around roughly comes".split(
+    " ",
+  ),
+);
 
 const canOwn = (thing: Thing) =>
-  Boolean(thing.ingredient || thing.base || thing.chocolate || thing.dose || thing.taste || thing.count || thing.color);
+  Boolean(
+    thing.ingredient ||
+      thing.base ||
+      thing.chocolate ||
+      thing.dose ||
+      thing.taste ||
+      thing.count ||
+      thing.color,
+  );
 
 /** Sets `of` on each amount, looking forward first, then back. Lists written "name amount" bind back throughout. */
 export function bind(items: readonly Item[]): void {
@@ -18,14 +30,17 @@ export function bind(items: readonly Item[]): void {
   const backward = amountsComeLast(items);
   items.forEach((item, i) => {
     if (item.is !== "amount" || !needsOwner(item.amount)) return;
-    const found = backward ? (lookBack(items, i, owned) ?? lookAhead(items, i)) : (lookAhead(items, i) ?? lookBack(items, i, owned));
+    const found = backward
+      ? (lookBack(items, i, owned) ?? lookAhead(items, i))
+      : (lookAhead(items, i) ?? lookBack(items, i, owned));
     if (!found) return;
     item.amount.of = found;
     owned.add(found);
   });
 }
 
-const needsOwner = (amount: Amount) => ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
+const needsOwner = (amount: Amount) =>
+  ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
 
 function lookAhead(items: readonly Item[], i: number): Thing | undefined {
   for (let at = i + 1; at < items.length; at++) {
@@ -45,9 +60,11 @@ function headOf(items: readonly Item[], at: number): Thing {
   let head = (items[at] as Item & { is: "thing" }).thing;
   for (let next = at + 1; next < items.length; next++) {
     const item = items[next] as Item;
-    if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text)) continue;
+    if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text))
+      continue;
     if (item.is !== "thing") break;
-    if (item.thing.base || item.thing.count) head = item.thing.count === "bowls" && head.base ? head : item.thing;
+    if (item.thing.base || item.thing.count)
+      head = item.thing.count === "bowls" && head.base ? head : item.thing;
     else if (!(head.color || head.taste || head.chocolate)) break;
   }
   return head;
@@ -67,7 +84,9 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
 /** "whites 100 almond 130 sugar 100": it starts with a thing, ends with an amount, and they alternate. */
 function amountsComeLast(items: readonly Item[]): boolean {
   const parts = items.filter(
-    (item) => (item.is === "amount" && needsOwner(item.amount)) || (item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate)),
+    (item) =>
+      (item.is === "amount" && needsOwner(item.amount)) ||
+      (item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate)),
   );
   const start = parts.findIndex((item) => item.is === "amount");
   const run = parts.slice(Math.max(0, start - 1));

@@ -19,10 +19,14 @@ export const margin = 1;
 export function score(reading: Pick<Reading, "mask">, tools: readonly Tool[]): Score[] {
   return tools
     .map((tool) => {
-      const hits = tool.cues.filter((cue) => cue.sign.test(reading.mask));
+      const hits = tool.cues.filter((cue) => cue.matches(reading.mask));
       const best = strongest(hits.filter((cue) => cue.weight > 0).map((cue) => cue.weight));
       const against = hits.filter((cue) => cue.weight < 0).reduce((sum, cue) => sum + cue.weight, 0);
-      return { tool, points: best + against, because: hits.map((cue) => `${cue.weight > 0 ? "+" : ""}${cue.weight} ${cue.sign.source}`) };
+      return {
+        tool,
+        points: best + against,
+        because: hits.map((cue) => `${cue.weight > 0 ? "+" : ""}${cue.weight} ${cue.pattern}`),
+      };
     })
     .sort((a, b) => b.points - a.points);
 }
@@ -31,5 +35,11 @@ export function score(reading: Pick<Reading, "mask">, tools: readonly Tool[]): S
 function strongest(weights: readonly number[]): number {
   if (weights.length === 0) return 0;
   const [first = 0, ...rest] = [...weights].sort((a, b) => b - a);
-  return first + Math.min(2, rest.reduce((sum, weight) => sum + weight / 4, 0));
+  return (
+    first +
+    Math.min(
+      2,
+      rest.reduce((sum, weight) => sum + weight / 4, 0),
+    )
+  );
 }

@@ -1,5 +1,12 @@
 /** Moments in a sentence: "3pm", "quarter past ten", "saturday the 21st", "by 8 this morning", "last sunday". */
-import { dayParts, dayWords, months, namedTimes, shortWeekdays, weekdays } from "../../data/words/calendar.ts";
+import {
+  dayParts,
+  dayWords,
+  months,
+  namedTimes,
+  shortWeekdays,
+  weekdays,
+} from "../../data/words/calendar.ts";
 import { ordinals } from "../../data/words/numbers.ts";
 import type { When } from "../tools/contract/index.ts";
 import { readUnit } from "./amounts.ts";
@@ -16,10 +23,41 @@ export interface WhenRead {
 const text = (token: Token | undefined) => token?.text ?? "";
 /** Where "o'clock" ends, also in two words; `i` itself when it doesn't stand there. */
 const pastOclock = (tokens: readonly Token[], i: number): number =>
-  text(tokens[i]) === "oclock" ? i + 1 : text(tokens[i]) === "o" && text(tokens[i + 1]) === "clock" ? i + 2 : i;
+  text(tokens[i]) === "oclock"
+    ? i + 1
+    : text(tokens[i]) === "o" && text(tokens[i + 1]) === "clock"
+      ? i + 2
+      : i;
 
-const before = new Set(["at", "by", "until", "till", "before", "around", "about", "til", "from", "due", "ready", "ping", "since"]);
-const shortDayLeads = new Set(["on", "by", "for", "next", "last", "this", "till", "until", "til", "before", "from", "since"]);
+const before = new Set([
+  "at",
+  "by",
+  "until",
+  "till",
+  "before",
+  "around",
+  "about",
+  "til",
+  "from",
+  "due",
+  "ready",
+  "ping",
+  "since",
+]);
+const shortDayLeads = new Set([
+  "on",
+  "by",
+  "for",
+  "next",
+  "last",
+  "this",
+  "till",
+  "until",
+  "til",
+  "before",
+  "from",
+  "since",
+]);
 
 /** A moment that starts at `i`, all its neighbouring parts put together: "tomorrow at 9 am". */
 export function readWhen(tokens: readonly Token[], i: number): WhenRead | undefined {
@@ -28,7 +66,11 @@ export function readWhen(tokens: readonly Token[], i: number): WhenRead | undefi
   let { when, next } = first;
   for (;;) {
     let at = next;
-    while (["at", "on", "by", "the", "in", "around", "about", ",", "for", "of"].includes(text(tokens[at])) && at - next < 2) at += 1;
+    while (
+      ["at", "on", "by", "the", "in", "around", "about", ",", "for", "of"].includes(text(tokens[at])) &&
+      at - next < 2
+    )
+      at += 1;
     const more = readPiece(tokens, at, at > next || when.minute === undefined);
     if (!more || clash(when, more.when)) break;
     when = { ...when, ...more.when };
@@ -43,13 +85,26 @@ const clash = (a: Piece, b: Piece) =>
   ("days" in b && "weekday" in a);
 
 function readPiece(tokens: readonly Token[], i: number, loose = false): WhenRead | undefined {
-  return readIso(tokens, i) ?? readDay(tokens, i) ?? readSpoken(tokens, i) ?? readClock(tokens, i, loose) ?? readDate(tokens, i);
+  return (
+    readIso(tokens, i) ??
+    readDay(tokens, i) ??
+    readSpoken(tokens, i) ??
+    readClock(tokens, i, loose) ??
+    readDate(tokens, i)
+  );
 }
 
 /** 2026-03-20, with or without a time behind a T. */
 function readIso(tokens: readonly Token[], i: number): WhenRead | undefined {
   const [year, a, month, b, day] = [0, 1, 2, 3, 4].map((k) => tokens[i + k]);
-  if (year?.text.length !== 4 || text(a) !== "-" || text(b) !== "-" || month?.kind !== "number" || day?.kind !== "number") return undefined;
+  if (
+    year?.text.length !== 4 ||
+    text(a) !== "-" ||
+    text(b) !== "-" ||
+    month?.kind !== "number" ||
+    day?.kind !== "number"
+  )
+    return undefined;
   const when: Piece = { year: year.value, month: month.value, day: day.value };
   if (text(tokens[i + 5]) !== "t") return { when, next: i + 5 };
   const clock = readClock(tokens, i + 6, false);
@@ -65,7 +120,8 @@ function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
     if (days === -1 && text(tokens[i + 1]) === "before") return { when: { days: -2 }, next: i + 3 };
   }
   const days = Object.hasOwn(dayWords, word) ? dayWords[word] : undefined;
-  if (days !== undefined) return { when: word === "tonight" ? { days, part: "night" } : { days }, next: i + 1 };
+  if (days !== undefined)
+    return { when: word === "tonight" ? { days, part: "night" } : { days }, next: i + 1 };
   if (word === "this" || word === "last" || word === "next") {
     const then = text(tokens[i + 1]);
     if (word === "last" && then === "night") return { when: { days: -1, part: "night" }, next: i + 2 };
@@ -74,10 +130,20 @@ function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
     if (weekday !== undefined) return { when: { weekday, which: word }, next: i + 2 };
     return undefined;
   }
-  const weekday = weekdays[word] ?? (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
-  if (weekday !== undefined && Object.hasOwn({ ...weekdays, ...shortWeekdays }, word)) return { when: { weekday }, next: i + 1 };
+  const weekday =
+    weekdays[word] ??
+    (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
+  if (weekday !== undefined && Object.hasOwn({ ...weekdays, ...shortWeekdays }, word))
+    return { when: { weekday }, next: i + 1 };
   const part = Object.hasOwn(dayParts, word) ? dayParts[word] : undefined;
-  if (part && (lead === "the" || lead === "in" || ["tomorrow", "yesterday"].includes(lead) || weekdays[lead] !== undefined || tokens[i - 1]?.kind === "number"))
+  if (
+    part &&
+    (lead === "the" ||
+      lead === "in" ||
+      ["tomorrow", "yesterday"].includes(lead) ||
+      weekdays[lead] !== undefined ||
+      tokens[i - 1]?.kind === "number")
+  )
     return { when: { part }, next: i + 1 };
   const ago = readNumber(tokens, i) ?? readVague(tokens, i);
   const unit = ago && readUnit(tokens, ago.next, ago.value);
@@ -106,7 +172,8 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   const skip = text(tokens[at]).startsWith("min") ? at + 1 : at;
   const joint = text(tokens[skip]);
   const lead = text(tokens[i - 1]);
-  if (minutes === undefined || minutes >= 60 || !["past", "to", "after", "till", "of"].includes(joint)) return undefined;
+  if (minutes === undefined || minutes >= 60 || !["past", "to", "after", "till", "of"].includes(joint))
+    return undefined;
   if (joint !== "past" && part !== 15 && !before.has(lead)) return undefined;
   if (joint === "of") return undefined;
   const hour = readNumber(tokens, skip + 1);
@@ -135,14 +202,32 @@ function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRea
   if (token?.kind !== "number" || token.value === undefined) return undefined;
   const colon = tokens[i + 1];
   const minutes = tokens[i + 2];
-  if (text(colon) === ":" && colon?.gap === false && minutes?.kind === "number" && minutes.text.length === 2 && token.value < 25) {
+  if (
+    text(colon) === ":" &&
+    colon?.gap === false &&
+    minutes?.kind === "number" &&
+    minutes.text.length === 2 &&
+    token.value < 25
+  ) {
     const seconds = text(tokens[i + 3]) === ":" && tokens[i + 4]?.kind === "number" ? i + 5 : i + 3;
-    return withHalf(tokens, seconds, token.value * 60 + (minutes.value ?? 0), token.text.length === 2 && token.value !== 12 ? token.value > 12 || token.text[0] === "0" : token.value > 12);
+    return withHalf(
+      tokens,
+      seconds,
+      token.value * 60 + (minutes.value ?? 0),
+      token.text.length === 2 && token.value !== 12
+        ? token.value > 12 || token.text[0] === "0"
+        : token.value > 12,
+    );
   }
   const dotted = /^(\d{1,2})\.(\d{2})$/.exec(token.text);
   if (dotted && Number(dotted[1]) < 25 && Number(dotted[2]) < 60) {
     const told = withHalf(tokens, i + 1, Number(dotted[1]) * 60 + Number(dotted[2]), Number(dotted[1]) > 12);
-    if (told.when.half === "am" || told.when.half === "pm" || (before.has(lead) && !followedByThing(tokens, i + 1, token.value))) return told;
+    if (
+      told.when.half === "am" ||
+      told.when.half === "pm" ||
+      (before.has(lead) && !followedByThing(tokens, i + 1, token.value))
+    )
+      return told;
     return undefined;
   }
   if (!Number.isInteger(token.value)) return undefined;
@@ -153,13 +238,18 @@ function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRea
   if (told.when.half) return told;
   if (pastOclock(tokens, i + 1) > i + 1) return told;
   if (token.value > 24) return undefined;
-  return expected && !followedByThing(tokens, i + 1, token.value) ? { ...told, when: hours > 12 ? { ...told.when, half: "24" } : told.when } : undefined;
+  return expected && !followedByThing(tokens, i + 1, token.value)
+    ? { ...told, when: hours > 12 ? { ...told.when, half: "24" } : told.when }
+    : undefined;
 }
 
 function withHalf(tokens: readonly Token[], next: number, minute: number, settled: boolean): WhenRead {
   let at = pastOclock(tokens, next);
   const said = text(tokens[at]);
-  const dotted = (said === "a" || said === "p") && text(tokens[at + 1]) === "." && text(tokens[at + 2]) === "m" ? `${said}m` : said;
+  const dotted =
+    (said === "a" || said === "p") && text(tokens[at + 1]) === "." && text(tokens[at + 2]) === "m"
+      ? `${said}m`
+      : said;
   if (dotted === "am" || dotted === "pm") {
     at += dotted === said ? 1 : text(tokens[at + 3]) === "." ? 4 : 3;
     const hour = Math.floor(minute / 60);
@@ -173,11 +263,62 @@ function withHalf(tokens: readonly Token[], next: number, minute: number, settle
 function followedByThing(tokens: readonly Token[], i: number, value: number): boolean {
   if (readUnit(tokens, i, value)) return true;
   const then = text(tokens[i]);
-  if (["-", "/", "x", "*", "+", "times", "and", ":"].includes(then) && tokens[i + 1]?.kind === "number") return true;
-  return tokens[i]?.kind === "word" && !whenFollows.has(then) && !Object.hasOwn(dayWords, then) && weekdays[then] === undefined;
+  if (["-", "/", "x", "*", "+", "times", "and", ":"].includes(then) && tokens[i + 1]?.kind === "number")
+    return true;
+  return (
+    tokens[i]?.kind === "word" &&
+    !whenFollows.has(then) &&
+    !Object.hasOwn(dayWords, then) &&
+    weekdays[then] === undefined
+  );
 }
 
-const whenFollows = new Set(["now", "on", "in", "this", "please", "pls", "instead", "and", "when", "so", "for", "what", "work", "how", "then", "sharp", "today", "tonight", "the", "that", "with", "not", "but", "or", "next", "can", "do", "is", "i", "to", "start", "latest", "thanks", "tho", "though", "plan", "would", "will", "could", "make", "timer", "alarm", "if", "as"]);
+const whenFollows = new Set([
+  "now",
+  "on",
+  "in",
+  "this",
+  "please",
+  "pls",
+  "instead",
+  "and",
+  "when",
+  "so",
+  "for",
+  "what",
+  "work",
+  "how",
+  "then",
+  "sharp",
+  "today",
+  "tonight",
+  "the",
+  "that",
+  "with",
+  "not",
+  "but",
+  "or",
+  "next",
+  "can",
+  "do",
+  "is",
+  "i",
+  "to",
+  "start",
+  "latest",
+  "thanks",
+  "tho",
+  "though",
+  "plan",
+  "would",
+  "will",
+  "could",
+  "make",
+  "timer",
+  "alarm",
+  "if",
+  "as",
+]);
 
 /** "the 21st", "march 8", "8th of march", "on the ninth of march". */
 function readDate(tokens: readonly Token[], i: number): WhenRead | undefined {
@@ -187,22 +328,32 @@ function readDate(tokens: readonly Token[], i: number): WhenRead | undefined {
     const day = readOrdinal(tokens, text(tokens[i + 1]) === "the" ? i + 2 : i + 1, true);
     return day && { when: { month, day: day.value }, next: day.next };
   }
-  const day = readOrdinal(tokens, i, false) ?? (tokens[i]?.kind === "number" ? { value: tokens[i]?.value ?? 0, next: i + 1, bare: true } : undefined);
+  const day =
+    readOrdinal(tokens, i, false) ??
+    (tokens[i]?.kind === "number" ? { value: tokens[i]?.value ?? 0, next: i + 1, bare: true } : undefined);
   if (!day || day.value > 31 || day.value < 1) return undefined;
   const at = text(tokens[day.next]) === "of" ? day.next + 1 : day.next;
   const behind = months[text(tokens[at])];
-  if (behind && Object.hasOwn(months, text(tokens[at]))) return { when: { day: day.value, month: behind }, next: at + 1 };
+  if (behind && Object.hasOwn(months, text(tokens[at])))
+    return { when: { day: day.value, month: behind }, next: at + 1 };
   if ("bare" in day) return undefined;
   const lead = text(tokens[i - 1]);
-  return lead === "the" || lead === "on" || weekdays[lead] !== undefined ? { when: { day: day.value }, next: day.next } : undefined;
+  return lead === "the" || lead === "on" || weekdays[lead] !== undefined
+    ? { when: { day: day.value }, next: day.next }
+    : undefined;
 }
 
 /** "21st", "ninth", "twenty first"; a bare number too where `bare` allows it. */
-function readOrdinal(tokens: readonly Token[], i: number, bare: boolean): { value: number; next: number } | undefined {
+function readOrdinal(
+  tokens: readonly Token[],
+  i: number,
+  bare: boolean,
+): { value: number; next: number } | undefined {
   const token = tokens[i];
   if (token?.kind === "number" && Number.isInteger(token.value)) {
     const ending = tokens[i + 1];
-    if (["st", "nd", "rd", "th"].includes(text(ending)) && ending?.gap === false) return { value: token.value ?? 0, next: i + 2 };
+    if (["st", "nd", "rd", "th"].includes(text(ending)) && ending?.gap === false)
+      return { value: token.value ?? 0, next: i + 2 };
     return bare && (token.value ?? 99) <= 31 ? { value: token.value ?? 0, next: i + 1 } : undefined;
   }
   const word = text(token);
@@ -211,8 +362,15 @@ function readOrdinal(tokens: readonly Token[], i: number, bare: boolean): { valu
     if (one && one < 10) return { value: (word === "twenty" ? 20 : 30) + one, next: i + 2 };
   }
   const value = Object.hasOwn(ordinals, word) ? ordinals[word] : undefined;
-  if (value === undefined || word === "second" || (["third", "first", "fourth"].includes(word) && text(tokens[i - 1]) !== "the" && !bare)) return undefined;
+  if (
+    value === undefined ||
+    word === "second" ||
+    (["third", "first", "fourth"].includes(word) && text(tokens[i - 1]) !== "the" && !bare)
+  )
+    return undefined;
   // "the first batch", "a third pink": not a date unless a month or nothing follows
   const then = text(tokens[i + 1]);
-  return value <= 5 && !["of", ""].includes(then) && months[then] === undefined ? undefined : { value, next: i + 1 };
+  return value <= 5 && !["of", ""].includes(then) && months[then] === undefined
+    ? undefined
+    : { value, next: i + 1 };
 }

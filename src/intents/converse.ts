@@ -9,6 +9,7 @@ import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 import { fillSlot, isBare } from "./slots.ts";
+import { vocabulary } from "./vocabulary.ts";
 
 export type Inputs = Record<string, unknown>;
 
@@ -55,8 +56,21 @@ export const freshState = (): State => ({ table: {}, topics: [] });
 /** Compiles the tables once; the calculators' own example phrases are words that typos are mended toward. */
 export function understanding(tools: readonly Tool[]): Understanding {
   const lexicon = compile();
-  const own = tools.flatMap((tool) => [...tool.examples.map((each) => each.say), ...tool.elsewhere.map((each) => each.say)]).flatMap(wordsOf);
-  return { reader: { lexicon, mender: mender(lexicon, own.filter((word) => /^[a-z]{3,}$/.test(word))) }, tools };
+  const own = tools
+    .flatMap((tool) => [...tool.examples.map((each) => each.say), ...tool.elsewhere.map((each) => each.say)])
+    .flatMap(wordsOf);
+  return {
+    reader: {
+      lexicon,
+      mender: mender(
+        vocabulary(
+          lexicon,
+          own.filter((word) => /^[a-z]{3,}$/.test(word)),
+        ),
+      ),
+    },
+    tools,
+  };
 }
 
 /** The questions of one turn, each as a reading. */
@@ -66,20 +80,45 @@ export function questions(asked: string, { reader, tools }: Understanding): Read
   return parts.map((part) => readingOf(asked, text, part, mended, reader));
 }
 
-const leans = /^(?:and|hm|hmm|er|um|ah|well|or|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|hmm|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|them|those|these|this|without|half|double)(?: |$)/;
-const pronoun = /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest)(?: |$)/;
+const leans =
+  /^(?:and|hm|hmm|er|um|ah|well|or|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|hmm|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|them|those|these|this|without|half|double)(?: |$)/;
+const pronoun =
+  /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest)(?: |$)/;
 
 /** Finds the calculator and its inputs for one question. */
-export function next(reading: Reading, state: State, names: Names, { tools }: Understanding): Step[] | Unread {
+export function next(
+  reading: Reading,
+  state: State,
+  names: Names,
+  { tools }: Understanding,
+): Step[] | Unread {
   const scores = score(reading, tools);
-  const trace = scores.filter((each) => each.points !== 0).slice(0, 4).map((each) => `${each.tool.name} ${each.points}: ${each.because.join("; ")}`);
+  const trace = scores
+    .filter((each) => each.points !== 0)
+    .slice(0, 4)
+    .map((each) => `${each.tool.name} ${each.points}: ${each.because.join("; ")}`);
   const answer = answersPending(reading, state, names, scores, tools);
   if (answer) return answer;
-  const memory = (follows: boolean): Memory => ({ table: state.table, ...(state.last ? { last: state.last } : {}), follows, names });
+  const memory = (follows: boolean): Memory => ({
+    table: state.table,
+    ...(state.last ? { last: state.last } : {}),
+    follows,
+    names,
+  });
   const chosen = choose(reading, state, scores, tools, memory, trace);
-  if (!chosen) return { reading, near: scores.filter((each) => each.points > 0).slice(0, 2).map((each) => each.tool), trace };
+  if (!chosen)
+    return {
+      reading,
+      near: scores
+        .filter((each) => each.points > 0)
+        .slice(0, 2)
+        .map((each) => each.tool),
+      trace,
+    };
   const { tool, follows } = chosen;
-  return drafts(tool, reading, memory(follows)).map((draft) => stepFrom(tool, draft, reading, state, follows, trace));
+  return drafts(tool, reading, memory(follows)).map((draft) =>
+    stepFrom(tool, draft, reading, state, follows, trace),
+  );
 }
 
 function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {
@@ -87,16 +126,34 @@ function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {
   return (Array.isArray(read) ? read : [read]).map(dropUndefined);
 }
 
-const dropUndefined = (inputs: Inputs): Inputs => Object.fromEntries(Object.entries(inputs).filter(([, value]) => value !== undefined));
+const dropUndefined = (inputs: Inputs): Inputs =>
+  Object.fromEntries(Object.entries(inputs).filter(([, value]) => value !== undefined));
 
 /** The inputs of a follow-up: what was said now over what was said before, rivals of the new dropped from the old. */
-function stepFrom(tool: Tool, draft: Inputs, reading: Reading, state: State, follows: boolean, trace: string[]): Step {
+function stepFrom(
+  tool: Tool,
+  draft: Inputs,
+  reading: Reading,
+  state: State,
+  follows: boolean,
+  trace: string[],
+): Step {
   const before = state.last?.tool === tool.name ? state.last.inputs : undefined;
-  const filled = follows && Object.keys(draft).length === 0 && before ? fillSlot(reading, before, undefined) : draft;
+  const filled =
+    follows && Object.keys(draft).length === 0 && before ? fillSlot(reading, before, undefined) : draft;
   const kept = before ? withoutRivals(before, filled, tool) : {};
   const inputs = follows ? { ...kept, ...filled } : filled;
-  const known = Object.fromEntries(Object.keys(inputs).map((key) => [key, key in filled ? "said" : "remembered"])) as Known;
-  return { tool, inputs, known, reading, ...(before && !follows ? { fallback: { ...kept, ...filled } } : {}), trace };
+  const known = Object.fromEntries(
+    Object.keys(inputs).map((key) => [key, key in filled ? "said" : "remembered"]),
+  ) as Known;
+  return {
+    tool,
+    inputs,
+    known,
+    reading,
+    ...(before && !follows ? { fallback: { ...kept, ...filled } } : {}),
+    trace,
+  };
 }
 
 /** What the old inputs may still say when new ones are said. */
@@ -106,23 +163,45 @@ export function withoutRivals(before: Inputs, said: Inputs, tool: Tool): Inputs 
 }
 
 /** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
-function answersPending(reading: Reading, state: State, names: Names, scores: Score[], tools: readonly Tool[]): Step[] | undefined {
+function answersPending(
+  reading: Reading,
+  state: State,
+  names: Names,
+  scores: Score[],
+  tools: readonly Tool[],
+): Step[] | undefined {
   const pending = state.pending;
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
   const best = scores[0];
   if (best && best.points >= stands && best.tool !== tool && !isBare(reading)) return undefined;
-  const memory: Memory = { table: state.table, last: { tool: pending.tool, inputs: pending.inputs }, slot: pending.slot, follows: true, names };
+  const memory: Memory = {
+    table: state.table,
+    last: { tool: pending.tool, inputs: pending.inputs },
+    slot: pending.slot,
+    follows: true,
+    names,
+  };
   const found = drafts(tool, reading, memory);
   const draft = found[0] ?? {};
-  const filled = pending.slot in draft ? draft : { ...draft, ...fillSlot(reading, pending.inputs, pending.slot) };
+  const filled =
+    pending.slot in draft ? draft : { ...draft, ...fillSlot(reading, pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
   const inputs = { ...withoutRivals(pending.inputs, filled, tool), ...filled };
-  const known = Object.fromEntries(Object.keys(inputs).map((key) => [key, key in filled ? "said" : "remembered"])) as Known;
+  const known = Object.fromEntries(
+    Object.keys(inputs).map((key) => [key, key in filled ? "said" : "remembered"]),
+  ) as Known;
   return [{ tool, inputs, known, reading, trace: [`answers what ${tool.name} asked: ${pending.slot}`] }];
 }
 
-function choose(reading: Reading, state: State, scores: Score[], tools: readonly Tool[], memory: (follows: boolean) => Memory, trace: string[]): { tool: Tool; follows: boolean } | undefined {
+function choose(
+  reading: Reading,
+  state: State,
+  scores: Score[],
+  tools: readonly Tool[],
+  memory: (follows: boolean) => Memory,
+  trace: string[],
+): { tool: Tool; follows: boolean } | undefined {
   const best = scores[0];
   const second = scores[1];
   const lastTool = state.last && tools.find((each) => each.name === state.last?.tool);
@@ -134,7 +213,9 @@ function choose(reading: Reading, state: State, scores: Score[], tools: readonly
     if (lastPoints + bonus > rival - 1e-9 || rival < stands) {
       const said = drafts(lastTool, reading, memory(true));
       const before = state.last?.inputs ?? {};
-      const takes = said.some((draft) => Object.entries(draft).some(([key, value]) => before[key] !== value)) || Object.keys(fillSlot(reading, before, undefined)).length > 0;
+      const takes =
+        said.some((draft) => Object.entries(draft).some(([key, value]) => before[key] !== value)) ||
+        Object.keys(fillSlot(reading, before, undefined)).length > 0;
       if (takes && (lastPoints + bonus >= faint || isBare(reading) || rival < faint)) {
         trace.push(`follows ${lastTool.name}`);
         return { tool: lastTool, follows: true };
@@ -144,7 +225,12 @@ function choose(reading: Reading, state: State, scores: Score[], tools: readonly
   if ((!best || best.points < faint) && lastTool && short(reading)) {
     // too little to stand alone, and it holds something that the last calculator takes
     const before = state.last?.inputs ?? {};
-    if (drafts(lastTool, reading, memory(true)).some((draft) => Object.entries(draft).some(([key, value]) => before[key] !== value))) return { tool: lastTool, follows: true };
+    if (
+      drafts(lastTool, reading, memory(true)).some((draft) =>
+        Object.entries(draft).some(([key, value]) => before[key] !== value),
+      )
+    )
+      return { tool: lastTool, follows: true };
   }
   if (!best || best.points < faint) return undefined;
   if (second && best.points < stands && best.points - second.points < margin && best.tool !== lastTool) {
@@ -155,7 +241,8 @@ function choose(reading: Reading, state: State, scores: Score[], tools: readonly
   return { tool: best.tool, follows: leaning && best.tool === lastTool };
 }
 
-const short = (reading: Reading) => reading.mask.split(" ").length <= 9 && reading.amounts.length + reading.things.length > 0;
+const short = (reading: Reading) =>
+  reading.mask.split(" ").length <= 9 && reading.amounts.length + reading.things.length > 0;
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outcome: Outcome): State {
@@ -163,7 +250,8 @@ export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outc
   const last = { tool: step.tool.name, inputs: step.inputs };
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
   const { pending: _pending, ...kept } = state;
-  if (outcome.status === "asking" && outcome.slot) return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
+  if (outcome.status === "asking" && outcome.slot)
+    return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined") return { ...kept, ...(state.last ? {} : { last }) };
   return { table: { ...state.table, ...outcome.leaves }, last, topics };
 }

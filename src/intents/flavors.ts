@@ -28,14 +28,17 @@ export function joinFlavors(items: readonly Item[], { knows }: Mender): Item[] {
       continue;
     }
     const things = items.slice(i, run).flatMap((item) => (item.is === "thing" ? [item.thing] : []));
-    const invented = things.some((thing) => thing.taste || (thing.dose && !thing.form)) ? [] : takeInvented(out, things, knows);
+    const invented = things.some((thing) => thing.taste || (thing.dose && !thing.form))
+      ? []
+      : takeInvented(out, things, knows);
     out.push({ is: "thing", thing: joined(things, invented) });
     i = run;
   }
   return out;
 }
 
-const isFlavorPart = (thing: FlavorThing) => Boolean(thing.taste || thing.form || (thing.dose && thing.taste !== undefined));
+const isFlavorPart = (thing: FlavorThing) =>
+  Boolean(thing.taste || thing.form || (thing.dose && thing.taste !== undefined));
 
 /** Where the run of tastes and forms from `i` ends; `i` itself when there is none. "zest of lime" is one run. */
 function flavorRun(items: readonly Item[], i: number): number {
@@ -49,7 +52,12 @@ function flavorRun(items: readonly Item[], i: number): number {
     }
     const then = items[end + 1];
     const last = items[end - 1];
-    const ofForm = item?.is === "word" && item.text === "of" && last?.is === "thing" && last.thing.form && !last.thing.taste;
+    const ofForm =
+      item?.is === "word" &&
+      item.text === "of" &&
+      last?.is === "thing" &&
+      last.thing.form &&
+      !last.thing.taste;
     if (end > i && ofForm && then?.is === "thing" && then.thing.taste && !then.thing.ingredient) end += 2;
     else break;
   }
@@ -57,7 +65,11 @@ function flavorRun(items: readonly Item[], i: number): number {
 }
 
 /** Takes up to three unknown words back from before a bare form: "yuzu kosho flavor". */
-function takeInvented(out: Item[], things: FlavorThing[], knows: (word: string) => boolean): { text: string; from: number }[] {
+function takeInvented(
+  out: Item[],
+  things: FlavorThing[],
+  knows: (word: string) => boolean,
+): { text: string; from: number }[] {
   if (things.every((thing) => isColor(thing.form))) return [];
   const taken: { text: string; from: number }[] = [];
   while (taken.length < 3) {
@@ -76,7 +88,12 @@ function joined(things: FlavorThing[], invented: { text: string; from: number }[
   const last = things.at(-1) as FlavorThing;
   const from = invented[0]?.from ?? first.at[0];
   const words = [...invented.map((each) => each.text), ...things.map((thing) => thing.text)].join(" ");
-  const tasteParts = [...invented.map((each) => each.text), ...things.filter((thing) => thing.taste && !(thing.form && things.length > 1 && !thing.taste)).map((thing) => thing.taste as string)];
+  const tasteParts = [
+    ...invented.map((each) => each.text),
+    ...things
+      .filter((thing) => thing.taste && !(thing.form && things.length > 1 && !thing.taste))
+      .map((thing) => thing.taste as string),
+  ];
   const ready = things.length === 1 ? first : undefined;
   const taste = tasteParts.length ? [...new Set(tasteParts)].join(" ") : undefined;
   const dose = ready?.dose ?? doseFor(things);
@@ -84,7 +101,11 @@ function joined(things: FlavorThing[], invented: { text: string; from: number }[
   return {
     ...facets,
     id: taste ?? ready?.id ?? dose ?? first.id,
-    ...(ready?.ingredient && !invented.length ? { ingredient: ready.ingredient } : things.length > 1 ? { ingredient: things.find((thing) => thing.ingredient && thing.dose)?.ingredient } : {}),
+    ...(ready?.ingredient && !invented.length
+      ? { ingredient: ready.ingredient }
+      : things.length > 1
+        ? { ingredient: things.find((thing) => thing.ingredient && thing.dose)?.ingredient }
+        : {}),
     ...(taste ? { taste } : {}),
     ...(dose ? { dose } : {}),
     text: words,
@@ -98,15 +119,18 @@ function doseFor(things: FlavorThing[]): string | undefined {
   const row = things.map((thing) => rowOf.get(thing.id)).find(Boolean);
   const taste = things.find((thing) => thing.taste)?.id ?? "";
   const wet = ["purée", "jam"].find((form) => said.has(form));
-  if (things.some((thing) => isColor(thing.form))) return doseOf.get([...said].find(isColor) ?? "") ?? "color";
+  if (things.some((thing) => isColor(thing.form)))
+    return doseOf.get([...said].find(isColor) ?? "") ?? "color";
   if (said.has("oil")) return "oil";
   if (said.has("freeze-dried powder")) return "fruit powder";
   if (wet) return doseOf.get(wet);
   if (said.has("zest")) return "zest";
   if (said.has("extract")) return "extract";
   if (said.has("bean paste")) return "vanilla paste";
-  if (said.has("nut paste") || said.has("fruit paste")) return taste === "vanilla" ? "vanilla paste" : row?.fruit ? "fruit paste" : "nut paste";
-  if (said.has("powder") || said.has("tea powder") || said.has("coffee powder")) return powderFor(taste, row, things);
+  if (said.has("nut paste") || said.has("fruit paste"))
+    return taste === "vanilla" ? "vanilla paste" : row?.fruit ? "fruit paste" : "nut paste";
+  if (said.has("powder") || said.has("tea powder") || said.has("coffee powder"))
+    return powderFor(taste, row, things);
   if (said.has("liqueur")) return "spirit";
   if (said.has("flavor")) return "flavor";
   return things.find((thing) => thing.dose)?.dose;

@@ -20,9 +20,12 @@ export interface Phrase {
 export type Lexicon = ReadonlyMap<string, Phrase[]>;
 
 export const wordsOf = (phrase: string): string[] =>
-  tokenise(normalise(phrase))
-    .filter((token) => token.kind !== "sign" || token.text === "%" || token.text === "°")
-    .map((token) => token.text);
+  // nearly all phrases are plain already, and there are thousands
+  /^[a-z]+(?: [a-z]+)*$/.test(phrase)
+    ? phrase.split(" ")
+    : tokenise(normalise(phrase))
+        .filter((token) => token.kind !== "sign" || token.text === "%" || token.text === "°")
+        .map((token) => token.text);
 
 /** Singular and plural of a phrase's last word, so that a table row needs only one of them. */
 function numbers(words: string[]): string[][] {
@@ -40,21 +43,60 @@ function numbers(words: string[]): string[][] {
 
 function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> {
   for (const row of ingredients)
-    for (const word of [row.name, ...row.words]) yield [word, { id: row.name, ingredient: row.name }, row.name !== "whites"];
+    for (const word of [row.name, ...row.words])
+      yield [word, { id: row.name, ingredient: row.name }, row.name !== "whites"];
   for (const row of bases) for (const word of row.words) yield [word, { id: row.id, base: row.id }, true];
-  for (const row of chocolates) for (const word of row.words) yield [word, { id: row.id, chocolate: row.id, ingredient: `${row.id} chocolate` }, false];
+  for (const row of chocolates)
+    for (const word of row.words)
+      yield [word, { id: row.id, chocolate: row.id, ingredient: `${row.id} chocolate` }, false];
   for (const row of uses) for (const word of row.words) yield [word, { id: row.id, use: row.id }, false];
   for (const row of counts) for (const word of row.words) yield [word, { id: row.id, count: row.id }, false];
   for (const row of steps) for (const word of row.words) yield [word, { id: row.id, step: row.id }, false];
-  for (const row of symptoms) for (const word of row.words) yield [word, { id: row.id, symptom: row.id }, false];
-  for (const row of manners) for (const word of row.words) yield [word, { id: row.id, manner: row.id }, false];
+  for (const row of symptoms)
+    for (const word of row.words) yield [word, { id: row.id, symptom: row.id }, false];
+  for (const row of manners)
+    for (const word of row.words) yield [word, { id: row.id, manner: row.id }, false];
   for (const word of colors) yield [word, { id: word, color: word }, false];
   for (const row of tastes)
-    for (const word of [row.taste, ...(row.words ?? [])]) yield [word, { id: row.taste, taste: row.taste }, true];
+    for (const word of [row.taste, ...(row.words ?? [])])
+      yield [word, { id: row.taste, taste: row.taste }, true];
   for (const row of forms) for (const word of row.words) yield [word, { id: row.form, form: row.form }, true];
   for (const row of readyFlavors)
     for (const word of row.words) yield [word, { id: row.id, taste: row.taste, dose: row.dose }, true];
-  for (const word of ["of the rest", "rest is", "rest stays", "rest goes", "rest plain", "rest left", "rest as", "rest stay", "the rest stays", "the rest goes", "the rest left", "the rest in", "the rest for", "the rest as", "the rest stay", "the rest gets", "the rest can", "the rest should", "rest should", "rest gets", "the rest be", "rest white", "the rest of the", "and the rest", "the rest is", "the rest plain", "everything else", "the others", "all the rest", "rest of the recipe", "rest of it", "the rest to"])
+  for (const word of [
+    "of the rest",
+    "rest is",
+    "rest stays",
+    "rest goes",
+    "rest plain",
+    "rest left",
+    "rest as",
+    "rest stay",
+    "the rest stays",
+    "the rest goes",
+    "the rest left",
+    "the rest in",
+    "the rest for",
+    "the rest as",
+    "the rest stay",
+    "the rest gets",
+    "the rest can",
+    "the rest should",
+    "rest should",
+    "rest gets",
+    "the rest be",
+    "rest white",
+    "the rest of the",
+    "and the rest",
+    "the rest is",
+    "the rest plain",
+    "everything else",
+    "the others",
+    "all the rest",
+    "rest of the recipe",
+    "rest of it",
+    "the rest to",
+  ])
     yield [word, { id: "remainder" }, false];
 }
 
@@ -92,11 +134,17 @@ function merge(facets: Facets, name: string, value: string): void {
 export function unitIndex(): Map<string, { words: string[]; unit: string; risky: boolean }[]> {
   const index = new Map<string, { words: string[]; unit: string; risky: boolean }[]>();
   for (const row of units)
-    for (const [word, risky] of [...row.words.map((w) => [w, false] as const), ...(row.risky ?? []).map((w) => [w, true] as const)]) {
-      const words = tokenise(normalise(word)).map((token) => token.text);
+    for (const [word, risky] of [
+      ...row.words.map((w) => [w, false] as const),
+      ...(row.risky ?? []).map((w) => [w, true] as const),
+    ]) {
+      const words = /^[a-z]+$/.test(word) ? [word] : tokenise(normalise(word)).map((token) => token.text);
       const first = words[0] ?? "";
-      index.set(first, [...(index.get(first) ?? []), { words, unit: row.unit, risky }]);
+      const list = index.get(first);
+      if (list) list.push({ words, unit: row.unit, risky });
+      else index.set(first, [{ words, unit: row.unit, risky }]);
     }
-  for (const list of index.values()) list.sort((a, b) => b.words.length - a.words.length || Number(a.risky) - Number(b.risky));
+  for (const list of index.values())
+    list.sort((a, b) => b.words.length - a.words.length || Number(a.risky) - Number(b.risky));
   return index;
 }

@@ -62,7 +62,9 @@ function fractionAt(tokens: readonly Token[], i: number): readonly [number, numb
   const [up, slash, down] = [tokens[i], tokens[i + 1], tokens[i + 2]];
   if (up?.kind !== "number" || !sign(slash, "/") || down?.kind !== "number") return undefined;
   const pair = [up.value ?? 0, down.value ?? 0] as const;
-  return Number.isInteger(pair[0]) && Number.isInteger(pair[1]) && pair[1] > 0 && pair[1] <= 100 ? pair : undefined;
+  return Number.isInteger(pair[0]) && Number.isInteger(pair[1]) && pair[1] > 0 && pair[1] <= 100
+    ? pair
+    : undefined;
 }
 
 /** "and a half", "and half", "and three quarters". */
@@ -90,7 +92,12 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
     if (groupWords[then]) return { value: groupWords[then] ?? 0, next: i + 2 };
     if (magnitudes[then]) return continueWords(tokens, i + 2, magnitudes[then] ?? 0);
     if (partWords[then] && !isOrdinalUse(tokens, i + 1))
-      return { value: 1 / (partWords[then] ?? 1), next: i + 2, fraction: [1, partWords[then] ?? 1], spelt: true };
+      return {
+        value: 1 / (partWords[then] ?? 1),
+        next: i + 2,
+        fraction: [1, partWords[then] ?? 1],
+        spelt: true,
+      };
     return undefined;
   }
   if (magnitudes[first]) return continueWords(tokens, i + 1, magnitudes[first] ?? 0);
@@ -100,8 +107,10 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   const then = word(tokens[below.next]) ?? "";
   const of = partWords[then];
   // "two thirds", "three quarters", "one third"
-  if (of && below.value < of * 10 && below.value < 20) return { value: below.value / of, next: below.next + 1, fraction: [below.value, of], spelt: true };
-  if (groupWords[then]) return { value: below.value * (groupWords[then] ?? 1), next: below.next + 1, spelt: true };
+  if (of && below.value < of * 10 && below.value < 20)
+    return { value: below.value / of, next: below.next + 1, fraction: [below.value, of], spelt: true };
+  if (groupWords[then])
+    return { value: below.value * (groupWords[then] ?? 1), next: below.next + 1, spelt: true };
   if (magnitudes[then]) return continueWords(tokens, below.next + 1, below.value * (magnitudes[then] ?? 1));
   if (then === "point") {
     let digits = "";

@@ -1,6 +1,7 @@
 /** From a sentence to its reading: every find with its span, and the mask that cues are matched against. */
-import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
+
 import { symptoms } from "../../data/words/symptoms.ts";
+import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
 import { bind } from "./bind.ts";
 import { joinFlavors } from "./flavors.ts";
 import type { Lexicon } from "./lexicon.ts";
@@ -17,14 +18,23 @@ export interface Reader {
 }
 
 /** The items of a sentence, flavors joined, amounts not yet bound; splitting a turn works on these. */
-export function itemsOf(said: string, { lexicon, mender }: Reader): { text: string; items: Item[]; mended: Reading["mended"] } {
+export function itemsOf(
+  said: string,
+  { lexicon, mender }: Reader,
+): { text: string; items: Item[]; mended: Reading["mended"] } {
   const text = normalise(said);
   const { tokens, mended } = mendAll(tokenise(text), mender);
   return { text, items: joinFlavors(scan(tokens, lexicon), mender), mended };
 }
 
 /** A reading of some items that belong to one question. */
-export function readingOf(said: string, text: string, items: readonly Item[], mended: Reading["mended"], { mender }: Reader): Reading {
+export function readingOf(
+  said: string,
+  text: string,
+  items: readonly Item[],
+  mended: Reading["mended"],
+  { mender }: Reader,
+): Reading {
   bind(items);
   settleSymptoms(items);
   return {
@@ -34,24 +44,42 @@ export function readingOf(said: string, text: string, items: readonly Item[], me
     amounts: items.flatMap((item) => (item.is === "amount" ? [item.amount] : [])),
     things: items.flatMap((item) => (item.is === "thing" ? [item.thing] : [])),
     whens: items.flatMap((item) => (item.is === "when" ? [item.when] : [])),
-    unknown: items.flatMap((item) => (item.is === "word" && item.text.length > 2 && !mender.knows(item.text) ? [item.text] : [])),
+    unknown: items.flatMap((item) =>
+      item.is === "word" && item.text.length > 2 && !mender.knows(item.text) ? [item.text] : [],
+    ),
     mended: [...mended],
   };
 }
 
 /** "split" with a ganache in the sentence is the ganache's fault; with none named, a shell's or the first known. */
 function settleSymptoms(items: readonly Item[]): void {
-  const named = new Set<string | undefined>(items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])));
+  const named = new Set<string | undefined>(
+    items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])),
+  );
   for (const item of items) {
     if (item.is !== "thing" || !item.thing.symptom?.includes("|")) continue;
     const ids = item.thing.symptom.split("|");
-    item.thing.symptom = ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id)) ?? ids[0];
+    item.thing.symptom =
+      ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id)) ?? ids[0];
   }
 }
 
 const slug = (text: string) => text.replaceAll(" ", "_");
 
-const facetNames = ["base", "ingredient", "dose", "taste", "chocolate", "use", "count", "step", "symptom", "color", "unit", "manner"] as const;
+const facetNames = [
+  "base",
+  "ingredient",
+  "dose",
+  "taste",
+  "chocolate",
+  "use",
+  "count",
+  "step",
+  "symptom",
+  "color",
+  "unit",
+  "manner",
+] as const;
 
 /** One item as it stands in the mask. */
 export function maskOf(item: Item): string {
@@ -61,7 +89,8 @@ export function maskOf(item: Item): string {
   return item.text;
 }
 
-const amountTag = (amount: Amount) => `${slug(amount.text).replace(/[<>]/g, "")}<${amount.unit === "times" ? "factor" : amount.dim}${amount.fraction ? ",fraction" : ""}>`;
+const amountTag = (amount: Amount) =>
+  `${slug(amount.text).replace(/[<>]/g, "")}<${amount.unit === "times" ? "factor" : amount.dim}${amount.fraction ? ",fraction" : ""}>`;
 
 function facets(thing: Thing): string {
   const said = facetNames.flatMap((name) => (thing[name] ? [`${name}=${slug(thing[name])}`] : []));

@@ -20,7 +20,11 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
   for (let i = 0; i < tokens.length; ) {
     const token = tokens[i] as Token;
     const phrase = token.kind === "word" ? phraseAt(tokens, i, lexicon) : undefined;
-    const said = (next: number) => tokens.slice(i, next).map((each, at) => (each.gap && at > 0 ? " " : "") + each.text).join("");
+    const said = (next: number) =>
+      tokens
+        .slice(i, next)
+        .map((each, at) => (each.gap && at > 0 ? " " : "") + each.text)
+        .join("");
     const span = (next: number): Span => [token.at[0], tokens[next - 1]?.at[1] ?? token.at[1]];
     const when = phrase && phrase.next - i > 1 ? undefined : readWhen(tokens, i);
     if (when && !isPriceOrShare(tokens, i)) {
@@ -35,13 +39,19 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       continue;
     }
     if (phrase) {
-      items.push({ is: "thing", thing: { ...phrase.facets, text: said(phrase.next), at: span(phrase.next) } });
+      items.push({
+        is: "thing",
+        thing: { ...phrase.facets, text: said(phrase.next), at: span(phrase.next) },
+      });
       i = phrase.next;
       continue;
     }
     const unit = bareUnit(tokens, i);
     if (unit) {
-      items.push({ is: "thing", thing: { id: unit.unit, unit: unit.unit, text: said(unit.next), at: span(unit.next) } });
+      items.push({
+        is: "thing",
+        thing: { id: unit.unit, unit: unit.unit, text: said(unit.next), at: span(unit.next) },
+      });
       i = unit.next;
       continue;
     }
@@ -52,7 +62,11 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
 }
 
 /** The longest phrase of the lexicon that starts at `i`. */
-function phraseAt(tokens: readonly Token[], i: number, lexicon: Lexicon): { facets: Facets; next: number } | undefined {
+function phraseAt(
+  tokens: readonly Token[],
+  i: number,
+  lexicon: Lexicon,
+): { facets: Facets; next: number } | undefined {
   for (const { words, facets } of lexicon.get(text(tokens[i])) ?? [])
     if (words.every((word, at) => text(tokens[i + at]) === word)) return { facets, next: i + words.length };
   return undefined;
@@ -62,8 +76,15 @@ function phraseAt(tokens: readonly Token[], i: number, lexicon: Lexicon): { face
 const isPriceOrShare = (tokens: readonly Token[], i: number) => ["$", "€", "£"].includes(text(tokens[i - 1]));
 
 /** "another one", "the bake one", "one of them": a pronoun, not the number. */
-function isPronounOne(tokens: readonly Token[], i: number, amount: Amount, next: number, lexicon: Lexicon): boolean {
-  if (text(tokens[i]) !== "one" || amount.value !== 1 || amount.dim !== "number" || next !== i + 1) return false;
+function isPronounOne(
+  tokens: readonly Token[],
+  i: number,
+  amount: Amount,
+  next: number,
+  lexicon: Lexicon,
+): boolean {
+  if (text(tokens[i]) !== "one" || amount.value !== 1 || amount.dim !== "number" || next !== i + 1)
+    return false;
   const follows = phraseAt(tokens, next, lexicon);
   return !follows || ["the", "that", "this", "which", "other"].includes(text(tokens[i - 1]));
 }
@@ -72,7 +93,8 @@ function isPronounOne(tokens: readonly Token[], i: number, amount: Amount, next:
 function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: number } | undefined {
   const token = tokens[i] as Token;
   const lead = text(tokens[i - 1]);
-  if (token.text === "%" || token.text === "$" || token.text === "€" || token.text === "£") return { unit: token.text === "%" ? "%" : "", next: i + 1 };
+  if (token.text === "%" || token.text === "$" || token.text === "€" || token.text === "£")
+    return { unit: token.text === "%" ? "%" : "", next: i + 1 };
   if (token.kind !== "word" && token.text !== "°") return undefined;
   if (token.text.length === 1 && !["in", "to", "into", "as"].includes(lead)) return undefined;
   if (["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;

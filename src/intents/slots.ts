@@ -15,12 +15,22 @@ export function dimensionOf(slot: string): Dimension | undefined {
   return undefined;
 }
 
-const talk = new Set("and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah ones one each them those which would you could do does please same hmm wait there theres weighs".split(" "));
+const talk = new Set(
+  "and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah ones one each them those which would you could do does please same hmm wait there theres weighs".split(
+    " ",
+  ),
+);
 
 /** Nothing but an amount or a thing and talk around it: "230", "no, 250 g", "and for 300?", "white". */
 export function isBare(reading: Reading): boolean {
-  const rest = reading.mask.split(" ").filter((each) => !each.includes("<") && /^[a-z]/.test(each) && !talk.has(each));
-  return rest.length === 0 && reading.amounts.length + reading.things.length <= 2 && reading.amounts.length + reading.things.length > 0;
+  const rest = reading.mask
+    .split(" ")
+    .filter((each) => !each.includes("<") && /^[a-z]/.test(each) && !talk.has(each));
+  return (
+    rest.length === 0 &&
+    reading.amounts.length + reading.things.length <= 2 &&
+    reading.amounts.length + reading.things.length > 0
+  );
 }
 
 /**
@@ -44,7 +54,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
 function valueFor(slot: string, amount: Amount): number | undefined {
   const bare = amount.dim === "number";
   if (slot.endsWith("_g")) return bare ? amount.value : inBase(amount.value, amount.unit);
-  if (slot.endsWith("_mm")) return bare ? (amount.value < 15 ? amount.value * 10 : amount.value) : inBase(amount.value, amount.unit);
+  if (slot.endsWith("_mm"))
+    return bare ? (amount.value < 15 ? amount.value * 10 : amount.value) : inBase(amount.value, amount.unit);
   if (slot.endsWith("_min")) return bare ? amount.value : inBase(amount.value, amount.unit);
   if (slot.endsWith("_h")) return bare ? amount.value : inBase(amount.value, amount.unit) / 60;
   if (slot.endsWith("_c")) return bare ? amount.value : celsius(amount.value, amount.unit);

@@ -22,8 +22,10 @@ export function tokenise(text: string): Token[] {
     const gap = from > end || from === 0;
     end = from + match[0].length;
     const at: Span = [from, end];
-    if (match[1] !== undefined) tokens.push({ kind: "number", text: match[1], value: decimal(match[1]), gap, at });
-    else if (match[2] !== undefined) tokens.push({ kind: "word", text: match[2].replaceAll("'", ""), gap, at });
+    if (match[1] !== undefined)
+      tokens.push({ kind: "number", text: match[1], value: decimal(match[1]), gap, at });
+    else if (match[2] !== undefined)
+      tokens.push({ kind: "word", text: match[2].replaceAll("'", ""), gap, at });
     else tokens.push({ kind: "sign", text: match[0], gap, at });
   }
   return tokens;
@@ -35,7 +37,8 @@ export function tokenise(text: string): Token[] {
  */
 export function decimal(digits: string): number {
   if (/^[1-9]\d{0,2}(,\d{3})+(\.\d+)?$/.test(digits)) return Number(digits.replaceAll(",", ""));
-  if (/^[1-9]\d{0,2}(\.\d{3})+,\d+$/.test(digits)) return Number(digits.replaceAll(".", "").replace(",", "."));
+  if (/^[1-9]\d{0,2}(\.\d{3})+,\d+$/.test(digits))
+    return Number(digits.replaceAll(".", "").replace(",", "."));
   const parts = digits.replaceAll(",", ".").split(".");
   const [whole, part] = [parts[0] || "0", parts.slice(1).join("")];
   return Number(part ? `${whole}.${part}` : whole);

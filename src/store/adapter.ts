@@ -6,6 +6,7 @@ import type { Adapter } from "lowdb";
 import { type Aside, keepAside } from "./aside.ts";
 import { type Checked, checkRecord } from "./check.ts";
 import { bytesOf, type Files, tidyAway } from "./files.ts";
+import { frozen } from "./frozen.ts";
 import type { Place } from "./place.ts";
 import { Failed, problemOf } from "./problem.ts";
 import { replaceFile } from "./replace.ts";
@@ -34,6 +35,14 @@ export function recordAdapter(files: Files, place: Place, seen: Seen): RecordAda
   let found: Checked | undefined;
   let before: Buffer | undefined;
   let notice: string | undefined;
+
+  const holds = (bytes: Buffer | undefined): boolean => {
+    try {
+      return bytes !== undefined && bytesOf(files, place.file)?.equals(bytes) === true;
+    } catch {
+      return false;
+    }
+  };
 
   return {
     notice: () => notice,
@@ -68,12 +77,13 @@ export function recordAdapter(files: Files, place: Place, seen: Seen): RecordAda
       try {
         replaceFile(files, place.file, bytes, before);
       } catch (error) {
-        if (aside?.made) tidyAway(files, aside.path);
+        // Only where the file itself is still there: otherwise this is the last copy.
+        if (aside?.made && holds(before)) tidyAway(files, aside.path);
         throw new Failed(problemOf(error, "write", place.file));
       }
       if (found && aside) notice = damagedNotice(place.file, found.record, aside.path);
       before = bytes;
-      found = { record, state: "sound" };
+      found = { record: frozen(record), state: "sound" };
       Object.assign(seen, { bytes, checked: found });
     },
   };

@@ -2,6 +2,7 @@
 import { isUtf8 } from "node:buffer";
 import type { ListName } from "../tools/contract/answer.ts";
 import { Bench } from "../tools/contract/record.ts";
+import { frozen } from "./frozen.ts";
 import { orderById } from "./ids.ts";
 import { type Migration, migrate, type Raw } from "./migrations.ts";
 import { salvageText } from "./salvage.ts";
@@ -51,7 +52,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
     // A last id that lags behind its list, as after adding an entry by hand, is simply brought up.
     lost ||= missed || mended || !(before >= 0 && before <= last);
     record.last_ids[list] = last;
-    Object.assign(record, { [list]: Object.freeze(ordered) });
+    Object.assign(record, { [list]: ordered });
   };
   for (const name of listNames) into(name);
   for (const [setting, value] of Object.entries(isObject(raw.bench) ? raw.bench : {})) {
@@ -65,8 +66,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
   );
   // With one step of the way back missing, the steps before it no longer lead anywhere.
   record.changes = missed ? [] : (read as Change[]);
-  for (const part of [record.bench, record.last_ids, record.changes, record]) Object.freeze(part);
-  return { record, lost: lost || missed };
+  return { record: frozen(record), lost: lost || missed };
 }
 
 interface Parsed {
@@ -80,7 +80,7 @@ function readList(raw: unknown, parse: (each: unknown) => Parsed): { read: unkno
   let missed = false;
   for (const each of raw) {
     const { success, data } = parse(each);
-    if (success) read.push(Object.freeze(data));
+    if (success) read.push(data);
     missed ||= !success || holdsMore(each, data);
   }
   return { read, missed };

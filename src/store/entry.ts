@@ -17,7 +17,7 @@ export function fitEntry(list: ListName, fields: Fields, patch: Fields = {}): Fi
   // A field that the schema doesn't know would be gone at the next reading, without a word.
   const unknown = Object.keys(merged).find((key) => !Object.hasOwn(read.data, key));
   if (unknown !== undefined) return { fits: false, why: `${list}: no field ${unknown}` };
-  return { fits: true, value: Object.freeze(read.data) };
+  return { fits: true, value: read.data };
 }
 
 /** The bench with one setting put, or taken out with null or undefined. */

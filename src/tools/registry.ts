@@ -1,14 +1,16 @@
 /** Every calculator, a line each. Adding one means: its file, a test, and a line here. */
 import type { Tool } from "./contract/index.ts";
 import { buttercream } from "./buttercream.ts";
+import { convert } from "./convert/convert.ts";
 import { dose } from "./dose/dose.ts";
 import { fill } from "./fill.ts";
 import { ganache } from "./ganache/ganache.ts";
 import { scale } from "./scale/scale.ts";
 import { shells } from "./shells/shells.ts";
 import { split } from "./split/split.ts";
+import { timer } from "./timer/timer.ts";
 
-export const tools: readonly Tool[] = [dose, scale, shells, split, fill, ganache, buttercream];
+export const tools: readonly Tool[] = [dose, scale, shells, split, fill, ganache, buttercream, convert, timer];
 
 /** A calculator by its name. */
 export const toolNamed = (name: string): Tool | undefined => tools.find((each) => each.name === name);

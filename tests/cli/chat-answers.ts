@@ -22,7 +22,11 @@ export const recipe: Answer = {
     { name: "whites", value: 150, low: 142.5, high: 157.5, unit: "g" },
     { name: "shells", value: 72, unit: "shells" },
   ],
-  rule: { text: "every line times the same factor; whites within 5 %", basis: "published", source: "a textbook on scaling" },
+  rule: {
+    text: "every line times the same factor; whites within 5 %",
+    basis: "published",
+    source: "a textbook on scaling",
+  },
 };
 
 export const list: Answer = {
@@ -40,7 +44,12 @@ export const notes: Answer = {
   status: "answered",
   headline: "2 batches with raspberry",
   items: [
-    { date: "2026-03-01", flavors: ["raspberry"], rating: 8, text: "raspberry, a bit hollow on the second tray, oven ran hot I think" },
+    {
+      date: "2026-03-01",
+      flavors: ["raspberry"],
+      rating: 8,
+      text: "raspberry, a bit hollow on the second tray, oven ran hot I think",
+    },
     { date: "2026-03-08", flavors: ["raspberry", "rose"], rating: 9, text: "good feet" },
   ],
 };
@@ -51,9 +60,16 @@ export const day: Answer = {
   headline: "Start on Friday at 18:00",
   steps: [
     { name: "Age the whites", start: "2026-03-13T18:00:00", end: "2026-03-14T06:00:00", hands: false },
-    { name: "Meringue and macaronage, then pipe four trays", start: "2026-03-14T06:00:00", end: "2026-03-14T07:10:00", hands: true },
+    {
+      name: "Meringue and macaronage, then pipe four trays",
+      start: "2026-03-14T06:00:00",
+      end: "2026-03-14T07:10:00",
+      hands: true,
+    },
   ],
-  cautions: ["Two trays fit at once: the last tray rests 20 min longer than the first, and that is within the rule."],
+  cautions: [
+    "Two trays fit at once: the last tray rests 20 min longer than the first, and that is within the rule.",
+  ],
 };
 
 export const asking: Answer = {

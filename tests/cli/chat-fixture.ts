@@ -2,8 +2,8 @@
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { openChat } from "../../src/cli/chat/main.tsx";
 import type { Session } from "../../src/cli/session.ts";
-import { fixedAnswers } from "./chat-answers.ts";
 import type { Timer } from "../../src/tools/contract/record.ts";
+import { fixedAnswers } from "./chat-answers.ts";
 
 const timers: Timer[] = JSON.parse(process.env.FIXTURE_TIMERS ?? "[]");
 const historyFile = process.env.FIXTURE_HISTORY ?? "";
@@ -16,14 +16,36 @@ const session: Session = {
     if (timer) {
       const set_ms = Date.now();
       const [, label = "", seconds] = timer;
-      timers.push({ id: timers.length + 1, label, set_ms, due_ms: set_ms + Number(seconds) * 1000, state: "running" });
-      return { asked: line, answers: [{ tool: "timer", status: "answered", headline: `${label}: ${seconds} s` }] };
+      timers.push({
+        id: timers.length + 1,
+        label,
+        set_ms,
+        due_ms: set_ms + Number(seconds) * 1000,
+        state: "running",
+      });
+      return {
+        asked: line,
+        answers: [{ tool: "timer", status: "answered", headline: `${label}: ${seconds} s` }],
+      };
     }
     if (line.trim() === "break") throw new Error("the record can't be read.");
-    return { asked: line.trim(), answers: line.trim() ? (fixedAnswers[line.trim()] ?? [{ tool: "help", status: "declined", headline: `heard: ${line}` }]) : [] };
+    return {
+      asked: line.trim(),
+      answers: line.trim()
+        ? (fixedAnswers[line.trim()] ?? [{ tool: "help", status: "declined", headline: `heard: ${line}` }])
+        : [],
+    };
   },
   async world() {
-    return { now_ms: Date.now(), bench: {}, timers: [...timers], notes: [], bottles: [], stock: [], formulas: [] };
+    return {
+      now_ms: Date.now(),
+      bench: {},
+      timers: [...timers],
+      notes: [],
+      bottles: [],
+      stock: [],
+      formulas: [],
+    };
   },
 };
 
@@ -36,7 +58,8 @@ await openChat({
     log(`ring ${ids.join(" ")}`);
     for (const timer of timers) if (ids.includes(timer.id)) timer.state = "rung";
   },
-  loadHistory: async () => (existsSync(historyFile) ? readFileSync(historyFile, "utf8").split("\n").filter(Boolean) : []),
+  loadHistory: async () =>
+    existsSync(historyFile) ? readFileSync(historyFile, "utf8").split("\n").filter(Boolean) : [],
   saveHistory: async (lines) => void (historyFile && writeFileSync(historyFile, lines.join("\n"))),
 });
 log("closed");

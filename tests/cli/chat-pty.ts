@@ -41,11 +41,27 @@ export interface Screen {
 const patience_ms = 15_000;
 
 /** Starts a bundle in a terminal of a size. The environment is bare, so that no CI or NO_COLOR leaks in. */
-export function openScreen(file: string, columns: number, rows: number, env: Record<string, string> = {}): Screen {
+export function openScreen(
+  file: string,
+  columns: number,
+  rows: number,
+  env: Record<string, string> = {},
+): Screen {
   const terminal = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true, scrollback: 2000 });
   const logFile = `${file}.${Math.random().toString(36).slice(2)}.log`;
-  const base = { PATH: process.env.PATH ?? "", HOME: tmpdir(), TERM: "xterm-256color", LANG: "C.UTF-8", FIXTURE_LOG: logFile };
-  const pty = spawn(process.execPath, [file], { cols: columns, rows, cwd: tmpdir(), env: { ...base, ...env } });
+  const base = {
+    PATH: process.env.PATH ?? "",
+    HOME: tmpdir(),
+    TERM: "xterm-256color",
+    LANG: "C.UTF-8",
+    FIXTURE_LOG: logFile,
+  };
+  const pty = spawn(process.execPath, [file], {
+    cols: columns,
+    rows,
+    cwd: tmpdir(),
+    env: { ...base, ...env },
+  });
   let written = "";
   let exit: number | undefined;
   const wake = new Set<() => void>();
@@ -63,7 +79,10 @@ export function openScreen(file: string, columns: number, rows: number, env: Rec
 
   const lines = () => {
     const buffer = terminal.buffer.active;
-    const all = Array.from({ length: buffer.length }, (_, at) => buffer.getLine(at)?.translateToString(true) ?? "");
+    const all = Array.from(
+      { length: buffer.length },
+      (_, at) => buffer.getLine(at)?.translateToString(true) ?? "",
+    );
     while (all.at(-1) === "") all.pop();
     return all;
   };

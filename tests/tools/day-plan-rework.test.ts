@@ -98,6 +98,19 @@ describe("the rest of a plan made anew", () => {
     expect(anew.steps.find(({ id }) => id === "set-1")?.from).toBe(at("10:00"));
   });
 
+  test("a bake left in for longer holds up the next", () => {
+    // Three trays go in at 15:43, 15:58 and 16:13. The second is to stay in until 16:20: 7 minutes are missing.
+    const three = { ...order, macarons: 36, due: wallSeconds("2026-03-20T18:00") };
+    const day = (clock: string): number => wallSeconds(`2026-03-19T${clock}`);
+    const done = planned(three)
+      .steps.filter(({ start }) => start < day("16:00"))
+      .map((step) => (step.id === "bake-2" ? { ...step, end: day("16:20") } : step));
+    expect(planDay({ ...three, now: day("16:00"), done })).toMatchObject({ readyAt: three.due + 420 });
+    // In a second oven it holds up nothing but its own cooling, 16:20 to 16:50, which is in time for 16:58.
+    const two = { ...three, settings: { ...usualSettings, ovens: 2 } };
+    expect(planDay({ ...two, now: day("16:00"), done }).fits).toBe(true);
+  });
+
   test("with all done but the boxing, a later hour moves only that", () => {
     const next = wallSeconds("2026-03-15T10:00");
     const anew = rework(spare, planned(order), next) as DayPlan;

@@ -1,5 +1,5 @@
 import { Box, Static, useApp, useCursor, useIsScreenReaderEnabled, useStdout } from "ink";
-import { type ReactNode, useEffect, useMemo, useRef, useState } from "react";
+import { type ReactNode, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import { type Entry, EntryView, LineView } from "./entry-view.tsx";
 import { layFrame } from "./frame.ts";
 import type { ChatOptions } from "./options.ts";
@@ -28,7 +28,8 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
   const { stdout } = useStdout();
   const { setCursorPosition } = useCursor();
   const still = useIsScreenReaderEnabled();
-  const size = useSize();
+  const below = useRef(0);
+  const size = useSize(useCallback(() => below.current, []));
   const [signs, color] = useMemo(() => [signsFor(env), wantsColor(env)], [env]);
   const [opened_ms] = useState(() => options.now_ms());
   const [entries, setEntries] = useState<Entry[]>(() => [
@@ -94,6 +95,9 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
   const frame = closing
     ? undefined
     : layFrame({ ...size, editor: line.shown, timers: timers.running, now_ms: timers.now_ms, signs, still });
+  below.current = frame ? frame.lines.length - frame.cursor.y : 0;
+  // When a signal ends the process, the shell's prompt must not come into the middle of the frame.
+  useLayoutEffect(() => () => void stdout.write("\n".repeat(below.current)), [stdout]);
   // Set with every frame, by the component that every change passes through: ink forgets it otherwise.
   setCursorPosition(frame?.cursor);
   return (

@@ -14,6 +14,8 @@ export interface FrameInput {
   now_ms: number;
   signs: Signs;
   still: boolean;
+  /** While the window is dragged the hint goes: what is dropped below the cursor then is drawn anew after it. */
+  settling?: boolean;
 }
 
 export interface Frame {
@@ -31,7 +33,7 @@ export function layFrame(input: FrameInput): Frame {
   const room = Math.max(1, input.rows - 2);
   const most = Math.max(0, Math.min(mostTimers, room - 2));
   const timers = timerLines(input.timers, input.now_ms, { signs: input.signs, most, still: input.still });
-  const hints = room - timers.length > 1 ? [hint] : [];
+  const hints = room - timers.length > 1 && !input.settling ? [hint] : [];
   const question = layQuestion(
     input,
     Math.max(1, Math.min(mostQuestion, room - timers.length - hints.length)),

@@ -23,7 +23,9 @@ export async function openChat(options: ChatOptions): Promise<void> {
   };
   try {
     const history = await options.loadHistory().catch(() => []);
-    const chat = <Chat options={options} history={history} env={options.env ?? process.env} onStart={onStart} />;
+    const chat = (
+      <Chat options={options} history={history} env={options.env ?? process.env} onStart={onStart} />
+    );
     // Ctrl-C is a key like the others here; it leaves by the same door as "bye".
     // Incremental rendering stays off: with a visible cursor it starts one line too low.
     await render(chat, { stdin, stdout, exitOnCtrlC: false }).waitUntilExit();

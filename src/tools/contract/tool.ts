@@ -6,9 +6,10 @@ import type { World } from "./record.ts";
 
 /** A sign that a sentence is for this calculator: positive speaks for it, negative against. */
 export interface Cue {
-  /** Matched against the masked sentence. */
-  sign: RegExp;
+  /** As it is written, for the trace. */
+  pattern: string;
   weight: number;
+  matches(mask: string): boolean;
 }
 
 export interface Tool<I extends Record<string, unknown> = Record<string, unknown>> {

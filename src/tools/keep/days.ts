@@ -1,9 +1,9 @@
 /** The count of days: making is day 1, freezing stops it, thawing starts it again. */
 import { fridge, frozen, inFridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
-import { localDay, shortDay } from "../lib/local-time.ts";
+import { daysBetween, localDay, plusDays, shortDay } from "../lib/days.ts";
 import { plain } from "../lib/show.ts";
-import { ahead, behind, daysBetween, type Moment, type NoMoment, plusDays, type Said } from "../lib/when.ts";
+import { ahead, behind, type Moment, type NoMoment, type Said } from "../lib/when.ts";
 import type { KeepInputs } from "./keep.ts";
 
 const keeps: readonly Figure[] = [
@@ -57,7 +57,7 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
       ...(assumed.length ? { assumed } : {}),
     };
   }
-  const made = inputs.coming ? ahead(inputs.made as Said, world.now_ms) : behindOrAhead(inputs.made as Said, world.now_ms);
+  const made = inputs.coming ? ahead(inputs.made, world.now_ms) : behindOrAhead(inputs.made, world.now_ms);
   if (!made.ok) return { status: "impossible", headline: made.why };
   const frozenOn = dayOf(inputs.frozen, world.now_ms);
   const thawedOn = dayOf(inputs.thawed, world.now_ms);
@@ -74,7 +74,7 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
 
 /** Still good, past it, or good until. */
 function verdict(inputs: KeepInputs, world: World, clock: Clock, made: string, today: string, assumed: string[]): Outcome {
-  const asked = inputs.on ? dayOn(inputs.on as Said, world.now_ms) : undefined;
+  const asked = inputs.on ? dayOn(inputs.on, world.now_ms) : undefined;
   if (asked && !asked.ok) return { status: "impossible", headline: asked.why };
   const on = asked?.ok ? asked.day : today;
   const left = daysBetween(on, clock.useBy);
@@ -135,7 +135,7 @@ export function plusMonths(day: string, months: number): string {
   return new Date(Date.UTC(year, month - 1 + months, Math.min(date, last))).toISOString().slice(0, 10);
 }
 
-const dayOf = (when: KeepInputs["made"], now_ms: number) => (when ? behindOrAhead(when as Said, now_ms) : undefined);
+const dayOf = (when: KeepInputs["made"], now_ms: number) => (when ? behindOrAhead(when, now_ms) : undefined);
 
 /** What was done lies behind; "tomorrow" can only lie ahead. */
 function behindOrAhead(when: Said, now_ms: number): Moment | NoMoment {

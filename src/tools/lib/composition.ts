@@ -53,7 +53,10 @@ export function compose(lines: readonly Line[]): Composition {
  * count. a_w = (1 − X) × exp(−6.47 X²), X the mole share of dissolved sugar. Never below about 0.84.
  * @returns a_w between 0.84 and 1, or undefined where there is no water to speak of
  */
-export function waterActivity({ water_g, sugar_g }: Pick<Composition, "water_g" | "sugar_g">): number | undefined {
+export function waterActivity({
+  water_g,
+  sugar_g,
+}: Pick<Composition, "water_g" | "sugar_g">): number | undefined {
   if (water_g <= 0) return undefined;
   const dissolved = Math.min(sugar_g, saturation * water_g);
   const moles = dissolved / sucroseMole;

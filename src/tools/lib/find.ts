@@ -33,7 +33,8 @@ export const isWhitesCount = (amount: Amount): boolean =>
  */
 export function weighed(reading: Reading): Weighed[] {
   return reading.amounts.flatMap((amount): Weighed[] => {
-    if (amount.dim === "weight") return [{ grams: inBase(amount.value, amount.unit), thing: amount.of, amount }];
+    if (amount.dim === "weight")
+      return [{ grams: inBase(amount.value, amount.unit), thing: amount.of, amount }];
     const owner = amount.of;
     if (amount.dim === "volume" && owner?.ingredient) {
       const portion = gramsOfVolume(owner.ingredient, amount.value, amount.unit);
@@ -41,7 +42,8 @@ export function weighed(reading: Reading): Weighed[] {
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
     if (isWhitesCount(amount) || owner.count || owner.color) return [];
-    if (owner.ingredient || owner.base || owner.chocolate) return [{ grams: amount.value, thing: owner, amount }];
+    if (owner.ingredient || owner.base || owner.chocolate)
+      return [{ grams: amount.value, thing: owner, amount }];
     return [];
   });
 }
@@ -58,7 +60,8 @@ export function amount(reading: Reading, dim: Amount["dim"]): Amount | undefined
 
 /** How many of something were said: "24 macarons", "3 trays". */
 export function counted(reading: Reading, what: string): number | undefined {
-  return reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  return reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)
+    ?.value;
 }
 
 /** A diameter in mm: any length said beside shells, macarons or piping; lengths under 1 are taken as said. */
@@ -69,12 +72,16 @@ export function diameter(reading: Reading): number | undefined {
 
 /** Numbers that stand alone in the sentence, bound to nothing. */
 export function bareNumbers(reading: Reading): Amount[] {
-  return reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction);
+  return reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
+  );
 }
 
 /** "it", "that", "all of it", "the lot": the sentence points at what lies on the table. */
 export function pointsBack(reading: Reading): boolean {
-  return /(?:^| )(?:it|its|that|thats|this|them|those|these|the lot|all of it|the same|same)(?: |$)/.test(reading.mask);
+  return /(?:^| )(?:it|its|that|thats|this|them|those|these|the lot|all of it|the same|same)(?: |$)/.test(
+    reading.mask,
+  );
 }
 
 /** The weight that "it" means, if the table has one. */

@@ -1,6 +1,7 @@
 /** Volumes of named ingredients by the USDA portion table; what it doesn't know is not known. */
-import { ingredients } from "../../../data/words/ingredients.ts";
+
 import table from "../../../data/tables/portions.json" with { type: "json" };
+import { ingredients } from "../../../data/words/ingredients.ts";
 import { unitRow } from "./units.ts";
 
 export interface Portion {
@@ -33,7 +34,12 @@ const unitStart: Record<string, RegExp> = {
  * @param value how many of `unit`
  * @param manner "sifted", "packed" and the like; without it the ingredient's usual one
  */
-export function gramsOfVolume(name: string, value: number, unit: string, manner?: string): Portion | undefined {
+export function gramsOfVolume(
+  name: string,
+  value: number,
+  unit: string,
+  manner?: string,
+): Portion | undefined {
   const ingredient = ingredients.find((row) => row.name === name);
   if (!ingredient?.ndb) return undefined;
   const rows = table.rows.filter((row) => row.ndb === ingredient.ndb);
@@ -57,13 +63,27 @@ export function measuresOf(name: string): string[] {
  * single measure ("1 cup" before "0.5 cup"). What stands in brackets is a remark. With `strict`, a manner that the
  * table doesn't have is not known, except that a row of no manner is as it comes, unsifted.
  */
-function pick(rows: readonly Row[], unit: string, manner: string | undefined, strict: boolean): Row | undefined {
+function pick(
+  rows: readonly Row[],
+  unit: string,
+  manner: string | undefined,
+  strict: boolean,
+): Row | undefined {
   const start = unitStart[unit];
   if (!start) return undefined;
-  const fitting = rows.filter((row) => start.test(row.measure)).sort((a, b) => Number(b.amount === 1) - Number(a.amount === 1));
-  const rest = (row: Row) => row.measure.replace(start, "").replace(/\(.*?\)|\)/g, "").replace(/^[ ,]+|[ ,]+$/g, "");
+  const fitting = rows
+    .filter((row) => start.test(row.measure))
+    .sort((a, b) => Number(b.amount === 1) - Number(a.amount === 1));
+  const rest = (row: Row) =>
+    row.measure
+      .replace(start, "")
+      .replace(/\(.*?\)|\)/g, "")
+      .replace(/^[ ,]+|[ ,]+$/g, "");
   const plain = fitting.find((row) => rest(row) === "");
-  const own = manner ? (fitting.find((row) => rest(row) === manner) ?? fitting.find((row) => new RegExp(`\\b${manner}\\b`).test(rest(row)))) : undefined;
+  const own = manner
+    ? (fitting.find((row) => rest(row) === manner) ??
+      fitting.find((row) => new RegExp(`\\b${manner}\\b`).test(rest(row))))
+    : undefined;
   if (strict) return own ?? (manner === "unsifted" ? plain : undefined);
   return own ?? plain ?? (manner ? undefined : fitting[0]);
 }
@@ -71,7 +91,10 @@ function pick(rows: readonly Row[], unit: string, manner: string | undefined, st
 /** Grams of one by number, where the table has a row "large": a white, a yolk, an egg. */
 export function gramsOfLarge(name: string): number | undefined {
   const ndb = ingredients.find((row) => row.name === name)?.ndb;
-  return table.rows.find((row) => row.ndb === ndb && row.measure === "large" && /^Egg, /.test(row.description))?.grams;
+  return table.rows.find(
+    (row) => row.ndb === ndb && row.measure === "large" && /^Egg, /.test(row.description),
+  )?.grams;
 }
 
-const describe = (row: Row) => `${row.amount} ${row.measure} of ${row.description.toLowerCase()} = ${row.grams} g`;
+const describe = (row: Row) =>
+  `${row.amount} ${row.measure} of ${row.description.toLowerCase()} = ${row.grams} g`;

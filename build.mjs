@@ -1,0 +1,55 @@
+// Builds dist/: one narrow bundle for a single question, the chat apart, and a launcher that keeps V8's code cache.
+import { spawnSync } from "node:child_process";
+import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const root = dirname(fileURLToPath(import.meta.url));
+const dist = join(root, "dist");
+
+let rolldown;
+try {
+  ({ rolldown } = await import("rolldown"));
+} catch {
+  console.error("The bundler isn't installed, so dist/ is left as it is. Run npm ci with development packages to build.");
+  process.exit(existsSync(join(dist, "bowlside.cjs")) ? 0 : 1);
+}
+
+const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist);
+
+async function bundle(input, output) {
+  const build = await rolldown({ input: join(root, input), platform: "node", cwd: root, logLevel: "warn", ...output.options });
+  await build.write({ minify: true, comments: false, ...output.write });
+  await build.close();
+}
+
+await bundle("src/cli/entry.ts", { write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false } });
+await bundle("src/cli/chat/main.tsx", {
+  options: { transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } }, external: ["react-devtools-core"] },
+  write: { file: join(dist, "chat.mjs"), format: "es", codeSplitting: false },
+});
+
+// The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it.
+const launcher = `#!/usr/bin/env node
+"use strict";
+const { readFileSync, writeFileSync } = require("node:fs");
+const { join } = require("node:path");
+const { Script } = require("node:vm");
+const file = join(__dirname, "program.cjs");
+const cacheFile = join(__dirname, "program.cache");
+let cachedData;
+try { cachedData = readFileSync(cacheFile); } catch {}
+const code = "(function(exports,require,module,__filename,__dirname){" + readFileSync(file, "utf8") + "\\n})";
+const script = new Script(code, { filename: file, cachedData });
+const program = { exports: {} };
+script.runInThisContext()(program.exports, require, program, file, __dirname);
+const loadChat = () => import("./chat.mjs");
+if (process.argv[2] === "--make-cache") writeFileSync(cacheFile, (program.exports.warm(), script.createCachedData()));
+else program.exports.start(loadChat, ${JSON.stringify(version)});
+`;
+writeFileSync(join(dist, "bowlside.cjs"), launcher);
+chmodSync(join(dist, "bowlside.cjs"), 0o755);
+const made = spawnSync(process.execPath, [join(dist, "bowlside.cjs"), "--make-cache"], { stdio: "inherit" });
+if (made.status !== 0) process.exit(made.status ?? 1);

@@ -1,0 +1,25 @@
+/** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
+import { freshState, next, questions, understanding } from "../intents/converse.ts";
+import { tools } from "../tools/registry.ts";
+import { main, type Outside } from "./main.ts";
+
+export function start(loadChat: Outside["loadChat"], version: string): void {
+  const { stdin, stdout, stderr, env } = process;
+  // A reader that went away ("| head") is no fault of ours.
+  stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code === "EPIPE") process.exit(0);
+    throw error;
+  });
+  void main({ argv: process.argv.slice(2), env, stdin, stdout, stderr, version, loadChat }).then((status) => {
+    process.exitCode = status;
+  });
+}
+
+/** Runs what most questions run, so that the code cache made at build holds it compiled. Touches no record. */
+export function warm(): void {
+  const all = understanding(tools);
+  const names = { formulas: [], bottles: [], timers: [] };
+  for (const tool of tools)
+    for (const { say } of tool.examples.slice(0, 3))
+      for (const reading of questions(say, all)) next(reading, freshState(), names, all);
+}

@@ -1,0 +1,96 @@
+/** What sounds like a conversion or a sum, and what only looks like one. */
+import { cues } from "../lib/cue.ts";
+import { unitsOf } from "./words.ts";
+
+const weights = `{unit=${unitsOf("weight")}}`;
+const volumes = `{unit=${unitsOf("volume")}}`;
+const lengths = `{unit=${unitsOf("length")}}`;
+const heats = `{unit=${unitsOf("temperature")}}`;
+const times = "{unit=s|min|h|d|week}";
+/** A weight that isn't in grams: "300 g ganache, how many grams" asks for no conversion. */
+const notGrams = "(?=\\S*_?(?:oz|ounces?|lbs?|pounds?|kg|kilos?|kilograms?|mg|milligrams?)(?:_\\S*)?<){weight}";
+const heavy = "{unit=oz|lb|kg|mg}";
+const into = "(?:in|to|into|as|is how many|is|are|equals?|=|makes?|how many)";
+const end = "(?: (?:[?=]|please|pls|exactly|again))*$";
+const ask = "(?:whats|what is|how much is|how much would|calculate|work out|compute|wats)";
+const value = "(?:[(] )*{number}(?: [)])*";
+const op = "(?:[*x+/^-]|times|plus|minus|over|less)";
+const oven = "(?:fan|convection|conventional|static|(?:regular|normal|ordinary|standard) oven)";
+/** A few more words than ".." lets by. */
+const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
+const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
+
+export const convertCues = cues(
+  [
+    4,
+    `{volume} .. ${into} (?:how many |what )?${weights}`,
+    `{volume} .. ${into} (?:how many |what )?${volumes}`,
+    `{weight} .. ${into} (?:how many |what )?${volumes}`,
+    `${notGrams} .. ${into} (?:how many |what )?${weights}`,
+    `{weight} .. ${into} (?:how many |what )?${heavy}`,
+    `${volumes} and (?:an? )?{fraction} .. ${into} (?:how many |what )?${weights}`,
+    `{volume} .. {volume} .. ${far}weighs?`,
+    `{length} .. ${into} (?:how many |what )?${lengths}`,
+    `{temperature} .. ${into} (?:how many |what )?${heats}`,
+    `(?:hows?|how) many ${weights} .. {volume}`,
+    `how many ${volumes} .. (?:{volume}|{weight})`,
+    `how many ${heavy} .. {weight}`,
+    `how many ${weights} .. ${notGrams}`,
+    `how many ${weights} (?:is|are|in|do|does|for) ${egg}`,
+    `{temperature} .. ${oven}`,
+    `${oven} .. {temperature}`,
+    `${value} ${op} ${value}${end}`,
+    `${value} (?:divided|multiplied) by (?:${value}|{when})${end}`,
+    `${ask} ${value} ${op} ${value}`,
+    `{percent} of {number}${end}`,
+    `{fraction} of {number}${end}`,
+    `{factor} {number}${end}`,
+  ],
+  [
+    3,
+    `{volume} .. ${weights}`,
+    `${weights} .. {volume}`,
+    `{volume} .. ${far}weighs?`,
+    `weighs? .. {volume}`,
+    `weight of .. {volume}`,
+    `heavy .. {volume}`,
+    `{temperature} .. ${heats}`,
+    `${heats} .. {temperature}`,
+    `{number} (?:degrees )?(?:in|to|into) ${heats}`,
+    `{length} .. ${lengths}`,
+    `${lengths} .. {length}`,
+    `{weight} .. ${volumes}`,
+    `${egg} .. ${weights}`,
+    `(?:weighs?|weight|heavy) .. ${egg}`,
+    `${egg} .. weighs?`,
+    `how many ${times} .. {time}`,
+    `{time} (?:in|to|into|as) ${times}`,
+    `(?:what|whats) .. {time} in ${times}`,
+    `convert .. (?:{weight}|{volume}|{length}|{temperature}|{time}|{number})`,
+    `${ask} ${notGrams}${end}`,
+    `${ask} {temperature}${end}`,
+    `{percent} of {weight}${end}`,
+    `{fraction} of {weight}${end}`,
+    `{weight} ${op} (?:{weight}|{number})${end}`,
+    `(?:thats|that|it|this) (?:in|to|into) (?:${weights}|${volumes}|${heats}|${lengths})`,
+    `(?:^|whats |what is |calculate |work out )\\d\\d+_?/_?\\d+<number,fraction>${end}`,
+    `(?:whats|what is|calculate|work out) \\d+_?[-/]_?\\d+<number(?:,fraction)?>${end}`,
+    `{number} (?:fan|conventional|convection) .. (?:fan|conventional|convection)`,
+  ],
+  [2, "convert", "conversion", `^(?:and |so |um )*{volume} (?:of )?(?:\\S+ )?{ingredient}${end}`, `${ask} {volume} .. {ingredient}${end}`, `{volume} .. {ingredient} .. {manner}`, `{volume} of \\S+ (?:\\S+ )?in`],
+  [1, "{volume}", "{temperature}", "(?:tip|nozzle) .. {length}", "{length} .. (?:tip|nozzle)", `(?:in|to) (?:${weights}|${volumes}|${heats}|${lengths})`],
+  [
+    -3,
+    "(?:how|hw) (?:much|many|mch) (?:\\S*<unit[^>]*> )?(?:of )?(?:\\S+ )?(?:\\S+ )?{dose} .. (?:for|in|into|to|does|do|goes|should|can) (?!\\S*<volume)",
+    `${volumes} of (?:\\S+ )?{dose} .. (?:for|in|into) .. {weight}`,
+    "{money}",
+    "(?:timer|timers|alarm|remind|ping|countdown)",
+    "^(?:and |please |pls )*(?:note|log|record|jot) ",
+    "(?:split|divide|share out) .. (?:into|between|equal)",
+    "my (?:\\S*<unit=cup> |cup |cups )",
+    "(?:remember|from now on|always|in stock|pantry|cupboard|used)",
+    "{weight} .. {base} .. {dose}",
+    "{dose} .. {weight} .. {base}",
+    "when .. {count=macarons}",
+  ],
+);

@@ -1,0 +1,50 @@
+/** Which oven a temperature is wanted for: the one that is hers, or the one named second. */
+import type { Reading } from "../contract/index.ts";
+
+export type Oven = "fan" | "conventional";
+
+const fanWords = /^(?:fan|fans|convection|fanforced|blower)$/;
+const plainWords = /^(?:conventional|conventionals|static|regular|normal|ordinary|standard)$/;
+const hers = /^(?:my|mine|mines|our|ours|ive|i|weve|we)$/;
+const no = /^(?:no|not|without|isnt|hasnt|doesnt|non)$/;
+
+interface Mention {
+  oven: Oven;
+  at: number;
+}
+
+/** The oven that the answer is for, or undefined when no oven is named. */
+export function ovenWanted(reading: Reading): Oven | undefined {
+  const words = reading.mask.split(" ");
+  const mentions = mentionsIn(words);
+  if (mentions.length === 0) return undefined;
+  const heat = words.findIndex((word) => /<temperature[^>]*>$|<number>$/.test(word));
+  const kinds = new Set(mentions.map((each) => each.oven));
+  const mine = mentions.find((each) => words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) && !isSource(words, each, heat));
+  if (mine) return mine.oven;
+  const source = mentions.find((each) => isSource(words, each, heat));
+  if (source) return kinds.size === 1 || mentions.some((each) => each.oven !== source.oven) ? other(source.oven) : undefined;
+  if (kinds.size === 1) return mentions[0]?.oven;
+  const behind = mentions.filter((each) => each.at > heat);
+  return (behind.at(-1) ?? mentions.at(-1))?.oven;
+}
+
+/** Straight behind the temperature it says what that is for: "150 c conventional", "130 c in a fan oven". */
+const isSource = (words: readonly string[], mention: Mention, heat: number): boolean =>
+  heat >= 0 && mention.at > heat && words.slice(heat + 1, mention.at).every((word) => ["in", "a", "an", "the", "with", "(", "on", "is", "oven", "electric"].includes(word));
+
+/** Which oven a sentence speaks of, when it speaks of one only: "in a fan oven". */
+export function ovenNamed(reading: Reading): Oven | undefined {
+  const kinds = new Set(mentionsIn(reading.mask.split(" ")).map((each) => each.oven));
+  return kinds.size === 1 ? [...kinds][0] : undefined;
+}
+
+const other = (oven: Oven): Oven => (oven === "fan" ? "conventional" : "fan");
+
+function mentionsIn(words: readonly string[]): Mention[] {
+  return words.flatMap((word, at): Mention[] => {
+    if (plainWords.test(word)) return /^(?:regular|normal|ordinary|standard)$/.test(word) && words[at + 1] !== "oven" && words[at + 1] !== "one" ? [] : [{ oven: "conventional", at }];
+    if (!fanWords.test(word)) return [];
+    return [{ oven: words.slice(Math.max(0, at - 2), at).some((each) => no.test(each)) ? "conventional" : "fan", at }];
+  });
+}

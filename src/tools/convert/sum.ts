@@ -1,0 +1,109 @@
+/** Plain arithmetic in a sentence: "3/4 of 260", "12 x 45", "230 divided by 3", "half of 300 g". */
+import type { Amount, Reading } from "../contract/index.ts";
+import { unitRow } from "../lib/units.ts";
+
+export interface Sum {
+  /** Digits, operators and brackets only, for the parser. */
+  sum: string;
+  /** The unit that the result is in, when something in the sum was said in one. */
+  sum_unit?: string;
+}
+
+interface Piece {
+  text: string;
+  is: "value" | "sign" | "open" | "close" | "percent" | "part" | "talk" | "other";
+  unit?: string;
+}
+
+/** Words around a sum that are no part of it. */
+const talk = new Set(
+  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello".split(" "),
+);
+
+const signs: Record<string, string> = { "+": "+", plus: "+", "-": "-", minus: "-", less: "-", "*": "*", x: "*", times: "*", "/": "/", over: "/", "^": "^" };
+
+/** The sum that a sentence consists of, or undefined: anything else in it, and it isn't arithmetic. */
+export function sumOf(reading: Reading): Sum | undefined {
+  const pieces = trimTalk(piecesOf(reading));
+  if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk")) return undefined;
+  if (!pieces.some((each) => each.is === "sign" || (each.is === "value" && /[-+*/]/.test(each.text.slice(1))))) return undefined;
+  const unit = unitOf(pieces);
+  return unit === undefined ? undefined : { sum: pieces.map((each) => each.text).join(" "), ...(unit ? { sum_unit: unit } : {}) };
+}
+
+function piecesOf(reading: Reading): Piece[] {
+  const amounts = [...reading.amounts];
+  const tokens = reading.mask.split(" ");
+  const pieces: Piece[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const token = tokens[i] as string;
+    const tag = /<(number|percent|factor|weight|volume|length|time|temperature|money)[^>]*>$/.exec(token);
+    if (tag) pieces.push(...fromAmount(amounts.shift() as Amount, token));
+    else if (/<when>$/.test(token)) pieces.push(fromHour(token, tokens[i - 1]));
+    else if (/<[^>]*>$/.test(token)) pieces.push({ text: token, is: "other" });
+    else if (["divided", "multiplied"].includes(token) && tokens[i + 1] === "by") {
+      pieces.push({ text: token === "divided" ? "/" : "*", is: "sign" });
+      i += 1;
+    } else pieces.push(fromWord(token, pieces.at(-1)));
+  }
+  return pieces;
+}
+
+function fromWord(token: string, before: Piece | undefined): Piece {
+  if (token === "of") return before?.is === "percent" || before?.is === "part" ? { text: "*", is: "sign" } : { text: token, is: "other" };
+  if (token === "squared" || token === "cubed") return { text: token === "squared" ? "^ 2" : "^ 3", is: "sign" };
+  const sign = Object.hasOwn(signs, token) ? signs[token] : undefined;
+  if (sign) return { text: sign, is: "sign" };
+  if (token === "(") return { text: token, is: "open" };
+  if (token === ")") return { text: token, is: "close" };
+  return /^[?!=,.]$/.test(token) || talk.has(token) ? { text: token, is: "talk" } : { text: token, is: "other" };
+}
+
+const digits = (value: number): string => (/e/.test(String(value)) ? "?" : value < 0 ? `(${value})` : String(value));
+
+function fromAmount(amount: Amount, token: string): Piece[] {
+  const text = digits(amount.value);
+  if (text === "?" || amount.dim === "money" || amount.dim === "temperature") return [{ text: token, is: "other" }];
+  if (amount.unit === "times") return [{ text, is: "value" }, { text: "*", is: "sign" }];
+  if (amount.dim === "percent") return [amount.high === undefined ? { text: `(${text} / 100)`, is: "percent" } : { text: token, is: "other" }];
+  if (amount.unit !== "") return [amount.high === undefined ? { text, is: "value", unit: amount.unit } : { text: token, is: "other" }];
+  if (amount.of) return [{ text: token, is: "other" }];
+  // "30 - 45" looks like a range until it stands in a sum
+  if (amount.high !== undefined) return [{ text, is: "value" }, { text: "-", is: "sign" }, { text: digits(amount.high), is: "value" }];
+  if (!amount.fraction) return [{ text, is: "value" }];
+  const [up, down] = amount.fraction;
+  return [{ text: amount.text.includes("/") ? `${up} / ${down}` : `(${up} / ${down})`, is: "part" }];
+}
+
+/** "divided by 8": behind "by" a number looks like an hour. */
+function fromHour(token: string, before: string | undefined): Piece {
+  const hour = /^(\d+)(?:\.\d+)?<when>$/.exec(token);
+  return hour && before === "by" ? { text: token.replace("<when>", ""), is: "value" } : { text: token, is: "other" };
+}
+
+function trimTalk(pieces: Piece[]): Piece[] {
+  let [from, to] = [0, pieces.length];
+  while (from < to && pieces[from]?.is === "talk") from += 1;
+  while (to > from && pieces[to - 1]?.is === "talk") to -= 1;
+  return pieces.slice(from, to);
+}
+
+/**
+ * "" without units; the first unit where all of an addition has one kind, or one factor of a product has it;
+ * undefined where units don't work out ("200 g times 3 oz").
+ */
+function unitOf(pieces: Piece[]): string | undefined {
+  const united = pieces.filter((each) => each.unit);
+  const first = united[0]?.unit;
+  if (!first) return "";
+  const plainSigns = pieces.filter((each) => each.is === "sign").map((each) => each.text);
+  const adds = plainSigns.every((each) => each === "+" || each === "-");
+  const values = pieces.filter((each) => ["value", "part", "percent"].includes(each.is));
+  if (adds && united.length === values.length && united.every((each) => unitRow(each.unit as string).dim === unitRow(first).dim)) {
+    for (const each of united) each.text = digits((Number(each.text) * unitRow(each.unit as string).per) / unitRow(first).per);
+    return first;
+  }
+  const at = pieces.findIndex((each) => each.unit);
+  const divides = pieces[at - 1]?.text === "/";
+  return united.length === 1 && plainSigns.every((each) => each === "*" || each === "/") && !divides ? first : undefined;
+}

@@ -1,0 +1,77 @@
+/** What a batch costs and what to charge: cost, price, margin, markup and food cost, each from the others. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { count, money, time_min, weight_g } from "../lib/inputs.ts";
+import { plain } from "../lib/show.ts";
+import { answerCost } from "./answer.ts";
+import { readCost } from "./read.ts";
+
+const line = z.object({ name: z.string(), grams: weight_g, price_per_g: z.optional(money) });
+
+const share = (what: string) =>
+  z.number().check(
+    z.gte(0, { error: (issue) => `A ${what} of ${plain(Number(issue.input))} % would sell below cost; say a price instead.` }),
+    z.lt(100, { error: (issue) => `A ${what} of ${plain(Number(issue.input))} % can't be: the price would have no end. Below 100 %, please.` }),
+  );
+
+export const inputs = z.strictObject({
+  /** Weighed lines, with a price where one was said; the rest are priced from the shelf. */
+  lines: z.optional(z.array(line)),
+  /** Prices said without a weight, by ingredient. */
+  prices: z.optional(z.array(z.object({ name: z.string(), price_per_g: money }))),
+  /** The answer to "what does it cost a kilo?". */
+  price_per_g: z.optional(money),
+  formula: z.optional(z.string()),
+  cost: z.optional(money),
+  ingredients: z.optional(money),
+  packaging: z.optional(money),
+  labor: z.optional(money),
+  labor_min: z.optional(time_min),
+  labor_per_h: z.optional(money),
+  price: z.optional(money),
+  margin_percent: z.optional(share("margin")),
+  markup_percent: z.optional(z.number().check(z.gte(0, { error: "A markup below zero would sell below cost; say a price instead." }))),
+  food_cost_percent: z.optional(z.number().check(z.gt(0, { error: "A food cost has to be above 0 %." }), z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }))),
+  macarons: z.optional(count("macarons")),
+  /** ISO 4217; bare is a $ or no sign at all, which the bench may settle. */
+  currency: z.optional(z.string()),
+  bare_sign: z.optional(z.enum(["$", ""])),
+  mixed: z.optional(z.string()),
+  want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost"])),
+});
+
+export type CostInputs = z.infer<typeof inputs>;
+
+const everything = Object.keys(inputs.shape) as (keyof CostInputs & string)[];
+
+export const cost = tool<CostInputs>({
+  name: "cost",
+  purpose: "What a batch costs, what to charge, margin and markup",
+  inputs,
+  cues: cues(
+    [4, "(?:margin|markup|mark up|food cost|profit)(?: |$)", "{money} .. (?:charge|margin|markup|price|sell|sells|ingredients|packaging|boxes|{count=boxes})", "{weight} .. {ingredient} .. {money}", "{money} .. {ingredient} .. (?:cost|come to)", "(?:what|how much) .. (?:charge|sell .. for)", "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)", "(?:cost|costs) .. {money} .. {money}", "(?:cost|costs) (?:of|per|for) (?:a|one|each|the|my|this|that)? ?{count=(batches|macarons|boxes)}", "what (?:price|should i charge|do i charge|to charge)"],
+    [3, "(?:cost|costs) (?:me )?{money}", "{money} .. to make", "(?:sell|sells|selling|charge|charging|priced?) .. {money}", "(?:what|how much) .. {weight} .. {ingredient} .. cost", "how much (?:does|do|did|would|will) .. cost", "what (?:does|do|did|would|will) .. cost", "(?:price|cost) .. {percent}", "{money} .. {percent}", "per {count=macarons} .. cost", "cost .. (?:per|each|a piece|apiece)"],
+    [2, "{money}", "(?:cost|costs|charge|price)(?: |$)"],
+    [1, "{percent}", "(?:packaging|boxes|ribbon|labou?r|wages?)(?: |$)"],
+    [-6, "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?(?: |$)", "{money} .. (?:remember|save|note)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)(?: |$)"],
+    [-4, "(?:currency|labor rate|labour rate)(?: |$)", "(?:pantry|larder|stock|shelf|cupboard)(?: |$)", "label", "allergens?", "(?:bought|paid) .. {money}", "{dose=flavor} .. {percent}", "{percent} .. {dose}", "{percent} .. {base}", "timer"],
+  ),
+  examples: [
+    { say: "$8.40 of ingredients and $3.60 for boxes, what do I charge for a 60 % margin", inputs: { ingredients: 8.4, packaging: 3.6, margin_percent: 60, want: "price" } },
+    { say: "a box costs me $18 and sells at $45, what's my margin", inputs: { cost: 18, price: 45, want: "margin" } },
+    { say: "130 g almond flour at $16 a kilo and 100 g sugar at $1.50 a kilo, what did the batch cost", inputs: { want: "cost" } },
+    { say: "€10 ingredients, €2.50 packaging, two hours work at €15 an hour, price with a 40 % margin", inputs: { ingredients: 10, packaging: 2.5, labor_min: 120, labor_per_h: 15, margin_percent: 40, currency: "EUR" } },
+    { say: "costs me £3.50 and I sell it at £9.80, what's the markup", inputs: { cost: 3.5, price: 9.8, want: "markup", currency: "GBP" } },
+    { say: "ingredients come to $6 and it sells for $24, what's my food cost percent", inputs: { ingredients: 6, price: 24, want: "food cost" } },
+  ],
+  elsewhere: [
+    { say: "almond flour costs $16 a kilo, remember that", tool: "shelf" },
+    { say: "set my currency to euros", tool: "bench" },
+    { say: "flavor at 4 % for 275 g buttercream", tool: "dose" },
+  ],
+  // What is carried over from the turn before depends on what was said: read does it, not the merge.
+  rivals: [everything],
+  read: readCost,
+  compute: answerCost,
+});

@@ -1,0 +1,123 @@
+/** Ingredient lines in a sentence: what each weighs, and what couldn't be read, by its own words. */
+import { ingredients } from "../../../data/words/ingredients.ts";
+import type { Amount, Reading, Span, Thing } from "../contract/index.ts";
+import { isWhitesCount, type Weighed, weighed, white_g } from "./find.ts";
+import { gramsOfVolume } from "./portions.ts";
+import { plain } from "./show.ts";
+import { inBase } from "./units.ts";
+
+export interface Line {
+  name: string;
+  grams: number;
+}
+
+export interface LinesRead {
+  lines: (Line & { at: Span })[];
+  /** Pieces that name or weigh something and can't be read as a line: shown, never dropped. */
+  unread: string[];
+  /** How a range, a cup or a number of whites was taken. */
+  taken: string[];
+}
+
+const joints = /[,;:+&]|\band\b|\bplus\b/g;
+const filler = /\b(?:of|the|a|an|some|and|about|approx\w*|ca|roughly|my|g|in|with|for|to|then|please|pls)\b/g;
+
+/**
+ * The lines of the part of a sentence from `from` to `to` (characters of reading.text). A range counts as its middle,
+ * a volume by the portion table, a bare number of whites 33 g each.
+ */
+export function readLines(reading: Reading, from = 0, to = reading.text.length): LinesRead {
+  const found = weighed(reading);
+  const out: LinesRead = { lines: [], unread: [], taken: [] };
+  for (const [start, end] of pieces(reading, from, to)) {
+    const inside = (at: Span) => at[0] >= start && at[1] <= end;
+    const amounts = reading.amounts.filter((each) => inside(each.at));
+    const before = out.lines.length;
+    for (const amount of amounts)
+      addLine(out, reading, amount, found, amounts.length === 1 ? reading.text.slice(start, end) : "");
+    const words = reading.text
+      .slice(start, end)
+      .trim()
+      .replace(/^[.\s]+|[.\s]+$/g, "");
+    if (out.lines.length === before && /[a-z]{2}/.test(words)) out.unread.push(words);
+  }
+  return out;
+}
+
+/** The sentence cut at commas and "and", but not inside a number or a name ("1,5 g", "half and half"). */
+function pieces(reading: Reading, from: number, to: number): Span[] {
+  const solid = [...reading.amounts.map((each) => each.at), ...reading.things.map((each) => each.at)];
+  const cuts = [...reading.text.matchAll(joints)].filter(
+    ({ index, 0: sign }) =>
+      index >= from && index < to && !solid.some(([a, b]) => index >= a && index + sign.length <= b),
+  );
+  const out: Span[] = [];
+  let start = from;
+  for (const cut of cuts) {
+    out.push([start, cut.index]);
+    start = cut.index + cut[0].length;
+  }
+  return [...out, [start, to]];
+}
+
+function addLine(
+  out: LinesRead,
+  reading: Reading,
+  amount: Amount,
+  found: readonly Weighed[],
+  alone: string,
+): void {
+  const known = found.find((each) => each.amount === amount);
+  const name = amount.of ? nameOf(amount.of) : unknownName(alone, amount, reading);
+  const grams = known ? known.grams : isWhitesCount(amount) ? amount.value * white_g : undefined;
+  if (grams === undefined || name === undefined) return;
+  const high = amount.high === undefined ? undefined : highOf(amount);
+  const taken = high === undefined ? grams : (grams + high) / 2;
+  if (high !== undefined) out.taken.push(`${amount.text} ${name}: the middle, ${plain(taken)} g`);
+  if (known?.estimate) out.taken.push(`${amount.text} ${name}: ${plain(grams)} g by the portion table`);
+  if (!known) out.taken.push(`${plain(amount.value)} ${name}: ${white_g} g each`);
+  out.lines.push({ name, grams: taken, at: amount.at });
+}
+
+function highOf(amount: Amount): number | undefined {
+  const high = amount.high ?? amount.value;
+  if (amount.dim === "weight") return inBase(high, amount.unit);
+  if (amount.dim === "volume" && amount.of?.ingredient)
+    return gramsOfVolume(amount.of.ingredient, high, amount.unit)?.grams;
+  return high;
+}
+
+/** An ingredient's own name; a flavor, a color or a mix as it was said. */
+export function nameOf(thing: Thing): string {
+  if (thing.chocolate) return `${thing.chocolate} chocolate`;
+  return thing.ingredient ?? thing.text;
+}
+
+/** An ingredient that no table knows still has a weight and a name: "8 g glimmer dust". */
+function unknownName(piece: string, amount: Amount, reading: Reading): string | undefined {
+  if (amount.dim !== "weight" || piece === "") return undefined;
+  const said = reading.text.slice(amount.at[0], amount.at[1]);
+  const words = piece
+    .replace(said, " ")
+    .replace(filler, " ")
+    .replace(/[^a-z' -]/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return words.length > 1 ? words : undefined;
+}
+
+/** One line an ingredient, in the order in which they were first named. */
+export function merged(lines: readonly Line[]): Line[] {
+  const byName = new Map<string, number>();
+  for (const { name, grams } of lines) byName.set(name, (byName.get(name) ?? 0) + grams);
+  return [...byName].map(([name, grams]) => ({ name, grams }));
+}
+
+const sugars = ["sugar", "granulated sugar"];
+
+/** "sugar" and "granulated sugar" are one thing on a shelf; so are whole and ground almonds not. */
+export const sameIngredient = (a: string, b: string): boolean =>
+  a === b || (sugars.includes(a) && sugars.includes(b));
+
+/** The row of an ingredient by its name. */
+export const ingredientNamed = (name: string) => ingredients.find((row) => row.name === name);

@@ -1,0 +1,161 @@
+/** Answers about timers. Nothing ticks here: a timer is a moment, and what is left is that moment less now. */
+import type { Effect, Item, Outcome, World } from "../contract/index.ts";
+import { clock, friendly, lengthText, localIso } from "../lib/days.ts";
+import { capital, counted, listed } from "../lib/show.ts";
+import { cutRename, freeName, type Live, liveTimers, matching } from "./find.ts";
+import { setTimer } from "./start.ts";
+import type { TimerInputs } from "./timer.ts";
+
+/**
+ * @throws never: what can't be done comes back as `asking`, `impossible` or `declined`
+ */
+export function answerTimer(inputs: TimerInputs, world: World): Outcome {
+  const live = liveTimers(world.timers, world.now_ms);
+  if (inputs.do === "set") return setTimer(inputs, world, live);
+  if (inputs.do === "pause")
+    return { status: "declined", headline: "A timer can't be paused: it is a moment on the clock. Stop it, or give it more minutes afterwards." };
+  if (inputs.do === "list") return list(live, world.now_ms);
+  if (live.length === 0) return none();
+  if (inputs.do === "left") return left(inputs, live, world.now_ms);
+  if (inputs.do === "rename") return rename(inputs, live, world);
+  if (inputs.do === "stop") return stop(inputs, live, world.now_ms);
+  const target = one(inputs, live, world.now_ms);
+  if ("status" in target) return target;
+  if (inputs.do === "add") return add(inputs, target, world.now_ms);
+  if (inputs.do === "restart") return move(target, world.now_ms, target.due_ms - target.set_ms, "starts again", world.now_ms);
+  return correct(inputs, target, world);
+}
+
+const none = (): Outcome => ({ status: "answered", headline: "No timers are running.", items: [] });
+
+/** A timer as `items` have it: `due` local, `left` in min. */
+export const item = (timer: Pick<Live, "label" | "due_ms" | "left_min" | "isRung">): Item => ({
+  label: timer.label,
+  due: localIso(timer.due_ms),
+  left: timer.left_min,
+  state: timer.isRung ? "rung" : "running",
+});
+
+const figure = (timer: Live) => ({ name: "left", value: timer.left_min, unit: "min" });
+
+function line(timer: Live, now_ms: number): string {
+  if (timer.isRung) return `${timer.label} rang at ${friendly(timer.due_ms, now_ms)}`;
+  return `${timer.label}: ${lengthText(timer.left_min)} left, rings ${friendly(timer.due_ms, now_ms)}`;
+}
+
+function list(live: readonly Live[], now_ms: number): Outcome {
+  if (live.length === 0) return none();
+  const running = live.filter((each) => !each.isRung);
+  return {
+    status: "answered",
+    headline: `${running.length ? counted(running.length, "timer") : "Nothing"} running. ${live.map((each) => line(each, now_ms)).join("; ")}`,
+    figures: running.map(figure),
+    items: live.map(item),
+  };
+}
+
+function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
+  const named = inputs.name ? matching(inputs.name, live) : inputs.recent !== undefined ? live.filter((each) => each.label === inputs.recent) : [];
+  if (inputs.name && named.length === 0)
+    return { status: "answered", headline: `No timer is called ${inputs.name}. ${live.map((each) => line(each, now_ms)).join("; ")}`, items: live.map(item) };
+  if (named.length === 0) return list(live, now_ms);
+  return {
+    status: "answered",
+    headline: named.map((each) => line(each, now_ms)).join("; "),
+    figures: named.map(figure),
+    items: named.map(item),
+    leaves: { timer: named[0]?.label },
+  };
+}
+
+/** The one timer that an order is for; with several that fit, it asks which. One that runs alone needs no name. */
+function one(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live | Outcome {
+  const running = live.filter((each) => !each.isRung);
+  if (!inputs.name) {
+    const recent = live.findLast((each) => each.label === inputs.recent);
+    const alone = running.length === 1 ? running[0] : running.length === 0 && live.length === 1 ? live[0] : undefined;
+    return recent ?? alone ?? which(live, now_ms, "Which timer?");
+  }
+  const found = matching(inputs.name, live);
+  const best = found.filter((each) => !each.isRung);
+  const only = best.length === 1 ? best[0] : found.length === 1 ? found[0] : undefined;
+  return only ?? which(live, now_ms, found.length ? `Which ${inputs.name}?` : `No timer is called ${inputs.name}. Which one?`);
+}
+
+function which(live: readonly Live[], now_ms: number, question: string): Outcome {
+  const names = listed(live.map((each) => each.label), "or");
+  return { status: "asking", headline: `${question} There is ${names}.`, question: `${question} ${capital(names)}?`, slot: "name", items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })) };
+}
+
+/** Sets a timer's end and says so. The end has to be to come. */
+function move(timer: Live, now_ms: number, length_ms: number, how: string, from_ms: number): Outcome {
+  const due_ms = from_ms + length_ms;
+  if (due_ms <= now_ms) return { status: "impossible", headline: `${capital(timer.label)} has only ${lengthText(timer.left_min)} left; that would end it. Stop it instead.` };
+  const moved: Live = { ...timer, due_ms, left_min: (due_ms - now_ms) / 60_000, isRung: false };
+  const patch = { due_ms, state: "running", ...(how === "starts again" ? { set_ms: now_ms } : {}) };
+  return {
+    status: "answered",
+    headline: `${timer.label}: ${lengthText(moved.left_min)} left, ${how}, rings ${friendly(due_ms, now_ms)}`,
+    figures: [figure(moved)],
+    items: [item(moved)],
+    effects: [{ do: "change", list: "timers", id: timer.id, patch }],
+    change: `the new end of the ${timer.label} timer`,
+    leaves: { timer: timer.label },
+  };
+}
+
+/** More time or less. One that has rung gets it from now on. */
+function add(inputs: TimerInputs, timer: Live, now_ms: number): Outcome {
+  const more = inputs.more_min;
+  if (more === undefined) return { status: "asking", headline: `How many minutes for ${timer.label}?`, question: `How many minutes for ${timer.label}?`, slot: "more_min" };
+  const from_ms = timer.isRung ? now_ms : timer.due_ms;
+  const how = more < 0 ? `${lengthText(-more)} less` : `${lengthText(more)} more`;
+  return move(timer, now_ms, more * 60_000, how, from_ms);
+}
+
+/** "No, 17 minutes": counted from when it was set, as if it had been said then. */
+function correct(inputs: TimerInputs, timer: Live, world: World): Outcome {
+  if (inputs.for_min !== undefined) {
+    const outcome = move(timer, world.now_ms, inputs.for_min * 60_000, `now ${lengthText(inputs.for_min)}`, timer.set_ms);
+    const begun = world.now_ms - timer.set_ms >= 60_000 && outcome.status === "answered";
+    return begun ? { ...outcome, assumed: [`counted from ${clock(timer.set_ms)}, when it was set`] } : outcome;
+  }
+  const moved = setTimer({ ...inputs, do: "set", name: timer.label }, { ...world, timers: [] }, []);
+  const added = moved.effects?.find((each): each is Effect & { do: "add" } => each.do === "add");
+  if (!added) return moved;
+  return { ...move(timer, world.now_ms, Number(added.entry.due_ms) - world.now_ms, "moved", world.now_ms), ...(moved.assumed ? { assumed: moved.assumed } : {}) };
+}
+
+function rename(inputs: TimerInputs, live: readonly Live[], world: World): Outcome {
+  const cut = inputs.words ? cutRename(inputs.words, live) : undefined;
+  const target = cut?.timer ?? one(inputs, live, world.now_ms);
+  if ("status" in target) return target;
+  const to = inputs.to ?? cut?.to ?? inputs.words ?? "";
+  if (to === "") return { status: "asking", headline: `What shall I call ${target.label}?`, question: `What shall I call ${target.label}?`, slot: "to" };
+  const label = freeName(to, live.filter((each) => each.id !== target.id));
+  const renamed = { ...target, label };
+  return {
+    status: "answered",
+    headline: `${target.label} is now called ${label}. ${line(renamed, world.now_ms)}`,
+    figures: [figure(renamed)],
+    items: [item(renamed)],
+    effects: [{ do: "change", list: "timers", id: target.id, patch: { label } }],
+    change: `the name ${label}`,
+    leaves: { timer: label },
+  };
+}
+
+function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
+  const target = inputs.all ? undefined : one(inputs, live, now_ms);
+  if (target && "status" in target) return target;
+  const gone = target ? [target] : live;
+  const names = listed(gone.map((each) => each.label));
+  const rest = live.filter((each) => !gone.includes(each) && !each.isRung);
+  return {
+    status: "answered",
+    headline: `Stopped ${names}.${rest.length ? ` Still running: ${rest.map((each) => line(each, now_ms)).join("; ")}` : ""}`,
+    items: gone.map((each) => ({ ...item(each), state: "stopped" })),
+    effects: gone.map((each) => ({ do: "change", list: "timers", id: each.id, patch: { state: "stopped" } })),
+    change: gone.length === 1 ? `stopping ${names}` : "stopping the timers",
+  };
+}

@@ -1,0 +1,90 @@
+/** Reads what is asked of the timers: which order, which timer, how long or until when. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { type Piece, pieces } from "../lib/pieces.ts";
+import { inBase } from "../lib/units.ts";
+import { nameFrom, pointedAt } from "./name.ts";
+import { readSet, timeOf } from "./set.ts";
+import type { TimerInputs } from "./timer.ts";
+
+type Draft = Partial<TimerInputs>;
+
+const leads = "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|go ahead and|lets) )*";
+const stops = new RegExp(`^${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`);
+const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
+const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
+const restarts = new RegExp(`^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`);
+const fewer = /(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
+const isChange = /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )(?:add|put) \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
+const isNew = /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
+const corrects = /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
+const asksLeft = /how (?:long|much (?:time|longer)|many min)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+const asksAll = /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}timers?|on the go|^timers(?: \?)?$/;
+
+/** One draft an order; several where several timers are set at once. */
+export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
+  const some = pieces(reading);
+  const { mask } = reading;
+  const open = memory.slot !== undefined && memory.last?.tool === "timer" ? fillOpen(some, memory) : undefined;
+  if (open) return open;
+  const pointer = pointing(some, mask, memory);
+  const time = timeOf(some);
+  if (pauses.test(mask)) return { do: "pause", ...pointer };
+  if (renames.test(mask) && !time) return readRename(some, memory);
+  if (stops.test(mask)) return readStop(some, mask, memory);
+  const amount = some.find((each) => each.amount?.dim === "time" || (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction))?.amount;
+  if (amount && isChange.test(mask) && !isNew.test(mask)) {
+    const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
+    return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...pointer };
+  }
+  if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
+  if (corrects.test(mask) && time && memory.last?.tool === "timer") return { do: "move", ...time, ...pointer, ...remembered(memory) };
+  if (/(?:change|reset|move) .*(?:to|for) /.test(mask) && time) return { do: "move", ...time, ...pointer };
+  if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
+  if (!time && asksLeft.test(mask)) return { do: "left", ...pointer };
+  if (!time && asksAll.test(mask)) return { do: "list" };
+  return readSet(some, memory);
+}
+
+/** Which running timer is meant: by the words that point at it, else by "it". */
+function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
+  const name = pointedAt(some);
+  if (name) return { name };
+  const pointsBack = /(?:^| )(?:it|its|that|thats|this|that one|this one)(?: |$)/.test(mask) || memory.follows;
+  return pointsBack ? remembered(memory) : {};
+}
+
+const remembered = (memory: Memory): Draft => (memory.table.timer ? { recent: memory.table.timer } : {});
+
+function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft {
+  if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask)) return { do: "stop", all: true };
+  const verb = some.findIndex((each) => ["stop", "cancel", "kill", "end", "clear", "delete", "remove", "dismiss", "silence", "quit", "scrap", "halt", "off", "of", "turn", "switch", "shut"].includes(each.text));
+  const name = pointedAt(some) || nameFrom(some.slice(verb + 1));
+  return { do: "stop", ...(name ? { name } : /(?:^| )(?:it|that|this)(?: |$)/.test(mask) ? remembered(memory) : {}) };
+}
+
+/** "call tray 1 blue shells", "rename the oven one to preheat", "call it tray two instead". */
+function readRename(some: readonly Piece[], memory: Memory): Draft {
+  const at = some.findIndex((each) => ["call", "rename", "name"].includes(each.text));
+  const rest = some.slice(at + 1).filter((each) => !["instead", "please", "pls", "timer", "now", "of"].includes(each.text));
+  const to = rest.findIndex((each) => each.text === "to" || each.text === "as");
+  if (to >= 0) {
+    const name = nameFrom(rest.slice(0, to));
+    return { do: "rename", ...(name ? { name } : remembered(memory)), to: nameFrom(rest.slice(to + 1)) };
+  }
+  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? "")) return { do: "rename", to: nameFrom(rest), ...remembered(memory) };
+  return { do: "rename", words: nameFrom(rest), ...(memory.follows ? remembered(memory) : {}) };
+}
+
+/** The answer to what was asked for: how long, what time, which one. An order of its own is no answer. */
+function fillOpen(some: readonly Piece[], memory: Memory): Draft | undefined {
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  const time = timeOf(some, true);
+  if (memory.slot === "name") {
+    const name = pointedAt(some) || nameFrom(some);
+    return name ? { ...before, name } : undefined;
+  }
+  if (!time) return undefined;
+  if (before.do === "add") return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
+  const when = time.when && { ...before.when, ...time.when };
+  return { ...before, ...time, ...(when ? { when } : {}) };
+}

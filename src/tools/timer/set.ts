@@ -1,0 +1,99 @@
+/** Reads new timers: each length of time or clock time in the sentence makes one, named by the words beside it. */
+import { stepTimes } from "../../../data/rules/step-times.ts";
+import type { Amount, Memory, When } from "../contract/index.ts";
+import { isSign, type Piece, textOf } from "../lib/pieces.ts";
+import { inBase } from "../lib/units.ts";
+import { newName } from "./name.ts";
+import type { TimerInputs } from "./timer.ts";
+
+type Draft = Partial<TimerInputs>;
+
+const isLength = (piece: Piece | undefined) => piece?.amount?.dim === "time";
+const isClock = (piece: Piece | undefined) => piece?.when !== undefined;
+const isJoint = (piece: Piece) => isSign(piece) || ["and", "then", "plus", "also"].includes(piece.text);
+/** "rest timer 40", "45 for the ganache": a number that counts nothing. */
+const isBare = (piece: Piece | undefined) => piece?.amount?.dim === "number" && !piece.amount.of && !piece.amount.fraction && piece.amount.unit === "";
+const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
+
+export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
+  const parts = segments(some);
+  return parts.map((part) => {
+    const name = nameOf(part, some, memory);
+    const time = timeOf(part, parts.length > 1 || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)));
+    const step = stepIn(part, name);
+    return { do: "set", ...(name ? { name } : {}), ...time, ...(step ? { step } : {}) };
+  });
+}
+
+/** The sentence cut into one part a timer: at the joint before each further time, or each further step. */
+function segments(some: readonly Piece[]): Piece[][] {
+  const lengths = some.flatMap((each, at) => (isLength(each) && !isShift(some, at) && !isMinutesOf(some, at) ? [at] : []));
+  const bare = lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && some[at + 1]?.text === "for" ? [at] : [])) : [];
+  const times = [...lengths, ...bare].sort((a, b) => a - b);
+  const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
+  const marks = times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some))) ? times : clocks.length > 0 ? clocks : stepMarks(some);
+  if (marks.length < 2) return [[...some]];
+  const cuts = marks.slice(1).map((mark, i) => {
+    const from = (marks[i] ?? 0) + 1;
+    const joint = some.findLastIndex((each, at) => at >= from && at < mark && isJoint(each));
+    return joint < 0 ? from : joint;
+  });
+  return [0, ...cuts].map((from, i) => some.slice(from, cuts[i] ?? some.length));
+}
+
+/** "start the rest and the bake timer": two steps without a time, joined. */
+function stepMarks(some: readonly Piece[]): number[] {
+  const marks = some.flatMap((each, at) => (each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step) ? [at] : []));
+  const steps = new Set(marks.map((at) => some[at]?.thing?.step));
+  const joined = marks.slice(1).every((mark, i) => some.slice(marks[i], mark).some(isJoint));
+  return steps.size === marks.length && joined && some.some((each) => /^timers?$/.test(each.text)) ? marks : [];
+}
+
+/** "10 min before 3 pm": the length moves the moment. */
+const isShift = (some: readonly Piece[], at: number) => ["before", "after"].includes(some[at + 1]?.text ?? "") && isClock(some[at + 2]);
+
+/** "1:30 minutes": read as a clock time and a unit, meant as a length. */
+const isMinutesOf = (some: readonly Piece[], at: number) => isClock(some[at]) && ["min", "h"].includes(some[at + 1]?.thing?.unit ?? "");
+
+/**
+ * The length or the moment in some pieces.
+ * @param bareToo whether a number without a unit counts, as minutes
+ */
+export function timeOf(some: readonly Piece[], bareToo = false): Pick<Draft, "for_min" | "high_min" | "when" | "shift_min" | "bare"> | undefined {
+  const glued = some.findIndex((_, at) => isMinutesOf(some, at));
+  if (glued >= 0) return { for_min: ((some[glued]?.when?.minute ?? 0) * inBase(1, some[glued + 1]?.thing?.unit ?? "min")) / 60 };
+  const shift = some.findIndex((each, at) => isLength(each) && isShift(some, at));
+  const clock = some.find((each) => each.when?.minute !== undefined) ?? some.find((each) => each.when);
+  const length = some.find((each, at) => isLength(each) && at !== shift);
+  const useClock = clock && (!length || (clock.when?.minute !== undefined && waitsForMoment.test(textOf(some))));
+  if (useClock && clock.when) return { when: bareWhen(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
+  if (length?.amount) return lengthOf(length.amount);
+  const number = bareToo ? some.find((each) => isBare(each)) : undefined;
+  return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
+}
+
+const shifted = (some: readonly Piece[], at: number) => inBase(some[at]?.amount?.value ?? 0, some[at]?.amount?.unit ?? "min") * (some[at + 1]?.text === "before" ? -1 : 1);
+
+const lengthOf = ({ value, high, unit }: Amount) => ({ for_min: inBase(value, unit), ...(high !== undefined ? { high_min: inBase(high, unit) } : {}) });
+
+/** A moment without its place in the sentence. */
+function bareWhen({ text: _text, at: _at, ...when }: When): Draft["when"] {
+  return when;
+}
+
+/** "45 minutes on for it to set": what "it" is, the table says. */
+function nameOf(part: readonly Piece[], whole: readonly Piece[], memory: Memory): string {
+  const name = newName(part, part === whole ? undefined : false);
+  if (name && name !== "set") return name;
+  const pronoun = /(?:^| )(?:it|them) to (?:set|firm|cool|chill|rest)/.test(textOf(part));
+  const onTable = memory.table.mass?.thing || memory.table.filling;
+  return pronoun && onTable === "ganache" ? "ganache" : "";
+}
+
+/** The step whose own time serves when none is said. */
+function stepIn(part: readonly Piece[], name: string): string | undefined {
+  const step = part.find((each) => each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step))?.thing?.step;
+  if (step) return step;
+  const ganache = part.some((each) => each.thing?.base === "ganache" || each.thing?.step === "ganache sets");
+  return ganache && (name === "" || name.includes("ganache")) ? "ganache" : undefined;
+}

@@ -1,0 +1,162 @@
+/** Timers: set, list, how long left, more or less time, rename, stop. Each is an end on the clock. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { time_min } from "../lib/inputs.ts";
+import { answerTimer } from "./answer.ts";
+import { readTimer } from "./read.ts";
+
+const minutes = z.number();
+
+export const inputs = z.strictObject({
+  do: z.enum(["set", "list", "left", "add", "move", "rename", "stop", "pause", "restart"]),
+  /** What the timer is to be called, or the words that point at one. */
+  name: z.optional(z.string()),
+  /** With `rename`: the old and the new name in one run of words; the running timers say where to cut. */
+  words: z.optional(z.string()),
+  /** The new name alone. */
+  to: z.optional(z.string()),
+  all: z.optional(z.boolean()),
+  /** "it": the timer that was spoken of last. */
+  recent: z.optional(z.string()),
+  for_min: z.optional(time_min),
+  /** Said as a range: it rings at its low end. */
+  high_min: z.optional(time_min),
+  /** A bare number was taken for minutes. */
+  bare: z.optional(z.boolean()),
+  /** Minutes to add, below zero to take off. */
+  more_min: z.optional(minutes),
+  /** A moment as said, with minutes before (below zero) or after it. */
+  when: z.optional(
+    z.object({
+      days: z.optional(z.number()),
+      weekday: z.optional(z.number()),
+      which: z.optional(z.enum(["last", "next", "this"])),
+      day: z.optional(z.number()),
+      month: z.optional(z.number()),
+      year: z.optional(z.number()),
+      minute: z.optional(z.number()),
+      half: z.optional(z.enum(["am", "pm", "24"])),
+      part: z.optional(z.enum(["morning", "afternoon", "evening", "night"])),
+    }),
+  ),
+  shift_min: z.optional(minutes),
+  /** The step whose own time it takes when none is said. */
+  step: z.optional(z.string()),
+});
+
+export type TimerInputs = z.infer<typeof inputs>;
+
+export const timer = tool<TimerInputs>({
+  name: "timer",
+  purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
+  inputs,
+  cues: cues(
+    [6, "(?:^(?:please |ok |and |now |lets )?(?:call|rename|name)) (?:it|that|this|the|my|{count=trays}|{color}|{taste}|{base}|{step})", "rename"],
+    [
+      5,
+      "(?:set|start|begin|run) (?:\\S+ ){0,6}timers?",
+      "timers? (?:\\S+ ){0,4}{time}",
+      "{time} (?:\\S+ ){0,4}timers?",
+      "(?:stop|cancel|kill|end|pause|restart|rename|delete|clear|silence) (?:\\S+ ){0,5}(?:timers?|alarms?)",
+      "(?:alarms?|timers?|countdown) .. (?:{when}|{time})",
+      "any(?:thing)? (?:\\S+ ){0,2}timers?",
+    ],
+    [
+      4,
+      "(?:ping|nudge|buzz|ring|wake|alert|remind|shout|tell) (?:me|us) .. (?:{when}|{time})",
+      "(?:remind|nudge) (?:me|us) to",
+      "(?:let|lemme) (?:me )?\\S+ (?:at|in|when) (?:{when}|{time})",
+      "(?:ring|reminder|nudge) .. (?:{when}|{time})",
+      "{time} (?:\\S+ )?(?:on the clock|time it|please start)",
+      "(?:set|put|start) (?:me )?(?:a |an |another )?{time}",
+      "(?:put|add) {time} (?:on|to)",
+      "{time} on (?:for|the)",
+      "(?:set|start) (?:something|somthing|it) .. (?:{when}|{time})",
+      "give (?:it|that|them|this|the .. one|{count=trays}|the {thing}) .. {time}",
+      "add {time}",
+      "(?:take|knock|shave|cut) (?:{time}|{number}) .. (?:off|from)",
+      "make (?:it|that) {time} (?:less|more|longer|shorter)",
+      "how (?:long|much time|much longer|many minutes|many min) .. (?:left|remaining|to go)",
+      "how (?:long|much longer) (?:is there |have i got |has it got |left )?(?:on|till|until) ",
+      "(?:how )?much longer",
+      "time left",
+      "whats (?:still |now |everything )?(?:running|going|ticking)",
+      "what .. (?:running|ticking)",
+      "(?:anything|any) .. (?:running|going|ticking)",
+      "timers?",
+      "time (?:the|my|this|that|it|them) .. (?:{time}|for me)",
+      "(?:would|could|can) you time ",
+      "time (?:it|them|that)",
+      "stop (?:all|both|everything|it all|them)",
+    ],
+    [
+      3,
+      "(?:^{time}) (?:for|,|\\S+ for|one|and)",
+      "{count=trays} (?:one|{number}) .. {time}",
+      "{step} (?:for )?{time}",
+      "{time} .. {step}",
+      "how (?:long|much longer) (?:for|on|till|until) (?:the|my|it)",
+      "hows (?:the|my) .. (?:one|timer|doing|going|coming)",
+      "\\S*(?:_more_|another_|_extra_)\\S*<time>",
+      "{time} (?:more|extra|longer|less)",
+      "snooze",
+      "(?:^(?:please |ok |and |now )?(?:stop|cancel|kill|silence|dismiss|restart|pause|resume|snooze))",
+      "(?:take|knock|shave|cut) .. off",
+      "(?:is|are) .. (?:timers?|one) .. (?:done|up|finished|over|still)",
+      "when (?:does|will|is) .. (?:ring|go off|up|finish|over|done)",
+      "wake me|ping me|remind me",
+      "(?:extend|shorten|lengthen) .. {time}",
+      "alarms?",
+    ],
+    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean|make (?:it|that))) .. {time}", "(?:the|and) .. {step} (?:one|too)", "add {number}", "(?:set|start|begin) .. {step}"],
+    [1, "{time}", "{when}", "how long"],
+    [
+      -3,
+      "(?:usually|normally|normaly|typically|usual|average|on average)",
+      "(?:when|how early) (?:do|should|must) i (?:start|begin|have)",
+      "(?:work|plan) .. back",
+      "calendar",
+      "from now on",
+      "(?:note|log|record|jot) ",
+      "{weight}",
+      "how long (?:do|does|should|can|will|to|must|did) ",
+      "(?:keep|last|freeze|freezer|good|safe|eat)",
+      "ready (?:by|for|at|on)",
+      "{macarons} .. {when}",
+      "{count=macarons} .. {when}",
+      "{unit} (?:in|to) {unit}",
+      "{time} in {unit}",
+      "how many {unit}",
+    ],
+    [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
+  ),
+  examples: [
+    { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },
+    { say: "start the rest timer", inputs: { do: "set", name: "rest", step: "rest" } },
+    { say: "15 minutes for tray 1 and 18 minutes for tray 2", inputs: { do: "set", name: "tray 1", for_min: 15 } },
+    { say: "ping me at quarter past ten", inputs: { do: "set", when: { minute: 615 } } },
+    { say: "remind me to flip the tray in 7 minutes", inputs: { do: "set", name: "flip tray", for_min: 7 } },
+    { say: "how long left on the ganache", inputs: { do: "left", name: "ganache" } },
+    { say: "what's running", inputs: { do: "list" } },
+    { say: "give it 2 more minutes", inputs: { do: "add", more_min: 2 } },
+    { say: "take 5 minutes off the bake timer", inputs: { do: "add", name: "bake", more_min: -5 } },
+    { say: "call tray 1 blue shells", inputs: { do: "rename", words: "tray 1 blue shells" } },
+    { say: "stop the oven timer", inputs: { do: "stop", name: "oven" } },
+    { say: "stop all the timers", inputs: { do: "stop", all: true } },
+  ],
+  elsewhere: [
+    { say: "how long do i rest the shells", tool: "method" },
+    { say: "how long do i usually bake the vanilla ones", tool: "recall" },
+    { say: "note lemon batch, baked 15 min at 150", tool: "note" },
+    { say: "24 macarons for tomorrow 3pm, when do i start", tool: "day" },
+    { say: "how long do filled macarons keep in the fridge", tool: "keep" },
+    { say: "90 minutes in hours", tool: "convert" },
+    { say: "my rest time is 40 minutes from now on", tool: "bench" },
+    { say: "add 10 g more sugar", tool: "scale" },
+  ],
+  // Nothing of the order before stays in force: "give it 2 more" is no longer "set".
+  rivals: [["do", "name", "words", "to", "all", "recent", "for_min", "high_min", "bare", "more_min", "when", "shift_min", "step"]],
+  read: readTimer,
+  compute: answerTimer,
+});
