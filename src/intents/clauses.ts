@@ -81,7 +81,12 @@ const isJoint = (item: Item | undefined) =>
   (item?.is === "word" && ["and", "then", "also", "plus", "n"].includes(item.text)) ||
   (item?.is === "sign" && [",", "&", "-"].includes(item.text));
 
+/** "100 plus 45", "30 - 45": a sign of a sum, no joint. */
+const isSign = (items: readonly Item[], i: number) =>
+  ["plus", "-"].includes((items[i] as { text?: string } | undefined)?.text ?? "") && [items[i - 1], items[i + 1]].every((item) => item?.is === "amount" && item.amount.dim === "number");
+
 const jointAt = (items: readonly Item[], i: number): number => {
+  if (isSign(items, i)) return 0;
   let length = 0;
   while (isJoint(items[i + length])) length += 1;
   return length;
@@ -101,6 +106,8 @@ const standsAlone = (
 ) => (score({ mask: mask(items) }, tools)[0]?.points ?? 0) >= stands;
 
 /** Before a comma alone only an open question or order counts as asked; before "and" a complete phrase does too. */
+const bestFor = (items: readonly Item[], tools: readonly Tool[], mask: (part: readonly Item[]) => string) => score({ mask: mask(items) }, tools)[0]?.tool;
+
 const requests = (
   items: readonly Item[],
   tools: readonly Tool[],
@@ -191,7 +198,13 @@ function join(parts: Item[][], tools: readonly Tool[], mask: (part: readonly Ite
         out.length > 0
       )
     ) {
-      waiting = waiting.length ? [...waiting, comma(part), ...part] : part;
+      const two = waiting.length > 0 && [waiting, part].every((each) => carriesAmount(each) && standsAlone(each, tools, mask) && orders(each, mask));
+      if (two && bestFor(waiting, tools, mask) !== bestFor(part, tools, mask)) out.push(waiting);
+      else if (waiting.length) {
+        waiting = [...waiting, comma(part), ...part];
+        continue;
+      }
+      waiting = part;
       continue;
     }
     if (

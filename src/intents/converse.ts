@@ -4,6 +4,7 @@
  */
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
 import { faint, margin, type Score, score, stands } from "./choose.ts";
+import { strangers } from "../../data/words/strangers.ts";
 import { clauses } from "./clauses.ts";
 import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
@@ -105,7 +106,7 @@ export function next(
     follows,
     names,
   });
-  const chosen = choose(reading, state, scores, tools, memory, trace);
+  const chosen = strange(reading, scores[0]?.points ?? 0) ? undefined : choose(reading, state, scores, tools, memory, trace);
   if (!chosen)
     return {
       reading,
@@ -119,6 +120,19 @@ export function next(
   return drafts(tool, reading, memory(follows)).map((draft) =>
     stepFrom(tool, draft, reading, state, follows, trace),
   );
+}
+
+/**
+ * A word of another matter with no sure sign of the trade, or a sentence of which hardly a word is known: better
+ * declined than guessed at.
+ */
+function strange(reading: Reading, points: number): boolean {
+  const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each));
+  const foreign = words.some((each) => strangers.has(each));
+  if (foreign && points < 4) return true;
+  if (foreign && reading.amounts.length === 0 && points < 6) return true;
+  const lost = reading.unknown.length + reading.mended.length;
+  return reading.amounts.length === 0 && reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2;
 }
 
 function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {

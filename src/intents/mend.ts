@@ -88,7 +88,7 @@ function costOf(word: string, target: string, most: number): number | undefined 
   if (Math.abs(word.length - target.length) > most || lettersApart(word, target) > 2 * most) return undefined;
   const steps = distance.DamerauLevenshteinDistance(word, target, { restricted: true });
   if (steps > most) return undefined;
-  const single = (text: string) => text.replace(/(.)\1/g, "$1");
+  const single = (text: string) => text.replace(/(.)\1+/g, "$1");
   const slips = single(word) === single(target) ? 0.4 : steps;
   return (
     slips +

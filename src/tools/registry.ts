@@ -2,6 +2,7 @@
 import type { Tool } from "./contract/index.ts";
 import { buttercream } from "./buttercream.ts";
 import { convert } from "./convert/convert.ts";
+import { day } from "./day/day.ts";
 import { dose } from "./dose/dose.ts";
 import { fill } from "./fill.ts";
 import { ganache } from "./ganache/ganache.ts";
@@ -10,7 +11,7 @@ import { shells } from "./shells/shells.ts";
 import { split } from "./split/split.ts";
 import { timer } from "./timer/timer.ts";
 
-export const tools: readonly Tool[] = [dose, scale, shells, split, fill, ganache, buttercream, convert, timer];
+export const tools: readonly Tool[] = [dose, scale, shells, split, fill, ganache, buttercream, convert, timer, day];
 
 /** A calculator by its name. */
 export const toolNamed = (name: string): Tool | undefined => tools.find((each) => each.name === name);

@@ -171,7 +171,7 @@ describe("looks", () => {
   });
 
   it("shortens in the middle, so that what differs at the end stays", () => {
-    expect(shortened("shells resting tray 1", 16, "…")).toBe("shells res…ray 1");
+    expect(shortened("shells resting tray 1", 16, "…")).toBe("shells re…tray 1");
     expect(width(shortened("shells resting tray 1", 16, ".."))).toBeLessThanOrEqual(16);
     expect(shortened("short", 16, "…")).toBe("short");
   });

@@ -29,7 +29,7 @@ function conversation(ask: (line: string) => Promise<void> = async () => {}) {
   return { turns, seen };
 }
 
-const later = () => new Promise((resolve) => setTimeout(resolve, 5));
+const later = () => new Promise<void>((resolve) => setTimeout(resolve, 5));
 
 describe("turns", () => {
   it("are answered one after the other, however many come at once", async () => {

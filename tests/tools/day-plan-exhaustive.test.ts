@@ -9,15 +9,18 @@ import {
 } from "../../src/tools/day-plan/index.ts";
 
 /*
- * Every way to go through a small bake, hour by hour and forward, with all lengths, hours and dates whole hours (the
- * latest plan is then made of whole hours too: each of its steps ends against another, an opening or a closing).
- * Nothing here is shared with the solver: at each hour all choices are tried of what the hands begin and how many
- * rested trays go into the oven, and bakes in the same condition are followed once.
+ * Every way to go through a small bake, hour by hour and forward, with all lengths, hours and dates whole
+ * (the latest plan is then made of whole hours too: each step ends against another, an opening or a closing).
+ * Nothing here is shared with the solver: at each hour all choices are tried of what the hands begin and how
+ * many rested trays go into the oven, and bakes in the same condition are followed once.
  */
 
 const HOUR = 3600;
 
-/** Left of what is going on, in hours; `todo` and `over` for what is not. A tray is piped, rests, bakes and cools. */
+/**
+ * Left of what is going on, in hours; `todo` and `over` for what is not. A tray is piped, rests, bakes and
+ * cools.
+ */
 type Left = readonly [stage: string, hours: number];
 
 interface Bake {
@@ -53,14 +56,18 @@ const byHand = new Set(["weigh", "macaronage", "pipe", "make", "fill", "box"]);
 /** Whether the n-th hands step that is begun (from 0) may begin at this hour, and be this one. */
 type Allowed = (nth: number, hour: number, stage: string, filling: number) => boolean;
 
-/** What has been done before an hour, and stays: how many trays went in at each hour before, asleep or not. */
+/**
+ * What has been done before an hour, and stays: how many trays went in at each hour before, asleep or not.
+ */
 interface Past {
   readonly before: number;
   readonly traysIn: (hour: number) => number;
 }
 const nothing: Past = { before: -Infinity, traysIn: () => 0 };
 
-/** The hour at which it can be ready at the earliest, starting from an hour; undefined when not by `until`. */
+/**
+ * The hour at which it can be ready at the earliest, starting from an hour; undefined when not by `until`.
+ */
 function earliest(
   order: DayOrder,
   from: number,
@@ -246,7 +253,7 @@ const isStep = (step: HandsStep | undefined, hour: number, stage: string, fillin
 test("of all plans, none starts later, nor has a later next step with the ones before it the same", () => {
   let plans = 0;
   fc.assert(
-    fc.property(small, fc.integer({ min: 0, max: 16 }), (order, spare) => {
+    fc.property(small, fc.integer({ min: 0, max: 10 }), (order, spare) => {
       const answer = planDay(order);
       if (answer.fits || answer.readyAt === undefined) return;
       // Due some hours after it can be ready at the earliest.
@@ -256,9 +263,9 @@ test("of all plans, none starts later, nor has a later next step with the ones b
       plans++;
       isLatest({ ...order, due }, plan);
     }),
-    { numRuns: 60 },
+    { numRuns: 40 },
   );
-  expect(plans).toBeGreaterThan(30);
+  expect(plans).toBeGreaterThan(20);
 });
 
 test("what is impossible is so, and the earliest hour and the most macarons are exact", () => {
@@ -282,9 +289,9 @@ test("what is impossible is so, and the earliest hour and the most macarons are 
         most: Math.max(0, ...fit),
       });
     }),
-    { numRuns: 100 },
+    { numRuns: 60 },
   );
-  expect(late).toBeGreaterThan(50);
+  expect(late).toBeGreaterThan(30);
 });
 
 test("of all ways to go on from what is done, the one made anew is the latest, or none is in time", () => {
@@ -322,7 +329,7 @@ test("of all ways to go on from what is done, the one made anew is the latest, o
       expect(ready).toBe((anew.readyAt ?? 0) / HOUR);
       expect(ready).toBeGreaterThan(due / HOUR);
     }),
-    { numRuns: 100 },
+    { numRuns: 80 },
   );
   expect(Math.min(plans, late)).toBeGreaterThan(10);
 });

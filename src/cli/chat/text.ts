@@ -66,7 +66,7 @@ export function after(text: string, index: number): number {
  */
 export function shortened(text: string, size: number, gap: string): string {
   if (width(text) <= size) return text;
-  const tail = Math.floor((size - width(gap)) / 3);
+  const tail = Math.floor((size - width(gap)) * 0.4);
   const units = graphemes(text);
   const head = taken(units, size - width(gap) - tail);
   const end = taken([...units].reverse(), tail).reverse();

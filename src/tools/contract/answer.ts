@@ -66,6 +66,8 @@ export interface Table {
   recipe?: { name: string; grams: number }[];
   timer?: string;
   note?: number;
+  /** The order that the last day was planned for, to go on from. */
+  order?: Record<string, unknown>;
 }
 
 /** A change that a calculator asks for; src/store carries it out, never the calculator. */

@@ -9,6 +9,7 @@ const heats = `{unit=${unitsOf("temperature")}}`;
 const times = "{unit=s|min|h|d|week}";
 /** A weight that isn't in grams: "300 g ganache, how many grams" asks for no conversion. */
 const notGrams = "(?=\\S*_?(?:oz|ounces?|lbs?|pounds?|kg|kilos?|kilograms?|mg|milligrams?)(?:_\\S*)?<){weight}";
+const inches = '(?=\\S*(?:in|inch|inches|")(?:_\\S*)?<){length}';
 const heavy = "{unit=oz|lb|kg|mg}";
 const into = "(?:in|to|into|as|is how many|is|are|equals?|=|makes?|how many)";
 const end = "(?: (?:[?=]|please|pls|exactly|again))*$";
@@ -38,12 +39,14 @@ export const convertCues = cues(
     `how many ${weights} .. ${notGrams}`,
     `how many ${weights} (?:is|are|in|do|does|for) ${egg}`,
     `{temperature} .. ${oven}`,
+    `{number} (?:in an? )?${oven} .. (?:set|mine|my|oven|in|to)`,
     `${oven} .. {temperature}`,
     `${value} ${op} ${value}${end}`,
     `${value} (?:divided|multiplied) by (?:${value}|{when})${end}`,
     `${ask} ${value} ${op} ${value}`,
     `{percent} of {number}${end}`,
     `{fraction} of {number}${end}`,
+    `(?:tip|tips|nozzle|nozzles) .. ${inches}${end}`,
     `{factor} {number}${end}`,
   ],
   [
@@ -60,6 +63,7 @@ export const convertCues = cues(
     `{length} .. ${lengths}`,
     `${lengths} .. {length}`,
     `{weight} .. ${volumes}`,
+    `${notGrams} (?:{base} |{ingredient} )?${weights}`,
     `${egg} .. ${weights}`,
     `(?:weighs?|weight|heavy) .. ${egg}`,
     `${egg} .. weighs?`,
@@ -75,6 +79,8 @@ export const convertCues = cues(
     `(?:thats|that|it|this) (?:in|to|into) (?:${weights}|${volumes}|${heats}|${lengths})`,
     `(?:^|whats |what is |calculate |work out )\\d\\d+_?/_?\\d+<number,fraction>${end}`,
     `(?:whats|what is|calculate|work out) \\d+_?[-/]_?\\d+<number(?:,fraction)?>${end}`,
+    `(?:{time}|{length}|{temperature}) (?:in|to|into) (?:${weights}|${volumes})`,
+    `{weight} (?:in|to|into) (?:${lengths}|${heats}|${times})`,
     `{number} (?:fan|conventional|convection) .. (?:fan|conventional|convection)`,
   ],
   [2, "convert", "conversion", `^(?:and |so |um )*{volume} (?:of )?(?:\\S+ )?{ingredient}${end}`, `${ask} {volume} .. {ingredient}${end}`, `{volume} .. {ingredient} .. {manner}`, `{volume} of \\S+ (?:\\S+ )?in`],

@@ -68,10 +68,10 @@ function crossing(inputs: Ready, to: string, world: World): Outcome {
       ? { status: "declined", headline: `I don't know what a ${spoken(volume)} of ${inputs.unknown} weighs; it isn't in the portion table. Weigh it.` }
       : asking(`A ${spoken(volume)} of what? Every ingredient weighs its own.`, "ingredient");
   if (name === "chocolate") return asking("Which chocolate is it: dark, milk, white or semisweet chips?", "ingredient");
-  if (inputs.several && !inputs.manner) return asking(`How are the ${name === "almond flour" ? "almonds" : name} measured: whole, chopped or ground?`, "manner");
+  if (inputs.several && !inputs.manner) return asking(`How are the ${name} measured: whole, chopped or ground?`, "manner");
   const portion = gramsOfVolume(name, 1, volume, inputs.manner);
   if (!portion || (volume === "stick" && portion.scaled)) return unknown(name, volume, inputs.manner);
-  const own = ownCup([volume], world) || (portion.scaled && false);
+  const own = ownCup([volume], world);
   const each = portion.grams * (ownCup([volume], world) ? perUnit("cup", world) / unitRow("cup").per : 1);
   const scaled = portion.scaled ? `; 1 ${volume} = ${plain(unitRow(volume).per / unitRow("cup").per, 6)} cup` : "";
   const rule: Wording = own

@@ -19,7 +19,7 @@ export function nameOf(thing: Thing): Partial<Named> {
   const milled = /\b(?:flour|meal)\b/.test(thing.text) && nuts.has(thing.ingredient) ? "ground" : undefined;
   const manner = inside.exec(thing.text)?.[1]?.replace("flaked", "sliced") ?? milled;
   const usual = manner === "ground" && /almond/.test(thing.ingredient) ? undefined : manner;
-  return { ingredient: thing.ingredient, ...(usual ? { manner: usual } : {}), ...(severalWays.test(thing.text) ? { several: true } : {}) };
+  return { ingredient: thing.text === "almonds" ? "almonds" : thing.ingredient, ...(usual ? { manner: usual } : {}), ...(severalWays.test(thing.text) ? { several: true } : {}) };
 }
 
 /** "sifted", "packed" where it stands by itself: with several amounts, the one that follows this amount. */

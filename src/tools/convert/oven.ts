@@ -20,18 +20,28 @@ export function ovenWanted(reading: Reading): Oven | undefined {
   if (mentions.length === 0) return undefined;
   const heat = words.findIndex((word) => /<temperature[^>]*>$|<number>$/.test(word));
   const kinds = new Set(mentions.map((each) => each.oven));
-  const mine = mentions.find((each) => words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) && !isSource(words, each, heat));
+  const alone = kinds.size === 1;
+  const mine = mentions.find((each) => words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) && !isSource(words, each, heat, alone));
   if (mine) return mine.oven;
-  const source = mentions.find((each) => isSource(words, each, heat));
-  if (source) return kinds.size === 1 || mentions.some((each) => each.oven !== source.oven) ? other(source.oven) : undefined;
-  if (kinds.size === 1) return mentions[0]?.oven;
+  const source = mentions.find((each) => isSource(words, each, heat, alone));
+  if (source) return other(source.oven);
+  if (alone) return mentions[0]?.oven;
   const behind = mentions.filter((each) => each.at > heat);
   return (behind.at(-1) ?? mentions.at(-1))?.oven;
 }
 
-/** Straight behind the temperature it says what that is for: "150 c conventional", "130 c in a fan oven". */
-const isSource = (words: readonly string[], mention: Mention, heat: number): boolean =>
-  heat >= 0 && mention.at > heat && words.slice(heat + 1, mention.at).every((word) => ["in", "a", "an", "the", "with", "(", "on", "is", "oven", "electric"].includes(word));
+/**
+ * Straight behind the temperature it says what that is for: "150 c conventional", "130 c in a fan oven". With "in a"
+ * and no other oven named it is what is asked for ("what is 180 c in a fan oven"), unless a recipe says it.
+ */
+function isSource(words: readonly string[], mention: Mention, heat: number, alone: boolean): boolean {
+  if (heat < 0 || mention.at < heat) return false;
+  const between = words.slice(heat + 1, mention.at);
+  if (!between.every((word) => leadIn.has(word))) return false;
+  return !alone || !between.includes("in") || words.slice(0, heat).some((word) => ["recipe", "book", "says", "card", "calls"].includes(word));
+}
+
+const leadIn = new Set(["in", "a", "an", "the", "with", "(", "on", "is", "oven", "electric"]);
 
 /** Which oven a sentence speaks of, when it speaks of one only: "in a fan oven". */
 export function ovenNamed(reading: Reading): Oven | undefined {

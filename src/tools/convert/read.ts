@@ -21,7 +21,11 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const sum = sumOf(reading);
   if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
   const orders = ordersIn(reading);
-  if (orders.length > 0) return orders.map((order) => (before ? follow(before, order) : order));
+  if (before && orders.length > 0) {
+    const following = orders.filter((order) => continues(before, order));
+    return following.length > 0 ? following.map((order) => follow(before, order)) : [{}];
+  }
+  if (orders.length > 0) return orders;
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
@@ -34,6 +38,7 @@ function answerTo(slot: string, reading: Reading, before: Draft): Draft | undefi
   const thing = reading.things.find((each) => each.ingredient);
   const manner = mannerIn(reading, thing);
   if (slot === "ingredient") {
+    if (before.ingredient === "chocolate" && /(?:^| )milk</.test(reading.mask)) return { ...before, ingredient: "milk chocolate" };
     if (thing) return { ...before, ...nameOf(thing), ...(manner ? { manner } : {}) };
     const words = reading.mask.replace(/<[^>]*>/g, "").replaceAll("_", " ").replace(/^(?:its|it is|of|the|some|oh|um|sorry) /, "");
     return reading.amounts.length === 0 && words ? { ...before, unknown: words } : undefined;
@@ -131,6 +136,10 @@ function thingOf(reading: Reading, amount: Amount): Draft {
   return unknown ? { unknown } : {};
 }
 
+/** A time of which no unit is asked belongs to a timer, unless times are what was turned before. */
+const continues = (before: Draft, order: Draft): boolean =>
+  order.to !== undefined || !order.unit || order.unit === "large" || kind(order.unit) !== "time" || (before.unit !== undefined && before.unit !== "large" && kind(before.unit) === "time");
+
 /** A new amount after a conversion: its target and its ingredient go on, where they still make sense. */
 function follow(before: Draft, order: Draft): Draft {
   const from = order.unit === "large" ? "weight" : order.unit ? kind(order.unit) : undefined;
@@ -145,10 +154,16 @@ function follow(before: Draft, order: Draft): Draft {
   return { ...kept, ...oven, ...order, ...(to && (order.to || fits) && to !== order.unit ? { to } : {}) };
 }
 
+const turnWords = new Set("and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both ? , .".split(" "));
+
+/** Nothing but the new thing and words of turning to it: "what about honey", "and if it's sifted?". */
+const turnsTo = (reading: Reading) => reading.mask.split(" ").every((word) => /<[^>]*>$/.test(word) || turnWords.has(word)) && !reading.things.some((each) => each.base || each.count);
+
 /** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
 function changed(before: Draft, reading: Reading): Draft {
+  if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
   const to = targets(reading)[0];
-  const thing = reading.things.find((each) => each.ingredient);
+  const thing = turnsTo(reading) ? reading.things.find((each) => each.ingredient) : undefined;
   const manner = mannerIn(reading, thing);
   const oven = ovenWanted(reading);
   const bare = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of);

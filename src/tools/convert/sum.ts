@@ -26,7 +26,7 @@ const signs: Record<string, string> = { "+": "+", plus: "+", "-": "-", minus: "-
 export function sumOf(reading: Reading): Sum | undefined {
   const pieces = trimTalk(piecesOf(reading));
   if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk")) return undefined;
-  if (!pieces.some((each) => each.is === "sign" || (each.is === "value" && /[-+*/]/.test(each.text.slice(1))))) return undefined;
+  if (!pieces.some((each) => each.is === "sign" || (each.is === "part" && /^\d+ \//.test(each.text)))) return undefined;
   const unit = unitOf(pieces);
   return unit === undefined ? undefined : { sum: pieces.map((each) => each.text).join(" "), ...(unit ? { sum_unit: unit } : {}) };
 }

@@ -47,7 +47,7 @@ export function answerCost(inputs: CostInputs, world: World): Outcome {
     if (inputs.margin_percent === undefined && inputs.markup_percent === undefined) return asking("What do you sell it for?", "price");
     return priceOf(inputs, bill);
   }
-  return sharesOf(inputs, bill, inputs.price, want);
+  return sharesOf(bill, inputs.price, want);
 }
 
 function currencyOf(inputs: CostInputs, world: World): string {
@@ -178,7 +178,7 @@ function priceFrom(inputs: CostInputs, { total, ingredients, currency }: Bill): 
   return { price, rule: `price = cost / (1 − margin), margin ${percent(inputs.margin_percent)}`, sum: `${show(total, currency)} / (1 − ${plain(inputs.margin_percent / 100, 4)}) = ${show(price, currency)}` };
 }
 
-function sharesOf(inputs: CostInputs, bill: Bill, price: number, want: "margin" | "markup" | "food cost"): Outcome {
+function sharesOf(bill: Bill, price: number, want: "margin" | "markup" | "food cost"): Outcome {
   const { total, currency, ingredients } = bill;
   if (price <= 0) return { status: "impossible", headline: "A price has to be above zero for a margin." };
   if (want === "markup" && total <= 0) return { status: "impossible", headline: "A cost has to be above zero for a markup." };

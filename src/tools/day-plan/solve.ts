@@ -110,6 +110,7 @@ function shellsAhead(
     if (length > 0 && !done.has(id)) backward.push({ id, length, deadline });
   };
   for (let i = trays.length - 1; i >= 0; i--) {
+    // The slots only get earlier this way, and so the deadlines.
     deadline = (slots[i] as number) - lengths.rest;
     ahead(`pipe-${trays[i]}`, lengths.pipe);
   }

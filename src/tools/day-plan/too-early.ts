@@ -35,8 +35,9 @@ export function startsTooEarly(
 
 /**
  * Whether the first bakes ahead begin while running ones hold the ovens. The bakes ahead keep out of one
- * another's way; a running one ends before any of them can have ended, so the n-th of them needs the n-th
- * oven that comes free.
+ * another's way, and a running one ends before any of them can have ended, so the n-th of them needs the n-th
+ * oven that comes free. (One that is left in for longer than that, beside other ovens, may hold up a bake
+ * that it need not.)
  */
 function ovenTooFull(
   { ovens, done }: Problem,

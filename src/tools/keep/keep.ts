@@ -3,24 +3,9 @@ import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { temperature_c, time_min } from "../lib/inputs.ts";
+import { whenSaid as when } from "../lib/when-said.ts";
 import { answerKeep } from "./answer.ts";
 import { readKeep } from "./read.ts";
-
-const part = z.optional(z.number());
-
-/** A moment as said (contract/reading.ts When), kept as it is until the clock is known. */
-const when = z.object({
-  text: z.string(),
-  days: part,
-  weekday: part,
-  which: z.optional(z.enum(["last", "next", "this"])),
-  day: part,
-  month: part,
-  year: part,
-  minute: part,
-  half: z.optional(z.enum(["am", "pm", "24"])),
-  part: z.optional(z.enum(["morning", "afternoon", "evening", "night"])),
-});
 
 export const inputs = z.strictObject({
   about: z.optional(z.enum(["fridge", "outside", "freezer", "thaw", "cold", "eggs", "shelf stable", "activity", "shells"])),

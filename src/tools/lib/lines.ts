@@ -12,7 +12,7 @@ export interface Line {
 }
 
 export interface LinesRead {
-  lines: (Line & { at: Span })[];
+  lines: (Line & { at: Span; thing?: Thing })[];
   /** Pieces that name or weigh something and can't be read as a line: shown, never dropped. */
   unread: string[];
   /** How a range, a cup or a number of whites was taken. */
@@ -76,7 +76,7 @@ function addLine(
   if (high !== undefined) out.taken.push(`${amount.text} ${name}: the middle, ${plain(taken)} g`);
   if (known?.estimate) out.taken.push(`${amount.text} ${name}: ${plain(grams)} g by the portion table`);
   if (!known) out.taken.push(`${plain(amount.value)} ${name}: ${white_g} g each`);
-  out.lines.push({ name, grams: taken, at: amount.at });
+  out.lines.push({ name, grams: taken, at: amount.at, ...(amount.of ? { thing: amount.of } : {}) });
 }
 
 function highOf(amount: Amount): number | undefined {

@@ -1,8 +1,8 @@
 /** Answers about timers. Nothing ticks here: a timer is a moment, and what is left is that moment less now. */
 import type { Effect, Item, Outcome, World } from "../contract/index.ts";
 import { clock, friendly, lengthText, localIso } from "../lib/days.ts";
-import { capital, counted, listed } from "../lib/show.ts";
-import { cutRename, freeName, type Live, liveTimers, matching } from "./find.ts";
+import { capital, listed } from "../lib/show.ts";
+import { cutRename, freeName, type Live, liveTimers, matching, unnamed } from "./find.ts";
 import { setTimer } from "./start.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -28,6 +28,9 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
 
 const none = (): Outcome => ({ status: "answered", headline: "No timers are running.", items: [] });
 
+/** " on tray 1"; nothing where it has no name. */
+export const on = (label: string): string => (label === unnamed ? "" : ` on ${label}`);
+
 /** A timer as `items` have it: `due` local, `left` in min. */
 export const item = (timer: Pick<Live, "label" | "due_ms" | "left_min" | "isRung">): Item => ({
   label: timer.label,
@@ -38,9 +41,9 @@ export const item = (timer: Pick<Live, "label" | "due_ms" | "left_min" | "isRung
 
 const figure = (timer: Live) => ({ name: "left", value: timer.left_min, unit: "min" });
 
-function line(timer: Live, now_ms: number): string {
+function line(timer: Live, now_ms: number, alone = false): string {
   if (timer.isRung) return `${timer.label} rang at ${friendly(timer.due_ms, now_ms)}`;
-  return `${timer.label}: ${lengthText(timer.left_min)} left, rings ${friendly(timer.due_ms, now_ms)}`;
+  return `${lengthText(timer.left_min)} left${alone ? on(timer.label) : ` on ${timer.label}`}, rings ${friendly(timer.due_ms, now_ms)}`;
 }
 
 function list(live: readonly Live[], now_ms: number): Outcome {
@@ -48,7 +51,7 @@ function list(live: readonly Live[], now_ms: number): Outcome {
   const running = live.filter((each) => !each.isRung);
   return {
     status: "answered",
-    headline: `${running.length ? counted(running.length, "timer") : "Nothing"} running. ${live.map((each) => line(each, now_ms)).join("; ")}`,
+    headline: `${running.length === 1 ? "" : running.length ? `${running.length} running: ` : "Nothing is running; "}${live.map((each) => line(each, now_ms, live.length === 1)).join("; ")}`,
     figures: running.map(figure),
     items: live.map(item),
   };
@@ -61,7 +64,7 @@ function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outco
   if (named.length === 0) return list(live, now_ms);
   return {
     status: "answered",
-    headline: named.map((each) => line(each, now_ms)).join("; "),
+    headline: named.map((each) => line(each, now_ms, live.length === 1)).join("; "),
     figures: named.map(figure),
     items: named.map(item),
     leaves: { timer: named[0]?.label },
@@ -95,7 +98,7 @@ function move(timer: Live, now_ms: number, length_ms: number, how: string, from_
   const patch = { due_ms, state: "running", ...(how === "starts again" ? { set_ms: now_ms } : {}) };
   return {
     status: "answered",
-    headline: `${timer.label}: ${lengthText(moved.left_min)} left, ${how}, rings ${friendly(due_ms, now_ms)}`,
+    headline: `${lengthText(moved.left_min)} left${on(timer.label)}, ${how}, rings ${friendly(due_ms, now_ms)}`,
     figures: [figure(moved)],
     items: [item(moved)],
     effects: [{ do: "change", list: "timers", id: timer.id, patch }],

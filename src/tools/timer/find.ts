@@ -7,6 +7,9 @@ export interface Live extends Timer {
   isRung: boolean;
 }
 
+/** The name of a timer that was given none. */
+export const unnamed = "timer";
+
 /** How long a timer that rang is still spoken of, in ms. */
 const remember_ms = 12 * 3_600_000;
 

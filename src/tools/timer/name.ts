@@ -1,13 +1,17 @@
 /** What a timer is called, from the words around its time: "for tray 1", "the bake timer", "to flip the tray". */
-import { smallNumbers } from "../../../data/words/numbers.ts";
+import { ordinals, smallNumbers } from "../../../data/words/numbers.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 
 /** Words that never begin or end a name. */
 const edge = new Set(
-  "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both".split(" "),
+  "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz let lemme know konw tell shout something somthing count down".split(" "),
 );
+/** An errand keeps its verb: "take the butter out". */
+const errandEdge = new Set(["a", "an", "the", "please", "pls", "and", "me", "then"]);
 /** Words at which a name ends. */
 const stop = new Set("timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so then now would could can but at in on until till by for too as instead if they theyre and or called named".split(" "));
+/** "the second tray" is "tray 2". */
+const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
 const joints = new Set(["for", "about"]);
 const asksToBeTold = /(?:^| )(?:remind(?:er)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
 
@@ -24,16 +28,18 @@ const digits = (text: string) => (Object.hasOwn(smallNumbers, text) && text !== 
 
 const isMoment = (piece: Piece | undefined) => piece?.amount?.dim === "time" || piece?.when !== undefined;
 
-/** "tray one": the pronoun that is a number here. */
-const isNumberOne = (some: readonly Piece[], at: number) => some[at]?.text === "one" && some[at - 1]?.thing?.count !== undefined;
+/** "tray one": the pronoun that is a number here; "the shells one" is none. */
+const isNumberOne = (some: readonly Piece[], at: number) =>
+  some[at]?.text === "one" && some[at - 1]?.thing?.count !== undefined && !some[at - 1]?.text.endsWith("s");
 
-/** Takes articles, pronouns and talk off both ends; what is left is the name, or "". */
-export function nameFrom(some: readonly Piece[]): string {
+/** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
+export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = edge): string {
   let [from, to] = [0, some.length];
-  const bare = (at: number) => !some[at]?.thing && !isNumberOne(some, at) && (edge.has(some[at]?.text ?? "") || isSign(some[at]));
+  const bare = (at: number) => !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
   while (from < to && bare(from)) from += 1;
   while (to > from && bare(to - 1)) to -= 1;
-  return some.slice(from, to).filter((each) => !["the", "a", "an", "my"].includes(each.text)).map(word).join(" ").slice(0, 60).trim();
+  const name = some.slice(from, to).map(word).join(" ").slice(0, 60).trim().replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
+  return /^[\d. ]+$/.test(name) ? "" : name;
 }
 
 /** From `at` on as far as a name can go. */
@@ -85,7 +91,7 @@ function afterJoint(some: readonly Piece[]): string {
 /** "remind me to flip the tray". */
 function afterTo(some: readonly Piece[]): string {
   const at = some.findIndex((each, i) => each.text === "to" && !isMoment(some[i + 1]));
-  return at < 0 ? "" : nameFrom(run(some, at + 1, new Set(["in", "at", "by", "please", "pls", "and", "when", "because", "for"])));
+  return at < 0 ? "" : nameFrom(run(some, at + 1, new Set(["in", "at", "by", "please", "pls", "and", "when", "because", "for"])), errandEdge);
 }
 
 /** "the bake timer", "the oven one". */
@@ -106,8 +112,9 @@ function timed(some: readonly Piece[]): string {
 
 /** "tray one 15 minutes", "ganache needs an hour". */
 function beforeMoment(some: readonly Piece[]): string {
-  const at = some.findIndex(isMoment);
-  return nameFrom(head(runBack(some, at > 0 && isSign(some[at - 1]) ? at - 1 : Math.max(at, 0))));
+  let at = Math.max(0, some.findIndex(isMoment));
+  while (at > 0 && (isSign(some[at - 1]) || ["for", "in", "at", "until", "till"].includes(some[at - 1]?.text ?? ""))) at -= 1;
+  return nameFrom(head(runBack(some, at)));
 }
 
 /** "30 minutes, the shells are drying". */
@@ -116,7 +123,7 @@ function afterComma(some: readonly Piece[]): string {
   return at < 0 ? "" : nameFrom(head(run(some, at + 1)));
 }
 
-const before = new Set(["on", "for", "to", "off", "from", "does", "will", "is", "hows", "stop", "cancel", "kill", "end", "clear", "delete", "remove", "dismiss", "silence", "pause", "resume", "hold", "freeze", "restart", "reset", "extend", "shorten", "snooze", "change", "give", "finish", "quit", "make"]);
+const before = new Set(["on", "for", "to", "off", "from", "does", "will", "is", "has", "hows", "stop", "cancel", "kill", "end", "clear", "delete", "remove", "dismiss", "silence", "pause", "resume", "hold", "freeze", "restart", "reset", "extend", "shorten", "snooze", "change", "give", "finish", "quit", "make"]);
 const isEnd = new Set([...stop, "left", "done", "doing", "finished", "ring", "rings", "go", "off", "up", "to", "by", "due", "ready", "still", "running", "got", "over", "again", "back", "please", "a", "another", "from", "more", "again", "with", "finish", "end"]);
 
 /** The words that point at a timer already running: "how long on tray 1", "stop the oven one", "is the bake timer done". */

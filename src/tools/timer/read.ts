@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
+import { matching } from "./find.ts";
 import { nameFrom, pointedAt } from "./name.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
@@ -17,15 +18,19 @@ const fewer = /(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|m
 const isChange = /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )(?:add|put) \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
 const isNew = /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects = /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
-const asksLeft = /how (?:long|much (?:time|longer)|many min)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
-const asksAll = /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}timers?|on the go|^timers(?: \?)?$/;
+const isOrder = /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
+const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
+const asksLeft = /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+const asksAll = /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$/;
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const some = pieces(reading);
   const { mask } = reading;
-  const open = memory.slot !== undefined && memory.last?.tool === "timer" ? fillOpen(some, memory) : undefined;
-  if (open) return open;
+  if (memory.slot !== undefined && memory.last?.tool === "timer") {
+    const filled = fillOpen(some, mask, memory);
+    if (filled || !isOrder.test(mask)) return filled ?? {};
+  }
   const pointer = pointing(some, mask, memory);
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
@@ -37,10 +42,11 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...pointer };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
-  if (corrects.test(mask) && time && memory.last?.tool === "timer") return { do: "move", ...time, ...pointer, ...remembered(memory) };
+  const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(some, true) : undefined;
+  if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   if (/(?:change|reset|move) .*(?:to|for) /.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
-  if (!time && asksLeft.test(mask)) return { do: "left", ...pointer };
+  if (!time && asksLeft.test(mask)) return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
   if (!time && asksAll.test(mask)) return { do: "list" };
   return readSet(some, memory);
 }
@@ -49,8 +55,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
 function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   const name = pointedAt(some);
   if (name) return { name };
-  const pointsBack = /(?:^| )(?:it|its|that|thats|this|that one|this one)(?: |$)/.test(mask) || memory.follows;
-  return pointsBack ? remembered(memory) : {};
+  return pronoun.test(mask) || memory.follows ? remembered(memory) : {};
 }
 
 const remembered = (memory: Memory): Draft => (memory.table.timer ? { recent: memory.table.timer } : {});
@@ -75,15 +80,18 @@ function readRename(some: readonly Piece[], memory: Memory): Draft {
   return { do: "rename", words: nameFrom(rest), ...(memory.follows ? remembered(memory) : {}) };
 }
 
-/** The answer to what was asked for: how long, what time, which one. An order of its own is no answer. */
-function fillOpen(some: readonly Piece[], memory: Memory): Draft | undefined {
+/** The answer to what was asked for: how long, what time, which one, what name. */
+function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft | undefined {
   const before = (memory.last?.inputs ?? {}) as Draft;
-  const time = timeOf(some, true);
-  if (memory.slot === "name") {
-    const name = pointedAt(some) || nameFrom(some);
-    return name ? { ...before, name } : undefined;
+  if (memory.slot === "name" || memory.slot === "to") {
+    const name = isOrder.test(mask) ? "" : pointedAt(some) || nameFrom(some);
+    const fits = memory.slot === "to" || matching(name, memory.names.timers.map((label) => ({ label }))).length > 0;
+    return name && fits ? { ...before, [memory.slot]: name } : undefined;
   }
-  if (!time) return undefined;
+  const time = timeOf(some, true);
+  if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask)) return undefined;
+  // "at what time?" "7": the hour
+  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24) return { ...before, when: { ...before.when, minute: (time.for_min ?? 0) * 60 } };
   if (before.do === "add") return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
   return { ...before, ...time, ...(when ? { when } : {}) };

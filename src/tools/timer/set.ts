@@ -17,18 +17,27 @@ const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|
 
 export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
   const parts = segments(some);
-  return parts.map((part) => {
-    const name = nameOf(part, some, memory);
-    const time = timeOf(part, parts.length > 1 || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)));
+  return parts.flatMap((part) => {
+    const name = nameOf(part, parts.length === 1, memory);
+    const time = timeOf(part, parts.length > 1 || memory.follows || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)));
     const step = stepIn(part, name);
-    return { do: "set", ...(name ? { name } : {}), ...time, ...(step ? { step } : {}) };
+    const draft: Draft = { do: "set", ...(name ? { name } : {}), ...time, ...(step ? { step } : {}) };
+    return Array.from({ length: copies(part) }, () => draft);
   });
+}
+
+/** "two 10 minute timers". */
+function copies(part: readonly Piece[]): number {
+  const at = part.findIndex(isLength);
+  const count = part[at - 1]?.amount;
+  const many = count?.dim === "number" && !count.of && part.slice(at + 1).some((each) => each.text === "timers");
+  return many && Number.isInteger(count.value) && count.value >= 1 && count.value <= 10 ? count.value : 1;
 }
 
 /** The sentence cut into one part a timer: at the joint before each further time, or each further step. */
 function segments(some: readonly Piece[]): Piece[][] {
   const lengths = some.flatMap((each, at) => (isLength(each) && !isShift(some, at) && !isMinutesOf(some, at) ? [at] : []));
-  const bare = lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && some[at + 1]?.text === "for" ? [at] : [])) : [];
+  const bare = lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && isListed(some, at) ? [at] : [])) : [];
   const times = [...lengths, ...bare].sort((a, b) => a - b);
   const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
   const marks = times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some))) ? times : clocks.length > 0 ? clocks : stepMarks(some);
@@ -40,6 +49,9 @@ function segments(some: readonly Piece[]): Piece[][] {
   });
   return [0, ...cuts].map((from, i) => some.slice(from, cuts[i] ?? some.length));
 }
+
+/** "45 for the ganache" behind "20 min for the shells"; "for 10 and 20 minutes". */
+const isListed = (some: readonly Piece[], at: number) => some[at + 1]?.text === "for" || (some[at - 1]?.text === "for" && isJoint(some[at + 1] ?? { text: "" }));
 
 /** "start the rest and the bake timer": two steps without a time, joined. */
 function stepMarks(some: readonly Piece[]): number[] {
@@ -82,8 +94,8 @@ function bareWhen({ text: _text, at: _at, ...when }: When): Draft["when"] {
 }
 
 /** "45 minutes on for it to set": what "it" is, the table says. */
-function nameOf(part: readonly Piece[], whole: readonly Piece[], memory: Memory): string {
-  const name = newName(part, part === whole ? undefined : false);
+function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string {
+  const name = newName(part, alone ? undefined : false);
   if (name && name !== "set") return name;
   const pronoun = /(?:^| )(?:it|them) to (?:set|firm|cool|chill|rest)/.test(textOf(part));
   const onTable = memory.table.mass?.thing || memory.table.filling;

@@ -4,7 +4,7 @@ import type { Outcome, Rule, World } from "../contract/index.ts";
 import { friendly, lengthText, localIso } from "../lib/days.ts";
 import { capital } from "../lib/show.ts";
 import { ahead } from "../lib/when.ts";
-import { freeName, type Live } from "./find.ts";
+import { freeName, type Live, unnamed } from "./find.ts";
 import type { TimerInputs } from "./timer.ts";
 
 /** When it ends, and how that was found. */
@@ -24,13 +24,13 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
   const { now_ms } = world;
   if (end.due_ms - now_ms > most_ms) return { status: "impossible", headline: "That is over a year away; check the time." };
   const running = live.filter((each) => !each.isRung);
-  const label = freeName(inputs.name ?? "timer", running);
+  const label = freeName(inputs.name ?? unnamed, running);
   const left_min = (end.due_ms - now_ms) / 60_000;
-  const twin = label !== (inputs.name ?? "timer") && inputs.name ? [`${inputs.name} still runs; this one is ${label}`] : [];
+  const twin = label !== (inputs.name ?? unnamed) && inputs.name ? [`${inputs.name} still runs; this one is ${label}`] : [];
   const assumed = [...end.assumed, ...(inputs.bare ? ["minutes"] : []), ...twin];
   return {
     status: "answered",
-    headline: `${label}: ${lengthText(left_min)}, rings ${friendly(end.due_ms, now_ms)}`,
+    headline: `${lengthText(left_min)}${label === unnamed ? "" : ` on ${label}`}, rings ${friendly(end.due_ms, now_ms)}`,
     figures: [{ name: "left", value: left_min, unit: "min" }],
     ...(end.rule ? { rule: end.rule } : {}),
     ...(assumed.length ? { assumed } : {}),

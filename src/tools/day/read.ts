@@ -1,0 +1,66 @@
+/** Reads what is to be ready and when, or what is to be done with the plan there is. */
+import type { Memory, Reading, When } from "../contract/index.ts";
+import { bareNumbers, diameter, says } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+import type { DayInputs } from "./day.ts";
+
+type Draft = Partial<DayInputs>;
+
+export function readDay(reading: Reading, memory: Memory): Draft {
+  const before = planBefore(memory);
+  const want = readWant(reading);
+  const told = { ...readOrder(reading, memory), ...(want ?? {}) };
+  const due = mergedDue(reading, before);
+  return { ...(want && before ? { ...before, ...told } : told), ...(due ? { due } : {}), ...fromTable(told, memory) };
+}
+
+/** The plan that is spoken of: the one of the turn before, or the last that was made. */
+function planBefore(memory: Memory): Draft | undefined {
+  if (memory.last?.tool === "day") return memory.last.inputs as Draft;
+  return memory.table.order as Draft | undefined;
+}
+
+function readWant(reading: Reading): Draft | undefined {
+  if (says(reading, /calendar|(?:^| )ics(?: |$)|diary/)) return { want: "calendar" };
+  if (says(reading, /timers?(?:<\S+)?(?: |$)/)) return { want: "timers" };
+  if (says(reading, /(?:whats|what is|what comes|what do i do|and) next/)) return { want: "next" };
+  const late = reading.amounts.find((each) => each.dim === "time");
+  if (late && says(reading, /(?:late|behind|delay|running)/)) return { want: "late", late_min: inBase(late.value, late.unit) };
+  return undefined;
+}
+
+function readOrder(reading: Reading, memory: Memory): Draft {
+  const counted = reading.amounts.find((each) => each.dim === "number" && (each.of?.count === "macarons" || each.of?.count === "boxes") && !each.fraction)?.value;
+  const bare = counted === undefined && (memory.slot === "macarons" || (memory.follows && reading.whens.length === 0)) ? bareNumbers(reading)[0]?.value : undefined;
+  const macarons = counted ?? bare;
+  const size = diameter(reading);
+  const fillings = reading.things.flatMap((each) => (each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : []));
+  const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
+  return {
+    ...(macarons !== undefined ? { macarons } : {}),
+    ...(size !== undefined ? { diameter_mm: size } : {}),
+    ...(fillings.length > 0 ? { fillings: [...new Set(fillings)] } : {}),
+    ...(noRest ? { no_rest: true } : {}),
+  };
+}
+
+/** A new hour keeps the day that was said before: "they want them at 4 now". */
+function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
+  const said = reading.whens.at(-1);
+  if (!said) return undefined;
+  const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;
+  const old = before?.due as Partial<When> | undefined;
+  const onlyTime = due.minute !== undefined && due.days === undefined && due.weekday === undefined && due.day === undefined;
+  const onlyDay = due.minute === undefined && old?.minute !== undefined;
+  if (old && onlyTime) return { ...dayOnly(old), ...due };
+  if (old && onlyDay) return { minute: old.minute, ...(old.half ? { half: old.half } : {}), ...due };
+  return due;
+}
+
+function dayOnly({ days, weekday, which, day, month, year }: Partial<When>): Partial<When> {
+  return Object.fromEntries(Object.entries({ days, weekday, which, day, month, year }).filter(([, value]) => value !== undefined));
+}
+
+/** The number of macarons that was sized before this was asked. */
+const fromTable = (told: Draft, memory: Memory): Draft =>
+  told.macarons === undefined && memory.last?.tool !== "day" && memory.table.macarons !== undefined && !told.want ? { macarons: memory.table.macarons } : {};

@@ -1,0 +1,43 @@
+/** Which allergens a thing brings, from the tables and the baker's bottles; never from how its name looks. */
+import { allergens, tasteAllergens } from "../../../data/rules/allergens.ts";
+import { tastes } from "../../../data/words/flavors.ts";
+import type { Bottle } from "../contract/index.ts";
+import { ingredientNamed } from "../lib/lines.ts";
+
+export interface Brings {
+  /** Allergen ids that are in it for certain. */
+  sure: string[];
+  /** What only a wrapper can tell, with the thing that it is about. */
+  unsure: string[];
+}
+
+/** Every allergen id that a table may name. */
+export const allergenNamed = (id: string) => allergens.find((row) => row.id === id);
+
+/**
+ * What a line of a recipe brings. A thing that no table knows brings nothing for certain and is named as not known.
+ * @param taste set for a flavor: the saved bottle's own list decides, else it is named as to be checked
+ */
+export function bringsOf(name: string, taste: string | undefined, bottles: readonly Bottle[]): Brings {
+  const row = ingredientNamed(name);
+  if (row && !taste) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
+  const bottle = taste ? bottles.findLast((each) => each.taste === taste && each.allergens) : undefined;
+  if (bottle?.allergens) return { sure: [...bottle.allergens], unsure: [] };
+  if (row) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
+  if (taste) return tasteBrings(taste, name);
+  return { sure: [], unsure: [`${name}: not in the table, its allergens aren't known`] };
+}
+
+/** A taste by name. Nut tastes declare their nut: a flavor of them may be made from it. */
+export function tasteBrings(taste: string, name = `${taste} flavor`): Brings {
+  const own = tasteAllergens.find((row) => row.taste === taste);
+  const nut = tastes.find((row) => row.taste === taste)?.nut;
+  const sure = own?.brings ?? (nut && nut !== "unknown" ? [nut] : []);
+  const unsure = own?.unsure ?? (nut === "unknown" ? "which nuts it is made of" : "the bottle's or the wrapper's own list");
+  return { sure: [...sure], unsure: [`${name}: ${unsure}`] };
+}
+
+/** Gathers several, each once. */
+export function gather(list: readonly Brings[]): Brings {
+  return { sure: [...new Set(list.flatMap((each) => each.sure))], unsure: [...new Set(list.flatMap((each) => each.unsure))] };
+}
