@@ -12,10 +12,11 @@ market wedding birthday party cake cupcakes biscuit biscuits bread pastry patiss
 splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly chewy gooey fluffy glossy shiny matte
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
-oclock dough kettle remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
+oclock dough kettle rung rang ring rings ringing theyd theyll remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
 undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 temperature temperatures minus negative plus times divided
+amts amount amounts amt qty quantities quantity portion
 ingredient ingredients allergen allergens label labels margin markup profit price pricing cost costs charge sell
 sells selling sold packaging packets ribbon ribbons labour labor wages hourly euros quid
 colour colours color colors coloured colored dye flavour flavours flavor flavors flavoured flavored flavouring

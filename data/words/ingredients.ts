@@ -20,7 +20,7 @@ export interface IngredientRow {
 export const ingredients: readonly IngredientRow[] = [
   {
     name: "almond flour",
-    words: ["almond flour", "almond flours", "almond meal", "ground almond", "almond powder", "almond flower", "almonds ground", "almond", "amond flour", "af", "powdered almond", "almond dust", "almond fluor", "amande", "poudre d amande", "poudre damande", "mandelmehl", "gemahlene mandeln", "ground amond", "amts", "harina de almendra", "farina di mandorle"],
+    words: ["almond flour", "almond flours", "almond meal", "ground almond", "almond powder", "almond flower", "almonds ground", "almond", "amond flour", "af", "powdered almond", "almond dust", "almond fluor", "amande", "poudre d amande", "poudre damande", "mandelmehl", "gemahlene mandeln", "ground amond", "harina de almendra", "farina di mandorle"],
     ndb: "12061",
     manner: "ground",
     allergens: ["almond"],

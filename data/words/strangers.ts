@@ -1,17 +1,17 @@
 /** Words of matters that this isn't for. One of them and no sure sign of the trade beside it: the question is declined. */
 export const strangers: ReadonlySet<string> = new Set(
-  `weather forecast rain sunny poem song lyrics joke jokes riddle story novel book film films movie movies series tv
-  football soccer rugby cricket tennis basketball match league team score election president minister government
-  politics war news bus buses train trains flight flights plane airport hotel hotels taxi car cars bike traffic road
-  map directions dog dogs dogs cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
-  medicine appointment email emails mail phone call text message facebook internet website wifi password computer
-  laptop printer code python javascript bitcoin crypto stock stocks shares bank loan mortgage taxes tax insurance
-  husband wife boyfriend girlfriend love dating horoscope zodiac star planet moon space rocket homework essay maths
-  exam history geography capital country language translate translation spanish french german italian latin
-  lasagne lasagna pizza burger steak chicken beef pork lamb fish curry soup salad sandwich bread sourdough pasta
-  potato potatoes rice noodles omelette pancake waffle brownie brownies cheesecakes muffin muffins scone scones
-  lawn garden plumber washing machine dishwasher vacuum cleaning paint fence camping holiday holidays vacation beach
-  seaside mountain gym workout yoga running diet calories calorie meaning life god prayer church`
+  `weather forecast rain sunny poem song lyrics joke jokes riddle story novel  film films movie movies  tv
+  football soccer rugby cricket tennis basketball  league team score election president minister government
+  politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike traffic 
+   directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
+  medicine appointment email emails mail     facebook internet website wifi password computer
+  laptop printer  python javascript bitcoin crypto     loan mortgage taxes tax insurance
+  husband wife boyfriend girlfriend love dating horoscope zodiac  planet moon  rocket homework essay maths
+  exam  geography capital  language translate translation     
+  lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta
+  potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones
+  lawn  plumber washing machine dishwasher vacuum   fence camping holiday holidays vacation beach
+  seaside mountain gym workout yoga  diet calories calorie meaning life  prayer church`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -42,10 +42,21 @@ export function bind(items: readonly Item[]): void {
 const needsOwner = (amount: Amount) =>
   ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
 
+/** A count may have a word or two of description before its noun: "84 dainty macarons". These words end that. */
+const breaks = new Set("and for in to at is are with or but if from into on so how what that it them do i we you per more".split(" "));
+
 function lookAhead(items: readonly Item[], i: number): Thing | undefined {
+  let described = 0;
+  const start = items[i] as Item;
+  const counting = start.is === "amount" && start.amount.dim === "number" && !start.amount.fraction;
   for (let at = i + 1; at < items.length; at++) {
     const item = items[at] as Item;
+    if (described > 0 && item.is === "thing" && !item.thing.count) return undefined;
     if (item.is === "word" && between.has(item.text)) continue;
+    if (counting && item.is === "word" && !breaks.has(item.text) && described < 2) {
+      described += 1;
+      continue;
+    }
     if (item.is === "sign" && (item.text === "(" || item.text === '"')) continue;
     if (item.is !== "thing") return undefined;
     if (item.thing.manner || (item.thing.step && !canOwn(item.thing))) continue;

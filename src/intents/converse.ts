@@ -82,7 +82,7 @@ export function questions(asked: string, { reader, tools }: Understanding): Read
 }
 
 const leans =
-  /^(?:and|hm|hmm|er|um|ah|well|or|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|hmm|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|them|those|these|this|without|half|double)(?: |$)/;
+  /^(?:and|hm|hmm|er|um|ah|well|or|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|hmm|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest)(?: |$)/;
 
@@ -223,7 +223,7 @@ function choose(
   if (lastTool && leaning) {
     const lastPoints = scores.find((each) => each.tool === lastTool)?.points ?? 0;
     const rival = best && best.tool !== lastTool ? best.points : 0;
-    const bonus = isBare(reading) ? 3 : 2;
+    const bonus = isBare(reading) ? (leans.test(`${reading.mask} `) ? 5 : 3) : 2;
     if (lastPoints + bonus > rival - 1e-9 || rival < stands) {
       const said = drafts(lastTool, reading, memory(true));
       const before = state.last?.inputs ?? {};

@@ -27,6 +27,8 @@ export const wordsOf = (phrase: string): string[] =>
         .filter((token) => token.kind !== "sign" || token.text === "%" || token.text === "°")
         .map((token) => token.text);
 
+const ingredientNames = new Set(ingredients.map((row) => row.name));
+
 /** Singular and plural of a phrase's last word, so that a table row needs only one of them. */
 function numbers(words: string[]): string[][] {
   const last = words.at(-1) ?? "";
@@ -62,7 +64,8 @@ function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> 
       yield [word, { id: row.taste, taste: row.taste }, true];
   for (const row of forms) for (const word of row.words) yield [word, { id: row.form, form: row.form }, true];
   for (const row of readyFlavors)
-    for (const word of row.words) yield [word, { id: row.id, taste: row.taste, dose: row.dose }, true];
+    for (const word of row.words)
+      yield [word, { id: row.id, taste: row.taste, dose: row.dose, ...(ingredientNames.has(row.id) ? { ingredient: row.id } : {}) }, true];
   for (const word of [
     "of the rest",
     "rest is",

@@ -89,7 +89,11 @@ function costOf(word: string, target: string, most: number): number | undefined 
   const steps = distance.DamerauLevenshteinDistance(word, target, { restricted: true });
   if (steps > most) return undefined;
   const single = (text: string) => text.replace(/(.)\1+/g, "$1");
-  const slips = single(word) === single(target) ? 0.4 : steps;
+  const swapped = word.length === target.length && lettersApart(word, target) === 0;
+  const replaced = word.length === target.length && !swapped;
+  // four letters leave too little to go by when one of them is another
+  if (replaced && word.length < 5) return undefined;
+  const slips = single(word) === single(target) ? 0.4 : steps + (replaced ? 0.15 : 0);
   return (
     slips +
     (word[0] === target[0] ? 0 : 0.6) +

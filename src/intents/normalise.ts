@@ -29,6 +29,8 @@ export function normalise(asked: string): string {
     .replace(/[\u0300-\u036f]/g, "")
     .replace(/ß/g, "ss")
     .replace(/œ/g, "oe")
+    // "nut-free" names what isn't there
+    .replace(/\b[a-z]+-free\b/g, " ")
     .replace(/\s+/g, " ")
     .trim();
 }

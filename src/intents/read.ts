@@ -57,10 +57,12 @@ function settleSymptoms(items: readonly Item[]): void {
     items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])),
   );
   for (const item of items) {
-    if (item.is !== "thing" || !item.thing.symptom?.includes("|")) continue;
+    if (item.is !== "thing" || !item.thing.symptom) continue;
     const ids = item.thing.symptom.split("|");
-    item.thing.symptom =
-      ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id)) ?? ids[0];
+    const found = ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id));
+    // "separated", "thin": with no mix named it is just a word; "too thin" says that something is wrong
+    if (found || / /.test(item.thing.text)) item.thing.symptom = found ?? ids[0];
+    else delete item.thing.symptom;
   }
 }
 

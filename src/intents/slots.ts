@@ -28,7 +28,7 @@ export function isBare(reading: Reading): boolean {
     .filter((each) => !each.includes("<") && /^[a-z]/.test(each) && !talk.has(each));
   return (
     rest.length === 0 &&
-    reading.amounts.length + reading.things.length <= 2 &&
+    reading.amounts.length + reading.things.length <= 3 &&
     reading.amounts.length + reading.things.length > 0
   );
 }

@@ -1,10 +1,8 @@
-/**
- * One writer at a time between processes. The lock is a file that names its holder, put in place by a hard link: it
- * appears whole or not at all, and to one process only.
- */
+/** One writer at a time between processes, for a time that is bounded and with turns for all. */
 import { basename, dirname } from "node:path";
-import { codeOf, type Files, tidyAway, writeNew } from "./files.ts";
-import { describeHolder, type Holder, isGone, isRunning, newHolder, parseHolder } from "./holder.ts";
+import { type Files, tidyAway, writeNew } from "./files.ts";
+import { describeHolder, type Holder, isRunning, newHolder } from "./holder.ts";
+import { clear, draftOf, isAbandoned, linked, look, release } from "./lockfile.ts";
 import { Failed, shown } from "./problem.ts";
 
 /** The longest step between two looks at a lock that is held, in ms. */
@@ -59,30 +57,6 @@ async function takeInTime(files: Files, path: string, wait_ms: number): Promise<
   }
 }
 
-/** Takes the lock if it is free, without waiting. */
-function take(files: Files, path: string): Holder | undefined {
-  const mine = newHolder();
-  const draft = draftOf(path, mine);
-  try {
-    writeNew(files, draft, describeHolder(mine), false);
-    return linked(files, draft, path) ? mine : undefined;
-  } finally {
-    tidyAway(files, draft);
-  }
-}
-
-function linked(files: Files, draft: string, path: string): boolean {
-  try {
-    files.linkSync(draft, path);
-    return true;
-  } catch (error) {
-    if (codeOf(error) === "EEXIST") return false;
-    throw error;
-  }
-}
-
-const draftOf = (path: string, holder: Holder): string => `${path}.${holder.token}.new`;
-
 /** Whether a running process has a draft of this lock. Nothing depends on it but who comes first. */
 function othersWait(files: Files, path: string): boolean {
   const start = `${basename(path)}.`;
@@ -99,57 +73,6 @@ function othersWait(files: Files, path: string): boolean {
 }
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-
-/**
- * Removes a lock whose holder is gone, if it still is the lock that was `seen`. Simply removing it would be wrong:
- * between the look and the removal another process may have done the same and taken the lock anew. So the right to
- * remove is itself a lock, named after the dead holder's token, and whoever gets it looks a second time. Should its
- * holder die too, its lock is cleared by the same rule. A living process's lock is removed by nobody else.
- */
-function clear(files: Files, path: string, seen: string): boolean {
-  const claim = `${path}.${parseHolder(seen)?.token ?? "blank"}`;
-  const other = look(files, claim);
-  if (other !== undefined) {
-    if (isAbandoned(other)) clear(files, claim, other);
-    return false;
-  }
-  const mine = take(files, claim);
-  if (!mine) return false;
-  try {
-    if (look(files, path) === seen) files.unlinkSync(path);
-    return true;
-  } finally {
-    release(files, claim, mine);
-  }
-}
-
-function release(files: Files, path: string, mine: Holder): void {
-  try {
-    // Someone may have deleted the lock by hand and another process may have taken it: theirs stays.
-    if (look(files, path) === describeHolder(mine)) files.unlinkSync(path);
-  } catch {
-    // The work is done and counts. This process will know its own forgotten lock when it meets it.
-    forgotten.add(mine.token);
-  }
-}
-
-/** Locks that this process is done with but could not remove. */
-const forgotten = new Set<string>();
-
-/** True for a lock that nobody will ever release. One that names nobody was cut short with the machine's power. */
-function isAbandoned(text: string): boolean {
-  const holder = parseHolder(text);
-  return !holder || forgotten.has(holder.token) || isGone(holder);
-}
-
-function look(files: Files, path: string): string | undefined {
-  try {
-    return files.readFileSync(path, "utf8");
-  } catch (error) {
-    if (codeOf(error) === "ENOENT") return undefined;
-    throw error;
-  }
-}
 
 const busy = (path: string, wait_ms: number) => ({
   kind: "busy" as const,

@@ -31,6 +31,7 @@ export const buttercream = tool<Inputs>({
   inputs,
   cues: cues(
     [4, "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}", "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)", "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}", "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}", "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}", "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}"],
+    [4, "{remainder} .. {base=buttercream}", "{base=buttercream} .. {remainder}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}", "work .. {weight} .. {base=buttercream}"],
     [3.5, "{base=buttercream} recipe", "recipe .. {base=buttercream}", "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}", "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)", "(?:how (?:do|much) .. )?weigh .. {base=buttercream}", "{base=buttercream} .. weigh", "{base=buttercream} .. (?:total|altogether)", "what (?:goes|do i need|is|are) .. {base=buttercream}", "{base=buttercream} (?:from|with|using|out of) {weight}", "{base=buttercream} .. (?:what|whats) (?:goes|go) in", "ingredients .. {base=buttercream}", "{base=buttercream} .. ingredients", "{weight} (?:of )?{base=buttercream} (?:please|pls)$"],
     [3, "how (?:hot|warm) .. {ingredient=whites}", "{ingredient=whites} .. (?:how hot|what temp\\S*)", "(?:what|which) temp\\S* .. {ingredient=whites}", "heat .. {ingredient=whites}"],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
@@ -62,6 +63,17 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     const part = partOf[thing?.ingredient ?? ""];
     if (part) out[`${part}_g`] ??= grams;
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
+  }
+  const part = reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"));
+  const before = memory.follows && memory.last?.tool === "buttercream" ? (memory.last.inputs as Partial<Inputs>) : undefined;
+  if (part && before && Object.keys(out).length === 0) {
+    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find((each) => before[each] !== undefined);
+    if (slot) return { [slot]: (before[slot] ?? 0) * part.value };
+  }
+  const bare = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction);
+  if (bare && before && Object.keys(out).length === 0) {
+    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find((each) => before[each] !== undefined);
+    if (slot) return { [slot]: bare.value };
   }
   const whites = reading.amounts.find(isWhitesCount);
   if (whites) out.whites_count = whites.value;

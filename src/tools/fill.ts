@@ -65,12 +65,15 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const two = says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) && says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
-  const bare = macarons === undefined && shells === undefined && weights.length === 0 && (memory.follows || memory.slot || /for \S*<number/.test(reading.mask)) ? bareNumbers(reading)[0]?.value : undefined;
+  const bare = macarons === undefined && shells === undefined && weights.length === 0 && (memory.follows || memory.slot || /for \S*<number|<number> of (?:them|those|these)/.test(reading.mask)) ? bareNumbers(reading)[0]?.value : undefined;
+  const before = memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<Inputs>) : undefined;
+  const backward = before?.filling_g !== undefined && before.macarons === undefined;
   const enough = says(reading, /enough/) && weights.length > 0;
   const counted = macarons ?? bare;
   const fromTable = counted === undefined && shells === undefined && weights.length === 0 && !(memory.follows && memory.last?.tool === "fill") ? memory.table : {};
   return {
-    ...(counted !== undefined && !enough ? { macarons: counted } : shells !== undefined ? { shells } : {}),
+    ...(backward && bare !== undefined ? {} : counted !== undefined && !enough ? { macarons: counted } : shells !== undefined ? { shells } : {}),
+    ...(backward && bare !== undefined ? { filling_g: bare } : {}),
     ...(weights[0] && (counted === undefined || enough) ? { filling_g: weights[0].grams } : {}),
     ...(mix && !two ? { filling: mix } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),

@@ -38,7 +38,7 @@ export interface Screen {
   log(): Promise<string[]>;
 }
 
-const patience_ms = 4_000;
+const patience_ms = 15_000;
 
 /** Starts a bundle in a terminal of a size. The environment is bare, so that no CI or NO_COLOR leaks in. */
 export function openScreen(
@@ -73,8 +73,11 @@ export function openScreen(
     terminal.write(data, changed);
   });
   pty.onExit(({ exitCode, signal }) => {
-    exit = signal ? -signal : exitCode;
-    changed();
+    // Not before everything written is on the screen.
+    terminal.write("", () => {
+      exit = signal ? -signal : exitCode;
+      changed();
+    });
   });
 
   const lines = () => {

@@ -154,6 +154,16 @@ describe("the window", () => {
   });
 });
 
+describe("the window at rest", () => {
+  it("gets its hint back without a key or a tick", async () => {
+    const screen = await chat(60, 30);
+    screen.type("one\r");
+    await screen.sees("heard: one");
+    screen.resize(60, 6);
+    await screen.sees(/heard: one\n\n∪\n"help" for examples/);
+  });
+});
+
 describe("leaving", () => {
   it.each([
     ["Ctrl-C", "\u0003"],

@@ -41,7 +41,7 @@ describe("turns", () => {
     expect(seen).toEqual(["ask one", "show one", "after", "ask two", "show two", "after", "leave"]);
   });
 
-  it.each(["quit", "exit", "bye", " Bye! ", "QUIT", "/quit"])("end by word: %s", async (word) => {
+  it.each(["quit", "exit", "bye", " Bye! ", "QUIT"])("end by word: %s", async (word) => {
     const { turns, seen } = conversation();
     turns.submit([word]);
     await later();

@@ -113,6 +113,20 @@ describe("the chat", () => {
     expect(chat.raw().lastIndexOf("[?25h")).toBeGreaterThan(chat.raw().lastIndexOf("[?25l"));
   });
 
+  it("keeps the terminal from echoing before anything is waited for", async () => {
+    const modes: boolean[][] = [];
+    const chat = fake({
+      async loadHistory() {
+        modes.push([...chat.modes]);
+        return [];
+      },
+    });
+    const end = chat.open();
+    chat.type("\u0003");
+    await end;
+    expect(modes).toEqual([[true]]);
+  });
+
   it("keeps the questions, and finds those of earlier sessions", async () => {
     const chat = fake();
     const end = chat.open();

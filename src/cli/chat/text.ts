@@ -4,7 +4,7 @@ const segmenter = new Intl.Segmenter(undefined, { granularity: "grapheme" });
 const plainAscii = /^[\x20-\x7e]*$/;
 const emoji = /\p{Emoji_Presentation}|\ufe0f|\p{Regional_Indicator}{2}/u;
 const wide =
-  /^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{1f300}-\u{1faff}\u{20000}-\u{3fffd}]/u;
+  /^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u;
 const unseen = /^[\p{Mark}\p{Default_Ignorable_Code_Point}\p{Control}]+$/u;
 // What would move the cursor, start an escape or turn the reading direction of the rest of the screen.
 // biome-ignore lint/suspicious/noControlCharactersInRegex: taking them out is the point

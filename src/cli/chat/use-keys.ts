@@ -39,6 +39,7 @@ export function useKeys(onKeys: (keys: Key[]) => void, onEnd: () => void): void 
     stdin.ref?.();
     stdin.on("data", onData);
     stdin.on("end", ended);
+    // Stays on: a terminal that is torn away reports it late, and unheard that would end in a stack trace.
     stdin.on("error", ended);
     stdout.write(pasteMarksOn);
     return () => {

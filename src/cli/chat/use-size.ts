@@ -26,7 +26,7 @@ export function useSize(below: () => number): Size {
       clearTimeout(quiet);
       const lines = below();
       if (lines > 0) stdout.write(`${"\n".repeat(lines)}\u001b[${lines}A`);
-      setSize({ ...read(stdout), settling: true });
+      setSize({ ...read(stdout), settling: false });
       quiet = setTimeout(() => setSize({ ...read(stdout), settling: false }), settle_ms);
     };
     // Ahead of ink's own listener.

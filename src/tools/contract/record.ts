@@ -22,6 +22,8 @@ export const Note = z.object({
   text: z.string(),
   flavors: z.array(z.string()),
   problems: z.array(z.string()),
+  /** What went well, by the word table's ids: "good feet", "full". */
+  praise: z.optional(z.array(z.string())),
   rating: optionalNumber,
   rating_said: optionalText,
   macarons: optionalNumber,

@@ -2,6 +2,7 @@
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { sellingCaution } from "../lib/care.ts";
 import { sameIngredient } from "../lib/lines.ts";
+import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
 import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
@@ -24,16 +25,6 @@ interface Bill {
 
 const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
 const dollars = ["USD", "CAD", "AUD", "NZD", "SGD", "HKD"];
-const signs: Readonly<Record<string, string>> = { USD: "$", EUR: "€", GBP: "£" };
-
-/** Money for the eye: "$12.00", "CHF 4.50". Below a unit's hundredth as many places as it takes. */
-export function show(amount: number, currency: string): string {
-  const places = amount !== 0 && Math.abs(amount) < 0.1 ? 3 : 2;
-  const digits = Math.abs(amount).toFixed(places);
-  const sign = signs[currency];
-  return `${amount < 0 ? "−" : ""}${sign ?? `${currency} `}${digits}`;
-}
-
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
 export function answerCost(inputs: CostInputs, world: World): Outcome {
   if (inputs.mixed) return { status: "impossible", headline: `I can't add ${inputs.mixed}: say it all in one currency.` };
@@ -80,7 +71,7 @@ function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
       if (stock.currency && inputs.currency === undefined) currency = stock.currency;
       else if (stock.currency && stock.currency !== currency) return { status: "impossible", headline: `${name} is priced in ${stock.currency} on your shelf, the rest in ${currency}: say it all in one currency.` };
     }
-    parts.push({ name, amount: grams * price, sum: `${plain(grams)} g ${name} × ${show(price * 1000, currency)} a kg` });
+    parts.push({ name, amount: grams * price, sum: `${plain(grams)} g ${name} × ${moneyText(price * 1000, currency)} a kg` });
   }
   if (missing.length > 0) return asking(`What does ${missing[0]} cost a kilo?${missing.length > 1 ? ` I have no price for ${listed(missing)}.` : ""}`, "price_per_g");
   const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);
@@ -93,7 +84,7 @@ function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
   if (inputs.labor_min !== undefined && rate === undefined) return asking("What is an hour of work worth?", "labor_per_h");
   if (rate !== undefined && inputs.labor_min !== undefined) {
     if (inputs.labor_per_h === undefined) own = true;
-    add("labor", (inputs.labor_min / 60) * rate, `${plain(inputs.labor_min / 60)} h × ${show(rate, currency)}`);
+    add("labor", (inputs.labor_min / 60) * rate, `${plain(inputs.labor_min / 60)} h × ${moneyText(rate, currency)}`);
   }
   if (parts.length === 0) return undefined;
   const total = parts.reduce((sum, each) => sum + each.amount, 0);
@@ -117,8 +108,8 @@ const percent = (value: number) => `${plain(value, 1)} %`;
 
 function working({ parts, total, currency }: Bill): string[] {
   const [only] = parts;
-  if (parts.length === 1 && only && !only.sum.includes("×")) return [`cost ${show(total, currency)}`];
-  return [...parts.map((each) => `${each.sum} = ${show(each.amount, currency)}`), `cost = ${parts.map((each) => show(each.amount, currency)).join(" + ")} = ${show(total, currency)}`];
+  if (parts.length === 1 && only && !only.sum.includes("×")) return [`cost ${moneyText(total, currency)}`];
+  return [...parts.map((each) => `${each.sum} = ${moneyText(each.amount, currency)}`), `cost = ${parts.map((each) => moneyText(each.amount, currency)).join(" + ")} = ${moneyText(total, currency)}`];
 }
 
 /** The same, a macaron, where their number was said. */
@@ -129,7 +120,7 @@ function costAlone(inputs: CostInputs, bill: Bill): Outcome {
   const { total, currency } = bill;
   return {
     status: "answered",
-    headline: `${show(total, currency)}${inputs.macarons !== undefined ? `, ${show(total / inputs.macarons, currency)} a macaron` : ""}`,
+    headline: `${moneyText(total, currency)}${inputs.macarons !== undefined ? `, ${moneyText(total / inputs.macarons, currency)} a macaron` : ""}`,
     figures: [{ name: "cost", value: total, unit: currency }, ...each(inputs, "cost", total, currency)],
     rule: { text: "cost = Σ grams × price per gram, plus packaging, plus labor", basis: basis(bill) },
     ...(bill.assumed.length ? { assumed: bill.assumed } : {}),
@@ -154,7 +145,7 @@ function priceOf(inputs: CostInputs, bill: Bill): Outcome {
   ];
   return {
     status: "answered",
-    headline: `Charge ${show(price, currency)}: it costs ${show(total, currency)}${price > 0 ? `, a margin of ${percent((1 - total / price) * 100)}` : ""}`,
+    headline: `Charge ${moneyText(price, currency)}: it costs ${moneyText(total, currency)}${price > 0 ? `, a margin of ${percent((1 - total / price) * 100)}` : ""}`,
     figures,
     rule: { text: rule, basis: basis(bill) },
     ...(bill.assumed.length ? { assumed: bill.assumed } : {}),
@@ -166,16 +157,16 @@ function priceOf(inputs: CostInputs, bill: Bill): Outcome {
 function priceFrom(inputs: CostInputs, { total, ingredients, currency }: Bill): { price: number; rule: string; sum: string } | Outcome | undefined {
   if (inputs.markup_percent !== undefined) {
     const price = total * (1 + inputs.markup_percent / 100);
-    return { price, rule: `price = cost × (1 + markup), markup ${percent(inputs.markup_percent)}`, sum: `${show(total, currency)} × ${plain(1 + inputs.markup_percent / 100, 4)} = ${show(price, currency)}` };
+    return { price, rule: `price = cost × (1 + markup), markup ${percent(inputs.markup_percent)}`, sum: `${moneyText(total, currency)} × ${plain(1 + inputs.markup_percent / 100, 4)} = ${moneyText(price, currency)}` };
   }
   if (inputs.food_cost_percent !== undefined) {
     const food = ingredients ?? total;
     const price = food / (inputs.food_cost_percent / 100);
-    return { price, rule: `price = ingredients / food cost, food cost ${percent(inputs.food_cost_percent)}`, sum: `${show(food, currency)} / ${plain(inputs.food_cost_percent / 100, 4)} = ${show(price, currency)}` };
+    return { price, rule: `price = ingredients / food cost, food cost ${percent(inputs.food_cost_percent)}`, sum: `${moneyText(food, currency)} / ${plain(inputs.food_cost_percent / 100, 4)} = ${moneyText(price, currency)}` };
   }
   if (inputs.margin_percent === undefined) return undefined;
   const price = total / (1 - inputs.margin_percent / 100);
-  return { price, rule: `price = cost / (1 − margin), margin ${percent(inputs.margin_percent)}`, sum: `${show(total, currency)} / (1 − ${plain(inputs.margin_percent / 100, 4)}) = ${show(price, currency)}` };
+  return { price, rule: `price = cost / (1 − margin), margin ${percent(inputs.margin_percent)}`, sum: `${moneyText(total, currency)} / (1 − ${plain(inputs.margin_percent / 100, 4)}) = ${moneyText(price, currency)}` };
 }
 
 function sharesOf(bill: Bill, price: number, want: "margin" | "markup" | "food cost"): Outcome {
@@ -194,13 +185,13 @@ function sharesOf(bill: Bill, price: number, want: "margin" | "markup" | "food c
   ];
   const rules = { margin: "margin = 1 − cost / price", markup: "markup = price / cost − 1", "food cost": "food cost = ingredients / price" };
   const sum = {
-    margin: `1 − ${show(total, currency)} / ${show(price, currency)} = ${percent(margin)}`,
-    markup: `${show(price, currency)} / ${show(total, currency)} − 1 = ${percent(markup ?? 0)}`,
-    "food cost": `${show(ingredients ?? total, currency)} / ${show(price, currency)} = ${percent(food)}`,
+    margin: `1 − ${moneyText(total, currency)} / ${moneyText(price, currency)} = ${percent(margin)}`,
+    markup: `${moneyText(price, currency)} / ${moneyText(total, currency)} − 1 = ${percent(markup ?? 0)}`,
+    "food cost": `${moneyText(ingredients ?? total, currency)} / ${moneyText(price, currency)} = ${percent(food)}`,
   };
   return {
     status: "answered",
-    headline: `${lead}: ${show(price, currency)} for what costs ${show(total, currency)}${margin < 0 ? ", a loss" : ""}`,
+    headline: `${lead}: ${moneyText(price, currency)} for what costs ${moneyText(total, currency)}${margin < 0 ? ", a loss" : ""}`,
     figures: want === "food cost" ? [{ name: "food cost", value: food, unit: "%" }, ...figures] : figures,
     rule: { text: rules[want], basis: basis(bill) },
     cautions: [sellingCaution],
@@ -215,10 +206,10 @@ function backward(inputs: CostInputs, world: World): Outcome {
   const cost = price * (1 - margin / 100);
   return {
     status: "answered",
-    headline: `It may cost ${show(cost, currency)} at most`,
+    headline: `It may cost ${moneyText(cost, currency)} at most`,
     figures: [{ name: "cost", value: cost, unit: currency }, { name: "price", value: price, unit: currency }],
     rule: { text: `cost = price × (1 − margin), margin ${percent(margin)}`, basis: "arithmetic" },
     cautions: [sellingCaution],
-    working: [`${show(price, currency)} × (1 − ${plain(margin / 100, 4)}) = ${show(cost, currency)}`],
+    working: [`${moneyText(price, currency)} × (1 − ${plain(margin / 100, 4)}) = ${moneyText(cost, currency)}`],
   };
 }

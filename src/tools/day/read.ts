@@ -31,7 +31,7 @@ function readWant(reading: Reading): Draft | undefined {
 
 function readOrder(reading: Reading, memory: Memory): Draft {
   const counted = reading.amounts.find((each) => each.dim === "number" && (each.of?.count === "macarons" || each.of?.count === "boxes") && !each.fraction)?.value;
-  const bare = counted === undefined && (memory.slot === "macarons" || (memory.follows && reading.whens.length === 0)) ? bareNumbers(reading)[0]?.value : undefined;
+  const bare = counted === undefined && (memory.slot === "macarons" || memory.follows) ? bareNumbers(reading)[0]?.value : undefined;
   const macarons = counted ?? bare;
   const size = diameter(reading);
   const fillings = reading.things.flatMap((each) => (each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : []));

@@ -1,4 +1,5 @@
 /** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
+import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import type { DoseInputs } from "./dose.ts";
 import { bareNumbers, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
@@ -10,6 +11,8 @@ const isFlavor = (thing: Thing | undefined): thing is Thing => Boolean(thing && 
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export function readDose(reading: Reading, memory: Memory): Draft[] {
+  const pairs = readPairs(reading);
+  if (pairs) return pairs;
   const targets = flavorsAsked(reading);
   const weights = weighed(reading).map((each) => (each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color ? { ...each, thing: undefined } : each));
   const common = { ...readBase(reading, memory, weights, targets), ...readShare(reading), ...readWant(reading), ...readSpoon(reading) };
@@ -23,24 +26,41 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   }));
 }
 
+/** "150 g buttercream that's lemon and 200 g ganache that's mint, flavor for each": a dose a bowl. */
+function readPairs(reading: Reading): Draft[] | undefined {
+  const bowls = weighed(reading).filter((each) => each.thing?.base && each.thing.base !== "batter");
+  if (bowls.length < 2 || reading.amounts.some((each) => each.dim === "percent")) return undefined;
+  const ends = bowls.map((_, at) => bowls[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);
+  const starts = bowls.map((each, at) => (at === 0 ? 0 : each.amount.at[0]));
+  const own = bowls.map((_, at) => reading.things.filter((each) => isFlavor(each) && (each.taste || each.ingredient) && each.at[0] >= (starts[at] ?? 0) && each.at[0] < (ends[at] ?? 0)));
+  const before = bowls.map((each, at) => reading.things.findLast((thing) => isFlavor(thing) && (thing.taste || thing.ingredient) && thing.at[1] <= each.amount.at[0] && thing.at[0] >= (at === 0 ? 0 : (bowls[at - 1]?.amount.at[1] ?? 0))));
+  const chosen = own.every((each) => each.length > 0) ? own.map((each) => each[0]) : before;
+  const shared = reading.things.filter((each) => isFlavor(each) && each.dose);
+  if (chosen.some((each) => !each) && shared.length !== 1) return undefined;
+  return bowls.map((bowl, at) => ({ base_g: bowl.grams, base: bowl.thing?.base, ...nameOf((chosen[at] ?? shared[0]) as Thing, reading) }));
+}
+
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 function flavorsAsked(reading: Reading): Thing[] {
-  const flavors = reading.things.filter(isFlavor).filter((each) => !(each.ingredient && each.taste && !each.dose && reading.amounts.some((a) => a.of === each && a.dim === "weight") && false));
+  const flavors = reading.things.filter(isFlavor);
   const describes = (each: Thing) => reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
-  const named = flavors.filter((each) => each.dose && !describes(each));
-  const loosePowder = named.find((each) => each.dose === "powder");
-  const others = flavors.filter((each) => each !== loosePowder && (each.dose || each.taste));
+  const loosePowder = flavors.find((each) => each.dose === "powder");
+  const others = flavors.filter((each) => each !== loosePowder);
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
-  if (named.length > 0) {
-    const generic = named.filter((each) => each.dose === "flavor" && !each.taste);
-    const tasteOnly = flavors.filter((each) => !each.dose && each.taste && !describes(each));
-    // "want it peach, how much flavor": one flavor said twice
-    if (generic.length === named.length && tasteOnly.length > 0) return tasteOnly.map((each) => ({ ...each, dose: "flavor" }));
-    return dedupe(named.filter((each) => !(generic.includes(each) && named.length > generic.length)));
-  }
-  const tastes = flavors.filter((each) => !describes(each));
-  return dedupe(tastes.length > 0 ? tastes : flavors.slice(-1));
+  const named = flavors.filter((each) => each.dose && !describes(each));
+  const free = flavors.filter((each) => !each.dose && each.taste && !describes(each));
+  if (named.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
+  const particular = named.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
+  // "want it peach, how much flavor": one flavor said twice
+  if (particular.length === 0 && free.length > 0) return free.map((each) => ({ ...each, dose: named[0]?.dose }));
+  return dedupe(particular.length > 0 ? particular.filter((each) => !repeats(each, particular)) : named);
 }
+
+/** Rows that a bare word names; beside a more particular word they say nothing new. */
+const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);
+
+/** "vanilla extract ... the extract": the second, without a taste, is the first again. */
+const repeats = (each: Thing, all: readonly Thing[]) => !each.taste && !each.ingredient && all.some((other) => other !== each && other.dose === each.dose);
 
 const powdered = (thing: Thing): Thing => ({ ...thing, dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder") });
 
@@ -78,6 +98,9 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
     return { base_g, ...(kind ? { base: kind } : {}), ...summed };
   }
   const table = memory.table;
+  const part = reading.amounts.find((each) => (each.fraction || each.unit === "times") && each.dim === "number");
+  const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (part && earlier?.base_g !== undefined && says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)) return { base_g: earlier.base_g * part.value };
   const asksPart = /one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(reading.text);
   if (asksPart && table.part) return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   const fits = table.mass && (pointsBack(reading) || (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
@@ -114,11 +137,14 @@ function baseOfParts(parts: readonly Weighed[]): string | undefined {
 }
 
 function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
-  const own = weights.find((each) => each.thing && (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)));
+  const own = weights.find((each) => each.thing && !each.thing.base && (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)));
   if (own) return { flavor_g: own.grams };
   const said = reading.amounts.find((each) => ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id));
+  if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor")) return { unweighable: `${said.text} of ${target.text}` };
   return said ? byVolume(said) : {};
 }
+
+const liquidRows = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
 
 function byVolume(amount: Amount): Draft {
   if (amount.dim === "volume") return { flavor_g: inBase(amount.value, amount.unit), by_volume: true };
@@ -127,8 +153,12 @@ function byVolume(amount: Amount): Draft {
 
 /** Weights bound to nothing: in the bowl already, or the base, by what the words and the turn before settle. */
 function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: Draft, before: Draft | undefined): Draft {
+  if (memory.slot === "flavor_g" && found.flavor_g === undefined) {
+    const answer = weights.find((each) => !each.thing || isFlavor(each.thing))?.grams ?? bareNumbers(reading)[0]?.value;
+    if (answer !== undefined) return { flavor_g: answer };
+  }
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
-  if (drops) return { unweighable: `${drops.text} drops` };
+  if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
   const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|enough|too (?:strong|weak|much|little)|(?:^| )only |already|went in|alright|okay|overd/);
   const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
@@ -164,7 +194,7 @@ function readShare(reading: Reading): Draft {
 }
 
 function readWant(reading: Reading): Draft {
-  const mend = /\b(?:rescue|fix|save|dilute|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
+  const mend = /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
   const more = /how much (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
   if (mend || more) return { want: "mend" };
   return {};

@@ -43,7 +43,7 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
 
 function readWant(reading: Reading): Draft {
   const fault = reading.things.find((each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache")?.symptom;
-  if (says(reading, /(?:^| )water\S* activity|composition|made of|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/)) return { want: "composition" };
+  if (says(reading, /(?:^| )water\S* activity|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/)) return { want: "composition" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};
@@ -68,7 +68,8 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   if (Object.keys(out).length === 0) return { ...fromBareNumber(reading, memory), ...fromTable(reading, memory) };
   // a weight of one part said in reply keeps the other part said before
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
-  if (before?.want === "mend" && memory.follows && out.total_g === undefined) {
+  const hadBoth = before?.chocolate_g !== undefined && before.cream_g !== undefined;
+  if (hadBoth && memory.follows && out.total_g === undefined && !says(reading, /how much/)) {
     if (out.chocolate_g === undefined && before.chocolate_g !== undefined) out.chocolate_g = before.chocolate_g;
     if (out.cream_g === undefined && before.cream_g !== undefined) out.cream_g = before.cream_g;
   }

@@ -23,7 +23,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
   const lines = inputs.lines ?? linesOf(inputs, world);
-  const ingredients = lines?.map((each) => ({ ...each, brings: bringsOf(each.name, "taste" in each ? each.taste : undefined, world.bottles) }));
+  const ingredients = lines?.map((each) => ({ ...each, brings: bringsOf(each.name, each.taste, world.bottles) }));
   if (!ingredients?.length) {
     if (inputs.mixes || inputs.named) return allergensOf(described(inputs, world), inputs, market);
     const question = "What is in it? Each ingredient with its weight in grams, please.";
@@ -34,7 +34,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   return wholeLabel(ingredients.map(({ name, grams, brings: own }) => ({ name, grams, allergens: own.sure })), brings, inputs, dates, market);
 }
 
-function linesOf(inputs: LabelInputs, world: World): { name: string; grams: number }[] | undefined {
+function linesOf(inputs: LabelInputs, world: World): LabelInputs["lines"] {
   return inputs.formulas?.flatMap((name) => world.formulas.find((each) => each.name.toLowerCase() === name.toLowerCase())?.lines ?? []);
 }
 
@@ -91,6 +91,9 @@ function join(taste: Brings, row: Brings, isRow: boolean): Brings {
   return { sure: [...new Set([...row.sure, ...taste.sure])], unsure: row.unsure };
 }
 
+/** A list only where there is something in it. */
+const given = (key: "assumed", list: string[]) => (list.length > 0 ? { [key]: list } : {});
+
 const lawOf = (market: Market): Rule =>
   market === "us"
     ? { text: "the nine major allergens by name, a tree nut by its own name", basis: "published", source: usSource }
@@ -105,7 +108,7 @@ function allergensOf(found: Found, inputs: LabelInputs, market: Market): Outcome
       ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`
       : `None that the tables know${open.length ? `, but check ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`,
     rule: lawOf(market),
-    assumed: [...(inputs.market ? [] : [market === "us" ? "United States law" : "European Union law, as your bench is set"]), ...(inputs.mixes?.includes("shells") && !inputs.lines ? ["shells of almond flour and egg whites"] : [])],
+    ...given("assumed", [...(inputs.market ? [] : [market === "us" ? "United States law" : "European Union law, as your bench is set"]), ...(inputs.mixes?.includes("shells") && !inputs.lines ? ["shells of almond flour and egg whites"] : [])]),
     items: [...found.from.map(({ allergen, from }): Item => ({ allergen, from })), ...open.map((text): Item => ({ check: text }))],
     cautions: [allergenCaution, ...(open.length ? ["I can't call the list complete while something in it isn't known."] : [])],
   };
@@ -134,7 +137,7 @@ function wholeLabel(ingredients: readonly Ingredient[], brings: Brings, inputs: 
     headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; left blank: ${listed(blanks)}${open.length ? `; not complete, check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`,
     ...(net ? { figures: [{ name: "net weight", value: net.grams, unit: "g" }, ...(market === "us" ? [{ name: "net weight", value: net.ounces, unit: "oz" }] : [])] } : {}),
     rule: { text: `ingredients by weight, the heaviest first; ${lawOf(market).text}${net ? "; net weight rounded down" : ""}`, basis: "published", source: `${orderSource[market]}; ${lawOf(market).source}${net ? `; ${netSource[market]}` : ""}` },
-    assumed: [...(inputs.market ? [] : [market === "us" ? "a label for the United States" : "a label for the European Union, as your bench is set"]), ...(inputs.from_table ? ["the recipe of the answer before"] : []), ...((inputs.formulas?.length ?? 0) > 1 ? ["each recipe whole, as it is saved"] : [])],
+    ...given("assumed", [...(inputs.market ? [] : [market === "us" ? "a label for the United States" : "a label for the European Union, as your bench is set"]), ...(inputs.from_table ? ["the recipe of the answer before"] : []), ...((inputs.formulas?.length ?? 0) > 1 ? ["each recipe whole, as it is saved"] : [])]),
     items,
     cautions: [allergenCaution, ...(open.length ? ["The label isn't complete while something on it isn't known."] : []), sellingCaution],
     working: inOrder(ingredients, market).map(({ name, grams }) => `${name} ${grams} g`),

@@ -10,7 +10,7 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   const factor = factorOf(reading);
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
-  const weights = weighed(reading).filter((each) => each.thing?.ingredient || each.thing?.chocolate);
+  const weights = weighed(reading).filter((each) => each.thing?.ingredient || each.thing?.chocolate || each.thing?.dose || (each.thing?.taste && !each.thing.base));
   const common: Draft = { ...(formula ? { formula } : {}), ...(size !== undefined ? { diameter_mm: size } : {}) };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
@@ -45,7 +45,7 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
     if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
-    if (before.factor !== undefined) return { factor: before.factor * factor };
+    if (before.factor !== undefined) return { factor: pointsBack(reading) ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
   return pointsBack(reading) && table?.length ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor } : { factor };
@@ -53,10 +53,10 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
 
 /** Lines of a recipe from what is at hand: behind "but I only have", "I've got", or everything where no recipe is said. */
 function partition(reading: Reading, weights: readonly Weighed[], scaled: boolean, saved: boolean): { lines: Line[]; have: Line[] } {
-  const line = (each: Weighed): Line => ({ name: each.thing?.chocolate ? `${each.thing.chocolate} chocolate` : (each.thing?.ingredient ?? ""), grams: each.grams });
+  const line = (each: Weighed): Line => ({ name: each.thing?.chocolate ? `${each.thing.chocolate} chocolate` : (each.thing?.ingredient ?? each.thing?.text ?? ""), grams: each.grams });
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
   const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
-  const isRecipe = /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original/.test(reading.text) || (weights.length >= 3 && /\b(?:but|only)\b/.test(reading.text) && !/^(?:i|ive|we|got|have)\b/.test(reading.text));
+  const isRecipe = /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(reading.text) || (weights.length >= 3 && /\b(?:but|only)\b/.test(reading.text) && !/^(?:i|ive|we|got|have)\b/.test(reading.text));
   const whole = weights.length >= 2 && reading.amounts.some((each) => each.dim === "weight" && !each.of) && /altogether|all together|in total|in all|of it|total/.test(reading.text);
   if (whole) return { lines: merged(weights.map(line)), have: [] };
   if (!isRecipe || weights.length < 2 || saved) return { lines: [], have: merged(weights.map(line)) };

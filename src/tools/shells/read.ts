@@ -21,7 +21,7 @@ function readKnown(reading: Reading): Draft {
   const shellWeight = weights.find((each) => each.thing?.count === "shells");
   const whites = weights.find((each) => each.thing?.ingredient === "whites");
   const counted = reading.amounts.find(isWhitesCount);
-  const macarons = numberOf("macarons");
+  const macarons = numberOf("macarons") ?? reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && /^ of (?:them|those|these)/.test(reading.text.slice(each.at[1])));
   const shells = numberOf("shells");
   const one = says(reading, /(?:one|a|each|per|single) \S*<count=shells/);
   if (macarons) return { macarons: macarons.value };

@@ -1,0 +1,84 @@
+/** Why: the rule of the last answer, its sum a line a step, what was assumed, and how the question was read. */
+import * as z from "zod/mini";
+import { type Outcome, tool, type World } from "./contract/index.ts";
+import { cues } from "./lib/cue.ts";
+
+const inputs = z.strictObject({
+  /** The sum behind the answer, or how the sentence was understood. */
+  about: z.optional(z.enum(["rule", "reading"])),
+});
+
+type ExplainInputs = z.infer<typeof inputs>;
+
+const it = "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";
+const lead = "(?:(?:but|and|so|ok|oh|um|hm|hmm|wait|no|yes|sorry|please|erm|just) )*(?:[,] )?";
+
+export const explain = tool<ExplainInputs>({
+  name: "explain",
+  purpose: "Why: the rule behind the last answer, step by step with its numbers",
+  inputs,
+  cues: cues(
+    [
+      4,
+      `^${lead}(?:why|whyy+|how come)(?: (?:that|so|is|its|it|the|much|many|little|few|this|exactly|not|though|tho|those|these|are|high|low|long|thats|would|be|please|{weight}|{number}|{percent}|{time}))*(?: [?.!])*$`,
+      `how (?:did|do|would|have) (?:you|u|ya) (?:get|got|work|worked|come|figure|figured|calculate|calculated|arrive|arrived|reach|reached|know|compute|computed|do) (?:to |at |up |with |out )?${it}`,
+      `how (?:is|was|were|are) ${it} (?:worked out|calculated|computed|figured|done)`,
+      `where (?:do|did|does|is|are|have) (?:you|u|${it}) .. (?:get|got|come|from|getting)`,
+      `(?:explain|explian) (?:${it}|yourself|how you)`,
+      "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",
+      "(?:whats|what is|wheres) (?:the|your) (?:rule|reasoning|math|maths|working|source)(?: (?:for|behind) \\S+)?(?: [?])*$",
+      `(?:whats|what is) ${it} based on`,
+      "based on what",
+      "on what basis",
+      "^(?:says who|who says|prove it|source)(?: \\S+)?(?: [?])*$",
+      "how (?:did|have) (?:you|u) (?:read|understand|understood|take|taken|parse) (?:that|it|me|this)",
+      `what did you (?:assume|read|understand|take ${it})`,
+      `(?:take|talk|walk|run) me through ${it}`,
+    ],
+    [2, "step by step", "(?:show|see) (?:the |your )?working", "reason behind"],
+    [-3, "{symptom}", "(?:wont|doesnt|didnt|keep|keeps|went|gone|going) "],
+  ),
+  examples: [
+    { say: "why?", inputs: { about: "rule" } },
+    { say: "how did you get that", inputs: { about: "rule" } },
+    { say: "where does that number come from", inputs: { about: "rule" } },
+    { say: "explain that step by step", inputs: { about: "rule" } },
+    { say: "how did you read that", inputs: { about: "reading" } },
+  ],
+  elsewhere: [
+    { say: "why are my shells hollow", tool: "trouble" },
+    { say: "why have my tops gone wrinkly", tool: "trouble" },
+    { say: "how do you fold the batter", tool: "method" },
+  ],
+  read: (reading) => ({ about: /(?:read|understand|understood|parse|take that|assume)/.test(reading.mask) ? "reading" : "rule" }),
+  compute: ({ about }, world) => (about === "reading" ? howRead(world) : because(world)),
+});
+
+const nothing: Outcome = { status: "answered", headline: "Nothing has been answered yet. Ask something, then \"why?\" shows the rule and the sum." };
+
+function because({ last }: World): Outcome {
+  if (!last) return nothing;
+  const { answer, question } = last;
+  const rule = answer.rule;
+  const source = rule?.source ? `, ${rule.source}` : "";
+  if (!rule) return { status: "answered", headline: `"${question}" was answered without a rule: ${answer.headline}`, ...(answer.cautions ? { cautions: answer.cautions } : {}) };
+  return {
+    status: "answered",
+    headline: `${answer.headline}, because: ${rule.text} (${rule.basis}${source})`,
+    ...(answer.figures ? { figures: answer.figures } : {}),
+    rule,
+    working: [`asked: ${question}`, ...(answer.working ?? []), ...(answer.assumed ?? []).map((each) => `assumed: ${each}`)],
+    ...(answer.assumed ? { assumed: answer.assumed } : {}),
+    ...(answer.cautions ? { cautions: answer.cautions } : {}),
+  };
+}
+
+function howRead({ last }: World): Outcome {
+  if (!last) return nothing;
+  return {
+    status: "answered",
+    headline: last.readings.length ? `I read "${last.question}" as: ${last.readings.join("; ")}` : `I read "${last.question}" word for word, as a question for ${last.tool}.`,
+    items: last.readings.map((text) => ({ text })),
+    ...(last.answer.assumed ? { assumed: last.answer.assumed } : {}),
+  };
+}

@@ -1,0 +1,55 @@
+/** Recipes of the baker's own: saved by name, shown, listed, corrected, forgotten. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { text, weight_g } from "../lib/inputs.ts";
+import { answerFormula } from "./answer.ts";
+import { readFormula } from "./read.ts";
+
+const line = z.object({ name: text, grams: weight_g });
+
+export const inputs = z.strictObject({
+  does: z.optional(z.enum(["save", "show", "list", "change", "drop line", "rename", "forget"])),
+  name: z.optional(text),
+  new_name: z.optional(text),
+  lines: z.optional(z.array(line)),
+  /** Lines that couldn't be read, by their own words: named in the answer, never dropped. */
+  unread: z.optional(z.array(z.string())),
+  /** How a range, a cup or a number of whites was taken. */
+  taken: z.optional(z.array(z.string())),
+  /** A line that is taken out. */
+  line: z.optional(text),
+});
+
+export type FormulaInputs = z.infer<typeof inputs>;
+
+export const formula = tool<FormulaInputs>({
+  name: "formula",
+  purpose: "Your own recipes: save, show, list, correct, forget",
+  inputs,
+  cues: cues(
+    [6, "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)", "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)", "(?:what|which|show|list|how many) .. (?:recipes|formulas|formulae)(?: |$)", "(?:forget|delete|remove|drop|lose|throw out) (?:the |my )?(?:recipe |formula )?{formula}", "(?:forget|delete|remove) .. (?:recipe|formula)", "(?:show|read|tell|give) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}", "(?:whats|what is|what was|what goes) (?:in )?(?:the |my )?{formula}", "rename .. {formula}", "call it .. : {weight}", "save (?:it|that|this) as", "^(?:my )?(?:recipe|formula) [^<]* : {weight}"],
+    [5, "{formula} .. (?:has|have|should|takes|gets|with) .. {weight} .. {ingredient}", "(?:change|correct|fix|make|set|put) .. {formula} .. {weight}", "(?:change|correct|fix|make|set|put|take) .. {ingredient} .. {formula}", "{formula} .. {ingredient} .. {weight}", "^{formula}$", "recipe for {formula}"],
+    [4, "from now on .. {weight} .. {ingredient}", "(?:recipes|formulas)(?: |$)"],
+    [2, "{formula}"],
+    [-6, "scale|rescale|resize|times|double|halve|half of|{factor}", "(?:cost|costs|label|allergens?|buy|margin)(?: |$)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|jot)(?: |$)", "bottle"],
+    [-4, "{formula} (?:to|for|from|with) (?:{weight}|{number})", "how many {count}", "how much", "(?:says|calls for) .. only"],
+  ),
+  examples: [
+    { say: "save recipe snowy shells: 105 g whites, 130 g almond flour, 130 g powdered sugar, 95 g granulated sugar", inputs: { does: "save", name: "snowy shells", lines: [{ name: "whites", grams: 105 }, { name: "almond flour", grams: 130 }, { name: "powdered sugar", grams: 130 }, { name: "granulated sugar", grams: 95 }] } },
+    { say: "what recipes do i have", inputs: { does: "list" } },
+    { say: "which recipes have I saved", inputs: { does: "list" } },
+    { say: "save my recipe, call it porch shells: 110 g whites, 140 g almond flour", inputs: { does: "save", name: "porch shells" } },
+    { say: "remember my caramel recipe: 70 g butter, 50 g honey, 30 g cream", inputs: { does: "save", name: "caramel" } },
+    { say: "forget the recipe snowy shells", inputs: { does: "forget", name: "snowy shells" } },
+  ],
+  elsewhere: [
+    { say: "recipe says 105 whites 135 almond but I only have 70 g whites", tool: "scale" },
+    { say: "shell recipe for 36 macarons", tool: "scale" },
+    { say: "my mint bottle says half a percent, save that", tool: "shelf" },
+    { say: "pantry: 50 g almond flour", tool: "shelf" },
+  ],
+  rivals: [["does", "name", "new_name", "lines", "unread", "taken", "line"]],
+  read: readFormula,
+  compute: answerFormula,
+});

@@ -1,0 +1,103 @@
+/** What can be asked, with examples that work, and the answers to thanks and small talk. */
+import * as z from "zod/mini";
+import { topics } from "../../data/words/topics.ts";
+import { type Outcome, type Tool, tool } from "./contract/index.ts";
+import { cues } from "./lib/cue.ts";
+import { capital } from "./lib/show.ts";
+
+const inputs = z.strictObject({
+  /** The calculator that help is wanted with. */
+  topic: z.optional(z.string()),
+  talk: z.optional(z.enum(["thanks", "hello", "who", "bye"])),
+});
+
+type HelpInputs = z.infer<typeof inputs>;
+
+const thanks = "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
+const praise = "(?:ok|okay|oh|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
+const hello = "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|bonjour|hallo|hola)";
+const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
+
+/**
+ * Help reads the others' purposes and examples, so that what it shows is what works. It is handed them as a function,
+ * since it stands in the same list.
+ */
+export const helpWith = (tools: () => readonly Tool[]): Tool =>
+  tool<HelpInputs>({
+    name: "help",
+    purpose: "What I can do, with examples that work",
+    inputs,
+    cues: cues(
+      [
+        4,
+        `^(?:(?:please|pls|ok|i need|some|can you|could you|can u|oh|um) )*help(?: me)?(?: out)?${end}`,
+        "help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?\\S+(?: \\S+)?$",
+        "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" + end,
+        "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
+        "what (?:are|is) (?:you|this|it) for",
+        "what (?:does|do) (?:this|it|you) do" + end,
+        "how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?" + end,
+        "(?:show|give) (?:me )?(?:some |the |a few )?(?:examples?|commands?|options)" + end,
+        "(?:list|what are) (?:the |your )?(?:commands|options|features|calculators|tools)",
+        "(?:who|what) are (?:you|u)" + end,
+        "whats your name" + end,
+        `^(?:${praise} )*${thanks}(?: ${praise})*${end}`,
+        `^${thanks} `,
+        `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
+        `^${hello}${end}`,
+        "^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)" + end,
+      ],
+      [3, `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`],
+      [-4, "{weight}", "{volume}", "{percent}", "{temperature}", "{length}", "{time}", "{number}", "{base} .. {symptom}", "{symptom}", "(?:timer|timers) (?:for|on|at)"],
+    ),
+    examples: [
+      { say: "what can you do", inputs: {} },
+      { say: "help", inputs: {} },
+      { say: "help with ganache", inputs: { topic: "ganache" } },
+      { say: "thanks", inputs: { talk: "thanks" } },
+      { say: "hello", inputs: { talk: "hello" } },
+      { say: "who are you", inputs: { talk: "who" } },
+    ],
+    elsewhere: [
+      { say: "my buttercream went all soupy, help", tool: "trouble" },
+      { say: "what can I make with 300 g almond flour", tool: "scale" },
+      { say: "why?", tool: "explain" },
+    ],
+    rivals: [["topic", "talk"]],
+    read: (reading) => read(reading.mask, tools()),
+    compute: (given) => answer(given, tools()),
+  });
+
+function read(mask: string, tools: readonly Tool[]): HelpInputs {
+  const plain = mask.replace(/<[^>]*>/g, "").replaceAll("_", " ");
+  if (new RegExp(`(?:^| )${thanks}(?= |$)`).test(plain)) return { talk: "thanks" };
+  if (new RegExp(`^${hello}(?= |$)`).test(plain)) return { talk: "hello" };
+  if (/(?:who are|what are) (?:you|u)(?! for)|your name/.test(plain)) return { talk: "who" };
+  if (/^(?:bye|goodbye|good ?night|see y|nighty)/.test(plain)) return { talk: "bye" };
+  const wanted = /help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(plain)?.[1];
+  if (!wanted) return /help|what|how|show|list|give|option|command|example/.test(plain) ? {} : { talk: "thanks" };
+  const named = tools.find((each) => each.name === wanted || topics[each.name]?.some((word) => word === wanted || wanted.split(" ").includes(word)));
+  return named ? { topic: named.name } : {};
+}
+
+function answer({ topic, talk }: HelpInputs, tools: readonly Tool[]): Outcome {
+  if (talk) return { status: "answered", headline: small[talk] };
+  const one = tools.find((each) => each.name === topic);
+  if (one) {
+    const says = one.examples.map((each) => each.say);
+    return { status: "answered", headline: `${one.purpose}. Try: "${says[0]}"`, items: says.map((say) => ({ say })) };
+  }
+  return {
+    status: "answered",
+    headline: "I weigh flavor, scale, fill, convert, time, note and plan for macarons. Ask in plain words, one or several things at once.",
+    items: tools.filter((each) => each.name !== "help").map((each) => ({ tool: each.name, text: capital(each.purpose), say: each.examples[0]?.say })),
+    cautions: ['"help with ganache" shows more of one, "why?" the rule behind an answer, "undo" takes a change back.'],
+  };
+}
+
+const small: Record<NonNullable<HelpInputs["talk"]>, string> = {
+  thanks: "You're welcome.",
+  hello: 'Hello. Ask me something like "230 g buttercream, how much flavor?"',
+  who: 'I am bowlside: I weigh flavor, batter and filling, convert, keep time and notes for macarons. "help" shows what to ask.',
+  bye: "Until the next batch.",
+};

@@ -1,0 +1,47 @@
+/** The flavors that a sentence is about, as notes keep them. */
+import type { Piece } from "./pieces.ts";
+
+/** Behind these a flavor is only a comparison or the one that it was not. */
+const aside = new Set(["than", "like", "not", "versus", "vs", "unlike"]);
+const heads = new Set(["batch", "batches", "macarons", "macaron", "macs", "mac", "shells", "ones", "one", "note", "notes"]);
+/** Words that stand before "batch" and name no flavor. */
+const talk = new Set(
+  "a an the my our your this that these those some any all every each last latest first second third next other another new old best worst good bad great big small little whole half same which what how many much of in for with from to on and or but was were is are did do had have i we it they them made make baked bake note log record show me today todays yesterday yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get gave rate rated about again also yet so far lovely nice pretty".split(" "),
+);
+
+/** Each taste once, in order; chocolates and what stands before "batch" count too. */
+export function tastesIn(some: readonly Piece[]): string[] {
+  const found = some.flatMap((piece, at) => {
+    if (aside.has(some[at - 1]?.text ?? "") || (some[at - 1]?.text === "the" && aside.has(some[at - 2]?.text ?? ""))) return [];
+    const taste = tasteOf(piece, some, at) ?? named(some, at);
+    return taste === undefined ? [] : [taste];
+  });
+  return [...new Set(found)];
+}
+
+function tasteOf(piece: Piece, some: readonly Piece[], at: number): string | undefined {
+  const { thing } = piece;
+  if (!thing || thing.unit !== undefined) return undefined;
+  const isWeighed = some.some((each) => each.amount?.of === thing && each.amount.dim === "weight");
+  const follows = some[at + 1]?.thing;
+  // "100 g almond" is flour; "dark chocolate ganache" a filling's make, "4 % flavor" no taste.
+  if (thing.taste) return isWeighed && thing.ingredient && !thing.dose ? undefined : thing.taste;
+  const isChocolate = thing.chocolate !== undefined || thing.ingredient === "chocolate";
+  if (isChocolate && !isWeighed && !follows?.base && !thing.base) return piece.text;
+  return undefined;
+}
+
+/** "log kumquat batch", "the lilac ones": a word that no table has as a taste, before what it flavors. */
+function named(some: readonly Piece[], at: number): string | undefined {
+  const piece = some[at] as Piece;
+  const isHead = heads.has(some[at + 1]?.text ?? "") && !["one", "ones"].includes(piece.text);
+  if (!isHead || piece.amount || piece.when || talk.has(piece.text)) return undefined;
+  if (piece.thing) return piece.thing.color !== undefined && !piece.thing.taste ? piece.text : undefined;
+  return /^[a-z]{3,}$/.test(piece.text) ? piece.text : undefined;
+}
+
+/** Whether a note's flavor is one that was asked for: the same, or with all its words ("caramel", "salted caramel"). */
+export function isTaste(asked: string, own: string): boolean {
+  const words = own.split(" ");
+  return asked === own || asked.split(" ").every((word) => words.includes(word));
+}

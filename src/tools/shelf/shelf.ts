@@ -1,0 +1,77 @@
+/** What is on the shelf: bottles with their own directions, ingredients in stock, what they cost. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { inBowl_g, money, share_percent, weight_g } from "../lib/inputs.ts";
+import { answerShelf } from "./answer.ts";
+import { readShelf } from "./read.ts";
+
+export const inputs = z.strictObject({
+  does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "forget"])),
+  /** Ingredients with what is put there, used, or what they cost. */
+  entries: z.optional(
+    z.array(
+      z.object({
+        name: z.string(),
+        grams: z.optional(inBowl_g),
+        /** "half of it": a share of what is there, 0 to 1. */
+        part: z.optional(z.number()),
+        price_per_g: z.optional(money),
+        pack_g: z.optional(weight_g),
+        currency: z.optional(z.string()),
+      }),
+    ),
+  ),
+  /** More is used than there is, and she said to go to nothing. */
+  to_zero: z.optional(z.boolean()),
+  taste: z.optional(z.string()),
+  form: z.optional(z.string()),
+  low_percent: z.optional(share_percent),
+  high_percent: z.optional(share_percent),
+  /** What the bottle says is in it. */
+  allergens: z.optional(z.array(z.string())),
+  /** A bottle whose directions aren't a share of the weight: "5 drops". */
+  unweighable: z.optional(z.string()),
+});
+
+export type ShelfInputs = z.infer<typeof inputs>;
+
+const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitchen)";
+const save = "(?:save|remember|keep|store|note|put|add|log|record)";
+
+export const shelf = tool<ShelfInputs>({
+  name: "shelf",
+  purpose: "Your bottles with their directions, what is in stock, and what it cost",
+  inputs,
+  cues: cues(
+    [5, `${place} : `, `(?:put|add|adding|stick|chuck|bung|pop|got|bought|have|ive|keep|save) .. {ingredient} .. ${place}`, `{ingredient} .. ${place} .. ${save}`, `${save} .. ${place}`, `{weight} .. {ingredient} .. ${place}`, "{taste} .. bottle .. {percent}", "{dose} .. bottle .. {percent}", "bottle .. (?:says|said|reads) .. {percent}", "label (?:says|said|reads) .. {percent}", `(?:whats|what is|what|show|list) .. (?:on|in) (?:my |the )?${place}`, "{ingredient} .. {money} .. (?:remember|save|note|keep)", "(?:remember|save|note) .. {ingredient} .. {money}", "bottle .. {percent} .. (?:save|remember)"],
+    [4, "(?:used|use|using|took|finished|gone through|got through|spilt|spilled|threw away|binned) .. {weight} .. {ingredient}", "(?:how much|how many) (?:of )?{ingredient} .. (?:have i|do i have|have we|is there|is left|ive|i have|i got|got|left)(?: |$)", "(?:bought|buying|picked up) .. {weight} .. {ingredient}", "{ingredient} .. (?:used up|run out|ran out|is gone|is finished|all gone|finished)", "(?:used up|out of|ran out of|run out of|finished) .. {ingredient}", "used (?:another |a further )?{weight}", `(?:stock|pantry|shelf)(?: |$)`, "(?:do i have|have i got|have we got) .. {ingredient}", "save (?:that|the) price", "forget .. (?:bottle|stock|price)", "what bottles", "{weight} .. {ingredient} .. in stock", "{ingredient} .. {money} .. (?:a|per) "],
+    [3, "{ingredient} (?:costs?|is|are) .. {money}", "{ingredient} (?:costs?|cost me) {number}", "(?:left|remaining) of .. {ingredient}", "bottle .. (?:says|said)", "{weight} .. {ingredient} left"],
+    [2, "(?:pantry|larder|cupboard|in stock)(?: |$)", "(?:used|bought)(?: |$)", "bottles?(?: |$)"],
+    [1, "{ingredient}", `${save}(?: |$)`],
+    [-6, "(?:margin|markup|charge|timer|alarm|allergens?)(?: |$)", "shelf[ -]stable", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|jot)(?: |$)", "(?:save|remember) .. recipe", "formula", "(?:what|whats) .. (?:buy|shopping)", "need to buy", "how (?:big|many) .. (?:batch|{count})", "house (?:batch|recipe)"],
+    [-4, "what .. (?:come to|cost|run me)(?: |$)", "(?:how|hw) much .. cost", "(?:how|hw) much {dose} .. {base}", "{number} .. {count=macarons}", "{base} .. {weight} .. {dose}", "rest of (?:it|the)", "{remainder}", "what (?:do|should) i weigh", "how (?:long|hot|cold)", "(?:how|hw) much (?:can|could) i make", "{unit} (?:in|to) {unit}"],
+    [-3, "in grams", "(?:goes|go) (?:in|into)", "{weight} .. {base}", "{base=(ganache|buttercream|batter)} .. {weight}", "(?:what|how much) .. other"],
+  ),
+  examples: [
+    { say: "my mint bottle says half to one percent, save that", inputs: { does: "bottle", taste: "mint", low_percent: 0.5, high_percent: 1 } },
+    { say: "I've got 1 kg almond flour in the cupboard, put it in the pantry", inputs: { does: "add", entries: [{ name: "almond flour", grams: 1000 }] } },
+    { say: "pantry: 50 g almond flour", inputs: { does: "add", entries: [{ name: "almond flour", grams: 50 }] } },
+    { say: "used 250 g of the almond flour", inputs: { does: "use", entries: [{ name: "almond flour", grams: 250 }] } },
+    { say: "how much almond flour have i got", inputs: { does: "ask", entries: [{ name: "almond flour" }] } },
+    { say: "what's on my shelf", inputs: { does: "list" } },
+    { say: "almond flour costs $16 a kilo, remember that", inputs: { does: "price" } },
+    { say: "my lavender bottle says 1 to 2 percent, save it", inputs: { does: "bottle", taste: "lavender", low_percent: 1, high_percent: 2 } },
+  ],
+  elsewhere: [
+    { say: "how much mint flavor for 400 g buttercream", tool: "dose" },
+    { say: "what do i need to buy for 24 macarons", tool: "buy" },
+    { say: "120 g egg whites, what do i need of the rest", tool: "scale" },
+    { say: "130 g almond flour at $16 a kilo, what did that cost", tool: "cost" },
+    { say: "save recipe snowy shells: 105 g whites, 130 g almond flour", tool: "formula" },
+  ],
+  // Every order stands for itself; what "it" is, read takes from the one before.
+  rivals: [["does", "entries", "to_zero", "taste", "form", "low_percent", "high_percent", "allergens", "unweighable"]],
+  read: readShelf,
+  compute: answerShelf,
+});
