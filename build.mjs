@@ -27,7 +27,10 @@ async function bundle(input, output) {
 
 await bundle("src/cli/entry.ts", { write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false } });
 await bundle("src/cli/chat/main.tsx", {
-  options: { transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } }, external: ["react-devtools-core"] },
+  options: {
+    transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } },
+    resolve: { alias: { "react-devtools-core": join(root, "src/cli/chat/no-devtools.ts") } },
+  },
   write: { file: join(dist, "chat.mjs"), format: "es", codeSplitting: false },
 });
 

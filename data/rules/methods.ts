@@ -52,6 +52,7 @@ export const methodRows: readonly MethodRow[] = [
   {
     id: "macaronage",
     words: ["{step=macaronage}", "macaronage", "macaronner", "(?:fold|folding|folded|mix|mixing|stir) .. {base=batter}", "{base=batter} .. (?:ready|ribbon|right|done|enough)", "lava", "ribbon stage"],
+    asks: ["{base=batter} (?:is |looks )?(?:ready|done|right|folded enough)", "(?:explain|whats|what is) (?:a |the )?(?:macaronage|{step=macaronage})"],
     headline: "Fold until the batter flows off the spatula as a slow ribbon that sinks back into itself",
     steps: ["dry mix into the stiff meringue in two additions", "press the batter against the bowl and fold it back over", "stop when it flows as a slow ribbon and its edge sinks in again; too far can't be mended"],
     basis: "from memory",
@@ -73,7 +74,8 @@ export const methodRows: readonly MethodRow[] = [
   },
   {
     id: "piping",
-    words: ["{use=piping} .. (?:{count=shells}|{count=macarons}|{base=batter}|them)", "(?:pipe|piping) (?:them|circles|rounds|evenly|out)", "(?:bang|tap|rap|slam) .. {count=trays}", "how far apart", "(?:gap|space|distance|room) (?:between|around)", "(?:apart|spacing)"],
+    words: ["{use=piping} .. (?:{count=shells}|{count=macarons}|{base=batter}|them)", "(?:pipe|piping) (?:them|circles|rounds|evenly|out)", "(?:bang|tap|rap|slam) .. {count=trays}", "(?:gap|space|distance|room) (?:between|around)", "(?:apart|spacing)"],
+    asks: ["how (?:far|much) (?:apart|space|room) .. (?:{use=piping}|pipe|{count})", "how far apart"],
     headline: "38 mm circles with 20 mm between them, bag held upright; then tap the tray",
     figures: [
       { name: "diameter", value: 38, unit: "mm" },
@@ -84,7 +86,7 @@ export const methodRows: readonly MethodRow[] = [
   },
   {
     id: "rest",
-    words: ["{step=rest}", "(?:sit|stand|dry|wait) .. (?:before|until|till) .. (?:{step=bake}|bake|oven|go in|they)", "(?:skin|tacky)"],
+    words: ["{step=rest}", "(?:leave|left) .. (?:out|dry|sit|stand)", "(?:sit|stand|dry|wait) .. (?:before|until|till) .. (?:{step=bake}|bake|oven|go in|they)", "(?:skin|tacky)"],
     asks: ["(?:do|must|should|need|have) .. {step=rest}"],
     headline: "30 min (30-60), until the tops no longer stick to a finger; none with the no-rest method",
     figures: [{ name: "rest", value: 30, low: 30, high: 60, unit: "min" }],
@@ -95,7 +97,7 @@ export const methodRows: readonly MethodRow[] = [
     id: "bake",
     words: ["{step=bake}", "bake", "baking"],
     loose: ["oven", "{count=shells}", "{count=macarons}"],
-    asks: ["(?:oven|baking|bake) (?:temp|temperature|heat|setting|time)", "(?:temp|temperature) .. oven"],
+    asks: ["(?:how do i|how can i|how will i|how do you) (?:know|tell) .. (?:{step=bake}|done|baked|cooked)", "(?:oven|baking|bake) (?:temp|temperature|heat|setting|time)", "(?:temp|temperature) .. oven"],
     headline: `${shellOven.celsius} °C (${shellOven.fahrenheit} °F) for ${shellOven.minutes} min (${shellOven.low}-${shellOven.high})`,
     figures: [
       { name: "oven", value: shellOven.celsius, unit: "°C" },
@@ -125,6 +127,7 @@ export const methodRows: readonly MethodRow[] = [
   {
     id: "ganache sets",
     words: ["{step=ganache_sets}", "{base=ganache} .. (?:set|sets|setting|firm|fridge|cool|thicken|{step=chill}|{step=cool}|{step=rest})", "(?:before|until|till) .. (?:pipe|{use=piping}) .. {base=ganache}", "(?:set|chill|cool|firm up) .. {base=ganache}"],
+    asks: ["how long .. {base=ganache} (?:to |need to |have to |take to |should )?(?:set|sets|setting|firm up)", "how long .. {base=ganache} .. (?:set|sets|setting|fridge|harden|firm|{step=chill}|{step=cool})"],
     headline: "30-60 min in the fridge, or a few hours at room temperature, film on the surface; pipe before it is fully hard",
     figures: [{ name: "ganache sets", value: 45, low: 30, high: 60, unit: "min" }],
     steps: ["film straight onto the surface", "30-60 min in the fridge, or a few hours at room temperature", "pipe before it is fully hard"],
@@ -133,7 +136,7 @@ export const methodRows: readonly MethodRow[] = [
   },
   {
     id: "ganache",
-    words: ["{base=ganache}", "(?:hot|simmering|boiling|warm|{ingredient=cream}) .. {ingredient=cream|chocolate|dark_chocolate|milk_chocolate|white_chocolate} .. (?:{ingredient}|{chocolate}|stir|over|onto|on|wait)", "{ingredient=cream} .. (?:over|on|onto|into|to) .. {ingredient}", "wait before .. stir", "{ingredient=cream} .. (?:boil|simmer|hot)"],
+    words: ["{base=ganache}", "(?:hot|simmering|boiling|warm|{ingredient=cream}) .. {ingredient=cream|chocolate|dark_chocolate|milk_chocolate|white_chocolate} .. (?:{ingredient}|{chocolate}|stir|over|onto|on|wait)", "{ingredient=cream} .. (?:over|on|onto|into|to) .. {ingredient}", "wait before .. stir\\S*", "(?:wait|stir|stirring) .. {ingredient=cream}", "{ingredient=cream} .. (?:boil|simmer|hot)"],
     loose: ["{ingredient=cream}"],
     headline: "Simmering cream over chopped chocolate, wait 1-2 min, then stir from the center outward",
     figures: [

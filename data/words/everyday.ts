@@ -20,6 +20,7 @@ amts amount amounts amt qty quantities quantity portion
 ingredient ingredients allergen allergens label labels margin markup profit price pricing cost costs charge sell
 sells selling sold packaging packets ribbon ribbons labour labor wages hourly euros quid
 colour colours color colors coloured colored dye flavour flavours flavor flavors flavoured flavored flavouring
+stir stirring stirs whisking whisked sift temper tempering emulsify double boiler bain marie
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed
 weigh weighs weighed weight weights gram grams meringue macaronage croquant craquelin feuilletine couverture
 center centre rings ring core poem football joke weather news bitcoin capital president song sing story

@@ -132,6 +132,9 @@ function readCounted(tokens: readonly Token[], i: number): AmountRead | undefine
 
 /** "double it", "halve": a factor said as one word. */
 function readFactorWord(tokens: readonly Token[], i: number): AmountRead | undefined {
+  // "house shells x 1.75"; between two numbers it multiplies, or stands between a tray's sides
+  const times = text(tokens[i]) === "x" && tokens[i - 1]?.kind !== "number" ? readNumber(tokens, i + 1) : undefined;
+  if (times && !readUnit(tokens, times.next, times.value)) return made(times.value, "times", "number", times.next);
   const factor = tokens[i]?.kind === "word" ? factorWords[text(tokens[i])] : undefined;
   if (factor === undefined || text(tokens[i + 1]) === "cream") return undefined;
   return made(factor, "times", "number", i + 1);
@@ -228,15 +231,14 @@ export function readUnit(tokens: readonly Token[], i: number, value: number): Un
   const next = i + found.words.length;
   const unit = found.risky ? settle(tokens, i, next, value) : found.unit;
   if (!unit) return undefined;
-  // "pounds" with a currency sense is left to money signs; "mint" and "mints" are no minutes
-  const after =
-    text(tokens[next]) === "." && tokens[next]?.gap === false && tokens[next + 1] ? next + 1 : next;
-  return {
-    unit,
-    dim: unitRow(unit).dim,
-    next: found.words.length === 1 && token.text.length <= 4 ? after : next,
-  };
+  // "2 tbsp. cocoa": the dot of an abbreviation, not the sentence's end
+  const dotted =
+    ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) && text(tokens[next]) === "." && tokens[next]?.gap === false;
+  const goesOn = dotted && tokens[next + 1]?.kind === "word" && !sentenceStarts.has(text(tokens[next + 1]));
+  return { unit, dim: unitRow(unit).dim, next: goesOn ? next + 1 : next };
 }
+
+const sentenceStarts = new Set("how what whats which is does can should when so and i ive it that".split(" "));
 
 /** Which of its meanings a one-letter unit has, from the number before it and the word behind it. */
 function settle(tokens: readonly Token[], i: number, next: number, value: number): string | undefined {

@@ -10,7 +10,7 @@ const openers =
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
-  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|save (?:the )?recipe|save formula|pantry|shopping)(?: |$)/;
+  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
 const timerInside = /^(?:and |then |also )*(?:set|start|put|begin) .*(?:timer|alarm|<time)/;
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
@@ -66,8 +66,9 @@ function cutWithin(
     const next = nextJoint(items, i + joint);
     const head = items.slice(i + joint, next);
     const rightAsks =
-      (openers.test(`${mask(right)} `) && !isTail(head)) ||
+      (openers.test(`${mask(right)} `) && !isTail(head) && !howAlone.test(mask(head))) ||
       (carriesAmount(head) && standsAlone(head, tools, mask) && carriesAmount(left)) ||
+      flavorsAll(head, tools, mask) ||
       parallelTimes(left, head, mask);
     if (!rightAsks) continue;
     out.push(left);
@@ -76,6 +77,15 @@ function cutWithin(
   out.push(items.slice(from));
   return out;
 }
+
+/** "... and how long?": of what stands before it. */
+const howAlone = /^(?:for )?how (?:long|much|many)(?: for)?(?: \?)?$/;
+
+/** "... and mint flavor for the whole of it": a dose for what the first part makes. */
+const flavorsAll = (items: readonly Item[], tools: readonly Tool[], mask: (part: readonly Item[]) => string) =>
+  items.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
+  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each)(?: |$)/.test(mask(items)) &&
+  standsAlone(items, tools, mask);
 
 const isJoint = (item: Item | undefined) =>
   (item?.is === "word" && ["and", "then", "also", "plus", "n"].includes(item.text)) ||

@@ -23,6 +23,7 @@ export function normalise(asked: string): string {
     .replace(/[‐-―−]/g, "-")
     .replace(/[×✕✖]/g, "x")
     .replace(/÷/g, "/")
+    .replace(/[→⇒➔➜]|-+>|=>/g, " to ")
     .replace(/º/g, "°")
     .toLowerCase()
     .normalize("NFD")

@@ -56,8 +56,14 @@ function settleSymptoms(items: readonly Item[]): void {
   const named = new Set<string | undefined>(
     items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])),
   );
-  for (const item of items) {
+  for (const [at, item] of items.entries()) {
     if (item.is !== "thing" || !item.thing.symptom) continue;
+    // "I have cracked five egg whites" is no fault
+    const next = items[at + 1];
+    if (item.thing.text === "cracked" && (next?.is === "amount" || (next?.is === "thing" && next.thing.ingredient))) {
+      delete item.thing.symptom;
+      continue;
+    }
     const ids = item.thing.symptom.split("|");
     const found = ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id));
     // "separated", "thin": with no mix named it is just a word; "too thin" says that something is wrong

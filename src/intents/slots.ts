@@ -16,7 +16,7 @@ export function dimensionOf(slot: string): Dimension | undefined {
 }
 
 const talk = new Set(
-  "and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah ones one each them those which would you could do does please same hmm wait there theres weighs".split(
+  "and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah diameter wide across size sized now then when also still really big maybe ones one each them those which would you could do does please same hmm wait there theres weighs".split(
     " ",
   ),
 );
@@ -60,4 +60,20 @@ function valueFor(slot: string, amount: Amount): number | undefined {
   if (slot.endsWith("_h")) return bare ? amount.value : inBase(amount.value, amount.unit) / 60;
   if (slot.endsWith("_c")) return bare ? amount.value : celsius(amount.value, amount.unit);
   return amount.value;
+}
+
+/** The inputs that "double it" or "half of that" is about, the most telling first. */
+const scaled = ["base_g", "total_g", "chocolate_g", "cream_g", "batter_g", "filling_g", "butter_g", "sugar_g", "whites_g", "whites_count", "macarons", "shells", "flavor_g"];
+
+/**
+ * "double it", "half of that", "twice as much": the earlier weights and counts times the factor. Undefined where the
+ * sentence holds another number, or nothing earlier can be multiplied.
+ */
+export function multiplied(reading: Reading, before: Inputs): Inputs | undefined {
+  const [only, ...others] = reading.amounts;
+  if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction)) return undefined;
+  const slots = scaled.filter((slot) => typeof before[slot] === "number");
+  const both = slots.includes("chocolate_g") && slots.includes("cream_g") ? ["chocolate_g", "cream_g"] : slots.slice(0, 1);
+  if (both.length === 0) return undefined;
+  return Object.fromEntries(both.map((slot) => [slot, (before[slot] as number) * only.value]));
 }

@@ -24,6 +24,7 @@ export const explain = tool<ExplainInputs>({
       `how (?:did|do|would|have) (?:you|u|ya) (?:get|got|work|worked|come|figure|figured|calculate|calculated|arrive|arrived|reach|reached|know|compute|computed|do) (?:to |at |up |with |out )?${it}`,
       `how (?:is|was|were|are) ${it} (?:worked out|calculated|computed|figured|done)`,
       `where (?:do|did|does|is|are|have) (?:you|u|${it}) .. (?:get|got|come|from|getting)`,
+      "where (?:do|does|did) .. come from",
       `(?:explain|explian) (?:${it}|yourself|how you)`,
       "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",
       "(?:whats|what is|wheres) (?:the|your) (?:rule|reasoning|math|maths|working|source)(?: (?:for|behind) \\S+)?(?: [?])*$",
@@ -36,7 +37,7 @@ export const explain = tool<ExplainInputs>({
       `(?:take|talk|walk|run) me through ${it}`,
     ],
     [2, "step by step", "(?:show|see) (?:the |your )?working", "reason behind"],
-    [-3, "{symptom}", "(?:wont|doesnt|didnt|keep|keeps|went|gone|going) "],
+    [-3, "{symptom}", "(?:wont|doesnt|didnt|keep|keeps|went|gone|going)"],
   ),
   examples: [
     { say: "why?", inputs: { about: "rule" } },

@@ -28,6 +28,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
     purpose: "What I can do, with examples that work",
     inputs,
     cues: cues(
+      [6, "^(?:(?:can you|could you|please|pls|i need|some|more|give me|show me|ok) )*help (?:me )?(?:with|about|on) (?:the |my |a |some )?\\S+(?: \\S+)?(?: [?!.])*$"],
       [
         4,
         `^(?:(?:please|pls|ok|i need|some|can you|could you|can u|oh|um) )*help(?: me)?(?: out)?${end}`,
@@ -38,11 +39,12 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         "what (?:does|do) (?:this|it|you) do" + end,
         "how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?" + end,
         "(?:show|give) (?:me )?(?:some |the |a few )?(?:examples?|commands?|options)" + end,
+        "^(?:some |a few |any )?examples?" + end,
         "(?:list|what are) (?:the |your )?(?:commands|options|features|calculators|tools)",
         "(?:who|what) are (?:you|u)" + end,
         "whats your name" + end,
         `^(?:${praise} )*${thanks}(?: ${praise})*${end}`,
-        `^${thanks} `,
+        `^${thanks}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
         `^${hello}${end}`,
         "^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)" + end,

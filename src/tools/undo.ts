@@ -17,7 +17,7 @@ export const undo = tool<z.infer<typeof inputs>>({
     [4, `^${lead}undo(?: ${last})?${end}`, `(?:take|took) ${last} back`, `take back ${last}`, `undo ${last}`, `revert ${last}`, `^${lead}revert${end}`, `reverse ${last}`],
     [4, `^${lead}scrap ${last}${end}`, "(?:put|change|set) it back (?:how|the way|to what) it was", "^go back one(?: step)?$", "i (?:didnt|did not) mean (?:to do |to |to say )?(?:that|it)$"],
     [3, "undo"],
-    [-3, "{weight}", "{volume}", "{percent}", "(?:how|what) "],
+    [-3, "{weight}", "{volume}", "{percent}", "(?:how|what)(?! i )"],
   ),
   examples: [
     { say: "undo", inputs: {} },

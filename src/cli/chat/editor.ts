@@ -19,7 +19,7 @@ export interface Edited {
   editor: Editor;
   /** Lines that were ended, in order. */
   submitted: string[];
-  /** The baker wants to go: at once, or when what was submitted is answered. Later keys are not carried out. */
+  /** The baker wants to go: at once, or when what was submitted is answered. Later keys do nothing. */
   leave?: "now" | "in turn";
 }
 

@@ -1,4 +1,4 @@
-/** The live part of the screen: timers, the question being written, a hint. Short at any size of the window. */
+/** The live part of the screen: timers, the question being written, a hint. Short in any window. */
 import type { Timer } from "../../tools/contract/record.ts";
 import { timerLines } from "./countdown.ts";
 import type { Editor } from "./editor.ts";
@@ -14,7 +14,7 @@ export interface FrameInput {
   now_ms: number;
   signs: Signs;
   still: boolean;
-  /** While the window is dragged the hint goes: what is dropped below the cursor then is drawn anew after it. */
+  /** While the window is dragged the hint goes: what the terminal drops below the cursor is drawn anew. */
   settling?: boolean;
 }
 
@@ -28,7 +28,7 @@ const hint = '"help" for examples, "bye" to leave';
 const mostTimers = 4;
 const mostQuestion = 6;
 
-/** Lays the live part out. It stays at least two lines shorter than the window, which keeps the scrollback whole. */
+/** Lays the live part out, at least two lines shorter than the window: that keeps the scrollback whole. */
 export function layFrame(input: FrameInput): Frame {
   const room = Math.max(1, input.rows - 2);
   const most = Math.max(0, Math.min(mostTimers, room - 2));

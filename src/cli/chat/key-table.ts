@@ -74,7 +74,7 @@ export function csiKey(sequence: string): EditKey | undefined {
   return (held ? withModifier[name] : undefined) ?? byName[name];
 }
 
-// A sequence from its start: cursor and function keys, one-letter ones, and the strings that terminals answer with.
+// A sequence from its start: cursor and function keys, and the strings that terminals answer with.
 // Put together from text, since each part is written twice: once for the whole, once for what has only begun.
 const introducer = "\\u001b(?:";
 const cursorKey = "\\[\\[?[0-?]*[ -/]*";

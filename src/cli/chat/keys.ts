@@ -1,4 +1,4 @@
-/** From what the terminal sends to what the line editor does. Pure: what a chunk leaves unfinished is in the state. */
+/** From what the terminal sends to what the editor does. Pure: what a chunk leaves open is in the state. */
 import { controlKeys, csiKey, type EditKey, metaKeys, readSequence } from "./key-table.ts";
 
 export type Key = { do: "insert"; text: string } | EditKey;

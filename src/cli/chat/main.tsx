@@ -6,8 +6,8 @@ import type { ChatOptions } from "./options.ts";
 export type { ChatOptions } from "./options.ts";
 
 /**
- * Opens the chat in a terminal and resolves when the baker has left it, with the terminal as it was before and
- * nothing of the record under way. It never ends the process itself.
+ * Opens the chat in a terminal and resolves when the baker has left it, with the terminal as it was before
+ * and nothing of the record under way. It never ends the process itself.
  *
  * Needs a terminal on both streams; without one, lines are answered as plain text elsewhere.
  * @throws what broke inside the view; what goes wrong with the record is said in the chat, which stays open

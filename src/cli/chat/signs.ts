@@ -16,8 +16,8 @@ export const ascii: Signs = { prompt: "u ", gap: "..", full: "#", empty: "." };
 type Environment = Readonly<Record<string, string | undefined>>;
 
 /**
- * Chooses by the locale that is in force. Where none is set, as in many containers, the terminal is taken to be
- * a UTF-8 one: node writes UTF-8 in any case.
+ * Chooses by the locale that is in force. Where none is set, as in many containers, the terminal is taken to
+ * be a UTF-8 one: node writes UTF-8 in any case.
  */
 export function signsFor(env: Environment): Signs {
   if (env.TERM === "linux" || env.TERM === "dumb") return ascii;

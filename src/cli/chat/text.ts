@@ -1,4 +1,4 @@
-/** Text as a terminal sees it: what counts as one character to the eye, how many cells it takes, what may be shown. */
+/** Text as a terminal sees it: what the eye takes for one character, its cells, what may be shown. */
 
 const segmenter = new Intl.Segmenter(undefined, { granularity: "grapheme" });
 const plainAscii = /^[\x20-\x7e]*$/;

@@ -43,7 +43,7 @@ const colored: Readonly<Record<Tone, Style>> = {
   trouble: { bold: true, color: "red" },
 };
 
-/** The style of a tone. Without color only weight is left: dim is a gray on many terminals, so it goes too. */
+/** The style of a tone. Without color only weight is left: dim is a gray on many terminals, so it goes. */
 export function styleOf(tone: Tone, color: boolean): Style {
   return color ? colored[tone] : colored[tone].bold ? { bold: true } : {};
 }

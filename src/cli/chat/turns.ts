@@ -22,7 +22,7 @@ export interface Turns {
   stop(): Promise<void>;
 }
 
-/** A queue of questions. A word like "bye" leaves when its turn comes, so that what was asked before is answered. */
+/** A queue of questions. A word like "bye" leaves in its turn, so that what was asked before is answered. */
 export function startTurns(around: TurnsAround): Turns {
   let stopped = false;
   let talking = false;

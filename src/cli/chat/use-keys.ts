@@ -8,11 +8,11 @@ const pasteMarksOff = "\u001b[?2004l";
 const sequence_ms = 60;
 
 /**
- * Hands over every key from the terminal. It reads the stream itself: ink's own reading drops the escape that tells
- * a pasted text from a typed one, and takes a sequence that comes in two pieces for text.
+ * Hands over every key from the terminal. It reads the stream itself: ink's own reading drops the escape that
+ * tells a pasted text from a typed one, and takes a sequence that comes in two pieces for text.
  *
- * Set up and taken down in layout effects, which ink runs even when a signal ends the process: the terminal gets
- * its paste mode and its line mode back.
+ * Set up and taken down in layout effects, which ink runs even when a signal ends the process: the terminal
+ * gets its paste mode and its line mode back.
  * @param onKeys called with what one chunk holds
  * @param onEnd the terminal is gone
  */

@@ -13,8 +13,8 @@ const settle_ms = 120;
 /**
  * The window's size in cells, kept current.
  *
- * A terminal that gets lower drops the lines below its cursor, and ink, which goes down over them before it wipes
- * its last frame, would then wipe as many finished lines above it. So room for them is made first.
+ * A terminal that gets lower drops the lines below its cursor, and ink, which goes down over them before it
+ * wipes its last frame, would then wipe as many finished lines above it. So room for them is made first.
  * @param below how many lines of the last frame are below the cursor
  */
 export function useSize(below: () => number): Size {
@@ -26,7 +26,7 @@ export function useSize(below: () => number): Size {
       clearTimeout(quiet);
       const lines = below();
       if (lines > 0) stdout.write(`${"\n".repeat(lines)}\u001b[${lines}A`);
-      setSize({ ...read(stdout), settling: false });
+      setSize({ ...read(stdout), settling: true });
       quiet = setTimeout(() => setSize({ ...read(stdout), settling: false }), settle_ms);
     };
     // Ahead of ink's own listener.

@@ -27,7 +27,7 @@ export interface Watch {
   stop(): Promise<void>;
 }
 
-/** Watches until stopped. A record that can't be read is named once, and looked at again after the next answer. */
+/** Watches until stopped. A record that can't be read is named once, and read again after the next answer. */
 export function watchTimers(around: WatchAround): Watch {
   // A timer that is set anew after it rang has another due time and rings again.
   const rung = new Set<string>();
@@ -70,7 +70,7 @@ export function watchTimers(around: WatchAround): Watch {
   };
 }
 
-/** To the next full second of the soonest timer, so that its countdown skips none; never a rush, also if the clock stands. */
+/** To the soonest timer's next full second, so that its countdown skips none; no rush if the clock stands. */
 function pause(left_ms: number): number {
   if (left_ms <= tick_ms + shortest_ms) return Math.max(shortest_ms, left_ms);
   const rest = left_ms % tick_ms;

@@ -50,6 +50,8 @@ export interface Thing {
   /** Something countable: macarons, shells, whites, trays, bowls, batches, boxes. */
   count?: string;
   step?: string;
+  /** A saved recipe of the baker's own, by its name. */
+  formula?: string;
   symptom?: string;
   color?: string;
   /** A bare unit: "in grams". */

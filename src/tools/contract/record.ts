@@ -86,6 +86,13 @@ export const Bench = z.object({
   rest_min: optionalNumber,
   cool_min: optionalNumber,
   mature_h: optionalNumber,
+  /** Steps of the day that need hands, in minutes; piping a tray, filling a macaron in seconds. */
+  weigh_min: optionalNumber,
+  macaronage_min: optionalNumber,
+  pipe_min: optionalNumber,
+  fill_s: optionalNumber,
+  box_min: optionalNumber,
+  warm_min: optionalNumber,
   wake_min: optionalNumber,
   sleep_min: optionalNumber,
   currency: optionalText,

@@ -17,6 +17,7 @@ const usual: Record<string, string> = { in: "mm", mm: "in", cm: "in", s: "min", 
 
 /** @throws never: what can't be turned comes back as `asking`, `impossible` or `declined`. */
 export function answerConvert(inputs: ConvertInputs, world: World): Outcome {
+  if (inputs.exchange) return { status: "declined", headline: "I know no exchange rates, so money isn't converted." };
   if (inputs.sum !== undefined) return sumAnswer(inputs.sum, inputs.sum_unit ?? "");
   if (inputs.that) return lastAnswer(inputs, world);
   if (inputs.value === undefined) return asking("How much of what is it, and into which unit?", "value");

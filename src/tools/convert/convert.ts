@@ -31,6 +31,8 @@ export const inputs = z.strictObject({
   /** Digits, operators and brackets. */
   sum: z.optional(z.string().check(z.maxLength(400))),
   sum_unit: z.optional(unit),
+  /** Money into other money. */
+  exchange: z.optional(z.boolean()),
   /** The figure of the answer before this one. */
   that: z.optional(z.boolean()),
 });
@@ -61,7 +63,7 @@ export const convert = tool<ConvertInputs>({
     { say: "18 min on the clock please", tool: "timer" },
     { say: "my oven is a fan oven", tool: "bench" },
   ],
-  rivals: [["value", "high", "unit", "to", "ingredient", "manner", "several", "unknown", "oven", "sum", "sum_unit", "that"]],
+  rivals: [["value", "high", "unit", "to", "ingredient", "manner", "several", "unknown", "oven", "sum", "sum_unit", "exchange", "that"]],
   read: readConvert,
   compute: answerConvert,
 });

@@ -22,6 +22,8 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
+  [8, `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`],
   [
     4,
     `{volume} .. ${into} (?:how many |what )?${weights}`,
@@ -91,9 +93,9 @@ export const convertCues = cues(
     `${volumes} of (?:\\S+ )?{dose} .. (?:for|in|into) .. {weight}`,
     "{money}",
     "(?:timer|timers|alarm|remind|ping|countdown)",
-    "^(?:and |please |pls )*(?:note|log|record|jot) ",
+    "^(?:and |please |pls )*(?:note|log|record|jot)",
     "(?:split|divide|share out) .. (?:into|between|equal)",
-    "my (?:\\S*<unit=cup> |cup |cups )",
+    "my (?:\\S*<unit=cup>|cup|cups)",
     "(?:remember|from now on|always|in stock|pantry|cupboard|used)",
     "{weight} .. {base} .. {dose}",
     "{dose} .. {weight} .. {base}",

@@ -18,6 +18,7 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const before = memory.last?.tool === "convert" && (memory.follows || memory.slot) ? (memory.last.inputs as Draft) : undefined;
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;
   if (answer) return [answer];
+  if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
   const sum = sumOf(reading);
   if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
   const orders = ordersIn(reading);

@@ -30,7 +30,8 @@ export function answerCost(inputs: CostInputs, world: World): Outcome {
   if (inputs.mixed) return { status: "impossible", headline: `I can't add ${inputs.mixed}: say it all in one currency.` };
   const bill = billOf(inputs, world);
   if (bill && "status" in bill) return bill;
-  const want = inputs.want ?? (inputs.price !== undefined ? "margin" : "cost");
+  const shared = inputs.margin_percent !== undefined || inputs.markup_percent !== undefined || inputs.food_cost_percent !== undefined;
+  const want = inputs.want ?? (shared ? "price" : inputs.price !== undefined ? "margin" : "cost");
   if (!bill) return inputs.price !== undefined && inputs.margin_percent !== undefined ? backward(inputs, world) : asking("What does it cost to make?", "cost");
   if (want === "price") return priceOf(inputs, bill);
   if (want === "cost") return costAlone(inputs, bill);

@@ -49,13 +49,14 @@ export const cost = tool<CostInputs>({
   name: "cost",
   purpose: "What a batch costs, what to charge, margin and markup",
   inputs,
+  // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
-    [4, "(?:margin|markup|mark up|food cost|profit)(?: |$)", "{money} .. (?:charge|margin|markup|price|sell|sells|ingredients|packaging|boxes|{count=boxes})", "{weight} .. {ingredient} .. {money}", "{money} .. {ingredient} .. (?:cost|come to)", "(?:what|how much) .. (?:charge|sell .. for)", "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)", "(?:cost|costs) .. {money} .. {money}", "(?:cost|costs) (?:of|per|for) (?:a|one|each|the|my|this|that)? ?{count=(batches|macarons|boxes)}", "what (?:price|should i charge|do i charge|to charge)"],
-    [3, "(?:cost|costs) (?:me )?{money}", "{money} .. to make", "(?:sell|sells|selling|charge|charging|priced?) .. {money}", "(?:what|how much) .. {weight} .. {ingredient} .. cost", "how much (?:does|do|did|would|will) .. cost", "what (?:does|do|did|would|will) .. cost", "(?:price|cost) .. {percent}", "{money} .. {percent}", "per {count=macarons} .. cost", "cost .. (?:per|each|a piece|apiece)"],
-    [2, "{money}", "(?:cost|costs|charge|price)(?: |$)"],
-    [1, "{percent}", "(?:packaging|boxes|ribbon|labou?r|wages?)(?: |$)"],
-    [-6, "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?(?: |$)", "{money} .. (?:remember|save|note)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)(?: |$)"],
-    [-4, "(?:currency|labor rate|labour rate)(?: |$)", "(?:pantry|larder|stock|shelf|cupboard)(?: |$)", "label", "allergens?", "(?:bought|paid) .. {money}", "{dose=flavor} .. {percent}", "{percent} .. {dose}", "{percent} .. {base}", "timer"],
+    [4, "(?:margin|markup|mark up|food cost|profit)", "{money} .. (?:charge|price)", "(?:charge|price) .. {money}", "(?:what|how much) .. (?:charge|sell .. for)", "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)", "(?:what|whats|how much) .. (?:cost|costs|cost me|come to|run me)", "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)", "what (?:price|should i charge|do i charge|to charge)", "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}"],
+    [3, "price .. {percent}", "(?:worth|break even)"],
+    [2, "{money}", "(?:cost|costs|charge|price)"],
+    [1, "{percent}", "(?:packaging|boxes|ribbon|labou?r|wages?|ingredients)", "to make", "(?:sell|sells|selling|sold)"],
+    [-6, "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?", "{money} .. (?:remember|save|note)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)"],
+    [-4, "(?:currency|labor rate|labour rate)", "(?:pantry|larder|stock|shelf|cupboard)", "label", "allergens?", "(?:bought|paid) .. {money}", "{dose=flavor} .. {percent}", "{percent} .. {dose}", "{percent} .. {base}", "timer"],
   ),
   examples: [
     { say: "$8.40 of ingredients and $3.60 for boxes, what do I charge for a 60 % margin", inputs: { ingredients: 8.4, packaging: 3.6, margin_percent: 60, want: "price" } },

@@ -1,5 +1,6 @@
 /** The sums of money in a sentence and what each is for, by the words around it. */
 import type { Amount, Reading } from "../contract/index.ts";
+import { type Piece, pieces, wordsBetween, wordsOf } from "../lib/pieces.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 
 export type Use = "price" | "ingredients" | "packaging" | "labor" | "cost" | "rate";
@@ -24,17 +25,18 @@ const general = /\b(?:costs?|spend|spent|make|makes|made|come to|came to|total|a
 
 /** Money in order. Where no sign is said at all, bare numbers beside words of money count. */
 export function sums(reading: Reading): Sum[] {
+  const list = pieces(reading);
   const signed = reading.amounts.filter((each) => each.dim === "money");
-  const moneys = signed.length > 0 ? signed : bareSums(reading);
+  const moneys = signed.length > 0 ? signed : bareSums(reading, list);
+  const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
   return moneys.map((amount, at) => {
-    const from = moneys[at - 1]?.at[1] ?? 0;
-    const to = moneys[at + 1]?.at[0] ?? reading.text.length;
+    const place = places[at] ?? 0;
     const known = amount.dim === "money";
     return {
       value: known ? inBase(amount.value, amount.unit) : amount.value,
       currency: known ? codeOf(amount.unit) : "",
       ...(known ? (amount.text.includes("$") ? { bare: "$" as const } : {}) : { bare: "" as const }),
-      use: useOf(amount, tail(reading.text.slice(from, amount.at[0])), head(reading.text.slice(amount.at[1], to))),
+      use: useOf(amount, tail(wordsBetween(list, places[at - 1] ?? -1, place)), head(wordsBetween(list, place, places[at + 1] ?? list.length))),
       amount,
     };
   });
@@ -43,8 +45,9 @@ export function sums(reading: Reading): Sum[] {
 /** "USD cent" is a hundredth of a USD. */
 const codeOf = (unit: string) => (unitRow(unit).dim === "money" ? unit.slice(0, 3) : unit);
 
-const tail = (text: string) => text.split(/[,;:?!]|\.\s|\band\b|\bbut\b|\bplus\b/).at(-1) ?? "";
-const head = (text: string) => text.split(/[,;:?!]|\.\s|\band\b|\bbut\b|\bplus\b/)[0] ?? "";
+const joint = /[,;:?!.]|\band\b|\bbut\b|\bplus\b/;
+const tail = (text: string) => text.split(joint).at(-1) ?? "";
+const head = (text: string) => text.split(joint)[0] ?? "";
 
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
@@ -54,13 +57,13 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
 }
 
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
-function bareSums(reading: Reading): Amount[] {
-  if (!/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b/.test(reading.text)) return [];
+function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
+  if (!/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b/.test(wordsOf(reading))) return [];
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
-    const before = reading.text.slice(Math.max(0, each.at[0] - 8), each.at[0]);
-    if (!each.of) return !/\bof $/.test(before);
+    const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
+    if (before === "of") return false;
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
-    return each.of.at[0] < each.at[0] && !/\bof $/.test(before);
+    return !each.of || each.of.at[0] < each.at[0];
   });
 }

@@ -2,7 +2,7 @@
 import type { Outcome, World } from "../contract/index.ts";
 import { type DayOrder, type DayPlan, type DayImpossible, planDay, rework, traysFor, usualFillings, usualSettings, wallSeconds, wallText, whatNext } from "../day-plan/index.ts";
 import { clock, friendly, localIso } from "../lib/days.ts";
-import { capital, listed, plain } from "../lib/show.ts";
+import { capital, counted, listed, plain } from "../lib/show.ts";
 import { shellsOnTray, sizing } from "../lib/sizing.ts";
 import { ahead, type Said } from "../lib/when.ts";
 import { calendarOf } from "./calendar.ts";
@@ -94,7 +94,7 @@ function shown(inputs: DayInputs, plan: DayPlan, order: DayOrder, due_ms: number
   ];
   const base: Outcome = {
     status: "answered",
-    headline: `Start ${friendly(start_ms, world.now_ms)} for ${plain(order.macarons)} macarons, ${trays} trays, ready ${friendly(due_ms, world.now_ms)}`,
+    headline: `Start ${friendly(start_ms, world.now_ms)} for ${plain(order.macarons)} macarons, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`,
     rule: planRule(world),
     assumed,
     cautions: ["Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word."],

@@ -30,8 +30,9 @@ function readWant(reading: Reading): Draft | undefined {
 }
 
 function readOrder(reading: Reading, memory: Memory): Draft {
-  const counted = reading.amounts.find((each) => each.dim === "number" && (each.of?.count === "macarons" || each.of?.count === "boxes") && !each.fraction)?.value;
-  const bare = counted === undefined && (memory.slot === "macarons" || memory.follows) ? bareNumbers(reading)[0]?.value : undefined;
+  const counted = countedMacarons(reading);
+  const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
+  const bare = counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows) ? bareNumbers(reading)[0]?.value : undefined;
   const macarons = counted ?? bare;
   const size = diameter(reading);
   const fillings = reading.things.flatMap((each) => (each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : []));
@@ -42,6 +43,15 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(fillings.length > 0 ? { fillings: [...new Set(fillings)] } : {}),
     ...(noRest ? { no_rest: true } : {}),
   };
+}
+
+/** "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for. */
+function countedMacarons(reading: Reading): number | undefined {
+  const counts = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+  const boxes = counts.find((each) => each.of?.count === "boxes");
+  const inEach = boxes && counts.find((each) => each !== boxes && (!each.of || each.of.count === "macarons") && /box\w* (?:of|with) $/.test(reading.text.slice(0, each.at[0])));
+  if (boxes && inEach) return boxes.value * inEach.value;
+  return counts.find((each) => each.of?.count === "macarons")?.value;
 }
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */

@@ -68,7 +68,7 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
   const bottle = bottleFor(inputs, world.bottles);
   const own = bottle?.low_percent !== undefined ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const) : undefined;
   const said = inputs.percent !== undefined ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const) : undefined;
-  const wantsRule = said === undefined || inputs.flavor_g !== undefined;
+  const wantsRule = said === undefined;
   if (!row || (!range && !own && wantsRule))
     return { status: "declined", headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`, cautions: [labelCaution] };
   const [low, high] = said ?? own ?? range ?? [0, 0];

@@ -138,6 +138,8 @@ function baseOfParts(parts: readonly Weighed[]): string | undefined {
 
 function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
   const own = weights.find((each) => each.thing && !each.thing.base && (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)));
+  // a spoon of a liquid flavor counts as water, whatever else the tables know of it
+  if (own?.estimate && liquidRows.has(target.dose ?? "flavor")) return byVolume(own.amount);
   if (own) return { flavor_g: own.grams };
   const said = reading.amounts.find((each) => ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id));
   if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor")) return { unweighable: `${said.text} of ${target.text}` };
@@ -160,7 +162,7 @@ function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: 
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
-  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|enough|too (?:strong|weak|much|little)|(?:^| )only |already|went in|alright|okay|overd/);
+  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|enough|too (?:strong|weak|much|little)|already|went in|alright|okay|overd/);
   const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
   if (at !== undefined) return { percent: at };
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
@@ -196,7 +198,9 @@ function readShare(reading: Reading): Draft {
 function readWant(reading: Reading): Draft {
   const mend = /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
   const more = /how much (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
-  if (mend || more) return { want: "mend" };
+  const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
+  const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
+  if (mend || more || asksBase) return { want: "mend" };
   return {};
 }
 

@@ -28,11 +28,11 @@ export const formula = tool<FormulaInputs>({
   purpose: "Your own recipes: save, show, list, correct, forget",
   inputs,
   cues: cues(
-    [6, "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)", "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)", "(?:what|which|show|list|how many) .. (?:recipes|formulas|formulae)(?: |$)", "(?:forget|delete|remove|drop|lose|throw out) (?:the |my )?(?:recipe |formula )?{formula}", "(?:forget|delete|remove) .. (?:recipe|formula)", "(?:show|read|tell|give) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}", "(?:whats|what is|what was|what goes) (?:in )?(?:the |my )?{formula}", "rename .. {formula}", "call it .. : {weight}", "save (?:it|that|this) as", "^(?:my )?(?:recipe|formula) [^<]* : {weight}"],
+    [6, "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)", "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)", "(?:what|which|show|list|how many) .. (?:recipes|formulas|formulae)", "(?:forget|delete|remove|drop|lose|throw out) (?:the |my )?(?:recipe |formula )?{formula}", "(?:forget|delete|remove) .. (?:recipe|formula)", "(?:show|read|tell|give) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}", "(?:whats|what is|what was|what goes) (?:in )?(?:the |my )?{formula}", "rename .. {formula}", "call it .. : {weight}", "save (?:it|that|this) as", "^(?:my )?(?:recipe|formula) [^<]* : {weight}"],
     [5, "{formula} .. (?:has|have|should|takes|gets|with) .. {weight} .. {ingredient}", "(?:change|correct|fix|make|set|put) .. {formula} .. {weight}", "(?:change|correct|fix|make|set|put|take) .. {ingredient} .. {formula}", "{formula} .. {ingredient} .. {weight}", "^{formula}$", "recipe for {formula}"],
-    [4, "from now on .. {weight} .. {ingredient}", "(?:recipes|formulas)(?: |$)"],
+    [4, "from now on .. {weight} .. {ingredient}", "(?:recipes|formulas)"],
     [2, "{formula}"],
-    [-6, "scale|rescale|resize|times|double|halve|half of|{factor}", "(?:cost|costs|label|allergens?|buy|margin)(?: |$)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|jot)(?: |$)", "bottle"],
+    [-6, "scale|rescale|resize|times|double|halve|half of|{factor}", "(?:cost|costs|label|allergens?|buy|margin)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|jot)", "bottle"],
     [-4, "{formula} (?:to|for|from|with) (?:{weight}|{number})", "how many {count}", "how much", "(?:says|calls for) .. only"],
   ),
   examples: [

@@ -97,6 +97,9 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   if (!mass || (before && Object.keys(before).some((key) => key.endsWith("_g")) && mass.thing === "ganache" && !readWant(reading).want)) return {};
+  const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
+  if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
+  if (/chocolate$/.test(mass.thing) && asked) return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   return pointsBack(reading) || says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) || readWant(reading).want === "split" ? { total_g: mass.grams } : {};
 }

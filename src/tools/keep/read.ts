@@ -1,6 +1,7 @@
 /** Reads a question about keeping: what it is about, the days and times in it, how warm it was. */
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { celsius, inBase } from "../lib/units.ts";
+import { placeless } from "../lib/when-said.ts";
 import type { KeepInputs } from "./keep.ts";
 
 type Draft = Partial<KeepInputs>;
@@ -54,18 +55,18 @@ function readDays(reading: Reading, memory: Memory): Draft {
   const out: Draft = {};
   const slot = memory.slot === "made" || memory.slot === "frozen" || memory.slot === "thawed" ? memory.slot : undefined;
   const first = reading.whens[0];
-  if (slot && first) return { [slot]: { ...first } };
+  if (slot && first) return { [slot]: placeless(first) };
   let from = clauseStart(reading);
   for (const when of reading.whens) {
     const before = reading.text.slice(from, when.at[0]);
     const deeds = deedsIn(before);
-    if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined) out.out_since = { ...when };
-    else if (deeds.length === 0) Object.assign(out, out.made === undefined && madeBehind(reading, when) ? { made: { ...when } } : isClockTalk(when) ? {} : { on: { ...when } });
-    else for (const deed of deeds) out[deed] ??= { ...when };
+    if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined) out.out_since = placeless(when);
+    else if (deeds.length === 0) Object.assign(out, out.made === undefined && madeBehind(reading, when) ? { made: placeless(when) } : isClockTalk(when) ? {} : { on: placeless(when) });
+    else for (const deed of deeds) out[deed] ??= placeless(when);
     from = when.at[1];
   }
   const age = ageInFridge(reading);
-  if (age !== undefined && out.made === undefined) out.made = { days: -age, text: `${age} days ago` };
+  if (age !== undefined && out.made === undefined) out.made = { days: -age };
   if (out.made && /\b(?:will|going to|gonna|want to|plan to|if i (?:make|fill)|making|filling)\b/.test(plainWords(reading)) && !/\b(?:made|filled)\b/.test(plainWords(reading))) out.coming = true;
   return out;
 }

@@ -32,11 +32,11 @@ export const label = tool<LabelInputs>({
   purpose: "The label: ingredients in order, allergens, net weight, dates, for the US or the EU",
   inputs,
   cues: cues(
-    [5, "(?:allergens?|allergen|allergies)(?: |$)", "(?:us|usa|u s|american|eu|e u|european|uk) labels?(?: |$)", "labels? .. {ingredient} .. {weight}", "labels? .. {weight} .. {ingredient}"],
-    [4, "labels?(?: |$)", "(?:contains|contain) (?:line|statement)", "(?:declare|declaration)(?: |$)", "ingredients? (?:list|line|statement)", "best (?:by|before) date", "(?:nut|gluten|dairy|egg|milk|soy|lactose) free", "allergic", "allergy", "net (?:weight|wt)"],
-    [1, "{weight} .. {ingredient}", "(?:contains|contain)(?: |$)"],
-    [-6, "(?:bottle|flavor|flavour|oil|extract) label", "label (?:says|said|reads|on (?:my|the) bottle)", "(?:timer|alarm)(?: |$)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot)(?: |$)", "label it", "label (?:the|that|this) timer"],
-    [-4, "(?:cost|costs|price|charge|margin|markup)(?: |$)", "box and label", "time to label"],
+    [5, "(?:allergens?|allergen|allergies)", "(?:us|usa|u s|american|eu|e u|european|uk) labels?", "labels? .. {ingredient} .. {weight}", "labels? .. {weight} .. {ingredient}"],
+    [4, "labels?", "(?:contains|contain) (?:line|statement)", "(?:declare|declaration)", "ingredients? (?:list|line|statement)", "best (?:by|before) date", "(?:nut|gluten|dairy|egg|milk|soy|lactose) free", "allergic", "allergy"],
+    [1, "net (?:weight|wt)", "{weight} .. {ingredient}", "(?:contains|contain)"],
+    [-6, "(?:bottle|flavor|flavour|oil|extract) label", "label (?:says|said|reads|on (?:my|the) bottle)", "(?:timer|alarm)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot)", "label it", "label (?:the|that|this) timer"],
+    [-4, "(?:cost|costs|price|charge|margin|markup)", "box and label", "time to label"],
   ),
   examples: [
     { say: "us label: 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar, 90 g butter, net weight 120 g", inputs: { market: "us", net_g: 120, want: "label" } },

@@ -2,6 +2,7 @@
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { nameOf, readLines } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
+import { placeless } from "../lib/when-said.ts";
 import type { LabelInputs } from "./label.ts";
 
 type Draft = Partial<LabelInputs>;
@@ -15,7 +16,7 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     ...(want ? { want } : {}),
     ...marketOf(reading),
     ...(net ? net.input : {}),
-    ...(made ? { made: { ...made } } : {}),
+    ...(made ? { made: placeless(made) } : {}),
   };
   const read = readLines(reading);
   const lines = read.lines.filter((each) => each.at[0] !== net?.at);

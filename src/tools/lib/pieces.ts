@@ -1,8 +1,8 @@
-/** The masked sentence as pieces in order, each with what was found there: for readers that go by neighbours. */
+/** A sentence as its pieces in order: mended words, with the finds in their places. */
 import type { Amount, Reading, Thing, When } from "../contract/index.ts";
 
 export interface Piece {
-  /** As said, typos mended: "take", "2 more minutes", "salted caramel". */
+  /** The words, mended: "and", "a hundred grams", "egg whites". */
   text: string;
   amount?: Amount;
   thing?: Thing;
@@ -27,13 +27,18 @@ export function pieces(reading: Reading): Piece[] {
     });
 }
 
-/** A plain word, nothing found in it. */
-export const isWord = (piece: Piece | undefined): piece is Piece =>
-  piece !== undefined && !piece.amount && !piece.thing && !piece.when && /^[a-z]/.test(piece.text);
+/** The mended words between two pieces, both left out. */
+export const wordsBetween = (list: readonly Piece[], from: number, to: number): string =>
+  list
+    .slice(from + 1, to)
+    .map((each) => each.text)
+    .join(" ");
+
+/** The whole sentence in mended words. */
+export const wordsOf = (reading: Reading): string => wordsBetween(pieces(reading), -1, Number.POSITIVE_INFINITY);
 
 /** A sign: comma, colon, question mark. */
-export const isSign = (piece: Piece | undefined): boolean =>
-  piece !== undefined && /^[^a-z0-9]+$/.test(piece.text);
+export const isSign = (piece: Piece | undefined): boolean => piece !== undefined && /^[^a-z0-9]+$/.test(piece.text);
 
 /** The pieces' words put together again. */
 export const textOf = (some: readonly Piece[]): string => some.map((each) => each.text).join(" ");

@@ -11,10 +11,10 @@ export interface Rating {
 }
 
 /** What a rating can be out of; "2 out of 3 trays" is none. */
-const scales = new Set([5, 6, 10, 20, 100]);
+const scales = new Set([5, 10, 20, 100]);
 const stars = new Set(["star", "stars"]);
-const leads = new Set(["rated", "rate", "rating", "score", "scored", "scores", "gave", "give", "got", "marks", "a", "an", "solid", "it", "them", "of", "was", "is", "at", ":"]);
-const strong = new Set(["rated", "rate", "rating", "score", "scored", "scores", "solid", "marks"]);
+const marks = new Set(["rated", "rate", "rating", "score", "scored", "scores", "solid", "marks", "gave", "give"]);
+const fillers = new Set(["it", "them", "these", "a", "an", "at", "of", "as", "was", "is", ":"]);
 
 /** The first rating in some pieces. */
 export function ratingIn(some: readonly Piece[]): Rating | undefined {
@@ -49,9 +49,11 @@ function rated(some: readonly Piece[], at: number): Rating | undefined {
   const mark = bare(some[at]);
   if (!mark || mark.of || mark.fraction || mark.value > 10) return undefined;
   let back = at - 1;
-  while (back > at - 4 && leads.has(some[back]?.text ?? "") && !strong.has(some[back]?.text ?? "")) back -= 1;
-  const gave = ["gave", "give"].includes(some.slice(Math.max(0, at - 3), at).find((each) => ["gave", "give"].includes(each.text))?.text ?? "") && ["a", "an"].includes(some[at - 1]?.text ?? "");
-  return strong.has(some[back]?.text ?? "") || gave ? make(mark.value, 10, some, at, at + 1) : undefined;
+  while (fillers.has(some[back]?.text ?? "")) back -= 1;
+  const verb = some[back]?.text ?? "";
+  const isGift = verb === "gave" || verb === "give";
+  const counts = marks.has(verb) && (!isGift || ["a", "an"].includes(some[at - 1]?.text ?? ""));
+  return counts ? make(mark.value, 10, some, at, at + 1) : undefined;
 }
 
 function make(up: number, down: number, some: readonly Piece[], from: number, next: number): Rating | undefined {

@@ -40,6 +40,8 @@ function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
   if (says(reading, /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/) && !says(reading, /<count=macarons/)) return "tray";
   if (/count=trays/.test(asked)) return "trays";
+  const sized = says(reading, /<length>/) && says(reading, /<count=trays/);
+  if (sized && !says(reading, /<count=macarons/) && !reading.amounts.some((each) => each.dim === "number" && each.value > 1)) return "tray";
   if (/ingredient=(egg|whites)/.test(asked) || says(reading, /crack/)) return "whites";
   if (says(reading, /(?:one|a|each|per|single) (?:\S*<length> )?\S*<count=shells/) && says(reading, /how much|batter|weigh/)) return "one";
   if (/count=macarons/.test(asked)) return "macarons";

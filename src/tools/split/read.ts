@@ -36,7 +36,8 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (fractions.length > 0 && !(fractions.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim())))
     return { percents: fractions.map((each) => shareOf(each.value * 100, named(each))), ...rest };
   if (says(reading, /(?:in|into) hal|half.and.half|in two halves/)) return { equal: 2 };
-  const parts = numbers.filter((each) => each.of?.count === "bowls" || isRatioPart(reading, each));
+  const ratio = numbers.filter((each) => isRatioPart(reading, each));
+  const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
   if (parts.length > 1) return { parts: parts.map((each) => shareOf(each.value, named(each))) };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
   if (one && (parts.length === 1 || says(reading, /split|divide|share|equal|into|between|ways|bowls/) || memory.follows || memory.slot === "equal")) return { equal: one.value };

@@ -91,7 +91,7 @@ function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft |
   const time = timeOf(some, true);
   if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask)) return undefined;
   // "at what time?" "7": the hour
-  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24) return { ...before, when: { ...before.when, minute: (time.for_min ?? 0) * 60 } };
+  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24) return { ...before, when: { text: "", ...before.when, minute: (time.for_min ?? 0) * 60 } };
   if (before.do === "add") return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
   return { ...before, ...time, ...(when ? { when } : {}) };

@@ -1,8 +1,9 @@
 /** Reads new timers: each length of time or clock time in the sentence makes one, named by the words beside it. */
 import { stepTimes } from "../../../data/rules/step-times.ts";
-import type { Amount, Memory, When } from "../contract/index.ts";
+import type { Amount, Memory } from "../contract/index.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
+import { placeless } from "../lib/when-said.ts";
 import { newName } from "./name.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -78,7 +79,7 @@ export function timeOf(some: readonly Piece[], bareToo = false): Pick<Draft, "fo
   const clock = some.find((each) => each.when?.minute !== undefined) ?? some.find((each) => each.when);
   const length = some.find((each, at) => isLength(each) && at !== shift);
   const useClock = clock && (!length || (clock.when?.minute !== undefined && waitsForMoment.test(textOf(some))));
-  if (useClock && clock.when) return { when: bareWhen(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
+  if (useClock && clock.when) return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
   if (length?.amount) return lengthOf(length.amount);
   const number = bareToo ? some.find((each) => isBare(each)) : undefined;
   return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
@@ -87,11 +88,6 @@ export function timeOf(some: readonly Piece[], bareToo = false): Pick<Draft, "fo
 const shifted = (some: readonly Piece[], at: number) => inBase(some[at]?.amount?.value ?? 0, some[at]?.amount?.unit ?? "min") * (some[at + 1]?.text === "before" ? -1 : 1);
 
 const lengthOf = ({ value, high, unit }: Amount) => ({ for_min: inBase(value, unit), ...(high !== undefined ? { high_min: inBase(high, unit) } : {}) });
-
-/** A moment without its place in the sentence. */
-function bareWhen({ text: _text, at: _at, ...when }: When): Draft["when"] {
-  return when;
-}
 
 /** "45 minutes on for it to set": what "it" is, the table says. */
 function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string {

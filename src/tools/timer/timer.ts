@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { time_min } from "../lib/inputs.ts";
+import { whenSaid } from "../lib/when-said.ts";
 import { answerTimer } from "./answer.ts";
 import { readTimer } from "./read.ts";
 
@@ -27,19 +28,7 @@ export const inputs = z.strictObject({
   /** Minutes to add, below zero to take off. */
   more_min: z.optional(minutes),
   /** A moment as said, with minutes before (below zero) or after it. */
-  when: z.optional(
-    z.object({
-      days: z.optional(z.number()),
-      weekday: z.optional(z.number()),
-      which: z.optional(z.enum(["last", "next", "this"])),
-      day: z.optional(z.number()),
-      month: z.optional(z.number()),
-      year: z.optional(z.number()),
-      minute: z.optional(z.number()),
-      half: z.optional(z.enum(["am", "pm", "24"])),
-      part: z.optional(z.enum(["morning", "afternoon", "evening", "night"])),
-    }),
-  ),
+  when: z.optional(whenSaid),
   shift_min: z.optional(minutes),
   /** The step whose own time it takes when none is said. */
   step: z.optional(z.string()),
@@ -135,7 +124,7 @@ export const timer = tool<TimerInputs>({
     { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },
     { say: "start the rest timer", inputs: { do: "set", name: "rest", step: "rest" } },
     { say: "15 minutes for tray 1 and 18 minutes for tray 2", inputs: { do: "set", name: "tray 1", for_min: 15 } },
-    { say: "ping me at quarter past ten", inputs: { do: "set", when: { minute: 615 } } },
+    { say: "ping me at quarter past ten", inputs: { do: "set", when: { minute: 615, text: "quarter past ten" } } },
     { say: "remind me to flip the tray in 7 minutes", inputs: { do: "set", name: "flip the tray", for_min: 7 } },
     { say: "how long left on the ganache", inputs: { do: "left", name: "ganache" } },
     { say: "what's running", inputs: { do: "list" } },

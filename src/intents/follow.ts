@@ -1,0 +1,108 @@
+/** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
+import { strangers } from "../../data/words/strangers.ts";
+import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
+import { faint, margin, type Score, stands } from "./choose.ts";
+import type { Names, State } from "./converse.ts";
+import { fillSlot, isBare, multiplied } from "./slots.ts";
+import { type Inputs, saidNow, withoutRivals } from "./step.ts";
+
+/** A turn that opens like this leans on the one before. */
+const leans =
+  /^(?:and|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|again)(?: |$)/;
+const pronoun =
+  /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
+
+const isLeaning = (reading: Reading) => leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
+
+/** The drafts that a calculator reads from a sentence, without what it left undefined. */
+export function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {
+  const read = tool.read(reading, memory);
+  return (Array.isArray(read) ? read : [read]).map((inputs) =>
+    Object.fromEntries(Object.entries(inputs).filter(([, value]) => value !== undefined)),
+  );
+}
+
+/**
+ * A word of another matter with no sure sign of the trade, or a sentence of which hardly a word is known: better
+ * declined than guessed at.
+ */
+export function strange(reading: Reading, points: number): boolean {
+  const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each));
+  const foreign = words.some((each) => strangers.has(each));
+  if (foreign && points < (reading.amounts.length === 0 ? 6 : 4)) return true;
+  const lost = reading.unknown.length + reading.mended.length;
+  return reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2 && reading.amounts.length === 0;
+}
+
+/** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
+export function answersPending(
+  reading: Reading,
+  state: State,
+  names: Names,
+  scores: Score[],
+  tools: readonly Tool[],
+): { tool: Tool; inputs: Inputs; filled: Inputs } | undefined {
+  const pending = state.pending;
+  const tool = pending && tools.find((each) => each.name === pending.tool);
+  if (!pending || !tool) return undefined;
+  const best = scores[0];
+  if (best && best.points >= stands && best.tool !== tool && !isBare(reading)) return undefined;
+  if (reading.unknown.length > 0 && !isBare(reading) && reading.unknown.length >= reading.mask.split(" ").length / 3)
+    return undefined;
+  const last = { tool: pending.tool, inputs: pending.inputs };
+  const found = drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names })[0] ?? {};
+  const filled = pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
+  if (Object.keys(filled).length === 0) return undefined;
+  return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
+}
+
+/** The calculator, and whether the sentence takes what is missing from the turn before; undefined when unsure. */
+export function choose(
+  reading: Reading,
+  state: State,
+  scores: Score[],
+  tools: readonly Tool[],
+  memory: (follows: boolean) => Memory,
+  trace: string[],
+): { tool: Tool; follows: boolean } | undefined {
+  const best = scores[0];
+  const last = tools.find((each) => each.name === state.last?.tool);
+  const leaning = isLeaning(reading);
+  if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
+    trace.push(`follows ${last.name}`);
+    return { tool: last, follows: true };
+  }
+  if (!best || best.points < faint) return undefined;
+  const second = scores[1];
+  if (second && best.points < stands && best.points - second.points < margin && best.tool !== last) {
+    const kept = scores.find((each) => each.tool === last && best.points - each.points < margin);
+    if (kept) return { tool: kept.tool, follows: true };
+    if (best.points < stands - 0.5) return undefined;
+  }
+  return { tool: best.tool, follows: leaning && best.tool === last };
+}
+
+/** True when the last calculator can make something of the sentence and no other has the better claim to it. */
+function follows(
+  last: Tool,
+  before: Inputs,
+  reading: Reading,
+  scores: Score[],
+  memory: Memory,
+  leaning: boolean,
+): boolean {
+  const own = scores.find((each) => each.tool === last)?.points ?? 0;
+  const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
+  const bare = isBare(reading);
+  if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
+  const bonus = bare ? (leans.test(`${reading.mask} `) ? 5 : 3) : leaning ? 2 : 0;
+  if (own + bonus <= rival - 1e-9 && rival >= stands) return false;
+  if (!bare && own + bonus < faint && rival >= faint) return false;
+  return drafts(last, reading, memory).some((draft) => {
+    const said = saidNow(last, draft, reading, before);
+    return Object.entries(said).some(([key, value]) => JSON.stringify(before[key]) !== JSON.stringify(value)) || multiplied(reading, before) !== undefined;
+  });
+}
+
+const isShort = (reading: Reading) =>
+  reading.mask.split(" ").length <= 9 && reading.amounts.length + reading.things.length > 0;

@@ -1,0 +1,75 @@
+/** A question understood: the inputs said now, those said before that still hold, and where each came from. */
+import type { Reading, Tool } from "../tools/contract/index.ts";
+import type { State, Topic } from "./converse.ts";
+import { fillSlot, multiplied } from "./slots.ts";
+
+export type Inputs = Record<string, unknown>;
+
+/** Where an input came from. */
+export type Known = Record<string, "said" | "remembered">;
+
+export interface Step {
+  tool: Tool;
+  inputs: Inputs;
+  known: Known;
+  reading: Reading;
+  /** Inputs with what earlier turns knew, should these alone not be enough. */
+  fallback?: Inputs;
+  trace: string[];
+}
+
+export const knownFrom = (inputs: Inputs, said: Inputs): Known =>
+  Object.fromEntries(Object.keys(inputs).map((key) => [key, key in said ? "said" : "remembered"]));
+
+/** What the old inputs may still say when new ones are said. */
+export function withoutRivals(before: Inputs, said: Inputs, tool: Tool): Inputs {
+  const gone = new Set((tool.rivals ?? []).filter((group) => group.some((key) => key in said)).flat());
+  return Object.fromEntries(Object.entries(before).filter(([key]) => !gone.has(key)));
+}
+
+/** The inputs of a question: in a follow-up what was said now over what was said before, rivals dropped. */
+export function stepFrom(
+  tool: Tool,
+  draft: Inputs,
+  reading: Reading,
+  state: State,
+  follows: boolean,
+  trace: string[],
+): Step {
+  const before = state.last?.tool === tool.name ? state.last.inputs : undefined;
+  const said = follows && before ? saidNow(tool, draft, reading, before) : draft;
+  const inputs = follows && before ? { ...withoutRivals(before, said, tool), ...said } : said;
+  const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
+  const fallback = follows ? undefined : earlier(tool, said, before ? state.last : topic, before !== undefined);
+  return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
+}
+
+/** "double it", "half of that" multiply what was said before; a bare number takes the place of the one before. */
+export function saidNow(tool: Tool, draft: Inputs, reading: Reading, before: Inputs): Inputs {
+  const times = selfScaling.has(tool.name) ? undefined : multiplied(reading, before);
+  if (times) return { ...textOnly(draft), ...times };
+  return Object.keys(draft).length === 0 ? fillSlot(reading, before, undefined) : draft;
+}
+
+/** Calculators for which a factor or a fraction is an input of their own. */
+const selfScaling = new Set(["scale", "split", "convert", "timer", "day", "cost", "note"]);
+
+const textOnly = (inputs: Inputs): Inputs =>
+  Object.fromEntries(Object.entries(inputs).filter(([, value]) => typeof value === "string" || typeof value === "boolean"));
+
+/** Inputs that say what a weight is of: where they differ from before, the weight before isn't meant. */
+const identities = ["base", "chocolate", "filling", "formula"];
+
+/**
+ * What an earlier question of the same calculator can lend. The last one lends freely; one from before another topic
+ * only where the new question names something of it again.
+ */
+function earlier(tool: Tool, said: Inputs, topic: Topic | undefined, isLast: boolean): Inputs | undefined {
+  if (!topic) return undefined;
+  const differs = (key: string) => key in said && key in topic.inputs && said[key] !== topic.inputs[key];
+  if (isLast ? identities.some(differs) : !sharesIdentity(said, topic.inputs)) return undefined;
+  return { ...withoutRivals(topic.inputs, said, tool), ...said };
+}
+
+const sharesIdentity = (said: Inputs, before: Inputs) =>
+  ["base", "taste", "formula", "filling", "chocolate"].some((key) => said[key] !== undefined && said[key] === before[key]);

@@ -1,0 +1,66 @@
+/** What to buy for a bake: the house shells with spares and losses, the fillings, less what is on the shelf. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { counted, diameter, pointsBack } from "../lib/find.ts";
+import { count, diameter_mm } from "../lib/inputs.ts";
+import type { Memory, Reading } from "../contract/index.ts";
+import { answerBuy } from "./answer.ts";
+
+export const inputs = z.strictObject({
+  macarons: z.optional(count("macarons")),
+  diameter_mm: z.optional(diameter_mm),
+  /** A saved recipe for the shells instead of the house formula. */
+  formula: z.optional(z.string()),
+  /** Fillings that were named; none means one buttercream and one ganache. */
+  fillings: z.optional(z.array(z.enum(["buttercream", "ganache"]))),
+  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+  /** Only the shells' ingredients are asked for. */
+  shells_only: z.optional(z.boolean()),
+});
+
+export type BuyInputs = z.infer<typeof inputs>;
+
+export const buy = tool<BuyInputs>({
+  name: "buy",
+  purpose: "What to buy for a number of macarons, less what is on your shelf",
+  inputs,
+  cues: cues(
+    [6, "(?:what|whats|wht|which) .. (?:buy|purchase|get from|pick up|shop for)", "(?:need|have|got|want) to (?:buy|purchase|shop|get from)", "shopping(?: list)?", "(?:buy|shop) for {number}", "(?:what|whats) .. (?:am i|are we) (?:missing|short of|lacking)", "(?:buy|get) .. for .. {count=macarons}", "grocery list", "(?:what|how much) .. (?:order|buy) .. {count=macarons}"],
+    [3, "(?:buy|shop|shopping|groceries)"],
+    [1, "{number} .. {count=macarons}"],
+    [-6, "(?:bought|just buy|used)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot|pantry|put)", "{money}", "timer"],
+  ),
+  examples: [
+    { say: "what do i need to buy for 24 macarons", inputs: { macarons: 24 } },
+    { say: "what have I got to buy for 84 macarons", inputs: { macarons: 84 } },
+    { say: "shopping list for 60 macarons with white chocolate ganache", inputs: { macarons: 60, fillings: ["ganache"], chocolate: "white" } },
+    { say: "what do i have to buy for 30 macarons of 4.5 cm", inputs: { macarons: 30, diameter_mm: 45 } },
+    { say: "shopping for 48 macarons, only buttercream", inputs: { macarons: 48, fillings: ["buttercream"] } },
+  ],
+  elsewhere: [
+    { say: "bought 1 kg almond flour, put it in the pantry", tool: "shelf" },
+    { say: "batter for 24 macarons", tool: "shells" },
+    { say: "shell recipe for 36 macarons", tool: "scale" },
+  ],
+  rivals: [["macarons"], ["diameter_mm"], ["fillings", "shells_only"], ["chocolate"], ["formula"]],
+  read: readBuy,
+  compute: answerBuy,
+});
+
+function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
+  const bare = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction)?.value;
+  const macarons = counted(reading, "macarons") ?? bare ?? (pointsBack(reading) && memory.last?.tool !== "buy" ? memory.table.macarons : undefined);
+  const size = diameter(reading);
+  const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
+  const fillings = (["buttercream", "ganache"] as const).filter((base) => reading.things.some((each) => each.base === base));
+  const chocolate = reading.things.find((each) => each.chocolate)?.chocolate;
+  const none = /\b(?:only|just) (?:the |for the )?(?:macaron )?shells\b|shells only|without (?:the |any )?filling|no filling|for the shells\b/.test(reading.text);
+  return {
+    ...(macarons !== undefined ? { macarons } : {}),
+    ...(size !== undefined ? { diameter_mm: size } : {}),
+    ...(formula ? { formula } : {}),
+    ...(none ? { shells_only: true } : fillings.length > 0 ? { fillings } : chocolate ? { fillings: ["ganache"] } : {}),
+    ...(chocolate ? { chocolate } : {}),
+  };
+}

@@ -1,0 +1,118 @@
+/** Writes notes, adds to them, puts them right. */
+import type { Effect, Note, Outcome, World } from "../contract/index.ts";
+import { friendlyDay, localDay } from "../lib/days.ts";
+import { newestFirst, noteFigures, noteItem, noteLine, readAs } from "../lib/notes.ts";
+import { capital, listed } from "../lib/show.ts";
+import { isTaste } from "../lib/tastes.ts";
+import { behind } from "../lib/when.ts";
+import { correction } from "./correct.ts";
+import type { Facts } from "./facts.ts";
+import type { NoteInputs } from "./note.ts";
+
+/** @throws never: what can't be noted comes back as `asking` or `impossible` */
+export function answerNote(inputs: NoteInputs, world: World): Outcome {
+  if (inputs.do === "add") return add(inputs, world);
+  const target = targetOf(inputs, world.notes);
+  if (!target) return { status: "impossible", headline: inputs.about?.length ? `There is no note of ${listed(inputs.about)}.` : "There is no note yet." };
+  if (inputs.do === "remove") return remove(target, world);
+  if (!inputs.text) return asking(inputs.do === "append" ? "What shall I add?" : "What should it say?", "text");
+  if (inputs.do === "append") return append(inputs, target, world);
+  return correct(inputs, target, world);
+}
+
+const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+
+/** The note on the table, the last of a flavor, or the last that was written. */
+function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined {
+  const onTable = notes.find((each) => each.id === inputs.note);
+  if (onTable) return onTable;
+  const about = inputs.about ?? [];
+  const fitting = notes.filter((each) => about.every((taste) => each.flavors.some((own) => isTaste(taste, own))));
+  return about.length ? [...fitting].sort(newestFirst)[0] : fitting.toSorted((a, b) => b.id - a.id)[0];
+}
+
+/** The fields of a record's note that facts give; empty lists are left out of a change. */
+export function fieldsOf(facts: Facts): Partial<Note> {
+  const { absent: _absent, loose_min: _times, loose: _loose, wrong: _wrong, wrong_flavors: _flavors, assumed: _assumed, ...fields } = facts;
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0)));
+}
+
+function add(inputs: NoteInputs, world: World): Outcome {
+  if (!inputs.text || !inputs.facts) return asking("What shall I note?", "text");
+  const day = dayFor(inputs, world);
+  if (!day.ok) return { status: "impossible", headline: day.why };
+  const fields = fieldsOf(inputs.facts);
+  const entry = { date: day.date, noted_ms: world.now_ms, text: inputs.text, flavors: [], problems: [], ...fields };
+  const flavors = inputs.facts.flavors;
+  return {
+    ...shown({ id: 0, ...entry }, `Noted for ${friendlyDay(day.date, world.now_ms)}`),
+    ...withAssumed([...inputs.facts.assumed, ...day.assumed]),
+    effects: [{ do: "add", list: "notes", entry }],
+    change: flavors.length ? `the ${listed(flavors)} note` : "the note",
+    leaves: { note: undefined },
+  };
+}
+
+function dayFor(inputs: NoteInputs, world: World): { ok: true; date: string; assumed: string[] } | { ok: false; why: string } {
+  if (!inputs.when) return { ok: true, date: localDay(world.now_ms), assumed: [] };
+  const moment = behind(inputs.when, world.now_ms);
+  return moment.ok ? { ok: true, date: moment.day, assumed: moment.assumed } : { ok: false, why: moment.why };
+}
+
+const withAssumed = (assumed: readonly string[]) => (assumed.length ? { assumed: [...assumed] } : {});
+
+/** The note as an answer: what was read from it, as a line, as figures and as an item. */
+function shown(note: Note, head: string): Outcome {
+  const read = readAs(note);
+  return { status: "answered", headline: `${head}: ${read || note.text}`, figures: noteFigures(note), items: [noteItem(note)] };
+}
+
+function changed(target: Note, patch: Partial<Note>, head: string, change: string): Outcome {
+  const effect: Effect = { do: "change", list: "notes", id: target.id, patch };
+  return { ...shown({ ...target, ...patch }, head), effects: [effect], change, leaves: { note: target.id } };
+}
+
+const union = <T>(a: readonly T[] | undefined, b: readonly T[] | undefined): T[] => [...new Set([...(a ?? []), ...(b ?? [])])];
+
+/** What a note is called: "pistachio", else its day. */
+const nameOf = (note: Note, world: World) => (note.flavors.length ? listed(note.flavors) : friendlyDay(note.date, world.now_ms));
+
+function append(inputs: NoteInputs, target: Note, world: World): Outcome {
+  const fields = inputs.facts ? fieldsOf(inputs.facts) : {};
+  const patch: Partial<Note> = {
+    ...fields,
+    text: `${target.text.replace(/[\s.,;]+$/, "")}; ${inputs.text}`,
+    flavors: union(target.flavors, target.flavors.length ? [] : fields.flavors),
+    problems: union(target.problems, fields.problems),
+    ...(fields.praise || target.praise ? { praise: union(target.praise, fields.praise) } : {}),
+    ...(fields.weights ? { weights: [...(target.weights ?? []), ...fields.weights] } : {}),
+    ...(fields.doses ? { doses: [...(target.doses ?? []), ...fields.doses] } : {}),
+  };
+  const name = nameOf(target, world);
+  return { ...changed(target, patch, `Added to ${name}`, `what was added to the ${name} note`), ...withAssumed(inputs.facts?.assumed ?? []) };
+}
+
+function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
+  const day = inputs.when ? dayFor(inputs, world) : undefined;
+  if (day && !day.ok) return { status: "impossible", headline: day.why };
+  const found = inputs.facts ? correction(inputs.facts, target, inputs.step) : { patch: {} };
+  if ("question" in found) return asking(found.question, found.slot);
+  const patch: Partial<Note> = {
+    ...found.patch,
+    ...(day ? { date: day.date } : {}),
+    text: `${target.text.replace(/[\s.,;]+$/, "")}; corrected: ${inputs.text}`,
+  };
+  const name = nameOf({ ...target, ...patch }, world);
+  return { ...changed(target, patch, `Corrected, ${name}`, `the correction of the ${name} note`), ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]) };
+}
+
+function remove(target: Note, world: World): Outcome {
+  return {
+    status: "answered",
+    headline: `Removed: ${capital(noteLine(target, world.now_ms))}`,
+    items: [],
+    effects: [{ do: "remove", list: "notes", id: target.id }],
+    change: `removing the ${nameOf(target, world)} note`,
+    leaves: { note: undefined },
+  };
+}

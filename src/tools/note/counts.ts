@@ -1,0 +1,45 @@
+/** How many were made: "42 macs", "36 of them", "made 28", "two trays". */
+import { isSign, type Piece } from "../lib/pieces.ts";
+import type { Found } from "./heat.ts";
+
+const made = new Set(["made", "got", "makes", "make", "gave", "yielded", "yield", "total", "totalling", "came"]);
+/** Behind these a number tells what was lost, not what was made. */
+const losses = new Set(["lost", "binned", "threw", "dropped", "ate", "broke", "sold", "gave", "only", "except", "but"]);
+
+export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
+  const found: Omit<Found, "assumed"> = { found: {}, taken: [] };
+  some.forEach((piece, at) => {
+    const { amount } = piece;
+    if (amount?.dim !== "number" || amount.unit !== "" || amount.fraction || !Number.isInteger(amount.value) || amount.value < 1) return;
+    if (isDamage(some, at)) return;
+    const what = amount.of?.count ?? (isAll(some, at) ? "macarons" : undefined);
+    if (what !== "macarons" && what !== "shells" && what !== "trays") return;
+    found.found[what] ??= amount.value;
+    found.taken.push(at);
+  });
+  return found;
+}
+
+/** "made 28", "36 of them", "28 in total": all of them, so filled macarons. */
+function isAll(some: readonly Piece[], at: number): boolean {
+  const [before, first, second] = [some[at - 1]?.text ?? "", some[at + 1], some[at + 2]?.text ?? ""];
+  const value = some[at]?.amount?.value ?? 0;
+  if (first?.text === "of" && ["them", "em", "these", "those"].includes(second)) return true;
+  if (first?.text === "in" && second === "total") return true;
+  const ends = first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
+  return made.has(before) && ends && value >= 4;
+}
+
+/** "3 shells cracked", "two hollow", "2 of them had no feet", "lost 4 shells". */
+function isDamage(some: readonly Piece[], at: number): boolean {
+  if (losses.has(some[at - 1]?.text ?? "") && some[at - 1]?.text !== "gave") return true;
+  for (let next = at + 1; next < some.length && next <= at + 5; next++) {
+    const each = some[next] as Piece;
+    if (each.thing?.symptom && !["good feet", "full"].includes(each.thing.symptom)) return !isJoined(some.slice(at, next));
+    if (isSign(each) || each.amount) return false;
+  }
+  return false;
+}
+
+/** "24 macarons and they cracked": the fault is a second thing said. */
+const isJoined = (some: readonly Piece[]) => some.some((each) => ["and", "but", "with"].includes(each.text));

@@ -1,0 +1,69 @@
+/** Notes: a batch in one breath, more to one, a correction. The baker's words are kept as said, numbers beside them. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { text } from "../lib/inputs.ts";
+import { whenSaid } from "../lib/when-said.ts";
+import { answerNote } from "./answer.ts";
+import { Facts } from "./facts.ts";
+import { readNote } from "./read.ts";
+
+export const inputs = z.strictObject({
+  do: z.enum(["add", "append", "correct", "remove"]),
+  text: z.optional(text),
+  facts: z.optional(Facts),
+  /** The day it is about; today without one. */
+  when: z.optional(whenSaid),
+  /** The flavor of the note that is added to or corrected; the last note without one. */
+  about: z.optional(z.array(z.string())),
+  /** The note on the table. */
+  note: z.optional(z.number()),
+  /** Which of a note's times a correction means. */
+  step: z.optional(z.enum(["bake", "rest", "mature"])),
+});
+
+export type NoteInputs = z.infer<typeof inputs>;
+
+export const note = tool<NoteInputs>({
+  name: "note",
+  purpose: "A batch noted in one breath; more added to it, or something put right",
+  inputs,
+  cues: cues(
+    [
+      9,
+      "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|hey|can you|could you|would you|batch|quick|another) )*(?:note|log|record|jot))",
+      "(?:make|take|save|add|write|leave|another) (?:me )?(?:a |another )?note",
+      "write (?:this |that |it )?down",
+      "(?:note|log|record|jot) (?:this|that|it) down",
+      "(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:notes?|log|book|notebook)",
+      "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this)(?: one| note| batch)?)",
+      "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:the|my)) .. (?:notes?|{count=batches}|one)",
+      "(?:correct|fix|change|amend|edit|update|delete|remove|scrap|erase) (?:that|this|the|my|last) .. (?:note|notes|entry)",
+    ],
+    [4, "(?:^(?:(?:sorry|oh|no|oops|please|wait|actually) (?:, )?)*(?:correct|amend) (?:that|it|the|my))"],
+    [3, "(?:^(?:fix|change) that)", "(?:correct|amend|change) .. {count=batches}"],
+    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|they were|that was|{time}|{temperature})", "it was .. (?:{time}|{temperature}) .. not", "(?:^(?:also|and|oh and|forgot)) .. (?:they|it|them|were|was)"],
+    [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
+  ),
+  examples: [
+    { say: "note: made pistachio today, 36 of them, two hollow, baked 148 c 16 min", inputs: { do: "add", text: "made pistachio today, 36 of them, two hollow, baked 148 c 16 min" } },
+    { say: "log yesterday's batch, coffee caramel, tops cracked", inputs: { do: "add", text: "yesterday's batch, coffee caramel, tops cracked" } },
+    { say: "write this down, almond batch, 8 out of 10", inputs: { do: "add", text: "almond batch, 8 out of 10" } },
+    { say: "note for march 8: black sesame, lovely feet", inputs: { do: "add", text: "for march 8: black sesame, lovely feet" } },
+    { say: "add to that, tasted better on day 2", inputs: { do: "append", text: "tasted better on day 2" } },
+    { say: "add to the lemon note: sharper after two days", inputs: { do: "append", about: ["lemon"] } },
+    { say: "correct the last note: it was 152 c", inputs: { do: "correct", text: "it was 152 c" } },
+    { say: "delete the last note", inputs: { do: "remove" } },
+  ],
+  elsewhere: [
+    { say: "show me the blueberry notes", tool: "recall" },
+    { say: "which batches were hollow", tool: "recall" },
+    { say: "add 5 minutes to the oven timer", tool: "timer" },
+    { say: "my shells are hollow, what went wrong", tool: "trouble" },
+    { say: "save this recipe as lemon shells", tool: "formula" },
+  ],
+  // A note is whole or none: nothing said for the one before goes into the next.
+  rivals: [["do", "text", "facts", "when", "about", "note", "step"]],
+  read: readNote,
+  compute: answerNote,
+});

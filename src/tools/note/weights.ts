@@ -1,0 +1,59 @@
+/** Weights and doses of a note: "200 g buttercream", "4 % lemon flavor", "8 g mint in 200 g ganache". */
+import { doseRows } from "../../../data/rules/doses.ts";
+import type { Thing } from "../contract/index.ts";
+import type { Piece } from "../lib/pieces.ts";
+import { inBase } from "../lib/units.ts";
+import type { Facts } from "./facts.ts";
+
+export interface Weights {
+  found: Partial<Facts>;
+  /** Weighed flavors, with what they are called. */
+  flavors: { flavor: string; grams: number }[];
+  /** The one mix that flavors go into, where just one was weighed. */
+  base_g?: number;
+}
+
+/** The shells' own powders and whites are weighed even where no unit is said; nothing else is. */
+const bareWeighed = new Set(["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"]);
+
+export function weightsIn(some: readonly Piece[]): Weights {
+  const weighed = some.flatMap((each): { thing: Thing; grams: number }[] => {
+    const amount = each.amount;
+    if (!amount?.of || amount.value <= 0) return [];
+    const isBare = amount.dim === "number" && amount.unit === "" && bareWeighed.has(amount.of.ingredient ?? "") && amount.value >= 20;
+    if (amount.dim !== "weight" && !isBare) return [];
+    return [{ thing: amount.of, grams: isBare ? amount.value : inBase(amount.value, amount.unit) }];
+  });
+  const weights = weighed.map(({ thing, grams }) => ({ name: nameOf(thing), grams }));
+  const mixes = weighed.filter(({ thing }) => thing.base && thing.base !== "meringue");
+  const fillings = mixes.filter(({ thing }) => thing.base !== "batter");
+  const batter = mixes.find(({ thing }) => thing.base === "batter");
+  return {
+    found: {
+      ...(weights.length ? { weights } : {}),
+      ...(batter ? { batter_g: batter.grams } : {}),
+      ...(fillings.length === 1 ? { filling_g: fillings[0]?.grams } : {}),
+    },
+    flavors: weighed.filter(({ thing }) => isFlavor(thing)).map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
+    ...(mixes.length === 1 ? { base_g: mixes[0]?.grams } : {}),
+  };
+}
+
+const isFlavor = (thing: Thing) => Boolean(!thing.base && (thing.dose ? doseRows.some((row) => row.id === thing.dose) : thing.taste && !thing.ingredient));
+
+const nameOf = (thing: Thing) => thing.base ?? thing.ingredient ?? thing.taste ?? thing.id;
+
+/** Percentages as said, and those that two weights come to. */
+export function dosesIn(some: readonly Piece[], flavors: readonly string[], weights: Weights): { flavor: string; percent: number }[] {
+  const said = some.flatMap((each) => {
+    const amount = each.amount;
+    const of = amount?.dim === "percent" ? amount.of : undefined;
+    if (!amount || !of || of.base || of.count || of.chocolate || amount.value <= 0 || amount.value >= 100) return [];
+    const alone = flavors.length === 1 ? flavors[0] : undefined;
+    const flavor = of.taste ?? (of.dose === "flavor" ? alone : undefined) ?? nameOf(of);
+    return [{ flavor, percent: amount.high === undefined ? amount.value : (amount.value + amount.high) / 2 }];
+  });
+  const { base_g } = weights;
+  const worked = base_g === undefined ? [] : weights.flavors.map(({ flavor, grams }) => ({ flavor, percent: (grams / base_g) * 100 }));
+  return [...said, ...worked.filter((each) => !said.some((other) => other.flavor === each.flavor))];
+}

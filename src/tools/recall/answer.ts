@@ -1,0 +1,119 @@
+/** Looks the notes through. What is found comes newest first; a number over several notes is their median. */
+import type { Figure, Note, Outcome, World } from "../contract/index.ts";
+import { friendlyDay } from "../lib/days.ts";
+import { newestFirst, noteFigures, noteItem, noteLine } from "../lib/notes.ts";
+import { counted, listed, plain } from "../lib/show.ts";
+import { isTaste } from "../lib/tastes.ts";
+import { type Span, spanOf } from "./period.ts";
+import type { RecallInputs } from "./recall.ts";
+import { typical } from "./typical.ts";
+
+/** As many notes as an answer shows; the line above them counts all. */
+const most = 20;
+
+/** @throws never: nothing found is an answer with empty `items` */
+export function answerRecall(inputs: RecallInputs, world: World): Outcome {
+  const span = inputs.period ? spanOf(inputs.period, world.now_ms) : undefined;
+  if (span && "why" in span) return { status: "impossible", headline: span.why };
+  const found = matching(inputs, world.notes, span).sort(newestFirst);
+  const about = describe(inputs, span);
+  if (found.length === 0) return { status: "answered", headline: world.notes.length ? `No note${about}.` : "There are no notes yet.", items: [] };
+  if (inputs.want === "typical") return typical(inputs, found, about);
+  if (inputs.want === "count") return count(found, about, world);
+  if (inputs.want === "total") return total(inputs, found, about);
+  if (inputs.want === "best" || inputs.want === "worst") return ranked(inputs.want, found, about, world);
+  if (inputs.want === "last") return shown(found.slice(0, 1), world, "");
+  if (inputs.want === "first") return shown(found.slice(-1), world, "");
+  return shown(found, world, about);
+}
+
+/** The notes that fit all that was said. A flavor is matched by its name first, by the words of the note last. */
+function matching(inputs: RecallInputs, notes: readonly Note[], span: Span | undefined): Note[] {
+  const { rating_from: from, rating_to: to, strictly } = inputs;
+  const inPeriod = notes.filter((note) => !span || (note.date >= span.from && note.date <= span.to));
+  const fitting = inPeriod.filter((note) => {
+    const { rating } = note;
+    if (inputs.problems?.some((id) => !note.problems.includes(id))) return false;
+    if (inputs.praise?.some((id) => !note.praise?.includes(id))) return false;
+    if (from === undefined && to === undefined) return true;
+    if (rating === undefined) return false;
+    const slack = strictly ? -1e-9 : 1e-9;
+    return (from === undefined || rating >= from - slack) && (to === undefined || rating <= to + slack);
+  });
+  const byWords = inputs.words?.length ? fitting.filter((note) => inputs.words?.every((word) => hasWord(note.text, word))) : fitting;
+  return (inputs.flavors ?? []).reduce(ofFlavor, byWords);
+}
+
+function ofFlavor(notes: Note[], taste: string): Note[] {
+  const own = notes.filter((note) => note.flavors.includes(taste));
+  if (own.length) return own;
+  const akin = notes.filter((note) => note.flavors.some((each) => isTaste(taste, each)));
+  return akin.length ? akin : notes.filter((note) => taste.split(" ").every((word) => hasWord(note.text, word)));
+}
+
+/** A word of a note, in either number: "macaron" finds "macarons". */
+const hasWord = (text: string, word: string) => {
+  const stem = word.replace(/(?:es|s)$/, "");
+  return text.toLowerCase().split(/[^\p{L}\p{N}]+/u).some((each) => each === word || each.replace(/(?:es|s)$/, "") === stem);
+};
+
+/** " of pistachio, hollow, in February 2026": what was looked for. */
+function describe(inputs: RecallInputs, span: Span | undefined): string {
+  const { rating_from: from, rating_to: to, strictly } = inputs;
+  const rated = from !== undefined && from === to ? [`rated ${plain(from)}`] : [...(from === undefined ? [] : [`rated ${strictly ? "over" : "at least"} ${plain(from)}`]), ...(to === undefined ? [] : [`rated ${strictly ? "under" : "at most"} ${plain(to)}`])];
+  const bits = [...(inputs.problems ?? []), ...(inputs.praise ?? []), ...rated, ...(span ? [span.name] : []), ...(inputs.words?.length ? [`with the words ${listed(inputs.words)}`] : [])];
+  return `${inputs.flavors?.length ? ` of ${listed(inputs.flavors)}` : ""}${bits.length ? ` ${bits.join(", ")}` : ""}`;
+}
+
+function shown(notes: readonly Note[], world: World, about: string): Outcome {
+  const [first] = notes;
+  const lines = notes.slice(0, 5).map((note) => noteLine(note, world.now_ms));
+  const more = notes.length > 5 ? `; and ${notes.length - 5} more` : "";
+  return {
+    status: "answered",
+    headline: notes.length === 1 ? `${lines[0]}` : `${counted(notes.length, "note")}${about}. ${lines.join("; ")}${more}`,
+    ...(notes.length === 1 && first ? { figures: noteFigures(first) } : {}),
+    items: notes.slice(0, most).map(noteItem),
+    leaves: { note: notes.length === 1 ? first?.id : undefined },
+  };
+}
+
+function ranked(want: "best" | "worst", notes: readonly Note[], about: string, world: World): Outcome {
+  const rated = notes.filter((note) => note.rating !== undefined);
+  if (rated.length === 0) return { status: "answered", headline: `None of ${counted(notes.length, "note")}${about} has a rating.`, items: [] };
+  const marks = rated.map((note) => note.rating ?? 0);
+  const mark = want === "best" ? Math.max(...marks) : Math.min(...marks);
+  const top = rated.filter((note) => note.rating === mark);
+  const outcome = shown(top, world, `, ${plain(mark)} out of 10`);
+  const unrated = notes.length - rated.length;
+  return { ...outcome, headline: `${plain(mark)} out of 10. ${outcome.headline}`, rule: { text: `the ${want === "best" ? "highest" : "lowest"} of ${counted(rated.length, "rating")} in your notes`, basis: "your bench" }, ...(unrated ? { cautions: [`${counted(unrated, "note")} without a rating left out.`] } : {}) };
+}
+
+function count(notes: readonly Note[], about: string, world: World): Outcome {
+  const oldest = notes.at(-1);
+  const since = oldest ? `, the first ${friendlyDay(oldest.date, world.now_ms)}` : "";
+  return {
+    status: "answered",
+    headline: `${counted(notes.length, "batch", "batches")}${about}${since}`,
+    figures: [{ name: "batches", value: notes.length, unit: "batches" }],
+    rule: { text: "notes counted, one a batch", basis: "your bench" },
+    items: notes.slice(0, most).map(noteItem),
+  };
+}
+
+function total(inputs: RecallInputs, notes: readonly Note[], about: string): Outcome {
+  const what = inputs.measure === "shells" || inputs.measure === "trays" ? inputs.measure : "macarons";
+  const counts = notes.flatMap((note) => (note[what] === undefined ? [] : [note[what]]));
+  const silent = notes.length - counts.length;
+  const sum = counts.reduce((a, b) => a + b, 0);
+  const figures: Figure[] = counts.length ? [{ name: what, value: sum, unit: what }] : [];
+  return {
+    status: "answered",
+    headline: counts.length ? `${plain(sum)} ${what}${about}` : `No note${about} says how many ${what}.`,
+    figures,
+    rule: { text: `the ${what} of ${counted(counts.length, "note")} added up`, basis: "your bench" },
+    ...(silent && counts.length ? { cautions: [`${counted(silent, "note")} without a number left out.`] } : {}),
+    working: [`${counts.map((each) => plain(each)).join(" + ")} = ${plain(sum)}`],
+    items: counts.length ? notes.slice(0, most).map(noteItem) : [],
+  };
+}

@@ -1,0 +1,118 @@
+/** Reads which notes are meant, and what is wanted of them. */
+import { praise as praised } from "../../../data/words/symptoms.ts";
+import type { Memory, Reading } from "../contract/index.ts";
+import { type Piece, pieces } from "../lib/pieces.ts";
+import { tastesIn } from "../lib/tastes.ts";
+import { periodIn } from "./period.ts";
+import type { RecallInputs } from "./recall.ts";
+
+type Draft = Partial<RecallInputs>;
+
+const usual = /(?:^| )(?:usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
+const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
+const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
+const best = /(?:^| )(?:best|highest|top|favou?rite|finest)(?: |$)/;
+const worst = /(?:^| )(?:worst|lowest|poorest)(?: |$)/;
+const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;
+const last = /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
+
+export function readRecall(reading: Reading, memory: Memory): Draft {
+  const some = pieces(reading);
+  const { mask } = reading;
+  const flavors = tastesIn(some);
+  const symptoms = some.flatMap((each) => (each.thing?.symptom ? [each.thing.symptom] : []));
+  const problems = [...new Set(symptoms.filter((id) => !praised.includes(id)))];
+  const praise = [...new Set(symptoms.filter((id) => praised.includes(id)))];
+  const period = periodIn(some);
+  const rating = ratingAsked(some);
+  const want = wantOf(mask, period !== undefined);
+  const isFollowing = memory.follows && memory.last?.tool === "recall" && want === "list" && !/(?:^| )(?:show|list|which|what|notes?)(?: |$)/.test(mask);
+  const words = flavors.length || problems.length || praise.length || rating.rating_from !== undefined || rating.rating_to !== undefined || want !== "list" ? [] : leftOver(some);
+  return {
+    ...(isFollowing ? {} : { want }),
+    ...(want === "typical" || want === "total" ? measureOf(some, mask) : {}),
+    ...(flavors.length ? { flavors } : {}),
+    ...(problems.length ? { problems } : {}),
+    ...(praise.length ? { praise } : {}),
+    ...(period ? { period } : {}),
+    ...rating,
+    ...(words.length ? { words } : {}),
+    ...(/fahrenheit|°f|<unit=°f/i.test(mask) ? { fahrenheit: true } : {}),
+  };
+}
+
+function wantOf(mask: string, hasPeriod: boolean): RecallInputs["want"] {
+  if (usual.test(mask)) return "typical";
+  if (totals.test(mask)) return "total";
+  if (times.test(mask)) return "count";
+  if (best.test(mask)) return "best";
+  if (worst.test(mask)) return "worst";
+  if (first.test(mask)) return "first";
+  return last.test(mask) && !hasPeriod ? "last" : "list";
+}
+
+function measureOf(some: readonly Piece[], mask: string): Draft {
+  const has = (pattern: RegExp) => pattern.test(mask);
+  const step = some.find((each) => each.thing?.step)?.thing?.step;
+  const count = some.find((each) => ["macarons", "shells", "trays"].includes(each.thing?.count ?? "") && /how many/.test(mask))?.thing?.count;
+  if (has(/(?:^| )(?:temp|temps|temperature|tempeture|tempurature|tempreture|heat|hot|degrees)(?: |$)|<unit=°/)) return { measure: "oven" };
+  if (step === "bake" || step === "rest" || step === "mature") return { measure: step };
+  if (has(/(?:^| )oven(?: |$)/)) return { measure: "oven" };
+  if (count) return { measure: count as "macarons" };
+  if (has(/(?:^| )(?:size|diameter|wide|big|across)(?: |$)/)) return { measure: "diameter" };
+  if (has(/<(?:[^> ]*,)?base=batter/) && has(/how much/)) return { measure: "batter" };
+  if (has(/(?:how much|what) .*(?:<(?:[^> ]*,)?dose=|flavou?r|percent|<unit=%)/) || has(/how much \S*<(?:[^> ]*,)?taste=/)) return { measure: "dose" };
+  if (has(/<(?:[^> ]*,)?base=/) && has(/how much/)) return { measure: "filling" };
+  if (has(/(?:^| )(?:rating|rate|score|marks)(?: |$)/)) return { measure: "rating" };
+  return has(/how long/) ? { measure: "bake" } : {};
+}
+
+const above = new Set(["over", "above", "than", "exceeding"]);
+const below = new Set(["under", "below"]);
+
+/** "over 8", "9 or more", "under 4 out of 5", "rated 5". */
+function ratingAsked(some: readonly Piece[]): Pick<Draft, "rating_from" | "rating_to" | "strictly"> {
+  const at = some.findIndex((each, i) => each.amount?.dim === "number" && each.amount.unit === "" && isMark(some, i));
+  const amount = some[at]?.amount;
+  if (!amount) return {};
+  const behind = some.slice(at + 1, at + 4);
+  const outOf = amount.fraction ?? ([amount.value, scaleOf(behind)] as const);
+  const rating = (outOf[0] / outOf[1]) * 10;
+  const before = some.slice(Math.max(0, at - 3), at).map((each) => each.text);
+  const fewer = before.some((word) => ["less", "lower", "worse"].includes(word));
+  const rest = some.slice(at + 1).map((each) => each.text).join(" ");
+  if (before.some((word) => below.has(word)) || (fewer && before.includes("than"))) return { rating_to: rating, strictly: true };
+  if (before.some((word) => above.has(word))) return { rating_from: rating, strictly: true };
+  if (before.includes("least") || /^(?:\S+ )*(?:or|and) (?:more|above|over|better|higher|up)/.test(rest)) return { rating_from: rating };
+  if (before.includes("most") || /(?:or|and) (?:less|below|under|worse|lower)/.test(rest)) return { rating_to: rating };
+  return { rating_from: rating, rating_to: rating };
+}
+
+function scaleOf(behind: readonly Piece[]): number {
+  if (/^stars?$/.test(behind[0]?.text ?? "")) return 5;
+  if (behind[0]?.text === "out" && behind[1]?.text === "of") return behind[2]?.amount?.value ?? 10;
+  return behind[0]?.text === "/" ? (behind[1]?.amount?.value ?? 10) : 10;
+}
+
+/** A number is a rating where the words around it say so. */
+function isMark(some: readonly Piece[], at: number): boolean {
+  const text = some.map((each) => each.text).join(" ");
+  const amount = some[at]?.amount;
+  if (amount?.of && amount.of.count !== "batches") return false;
+  const hasScale = scaleOf(some.slice(at + 1, at + 4)) !== 10 || some[at + 1]?.text === "out" || amount?.fraction !== undefined;
+  return hasScale || /(?:^| )(?:rate|rated|rating|ratings|scored|score|marks|marked|got|gave)(?: |$)/.test(text) || [...above, ...below].includes(some[at - 1]?.text ?? "");
+}
+
+const talk = new Set(
+  "a an the my our your i ive im we it its they them that this these those one ones me us you do did does done have has had was were is are be been am to of in on at for from with without by about and or but not no yes so then than as if ever before again yet still already also too all any some every each everything anything something which what whats who when whens where why how long many much often show see find list get give tell look up pull bring read open check please pls can could would will should note notes noted log logs record records batch batches macaron macarons macs shells bake baked baking make made making makes pipe piped did try tried time times last first latest recent next day days week weeks month months year weekend morning night today yesterday turn turned out come came go went come taste tasted like best worst good bad great better nice lovely rated rate rating score scored marks mark got gave over under above below more less least most stars star usually normally usual now just only ever back remember remind recall history past previous earlier far there here been thing things flavor flavors flavour flavours were had shwo teh wat hey ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens same other others another".split(
+    " ",
+  ),
+);
+
+/** Words of a plain list question that nothing else explains: "the one for the wedding". */
+function leftOver(some: readonly Piece[]): string[] {
+  return some.flatMap((each) => {
+    const isPlain = !each.amount && !each.when && !each.thing;
+    return isPlain && /^[a-z]{4,}$/.test(each.text) && !talk.has(each.text) ? [each.text] : [];
+  });
+}

@@ -1,0 +1,100 @@
+/** What the notes say: batches by flavor, day, rating and fault; the last, the best, the usual. */
+import * as z from "zod/mini";
+import { tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { answerRecall } from "./answer.ts";
+import { Period } from "./period.ts";
+import { readRecall } from "./read.ts";
+
+/** What a batch is asked for its usual of, by the note's field. */
+export const measures = ["bake", "rest", "mature", "oven", "macarons", "shells", "trays", "diameter", "dose", "batter", "filling", "rating"] as const;
+
+export const inputs = z.strictObject({
+  want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total"]),
+  measure: z.optional(z.enum(measures)),
+  flavors: z.optional(z.array(z.string())),
+  problems: z.optional(z.array(z.string())),
+  praise: z.optional(z.array(z.string())),
+  period: z.optional(Period),
+  /** A rating out of 10, both ends included unless `above` or `below` say that they aren't. */
+  rating_from: z.optional(z.number()),
+  rating_to: z.optional(z.number()),
+  strictly: z.optional(z.boolean()),
+  /** Words that nothing else explains: the notes that have them are meant. */
+  words: z.optional(z.array(z.string())),
+  fahrenheit: z.optional(z.boolean()),
+});
+
+export type RecallInputs = z.infer<typeof inputs>;
+
+export const recall = tool<RecallInputs>({
+  name: "recall",
+  purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
+  inputs,
+  cues: cues(
+    [
+      6,
+      "(?:which|what) (?:of my |of the )?{count=batches}",
+      "what (?:did|have) i (?:bake|baked|make|made|pipe|piped|do|note|noted|write|written|{step=bake})",
+      "when (?:did|was it|have) i (?:last |first )?(?:bake|make|made|did|do|{step=bake})",
+      "(?:when|whens) .. (?:last|first) time",
+      "last time i",
+      "(?:show|find|see|read|list|get|pull up|bring up|look up|whats in|what do) .. (?:notes?|{count=batches})",
+      "(?:did|have) i (?:ever |already )?(?:make|made|bake|baked|try|tried|do|done|{step=bake})",
+      "how (?:did|were|was) .. (?:turn|come|came|turned) out",
+      "how (?:long|hot|many|much|big|often) do i (?:usually|normally|normaly|typically|generally|always|mostly|tend)",
+      "(?:what|which|whats) .. (?:usually|normally|normaly|typically|on average)",
+      "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)",
+      "my (?:usual|normal|average|typical) .. (?:time|temperature|temp|dose|{step}|oven|batch)",
+      "(?:anything|everything|batches|ones|{count=batches}) .. (?:rated|scored|marked)",
+      "(?:which|what|whats|who) .. (?:best|worst|favorite|favourite|highest|lowest) .. (?:batch|ones?|rated|so far|yet|i|marks?|rating|{count=batches})",
+      "(?:best|worst) {count=batches}",
+      "{count=batches} .. (?:best|worst)",
+      "how (?:often|many times) (?:do|did|have) i",
+      "how many {count=batches} (?:have|did|do)",
+      "how many {count} (?:have|did) i (?:make|made|bake|baked|{step})",
+      "(?:^(?:my )?notes) (?:on|about|from|for|since|with|of)",
+    ],
+    [
+      5,
+      "(?:which|any|what) (?:ones|of them|of mine|shells|{count}) .. {symptom}",
+      "(?:show|find|see) (?:me )?(?:the |my )?(?:last|latest|previous|best|worst|first) ",
+      "(?:the|my) (?:last|latest|best|worst) .. (?:{taste}|{count=batches})",
+      "how (?:did|were|was) (?:the|my|that|those) .. (?:{taste}|ones|{count=batches}) .. (?:go|do|taste|turn|come|bake)",
+      "have (?:my|i|the) .. {symptom} .. (?:before|ever)",
+      "(?:ever|before) .. {symptom}",
+      "(?:usually|normally|normaly) .. (?:{step}|oven|use|make|get)",
+    ],
+    [3, "(?:show|find) .. {taste}", "(?:which|what) .. {symptom}", "{count=batches} (?:were|was|with|that|had) .. {symptom}", "shwo", "(?:rated|rating) ", "last time", "best one"],
+    [1, "notes?", "{count=batches}", "last", "usually"],
+    [-9, "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|can you|could you|another) )*(?:note|log|record|jot|add to|correct|fix|amend))", "write (?:this |that |it )?down"],
+    [-4, "timers?", "(?:why|whats wrong|what went wrong|fix|do i change|should i change|what do i do|what to do|causes?|the cause)", "{weight}", "(?:cost|price|charge|margin)"],
+    [-3, "(?:start|ready|plan) ", "(?:keep|freeze|fridge|freezer|eat|safe)", "{count=macarons} .. {when}"],
+  ),
+  examples: [
+    { say: "what did i bake last sunday", inputs: { want: "list", period: { when: { text: "last sunday", weekday: 0, which: "last" } } } },
+    { say: "when did i last make pistachio", inputs: { want: "last", flavors: ["pistachio"] } },
+    { say: "show me the blueberry notes", inputs: { want: "list", flavors: ["blueberry"] } },
+    { say: "which batches were hollow", inputs: { want: "list", problems: ["hollow"] } },
+    { say: "which batch was my best", inputs: { want: "best" } },
+    { say: "how long do i usually bake the vanilla ones", inputs: { want: "typical", measure: "bake", flavors: ["vanilla"] } },
+    { say: "anything rated over 8", inputs: { want: "list", rating_from: 8, strictly: true } },
+    { say: "how did the salted caramel turn out", inputs: { want: "list", flavors: ["salted caramel"] } },
+    { say: "how many batches did i make in february", inputs: { want: "count", period: { month: 2 } } },
+  ],
+  elsewhere: [
+    { say: "note vanilla batch, baked 16 min", tool: "note" },
+    { say: "how long do i bake the shells", tool: "method" },
+    { say: "my shells are hollow again, what went wrong", tool: "trouble" },
+    { say: "how long left on the bake timer", tool: "timer" },
+    { say: "what do i charge for a batch", tool: "cost" },
+  ],
+  rivals: [
+    ["want", "measure"],
+    ["flavors", "words"],
+    ["rating_from", "rating_to", "strictly"],
+    ["problems", "praise"],
+  ],
+  read: readRecall,
+  compute: answerRecall,
+});

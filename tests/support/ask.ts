@@ -1,0 +1,81 @@
+/** Sentences through the whole program but the terminal and the disk: a session over a record in memory. */
+import { type Session, startSession } from "../../src/cli/session.ts";
+import { freshState, next, questions, type Step, type Unread, understanding } from "../../src/intents/converse.ts";
+import { applyEffects } from "../../src/store/apply.ts";
+import { emptyRecord, type RecordData } from "../../src/store/schema.ts";
+import type { RecordStore } from "../../src/store/types.ts";
+import type { Answer, Reading } from "../../src/tools/contract/index.ts";
+import { tools } from "../../src/tools/registry.ts";
+import { standing } from "./world.ts";
+
+/** Compiled once a test file. */
+const understood = understanding(tools);
+
+/** A sentence in a fresh conversation: for each question its steps, or what it was taken for. */
+export const steps = (sentence: string): (Step[] | Unread)[] =>
+  questions(sentence, understood).map((reading) =>
+    next(reading, freshState(), { formulas: [], bottles: [], timers: [] }, understood),
+  );
+
+/** How a sentence is read, a reading a question. */
+export const readings = (sentence: string): Reading[] => questions(sentence, understood);
+
+/** A record that lives in memory and carries effects out as the one on disk does. */
+export function memoryStore(start: Partial<RecordData> = {}, now_ms = new Date(standing).getTime()) {
+  let record: RecordData = { ...emptyRecord(), ...start };
+  const store: RecordStore = {
+    home: "memory",
+    async read() {
+      return { ok: true, value: { record } };
+    },
+    async change(work) {
+      const { effects, change, value } = work(record);
+      record = applyEffects(record, effects, change, now_ms);
+      return { ok: true, value };
+    },
+  };
+  return { store, record: () => record };
+}
+
+export interface Baker {
+  /** The answers to one turn. */
+  ask(line: string): Promise<Answer[]>;
+  /** The one answer to a turn; more or none is a failed test. */
+  one(line: string): Promise<Answer>;
+  session: Session;
+  record(): RecordData;
+  /** Files that answers handed over. */
+  files: { name: string; text: string }[];
+}
+
+/**
+ * Starts a conversation.
+ * @param now local moment at which the clock stands
+ */
+export function baker({ now = standing, record = {} as Partial<RecordData> } = {}): Baker {
+  const now_ms = new Date(now).getTime();
+  const memory = memoryStore(record, now_ms);
+  const files: Baker["files"] = [];
+  const session = startSession({
+    store: memory.store,
+    understanding: understood,
+    now_ms: () => now_ms,
+    async writeFile(name, text) {
+      files.push({ name, text });
+      return name;
+    },
+  });
+  const ask = async (line: string) => (await session.ask(line)).answers;
+  return {
+    ask,
+    session,
+    files,
+    record: memory.record,
+    async one(line) {
+      const answers = await ask(line);
+      if (answers.length !== 1 || !answers[0])
+        throw new Error(`${answers.length} answers to "${line}": ${JSON.stringify(answers)}`);
+      return answers[0];
+    },
+  };
+}
