@@ -12,7 +12,7 @@ market wedding birthday party cake cupcakes biscuit biscuits bread pastry patiss
 splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly chewy gooey fluffy glossy shiny matte
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
-oclock dough kettle rung rang ring rings ringing theyd theyll remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
+oclock dough kettle rung rang ring rings ringing theyd theyll spilt spilled spill spills remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
 undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 temperature temperatures minus negative plus times divided
@@ -21,6 +21,7 @@ ingredient ingredients allergen allergens label labels margin markup profit pric
 sells selling sold packaging packets ribbon ribbons labour labor wages hourly euros quid
 colour colours color colors coloured colored dye flavour flavours flavor flavors flavoured flavored flavouring
 stir stirring stirs whisking whisked sift temper tempering emulsify double boiler bain marie
+sprinkles nonpareils carrots chia broth sweetener maltose lotus wafers chilli isomalt
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed
 weigh weighs weighed weight weights gram grams meringue macaronage croquant craquelin feuilletine couverture
 center centre rings ring core poem football joke weather news bitcoin capital president song sing story

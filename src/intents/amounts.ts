@@ -64,6 +64,8 @@ function readHalfOf(tokens: readonly Token[], i: number): AmountRead | undefined
   if (text(tokens[at]) === "of") at += 1;
   if (!["a", "an", "one"].includes(text(tokens[at]))) return undefined;
   const unit = readUnit(tokens, at + 1, part.value);
+  const range = unit && readRange(tokens, i, part, unit);
+  if (range) return range;
   return unit && made(part.value, unit.unit, unit.dim, unit.next, { fraction: part.fraction });
 }
 
@@ -153,8 +155,12 @@ function readTimes(tokens: readonly Token[], number: NumberRead): AmountRead | u
 }
 
 /** "3-5 %", "3 to 5 percent", "half to one percent", "between 100 and 150 g". Low first, or it is a ratio. */
-function readRange(tokens: readonly Token[], i: number, low: NumberRead): AmountRead | undefined {
-  const lowUnit = readUnit(tokens, low.next, low.value);
+function readRange(
+  tokens: readonly Token[],
+  i: number,
+  low: NumberRead,
+  lowUnit = readUnit(tokens, low.next, low.value),
+): AmountRead | undefined {
   const at = lowUnit?.next ?? low.next;
   const between = text(tokens[i - 1]) === "between";
   const joint = text(tokens[at]);
@@ -177,6 +183,9 @@ function readRange(tokens: readonly Token[], i: number, low: NumberRead): Amount
   return made(scale, name, dim, unit?.next ?? high.next, { high: high.value });
 }
 
+/** What may stand behind "1 hour 15" for the fifteen to be its minutes and no count of something. */
+const endsTime = new Set(["", ",", ".", "?", "!", ";", "for", "please", "pls", "on", "from", "timer", "thanks"]);
+
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
 function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   const { amount } = read;
@@ -188,8 +197,9 @@ function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   if (
     amount.unit === "h" &&
     at === read.next &&
-    tokens[at]?.gap === false &&
+    (tokens[at]?.gap === false || endsTime.has(text(tokens[number.next]))) &&
     number.value < 60 &&
+    Number.isInteger(number.value) &&
     !readUnit(tokens, number.next, number.value)
   )
     return made(amount.value * 60 + number.value, "min", "time", number.next);

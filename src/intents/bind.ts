@@ -8,20 +8,23 @@ const between = new Set(
   ),
 );
 const behind = new Set(
-  "is are was were at of to about weighs weigh with = : ( - got have only just has needs need want than around roughly comes".split(
+  "is are was were at of to about on hand left here weighs weigh with = : ( - got have only just has needs need want than around roughly comes".split(
     " ",
   ),
 );
 
-const canOwn = (thing: Thing) =>
+/** "the little bowl is 145 g": a bowl, a box or a tray has no weight of its own; it holds one. */
+const containers = new Set(["bowls", "boxes", "batches", "trays"]);
+
+const canOwn = (thing: Thing, amount: Amount) =>
   Boolean(
     thing.ingredient ||
       thing.base ||
       thing.chocolate ||
       thing.dose ||
       thing.taste ||
-      thing.count ||
-      thing.color,
+      thing.color ||
+      (thing.count && !(amount.dim === "weight" && containers.has(thing.count))),
   );
 
 /** Sets `of` on each amount, looking forward first, then back. Lists written "name amount" bind back throughout. */
@@ -59,8 +62,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     }
     if (item.is === "sign" && (item.text === "(" || item.text === '"')) continue;
     if (item.is !== "thing") return undefined;
-    if (item.thing.manner || (item.thing.step && !canOwn(item.thing))) continue;
-    if (!canOwn(item.thing)) return undefined;
+    if (item.thing.manner || (item.thing.step && !canOwn(item.thing, amountAt(items, i)))) continue;
+    if (!canOwn(item.thing, amountAt(items, i))) return undefined;
     return headOf(items, at);
   }
   return undefined;
@@ -81,12 +84,14 @@ function headOf(items: readonly Item[], at: number): Thing {
   return head;
 }
 
+const amountAt = (items: readonly Item[], i: number) => (items[i] as Item & { is: "amount" }).amount;
+
 function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>): Thing | undefined {
   for (let at = i - 1; at >= 0; at--) {
     const item = items[at] as Item;
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
-    if (item.is === "thing" && canOwn(item.thing) && !owned.has(item.thing)) return item.thing;
+    if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && !owned.has(item.thing)) return item.thing;
     return undefined;
   }
   return undefined;

@@ -35,8 +35,6 @@ const before = new Set([
   "until",
   "till",
   "before",
-  "around",
-  "about",
   "til",
   "from",
   "due",
@@ -162,8 +160,10 @@ function readVague(tokens: readonly Token[], i: number): { value: number; next: 
 
 /** "quarter past ten", "half past 3", "ten to four", "twenty past three", "noon", "3 o'clock". */
 function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
-  const named = Object.hasOwn(namedTimes, text(tokens[i])) ? namedTimes[text(tokens[i])] : undefined;
-  if (named !== undefined) return { when: { minute: named, half: "24" }, next: i + 1 };
+  // "noon", "12 noon"
+  const name = ["12", "twelve"].includes(text(tokens[i])) ? i + 1 : i;
+  const named = Object.hasOwn(namedTimes, text(tokens[name])) ? namedTimes[text(tokens[name])] : undefined;
+  if (named !== undefined) return { when: { minute: named, half: "24" }, next: name + 1 };
   const start = text(tokens[i]) === "a" ? i + 1 : i;
   const part = { quarter: 15, qaurter: 15, qarter: 15, half: 30, haf: 30 }[text(tokens[start])];
   const number = part === undefined ? readNumber(tokens, start) : undefined;
@@ -172,6 +172,13 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   const skip = text(tokens[at]).startsWith("min") ? at + 1 : at;
   const joint = text(tokens[skip]);
   const lead = text(tokens[i - 1]);
+  // "by half eight" is half past eight
+  const bare = part === 30 && before.has(lead) ? readNumber(tokens, at) : undefined;
+  if (bare && Number.isInteger(bare.value) && bare.value >= 1 && bare.value <= 12)
+    if (!followedByThing(tokens, bare.next, bare.value))
+      return withHalf(tokens, bare.next, bare.value * 60 + 30, false);
+  // "from 9 to 5" goes on from nine
+  if (joint === "to" && part === undefined && ["from", "since"].includes(lead)) return undefined;
   if (minutes === undefined || minutes >= 60 || !["past", "to", "after", "till", "of"].includes(joint))
     return undefined;
   if (joint !== "past" && part !== 15 && !before.has(lead)) return undefined;
@@ -195,6 +202,9 @@ function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRea
     // "two thirty" is half past two where a moment is expected
     const [h, m] = hour.value >= 100 ? [Math.floor(hour.value / 100), hour.value % 100] : [hour.value, 0];
     if (!Number.isInteger(h) || h > 24 || m >= 60) return undefined;
+    const split = m === 0 && hour.value < 25 ? readMinutes(tokens, hour.next) : undefined;
+    const two = split && withHalf(tokens, split.next, h * 60 + split.value, false);
+    if (two && (two.when.half || (expected && !followedByThing(tokens, split.next, split.value)))) return two;
     const told = withHalf(tokens, hour.next, h * 60 + m, false);
     if (told.when.half || pastOclock(tokens, hour.next) > hour.next) return told;
     return expected && !followedByThing(tokens, hour.next, hour.value) ? told : undefined;
@@ -243,6 +253,14 @@ function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRea
     : undefined;
 }
 
+/** The minutes of an hour said in words: "ten fifteen", "nine oh five". */
+function readMinutes(tokens: readonly Token[], i: number): { value: number; next: number } | undefined {
+  const oh = text(tokens[i]) === "oh" ? i + 1 : i;
+  const read = tokens[oh]?.kind === "word" ? readNumber(tokens, oh) : undefined;
+  const fits = read && !read.fraction && Number.isInteger(read.value) && read.value < 60;
+  return fits && read.value > 0 && read.value < 10 === oh > i ? read : undefined;
+}
+
 function withHalf(tokens: readonly Token[], next: number, minute: number, settled: boolean): WhenRead {
   let at = pastOclock(tokens, next);
   const said = text(tokens[at]);
@@ -263,6 +281,9 @@ function withHalf(tokens: readonly Token[], next: number, minute: number, settle
 function followedByThing(tokens: readonly Token[], i: number, value: number): boolean {
   if (readUnit(tokens, i, value)) return true;
   const then = text(tokens[i]);
+  // "from 24 to 36 macarons", "from 3 to 5 %": what the second is, the first is too
+  const upTo = then === "to" ? readNumber(tokens, i + 1) : undefined;
+  if (upTo && (upTo.value > 24 || followedByThing(tokens, upTo.next, upTo.value))) return true;
   if (["-", "/", "x", "*", "+", "times", "and", ":"].includes(then) && tokens[i + 1]?.kind === "number")
     return true;
   return (

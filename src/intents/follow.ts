@@ -8,7 +8,7 @@ import { type Inputs, saidNow, withoutRivals } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|again)(?: |$)/;
+  /^(?:and|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|again|take|add|another|one more|remove)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
@@ -79,7 +79,8 @@ export function choose(
     if (kept) return { tool: kept.tool, follows: true };
     if (best.points < stands - 0.5) return undefined;
   }
-  return { tool: best.tool, follows: leaning && best.tool === last };
+  const empty = best.tool === last && drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
+  return { tool: best.tool, follows: best.tool === last && (leaning || empty) };
 }
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
@@ -105,4 +106,4 @@ function follows(
 }
 
 const isShort = (reading: Reading) =>
-  reading.mask.split(" ").length <= 9 && reading.amounts.length + reading.things.length > 0;
+  reading.mask.split(" ").length <= 9 && reading.unknown.length === 0 && reading.amounts.length + reading.things.length > 0;

@@ -20,9 +20,27 @@ export function readNumber(tokens: readonly Token[], i: number): NumberRead | un
   const negated = readNegative(tokens, i);
   if (negated) return negated;
   const token = tokens[i];
-  if (token?.kind === "number") return readDigits(tokens, i);
-  if (token?.kind === "word") return readWords(tokens, i);
-  return undefined;
+  const read =
+    token?.kind === "number"
+      ? readDigits(tokens, i)
+      : token?.kind === "word"
+        ? readWords(tokens, i)
+        : undefined;
+  return read && grouped(tokens, read);
+}
+
+/** "half dozen", "one and a half dozen", "two and a half thousand": what stands behind multiplies all of it. */
+function grouped(tokens: readonly Token[], read: NumberRead): NumberRead {
+  const behind = word(tokens[read.next]) ?? "";
+  const group = behind === "score" ? undefined : groupWords[behind];
+  const times = group ?? (Number.isInteger(read.value) ? undefined : magnitudes[behind]);
+  if (times) return { value: read.value * times, next: read.next + 1, spelt: true };
+  // "a dozen and a half"
+  const dozen = groupWords[word(tokens[read.next - 1]) ?? ""];
+  const half = dozen ? andPart(tokens, read.next) : undefined;
+  return dozen && half?.value === 0.5
+    ? { value: read.value + dozen / 2, next: half.next, spelt: true }
+    : read;
 }
 
 function readNegative(tokens: readonly Token[], i: number): NumberRead | undefined {
@@ -90,6 +108,7 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   if (first === "a" || first === "an") {
     const then = word(tokens[i + 1]) ?? "";
     if (groupWords[then]) return { value: groupWords[then] ?? 0, next: i + 2 };
+    if (then === "couple") return readWords(tokens, i + 1);
     if (magnitudes[then]) return continueWords(tokens, i + 2, magnitudes[then] ?? 0);
     if (partWords[then] && !isOrdinalUse(tokens, i + 1))
       return {
@@ -100,8 +119,14 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
       };
     return undefined;
   }
+  if (first === "couple") {
+    const at = word(tokens[i + 1]) === "of" ? i + 2 : i + 1;
+    const group = groupWords[word(tokens[at]) ?? ""];
+    return group ? { value: 2 * group, next: at + 1, spelt: true } : undefined;
+  }
   if (magnitudes[first]) return continueWords(tokens, i + 1, magnitudes[first] ?? 0);
-  if (groupWords[first] && first !== "score") return { value: groupWords[first] ?? 0, next: i + 1 };
+  // "a few dozen" is no number
+  if (groupWords[first] && first !== "score" && !["few", "several"].includes(word(tokens[i - 1]) ?? "")) return { value: groupWords[first] ?? 0, next: i + 1 };
   const below = readBelowHundred(tokens, i);
   if (!below) return undefined;
   const then = word(tokens[below.next]) ?? "";
@@ -153,8 +178,15 @@ function readBelowHundred(tokens: readonly Token[], i: number): { value: number;
     const one = smallNumbers[word(tokens[at]) ?? ""];
     return one && one < 10 ? { value: ten + one, next: at + 1 } : { value: ten, next: i + 1 };
   }
-  const small = smallNumbers[first];
+  const small = smallNumbers[first] ?? glued(first);
   return small === undefined ? undefined : { value: small, next: i + 1 };
+}
+
+/** "twentyfour": the space forgotten. */
+function glued(first: string): number | undefined {
+  const ten = Object.keys(tens).find((each) => first.startsWith(each) && first.length > each.length);
+  const one = ten === undefined ? undefined : smallNumbers[first.slice(ten.length)];
+  return ten !== undefined && one && one < 10 ? (tens[ten] ?? 0) + one : undefined;
 }
 
 const timeWords = new Set(["min", "mins", "minute", "minutes", "pm", "am", "oclock", "sec", "seconds"]);

@@ -24,7 +24,7 @@ export function itemsOf(
 ): { text: string; items: Item[]; mended: Reading["mended"] } {
   const text = normalise(said);
   const { tokens, mended } = mendAll(tokenise(text), mender);
-  return { text, items: joinFlavors(scan(tokens, lexicon), mender), mended };
+  return { text, items: joinFlavors(plainVerbs(scan(tokens, lexicon)), mender), mended };
 }
 
 /** A reading of some items that belong to one question. */
@@ -51,19 +51,28 @@ export function readingOf(
   };
 }
 
+/** Verbs that are faults elsewhere: "split it in three", "I have cracked five egg whites", "just cracked one more". */
+function plainVerbs(items: readonly Item[]): Item[] {
+  return items.map((item, at) => {
+    if (item.is !== "thing" || !item.thing.symptom || !/^(?:split|cracked|broken?|separated|spread)$/.test(item.thing.text)) return item;
+    const [before, next] = [items[at - 1], items[at + 1]];
+    const acted =
+      next?.is === "amount" ||
+      (next?.is === "thing" && Boolean(next.thing.ingredient || next.thing.base)) ||
+      (next?.is === "word" && actedOn.has(next.text) && !(before?.is === "word" && ["has", "just", "is", "had"].includes(before.text)));
+    return acted ? { is: "word", text: item.thing.text, at: item.thing.at } : item;
+  });
+}
+
+const actedOn = new Set("it this that them my the into in between up equally evenly one another some a out over".split(" "));
+
 /** "split" with a ganache in the sentence is the ganache's fault; with none named, a shell's or the first known. */
 function settleSymptoms(items: readonly Item[]): void {
   const named = new Set<string | undefined>(
     items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])),
   );
-  for (const [at, item] of items.entries()) {
+  for (const item of items) {
     if (item.is !== "thing" || !item.thing.symptom) continue;
-    // "I have cracked five egg whites" is no fault
-    const next = items[at + 1];
-    if (item.thing.text === "cracked" && (next?.is === "amount" || (next?.is === "thing" && next.thing.ingredient))) {
-      delete item.thing.symptom;
-      continue;
-    }
     const ids = item.thing.symptom.split("|");
     const found = ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id));
     // "separated", "thin": with no mix named it is just a word; "too thin" says that something is wrong
@@ -102,5 +111,5 @@ const amountTag = (amount: Amount) =>
 
 function facets(thing: Thing): string {
   const said = facetNames.flatMap((name) => (thing[name] ? [`${name}=${slug(thing[name])}`] : []));
-  return said.length ? said.join(",") : thing.id;
+  return said.length ? said.join(",") : slug(thing.id);
 }

@@ -70,6 +70,7 @@ const scaled = ["base_g", "total_g", "chocolate_g", "cream_g", "batter_g", "fill
  * sentence holds another number, or nothing earlier can be multiplied.
  */
 export function multiplied(reading: Reading, before: Inputs): Inputs | undefined {
+  if (/other|in one|for one|each|in half|into/.test(reading.text)) return undefined;
   const [only, ...others] = reading.amounts;
   if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction)) return undefined;
   const slots = scaled.filter((slot) => typeof before[slot] === "number");

@@ -40,7 +40,8 @@ export function stepFrom(
   const said = follows && before ? saidNow(tool, draft, reading, before) : draft;
   const inputs = follows && before ? { ...withoutRivals(before, said, tool), ...said } : said;
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
-  const fallback = follows ? undefined : earlier(tool, said, before ? state.last : topic, before !== undefined);
+  const returns = /back to|again|earlier|as before|instead|same/.test(reading.text);
+  const fallback = follows ? undefined : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
   return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
 }
 
@@ -58,16 +59,16 @@ const textOnly = (inputs: Inputs): Inputs =>
   Object.fromEntries(Object.entries(inputs).filter(([, value]) => typeof value === "string" || typeof value === "boolean"));
 
 /** Inputs that say what a weight is of: where they differ from before, the weight before isn't meant. */
-const identities = ["base", "chocolate", "filling", "formula"];
+const identities = ["base", "filling", "formula"];
 
 /**
  * What an earlier question of the same calculator can lend. The last one lends freely; one from before another topic
  * only where the new question names something of it again.
  */
-function earlier(tool: Tool, said: Inputs, topic: Topic | undefined, isLast: boolean): Inputs | undefined {
+function earlier(tool: Tool, said: Inputs, topic: Topic | undefined, lends: boolean): Inputs | undefined {
   if (!topic) return undefined;
   const differs = (key: string) => key in said && key in topic.inputs && said[key] !== topic.inputs[key];
-  if (isLast ? identities.some(differs) : !sharesIdentity(said, topic.inputs)) return undefined;
+  if (lends ? identities.some(differs) : !sharesIdentity(said, topic.inputs)) return undefined;
   return { ...withoutRivals(topic.inputs, said, tool), ...said };
 }
 

@@ -31,7 +31,7 @@ export const buttercream = tool<Inputs>({
   inputs,
   cues: cues(
     [4, "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}", "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)", "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}", "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}", "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}", "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}"],
-    [4, "{remainder} .. {base=buttercream}", "{base=buttercream} .. {remainder}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}", "work .. {weight} .. {base=buttercream}"],
+    [4, "{remainder} .. {base=buttercream}", "{base=buttercream} .. {remainder}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}", "work .. {weight} .. {base=buttercream}", "{base=buttercream} .. (?:how|hw) much .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{ingredient=(whites|butter|sugar|granulated_sugar)} .. (?:how|hw) much .. {base=buttercream}"],
     [3.5, "{base=buttercream} recipe", "recipe .. {base=buttercream}", "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}", "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)", "(?:how (?:do|much) .. )?weigh .. {base=buttercream}", "{base=buttercream} .. weigh", "{base=buttercream} .. (?:total|altogether)", "what (?:goes|do i need|is|are) .. {base=buttercream}", "{base=buttercream} (?:from|with|using|out of) {weight}", "{base=buttercream} .. (?:what|whats) (?:goes|go) in", "ingredients .. {base=buttercream}", "{base=buttercream} .. ingredients", "{weight} (?:of )?{base=buttercream} (?:please|pls)$"],
     [3, "how (?:hot|warm) .. {ingredient=whites}", "{ingredient=whites} .. (?:how hot|what temp\\S*)", "(?:what|which) temp\\S* .. {ingredient=whites}", "heat .. {ingredient=whites}"],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
@@ -61,7 +61,10 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const out: Partial<Inputs> = {};
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
-    if (part) out[`${part}_g`] ??= grams;
+    if (!part && !thing && reading.things.filter((each) => partOf[each.ingredient ?? ""]).length === 1 && !says(reading, /how much|in all|total/)) {
+      // "one block of butter, 225 g"
+      out[`${partOf[reading.things.find((each) => partOf[each.ingredient ?? ""])?.ingredient ?? ""] ?? "butter"}_g`] ??= grams;
+    } else if (part) out[`${part}_g`] ??= grams;
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
   }
   const part = reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"));
@@ -80,8 +83,13 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
-  if (Object.keys(out).length === 0 && memory.table.mass && (pointsBack(reading) || memory.table.mass.thing === "filling") && reading.things.some((each) => each.base === "buttercream"))
-    out.total_g = memory.table.mass.grams;
+  const mass = memory.table.mass;
+  const points = pointsBack(reading) || says(reading, /that much|the lot|all of/) || mass?.thing === "filling";
+  if (Object.keys(out).length === 0 && mass && points && reading.things.some((each) => each.base === "buttercream")) {
+    const part = partOf[mass.thing];
+    if (part) out[`${part}_g`] = mass.grams;
+    else out.total_g = mass.grams;
+  }
   return out;
 }
 

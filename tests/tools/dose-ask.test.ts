@@ -6,40 +6,40 @@ import { range, value } from "../support/world.ts";
 const one = (line: string) => baker().one(line);
 
 describe("the row that a word means, on 200 g", () => {
-  test.each([
+  test.each<[line: string, low: number, high: number]>([
     // bare tastes are concentrated flavors: 3-5 % in buttercream, 3-4 % in ganache, common practice
-    ["how much pistachio for 200 g buttercream", "flavor", 6, 10],
-    ["200 g ganache, how much coffee flavor", "flavor", 6, 8],
+    ["how much pistachio for 200 g buttercream", 6, 10],
+    ["200 g ganache, how much coffee flavor", 6, 8],
     // the rest from memory: 1-2 %
-    ["how much vanilla extract for 200 g buttercream", "vanilla extract", 2, 4],
-    ["how much vanilla bean paste in 200 g ganache", "vanilla bean paste", 2, 4],
+    ["how much vanilla extract for 200 g buttercream", 2, 4],
+    ["how much vanilla bean paste in 200 g ganache", 2, 4],
     // 0.2-0.5 %
-    ["how much lemon oil for 200 g ganache", "lemon oil", 0.4, 1],
+    ["how much lemon oil for 200 g ganache", 0.4, 1],
     // 3-8 %
-    ["how much freeze dried raspberry powder in 200 g buttercream", "raspberry freeze-dried powder", 6, 16],
+    ["how much freeze dried raspberry powder in 200 g buttercream", 6, 16],
     // 5-15 %, 5-10 %
-    ["how much raspberry puree for 200 g buttercream", "raspberry purée", 10, 30],
-    ["how much strawberry jam for 200 g ganache", "strawberry purée", 10, 20],
+    ["how much raspberry puree for 200 g buttercream", 10, 30],
+    ["how much strawberry jam for 200 g ganache", 10, 20],
     // 10-20 %
-    ["how much pistachio paste for 200 g buttercream", "pistachio paste", 20, 40],
+    ["how much pistachio paste for 200 g buttercream", 20, 40],
     // 3-6 %
-    ["how much cocoa powder for 200 g buttercream", "cocoa powder", 6, 12],
+    ["how much cocoa powder for 200 g buttercream", 6, 12],
     // 1-2 %
-    ["how much espresso powder in 200 g buttercream", "espresso powder", 2, 4],
+    ["how much espresso powder in 200 g buttercream", 2, 4],
     // 1.5-3 %
-    ["how much matcha for 200 g buttercream", "matcha powder", 3, 6],
+    ["how much matcha for 200 g buttercream", 3, 6],
     // 0.5-1.5 %
-    ["how much lemon zest for 200 g buttercream", "lemon zest", 1, 3],
+    ["how much lemon zest for 200 g buttercream", 1, 3],
     // 0.1-0.3 %
-    ["how much citric acid for 200 g ganache", "citric acid", 0.2, 0.6],
+    ["how much citric acid for 200 g ganache", 0.2, 0.6],
     // 0.2-0.5 %
-    ["how much salt in 200 g caramel buttercream", "salt", 0.4, 1],
+    ["how much salt in 200 g caramel buttercream", 0.4, 1],
     // 2-5 %
-    ["how much rum for 200 g ganache", "rum", 4, 10],
+    ["how much rum for 200 g ganache", 4, 10],
     // of batter: 0.5-1.5 %, 0.3-1 %
-    ["gel color for 200 g batter", "gel color", 1, 3],
-    ["powder color for 200 g batter", "powder color", 0.6, 2],
-  ])("%s", async (line, _name, low, high) => {
+    ["gel color for 200 g batter", 1, 3],
+    ["powder color for 200 g batter", 0.6, 2],
+  ])("%s", async (line, low, high) => {
     const said = await one(line);
     expect(said).toMatchObject({ tool: "dose", status: "answered" });
     const [from, to] = range(said, said.figures?.[0]?.name ?? "");

@@ -57,6 +57,8 @@ export interface Table {
   mass?: Mass;
   /** Equal parts after a split: what "one of them" means. */
   part?: Mass;
+  /** Named parts after a split: "the lilac". */
+  parts?: { name: string; grams: number }[];
   macarons?: number;
   shells?: number;
   diameter_mm?: number;

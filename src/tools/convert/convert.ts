@@ -26,6 +26,8 @@ export const inputs = z.strictObject({
   several: z.optional(z.boolean()),
   /** What it is of, when no table knows it. */
   unknown: z.optional(z.string()),
+  /** That is a liquid flavor, of which a dose counts ml as grams. */
+  liquid: z.optional(z.boolean()),
   /** The oven that the heat is wanted for. */
   oven: z.optional(z.enum(["fan", "conventional"])),
   /** Digits, operators and brackets. */
@@ -63,7 +65,7 @@ export const convert = tool<ConvertInputs>({
     { say: "18 min on the clock please", tool: "timer" },
     { say: "my oven is a fan oven", tool: "bench" },
   ],
-  rivals: [["value", "high", "unit", "to", "ingredient", "manner", "several", "unknown", "oven", "sum", "sum_unit", "exchange", "that"]],
+  rivals: [["value", "high", "unit", "to", "ingredient", "manner", "several", "unknown", "liquid", "oven", "sum", "sum_unit", "exchange", "that"]],
   read: readConvert,
   compute: answerConvert,
 });

@@ -24,8 +24,11 @@ const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 export const convertCues = cues(
   // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
   [8, `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`],
+  [5, `{factor} {number}${end}`],
   [
     4,
+    `(?:add|subtract|take|multiply|divide) {number} (?:by|to|from|and|with) (?:{number}|{when})${end}`,
+    `{number} minus_\\S*<number>${end}`,
     `{volume} .. ${into} (?:how many |what )?${weights}`,
     `{volume} .. ${into} (?:how many |what )?${volumes}`,
     `{weight} .. ${into} (?:how many |what )?${volumes}`,
@@ -49,7 +52,6 @@ export const convertCues = cues(
     `{percent} of {number}${end}`,
     `{fraction} of {number}${end}`,
     `(?:tip|tips|nozzle|nozzles) .. ${inches}${end}`,
-    `{factor} {number}${end}`,
   ],
   [
     3,
@@ -67,8 +69,8 @@ export const convertCues = cues(
     `{weight} .. ${volumes}`,
     `${notGrams} (?:{base} |{ingredient} )?${weights}`,
     `${egg} .. ${weights}`,
-    `(?:weighs?|weight|heavy) .. ${egg}`,
-    `${egg} .. weighs?`,
+    `(?:what|how much|how heavy) (?:do|does|would|will|is|are) (?:the |my )?${egg} (?:\\S+ )?(?:weighs?|come to)${end}`,
+    `(?:weight|heavy) .. ${egg}${end}`,
     `how many ${times} .. {time}`,
     `{time} (?:in|to|into|as) ${times}`,
     `(?:what|whats) .. {time} in ${times}`,
@@ -76,7 +78,7 @@ export const convertCues = cues(
     `${ask} ${notGrams}${end}`,
     `${ask} {temperature}${end}`,
     `{percent} of {weight}${end}`,
-    `{fraction} of {weight}${end}`,
+    `{fraction} of (?:{weight}|{volume})${end}`,
     `{weight} ${op} (?:{weight}|{number})${end}`,
     `(?:thats|that|it|this) (?:in|to|into) (?:${weights}|${volumes}|${heats}|${lengths})`,
     `(?:^|whats |what is |calculate |work out )\\d\\d+_?/_?\\d+<number,fraction>${end}`,
@@ -92,6 +94,7 @@ export const convertCues = cues(
     "(?:how|hw) (?:much|many|mch) (?:\\S*<unit[^>]*> )?(?:of )?(?:\\S+ )?(?:\\S+ )?{dose} .. (?:for|in|into|to|does|do|goes|should|can) (?!\\S*<volume)",
     `${volumes} of (?:\\S+ )?{dose} .. (?:for|in|into) .. {weight}`,
     "{money}",
+    "gas",
     "(?:timer|timers|alarm|remind|ping|countdown)",
     "^(?:and |please |pls )*(?:note|log|record|jot)",
     "(?:split|divide|share out) .. (?:into|between|equal)",

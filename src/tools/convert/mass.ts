@@ -1,5 +1,6 @@
 /** Weights and volumes, of anything or of a named ingredient. */
 import type { Mass, Outcome, World } from "../contract/index.ts";
+import { liquidTeaspoon_g } from "../../../data/rules/doses.ts";
 import { ingredients } from "../../../data/words/ingredients.ts";
 import { gramsOfLarge, gramsOfVolume, measuresOf, portionSource } from "../lib/portions.ts";
 import { capital, plain } from "../lib/show.ts";
@@ -65,7 +66,7 @@ function crossing(inputs: Ready, to: string, world: World): Outcome {
   const name = inputs.ingredient;
   if (name === undefined)
     return inputs.unknown
-      ? { status: "declined", headline: `I don't know what a ${spoken(volume)} of ${inputs.unknown} weighs; it isn't in the portion table. Weigh it.` }
+      ? { status: "declined", headline: `I don't know what a ${spoken(volume)} of ${inputs.unknown} weighs; it isn't in the portion table. Weigh it.${inputs.liquid ? ` A dose counts a liquid flavor's teaspoon as ${plain(liquidTeaspoon_g)} g, by estimate.` : ""}` }
       : asking(`A ${spoken(volume)} of what? Every ingredient weighs its own.`, "ingredient");
   if (name === "chocolate") return asking("Which chocolate is it: dark, milk, white or semisweet chips?", "ingredient");
   if (inputs.several && !inputs.manner) return asking(`How are the ${name} measured: whole, chopped or ground?`, "manner");

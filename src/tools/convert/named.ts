@@ -1,5 +1,6 @@
 /** What is weighed: an ingredient of the tables and how it is measured, or a name that no table knows. */
 import type { Amount, Reading, Thing } from "../contract/index.ts";
+import { doseRows } from "../../../data/rules/doses.ts";
 import type { ConvertInputs } from "./convert.ts";
 
 /** Manners that stand inside an ingredient's own words: "sliced almonds", "ground pistachios". */
@@ -8,14 +9,17 @@ const inside = /\b(unsifted|sifted|ground|whole|sliced|flaked|slivered|chopped|p
 /** Bare nut names of which the table has several measures: a cup of them whole isn't a cup of them ground. */
 const severalWays = /^(?:almonds|hazelnuts?|walnuts?|pecans?)$/;
 
+/** Rows of the dose table whose spoons are estimated in a dose, though no table weighs them. */
+const liquids = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
+
 /** Nuts whose flour or meal is the nut ground. */
 const nuts = new Set(["hazelnuts", "pistachios", "walnuts"]);
 
-type Named = Pick<ConvertInputs, "ingredient" | "manner" | "unknown" | "several">;
+type Named = Pick<ConvertInputs, "ingredient" | "manner" | "unknown" | "several" | "liquid">;
 
 /** An ingredient's name and the manner in its words, or what else the thing is called. */
 export function nameOf(thing: Thing): Partial<Named> {
-  if (!thing.ingredient) return { unknown: thing.text };
+  if (!thing.ingredient) return { unknown: thing.text, ...(liquids.has(thing.dose ?? "") ? { liquid: true } : {}) };
   const milled = /\b(?:flour|meal)\b/.test(thing.text) && nuts.has(thing.ingredient) ? "ground" : undefined;
   const manner = inside.exec(thing.text)?.[1]?.replace("flaked", "sliced") ?? milled;
   const usual = manner === "ground" && /almond/.test(thing.ingredient) ? undefined : manner;
@@ -43,8 +47,10 @@ export function unknownBehind(reading: Reading, amount: Amount): string | undefi
   const words: string[] = [];
   for (const token of tokens.slice((places[nth] ?? tokens.length) + 1)) {
     if (words.length === 0 && skipped.has(token)) continue;
-    if (ends.has(token) || /<[^>]*>$/.test(token) || words.length === 4) break;
-    words.push(token);
+    const tagged = /^(.*)<([^>]*)>$/.exec(token);
+    if (ends.has(token) || words.length === 4 || (tagged && /(?:unit|manner)=|weight|volume|number/.test(tagged[2] ?? ""))) break;
+    words.push((tagged?.[1] ?? token).replaceAll("_", " "));
+    if (tagged) break;
   }
   return words.length > 0 ? words.join(" ") : undefined;
 }

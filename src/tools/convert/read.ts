@@ -80,7 +80,15 @@ function groupsIn(reading: Reading): Group[] {
       else group.targets.push(unit);
     }
   }
-  return groups;
+  return groups.flatMap((group, i) => settle(group, groups[i + 1]));
+}
+
+/** "the recipe is in celsius, 145 c, my dial is fahrenheit": a unit that the amount has already is no target. */
+function settle(group: Group, next: Group | undefined): Group[] {
+  if (group.amounts.length === 0) return group.lead && next === undefined && group.targets.length > 0 ? [group] : [];
+  const own = group.targets.filter((unit) => !group.amounts.every((amount) => amount.unit === unit));
+  if (own.length > 0 || group.targets.length === 0) return [{ ...group, targets: own }];
+  return [{ ...group, targets: next && next.amounts.length === 0 ? next.targets : group.targets }];
 }
 
 const convertible = (amount: Amount): boolean => measured.has(amount.dim) || isEggs(amount);

@@ -38,16 +38,32 @@ function piecesOf(reading: Reading): Piece[] {
   for (let i = 0; i < tokens.length; i++) {
     const token = tokens[i] as string;
     const tag = /<(number|percent|factor|weight|volume|length|time|temperature|money)[^>]*>$/.exec(token);
-    if (tag) pieces.push(...fromAmount(amounts.shift() as Amount, token));
+    if (tag) pieces.push(...fromAmount(amounts.shift() as Amount, token, pieces.at(-1)));
     else if (/<when>$/.test(token)) pieces.push(fromHour(token, tokens[i - 1]));
     else if (/<[^>]*>$/.test(token)) pieces.push({ text: token, is: "other" });
     else if (["divided", "multiplied"].includes(token) && tokens[i + 1] === "by") {
       pieces.push({ text: token === "divided" ? "/" : "*", is: "sign" });
       i += 1;
-    } else pieces.push(fromWord(token, pieces.at(-1)));
+    } else pieces.push(fromOrder(token, tokens.slice(0, i), i) ?? fromWord(token, pieces.at(-1)));
   }
   return pieces;
 }
+
+/** "divide 900 by 7", "add 45 to 260", "subtract 30 from 260": the order comes first, its sign stands between. */
+function fromOrder(token: string, before: readonly string[], at: number): Piece | undefined {
+  if (["divide", "multiply", "add"].includes(token) && at < 6) return { text: token, is: "talk" };
+  if (token === "subtract" || (token === "take" && at < 3)) return { text: "-", is: "sign" };
+  const joint = before.map((word) => (Object.hasOwn(joints, word) ? joints[word] : undefined)).find((each) => each?.[token]);
+  return joint ? { text: joint[token] as string, is: "sign" } : undefined;
+}
+
+const joints: Record<string, Record<string, string>> = {
+  divide: { by: "/" },
+  multiply: { by: "*", with: "*" },
+  add: { to: "+", and: "+" },
+  subtract: { from: "+" },
+  take: { from: "+" },
+};
 
 function fromWord(token: string, before: Piece | undefined): Piece {
   if (token === "of") return before?.is === "percent" || before?.is === "part" ? { text: "*", is: "sign" } : { text: token, is: "other" };
@@ -61,7 +77,10 @@ function fromWord(token: string, before: Piece | undefined): Piece {
 
 const digits = (value: number): string => (/e/.test(String(value)) ? "?" : value < 0 ? `(${value})` : String(value));
 
-function fromAmount(amount: Amount, token: string): Piece[] {
+function fromAmount(amount: Amount, token: string, before: Piece | undefined): Piece[] {
+  // "240 minus 85": the sign belongs to the sum, not to the number
+  const minus = amount.value < 0 && /^(?:minus|negative)/.test(amount.text) && before && ["value", "close", "part", "percent"].includes(before.is);
+  if (minus) return [{ text: "-", is: "sign" }, ...fromAmount({ ...amount, value: -amount.value, text: "" }, token, before)];
   const text = digits(amount.value);
   if (text === "?" || amount.dim === "money" || amount.dim === "temperature") return [{ text: token, is: "other" }];
   if (amount.unit === "times") return [{ text, is: "value" }, { text: "*", is: "sign" }];
@@ -78,7 +97,7 @@ function fromAmount(amount: Amount, token: string): Piece[] {
 /** "divided by 8": behind "by" a number looks like an hour. */
 function fromHour(token: string, before: string | undefined): Piece {
   const hour = /^(\d+)(?:\.\d+)?<when>$/.exec(token);
-  return hour && before === "by" ? { text: token.replace("<when>", ""), is: "value" } : { text: token, is: "other" };
+  return hour && ["by", "to", "from"].includes(before ?? "") ? { text: token.replace("<when>", ""), is: "value" } : { text: token, is: "other" };
 }
 
 function trimTalk(pieces: Piece[]): Piece[] {

@@ -37,6 +37,12 @@ function orderOf(inputs: DayInputs, due_ms: number, world: World): DayOrder {
     now: wallSeconds(localIso(world.now_ms)),
     settings: {
       ...usualSettings,
+      ...(bench.weigh_min !== undefined ? { weigh: bench.weigh_min } : {}),
+      ...(bench.macaronage_min !== undefined ? { macaronage: bench.macaronage_min } : {}),
+      ...(bench.pipe_min !== undefined ? { pipe: bench.pipe_min } : {}),
+      ...(bench.fill_s !== undefined ? { fillEach: bench.fill_s } : {}),
+      ...(bench.box_min !== undefined ? { box: bench.box_min } : {}),
+      ...(bench.warm_min !== undefined ? { warm: bench.warm_min } : {}),
       ...(bench.bake_min !== undefined ? { bake: bench.bake_min } : {}),
       ...(bench.rest_min !== undefined ? { rest: bench.rest_min } : {}),
       ...(bench.cool_min !== undefined ? { cool: bench.cool_min } : {}),

@@ -32,10 +32,12 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
   const dose = find(inputs, world);
   if ("status" in dose) return dose;
   if (inputs.base_g === undefined && inputs.flavor_g === undefined) return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
+  if (inputs.want === "check" && inputs.base_g === undefined && inputs.flavor_g !== undefined)
+    return asking(`How many grams of ${dose.base} is it in?`, "base_g");
   const outcome =
     inputs.base_g === undefined
       ? backward(inputs, dose, world)
-      : inputs.want === "mend"
+      : inputs.want === "mend" && (inputs.flavor_g !== undefined || inputs.percent === undefined)
         ? mend(inputs, dose, world)
         : inputs.flavor_g !== undefined
           ? check(inputs, dose, world)

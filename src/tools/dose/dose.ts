@@ -29,6 +29,8 @@ export const inputs = z.strictObject({
   percent_high: z.optional(share_percent),
   of_finished: z.optional(z.boolean()),
   want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
+  /** She asks how much base the flavor is enough for: a base said before isn't meant. */
+  asks_base: z.optional(z.boolean()),
   spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
   /** Said in something that has no weight: cups of filling, drops. */
   unweighable: z.optional(z.string()),
@@ -41,9 +43,9 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
-    [4, "(?:how|hw) (?:much|many|mch) .. {dose}", "{dose} .. {weight} .. {base}", "{percent} .. {dose}", "{dose} .. {percent}", "{percent} (?:of )?flavou?r", "{weight} .. {base} .. {dose}", "{dose} .. (?:what|how) .. {weight} .. {base}", "(?:what|which) (?:amount|quantity|weight) of {dose}", "amount of {taste} .. {base}", "{dose} for {weight} .. {base}"],
+    [4, "(?:how|hw) (?:much|many|mch) .. {dose}", "{dose} .. {weight} .. {base}", "{percent} .. {dose}", "{dose} .. {percent}", "{percent} (?:of )?flavou?r", "{weight} .. {base} .. {dose}", "{dose} .. (?:what|how) .. {weight} .. {base}", "(?:what|which) (?:amount|quantity|weight) of {dose}", "amount of {taste} .. {base}", "{dose} for {weight} .. {base}", "{base=batter} .. {dose}", "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}"],
     [3, "{taste} .. {weight} .. {base}", "{weight} .. {base} .. {taste}", "(?:how|hw) much .. {taste} .. (?:in|into|for|to|does|do|goes|should|with|per)", "{weight} .. {dose} .. {base}", "{dose} .. {base}", "{base} .. {dose}", "(?:how|hw) much {base} .. (?:can|will|does|do|would) .. (?:with|from|that|it|do|cover)"],
-    [2, "(?:how|hw) much .. {taste}", "{weight} .. {dose}", "{dose}", "too (?:strong|weak|much)", "over ?dosed?", "(?:strong|weak) enough", "{taste} .. {base}", "(?:tipped|dumped|poured|dropped|put|added|stirred) .. {weight} .. {dose}", "{percent} .. {base}"],
+    [2, "(?:how|hw) much .. {taste}", "{weight} .. {dose}", "{dose}", "too (?:strong|weak|much)", "over ?dosed?", "(?:strong|weak) enough", "{taste} .. {base}", "(?:tipped|dumped|poured|dropped|put|added|stirred|fell|spilt|spilled) .. {weight} .. (?:{dose}|{taste})", "{percent} .. {base}", "{base} .. {taste} .. how much"],
     [1, "flavou?r", "enough", "{weight} .. {base}", "goes in(?:to)?"],
     [3, "(?:how|hw) much (?:more )?(?:plain )?(?:extra )?{base} .. (?:fix|rescue|save|dilute|correct|mend|bring|tone|balance|weaken|stretch)", "(?:tone|water|bring) (?:it )?down"],
     [-3, "(?:note|log|record|jot|write) ", "timer", "(?:cost|costs|price|margin|label|allergens?)", "{unit} (?:in|to) {unit}", "remember", "save (?:it|that|this|the)", "save$", "recipe"],
@@ -68,7 +70,7 @@ export const dose = tool<DoseInputs>({
     { say: "my mint bottle says half a percent, save that", tool: "shelf" },
     { say: "note lemon batch, 4 % flavor, lovely", tool: "note" },
   ],
-  rivals: [["percent", "percent_high"], ["base_g", "parts"], ["unweighable", "flavor_g"], ["unweighable", "base_g"], ["dose", "taste", "name", "bare"], ["of_finished"]],
+  rivals: [["asks_base", "base_g", "parts"], ["asks_base", "want"], ["percent", "percent_high"], ["base_g", "parts"], ["unweighable", "flavor_g"], ["unweighable", "base_g"], ["dose", "taste", "name", "bare"], ["of_finished"]],
   read: readDose,
   compute: answerDose,
 });

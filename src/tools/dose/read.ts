@@ -18,8 +18,10 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   const common = { ...readBase(reading, memory, weights, targets), ...readShare(reading), ...readWant(reading), ...readSpoon(reading) };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
+  const asksBase = common.base_g === undefined && says(reading, /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base/);
   return targets.map((target) => ({
     ...common,
+    ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined ? { asks_base: true } : {}),
     ...nameOf(target, reading),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...readFlavorWeight(reading, weights, target) }, before) : {}),
@@ -89,6 +91,8 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   const parts = weights.filter((each) => each.thing && !targets.includes(each.thing) && !sameFlavor(each.thing, targets) && (each.thing.ingredient || each.thing.base || each.thing.chocolate));
   const cups = reading.amounts.find((each) => each.dim === "volume" && each.of?.base);
   if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
+  const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
+  if (mixes.size > 1) return {};
   if (parts.length > 0) {
     const base_g = parts.reduce((sum, each) => sum + each.grams, 0);
     const corrected = correctParts(parts, memory);
@@ -101,7 +105,9 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   const part = reading.amounts.find((each) => (each.fraction || each.unit === "times") && each.dim === "number");
   const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   if (part && earlier?.base_g !== undefined && says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)) return { base_g: earlier.base_g * part.value };
-  const asksPart = /one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(reading.text);
+  const named = table.parts?.find((each) => reading.things.some((thing) => thing.color === each.name || thing.taste === each.name));
+  if (named && !reading.amounts.some((each) => each.dim === "weight")) return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  const asksPart = /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(reading.text);
   if (asksPart && table.part) return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   const fits = table.mass && (pointsBack(reading) || (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
@@ -162,7 +168,7 @@ function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: 
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
-  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|enough|too (?:strong|weak|much|little)|already|went in|alright|okay|overd/);
+  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|went in|alright|okay|overd/);
   const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
   if (at !== undefined) return { percent: at };
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
@@ -201,6 +207,7 @@ function readWant(reading: Reading): Draft {
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };
+  if (/already|verdict|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(reading.text)) return { want: "check" };
   return {};
 }
 

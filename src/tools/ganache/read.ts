@@ -45,6 +45,7 @@ function readWant(reading: Reading): Draft {
   const fault = reading.things.find((each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache")?.symptom;
   if (says(reading, /(?:^| )water\S* activity|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/)) return { want: "composition" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
+  if (!fault && says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)) return { want: "build" };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};
 }
@@ -100,6 +101,8 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
   if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
   if (/chocolate$/.test(mass.thing) && asked) return { chocolate_g: mass.grams };
+  const isChocolate = pointsBack(reading) && reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") && says(reading, /how much \S*<[^>]*ingredient=cream/);
+  if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   return pointsBack(reading) || says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) || readWant(reading).want === "split" ? { total_g: mass.grams } : {};
 }

@@ -2,7 +2,7 @@
 import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
-import { plain } from "../lib/show.ts";
+import { plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
 import { answerDays, answerFreezer } from "./days.ts";
@@ -31,6 +31,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
       return shelfStable;
     case "activity":
       return activityLines(inputs);
+    case "again":
+      return { status: "declined", headline: "There is no rule here for freezing them twice, so I give none. Freeze only what you won't eat, and thaw it once." };
     case "shells":
       return { status: "declined", headline: "There is no rule here for shells without a filling, so I give no number of days. Filled ones keep 7 days in the fridge." };
     default:
@@ -46,6 +48,7 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   if (since && !since.ok) return { status: "impossible", headline: since.why };
   const out_min = inputs.out_min ?? (since ? (world.now_ms - since.at_ms) / 60_000 : undefined);
   const warmth = inputs.air_c !== undefined ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)` : hot ? ", in the heat" : "";
+  const what = inputs.what && inputs.what !== "filling" ? inputs.what : "filled macarons";
   const limit = { name: "out of the fridge", value: limit_h, unit: "h" };
   const common = {
     status: "answered" as const,
@@ -54,15 +57,17 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   };
   if (out_min === undefined) {
     const headline = inputs.overnight
-      ? `No: a night out is past the ${limit_h} h that filled macarons may be out of the fridge. Throw them out.`
+      ? `No: a night out is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
       : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
     return { ...common, headline, figures: [limit] };
   }
-  const left_min = limit_h * 60 - out_min;
+  const left_min = tidy(limit_h * 60 - out_min);
   const headline =
     left_min < 0
-      ? `No: ${hours(out_min)} is past the ${limit_h} h that filled macarons may be out of the fridge${warmth}. Throw them out.`
-      : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together`;
+      ? `No: ${hours(out_min)} is past the ${limit_h} h that ${what} may be out of the fridge${warmth}. Throw it out.`
+      : left_min === 0
+        ? `At the limit: ${hours(out_min)} is all the time out of the fridge${warmth}. Eat them now or throw them out.`
+        : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together`;
   return {
     ...common,
     headline,

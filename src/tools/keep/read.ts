@@ -23,7 +23,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     ...readTimes(reading, about),
     ...readWarmth(reading),
     ...readActivity(reading),
-    ...(about === "fridge" && stillWords.test(reading.mask) && !/how (?:long|many days)|until|till|last day|use by|when/.test(reading.mask) ? { still: true } : {}),
+    ...(about === "fridge" && stillWords.test(plainWords(reading)) && !/\b(?:how (?:long|many days)|until|till|last day|use by|when)\b/.test(plainWords(reading)) ? { still: true } : {}),
   };
 }
 
@@ -35,10 +35,13 @@ function aboutWhat(reading: Reading): About | undefined {
   if (/shelf[ -]?stable/.test(said)) return "shelf stable";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
   if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg)|pasteuri[sz]/.test(said)) return "eggs";
+  if (/freezer/.test(said) && /how cold|what (?:temp|degree)|which temp|cold enough/.test(said)) return "freezer";
+  if (/\b(?:refr[eo]+z\w*|freeze (?:\w+ )?(?:again|twice)|froze\w* again)/.test(said)) return "again";
   if (/how (?:cold|warm)|what (?:temp|heat|degree)|which temp|cold enough/.test(said) || (/fridge|refrigerator/.test(said) && warm !== undefined && warm < warmest_fridge_c)) return "cold";
   if (/\b(?:thaw|defrost)\w*/.test(said) && !/\b(?:thawed|defrosted)\b/.test(said)) return "thaw";
   const bareShells = /\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/.test(said) && /shell|unfilled|halves/.test(said);
   if (bareShells || (reading.things.some((each) => each.count === "shells") && !/fill/.test(said) && !reading.things.some((each) => each.count === "macarons"))) return "shells";
+  if (/\b(?:out of|outside|without) (?:the |a |my )?(?:fridge|refrigerator|refrigeration)\b|unrefrigerated|not refrigerated/.test(said)) return "outside";
   const out = outWords.test(said.replace(/out of the (?:freezer|oven|box)|find out|work(?:ed)? out|turn(?:ed)? out|came out/g, ""));
   if (out && !/how long .*fridge|in the fridge/.test(said)) return "outside";
   if (iceWords.test(said) && !/\bthaw|defrost|took .*out of the freezer/.test(said)) return "freezer";
@@ -122,8 +125,10 @@ function readTimes(reading: Reading, about: About | undefined): Draft {
 }
 
 function readWarmth(reading: Reading): Draft {
-  const heat = reading.amounts.find((each) => each.dim === "temperature");
-  const words = /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|sun|outside|out|afternoon)|really hot|so hot|in the sun)\b/.test(reading.text);
+  // "8 c" beside a fridge is no cups
+  const cups = /fridge|refrigerator/.test(reading.text) ? reading.amounts.find((each) => each.unit === "cup" && !each.of && /\d ?c$/.test(each.text)) : undefined;
+  const heat = reading.amounts.find((each) => each.dim === "temperature") ?? cups;
+  const words = /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|van|sun|outside|out|afternoon|kitchen)|really hot|so hot|in the sun)\b/.test(reading.text);
   if (!heat) return words ? { hot: true } : {};
   const fahrenheit = heat.unit === "°F" || (heat.unit === "°" && heat.value >= 60);
   return { air_c: celsius(heat.value, fahrenheit ? "°F" : "°C"), ...(fahrenheit ? { fahrenheit } : {}) };

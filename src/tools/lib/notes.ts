@@ -41,7 +41,7 @@ export function readAs(note: Partial<Note>): string {
     ...bit(note.shells, (n) => `${n} shells`),
     ...bit(note.trays, (n) => (n === "1" ? "1 tray" : `${n} trays`)),
     ...bit(note.diameter_mm, (n) => `${n} mm`),
-    ...bit(note.oven_c, (n) => `oven ${n} °C`),
+    ...bit(note.oven_c && Math.round(note.oven_c), (n) => `oven ${n} °C`),
     ...bit(note.bake_min, (n) => `baked ${n} min`),
     ...bit(note.rest_min, (n) => `rested ${n} min`),
     ...bit(note.mature_h, (n) => `matured ${n} h`),

@@ -89,7 +89,7 @@ function append(inputs: NoteInputs, target: Note, world: World): Outcome {
     ...(fields.doses ? { doses: [...(target.doses ?? []), ...fields.doses] } : {}),
   };
   const name = nameOf(target, world);
-  return { ...changed(target, patch, `Added to ${name}`, `what was added to the ${name} note`), ...withAssumed(inputs.facts?.assumed ?? []) };
+  return { ...changed(target, patch, "Added", `what was added to the ${name} note`), ...withAssumed(inputs.facts?.assumed ?? []) };
 }
 
 function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
@@ -103,7 +103,7 @@ function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
     text: `${target.text.replace(/[\s.,;]+$/, "")}; corrected: ${inputs.text}`,
   };
   const name = nameOf({ ...target, ...patch }, world);
-  return { ...changed(target, patch, `Corrected, ${name}`, `the correction of the ${name} note`), ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]) };
+  return { ...changed(target, patch, day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : "Corrected", `the correction of the ${name} note`), ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]) };
 }
 
 function remove(target: Note, world: World): Outcome {

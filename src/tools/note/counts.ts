@@ -1,4 +1,5 @@
 /** How many were made: "42 macs", "36 of them", "made 28", "two trays". */
+import { praise } from "../../../data/words/symptoms.ts";
 import { isSign, type Piece } from "../lib/pieces.ts";
 import type { Found } from "./heat.ts";
 
@@ -30,12 +31,15 @@ function isAll(some: readonly Piece[], at: number): boolean {
   return made.has(before) && ends && value >= 4;
 }
 
-/** "3 shells cracked", "two hollow", "2 of them had no feet", "lost 4 shells". */
+const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.includes(piece.thing.symptom);
+
+/** "3 shells cracked", "no feet on one tray", "two hollow", "2 of them had no feet", "lost 4 shells". */
 function isDamage(some: readonly Piece[], at: number): boolean {
   if (losses.has(some[at - 1]?.text ?? "") && some[at - 1]?.text !== "gave") return true;
+  if (some.slice(Math.max(0, at - 3), at).some(isFault) && !some.slice(Math.max(0, at - 3), at).some(isSign)) return true;
   for (let next = at + 1; next < some.length && next <= at + 5; next++) {
     const each = some[next] as Piece;
-    if (each.thing?.symptom && !["good feet", "full"].includes(each.thing.symptom)) return !isJoined(some.slice(at, next));
+    if (isFault(each)) return !isJoined(some.slice(at, next));
     if (isSign(each) || each.amount) return false;
   }
   return false;

@@ -42,7 +42,7 @@ export const note = tool<NoteInputs>({
     ],
     [4, "(?:^(?:(?:sorry|oh|no|oops|please|wait|actually) (?:, )?)*(?:correct|amend) (?:that|it|the|my))"],
     [3, "(?:^(?:fix|change) that)", "(?:correct|amend|change) .. {count=batches}"],
-    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|they were|that was|{time}|{temperature})", "it was .. (?:{time}|{temperature}) .. not", "(?:^(?:also|and|oh and|forgot)) .. (?:they|it|them|were|was)"],
+    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|they were|that was|{time}|{temperature})", "it was .. (?:{time}|{temperature}) not", "(?:^(?:also|and|oh and|plus|forgot)) .. (?:they|theyre|it|its|them|were|was)"],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),
   examples: [

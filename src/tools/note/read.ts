@@ -15,14 +15,16 @@ const closes = /(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|
 const adds = new RegExp(`^${leads}(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)(?: |$)`);
 const corrects = new RegExp(`^${leads}(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)(?: |$)`);
 const removes = new RegExp(`^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch)`);
-const takesBack = /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)/;
-const carriesOn = /^(?:also|and|oh|plus|forgot)(?: |$).*(?:^| )(?:they|theyre|it|its|them|were|was)(?: |$)/;
+const takesBack = /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
+const carriesOn = /^(?:also|and|oh and|plus|forgot)(?= |$).* (?:they|theyre|it|its|them|were|was)(?: |$)/;
+const drops = /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
 
 export function readNote(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
   const text = clauseText(reading.said, mask);
   const isOpen = memory.last?.tool === "note" ? memory.slot : undefined;
+  if (isOpen === "text" && drops.test(mask)) return {};
   if (isOpen === "text" && !asks.test(mask)) return { do: "add", ...whole(reading, noteWords(text)) };
   if (isOpen === "step") return fillStep(reading, memory);
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };

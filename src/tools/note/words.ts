@@ -24,7 +24,7 @@ export function clauseText(said: string, mask: string): string {
 
 const lead = "(?:(?:please|pls|ok|okay|so|and|also|hey|oh|no|sorry|actually|wait|then|can you|could you|would you|let me|lets)[\\s,]+)*";
 const opener = new RegExp(
-  `^${lead}(?:(?:make|take|save|add|put|write|leave)\\s+(?:me\\s+|down\\s+)?(?:a|another)\\s+note(?:\\s+(?:that|saying))?|another\\s+note|(?:batch\\s+notes?|notes?|log|record|jot)(?:\\s+(?:this|it))?(?:\\s+down)?(?:\\s+that)?|write\\s+(?:this\\s+|that\\s+|it\\s+)?down(?:\\s+that)?)(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
+  `^${lead}(?:(?:make|take|save|add|put|write|leave)\\s+(?:me\\s+|down\\s+)?(?:a|another)\\s+note(?:\\s+(?:that|saying))?|another\\s+note|(?:batch\\s+notes?|notes?|log|record|jot)(?:\\s+(?:this|it|to\\s+self))?(?:\\s+down)?(?:\\s+that)?|write\\s+(?:this\\s+|that\\s+|it\\s+)?down(?:\\s+that)?)(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
   "iu",
 );
 const closer = /[\s,.;–—-]*(?:please\s+)?(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:log|record|save)\s+(?:that|this|it)|(?:put|add|save)\s+(?:that|this|it)\s+(?:in|into|to)\s+(?:the|my)\s+(?:notes?|log|book|notebook)(?:\s+too)?)(?:\s+(?:please|pls|too))?[\s.!]*$/iu;

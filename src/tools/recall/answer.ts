@@ -2,7 +2,7 @@
 import type { Figure, Note, Outcome, World } from "../contract/index.ts";
 import { friendlyDay } from "../lib/days.ts";
 import { newestFirst, noteFigures, noteItem, noteLine } from "../lib/notes.ts";
-import { counted, listed, plain } from "../lib/show.ts";
+import { capital, counted, listed, plain } from "../lib/show.ts";
 import { isTaste } from "../lib/tastes.ts";
 import { type Span, spanOf } from "./period.ts";
 import type { RecallInputs } from "./recall.ts";
@@ -18,7 +18,7 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   const found = matching(inputs, world.notes, span).sort(newestFirst);
   const about = describe(inputs, span);
   if (found.length === 0) return { status: "answered", headline: world.notes.length ? `No note${about}.` : "There are no notes yet.", items: [] };
-  if (inputs.want === "typical") return typical(inputs, found, about);
+  if (inputs.want === "typical") return typical(inputs, found, about.replace(/^ of /, " for "));
   if (inputs.want === "count") return count(found, about, world);
   if (inputs.want === "total") return total(inputs, found, about);
   if (inputs.want === "best" || inputs.want === "worst") return ranked(inputs.want, found, about, world);
@@ -61,7 +61,8 @@ const hasWord = (text: string, word: string) => {
 function describe(inputs: RecallInputs, span: Span | undefined): string {
   const { rating_from: from, rating_to: to, strictly } = inputs;
   const rated = from !== undefined && from === to ? [`rated ${plain(from)}`] : [...(from === undefined ? [] : [`rated ${strictly ? "over" : "at least"} ${plain(from)}`]), ...(to === undefined ? [] : [`rated ${strictly ? "under" : "at most"} ${plain(to)}`])];
-  const bits = [...(inputs.problems ?? []), ...(inputs.praise ?? []), ...rated, ...(span ? [span.name] : []), ...(inputs.words?.length ? [`with the words ${listed(inputs.words)}`] : [])];
+  const flaws = [...(inputs.problems ?? []), ...(inputs.praise ?? [])];
+  const bits = [...(flaws.length ? [`with ${listed(flaws)}`] : []), ...rated, ...(span ? [span.name] : []), ...(inputs.words?.length ? [`with the words ${listed(inputs.words)}`] : [])];
   return `${inputs.flavors?.length ? ` of ${listed(inputs.flavors)}` : ""}${bits.length ? ` ${bits.join(", ")}` : ""}`;
 }
 
@@ -71,7 +72,7 @@ function shown(notes: readonly Note[], world: World, about: string): Outcome {
   const more = notes.length > 5 ? `; and ${notes.length - 5} more` : "";
   return {
     status: "answered",
-    headline: notes.length === 1 ? `${lines[0]}` : `${counted(notes.length, "note")}${about}. ${lines.join("; ")}${more}`,
+    headline: notes.length === 1 ? capital(`${lines[0]}`) : `${counted(notes.length, "note")}${about}. ${lines.join("; ")}${more}`,
     ...(notes.length === 1 && first ? { figures: noteFigures(first) } : {}),
     items: notes.slice(0, most).map(noteItem),
     leaves: { note: notes.length === 1 ? first?.id : undefined },

@@ -26,10 +26,10 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
   const period = periodIn(some);
   const rating = ratingAsked(some);
   const want = wantOf(mask, period !== undefined);
-  const isFollowing = memory.follows && memory.last?.tool === "recall" && want === "list" && !/(?:^| )(?:show|list|which|what|notes?)(?: |$)/.test(mask);
-  const words = flavors.length || problems.length || praise.length || rating.rating_from !== undefined || rating.rating_to !== undefined || want !== "list" ? [] : leftOver(some);
-  return {
-    ...(isFollowing ? {} : { want }),
+  // "and the lemon ones?" goes on with what was asked before
+  const goesOn = memory.last?.tool === "recall" && /^(?:and|or|what about|how about|but|only|just|also)(?: |$)/.test(mask) && want === "list";
+  const words = period || flavors.length || problems.length || praise.length || rating.rating_from !== undefined || rating.rating_to !== undefined || want !== "list" ? [] : leftOver(some);
+  const draft: Draft = {
     ...(want === "typical" || want === "total" ? measureOf(some, mask) : {}),
     ...(flavors.length ? { flavors } : {}),
     ...(problems.length ? { problems } : {}),
@@ -39,6 +39,14 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
     ...(words.length ? { words } : {}),
     ...(/fahrenheit|°f|<unit=°f/i.test(mask) ? { fahrenheit: true } : {}),
   };
+  return goesOn ? { ...without((memory.last?.inputs ?? {}) as Draft, draft), ...draft } : { want, ...draft };
+}
+
+/** What an earlier question still says beside the new one: of each group, either the old or the new. */
+function without(before: Draft, now: Draft): Draft {
+  const groups = [["flavors", "words"], ["problems", "praise"], ["rating_from", "rating_to", "strictly"]];
+  const gone = groups.filter((group) => group.some((key) => key in now)).flat();
+  return Object.fromEntries(Object.entries(before).filter(([key]) => !gone.includes(key)));
 }
 
 function wantOf(mask: string, hasPeriod: boolean): RecallInputs["want"] {

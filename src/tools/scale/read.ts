@@ -105,7 +105,7 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
     if (mass.thing === "batter") return { total_g: mass.grams };
     if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing)) return { have: [{ name: mass.thing, grams: mass.grams }] };
   }
-  const { batter } = { batter: mass?.thing === "batter" ? mass.grams : undefined };
+  const batter = mass?.thing === "batter" && memory.last?.tool !== "scale" ? mass.grams : undefined;
   if (batter !== undefined && lines.length === 0 && says(reading, /recipe|weigh|ingredients|each|<ingredient/)) return { total_g: batter };
   return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/) ? { macarons: memory.table.macarons } : {};
 }

@@ -72,7 +72,7 @@ function compute(said: SplitInputs, world: World): Outcome {
     figures: same ? [{ name: "each", value: found[0]?.grams ?? 0, unit: "g" }] : found.map((each) => ({ name: each.name, value: each.grams, unit: "g" })),
     rule: { text: "the parts add up to what is in the bowl", basis: "arithmetic" },
     working: [...found.slice(0, 12).map((each) => `${each.name}: ${plain(each.grams)} g`), `together ${plain(found.reduce((sum, each) => sum + each.grams, 0))} g`],
-    leaves: { ...(same || said.equal ? { part: { grams: found[0]?.grams ?? 0, thing } } : found[0] ? { part: { grams: found[0].grams, thing } } : {}), mass: { grams: said.total_g, thing } },
+    leaves: { ...(same || said.equal ? { part: { grams: found[0]?.grams ?? 0, thing } } : found[0] ? { part: { grams: found[0].grams, thing } } : {}), mass: { grams: said.total_g, thing }, parts: found },
   };
 }
 

@@ -15,7 +15,7 @@ const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|
 const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
 const restarts = new RegExp(`^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`);
 const fewer = /(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
-const isChange = /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )(?:add|put) \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
+const isChange = /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
 const isNew = /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects = /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
 const isOrder = /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
@@ -37,7 +37,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
   const amount = some.find((each) => each.amount?.dim === "time" || (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction))?.amount;
-  if (amount && isChange.test(mask) && !isNew.test(mask)) {
+  const isPutOn = /(?:^| )put \S*<time\S* on(?:to)? /.test(mask) && matching(pointer.name ?? "", memory.names.timers.map((label) => ({ label }))).length > 0;
+  if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask)) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...pointer };
   }

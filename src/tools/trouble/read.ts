@@ -1,6 +1,7 @@
 /** Which symptoms a sentence names, once each, those of a mix only where nothing else fits. */
 import { praise, symptoms } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { wordsOf } from "../lib/pieces.ts";
 import type { TroubleInputs } from "./trouble.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
@@ -9,12 +10,23 @@ const kinds = ["buttercream", "ganache", "batter", "meringue"] as const;
 /** One draft a symptom; none named and nothing to go on gives an empty one, which asks. */
 export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleInputs>[] {
   const found = reading.things.flatMap((each) => (each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : []));
-  const named = [...new Set(found)];
+  const all = [...new Set(found)];
+  // a meringue without peaks isn't a shell with them
+  const named = all.includes("meringue that will not peak") ? all.filter((id) => id !== "peaks that stay") : all;
+  if (named.length === 0) return [spelt(reading)];
   const ofShells = named.filter((id) => !faultOf.get(id));
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
   const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
-  return kept.length > 0 ? kept.map((symptom) => ({ symptom })) : [{}];
+  return kept.map((symptom) => ({ symptom }));
+}
+
+/** Symptoms told in a sentence instead of a word: "why don't my macarons have feet", "what makes shells crack". */
+function spelt(reading: Reading): Partial<TroubleInputs> {
+  const words = wordsOf(reading);
+  if (/\b(?:no|dont|didnt|wont|without|havent|never|not|doesnt)\b.*\b(?:feet|foot|frills?)\b/.test(words)) return { symptom: "no feet" };
+  if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
+  return {};
 }
 
 const mixes = (reading: Reading): (string | undefined)[] => reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));

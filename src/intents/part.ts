@@ -1,0 +1,93 @@
+/** What a part of a turn is: a question, an order, something given, a tail. `Ear` carries how parts are heard. */
+import type { Tool } from "../tools/contract/index.ts";
+import { score, stands } from "./choose.ts";
+import { maskOf } from "./read.ts";
+import type { Item } from "./scan.ts";
+
+export type Part = readonly Item[];
+
+export interface Ear {
+  mask(part: Part): string;
+  /** The calculator that claims it most, if it claims it surely. */
+  claimed(part: Part): Tool | undefined;
+}
+
+export function earFor(tools: readonly Tool[]): Ear {
+  const mask = (part: Part) => part.map(maskOf).join(" ");
+  return {
+    mask,
+    claimed(part) {
+      const best = score({ mask: mask(part) }, tools)[0];
+      return best && best.points >= stands ? best.tool : undefined;
+    },
+  };
+}
+
+/** A request opens with one of these. */
+const openers =
+  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |another (?:one|timer)|help|timer|\S*<step[^>]*> timer)/;
+
+/** Verbs that are nouns too: "scale batteries died" orders nothing. */
+const looseVerb = /^(?:scale|time|turn|plan|show|double|print|record|log|note|place|share|split|call|change) /;
+
+export const opens = (part: Part, ear: Ear): boolean => openers.test(`${ear.mask(part)} `);
+
+export const carriesAmount = (part: Part): boolean => part.some((item) => item.is === "amount");
+
+/** A question word or an order somewhere in it. */
+export function asks(part: Part, ear: Ear): boolean {
+  const text = `${ear.mask(part)} `;
+  const idle = !carriesAmount(part) && !/ (?:it|that|this|my|the|me|for|all|a|to|how|what|in) /.test(text);
+  if (looseVerb.test(text) && idle) return false;
+  return (
+    openers.test(text) ||
+    / (?:how|what|whats|when|which|why) /.test(` ${text}`) ||
+    part.some((item) => item.is === "sign" && item.text === "?")
+  );
+}
+
+const giving = new Set(
+  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in".split(" "),
+);
+
+/** Weights with their things and talk around them: what is there, not what is wanted. */
+export const givesOnly = (part: Part): boolean =>
+  part.every(
+    (item) =>
+      item.is === "sign" ||
+      item.is === "amount" ||
+      (item.is === "thing" && !item.thing.unit && !item.thing.dose && !item.thing.use) ||
+      (item.is === "word" && giving.has(item.text)),
+  );
+
+export const states = (part: Part, ear: Ear): boolean => statement.test(`${ear.mask(part)} `);
+
+const statement =
+  /(?:^| )(?:i|ive|im|my|we|its|it|there|theres|have|got|is|are|was|were|weighs|looks|has|been|thats|put) /;
+
+/** A complete order without a question word: "house shells with 4 egg whites", "325 f in c". A statement is none. */
+export const orders = (part: Part, ear: Ear): boolean =>
+  carriesAmount(part) && !givesOnly(part) && !statement.test(`${ear.mask(part)} `) && ear.claimed(part) !== undefined;
+
+const tailWords = ["it", "that", "this", "them", "those", "me", "enough", "do", "set", "down", "again"];
+
+/** "save that", "put it in the pantry", "time it", "is that alright": leans wholly on what stands before it. */
+export const isTail = (part: Part): boolean =>
+  part.length <= 8 &&
+  !part.some(
+    (item) =>
+      item.is === "amount" ||
+      item.is === "when" ||
+      (item.is === "thing" && !item.thing.step && !item.thing.unit && !item.thing.color) ||
+      (item.is === "word" && ["why", "undo"].includes(item.text)),
+  ) &&
+  part.some((item) => item.is === "word" && tailWords.includes(item.text));
+
+/** "... and how long?": of what stands before it. */
+export const howAlone = (part: Part, ear: Ear): boolean =>
+  /^(?:for )?how (?:long|much|many)(?: for)?(?: \?)?$/.test(ear.mask(part));
+
+/** "... and mint flavor for the whole of it", "... and filling for them too": more for what the first part makes. */
+export const forAllOfIt = (part: Part, ear: Ear): boolean =>
+  part.some((item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base)) &&
+  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));
