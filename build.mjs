@@ -40,17 +40,21 @@ const launcher = `#!/usr/bin/env node
 const { readFileSync, writeFileSync } = require("node:fs");
 const { join } = require("node:path");
 const { Script } = require("node:vm");
-const file = join(__dirname, "program.cjs");
-const cacheFile = join(__dirname, "program.cache");
-let cachedData;
-try { cachedData = readFileSync(cacheFile); } catch {}
+const beside = (name) => join(__dirname, name);
+const kept = (name) => { try { return readFileSync(beside(name)); } catch {} };
+const file = beside("program.cjs");
 const code = "(function(exports,require,module,__filename,__dirname){" + readFileSync(file, "utf8") + "\\n})";
-const script = new Script(code, { filename: file, cachedData });
+const script = new Script(code, { filename: file, cachedData: kept("program.cache") });
 const program = { exports: {} };
 script.runInThisContext()(program.exports, require, program, file, __dirname);
-const loadChat = () => import("./chat.mjs");
-if (process.argv[2] === "--make-cache") writeFileSync(cacheFile, (program.exports.warm(), script.createCachedData()));
-else program.exports.start(loadChat, ${JSON.stringify(version)});
+if (process.argv[2] === "--make-cache") {
+  writeFileSync(beside("program.cues.json"), JSON.stringify(program.exports.cueTable()));
+  program.exports.warm();
+  writeFileSync(beside("program.cache"), script.createCachedData());
+} else {
+  const table = kept("program.cues.json");
+  program.exports.start(() => import("./chat.mjs"), ${JSON.stringify(version)}, table && JSON.parse(table));
+}
 `;
 writeFileSync(join(dist, "bowlside.cjs"), launcher);
 chmodSync(join(dist, "bowlside.cjs"), 0o755);

@@ -25,6 +25,8 @@ sprinkles nonpareils carrots chia broth sweetener maltose lotus wafers chilli is
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed
 weigh weighs weighed weight weights gram grams meringue macaronage croquant craquelin feuilletine couverture
 center centre rings ring core poem football joke weather news bitcoin capital president song sing story
+gluten lactose soy soya vegan allergic allergy toss unfilled shelf stable pasteurise pasteurize
+nutfree glutenfree dairyfree eggfree soyfree milkfree lactosefree sugarfree fatfree wheatfree peanutfree
 dozen couple few several half third quarter thirds quarters whole entire
 `
   .split(/\s+/)

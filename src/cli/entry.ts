@@ -1,9 +1,16 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
 import { freshState, next, questions, understanding } from "../intents/converse.ts";
 import { tools } from "../tools/registry.ts";
+import { needsOf, prime } from "../tools/lib/cue.ts";
 import { main, type Outside } from "./main.ts";
 
-export function start(loadChat: Outside["loadChat"], version: string): void {
+const allCues = () => tools.flatMap((tool) => tool.cues);
+
+/** What the build keeps beside the program for `start`. */
+export const cueTable = (): string[][][] => needsOf(allCues());
+
+export function start(loadChat: Outside["loadChat"], version: string, cueTable: readonly string[][][] | undefined): void {
+  if (cueTable) prime(allCues(), cueTable);
   const { stdin, stdout, stderr, env } = process;
   // A reader that went away ("| head") is no fault of ours.
   stdout.on("error", (error: NodeJS.ErrnoException) => {

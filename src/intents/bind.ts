@@ -1,5 +1,6 @@
 /** Which amount belongs to which thing: "230 g of soft butter", "whites 100 g", "24 pistachio macarons". */
 import type { Amount, Thing } from "../tools/contract/index.ts";
+import { gradeEnd } from "./grade.ts";
 import type { Item } from "./scan.ts";
 
 const between = new Set(
@@ -52,10 +53,16 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
   let described = 0;
   const start = items[i] as Item;
   const counting = start.is === "amount" && start.amount.dim === "number" && !start.amount.fraction;
+  const weighing = start.is === "amount" && ["weight", "volume"].includes(start.amount.dim);
   for (let at = i + 1; at < items.length; at++) {
     const item = items[at] as Item;
     if (described > 0 && item.is === "thing" && !item.thing.count) return undefined;
     if (item.is === "word" && between.has(item.text)) continue;
+    const graded = weighing ? gradeEnd(items, at) : undefined;
+    if (graded !== undefined) {
+      at = graded - 1;
+      continue;
+    }
     if (counting && item.is === "word" && !breaks.has(item.text) && described < 2) {
       described += 1;
       continue;

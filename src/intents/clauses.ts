@@ -14,6 +14,9 @@ interface Cut {
   whole: boolean;
 }
 
+/** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
+const pantryOrder = /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
+
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(items: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
@@ -48,6 +51,9 @@ function cutSentences(items: Part): Part[] {
   return out.filter((part) => part.some((item) => item.is !== "sign"));
 }
 
+/** "remind me, how did they come out": only leads up to the question. */
+const leadIn = /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
+
 /** Soft ends: "and", "then", a comma, where both sides ask something. */
 function cutWithin(items: Part, ear: Ear): Cut[] {
   const out: Cut[] = [];
@@ -57,6 +63,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const right = items.slice(i + joint);
     if (!joint || right.length === 0) continue;
     const left = items.slice(from, i);
+    if (leadIn.test(ear.mask(left))) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     if (!asks(left, ear) && !(spoken && !givesOnly(left) && ear.claimed(left))) continue;

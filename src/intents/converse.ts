@@ -49,11 +49,12 @@ export const freshState = (): State => ({ table: {}, topics: [] });
 /** Compiles the tables once; the calculators' own example phrases are words that typos are mended toward. */
 export function understanding(tools: readonly Tool[]): Understanding {
   const lexicon = compile();
-  const own = tools.flatMap((tool) => [...tool.examples, ...tool.elsewhere]).flatMap(({ say }) => wordsOf(say));
-  const words = vocabulary(
-    lexicon,
-    own.filter((word) => /^[a-z]{3,}$/.test(word)),
-  );
+  const own = () =>
+    tools
+      .flatMap((tool) => [...tool.examples, ...tool.elsewhere])
+      .flatMap(({ say }) => wordsOf(say))
+      .filter((word) => /^[a-z]{3,}$/.test(word));
+  const words = vocabulary(lexicon, own);
   return { reader: { lexicon, mender: mender(words) }, tools };
 }
 

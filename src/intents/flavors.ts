@@ -116,8 +116,8 @@ function joined(things: FlavorThing[], invented: { text: string; from: number }[
 /** The dose row that a run of tastes and forms names; the more particular form wins over "flavor". */
 function doseFor(things: FlavorThing[]): string | undefined {
   const said = new Set(things.flatMap((thing) => (thing.form ? [thing.form] : [])));
-  const row = things.map((thing) => rowOf.get(thing.id)).find(Boolean);
-  const taste = things.find((thing) => thing.taste)?.id ?? "";
+  const row = things.map((thing) => rowOf.get(thing.taste ?? thing.id)).find(Boolean);
+  const taste = things.find((thing) => thing.taste)?.taste ?? "";
   const wet = ["purée", "jam"].find((form) => said.has(form));
   if (things.some((thing) => isColor(thing.form)))
     return doseOf.get([...said].find(isColor) ?? "") ?? "color";

@@ -46,7 +46,7 @@ export function answersPending(
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
   const best = scores[0];
-  if (best && best.points >= stands && best.tool !== tool && !isBare(reading)) return undefined;
+  if (best && best.points >= stands && best.tool !== tool && !isBare(reading) && !isListFor(pending.slot, reading)) return undefined;
   if (reading.unknown.length > 0 && !isBare(reading) && reading.unknown.length >= reading.mask.split(" ").length / 3)
     return undefined;
   const last = { tool: pending.tool, inputs: pending.inputs };
@@ -55,6 +55,12 @@ export function answersPending(
   if (Object.keys(filled).length === 0) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
+
+/** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */
+const isListFor = (slot: string, reading: Reading) =>
+  ["lines", "entries"].includes(slot) &&
+  reading.amounts.length > 0 &&
+  reading.mask.split(" ").every((each) => each.includes("<") || !/^[a-z]/.test(each) || ["and", "of", "the", "its", "some", "plus"].includes(each));
 
 /** The calculator, and whether the sentence takes what is missing from the turn before; undefined when unsure. */
 export function choose(

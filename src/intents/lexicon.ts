@@ -2,7 +2,7 @@
 import { forms, readyFlavors, tastes } from "../../data/words/flavors.ts";
 import { ingredients } from "../../data/words/ingredients.ts";
 import { symptoms } from "../../data/words/symptoms.ts";
-import { bases, chocolates, colors, counts, manners, steps, uses } from "../../data/words/things.ts";
+import { bases, chocolates, colors, counts, manners, steps, remainders, uses } from "../../data/words/things.ts";
 import { units } from "../../data/words/units.ts";
 import type { Thing } from "../tools/contract/index.ts";
 import { normalise } from "./normalise.ts";
@@ -16,12 +16,19 @@ export interface Phrase {
   facets: Facets;
 }
 
-/** Phrases by their first word, the longest first. */
-export type Lexicon = ReadonlyMap<string, Phrase[]>;
+/** Phrases by their first word, made ready when that word first comes. */
+export interface Lexicon {
+  /** The phrases that begin with a word, the longest first. */
+  get(first: string): readonly Phrase[] | undefined;
+  /** Every word of every phrase. */
+  words(): Set<string>;
+}
+
+const plain = /^[a-z]+(?: [a-z]+)*$/;
 
 export const wordsOf = (phrase: string): string[] =>
   // nearly all phrases are plain already, and there are thousands
-  /^[a-z]+(?: [a-z]+)*$/.test(phrase)
+  plain.test(phrase)
     ? phrase.split(" ")
     : tokenise(normalise(phrase))
         .filter((token) => token.kind !== "sign" || token.text === "%" || token.text === "°")
@@ -30,18 +37,22 @@ export const wordsOf = (phrase: string): string[] =>
 const ingredientNames = new Set(ingredients.map((row) => row.name));
 
 /** Singular and plural of a phrase's last word, so that a table row needs only one of them. */
-function numbers(words: string[]): string[][] {
-  const last = words.at(-1) ?? "";
-  if (last.length < 4) return [words];
-  const other = last.endsWith("ies")
-    ? `${last.slice(0, -3)}y`
-    : last.endsWith("s") && !last.endsWith("ss")
-      ? last.slice(0, -1)
-      : /[^aeiou]y$/.test(last)
-        ? `${last.slice(0, -1)}ies`
-        : `${last}s`;
-  return [words, [...words.slice(0, -1), other]];
+function inflected(phrase: string): string | undefined {
+  const start = phrase.lastIndexOf(" ") + 1;
+  const last = phrase.slice(start);
+  if (last.length < 4) return undefined;
+  const stem = phrase.slice(0, start);
+  if (last.endsWith("ies")) return `${stem}${last.slice(0, -3)}y`;
+  if (last.endsWith("s") && !last.endsWith("ss")) return `${stem}${last.slice(0, -1)}`;
+  return /[^aeiou]y$/.test(last) ? `${stem}${last.slice(0, -1)}ies` : `${stem}${last}s`;
 }
+
+const readyFacets = ({ id, taste, dose }: (typeof readyFlavors)[number]): Facets => ({
+  id,
+  ...(taste ? { taste } : {}),
+  dose,
+  ...(ingredientNames.has(id) ? { ingredient: id } : {}),
+});
 
 function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> {
   for (const row of ingredients)
@@ -65,65 +76,53 @@ function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> 
   for (const row of forms) for (const word of row.words) yield [word, { id: row.form, form: row.form }, true];
   for (const row of readyFlavors)
     for (const word of row.words)
-      yield [word, { id: row.id, taste: row.taste, dose: row.dose, ...(ingredientNames.has(row.id) ? { ingredient: row.id } : {}) }, true];
-  for (const word of [
-    "of the rest",
-    "rest is",
-    "rest stays",
-    "rest goes",
-    "rest plain",
-    "rest left",
-    "rest as",
-    "rest stay",
-    "the rest stays",
-    "the rest goes",
-    "the rest left",
-    "the rest in",
-    "the rest for",
-    "the rest as",
-    "the rest stay",
-    "the rest gets",
-    "the rest can",
-    "the rest should",
-    "rest should",
-    "rest gets",
-    "the rest be",
-    "rest white",
-    "the rest of the",
-    "and the rest",
-    "the rest is",
-    "the rest plain",
-    "everything else",
-    "the others",
-    "all the rest",
-    "rest of the recipe",
-    "rest of it",
-    "the rest to",
-  ])
-    yield [word, { id: "remainder" }, false];
+      yield [word, readyFacets(row), true];
+  for (const word of remainders) yield [word, { id: "remainder" }, false];
 }
 
-/** The index over all tables. One phrase in two tables keeps both meanings: "salt" is an ingredient and a dose. */
+/**
+ * The index over all tables. One phrase in two tables keeps both meanings: "salt" is an ingredient and a dose.
+ * Thousands of phrases are only sorted by their first word here; a sentence needs few of them.
+ */
 export function compile(): Lexicon {
+  const raw = new Map<string, [phrase: string, facets: Facets][]>();
+  const ready = new Map<string, readonly Phrase[]>();
+  const add = (phrase: string, facets: Facets) => {
+    const space = phrase.indexOf(" ");
+    const first = space < 0 ? phrase : phrase.slice(0, space);
+    const list = raw.get(first);
+    if (list) list.push([phrase, facets]);
+    else raw.set(first, [[phrase, facets]]);
+  };
+  for (const [written, facets, inflects] of rows()) {
+    const phrase = plain.test(written) ? written : wordsOf(written).join(" ");
+    add(phrase, facets);
+    const other = inflects ? inflected(phrase) : undefined;
+    if (other) add(other, facets);
+  }
+  return {
+    get(first) {
+      const known = ready.get(first);
+      if (known) return known;
+      const found = raw.get(first);
+      if (!found) return undefined;
+      const phrases = gather(found);
+      ready.set(first, phrases);
+      return phrases;
+    },
+    words: () => new Set([...raw.values()].flatMap((list) => list.flatMap(([phrase]) => phrase.split(" ")))),
+  };
+}
+
+/** Phrases of one first word, those spelt alike made one. */
+function gather(found: readonly [phrase: string, facets: Facets][]): Phrase[] {
   const byKey = new Map<string, Phrase>();
-  for (const [phrase, facets, inflect] of rows()) {
-    const spelt = wordsOf(phrase);
-    for (const words of inflect ? numbers(spelt) : [spelt]) {
-      const key = words.join(" ");
-      const known = byKey.get(key);
-      if (!known) byKey.set(key, { words, facets: { ...facets } });
-      else for (const [name, value] of Object.entries(facets)) merge(known.facets, name, value);
-    }
+  for (const [phrase, facets] of found) {
+    const known = byKey.get(phrase);
+    if (!known) byKey.set(phrase, { words: phrase.split(" "), facets: { ...facets } });
+    else for (const [name, value] of Object.entries(facets)) merge(known.facets, name, value);
   }
-  const lexicon = new Map<string, Phrase[]>();
-  for (const phrase of byKey.values()) {
-    const first = phrase.words[0] ?? "";
-    const list = lexicon.get(first);
-    if (list) list.push(phrase);
-    else lexicon.set(first, [phrase]);
-  }
-  for (const list of lexicon.values()) list.sort((a, b) => b.words.length - a.words.length);
-  return lexicon;
+  return [...byKey.values()].sort((a, b) => b.words.length - a.words.length);
 }
 
 /** The first table wins a facet; symptoms gather, since "split" is a ganache's, a buttercream's or a shell's. */

@@ -3,13 +3,12 @@ import type { Reading, Thing } from "../tools/contract/index.ts";
 import { type Piece, pieces } from "../tools/lib/pieces.ts";
 import { wordsOf } from "./lexicon.ts";
 
-/** Words beside which a name that the word tables know too ("mint buttercream") is meant as a recipe's. */
-const ofRecipes =
-  /(?:^| )(?:recipe|formula|forget|show|delete|remove|rename|scale|save|label|cost|costs|change|correct|whats in|what is in|goes in)(?: |$)/;
+/** Beside these a name that the word tables know too ("mint buttercream") is what it says, not a recipe. */
+const ofBowls = /(?:^| )(?:note|notes|log|batch\S*|timer|(?:how|hw) (?:much|many))(?: |$)|<(?:[^>\s]*,)?dose=/;
 
 /**
  * The reading with each saved recipe's name as one thing, `formula` set. A name made of known words only is left as
- * those words, unless the sentence is about recipes.
+ * those words where the sentence is about a bowl of it: a dose, a note, an amount before it.
  */
 export function withNames(reading: Reading, formulas: readonly string[]): Reading {
   if (formulas.length === 0) return reading;
@@ -22,11 +21,12 @@ export function withNames(reading: Reading, formulas: readonly string[]): Readin
     if (!run) continue;
     const [from, to] = run;
     const known = list.slice(from, to).every((each) => each.thing);
-    if (words === "" || (known && !ofRecipes.test(reading.mask))) continue;
+    if (words === "" || (known && (ofBowls.test(reading.mask) || list[from - 1]?.amount))) continue;
+    const taken = list.slice(from, to).flatMap((each) => each.thing ?? []);
     const at = spanOf(list.slice(from, to), reading, words);
     const thing: Thing = { id: name, formula: name, text: words, at };
     const slug = words.replaceAll(" ", "_");
-    list = [...list.slice(0, from), { text: words, thing }, ...list.slice(to)];
+    list = [...list.slice(0, from), { text: words, thing }, ...list.slice(to)].map((each) => freed(each, taken));
     masks = [...masks.slice(0, from), `${slug}<formula=${name.replaceAll(/[\s<>=,]+/g, "_")}>`, ...masks.slice(to)];
   }
   return masks === tags ? reading : { ...reading, mask: masks.join(" "), ...finds(list) };
@@ -44,6 +44,10 @@ function find(list: readonly Piece[], words: string): [from: number, to: number]
   }
   return undefined;
 }
+
+/** A weight that was thought to be of a word inside the name is of nothing yet. */
+const freed = (piece: Piece, taken: readonly Thing[]): Piece =>
+  piece.amount?.of && piece.amount.dim !== "number" && taken.includes(piece.amount.of) ? { ...piece, amount: { ...piece.amount, of: undefined } } : piece;
 
 function spanOf(some: readonly Piece[], reading: Reading, words: string): Thing["at"] {
   const at = some.find((each) => each.thing)?.thing?.at[0] ?? reading.text.indexOf(words);

@@ -16,6 +16,8 @@ export function sanitise(line: string): string {
  */
 export function normalise(asked: string): string {
   return asked
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
     .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
     .replace(/⁄/g, "/")
     .replace(/[‘’‛′`´]/g, "'")
@@ -26,12 +28,12 @@ export function normalise(asked: string): string {
     .replace(/[→⇒➔➜]|-+>|=>/g, " to ")
     .replace(/º/g, "°")
     .toLowerCase()
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f]/g, "")
     .replace(/ß/g, "ss")
     .replace(/œ/g, "oe")
-    // "nut-free" names what isn't there
-    .replace(/\b[a-z]+-free\b/g, " ")
+    // "nut-free" names what isn't there: one word, so that no nut is read in it
+    .replace(/\b([a-z]+)-free\b/g, " $1free ")
+    // "freeze-dried", "cream-cheese"
+    .replace(/(?<=[a-z])-(?=[a-z])/g, " ")
     .replace(/\s+/g, " ")
     .trim();
 }

@@ -4,6 +4,7 @@ import { symptoms } from "../../data/words/symptoms.ts";
 import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
 import { bind } from "./bind.ts";
 import { joinFlavors } from "./flavors.ts";
+import { plainGrades } from "./grade.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { type Mender, mendAll } from "./mend.ts";
 import { normalise } from "./normalise.ts";
@@ -24,7 +25,7 @@ export function itemsOf(
 ): { text: string; items: Item[]; mended: Reading["mended"] } {
   const text = normalise(said);
   const { tokens, mended } = mendAll(tokenise(text), mender);
-  return { text, items: joinFlavors(plainVerbs(scan(tokens, lexicon)), mender), mended };
+  return { text, items: joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender), mended };
 }
 
 /** A reading of some items that belong to one question. */

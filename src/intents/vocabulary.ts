@@ -41,10 +41,8 @@ const tables = [
 const english = plainEnglish.replaceAll("\n", " ");
 
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
-export function vocabulary(lexicon: Lexicon, ownWords: Iterable<string>): Vocabulary {
-  const own = new Set<string>(ownWords);
-  for (const phrases of lexicon.values())
-    for (const { words } of phrases) for (const word of words) own.add(word);
+export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
+  const own = once(() => new Set([...lexicon.words(), ...ownWords()]));
   const small = new Set<string>([...everyday, ...functionWords]);
   const unitWords = once(
     () =>
@@ -55,11 +53,12 @@ export function vocabulary(lexicon: Lexicon, ownWords: Iterable<string>): Vocabu
   const memo = new Map<string, boolean>();
 
   const listed = (word: string): boolean =>
-    own.has(word) ||
+    lexicon.get(word) !== undefined ||
     small.has(word) ||
     tables.some((table) => Object.hasOwn(table, word)) ||
     unitWords().has(word) ||
-    english.includes(` ${word} `);
+    english.includes(` ${word} `) ||
+    own().has(word);
 
   const knows = (word: string): boolean => {
     const known = memo.get(word);
@@ -73,8 +72,8 @@ export function vocabulary(lexicon: Lexicon, ownWords: Iterable<string>): Vocabu
   const mendable = (word: string) => word.length >= 4 && !unitWords().has(word);
   return {
     knows,
-    trade: once(() => [...own].filter(mendable)),
-    talk: once(() => [...small].filter((word) => mendable(word) && !own.has(word))),
+    trade: once(() => [...own()].filter(mendable)),
+    talk: once(() => [...small].filter((word) => mendable(word) && !own().has(word))),
     exact: once(() => [
       ...numberTables.flatMap((table) => Object.keys(table)).filter((word) => word.length >= 5),
       ...Object.keys(weekdays).slice(0, 7),

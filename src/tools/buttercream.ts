@@ -5,7 +5,7 @@ import type { Memory, Outcome, Reading, World } from "./contract/index.ts";
 import { tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
-import { weight_g } from "./lib/inputs.ts";
+import { count, weight_g } from "./lib/inputs.ts";
 import { fillingFor, sizing } from "./lib/sizing.ts";
 import { plain, weight } from "./lib/show.ts";
 
@@ -15,7 +15,7 @@ const inputs = z.strictObject({
   butter_g: z.optional(weight_g),
   total_g: z.optional(weight_g),
   macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
-  whites_count: z.optional(z.number()),
+  whites_count: z.optional(count("whites")),
   asks_heat: z.optional(z.boolean()),
 });
 

@@ -10,7 +10,8 @@ const inputs = z.strictObject({
 
 type ExplainInputs = z.infer<typeof inputs>;
 
-const it = "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";
+const it =
+  "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";
 const lead = "(?:(?:but|and|so|ok|oh|um|hm|hmm|wait|no|yes|sorry|please|erm|just) )*(?:[,] )?";
 
 export const explain = tool<ExplainInputs>({
@@ -51,24 +52,38 @@ export const explain = tool<ExplainInputs>({
     { say: "why have my tops gone wrinkly", tool: "trouble" },
     { say: "how do you fold the batter", tool: "method" },
   ],
-  read: (reading) => ({ about: /(?:read|understand|understood|parse|take that|assume)/.test(reading.mask) ? "reading" : "rule" }),
+  read: (reading) => ({
+    about: /(?:read|understand|understood|parse|take that|assume)/.test(reading.mask) ? "reading" : "rule",
+  }),
   compute: ({ about }, world) => (about === "reading" ? howRead(world) : because(world)),
 });
 
-const nothing: Outcome = { status: "answered", headline: "Nothing has been answered yet. Ask something, then \"why?\" shows the rule and the sum." };
+const nothing: Outcome = {
+  status: "answered",
+  headline: 'Nothing has been answered yet. Ask something, then "why?" shows the rule and the sum.',
+};
 
 function because({ last }: World): Outcome {
   if (!last) return nothing;
   const { answer, question } = last;
   const rule = answer.rule;
   const source = rule?.source ? `, ${rule.source}` : "";
-  if (!rule) return { status: "answered", headline: `"${question}" was answered without a rule: ${answer.headline}`, ...(answer.cautions ? { cautions: answer.cautions } : {}) };
+  if (!rule)
+    return {
+      status: "answered",
+      headline: `"${question}" was answered without a rule: ${answer.headline}`,
+      ...(answer.cautions ? { cautions: answer.cautions } : {}),
+    };
   return {
     status: "answered",
     headline: `${answer.headline}, because: ${rule.text} (${rule.basis}${source})`,
     ...(answer.figures ? { figures: answer.figures } : {}),
     rule,
-    working: [`asked: ${question}`, ...(answer.working ?? []), ...(answer.assumed ?? []).map((each) => `assumed: ${each}`)],
+    working: [
+      `asked: ${question}`,
+      ...(answer.working ?? []),
+      ...(answer.assumed ?? []).map((each) => `assumed: ${each}`),
+    ],
     ...(answer.assumed ? { assumed: answer.assumed } : {}),
     ...(answer.cautions ? { cautions: answer.cautions } : {}),
   };
@@ -78,7 +93,9 @@ function howRead({ last }: World): Outcome {
   if (!last) return nothing;
   return {
     status: "answered",
-    headline: last.readings.length ? `I read "${last.question}" as: ${last.readings.join("; ")}` : `I read "${last.question}" word for word, as a question for ${last.tool}.`,
+    headline: last.readings.length
+      ? `I read "${last.question}" as: ${last.readings.join("; ")}`
+      : `I read "${last.question}" word for word, as a question for ${last.tool}.`,
     items: last.readings.map((text) => ({ text })),
     ...(last.answer.assumed ? { assumed: last.answer.assumed } : {}),
   };

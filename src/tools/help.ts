@@ -13,9 +13,12 @@ const inputs = z.strictObject({
 
 type HelpInputs = z.infer<typeof inputs>;
 
-const thanks = "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
-const praise = "(?:ok|okay|oh|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
-const hello = "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|bonjour|hallo|hola)";
+const thanks =
+  "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
+const praise =
+  "(?:ok|okay|oh|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
+const hello =
+  "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|bonjour|hallo|hola)";
 const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
 
 /**
@@ -28,12 +31,16 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
     purpose: "What I can do, with examples that work",
     inputs,
     cues: cues(
-      [6, "^(?:(?:can you|could you|please|pls|i need|some|more|give me|show me|ok) )*help (?:me )?(?:with|about|on) (?:the |my |a |some )?\\S+(?: \\S+)?(?: [?!.])*$"],
+      [
+        6,
+        "^(?:(?:can you|could you|please|pls|i need|some|more|give me|show me|ok) )*help (?:me )?(?:with|about|on) (?:the |my |a |some )?\\S+(?: \\S+)?(?: [?!.])*$",
+      ],
       [
         4,
         `^(?:(?:please|pls|ok|i need|some|can you|could you|can u|oh|um) )*help(?: me)?(?: out)?${end}`,
         "help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?\\S+(?: \\S+)?$",
-        "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" + end,
+        "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" +
+          end,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
         "what (?:are|is) (?:you|this|it) for",
         "what (?:does|do) (?:this|it|you) do" + end,
@@ -49,8 +56,23 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^${hello}${end}`,
         "^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)" + end,
       ],
-      [3, `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`],
-      [-4, "{weight}", "{volume}", "{percent}", "{temperature}", "{length}", "{time}", "{number}", "{base} .. {symptom}", "{symptom}", "(?:timer|timers) (?:for|on|at)"],
+      [
+        3,
+        `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
+      ],
+      [
+        -4,
+        "{weight}",
+        "{volume}",
+        "{percent}",
+        "{temperature}",
+        "{length}",
+        "{time}",
+        "{number}",
+        "{base} .. {symptom}",
+        "{symptom}",
+        "(?:timer|timers) (?:for|on|at)",
+      ],
     ),
     examples: [
       { say: "what can you do", inputs: {} },
@@ -76,9 +98,16 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   if (new RegExp(`^${hello}(?= |$)`).test(plain)) return { talk: "hello" };
   if (/(?:who are|what are) (?:you|u)(?! for)|your name/.test(plain)) return { talk: "who" };
   if (/^(?:bye|goodbye|good ?night|see y|nighty)/.test(plain)) return { talk: "bye" };
-  const wanted = /help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(plain)?.[1];
-  if (!wanted) return /help|what|how|show|list|give|option|command|example/.test(plain) ? {} : { talk: "thanks" };
-  const named = tools.find((each) => each.name === wanted || topics[each.name]?.some((word) => word === wanted || wanted.split(" ").includes(word)));
+  const wanted = /help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(
+    plain,
+  )?.[1];
+  if (!wanted)
+    return /help|what|how|show|list|give|option|command|example/.test(plain) ? {} : { talk: "thanks" };
+  const named = tools.find(
+    (each) =>
+      each.name === wanted ||
+      topics[each.name]?.some((word) => word === wanted || wanted.split(" ").includes(word)),
+  );
   return named ? { topic: named.name } : {};
 }
 
@@ -87,13 +116,22 @@ function answer({ topic, talk }: HelpInputs, tools: readonly Tool[]): Outcome {
   const one = tools.find((each) => each.name === topic);
   if (one) {
     const says = one.examples.map((each) => each.say);
-    return { status: "answered", headline: `${one.purpose}. Try: "${says[0]}"`, items: says.map((say) => ({ say })) };
+    return {
+      status: "answered",
+      headline: `${one.purpose}. Try: "${says[0]}"`,
+      items: says.map((say) => ({ say })),
+    };
   }
   return {
     status: "answered",
-    headline: "I weigh flavor, scale, fill, convert, time, note and plan for macarons. Ask in plain words, one or several things at once.",
-    items: tools.filter((each) => each.name !== "help").map((each) => ({ tool: each.name, text: capital(each.purpose), say: each.examples[0]?.say })),
-    cautions: ['"help with ganache" shows more of one, "why?" the rule behind an answer, "undo" takes a change back.'],
+    headline:
+      "I weigh flavor, scale, fill, convert, time, note and plan for macarons. Ask in plain words, one or several things at once.",
+    items: tools
+      .filter((each) => each.name !== "help")
+      .map((each) => ({ tool: each.name, text: capital(each.purpose), say: each.examples[0]?.say })),
+    cautions: [
+      '"help with ganache" shows more of one, "why?" the rule behind an answer, "undo" takes a change back.',
+    ],
   };
 }
 

@@ -5,17 +5,34 @@ import { cues } from "./lib/cue.ts";
 
 const inputs = z.strictObject({});
 
-const lead = "(?:(?:no|oh|oops|whoops|wait|sorry|please|pls|can you|could you|and|actually|ok|just|um|argh) )*(?:[,] )?";
+const lead =
+  "(?:(?:no|oh|oops|whoops|wait|sorry|please|pls|can you|could you|and|actually|ok|just|um|argh) )*(?:[,] )?";
 const end = "(?: (?:please|pls|again|now|then|for me|[.!?]))*$";
-const last = "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|what i (?:just )?(?:did|said)|my last \\S+)";
+const last =
+  "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|what i (?:just )?(?:did|said)|my last \\S+)";
 
 export const undo = tool<z.infer<typeof inputs>>({
   name: "undo",
   purpose: "Take the last change to your notes, timers, shelf or bench back",
   inputs,
   cues: cues(
-    [4, `^${lead}undo(?: ${last})?${end}`, `(?:take|took) ${last} back`, `take back ${last}`, `undo ${last}`, `revert ${last}`, `^${lead}revert${end}`, `reverse ${last}`],
-    [4, `^${lead}scrap ${last}${end}`, "(?:put|change|set) it back (?:how|the way|to what) it was", "^go back one(?: step)?$", "i (?:didnt|did not) mean (?:to do |to |to say )?(?:that|it)$"],
+    [
+      4,
+      `^${lead}undo(?: ${last})?${end}`,
+      `(?:take|took) ${last} back`,
+      `take back ${last}`,
+      `undo ${last}`,
+      `revert ${last}`,
+      `^${lead}revert${end}`,
+      `reverse ${last}`,
+    ],
+    [
+      4,
+      `^${lead}scrap ${last}${end}`,
+      "(?:put|change|set) it back (?:how|the way|to what) it was",
+      "^go back one(?: step)?$",
+      "i (?:didnt|did not) mean (?:to do |to |to say )?(?:that|it)$",
+    ],
     [3, "undo"],
     [-3, "{weight}", "{volume}", "{percent}", "(?:how|what)(?! i )"],
   ),
@@ -33,7 +50,8 @@ export const undo = tool<z.infer<typeof inputs>>({
   ],
   read: () => ({}),
   compute(_inputs, world) {
-    if (world.undoable === undefined) return { status: "impossible", headline: "There is nothing to undo: nothing was changed." };
+    if (world.undoable === undefined)
+      return { status: "impossible", headline: "There is nothing to undo: nothing was changed." };
     return { status: "answered", headline: `Taken back: ${world.undoable}.`, effects: [{ do: "undo" }] };
   },
 });

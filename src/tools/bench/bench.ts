@@ -6,7 +6,8 @@ import { diameter_mm, money, time_min } from "../lib/inputs.ts";
 import { answerBench } from "./answer.ts";
 import { readBench } from "./read.ts";
 
-const within = (low: number, high: number, what: string) => z.number().check(z.gte(low, { error: what }), z.lte(high, { error: what }));
+const within = (low: number, high: number, what: string) =>
+  z.number().check(z.gte(low, { error: what }), z.lte(high, { error: what }));
 const minutes = within(0, 10_080, "A step takes between nothing and a week.");
 const clock = within(0, 1440, "A day has 24 hours.");
 
@@ -26,7 +27,9 @@ export const inputs = z.strictObject({
   spare_percent: z.optional(within(0, 99, "Spare shells are between 0 and 99 %.")),
   fan_oven: z.optional(z.boolean()),
   oven_c: z.optional(within(50, 350, "An oven for shells is between 50 and 350 °C.")),
-  oven_offset_c: z.optional(within(-100, 100, "An oven that is more than 100 °C off needs mending, not a setting.")),
+  oven_offset_c: z.optional(
+    within(-100, 100, "An oven that is more than 100 °C off needs mending, not a setting."),
+  ),
   bake_min: z.optional(time_min),
   rest_min: z.optional(minutes),
   cool_min: z.optional(minutes),
@@ -99,9 +102,22 @@ export const bench = tool<BenchInputs>({
       `back to (?:the )?(?:usual|default|standard) .. (?:size|oven|{count=trays}|{count=shells}|settings)`,
       `reset (?:everything|all my settings|to the book)`,
     ],
-    [3, `i (?:always |usually )?(?:{step=bake}|bake) (?:mine |them |my shells |everything )?at (?:{temperature}|{number}|{when})${end}`, `^no spares?${end}`],
-    [3, `${mine} {count=shells|macarons} (?:are|is) (?:always |all )?{length}${end}`, `${mine} (?:{count=shells} |shell |macaron |usual |default |normal )*(?:size|diameter) (?:is|to|should be|=) .. {length}`],
-    [2, `{length} .. (?:remember|keep (?:that|it|this) in mind|dont forget|save that)`, `remember .. (?:{length}|{count=trays})`, "settings"],
+    [
+      3,
+      `i (?:always |usually )?(?:{step=bake}|bake) (?:mine |them |my shells |everything )?at (?:{temperature}|{number}|{when})${end}`,
+      `^no spares?${end}`,
+    ],
+    [
+      3,
+      `${mine} {count=shells|macarons} (?:are|is) (?:always |all )?{length}${end}`,
+      `${mine} (?:{count=shells} |shell |macaron |usual |default |normal )*(?:size|diameter) (?:is|to|should be|=) .. {length}`,
+    ],
+    [
+      2,
+      `{length} .. (?:remember|keep (?:that|it|this) in mind|dont forget|save that)`,
+      `remember .. (?:{length}|{count=trays})`,
+      "settings",
+    ],
     [1, "remember", habit, "my oven", "keep .. mind"],
     [
       -4,
@@ -115,7 +131,13 @@ export const bench = tool<BenchInputs>({
       "(?:price|margin|markup|ingredients|ingrediants)",
       "(?:last|best|usually) .. (?:ones|batch|batches)",
     ],
-    [-2, "^(?:and |but )?(?:what )?if ", "what (?:do|should) i", "{base=batter|buttercream|ganache|filling}", "need|needs|want|wanted"],
+    [
+      -2,
+      "^(?:and |but )?(?:what )?if ",
+      "what (?:do|should) i",
+      "{base=batter|buttercream|ganache|filling}",
+      "need|needs|want|wanted",
+    ],
   ),
   examples: [
     { say: "my mat has 28 circles", inputs: { do: "set", shells_a_tray: 28 } },
@@ -136,7 +158,11 @@ export const bench = tool<BenchInputs>({
     { say: "wake me up at 8", tool: "timer" },
     { say: "forget porch shells", tool: "formula" },
   ],
-  rivals: [["do", "keys"], ["metric_cup", "cup_ml"], ["off_c", "oven_offset_c"]],
+  rivals: [
+    ["do", "keys"],
+    ["metric_cup", "cup_ml"],
+    ["off_c", "oven_offset_c"],
+  ],
   read: readBench,
   compute: answerBench,
 });

@@ -9,8 +9,14 @@ type Draft = Partial<BenchInputs>;
 /** "my oven runs 10 hot", "i have a fan oven", "i bake at 145". */
 export function readOven(reading: Reading): Draft {
   const { mask } = reading;
-  const heat = reading.amounts.find((each) => each.dim === "temperature") ?? reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of);
-  if (heat && /(?:^| )ovens?(?: |$)/.test(mask) && /(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)(?: |$)/.test(mask)) {
+  const heat =
+    reading.amounts.find((each) => each.dim === "temperature") ??
+    reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of);
+  if (
+    heat &&
+    /(?:^| )ovens?(?: |$)/.test(mask) &&
+    /(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)(?: |$)/.test(mask)
+  ) {
     // A difference of temperatures has no zero point: only its scale counts.
     const off_c = heat.unit === "°F" ? heat.value / 1.8 : heat.value;
     if (/(?:^| )off(?: |$)/.test(mask)) return { off_c };
@@ -20,7 +26,8 @@ export function readOven(reading: Reading): Draft {
   if (fan && !heat) return { fan_oven: fan === "fan" };
   const named = reading.amounts.find((each) => each.dim === "temperature");
   const inOven = /step=bake|(?:^| )(?:bake|oven)(?: |$)/.test(mask);
-  if (named && inOven) return { oven_c: celsius(named.value, named.unit === "°" && named.value >= 270 ? "°F" : named.unit) };
+  if (named && inOven)
+    return { oven_c: celsius(named.value, named.unit === "°" && named.value >= 270 ? "°F" : named.unit) };
   const bare = heat && inOven && /(?:^| )at /.test(mask) && heat.value >= 100 ? heat.value : undefined;
   return bare === undefined ? {} : { oven_c: celsius(bare, bare >= 270 ? "°F" : "°C") };
 }
@@ -28,7 +35,9 @@ export function readOven(reading: Reading): Draft {
 /** "i get up at 6", "to bed at 11". Bed at an hour before noon is in the evening, up to midnight's small hours. */
 export function readHours(reading: Reading): Draft {
   const found: Draft = {};
-  for (const match of reading.mask.matchAll(/(?:^| )(get up|up|wake|awake|start|begin|out of bed|bed|sleep|asleep|stop|finish|turn in)(?= ).*?(\S+<when>)/g)) {
+  for (const match of reading.mask.matchAll(
+    /(?:^| )(get up|up|wake|awake|start|begin|out of bed|bed|sleep|asleep|stop|finish|turn in)(?= ).*?(\S+<when>)/g,
+  )) {
     const place = match[2]?.replace(/<when>$/, "").replaceAll("_", " ");
     const when = reading.whens.find((each) => each.text === place && each.minute !== undefined);
     if (when?.minute === undefined) continue;
@@ -53,10 +62,20 @@ const codes: [RegExp, string][] = [
 export function readMoney(reading: Reading): Draft {
   const { mask } = reading;
   const money = reading.amounts.find((each) => each.dim === "money");
-  if (money && (money.per?.unit === "h" || /hour|hourly|labou?r|wage/.test(mask))) return { labor_per_h: money.value / (money.per?.unit === "min" ? 1 / 60 : (money.per?.value ?? 1)) };
-  const market = /(?:^| )(?:eu|europe|european|e u)(?: |$)/.test(mask) ? "eu" : /(?:^| )(?:us|usa|america|american|united states|u s)(?: |$)/.test(mask) && !/us cups?|us \S*<unit=cup>/.test(mask) ? "us" : undefined;
+  if (money && (money.per?.unit === "h" || /hour|hourly|labou?r|wage/.test(mask)))
+    return { labor_per_h: money.value / (money.per?.unit === "min" ? 1 / 60 : (money.per?.value ?? 1)) };
+  const market = /(?:^| )(?:eu|europe|european|e u)(?: |$)/.test(mask)
+    ? "eu"
+    : /(?:^| )(?:us|usa|america|american|united states|u s)(?: |$)/.test(mask) &&
+        !/us cups?|us \S*<unit=cup>/.test(mask)
+      ? "us"
+      : undefined;
   if (market && /market|labels?|sell|selling/.test(mask)) return { market };
-  if (money || !/currency|money|price|prices|sell|charge|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(mask)) return {};
+  if (
+    money ||
+    !/currency|money|price|prices|sell|charge|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(mask)
+  )
+    return {};
   const code = codes.find(([pattern]) => pattern.test(mask))?.[1];
   return code ? { currency: code, weight_unit: undefined } : {};
 }

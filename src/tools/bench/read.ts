@@ -8,14 +8,16 @@ import { settings } from "./settings.ts";
 
 type Draft = Partial<BenchInputs>;
 
-const resets = /(?:^| )(?:forget|reset|clear|remove|delete|drop|unset|back to (?:the )?(?:book|usual|default|normal|standard)|(?:use|go by|follow|by) the book|the books?|default)(?: |$)/;
+const resets =
+  /(?:^| )(?:forget|reset|clear|remove|delete|drop|unset|back to (?:the )?(?:book|usual|default|normal|standard)|(?:use|go by|follow|by) the book|the books?|default)(?: |$)/;
 const shows = /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell me|do i have|is my)(?: |$)/;
 
 export function readBench(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
   const before = memory.slot && memory.last?.tool === "bench" ? (memory.last.inputs as Draft) : undefined;
   if (before && memory.slot === "cup_ml") return cupOf(reading);
-  if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined) return { do: "set", oven_offset_c: before.off_c * (/cold|cool|low|under/.test(mask) ? -1 : 1) };
+  if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined)
+    return { do: "set", oven_offset_c: before.off_c * (/cold|cool|low|under/.test(mask) ? -1 : 1) };
   const set = valuesIn(reading);
   if (resets.test(mask) && Object.keys(set).length === 0) {
     const keys = keysIn(mask);
@@ -28,11 +30,21 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   return { do: "show", ...(keys.length ? { keys } : {}) };
 }
 
-const keysIn = (mask: string): string[] => settings.filter((row) => row.words.test(mask)).map((row) => row.key);
+const keysIn = (mask: string): string[] =>
+  settings.filter((row) => row.words.test(mask)).map((row) => row.key);
 
 /** Every setting that the sentence gives a value for. */
 function valuesIn(reading: Reading): Draft {
-  return { ...readTray(reading), ...readSize(reading), ...readShares(reading), ...readTimes(reading), ...readUnits(reading), ...readOven(reading), ...readHours(reading), ...readMoney(reading) };
+  return {
+    ...readTray(reading),
+    ...readSize(reading),
+    ...readShares(reading),
+    ...readTimes(reading),
+    ...readUnits(reading),
+    ...readOven(reading),
+    ...readHours(reading),
+    ...readMoney(reading),
+  };
 }
 
 const amountOf = (reading: Reading, dim: string) => reading.amounts.find((each) => each.dim === dim);
@@ -51,14 +63,24 @@ function readTray(reading: Reading): Draft {
     const [width, depth] = [size[1], size[2]].map((each) => inBase(Number(each?.replace(",", ".")), unit));
     return { tray_width_mm: width, tray_depth_mm: depth };
   }
-  const number = counted(reading, "shells") ?? reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction && (!each.of || each.of.count === "trays") && !/^(?:a|one)$/.test(each.text))?.value;
+  const number =
+    counted(reading, "shells") ??
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        !each.fraction &&
+        (!each.of || each.of.count === "trays") &&
+        !/^(?:a|one)$/.test(each.text),
+    )?.value;
   return number === undefined ? {} : { shells_a_tray: number };
 }
 
 /** "i always pipe mine 4 cm". */
 function readSize(reading: Reading): Draft {
   const length = amountOf(reading, "length");
-  if (length && (!onTray(reading) || /use=piping|(?:^| )pip(?:e|ing) /.test(reading.mask))) return { diameter_mm: inBase(length.value, length.unit) };
+  if (length && (!onTray(reading) || /use=piping|(?:^| )pip(?:e|ing) /.test(reading.mask)))
+    return { diameter_mm: inBase(length.value, length.unit) };
   return {};
 }
 
@@ -67,10 +89,15 @@ function readShares(reading: Reading): Draft {
   if (!/spare|spares|extra|extras/.test(reading.mask)) return {};
   const share = amountOf(reading, "percent");
   if (share) return { spare_percent: share.value };
-  return /(?:^| )(?:no|without|zero) (?:\S+ )?(?:spares?|extras?)/.test(reading.mask) ? { spare_percent: 0 } : {};
+  return /(?:^| )(?:no|without|zero) (?:\S+ )?(?:spares?|extras?)/.test(reading.mask)
+    ? { spare_percent: 0 }
+    : {};
 }
 
-const stepKeys: [RegExp, "bake_min" | "rest_min" | "cool_min" | "weigh_min" | "macaronage_min" | "pipe_min" | "box_min"][] = [
+const stepKeys: [
+  RegExp,
+  "bake_min" | "rest_min" | "cool_min" | "weigh_min" | "macaronage_min" | "pipe_min" | "box_min",
+][] = [
   [/step=bake/, "bake_min"],
   [/step=rest/, "rest_min"],
   [/step=cool/, "cool_min"],
@@ -83,10 +110,15 @@ const stepKeys: [RegExp, "bake_min" | "rest_min" | "cool_min" | "weigh_min" | "m
 /** "i always rest mine 45 min", "i mature them 2 days", "no rest". */
 function readTimes(reading: Reading): Draft {
   const time = amountOf(reading, "time");
-  if (!time) return /(?:^| )(?:no|without|dont) (?:\S+ )?\S*<step=rest>/.test(reading.mask) ? { rest_min: 0 } : {};
+  if (!time)
+    return /(?:^| )(?:no|without|dont) (?:\S+ )?\S*<step=rest>/.test(reading.mask) ? { rest_min: 0 } : {};
   const minutes = inBase(time.value, time.unit);
   if (/step=mature/.test(reading.mask)) return { mature_h: minutes / 60 };
-  if (/(?:^| )(?:fill|filling|\S*<base=filling>)/.test(reading.mask) && /macaron|each|apiece/.test(reading.mask)) return { fill_s: minutes * 60 };
+  if (
+    /(?:^| )(?:fill|filling|\S*<base=filling>)/.test(reading.mask) &&
+    /macaron|each|apiece/.test(reading.mask)
+  )
+    return { fill_s: minutes * 60 };
   const step = stepKeys.find(([pattern]) => pattern.test(reading.mask));
   return step ? { [step[1]]: minutes } : {};
 }
@@ -107,7 +139,11 @@ function readUnits(reading: Reading): Draft {
     return /whole \S*<unit=g>/.test(mask) ? { scale_g: 1 } : {};
   }
   const volume = amountOf(reading, "volume");
-  if (volume && volume.unit !== "cup" && /cups?(?: |$|<)/.test(mask)) return { cup_ml: inBase(volume.value, volume.unit) };
-  const unit = reading.things.find((each) => each.unit === "g" || each.unit === "oz")?.unit as "g" | "oz" | undefined;
+  if (volume && volume.unit !== "cup" && /cups?(?: |$|<)/.test(mask))
+    return { cup_ml: inBase(volume.value, volume.unit) };
+  const unit = reading.things.find((each) => each.unit === "g" || each.unit === "oz")?.unit as
+    | "g"
+    | "oz"
+    | undefined;
   return unit && !/currency/.test(mask) ? { weight_unit: unit } : {};
 }

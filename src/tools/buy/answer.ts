@@ -6,7 +6,7 @@ import type { Figure, Item, Outcome, Stock, World } from "../contract/index.ts";
 import { type Line, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
-import { batterFor, eggsFor, fillingFor, houseLines, shellsFor, sizing } from "../lib/sizing.ts";
+import { batterFor, batterForShells, eggsFor, fillingFor, houseLines, shellsFor, sizing } from "../lib/sizing.ts";
 import type { BuyInputs } from "./buy.ts";
 
 interface Need extends Line {
@@ -21,13 +21,14 @@ const eggMix = "33 g of white from an egg";
 
 /** @throws never: without a number of macarons it asks. */
 export function answerBuy(inputs: BuyInputs, world: World): Outcome {
-  if (inputs.macarons === undefined) return { status: "asking", headline: "For how many macarons?", question: "For how many macarons?", slot: "macarons" };
+  const macarons = inputs.macarons ?? (inputs.shells !== undefined ? Math.floor(inputs.shells / 2) : undefined);
+  if (macarons === undefined) return { status: "asking", headline: "For how many macarons?", question: "For how many macarons?", slot: "macarons" };
   const size = sizing(inputs.diameter_mm, world.bench);
-  const batter = batterFor(inputs.macarons, size.diameter_mm, world.bench);
+  const batter = inputs.macarons === undefined && inputs.shells !== undefined ? batterForShells(inputs.shells, size.diameter_mm) : batterFor(macarons, size.diameter_mm, world.bench);
   const saved = inputs.formula === undefined ? undefined : world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
   const shells = saved ? scaled(saved.lines, batter) : houseLines(batter);
   const mixes = inputs.shells_only ? [] : (inputs.fillings ?? (["buttercream", "ganache"] as const));
-  const fillings = mixes.flatMap((mix) => fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(inputs.macarons ?? 0, size.diameter_mm)));
+  const fillings = mixes.flatMap((mix) => fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(macarons, size.diameter_mm)));
   const needs = lessStock([...shells.map((line) => ({ ...line, part: "shells" })), ...fillings], world.stock);
   const buys = needs.filter((need) => toBuy(need) > 1e-9);
   const whites = buys.filter((need) => need.name === "whites").reduce((sum, need) => sum + toBuy(need), 0);
@@ -38,13 +39,13 @@ export function answerBuy(inputs: BuyInputs, world: World): Outcome {
     headline: list.length ? `To buy: ${list.map((each) => `${each.name} ${weight(each.grams)} g${each.name === "whites" ? ` (${counted(eggsFor(each.grams), "egg")})` : ""}${each.packs ? ` (${each.packs} × ${plain(each.pack_g ?? 0)} g)` : ""}`).join(", ")}` : "Nothing: all of it is on your shelf",
     figures: [...figuresOf(buys), ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : [])],
     rule: {
-      text: `${saved ? saved.name : "house formula"} for ${plain(shellsFor(inputs.macarons, world.bench))} shells, ${plain(world.bench.spare_percent ?? spareShells.value)} % spares and ${batterLoss.value} % loss in; fillings with ${fillingLoss.value} % loss; less what is on the shelf`,
+      text: `${saved ? saved.name : "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${batterLoss.value} % loss in; fillings with ${fillingLoss.value} % loss; less what is on the shelf`,
       basis: own ? "your bench" : "from memory",
     },
     assumed: [...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []), ...assumedFillings(inputs, mixes), ...(whites > 0 ? [eggMix] : []), "flavor and color not counted"],
     items: itemsOf(needs, list),
     working: [`batter ${plain(batter)} g`, ...needs.map((need) => `${need.name} for the ${need.part}: ${plain(need.grams)} g${need.have > 0 ? ` − ${plain(need.have)} g on the shelf = ${plain(toBuy(need))} g` : ""}`)],
-    leaves: { macarons: inputs.macarons, diameter_mm: size.diameter_mm },
+    leaves: { macarons, diameter_mm: size.diameter_mm },
   };
 }
 

@@ -9,6 +9,8 @@ import { answerBuy } from "./answer.ts";
 
 export const inputs = z.strictObject({
   macarons: z.optional(count("macarons")),
+  /** Shells said by number take no spares. */
+  shells: z.optional(count("shells")),
   diameter_mm: z.optional(diameter_mm),
   /** A saved recipe for the shells instead of the house formula. */
   formula: z.optional(z.string()),
@@ -43,7 +45,7 @@ export const buy = tool<BuyInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
     { say: "shell recipe for 36 macarons", tool: "scale" },
   ],
-  rivals: [["macarons"], ["diameter_mm"], ["fillings", "shells_only"], ["chocolate"], ["formula"]],
+  rivals: [["macarons", "shells"], ["diameter_mm"], ["fillings", "shells_only"], ["chocolate"], ["formula"]],
   read: readBuy,
   compute: answerBuy,
 });
@@ -51,13 +53,14 @@ export const buy = tool<BuyInputs>({
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const bare = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction)?.value;
   const macarons = counted(reading, "macarons") ?? bare ?? (pointsBack(reading) && memory.last?.tool !== "buy" ? memory.table.macarons : undefined);
+  const shells = counted(reading, "shells");
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const fillings = (["buttercream", "ganache"] as const).filter((base) => reading.things.some((each) => each.base === base));
   const chocolate = reading.things.find((each) => each.chocolate)?.chocolate;
   const none = /\b(?:only|just) (?:the |for the )?(?:macaron )?shells\b|shells only|without (?:the |any )?filling|no filling|for the shells\b/.test(reading.text);
   return {
-    ...(macarons !== undefined ? { macarons } : {}),
+    ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(formula ? { formula } : {}),
     ...(none ? { shells_only: true } : fillings.length > 0 ? { fillings } : chocolate ? { fillings: ["ganache"] } : {}),

@@ -7,17 +7,39 @@ import { heatAnswer } from "./heat.ts";
 import { massAnswer } from "./mass.ts";
 import { figureOf, result, shown, unitRule } from "./result.ts";
 
-export const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+export const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 export const impossible = (headline: string): Outcome => ({ status: "impossible", headline });
 
-const kinds: Record<string, string> = { weight: "a weight", volume: "a volume", length: "a length", time: "a time", temperature: "a temperature" };
+const kinds: Record<string, string> = {
+  weight: "a weight",
+  volume: "a volume",
+  length: "a length",
+  time: "a time",
+  temperature: "a temperature",
+};
 
 /** What a length or a time is turned into when no target is said. */
-const usual: Record<string, string> = { in: "mm", mm: "in", cm: "in", s: "min", min: "h", h: "min", d: "h", week: "d", month: "d" };
+const usual: Record<string, string> = {
+  in: "mm",
+  mm: "in",
+  cm: "in",
+  s: "min",
+  min: "h",
+  h: "min",
+  d: "h",
+  week: "d",
+  month: "d",
+};
 
 /** @throws never: what can't be turned comes back as `asking`, `impossible` or `declined`. */
 export function answerConvert(inputs: ConvertInputs, world: World): Outcome {
-  if (inputs.exchange) return { status: "declined", headline: "I know no exchange rates, so money isn't converted." };
+  if (inputs.exchange)
+    return { status: "declined", headline: "I know no exchange rates, so money isn't converted." };
   if (inputs.sum !== undefined) return sumAnswer(inputs.sum, inputs.sum_unit ?? "");
   if (inputs.that) return lastAnswer(inputs, world);
   if (inputs.value === undefined) return asking("How much of what is it, and into which unit?", "value");
@@ -35,9 +57,14 @@ type Ready = ConvertInputs & { value: number; unit: string };
 function convertUnit(inputs: Ready, world: World): Outcome {
   const dim = inputs.unit === "large" ? "weight" : unitRow(inputs.unit).dim;
   const to = inputs.to;
-  if (dim !== "temperature" && inputs.value <= 0) return impossible(`There is no ${dim} of ${shown(inputs.value, inputs.unit === "large" ? "" : inputs.unit)}: it has to be above zero.`);
+  if (dim !== "temperature" && inputs.value <= 0)
+    return impossible(
+      `There is no ${dim} of ${shown(inputs.value, inputs.unit === "large" ? "" : inputs.unit)}: it has to be above zero.`,
+    );
   if (to && unitRow(to).dim !== dim && !(isMass(dim) && isMass(unitRow(to).dim)))
-    return impossible(`${kinds[dim] ?? dim} can't be turned into ${kinds[unitRow(to).dim] ?? to}.`.replace(/^a/, "A"));
+    return impossible(
+      `${kinds[dim] ?? dim} can't be turned into ${kinds[unitRow(to).dim] ?? to}.`.replace(/^a/, "A"),
+    );
   if (dim === "temperature") return heatAnswer(inputs, world);
   if (isMass(dim)) return massAnswer(inputs, world);
   const target = to ?? usual[inputs.unit] ?? "mm";
@@ -68,22 +95,36 @@ function sumAnswer(sum: string, unit: string): Outcome {
       figures: [{ name: "result", value: worked.value, unit }],
       rule: { text: said, basis: "arithmetic" },
       working: [`${said} = ${shown(worked.value, unit)}`],
-      ...(unit !== "" && unitRow(unit).dim === "weight" ? { leaves: { mass: { grams: worked.value * unitRow(unit).per, thing: "" } } } : {}),
+      ...(unit !== "" && unitRow(unit).dim === "weight"
+        ? { leaves: { mass: { grams: worked.value * unitRow(unit).per, thing: "" } } }
+        : {}),
     };
   }
   if (worked.why === "division by zero") return impossible("Nothing can be divided by zero.");
-  if (worked.why === "too long") return impossible("That sum is longer or larger than anything in a kitchen; check the numbers.");
-  return { status: "declined", headline: "I only work out plain sums: plus, minus, times, divided by, powers and brackets." };
+  if (worked.why === "too long")
+    return impossible("That sum is longer or larger than anything in a kitchen; check the numbers.");
+  return {
+    status: "declined",
+    headline: "I only work out plain sums: plus, minus, times, divided by, powers and brackets.",
+  };
 }
 
 /** "what's that in ounces": the one figure of the answer before. */
 function lastAnswer({ to }: ConvertInputs, world: World): Outcome {
   const figures = world.last?.answer.figures ?? [];
   const dim = to && unitRow(to).dim;
-  const fitting = figures.filter((each) => each.unit !== "" && isUnit(each.unit) && unitRow(each.unit).dim === dim && each.unit !== to);
+  const fitting = figures.filter(
+    (each) => each.unit !== "" && isUnit(each.unit) && unitRow(each.unit).dim === dim && each.unit !== to,
+  );
   const figure = fitting[0];
-  if (!to || fitting.length !== 1 || !figure) return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
-  const turn = (value: number) => (dim === "temperature" ? (to === "°C" ? celsius(value, "°F") : (value * 9) / 5 + 32) : (value * unitRow(figure.unit).per) / unitRow(to).per);
+  if (!to || fitting.length !== 1 || !figure)
+    return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
+  const turn = (value: number) =>
+    dim === "temperature"
+      ? to === "°C"
+        ? celsius(value, "°F")
+        : (value * 9) / 5 + 32
+      : (value * unitRow(figure.unit).per) / unitRow(to).per;
   const turned = figureOf(to, turn, figure);
   const [low, high] = [turned.low ?? turned.value ?? 0, turned.high ?? turned.value ?? 0];
   return {
@@ -91,7 +132,12 @@ function lastAnswer({ to }: ConvertInputs, world: World): Outcome {
     headline: `${low === high ? shown(low, to) : `${shown(low, "", to)} to ${shown(high, to)}`} ${figure.name}`,
     figures: [turned],
     rule: unitRule(figure.unit, to),
-    working: [`${figure.name}: ${[figure.low, figure.value, figure.high].filter((each) => each !== undefined).map((each) => `${shown(each, figure.unit)} = ${shown(turn(each), to)}`).join("; ")}`],
+    working: [
+      `${figure.name}: ${[figure.low, figure.value, figure.high]
+        .filter((each) => each !== undefined)
+        .map((each) => `${shown(each, figure.unit)} = ${shown(turn(each), to)}`)
+        .join("; ")}`,
+    ],
   };
 }
 

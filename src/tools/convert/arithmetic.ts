@@ -5,7 +5,9 @@
  */
 import { createParse } from "mathjs/number";
 
-export type Worked = { ok: true; value: number } | { ok: false; why: "division by zero" | "too long" | "not arithmetic" };
+export type Worked =
+  | { ok: true; value: number }
+  | { ok: false; why: "division by zero" | "too long" | "not arithmetic" };
 
 /** A sum on a baker's bench is short; these stop what isn't one. */
 const longest = 200;
@@ -78,7 +80,9 @@ let parser: ((expression: string) => unknown) | undefined;
 function parse(expression: string): unknown {
   parser ??= createParse({
     // The parser wants a dispatcher over argument types; it is only ever given text here.
-    typed: Object.assign((_name: string, signatures: Record<string, unknown>) => signatures.string, { addConversion() {} }),
+    typed: Object.assign((_name: string, signatures: Record<string, unknown>) => signatures.string, {
+      addConversion() {},
+    }),
     numeric: (digits: string) => Number(digits),
     config: { number: "number", numberFallback: "number" },
     ConstantNode: Constant,

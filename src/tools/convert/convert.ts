@@ -8,7 +8,12 @@ import { readConvert } from "./read.ts";
 
 const unitNames = new Set(units.map((row) => row.unit));
 const unit = z.string().check(z.refine((name) => unitNames.has(name), { error: "That is no unit I know." }));
-const number = z.number().check(z.gte(-1e9, { error: "That number is beyond a kitchen; check it." }), z.lte(1e9, { error: "That number is beyond a kitchen; check it." }));
+const number = z
+  .number()
+  .check(
+    z.gte(-1e9, { error: "That number is beyond a kitchen; check it." }),
+    z.lte(1e9, { error: "That number is beyond a kitchen; check it." }),
+  );
 
 export const inputs = z.strictObject({
   /** In `unit`. */
@@ -47,13 +52,25 @@ export const convert = tool<ConvertInputs>({
   inputs,
   cues: convertCues,
   examples: [
-    { say: "2 cups powdered sugar in grams", inputs: { value: 2, unit: "cup", to: "g", ingredient: "powdered sugar" } },
-    { say: "how many cups is 230 g caster sugar", inputs: { value: 230, unit: "g", to: "cup", ingredient: "granulated sugar" } },
+    {
+      say: "2 cups powdered sugar in grams",
+      inputs: { value: 2, unit: "cup", to: "g", ingredient: "powdered sugar" },
+    },
+    {
+      say: "how many cups is 230 g caster sugar",
+      inputs: { value: 230, unit: "g", to: "cup", ingredient: "granulated sugar" },
+    },
     { say: "9 oz in grams", inputs: { value: 9, unit: "oz", to: "g" } },
     { say: "what's 350 f in celsius", inputs: { value: 350, unit: "°F", to: "°C" } },
-    { say: "recipe says 150 c conventional and mine is a fan oven, what do I set", inputs: { value: 150, unit: "°C", oven: "fan" } },
+    {
+      say: "recipe says 150 c conventional and mine is a fan oven, what do I set",
+      inputs: { value: 150, unit: "°C", oven: "fan" },
+    },
     { say: "my tip is 3/8 inch, what's that in mm", inputs: { value: 0.375, unit: "in", to: "mm" } },
-    { say: "how many grams is 3 egg whites", inputs: { value: 3, unit: "large", ingredient: "whites", to: "g" } },
+    {
+      say: "how many grams is 3 egg whites",
+      inputs: { value: 3, unit: "large", ingredient: "whites", to: "g" },
+    },
     { say: "what's 3/4 of 260", inputs: { sum: "3 / 4 * 260" } },
     { say: "12 x 45", inputs: { sum: "12 * 45" } },
   ],
@@ -65,7 +82,24 @@ export const convert = tool<ConvertInputs>({
     { say: "18 min on the clock please", tool: "timer" },
     { say: "my oven is a fan oven", tool: "bench" },
   ],
-  rivals: [["value", "high", "unit", "to", "ingredient", "manner", "several", "unknown", "liquid", "oven", "sum", "sum_unit", "exchange", "that"]],
+  rivals: [
+    [
+      "value",
+      "high",
+      "unit",
+      "to",
+      "ingredient",
+      "manner",
+      "several",
+      "unknown",
+      "liquid",
+      "oven",
+      "sum",
+      "sum_unit",
+      "exchange",
+      "that",
+    ],
+  ],
   read: readConvert,
   compute: answerConvert,
 });

@@ -8,7 +8,8 @@ const lengths = `{unit=${unitsOf("length")}}`;
 const heats = `{unit=${unitsOf("temperature")}}`;
 const times = "{unit=s|min|h|d|week}";
 /** A weight that isn't in grams: "300 g ganache, how many grams" asks for no conversion. */
-const notGrams = "(?=\\S*_?(?:oz|ounces?|lbs?|pounds?|kg|kilos?|kilograms?|mg|milligrams?)(?:_\\S*)?<){weight}";
+const notGrams =
+  "(?=\\S*_?(?:oz|ounces?|lbs?|pounds?|kg|kilos?|kilograms?|mg|milligrams?)(?:_\\S*)?<){weight}";
 const inches = '(?=\\S*(?:in|inch|inches|")(?:_\\S*)?<){length}';
 const heavy = "{unit=oz|lb|kg|mg}";
 const into = "(?:in|to|into|as|is how many|is|are|equals?|=|makes?|how many)";
@@ -23,11 +24,15 @@ const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
   // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
-  [8, `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`],
+  [
+    8,
+    `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`,
+  ],
   [5, `{factor} {number}${end}`],
   [
     4,
     `(?:add|subtract|take|multiply|divide) {number} (?:by|to|from|and|with) (?:{number}|{when})${end}`,
+    `(?:[)]|{weight}|{number}) x_\\S*<factor>${end}`,
     `{number} minus_\\S*<number>${end}`,
     `{volume} .. ${into} (?:how many |what )?${weights}`,
     `{volume} .. ${into} (?:how many |what )?${volumes}`,
@@ -87,8 +92,23 @@ export const convertCues = cues(
     `{weight} (?:in|to|into) (?:${lengths}|${heats}|${times})`,
     `{number} (?:fan|conventional|convection) .. (?:fan|conventional|convection)`,
   ],
-  [2, "convert", "conversion", `^(?:and |so |um )*{volume} (?:of )?(?:\\S+ )?{ingredient}${end}`, `${ask} {volume} .. {ingredient}${end}`, `{volume} .. {ingredient} .. {manner}`, `{volume} of \\S+ (?:\\S+ )?in`],
-  [1, "{volume}", "{temperature}", "(?:tip|nozzle) .. {length}", "{length} .. (?:tip|nozzle)", `(?:in|to) (?:${weights}|${volumes}|${heats}|${lengths})`],
+  [
+    2,
+    "convert",
+    "conversion",
+    `^(?:and |so |um )*{volume} (?:of )?(?:\\S+ )?{ingredient}${end}`,
+    `${ask} {volume} .. {ingredient}${end}`,
+    `{volume} .. {ingredient} .. {manner}`,
+    `{volume} of \\S+ (?:\\S+ )?in`,
+  ],
+  [
+    1,
+    "{volume}",
+    "{temperature}",
+    "(?:tip|nozzle) .. {length}",
+    "{length} .. (?:tip|nozzle)",
+    `(?:in|to) (?:${weights}|${volumes}|${heats}|${lengths})`,
+  ],
   [
     -3,
     "(?:how|hw) (?:much|many|mch) (?:\\S*<unit[^>]*> )?(?:of )?(?:\\S+ )?(?:\\S+ )?{dose} .. (?:for|in|into|to|does|do|goes|should|can) (?!\\S*<volume)",

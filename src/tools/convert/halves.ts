@@ -10,14 +10,32 @@ export function withHalves(reading: Reading): Amount[] {
   return reading.amounts.flatMap((amount, i): Amount[] => {
     const next = reading.amounts[i + 1];
     if (next && isPart(next) && measures(amount) && joined.test(gap(amount.at[1], next.at[0])))
-      return [{ ...amount, value: amount.value + next.value, of: next.of ?? amount.of, at: [amount.at[0], next.at[1]] } as Amount];
+      return [
+        {
+          ...amount,
+          value: amount.value + next.value,
+          of: next.of ?? amount.of,
+          at: [amount.at[0], next.at[1]],
+        } as Amount,
+      ];
     if (!isPart(amount)) return [amount];
     const before = reading.amounts[i - 1];
     if (before && measures(before) && joined.test(gap(before.at[1], amount.at[0]))) return [];
     const unit = reading.things.find((each) => each.unit && joined.test(gap(each.at[1], amount.at[0])));
-    return unit?.unit ? [{ ...amount, value: 1 + amount.value, unit: unit.unit, dim: unitRow(unit.unit).dim, at: [unit.at[0], amount.at[1]] } as Amount] : [amount];
+    return unit?.unit
+      ? [
+          {
+            ...amount,
+            value: 1 + amount.value,
+            unit: unit.unit,
+            dim: unitRow(unit.unit).dim,
+            at: [unit.at[0], amount.at[1]],
+          } as Amount,
+        ]
+      : [amount];
   });
 }
 
-const isPart = (amount: Amount) => amount.dim === "number" && amount.unit === "" && Boolean(amount.fraction) && amount.value < 1;
+const isPart = (amount: Amount) =>
+  amount.dim === "number" && amount.unit === "" && Boolean(amount.fraction) && amount.value < 1;
 const measures = (amount: Amount) => ["weight", "volume", "time", "length"].includes(amount.dim);

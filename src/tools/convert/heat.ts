@@ -10,11 +10,15 @@ const coldest_c = -273.15;
 /** @param inputs with `unit` settled to °C or °F */
 export function heatAnswer(inputs: ConvertInputs & { value: number; unit: string }, _world: World): Outcome {
   const { unit, value, oven } = inputs;
-  if (celsius(value, unit) < coldest_c) return { status: "impossible", headline: "Nothing is colder than −273.15 °C." };
+  if (celsius(value, unit) < coldest_c)
+    return { status: "impossible", headline: "Nothing is colder than −273.15 °C." };
   const to = inputs.to ?? (oven ? unit : unit === "°F" ? "°C" : "°F");
   const turn = (each: number) => (to === unit ? each : to === "°C" ? celsius(each, unit) : fahrenheit(each));
   if (!oven) {
-    return { ...result(inputs, to, turn, unitRule(unit, to)), ...(inputs.to ? {} : { assumed: [`into ${to}`] }) };
+    return {
+      ...result(inputs, to, turn, unitRule(unit, to)),
+      ...(inputs.to ? {} : { assumed: [`into ${to}`] }),
+    };
   }
   const step = to === "°F" ? fanLower.fahrenheit : fanLower.celsius;
   const ofOven = (each: number) => turn(each) + (oven === "fan" ? -step : step);

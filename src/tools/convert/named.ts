@@ -1,10 +1,12 @@
 /** What is weighed: an ingredient of the tables and how it is measured, or a name that no table knows. */
-import type { Amount, Reading, Thing } from "../contract/index.ts";
+
 import { doseRows } from "../../../data/rules/doses.ts";
+import type { Amount, Reading, Thing } from "../contract/index.ts";
 import type { ConvertInputs } from "./convert.ts";
 
 /** Manners that stand inside an ingredient's own words: "sliced almonds", "ground pistachios". */
-const inside = /\b(unsifted|sifted|ground|whole|sliced|flaked|slivered|chopped|packed|whipped|mini chips|large chips)\b/;
+const inside =
+  /\b(unsifted|sifted|ground|whole|sliced|flaked|slivered|chopped|packed|whipped|mini chips|large chips)\b/;
 
 /** Bare nut names of which the table has several measures: a cup of them whole isn't a cup of them ground. */
 const severalWays = /^(?:almonds|hazelnuts?|walnuts?|pecans?)$/;
@@ -19,36 +21,61 @@ type Named = Pick<ConvertInputs, "ingredient" | "manner" | "unknown" | "several"
 
 /** An ingredient's name and the manner in its words, or what else the thing is called. */
 export function nameOf(thing: Thing): Partial<Named> {
-  if (!thing.ingredient) return { unknown: thing.text, ...(liquids.has(thing.dose ?? "") ? { liquid: true } : {}) };
+  if (!thing.ingredient)
+    return { unknown: thing.text, ...(liquids.has(thing.dose ?? "") ? { liquid: true } : {}) };
   const milled = /\b(?:flour|meal)\b/.test(thing.text) && nuts.has(thing.ingredient) ? "ground" : undefined;
   const manner = inside.exec(thing.text)?.[1]?.replace("flaked", "sliced") ?? milled;
   const usual = manner === "ground" && /almond/.test(thing.ingredient) ? undefined : manner;
-  return { ingredient: thing.text === "almonds" ? "almonds" : thing.ingredient, ...(usual ? { manner: usual } : {}), ...(severalWays.test(thing.text) ? { several: true } : {}) };
+  return {
+    ingredient: thing.text === "almonds" ? "almonds" : thing.ingredient,
+    ...(usual ? { manner: usual } : {}),
+    ...(severalWays.test(thing.text) ? { several: true } : {}),
+  };
 }
 
 /** "sifted", "packed" where it stands by itself: with several amounts, the one that follows this amount. */
 export function mannerIn(reading: Reading, thing: Thing | undefined, amount?: Amount): string | undefined {
   const manners = reading.things.filter((each) => each.manner);
-  const next = amount && reading.amounts.find((each) => each.at[0] > amount.at[0] && ["weight", "volume"].includes(each.dim));
-  const said = reading.amounts.length > 1 && amount ? manners.find((each) => each.at[0] > amount.at[0] && (!next || each.at[0] < next.at[0])) : manners[0];
+  const next =
+    amount &&
+    reading.amounts.find((each) => each.at[0] > amount.at[0] && ["weight", "volume"].includes(each.dim));
+  const said =
+    reading.amounts.length > 1 && amount
+      ? manners.find((each) => each.at[0] > amount.at[0] && (!next || each.at[0] < next.at[0]))
+      : manners[0];
   const inWords = thing && nameOf(thing).manner;
   const loose = /(?:^| )(ground|slivered|whole)(?: |$)/.exec(reading.mask)?.[1];
   return said?.manner ?? inWords ?? (reading.amounts.length <= 1 ? loose : undefined);
 }
 
-const skipped = new Set("of the a an some my worth level heaped rounded full good nice soft hot cold warm fresh big small".split(" "));
-const ends = new Set("in to into as is are how what whats please pls and weigh weighs what's for make makes does do be it its thats that then or equals equal mean means come comes would will should gives give i you we from at on by if with so u ? , . ! = ( )".split(" "));
+const skipped = new Set(
+  "of the a an some my worth level heaped rounded full good nice soft hot cold warm fresh big small".split(
+    " ",
+  ),
+);
+const ends = new Set(
+  "in to into as is are how what whats please pls and weigh weighs what's for make makes does do be it its thats that then or equals equal mean means come comes would will should gives give i you we from at on by if with so u ? , . ! = ( )".split(
+    " ",
+  ),
+);
 
 /** The words behind an amount that may be the name of something unknown: "a cup of edible glitter". */
 export function unknownBehind(reading: Reading, amount: Amount): string | undefined {
   const nth = reading.amounts.filter((each) => each.at[0] < amount.at[0]).length;
   const tokens = reading.mask.split(" ");
-  const places = tokens.flatMap((token, at) => (/<(?:number|percent|factor|weight|volume|length|time|temperature|money)[^>]*>$/.test(token) ? [at] : []));
+  const places = tokens.flatMap((token, at) =>
+    /<(?:number|percent|factor|weight|volume|length|time|temperature|money)[^>]*>$/.test(token) ? [at] : [],
+  );
   const words: string[] = [];
   for (const token of tokens.slice((places[nth] ?? tokens.length) + 1)) {
     if (words.length === 0 && skipped.has(token)) continue;
     const tagged = /^(.*)<([^>]*)>$/.exec(token);
-    if (ends.has(token) || words.length === 4 || (tagged && /(?:unit|manner)=|weight|volume|number/.test(tagged[2] ?? ""))) break;
+    if (
+      ends.has(token) ||
+      words.length === 4 ||
+      (tagged && /(?:unit|manner)=|weight|volume|number/.test(tagged[2] ?? ""))
+    )
+      break;
     words.push((tagged?.[1] ?? token).replaceAll("_", " "));
     if (tagged) break;
   }

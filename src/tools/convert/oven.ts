@@ -21,7 +21,11 @@ export function ovenWanted(reading: Reading): Oven | undefined {
   const heat = words.findIndex((word) => /<temperature[^>]*>$|<number>$/.test(word));
   const kinds = new Set(mentions.map((each) => each.oven));
   const alone = kinds.size === 1;
-  const mine = mentions.find((each) => words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) && !isSource(words, each, heat, alone));
+  const mine = mentions.find(
+    (each) =>
+      words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) &&
+      !isSource(words, each, heat, alone),
+  );
   if (mine) return mine.oven;
   const source = mentions.find((each) => isSource(words, each, heat, alone));
   if (source) return other(source.oven);
@@ -38,7 +42,11 @@ function isSource(words: readonly string[], mention: Mention, heat: number, alon
   if (heat < 0 || mention.at < heat) return false;
   const between = words.slice(heat + 1, mention.at);
   if (!between.every((word) => leadIn.has(word))) return false;
-  return !alone || !between.includes("in") || words.slice(0, heat).some((word) => ["recipe", "book", "says", "card", "calls"].includes(word));
+  return (
+    !alone ||
+    !between.includes("in") ||
+    words.slice(0, heat).some((word) => ["recipe", "book", "says", "card", "calls"].includes(word))
+  );
 }
 
 const leadIn = new Set(["in", "a", "an", "the", "with", "(", "on", "is", "oven", "electric"]);
@@ -53,8 +61,18 @@ const other = (oven: Oven): Oven => (oven === "fan" ? "conventional" : "fan");
 
 function mentionsIn(words: readonly string[]): Mention[] {
   return words.flatMap((word, at): Mention[] => {
-    if (plainWords.test(word)) return /^(?:regular|normal|ordinary|standard)$/.test(word) && words[at + 1] !== "oven" && words[at + 1] !== "one" ? [] : [{ oven: "conventional", at }];
+    if (plainWords.test(word))
+      return /^(?:regular|normal|ordinary|standard)$/.test(word) &&
+        words[at + 1] !== "oven" &&
+        words[at + 1] !== "one"
+        ? []
+        : [{ oven: "conventional", at }];
     if (!fanWords.test(word)) return [];
-    return [{ oven: words.slice(Math.max(0, at - 2), at).some((each) => no.test(each)) ? "conventional" : "fan", at }];
+    return [
+      {
+        oven: words.slice(Math.max(0, at - 2), at).some((each) => no.test(each)) ? "conventional" : "fan",
+        at,
+      },
+    ];
   });
 }

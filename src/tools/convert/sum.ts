@@ -17,18 +17,36 @@ interface Piece {
 
 /** Words around a sum that are no part of it. */
 const talk = new Set(
-  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello".split(" "),
+  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello".split(
+    " ",
+  ),
 );
 
-const signs: Record<string, string> = { "+": "+", plus: "+", "-": "-", minus: "-", less: "-", "*": "*", x: "*", times: "*", "/": "/", over: "/", "^": "^" };
+const signs: Record<string, string> = {
+  "+": "+",
+  plus: "+",
+  "-": "-",
+  minus: "-",
+  less: "-",
+  "*": "*",
+  x: "*",
+  times: "*",
+  "/": "/",
+  over: "/",
+  "^": "^",
+};
 
 /** The sum that a sentence consists of, or undefined: anything else in it, and it isn't arithmetic. */
 export function sumOf(reading: Reading): Sum | undefined {
   const pieces = trimTalk(piecesOf(reading));
-  if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk")) return undefined;
-  if (!pieces.some((each) => each.is === "sign" || (each.is === "part" && /^\d+ \//.test(each.text)))) return undefined;
+  if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk"))
+    return undefined;
+  if (!pieces.some((each) => each.is === "sign" || (each.is === "part" && /^\d+ \//.test(each.text))))
+    return undefined;
   const unit = unitOf(pieces);
-  return unit === undefined ? undefined : { sum: pieces.map((each) => each.text).join(" "), ...(unit ? { sum_unit: unit } : {}) };
+  return unit === undefined
+    ? undefined
+    : { sum: pieces.map((each) => each.text).join(" "), ...(unit ? { sum_unit: unit } : {}) };
 }
 
 function piecesOf(reading: Reading): Piece[] {
@@ -53,7 +71,9 @@ function piecesOf(reading: Reading): Piece[] {
 function fromOrder(token: string, before: readonly string[], at: number): Piece | undefined {
   if (["divide", "multiply", "add"].includes(token) && at < 6) return { text: token, is: "talk" };
   if (token === "subtract" || (token === "take" && at < 3)) return { text: "-", is: "sign" };
-  const joint = before.map((word) => (Object.hasOwn(joints, word) ? joints[word] : undefined)).find((each) => each?.[token]);
+  const joint = before
+    .map((word) => (Object.hasOwn(joints, word) ? joints[word] : undefined))
+    .find((each) => each?.[token]);
   return joint ? { text: joint[token] as string, is: "sign" } : undefined;
 }
 
@@ -66,29 +86,65 @@ const joints: Record<string, Record<string, string>> = {
 };
 
 function fromWord(token: string, before: Piece | undefined): Piece {
-  if (token === "of") return before?.is === "percent" || before?.is === "part" ? { text: "*", is: "sign" } : { text: token, is: "other" };
-  if (token === "squared" || token === "cubed") return { text: token === "squared" ? "^ 2" : "^ 3", is: "sign" };
+  if (token === "of")
+    return before?.is === "percent" || before?.is === "part"
+      ? { text: "*", is: "sign" }
+      : { text: token, is: "other" };
+  if (token === "squared" || token === "cubed")
+    return { text: token === "squared" ? "^ 2" : "^ 3", is: "sign" };
   const sign = Object.hasOwn(signs, token) ? signs[token] : undefined;
   if (sign) return { text: sign, is: "sign" };
   if (token === "(") return { text: token, is: "open" };
   if (token === ")") return { text: token, is: "close" };
-  return /^[?!=,.]$/.test(token) || talk.has(token) ? { text: token, is: "talk" } : { text: token, is: "other" };
+  return /^[?!=,.]$/.test(token) || talk.has(token)
+    ? { text: token, is: "talk" }
+    : { text: token, is: "other" };
 }
 
-const digits = (value: number): string => (/e/.test(String(value)) ? "?" : value < 0 ? `(${value})` : String(value));
+const digits = (value: number): string =>
+  /e/.test(String(value)) ? "?" : value < 0 ? `(${value})` : String(value);
 
 function fromAmount(amount: Amount, token: string, before: Piece | undefined): Piece[] {
   // "240 minus 85": the sign belongs to the sum, not to the number
-  const minus = amount.value < 0 && /^(?:minus|negative)/.test(amount.text) && before && ["value", "close", "part", "percent"].includes(before.is);
-  if (minus) return [{ text: "-", is: "sign" }, ...fromAmount({ ...amount, value: -amount.value, text: "" }, token, before)];
+  const minus =
+    amount.value < 0 &&
+    /^(?:minus|negative)/.test(amount.text) &&
+    before &&
+    ["value", "close", "part", "percent"].includes(before.is);
+  if (minus)
+    return [
+      { text: "-", is: "sign" },
+      ...fromAmount({ ...amount, value: -amount.value, text: "" }, token, before),
+    ];
   const text = digits(amount.value);
-  if (text === "?" || amount.dim === "money" || amount.dim === "temperature") return [{ text: token, is: "other" }];
-  if (amount.unit === "times") return [{ text, is: "value" }, { text: "*", is: "sign" }];
-  if (amount.dim === "percent") return [amount.high === undefined ? { text: `(${text} / 100)`, is: "percent" } : { text: token, is: "other" }];
-  if (amount.unit !== "") return [amount.high === undefined ? { text, is: "value", unit: amount.unit } : { text: token, is: "other" }];
+  if (text === "?" || amount.dim === "money" || amount.dim === "temperature")
+    return [{ text: token, is: "other" }];
+  if (amount.unit === "times" && /^x/.test(amount.text))
+    return [
+      { text: "*", is: "sign" },
+      { text, is: "value" },
+    ];
+  if (amount.unit === "times")
+    return [
+      { text, is: "value" },
+      { text: "*", is: "sign" },
+    ];
+  if (amount.dim === "percent")
+    return [
+      amount.high === undefined ? { text: `(${text} / 100)`, is: "percent" } : { text: token, is: "other" },
+    ];
+  if (amount.unit !== "")
+    return [
+      amount.high === undefined ? { text, is: "value", unit: amount.unit } : { text: token, is: "other" },
+    ];
   if (amount.of) return [{ text: token, is: "other" }];
   // "30 - 45" looks like a range until it stands in a sum
-  if (amount.high !== undefined) return [{ text, is: "value" }, { text: "-", is: "sign" }, { text: digits(amount.high), is: "value" }];
+  if (amount.high !== undefined)
+    return [
+      { text, is: "value" },
+      { text: "-", is: "sign" },
+      { text: digits(amount.high), is: "value" },
+    ];
   if (!amount.fraction) return [{ text, is: "value" }];
   const [up, down] = amount.fraction;
   return [{ text: amount.text.includes("/") ? `${up} / ${down}` : `(${up} / ${down})`, is: "part" }];
@@ -97,7 +153,9 @@ function fromAmount(amount: Amount, token: string, before: Piece | undefined): P
 /** "divided by 8": behind "by" a number looks like an hour. */
 function fromHour(token: string, before: string | undefined): Piece {
   const hour = /^(\d+)(?:\.\d+)?<when>$/.exec(token);
-  return hour && ["by", "to", "from"].includes(before ?? "") ? { text: token.replace("<when>", ""), is: "value" } : { text: token, is: "other" };
+  return hour && ["by", "to", "from"].includes(before ?? "")
+    ? { text: token.replace("<when>", ""), is: "value" }
+    : { text: token, is: "other" };
 }
 
 function trimTalk(pieces: Piece[]): Piece[] {
@@ -118,11 +176,18 @@ function unitOf(pieces: Piece[]): string | undefined {
   const plainSigns = pieces.filter((each) => each.is === "sign").map((each) => each.text);
   const adds = plainSigns.every((each) => each === "+" || each === "-");
   const values = pieces.filter((each) => ["value", "part", "percent"].includes(each.is));
-  if (adds && united.length === values.length && united.every((each) => unitRow(each.unit as string).dim === unitRow(first).dim)) {
-    for (const each of united) each.text = digits((Number(each.text) * unitRow(each.unit as string).per) / unitRow(first).per);
+  if (
+    adds &&
+    united.length === values.length &&
+    united.every((each) => unitRow(each.unit as string).dim === unitRow(first).dim)
+  ) {
+    for (const each of united)
+      each.text = digits((Number(each.text) * unitRow(each.unit as string).per) / unitRow(first).per);
     return first;
   }
   const at = pieces.findIndex((each) => each.unit);
   const divides = pieces[at - 1]?.text === "/";
-  return united.length === 1 && plainSigns.every((each) => each === "*" || each === "/") && !divides ? first : undefined;
+  return united.length === 1 && plainSigns.every((each) => each === "*" || each === "/") && !divides
+    ? first
+    : undefined;
 }

@@ -7,6 +7,9 @@ import { listed, plain } from "../lib/show.ts";
 import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
 
+/** The slot of a price that is asked for holds whose it is. */
+export const priceSlot = "price of ";
+
 interface Part {
   name: string;
   amount: number;
@@ -57,12 +60,10 @@ function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
   let currency = currencyOf(inputs, world);
   let own = false;
   const missing: string[] = [];
-  let spare = inputs.price_per_g;
   for (const { name, grams, price_per_g } of lines ?? []) {
     const said = price_per_g ?? inputs.prices?.find((each) => sameIngredient(each.name, name))?.price_per_g;
     const stock = world.stock.findLast((each) => sameIngredient(each.name, name) && each.price_per_g !== undefined);
-    const price = said ?? stock?.price_per_g ?? spare;
-    if (said === undefined && stock?.price_per_g === undefined) spare = undefined;
+    const price = said ?? stock?.price_per_g;
     if (price === undefined) {
       missing.push(name);
       continue;
@@ -74,7 +75,7 @@ function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
     }
     parts.push({ name, amount: grams * price, sum: `${plain(grams)} g ${name} × ${moneyText(price * 1000, currency)} a kg` });
   }
-  if (missing.length > 0) return asking(`What does ${missing[0]} cost a kilo?${missing.length > 1 ? ` I have no price for ${listed(missing)}.` : ""}`, "price_per_g");
+  if (missing[0] !== undefined) return asking(`What does a kilo of ${missing[0]} cost?${missing.length > 1 ? ` There is no price yet for ${listed(missing)}.` : ""}`, `${priceSlot}${missing[0]}`);
   const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);
   const add = (name: string, amount: number | undefined, sum = name) => amount !== undefined && parts.push({ name, amount, sum });
   add("ingredients", inputs.ingredients);

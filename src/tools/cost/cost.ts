@@ -20,8 +20,6 @@ export const inputs = z.strictObject({
   lines: z.optional(z.array(line)),
   /** Prices said without a weight, by ingredient. */
   prices: z.optional(z.array(z.object({ name: z.string(), price_per_g: money }))),
-  /** The answer to "what does it cost a kilo?". */
-  price_per_g: z.optional(money),
   formula: z.optional(z.string()),
   cost: z.optional(money),
   ingredients: z.optional(money),
@@ -51,9 +49,10 @@ export const cost = tool<CostInputs>({
   inputs,
   // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
+    [6, "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|come to|run me)", "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)"],
     [4, "(?:margin|markup|mark up|food cost|profit)", "{money} .. (?:charge|price)", "(?:charge|price) .. {money}", "(?:what|how much) .. (?:charge|sell .. for)", "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)", "(?:what|whats|how much) .. (?:cost|costs|cost me|come to|run me)", "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)", "what (?:price|should i charge|do i charge|to charge)", "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}"],
-    [3, "price .. {percent}", "(?:worth|break even)"],
-    [2, "{money}", "(?:cost|costs|charge|price)"],
+    [3, "{money} .. (?:each|apiece|a piece|per {count=macarons})", "price .. {percent}", "(?:worth|break even)"],
+    [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}", "(?:cost|costs|charge|price)"],
     [1, "{percent}", "(?:packaging|boxes|ribbon|labou?r|wages?|ingredients)", "to make", "(?:sell|sells|selling|sold)"],
     [-6, "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?", "{money} .. (?:remember|save|note)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)"],
     [-4, "(?:currency|labor rate|labour rate)", "(?:pantry|larder|stock|shelf|cupboard)", "label", "allergens?", "(?:bought|paid) .. {money}", "{dose=flavor} .. {percent}", "{percent} .. {dose}", "{percent} .. {base}", "timer"],

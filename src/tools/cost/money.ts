@@ -16,12 +16,12 @@ export interface Sum {
 }
 
 const specific: readonly (readonly [Use, RegExp])[] = [
-  ["price", /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|take|get|customers? pay)\b/],
+  ["price", /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|customers? pay)\b/],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
-  ["packaging", /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons)\b|\bfor (?:the|a) box\b/],
+  ["packaging", /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons)\b/],
 ];
-const general = /\b(?:costs?|spend|spent|make|makes|made|come to|came to|total|all in)\b/;
+const general = /\b(?:(?:mark ?up|margin|profit) on|costs?|spend|spent|make|makes|made|come to|came to|total|all in)\b/;
 
 /** Money in order. Where no sign is said at all, bare numbers beside words of money count. */
 export function sums(reading: Reading): Sum[] {
@@ -51,9 +51,21 @@ const head = (text: string) => text.split(joint)[0] ?? "";
 
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
-  const of = (text: string) => specific.find(([, words]) => words.test(text))?.[0];
-  // "a box costs me £3.50" is the box and what is in it; "the boxes cost £3.50" is packaging
-  return of(before) ?? of(after) ?? (general.test(before) || general.test(after) ? "cost" : undefined);
+  if (/^(?:box|tower|order|gift|treat)\b/.test(after.trim()) && /\b(?:a|the|my|each|every|per)$/.test(before.trim())) return "price";
+  const behind = /^ ?for (?:the|a) box\b/.test(after) ? "packaging" : specific.find(([, words]) => words.test(after))?.[0];
+  return lastUse(before) ?? behind ?? (general.test(after) || general.test(before) ? "cost" : undefined);
+}
+
+/**
+ * What the words before a sum say it is: the last of them. "the boxes cost £3.50" is packaging all the same, while
+ * "charge for a box that costs £3.50" is its cost.
+ */
+function lastUse(before: string): Use | undefined {
+  const places = specific.flatMap(([use, words]) => [...before.matchAll(new RegExp(words.source, "g"))].map((hit) => ({ use, at: hit.index })));
+  const last = places.sort((a, b) => b.at - a.at)[0];
+  const cost = [...before.matchAll(new RegExp(general.source, "g"))].at(-1);
+  if (!last) return undefined;
+  return last.use === "price" && cost && cost.index > last.at ? "cost" : last.use;
 }
 
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */

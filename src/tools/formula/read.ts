@@ -66,7 +66,7 @@ function nameIn(head: string): string | undefined {
 /** Quotes, a "recipe" behind it and joining words taken off. */
 function cleaned(text: string): string | undefined {
   const name = text
-    .replace(/["'?!.,:]+/g, " ")
+    .replace(/["'?!.,:]+|\s-+(?=\s|$)/g, " ")
     .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
@@ -82,17 +82,21 @@ function newName(text: string, saved: string): Draft {
   return name ? { new_name: name } : {};
 }
 
+/** "save that", "please remember it": no line of a recipe. */
+const talk = /^(?:(?:please|pls|save|remember|keep|store|note|it|that|this|them|thanks|thank you|cheers|for me|ok|okay|as|my|the|recipe|shells|house)\b\s*)+$/;
+
 function linesFrom(reading: Reading, from: number): Draft {
-  const { lines, unread, taken } = readLines(reading, from);
+  const { lines, unread: rest, taken } = readLines(reading, from);
+  const unread = rest.filter((each) => !talk.test(each));
   if (lines.length === 0) return {};
   return { lines: merged(lines.map(({ name, grams }) => ({ name, grams }))), ...(unread.length ? { unread } : {}), ...(taken.length ? { taken } : {}) };
 }
 
 function changed(reading: Reading): Draft {
-  const { lines } = readLines(reading);
+  const lines = readLines(reading).lines.filter((each) => each.thing && !each.thing.formula);
   if (lines.length > 0) return { lines: lines.map(({ name, grams }) => ({ name, grams })) };
   // "change the almond flour in snowy shells to 128 g": the weight stands apart from its name
-  const owner = reading.things.find((each) => each.ingredient || each.chocolate || each.dose);
+  const owner = reading.things.find((each) => !each.formula && (each.ingredient || each.chocolate || each.dose));
   const weight = reading.amounts.find((each) => each.dim === "weight" || (each.dim === "number" && each.unit === ""));
   const grams = weight?.dim === "weight" ? readLines({ ...reading, amounts: [{ ...weight, of: owner }] }).lines[0]?.grams : weight?.value;
   return owner && grams !== undefined ? { lines: [{ name: nameOf(owner), grams }] } : {};

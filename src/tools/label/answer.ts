@@ -74,21 +74,17 @@ function described(inputs: LabelInputs, world: World): Found {
     ...mixes.map((row) => ({ from: row.brings.map((each) => ({ allergen: each.allergen, from: `${row.base} (${each.from})` })), unsure: row.unsure ? [`${row.base}: ${row.unsure}`] : [] })),
     ...(inputs.named ?? []).map(({ name, taste }) => {
       const own = taste ? world.bottles.findLast((each) => each.taste === taste && each.allergens)?.allergens : undefined;
-      const brings = own ? { sure: own, unsure: [] } : taste ? join(tasteBrings(taste, taste), bringsOf(name, undefined, world.bottles), name !== taste) : bringsOf(name, undefined, world.bottles);
+      const shellsOwn = taste === "almond" && inputs.mixes?.includes("shells");
+      const brings = own ? { sure: own, unsure: [] } : shellsOwn ? { sure: ["almond"], unsure: [] } : taste ? tasteBrings(taste, taste) : bringsOf(name, undefined, world.bottles);
       return { from: brings.sure.map((allergen) => ({ allergen, from: name })), unsure: brings.unsure };
     }),
   ];
   const from = parts.flatMap((each) => each.from);
+  const noFilling = inputs.mixes?.includes("shells") && inputs.mixes.length === 1 && !inputs.named?.some((each) => each.taste !== "almond");
   // a ganache's chocolate is named once, by its own kind
   const chocolate = inputs.named?.some((each) => / chocolate$/.test(each.name));
   const unsure = parts.flatMap((each) => each.unsure).filter((text) => !(chocolate && text.startsWith("ganache:")));
-  return { from, sure: [...new Set(from.map((each) => each.allergen))], unsure: [...new Set(unsure)] };
-}
-
-/** A taste that is an ingredient of its own ("peanut butter") goes by the ingredient's row; a bare taste by the taste's. */
-function join(taste: Brings, row: Brings, isRow: boolean): Brings {
-  if (!isRow || row.unsure.some((text) => text.includes("not in the table"))) return taste;
-  return { sure: [...new Set([...row.sure, ...taste.sure])], unsure: row.unsure };
+  return { from, sure: [...new Set(from.map((each) => each.allergen))], unsure: [...new Set([...unsure, ...(noFilling ? ["the filling: not said what it is"] : [])])] };
 }
 
 /** A list only where there is something in it. */
@@ -102,16 +98,24 @@ const lawOf = (market: Market): Rule =>
 function allergensOf(found: Found, inputs: LabelInputs, market: Market): Outcome {
   const names = declared(found.sure, market);
   const open = [...found.unsure, ...(inputs.unread ?? []).map((text) => `"${text}": not read`)];
+  const lead = inputs.asked?.length ? `${answerTo(found, inputs.asked, open.length > 0)} ` : "";
   return {
     status: "answered",
-    headline: names.length
+    headline: lead + (names.length
       ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`
-      : `None that the tables know${open.length ? `, but check ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`,
+      : `None that the tables know${open.length ? `, but check ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`),
     rule: lawOf(market),
     ...given("assumed", [...(inputs.market ? [] : [market === "us" ? "United States law" : "European Union law, as your bench is set"]), ...(inputs.mixes?.includes("shells") && !inputs.lines ? ["shells of almond flour and egg whites"] : [])]),
     items: [...found.from.map(({ allergen, from }): Item => ({ allergen, from })), ...open.map((text): Item => ({ check: text }))],
     cautions: [allergenCaution, ...(open.length ? ["I can't call the list complete while something in it isn't known."] : [])],
   };
+}
+
+/** What was asked about, never as a yes or a no: "are they nut-free" and "do they contain nuts" turn it round. */
+function answerTo(found: Found, asked: readonly string[], isOpen: boolean): string {
+  const hits = found.from.filter((each) => asked.includes(each.allergen));
+  if (hits.length > 0) return `They contain ${listed([...new Set(hits.map((each) => `${each.allergen}, from the ${each.from}`))])}.`;
+  return `The tables know of none of that in them${isOpen ? ", but that isn't sure" : "; traces are for you to rule out"}.`;
 }
 
 /** Every line that a label carries; what isn't known is left blank and named. */

@@ -23,6 +23,8 @@ export const inputs = z.strictObject({
   /** A description instead of weights: what it is made of, by name. */
   mixes: z.optional(z.array(z.string())),
   named: z.optional(z.array(z.object({ name: z.string(), taste: z.optional(z.string()) }))),
+  /** "do they contain nuts": the allergens that are asked about, by their ids. */
+  asked: z.optional(z.array(z.string())),
 });
 
 export type LabelInputs = z.infer<typeof inputs>;
@@ -33,9 +35,9 @@ export const label = tool<LabelInputs>({
   inputs,
   cues: cues(
     [5, "(?:allergens?|allergen|allergies)", "(?:us|usa|u s|american|eu|e u|european|uk) labels?", "labels? .. {ingredient} .. {weight}", "labels? .. {weight} .. {ingredient}"],
-    [4, "labels?", "(?:contains|contain) (?:line|statement)", "(?:declare|declaration)", "ingredients? (?:list|line|statement)", "best (?:by|before) date", "(?:nut|gluten|dairy|egg|milk|soy|lactose) free", "allergic", "allergy"],
+    [4, "labels?", "(?:contains|contain) (?:line|statement)", "(?:declare|declaration)", "ingredients? (?:list|line|statement)", "best (?:by|before) date", "(?:nuts?|gluten|dairy|eggs?|milk|soy|soya|lactose|wheat|peanuts?) ?free", "{ingredient=(egg|milk)} free", "{count=(macarons|shells)} .. (?:contain|contains)", "{base} .. (?:contain|contains)", "{chocolate} .. (?:contain|contains)", "(?:contain|contains) (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient})", "(?:is|are) there (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient}) in .. (?:{base}|{count=(macarons|shells)})", "allergic", "allergy"],
     [1, "net (?:weight|wt)", "{weight} .. {ingredient}", "(?:contains|contain)"],
-    [-6, "(?:bottle|flavor|flavour|oil|extract) label", "label (?:says|said|reads|on (?:my|the) bottle)", "(?:timer|alarm)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot)", "label it", "label (?:the|that|this) timer"],
+    [-6, "bottle .. contains?", "(?:bottle|flavor|flavour|oil|extract) label", "label (?:says|said|reads|on (?:my|the) bottle)", "(?:timer|alarm)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot)", "label it", "label (?:the|that|this) timer"],
     [-4, "(?:cost|costs|price|charge|margin|markup)", "box and label", "time to label"],
   ),
   examples: [
@@ -50,7 +52,7 @@ export const label = tool<LabelInputs>({
     { say: "what do I charge for a box at a 60 % margin", tool: "cost" },
     { say: "made them on the 9th, still good today", tool: "keep" },
   ],
-  rivals: [["lines", "unread", "from_table", "formulas", "mixes", "named"], ["net_g", "net_oz"], ["made"], ["want"], ["market"]],
+  rivals: [["lines", "unread", "from_table", "formulas", "mixes", "named", "asked"], ["net_g", "net_oz"], ["made"], ["want"], ["market"]],
   read: readLabel,
   compute: answerLabel,
 });

@@ -1,6 +1,7 @@
 /** Reads a label's ingredients, or a description to find allergens by. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { nameOf, readLines } from "../lib/lines.ts";
+import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import type { LabelInputs } from "./label.ts";
@@ -27,14 +28,17 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const formulas = memory.names.formulas.filter((name) => reading.text.includes(name.toLowerCase()));
   if (formulas.length > 0) return { ...common, want: want ?? "label", formulas };
   if (want === "dates") return common;
-  const described = describe(reading);
-  if (described) return { ...common, want: want === "label" && !memory.follows ? "label" : (want ?? "allergens"), ...described };
+  const asked = want === "allergens" ? asksAbout(reading) : [];
+  const described = describe(reading, asked);
+  if (described) return { ...common, want: want === "label" && !memory.follows ? "label" : (want ?? "allergens"), ...described, ...(asked.length ? { asked } : {}) };
   const table = memory.table.recipe;
   if (table?.length && !before) return { ...common, want: want ?? "label", lines: table.map(({ name, grams }) => ({ name, grams })), from_table: true };
   return common;
 }
 
 function wanted(reading: Reading): LabelInputs["want"] {
+  if (/free\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
+  if (/(?:is|are) there .*\bin\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
   if (/\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/.test(reading.mask)) return "allergens";
   if (/(?:best|use)[ -](?:by|before)|expir\w+|what dates?\b/.test(reading.text) && reading.amounts.every((each) => each.dim !== "weight")) return "dates";
   if (/\blabels?\b|ingredients? (?:list|line|statement)/.test(reading.mask)) return "label";
@@ -49,7 +53,7 @@ function marketOf(reading: Reading): Draft {
 
 /** "net weight 120 g", "net 5 oz", "120 g net". */
 function netWeight(reading: Reading): { input: Draft; at: number } | undefined {
-  const said = reading.amounts.find((each) => each.dim === "weight" && (/\bnet\b[\s\w:]{0,12}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) || /^\s*net\b/.test(reading.text.slice(each.at[1])) || (!each.of && /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])))));
+  const said = reading.amounts.find((each) => each.dim === "weight" && (/\bnet\b[\s\w:]{0,20}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) || /^\s*net\b/.test(reading.text.slice(each.at[1])) || (!each.of && /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])))));
   if (!said) return undefined;
   const ounces = said.unit === "oz" || said.unit === "lb";
   return { at: said.at[0], input: ounces ? { net_oz: inBase(said.value, said.unit) / inBase(1, "oz") } : { net_g: inBase(said.value, said.unit) } };
@@ -61,11 +65,37 @@ const namesSomething = (piece: string, reading: Reading) =>
 
 const flavored = (thing: Thing | undefined): boolean => Boolean(thing?.taste && !thing.ingredient);
 
+const askedWords: readonly (readonly [RegExp, readonly string[]])[] = [
+  [/\bnuts?(?:free)?\b/, ["almond", "hazelnut", "pistachio", "walnut", "pecan", "macadamia", "cashew"]],
+  [/\b(?:gluten|wheat)(?:free)?\b/, ["wheat", "barley"]],
+  [/\b(?:soya?|soy)(?:free)?\b/, ["soy"]],
+  [/\b(?:dairy|milk|lactose)(?:free)?\b/, ["milk"]],
+  [/\beggs?(?:free)?\b/, ["egg"]],
+  [/\bpeanuts?(?:free)?\b/, ["peanut"]],
+  [/\bsesame(?:free)?\b/, ["sesame"]],
+  [/\balmonds?\b/, ["almond"]],
+];
+
+/** The allergens behind "contain", "allergic to", "any", or before "free": what is asked about, not what is in it. */
+function asksAbout(reading: Reading): string[] {
+  const words = wordsOf(reading);
+  const behind = /\b(?:contains?|allergic to|allergy to|free (?:of|from)|(?:is|are) there|any)\b(.*?)(?:\bin\b|,|\?|$)/.exec(words)?.[1] ?? "";
+  const before = /(\S+) ?free\b/.exec(words)?.[0] ?? "";
+  return [...new Set(askedWords.flatMap(([pattern, ids]) => (pattern.test(`${behind} ${before}`) ? ids : [])))];
+}
+
+const isAllergenWord = (thing: Thing) => ["milk", "egg", "almonds"].includes(thing.ingredient ?? "") || (thing.taste === "sesame" && !thing.dose);
+
+/** "hazelnut macarons": a taste alone, of which nobody said whether it is nut, paste or flavor. */
+const bareTaste = (thing: Thing): boolean => Boolean(thing.taste && (!thing.dose || thing.dose === "flavor") && (!thing.ingredient || thing.text === thing.taste));
+
 /** Mixes, chocolates, nuts and tastes by name. Macarons and "ones" bring their shells. */
-function describe(reading: Reading): Draft | undefined {
+function describe(reading: Reading, asked: readonly string[]): Draft | undefined {
   const mixes = [...new Set(reading.things.flatMap((each) => (each.base && each.base !== "filling" && each.base !== "batter" && each.base !== "meringue" ? [each.base] : [])))];
-  const named = reading.things.filter((each) => (each.ingredient || each.chocolate || each.taste) && each.id !== "dates").map((each) => ({ name: nameOf(each), ...(each.taste ? { taste: each.taste } : {}) }));
+  const named = reading.things
+    .filter((each) => (each.ingredient || each.chocolate || each.taste) && each.id !== "dates" && !(isAllergenWord(each) && asked.length > 0))
+    .map((each) => (bareTaste(each) ? { name: each.taste ?? each.text, taste: each.taste } : { name: nameOf(each) }));
   const shells = reading.things.some((each) => each.count === "macarons" || each.count === "shells" || each.base === "batter") || /\bones?\b/.test(reading.mask);
   if (!shells && mixes.length === 0 && named.length === 0) return undefined;
-  return { ...(shells || mixes.length === 0 ? { mixes: ["shells", ...mixes] } : { mixes }), ...(named.length ? { named } : {}) };
+  return { ...(shells || (mixes.length === 0 && named.length === 0) ? { mixes: ["shells", ...mixes] } : { mixes }), ...(named.length ? { named } : {}) };
 }

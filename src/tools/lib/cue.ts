@@ -28,18 +28,27 @@ export function cues(...list: readonly (readonly [weight: number, ...patterns: s
 }
 
 function cue(pattern: string, weight: number): Cue {
-  let needs: string[][] | undefined;
   let compiled: RegExp | undefined;
-  return {
+  const self: Cue = {
     pattern,
     weight,
     matches(mask) {
-      needs ??= needed(pattern);
-      if (!needs.every((any) => any.some((word) => mask.includes(word)))) return false;
+      self.needs ??= needed(pattern);
+      if (!self.needs.every((any) => any.some((word) => mask.includes(word)))) return false;
       compiled ??= sign(pattern);
       return compiled.test(mask);
     },
   };
+  return self;
+}
+
+/** What all cues need, in their order: made once at build, since working it out costs more than a whole turn. */
+export const needsOf = (cues: readonly Cue[]): string[][][] => cues.map(({ pattern }) => needed(pattern));
+
+/** Hands cues what was worked out before. A table of another length is from another build and is left alone. */
+export function prime(cues: readonly Cue[], table: readonly string[][][]): void {
+  if (table.length !== cues.length) return;
+  for (const [at, cue] of cues.entries()) cue.needs = table[at];
 }
 
 /**

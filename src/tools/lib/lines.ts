@@ -20,7 +20,7 @@ export interface LinesRead {
 }
 
 const joints = /[,;:+&]|\band\b|\bplus\b/g;
-const filler = /\b(?:of|the|a|an|some|and|about|approx\w*|ca|roughly|my|g|in|with|for|to|then|please|pls)\b/g;
+const filler = /\b(?:of|the|a|an|some|and|about|approx\w*|ca|roughly|my|g|in|with|for|to|then|please|pls|each|bags?|packs?|packets?|boxe?s?|tubs?|jars?|blocks?|total|all|altogether|it|them|that|is|are)\b/g;
 
 /**
  * The lines of the part of a sentence from `from` to `to` (characters of reading.text). A range counts as its middle,

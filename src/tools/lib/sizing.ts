@@ -12,7 +12,7 @@ import {
   usualDiameter,
 } from "../../../data/rules/shells.ts";
 import type { Bench } from "../contract/index.ts";
-import { ceil, exact, floor } from "./exact.ts";
+import { ceil, exact, floor, wholeIn } from "./exact.ts";
 
 type Size = Pick<Bench, "diameter_mm">;
 
@@ -71,7 +71,7 @@ export const batterFor = (
 
 /** Whole shells from a bowl of batter: floor(B × 0.96 / (0.53 d²)). */
 export function shellsFrom(batter_g: number, diameter_mm: number): number {
-  return floor(
+  return wholeIn(
     exact(batter_g)
       .mul(exact(100 - batterLoss.value))
       .div(100)
@@ -91,7 +91,7 @@ export function fillingFor(macarons: number, diameter_mm: number): number {
 
 /** Macarons that a bowl of filling fills: floor(G × 0.92 / (0.42 d²)). */
 export function macaronsFrom(filling_g: number, diameter_mm: number): number {
-  return floor(
+  return wholeIn(
     exact(filling_g)
       .mul(exact(100 - fillingLoss.value))
       .div(100)

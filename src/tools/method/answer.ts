@@ -1,6 +1,7 @@
 /** The row of the method table, with the baker's own oven and times where the bench has them. */
-import { type MethodRow, methodRows } from "../../../data/rules/methods.ts";
+
 import { fanLower, shellOven } from "../../../data/rules/heat.ts";
+import { type MethodRow, methodRows } from "../../../data/rules/methods.ts";
 import type { Bench, Figure, Outcome, World } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
@@ -10,16 +11,25 @@ import type { MethodInputs } from "./method.ts";
 export function answerMethod({ step, oven }: MethodInputs, world: World): Outcome {
   const row = methodRows.find((each) => each.id === step);
   if (!row) {
-    const question = "Which step: meringue, macaronage, piping, resting, baking, cooling, ganache, buttercream, maturing, freezing or thawing?";
+    const question =
+      "Which step: meringue, macaronage, piping, resting, baking, cooling, ganache, buttercream, maturing, freezing or thawing?";
     return { status: "asking", headline: question, question, slot: "step" };
   }
   const own = row.id === "bake" ? bakeOf(world.bench, oven) : ownTime(row, world.bench);
-  const { headline, figures, basis } = own ?? { headline: row.headline, figures: row.figures, basis: row.basis };
+  const { headline, figures, basis } = own ?? {
+    headline: row.headline,
+    figures: row.figures,
+    basis: row.basis,
+  };
   return {
     status: "answered",
     headline,
     ...(figures ? { figures: [...figures] } : {}),
-    rule: { text: own ? `${headline}; the book: ${row.headline}` : row.headline, basis, ...(row.source && basis !== "your bench" ? { source: row.source } : {}) },
+    rule: {
+      text: own ? `${headline}; the book: ${row.headline}` : row.headline,
+      basis,
+      ...(row.source && basis !== "your bench" ? { source: row.source } : {}),
+    },
     ...(own?.assumed ? { assumed: own.assumed } : {}),
     ...(row.cautions ? { cautions: [...row.cautions] } : {}),
     items: row.steps.map((text, at) => ({ step: at + 1, text })),
@@ -37,15 +47,34 @@ interface Own {
 /** What shells are baked at here: her own heat and time, a fan's twenty degrees, an oven that runs hot. */
 function bakeOf(bench: Bench, asked: MethodInputs["oven"]): Own | undefined {
   const fan = asked ? asked === "fan" : bench.fan_oven === true;
-  const hers = bench.oven_c !== undefined || bench.bake_min !== undefined || bench.oven_offset_c !== undefined || (!asked && bench.fan_oven !== undefined);
+  const hers =
+    bench.oven_c !== undefined ||
+    bench.bake_min !== undefined ||
+    bench.oven_offset_c !== undefined ||
+    (!asked && bench.fan_oven !== undefined);
   if (!hers && !fan) return undefined;
   const base_c = bench.oven_c ?? shellOven.celsius - (fan ? fanLower.celsius : 0);
   const offset = bench.oven_c === undefined ? (bench.oven_offset_c ?? 0) : 0;
   const set_c = base_c - offset;
-  const set_f = set_c === shellOven.celsius ? shellOven.fahrenheit : set_c === shellOven.celsius - fanLower.celsius ? shellOven.fahrenheit - fanLower.fahrenheit : fahrenheit(set_c);
-  const bake: Figure = bench.bake_min !== undefined ? { name: "bake", value: bench.bake_min, unit: "min" } : { name: "bake", value: shellOven.minutes, low: shellOven.low, high: shellOven.high, unit: "min" };
+  const set_f =
+    set_c === shellOven.celsius
+      ? shellOven.fahrenheit
+      : set_c === shellOven.celsius - fanLower.celsius
+        ? shellOven.fahrenheit - fanLower.fahrenheit
+        : fahrenheit(set_c);
+  const bake: Figure =
+    bench.bake_min !== undefined
+      ? { name: "bake", value: bench.bake_min, unit: "min" }
+      : { name: "bake", value: shellOven.minutes, low: shellOven.low, high: shellOven.high, unit: "min" };
   const range = bench.bake_min === undefined ? ` (${shellOven.low}-${shellOven.high})` : "";
-  const notes = [fan ? "in a fan oven" : "", offset ? `set ${plain(Math.abs(offset))} °C ${offset > 0 ? "lower, since it runs hot" : "higher, since it runs cold"}` : ""].filter(Boolean).join(", ");
+  const notes = [
+    fan ? "in a fan oven" : "",
+    offset
+      ? `set ${plain(Math.abs(offset))} °C ${offset > 0 ? "lower, since it runs hot" : "higher, since it runs cold"}`
+      : "",
+  ]
+    .filter(Boolean)
+    .join(", ");
   return {
     headline: `${plain(set_c)} °C (${plain(set_f, 0)} °F) for ${plain(bake.value ?? 0)} min${range}${notes ? `, ${notes}` : ""}`,
     figures: [{ name: "oven", value: set_c, unit: "°C" }, { name: "oven", value: set_f, unit: "°F" }, bake],
@@ -64,6 +93,11 @@ function ownTime(row: MethodRow, bench: Bench): Own | undefined {
   const setting = settings[row.id];
   const value = setting && bench[setting.key];
   if (!setting || value === undefined) return undefined;
-  const shown = value === 0 ? "none, as you do it" : `${plain(value)} ${setting.per === 60 ? "h" : "min"}, as you do it`;
-  return { headline: `${setting.name}: ${shown}`, figures: [{ name: setting.name, value: value * setting.per, unit: "min" }], basis: "your bench" };
+  const shown =
+    value === 0 ? "none, as you do it" : `${plain(value)} ${setting.per === 60 ? "h" : "min"}, as you do it`;
+  return {
+    headline: `${setting.name}: ${shown}`,
+    figures: [{ name: setting.name, value: value * setting.per, unit: "min" }],
+    basis: "your bench",
+  };
 }

@@ -16,22 +16,44 @@ export const inputs = z.strictObject({
 
 export type MethodInputs = z.infer<typeof inputs>;
 
-const heat = "(?:(?:what|which|wht) .. (?:temp|temps|temperature|temperatures|tempature|heat|degrees)|how (?:hot|warm|cold|cool|high)|(?:temp|temps|temperature) (?:for|of|to|do|should|when|is))";
-const time = "(?:(?:how|hw) (?:long|many {unit=min|h|s|d}|many (?:minutes|hours|seconds|days))|how much time|what time do)";
+const heat =
+  "(?:(?:what|which|wht) .. (?:temp|temps|temperature|temperatures|tempature|heat|degrees)|how (?:hot|warm|cold|cool|high)|(?:temp|temps|temperature) (?:for|of|to|do|should|when|is))";
+const time =
+  "(?:(?:how|hw) (?:long|many {unit=min|h|s|d}|many (?:minutes|hours|seconds|days))|how much time|what time do)";
 const how =
-  "(?:how (?:do|should|shall|can|would|must|does) (?:i|you|we|one|it)|how to|how (?:is|are)|(?:whats|what is) the (?:\\S+ )?(?:way|trick|method|technique|order|procedure)|(?:do|should|can|must|shall) (?:i|we|you)|when (?:do|should|can|shall|is|are) (?:i|we|you|the)|(?:in )?(?:what|which) order|(?:tell me|explain|show me) how|steps (?:for|to|of)|do they need|do (?:shells|macarons) need)";
+  "(?:how (?:do|should|shall|can|would|must|does) (?:i|you|we|one|it)|how to|how (?:is|are)|(?:whats|what is) the (?:\\S+ )?(?:way|trick|method|technique|order|procedure)|(?:do|should|can|must|shall) (?:i|we|you)|when (?:do|does|should|can|shall|is|are) (?:i|we|you|the)|(?:in )?(?:what|which) order|(?:tell me|explain|show me) how|steps (?:for|to|of)|do they need|do (?:shells|macarons) need)";
 const words = (id: string) => `(?:${methodRows.find((row) => row.id === id)?.words.join("|")})`;
-const named = methodRows.filter((row) => !["bake", "buttercream", "ganache", "color", "whole bake"].includes(row.id)).map((row) => words(row.id));
+const named = methodRows
+  .filter((row) => !["bake", "buttercream", "ganache", "color", "whole bake", "whites heated"].includes(row.id))
+  .map((row) => words(row.id));
 
 export const method = tool<MethodInputs>({
   name: "method",
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
-    [4, ...named.map((step) => `(?:${heat}|${time}) .. ${step}`), `(?:${heat}|${time}) .. (?:{step=bake}|bake|baking|oven)`, `${heat} .. {count=shells|macarons}`, "(?:temp|temperature) .. (?:oven|{step=bake}|baking)"],
-    [4, ...methodRows.flatMap((row) => row.asks ?? [])],
-    [3.5, ...named.map((step) => `${how} .. ${step}`), `${how} .. (?:{step=bake}|bake) .. {count}`, `${how} .. (?:make|do|mix|stir|emulsify|prepare) .. (?:{base=ganache}|{base=buttercream})`, `(?:when|where|how) .. ${words("color")} .. (?:go|goes|in|added)`, `when .. add .. ${words("color")}`],
-    [3, `${time} .. (?:{base=ganache}|wait before) .. (?:stir|wait)`, `${heat} .. (?:{base}|{ingredient=cream|whites})`],
+    [
+      4,
+      ...named.map((step) => `(?:${heat}|${time}) .. ${step}`),
+      `(?:${heat}|${time}) .. (?:{step=bake}|bake|baking|oven)`,
+      `${heat} .. {count=shells|macarons}`,
+      "(?:temp|temperature) .. (?:oven|{step=bake}|baking)",
+    ],
+    [5, ...methodRows.flatMap((row) => row.asks ?? [])],
+    [
+      3.5,
+      ...named.map((step) => `${how} .. ${step}`),
+      `${how} .. (?:{step=bake}|bake) .. {count}`,
+      `${how} .. (?:make|do|mix|stir|emulsify|prepare) .. (?:{base=ganache}|{base=buttercream})`,
+      `(?:when|where|how) .. ${words("color")} .. (?:go|goes|in|added)`,
+      `when .. add .. ${words("color")}`,
+    ],
+    [3, `(?:${heat}|${time}|${how}) .. ${words("whites heated")}`],
+    [
+      3,
+      `${time} .. (?:{base=ganache}|wait before) .. (?:stir|wait)`,
+      `${heat} .. (?:{base}|{ingredient=cream|whites})`,
+    ],
     [1, ...named, "{step}"],
     [
       -3,
@@ -54,13 +76,13 @@ export const method = tool<MethodInputs>({
     { say: "what oven temperature for macaron shells", inputs: { step: "bake", about: "heat" } },
     { say: "how long should the shells rest", inputs: { step: "rest", about: "time" } },
     { say: "how long do macarons mature", inputs: { step: "mature", about: "time" } },
-    { say: "how hot do the whites and sugar have to get", inputs: { step: "whites heated", about: "heat" } },
     { say: "how do I fold the batter", inputs: { step: "macaronage", about: "how" } },
     { say: "do I add the dry mix to the meringue all at once", inputs: { step: "dry mix" } },
     { say: "when does the butter go into the ganache", inputs: { step: "butter into ganache" } },
     { say: "how do I make ganache", inputs: { step: "ganache", about: "how" } },
   ],
   elsewhere: [
+    { say: "how hot do the whites and sugar have to get", tool: "buttercream" },
     { say: "start the rest timer", tool: "timer" },
     { say: "how long do they keep in the fridge", tool: "keep" },
     { say: "150 c conventional to fan", tool: "convert" },

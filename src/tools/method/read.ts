@@ -9,7 +9,12 @@ import type { MethodInputs } from "./method.ts";
 let compiled: { id: string; asks: RegExp[]; words: RegExp[]; loose: RegExp[] }[] | undefined;
 
 const rows = () => {
-  compiled ??= methodRows.map((row) => ({ id: row.id, asks: (row.asks ?? []).map(sign), words: row.words.map(sign), loose: (row.loose ?? []).map(sign) }));
+  compiled ??= methodRows.map((row) => ({
+    id: row.id,
+    asks: (row.asks ?? []).map(sign),
+    words: row.words.map(sign),
+    loose: (row.loose ?? []).map(sign),
+  }));
   return compiled;
 };
 

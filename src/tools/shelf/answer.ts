@@ -59,7 +59,8 @@ function put({ does, entries }: ShelfInputs, world: World): Outcome {
   const done = entries.map((entry) => {
     const known = stockOf(world, entry.name);
     const grams = (entry.grams ?? 0) + (does === "add" ? (known?.grams ?? 0) : 0);
-    const effect: Effect = known ? { do: "change", list: "stock", id: known.id, patch: { grams } } : { do: "add", list: "stock", entry: { name: entry.name, grams } };
+    const pack = entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {};
+    const effect: Effect = known ? { do: "change", list: "stock", id: known.id, patch: { grams, ...pack } } : { do: "add", list: "stock", entry: { name: entry.name, grams, ...pack } };
     const sum = known && does === "add" && known.grams > 0 ? ` (${g(known.grams, world)} + ${g(entry.grams ?? 0, world)})` : "";
     return { effect, figure: { name: entry.name, value: grams, unit: "g" }, text: `${entry.name} ${g(grams, world)}${sum}` };
   });

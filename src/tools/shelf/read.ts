@@ -17,11 +17,12 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
   if (before?.does === "use" && memory.follows && says(reading, /zero|nothing|empty|all of it|use it up|go ahead|^(?:yes|yep|yeah|ok|okay|do it)/)) return { ...before, to_zero: true };
   const does = doesWhat(reading, before, memory);
-  if (does === "list") return { does };
   const priced = does === "price" ? prices(reading) : [];
   const entries = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
   const taste = reading.things.find((each) => each.taste && !each.ingredient)?.taste;
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
+  if (does === "list" && taste && says(reading, /bottle/)) return { does: "ask", taste };
+  if (does === "list") return { does };
   return { ...(does ? { does } : {}), ...(entries.length > 0 ? { entries } : taste && (does === "forget" || does === "ask") ? { taste } : {}), ...(does === "use" && says(reading, /to zero|go to nothing|even so/) ? { to_zero: true } : {}) };
 }
 
@@ -29,6 +30,7 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
 function readBottle(reading: Reading): Draft | undefined {
   if (!says(reading, /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)/)) return undefined;
   const share = reading.amounts.find((each) => each.dim === "percent");
+  if (!share && says(reading, /(?:^| )(?:what|whats|which|show|forget|remove|delete)(?: |$)/)) return undefined;
   const thing = reading.things.find((each) => each.taste) ?? reading.things.find((each) => each.dose && each.dose !== "flavor");
   const contains = says(reading, /contains?|allergens?|free/) ? containsOf(reading) : undefined;
   if (!share && !contains) {
@@ -62,7 +64,7 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
   const hasPrice = reading.amounts.some((each) => each.dim === "money") || says(reading, /(?:costs?|cost me|paid|price) \S*<number/);
   if (hasPrice && !asks) return "price";
   if (says(reading, /\b(?:used|use|using|took|gone through|got through|spilt|spilled|threw|binned|finished|used up|ran out|run out|out of|all gone|is gone)\b/) && !asks) return "use";
-  if (asks) return reading.things.some((each) => each.ingredient || each.taste) || memory.follows ? "ask" : "list";
+  if (asks) return reading.things.some((each) => each.ingredient || each.taste) || memory.follows || before?.entries ? "ask" : "list";
   if (says(reading, /(?:what|whats|show|list|tell|which) /) && !reading.amounts.some((each) => each.dim === "weight")) return "list";
   const left = says(reading, /(?:only|just) .*left|(?:there is|theres|ive got|i have|i got) .* left|(?:^| )left(?: |$)|set .* to|actually|correct|should be|now have|change/);
   if (left && !says(reading, /(?:^| )(?:put|add|bought)(?: |$)/)) return "set";
@@ -72,17 +74,29 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
 
 /** Ingredients with their weights; without a name the one that was spoken of before. */
 function entriesOf(reading: Reading, before: Draft | undefined, memory: Memory, does: Does | undefined): Entry[] {
+  const bags = bagsOf(reading);
+  if (bags) return [bags];
   const lines = merged(readLines(reading).lines.map((each) => ({ name: each.name, grams: each.grams })));
   const known = lines.filter((each) => reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use");
   if (known.length > 0 && reading.things.some((each) => each.ingredient || each.taste || each.chocolate)) return known;
   const names = [...new Set(reading.things.filter((each) => each.ingredient || each.chocolate || each.taste).map(nameOf))];
   const weight = reading.amounts.find((each) => each.dim === "weight");
   const part = reading.amounts.find((each) => each.fraction);
-  const name = names[0] ?? (memory.follows || says(reading, /(?:^| )(?:it|that)(?: |$)/) ? before?.entries?.[0]?.name : undefined);
+  const name = names[0] ?? (memory.follows || says(reading, /(?:^| )(?:it|that|left|there)(?: |$)/) ? before?.entries?.[0]?.name : undefined);
   if (known.length > 0 && !name) return known;
   if (name === undefined) return [];
   const amount = weight ? { grams: inBase(weight.value, weight.unit) } : part ? { part: part.value } : does === "use" ? { part: 1 } : {};
   return names.length > 1 ? names.map((each) => ({ name: each, ...(does === "use" ? { part: 1 } : {}) })) : [{ name, ...amount }];
+}
+
+/** "2 bags of almond flour, 500 g each". */
+function bagsOf(reading: Reading): Entry | undefined {
+  const weights = reading.amounts.filter((each) => each.dim === "weight");
+  const number = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction && Number.isInteger(each.value));
+  const owner = reading.things.find((each) => each.ingredient || each.chocolate);
+  const [weight] = weights;
+  if (!number || !owner || !weight || weights.length > 1 || !says(reading, /(?:^| )each(?: |$)|(?:bags?|packs?|packets?|boxes|cartons|tubs|jars|blocks) /)) return undefined;
+  return { name: nameOf(owner), grams: number.value * inBase(weight.value, weight.unit), pack_g: inBase(weight.value, weight.unit) };
 }
 
 /** "almond flour costs 16 a kilo", "$9 for a 2 lb bag of almond flour". */

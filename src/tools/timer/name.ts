@@ -7,7 +7,7 @@ const edge = new Set(
   "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz let lemme know konw tell shout something somthing count down".split(" "),
 );
 /** An errand keeps its verb: "take the butter out". */
-const errandEdge = new Set(["a", "an", "the", "please", "pls", "and", "me", "then"]);
+export const errandEdge = new Set(["a", "an", "the", "please", "pls", "and", "me", "then"]);
 /** Words at which a name ends. */
 const stop = new Set("timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so then now would could can but at in on until till by for too as instead if they theyre and or called named".split(" "));
 /** "the second tray" is "tray 2". */

@@ -3,7 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { matching } from "./find.ts";
-import { nameFrom, pointedAt } from "./name.ts";
+import { errandEdge, nameFrom, pointedAt } from "./name.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -75,10 +75,10 @@ function readRename(some: readonly Piece[], memory: Memory): Draft {
   const to = rest.findIndex((each) => each.text === "to" || each.text === "as");
   if (to >= 0) {
     const name = nameFrom(rest.slice(0, to));
-    return { do: "rename", ...(name ? { name } : remembered(memory)), to: nameFrom(rest.slice(to + 1)) };
+    return { do: "rename", ...(name ? { name } : remembered(memory)), to: nameFrom(rest.slice(to + 1), errandEdge) };
   }
-  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? "")) return { do: "rename", to: nameFrom(rest), ...remembered(memory) };
-  return { do: "rename", words: nameFrom(rest), ...(memory.follows ? remembered(memory) : {}) };
+  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? "")) return { do: "rename", to: nameFrom(rest.slice(1), errandEdge), ...remembered(memory) };
+  return { do: "rename", words: nameFrom(rest, errandEdge), ...(memory.follows ? remembered(memory) : {}) };
 }
 
 /** The answer to what was asked for: how long, what time, which one, what name. */

@@ -48,7 +48,7 @@ export const timer = tool<TimerInputs>({
       "timers? .. {time}",
       "{time} .. timers?",
       "(?:stop|cancel|kill|end|pause|restart|rename|delete|clear|silence) .. (?:timers?|alarms?)",
-      "(?:alarms?|timers?|countdown) .. (?:{when}|{time})",
+      "(?:alarms?|timers?|countdown|count down) .. (?:{when}|{time})",
       "any(?:thing)? .. timers?",
     ],
     [

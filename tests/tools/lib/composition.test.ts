@@ -14,7 +14,7 @@ describe("sucrose in water", () => {
     [55, 0.91],
     [60.6, 0.9],
     [65, 0.87],
-  ])("%d %% sugar: printed %d, met within 0.01", (percent, printed) => {
+  ])("sugar at %d percent: printed %d, met within 0.01", (percent, printed) => {
     expect(Math.abs(aw(100 - percent, percent) - printed)).toBeLessThanOrEqual(0.01);
   });
 
