@@ -18,18 +18,70 @@ export const usSource = "FALCPA 2004; FASTER Act 2021; FDA allergen guidance, ed
 export const euSource = "Regulation (EU) 1169/2011, Articles 18, 21, 22 and Annex II";
 
 /** The nine. FALCPA 2004 and, for sesame, the FASTER Act 2021. */
-export const usClasses = ["milk", "eggs", "fish", "crustacean shellfish", "tree nuts", "peanuts", "wheat", "soybeans", "sesame"] as const;
+export const usClasses = [
+  "milk",
+  "eggs",
+  "fish",
+  "crustacean shellfish",
+  "tree nuts",
+  "peanuts",
+  "wheat",
+  "soybeans",
+  "sesame",
+] as const;
 
 /** The fourteen of Annex II. */
-export const euClasses = ["cereals containing gluten", "crustaceans", "eggs", "fish", "peanuts", "soybeans", "milk", "nuts", "celery", "mustard", "sesame", "sulphites", "lupin", "molluscs"] as const;
+export const euClasses = [
+  "cereals containing gluten",
+  "crustaceans",
+  "eggs",
+  "fish",
+  "peanuts",
+  "soybeans",
+  "milk",
+  "nuts",
+  "celery",
+  "mustard",
+  "sesame",
+  "sulphites",
+  "lupin",
+  "molluscs",
+] as const;
 
 /** The twelve tree nuts of FDA's allergen guidance, edition 5, 2025. Coconut is no longer one of them. */
-export const usTreeNuts = ["almond", "black walnut", "Brazil nut", "California walnut", "cashew", "hazelnut", "heartnut", "macadamia", "pecan", "pine nut", "pistachio", "English walnut"] as const;
+export const usTreeNuts = [
+  "almond",
+  "black walnut",
+  "Brazil nut",
+  "California walnut",
+  "cashew",
+  "hazelnut",
+  "heartnut",
+  "macadamia",
+  "pecan",
+  "pine nut",
+  "pistachio",
+  "English walnut",
+] as const;
 
 /** The eight nuts of Annex II. */
-export const euNuts = ["almond", "hazelnut", "walnut", "cashew", "pecan", "Brazil nut", "pistachio", "macadamia"] as const;
+export const euNuts = [
+  "almond",
+  "hazelnut",
+  "walnut",
+  "cashew",
+  "pecan",
+  "Brazil nut",
+  "pistachio",
+  "macadamia",
+] as const;
 
-const nut = (id: string, eu = true): AllergenRow => ({ id, us: id, usClass: "tree nuts", ...(eu ? { eu: id, euClass: "nuts" } : {}) });
+const nut = (id: string, eu = true): AllergenRow => ({
+  id,
+  us: id,
+  usClass: "tree nuts",
+  ...(eu ? { eu: id, euClass: "nuts" } : {}),
+});
 
 export const allergens: readonly AllergenRow[] = [
   { id: "milk", us: "milk", usClass: "milk", eu: "milk", euClass: "milk" },
@@ -86,10 +138,30 @@ export const tasteAllergens: readonly TasteAllergens[] = [
 ];
 
 /** What a mix brings when no more is said of it than its name. */
-export const mixAllergens: readonly { base: string; brings: readonly { allergen: string; from: string }[]; unsure?: string }[] = [
-  { base: "shells", brings: [{ allergen: "almond", from: "almond flour" }, { allergen: "egg", from: "egg whites" }] },
-  { base: "ganache", brings: [{ allergen: "milk", from: "cream" }], unsure: "the chocolate's own list: milk, soy lecithin and traces of nuts" },
-  { base: "buttercream", brings: [{ allergen: "milk", from: "butter" }, { allergen: "egg", from: "egg whites" }] },
+export const mixAllergens: readonly {
+  base: string;
+  brings: readonly { allergen: string; from: string }[];
+  unsure?: string;
+}[] = [
+  {
+    base: "shells",
+    brings: [
+      { allergen: "almond", from: "almond flour" },
+      { allergen: "egg", from: "egg whites" },
+    ],
+  },
+  {
+    base: "ganache",
+    brings: [{ allergen: "milk", from: "cream" }],
+    unsure: "the chocolate's own list: milk, soy lecithin and traces of nuts",
+  },
+  {
+    base: "buttercream",
+    brings: [
+      { allergen: "milk", from: "butter" },
+      { allergen: "egg", from: "egg whites" },
+    ],
+  },
   { base: "cream cheese filling", brings: [{ allergen: "milk", from: "cream cheese" }] },
   { base: "mascarpone filling", brings: [{ allergen: "milk", from: "mascarpone" }] },
   { base: "butter filling", brings: [{ allergen: "milk", from: "butter" }] },

@@ -20,17 +20,51 @@ export const inFridge = { days: 7, best: 5, source: "FDA Food Code 2022, 3-501.1
 export const frozen = { at_c: -18, at_f: 0, months: 2, basis: "from memory" as Basis };
 
 /** Whites and sugar heated to this are safe; below it pasteurised whites are. */
-export const eggs = { safe_c: 71, safe_f: 160, heat: "USDA FSIS", pasteurised: "FDA Food Code 2022, 3-302.13" };
+export const eggs = {
+  safe_c: 71,
+  safe_f: 160,
+  heat: "USDA FSIS",
+  pasteurised: "FDA Food Code 2022, 3-302.13",
+};
 
 /** The two published water-activity lines; above either a filling counts as perishable. */
-export const activity = { line: 0.85, lineSource: "21 CFR 114.3", pHLine: 0.88, pH: 5, pHSource: "FDA Food Code 2022, 1-201.10 table B" };
+export const activity = {
+  line: 0.85,
+  lineSource: "21 CFR 114.3",
+  pHLine: 0.88,
+  pH: 5,
+  pHSource: "FDA Food Code 2022, 1-201.10 table B",
+};
 
 export const keepingRules = {
   fridge: { text: "cold holding at 5 °C (41 °F) or below", basis: "published", source: fridge.source },
-  outside: { text: "out of the fridge 2 h in all, 1 h above 32 °C (90 °F)", basis: "published", source: outside.source },
-  inFridge: { text: "filled, in the fridge at 5 °C (41 °F) or below: 7 days counting the day of making as day 1; best within 5 (from memory)", basis: "published", source: inFridge.source },
-  clock: { text: "7 days counting the day of making as day 1; freezing stops the count and thawing starts it again", basis: "published", source: inFridge.source },
-  frozen: { text: "frozen at −18 °C (0 °F), airtight: best within 2 months; thaw in the closed box in the fridge", basis: "from memory" },
-  eggs: { text: "whites and sugar heated to 71 °C (160 °F), or pasteurised whites", basis: "published", source: `${eggs.heat}; ${eggs.pasteurised}` },
-  activity: { text: "above a_w 0.85, or above 0.88 at a pH over 5, treat as perishable", basis: "published", source: `${activity.lineSource}; ${activity.pHSource}` },
+  outside: {
+    text: "out of the fridge 2 h in all, 1 h above 32 °C (90 °F)",
+    basis: "published",
+    source: outside.source,
+  },
+  inFridge: {
+    text: "filled, in the fridge at 5 °C (41 °F) or below: 7 days counting the day of making as day 1; best within 5 (from memory)",
+    basis: "published",
+    source: inFridge.source,
+  },
+  clock: {
+    text: "7 days counting the day of making as day 1; freezing stops the count and thawing starts it again",
+    basis: "published",
+    source: inFridge.source,
+  },
+  frozen: {
+    text: "frozen at −18 °C (0 °F), airtight: best within 2 months; thaw in the closed box in the fridge",
+    basis: "from memory",
+  },
+  eggs: {
+    text: "whites and sugar heated to 71 °C (160 °F), or pasteurised whites",
+    basis: "published",
+    source: `${eggs.heat}; ${eggs.pasteurised}`,
+  },
+  activity: {
+    text: "above a_w 0.85, or above 0.88 at a pH over 5, treat as perishable",
+    basis: "published",
+    source: `${activity.lineSource}; ${activity.pHSource}`,
+  },
 } satisfies Record<string, KeepingRule>;

@@ -3,7 +3,10 @@
 export type Market = "us" | "eu";
 
 export const orderSource = { us: "21 CFR 101.4(a)", eu: "Regulation (EU) 1169/2011, Article 18" } as const;
-export const netSource = { us: "21 CFR 101.7; 15 U.S.C. 1453; 16 CFR 500.19", eu: "Regulation (EU) 1169/2011, Article 23" } as const;
+export const netSource = {
+  us: "21 CFR 101.7; 15 U.S.C. 1453; 16 CFR 500.19",
+  eu: "Regulation (EU) 1169/2011, Article 23",
+} as const;
 
 /** Avoirdupois ounce and pound, exact. Source: NIST SP 811, B.8. */
 export const ounce_g = 28.349523125;
@@ -17,7 +20,12 @@ export interface LabelName {
   compound?: boolean;
 }
 
-const same = (name: string, us: string, eu = us, compound?: boolean): LabelName => ({ name, us, eu, ...(compound ? { compound } : {}) });
+const same = (name: string, us: string, eu = us, compound?: boolean): LabelName => ({
+  name,
+  us,
+  eu,
+  ...(compound ? { compound } : {}),
+});
 
 export const labelNames: readonly LabelName[] = [
   same("almond flour", "almond flour (almonds)", "ground almonds"),

@@ -13,9 +13,38 @@ export interface StepTime {
 }
 
 export const stepTimes: readonly StepTime[] = [
-  { step: "rest", minutes: 30, text: "shells rest 30 min (30-60)", basis: "common practice", setting: { name: "rest_min", per: 1 } },
-  { step: "bake", minutes: 15, text: "shells of 38 mm bake 15 min (12-18)", basis: "common practice", setting: { name: "bake_min", per: 1 } },
-  { step: "cool", minutes: 30, text: "shells cool 30 min", basis: "common practice", setting: { name: "cool_min", per: 1 } },
-  { step: "ganache", minutes: 45, text: "ganache sets 45 min in the fridge (30-60)", basis: "common practice" },
-  { step: "mature", minutes: 1440, text: "filled macarons mature 24 h (24-48), boxed airtight in the fridge", basis: "common practice", setting: { name: "mature_h", per: 60 } },
+  {
+    step: "rest",
+    minutes: 30,
+    text: "shells rest 30 min (30-60)",
+    basis: "common practice",
+    setting: { name: "rest_min", per: 1 },
+  },
+  {
+    step: "bake",
+    minutes: 15,
+    text: "shells of 38 mm bake 15 min (12-18)",
+    basis: "common practice",
+    setting: { name: "bake_min", per: 1 },
+  },
+  {
+    step: "cool",
+    minutes: 30,
+    text: "shells cool 30 min",
+    basis: "common practice",
+    setting: { name: "cool_min", per: 1 },
+  },
+  {
+    step: "ganache",
+    minutes: 45,
+    text: "ganache sets 45 min in the fridge (30-60)",
+    basis: "common practice",
+  },
+  {
+    step: "mature",
+    minutes: 1440,
+    text: "filled macarons mature 24 h (24-48), boxed airtight in the fridge",
+    basis: "common practice",
+    setting: { name: "mature_h", per: 60 },
+  },
 ];

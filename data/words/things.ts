@@ -41,7 +41,7 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
 ];
 
 export const uses: readonly (WordRow & { id: "loose" | "piping" | "firm" })[] = [
-  { id: "loose", words: ["pour", "pouring", "pourable", "drip", "drips", "dripping", "glaze", "glazing", "drizzle", "pour over", "soft set", "loose set", "runny set"] },
+  { id: "loose", words: ["loose", "pour", "pouring", "pourable", "drip", "drips", "dripping", "glaze", "glazing", "drizzle", "pour over", "soft set", "loose set", "runny set"] },
   { id: "piping", words: ["pipe", "piping", "pipeable", "pipable", "piped", "pipping", "pipeing", "fill macarons", "for filling", "to fill", "sandwich"] },
   { id: "firm", words: ["firm", "roll", "rolling", "rolled", "truffles", "truffle", "cut", "cutting", "sliceable", "cuttable", "firm enough", "slab", "slice"] },
 ];

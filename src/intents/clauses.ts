@@ -5,7 +5,7 @@ import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
-  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
+  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
 const orderInside = /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|what|how|why)/;
 
 /** A part, and whether it asks something by itself. */
@@ -21,6 +21,7 @@ const pantryOrder = /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|a
 export function clauses(items: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
+  if (pantryOrder.test(ear.mask(items))) return [items];
   const cuts = cutSentences(items).flatMap((sentence) => cutWithin(sentence, ear));
   return join(cuts, ear);
 }
@@ -66,8 +67,9 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     if (leadIn.test(ear.mask(left))) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
-    if (!asks(left, ear) && !(spoken && !givesOnly(left) && ear.claimed(left))) continue;
     const head = items.slice(i + joint, nextJoint(items, i + joint));
+    const complete = !givesOnly(left) && ear.claimed(left) !== undefined && (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
+    if (!asks(left, ear) && !complete) continue;
     if (!rightAsks(left, right, head, ear)) continue;
     out.push({ part: left, whole: true });
     from = i + joint;
@@ -78,9 +80,25 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
 
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
-  if (carriesAmount(head) && carriesAmount(left) && ear.claimed(head) && !states(head, ear)) return true;
+  if (carriesAmount(head) && carriesAmount(left) && (differ(left, head, ear) || isList(left, head, ear)) && !states(head, ear)) return true;
   return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
 }
+
+/** The parts are for two calculators. */
+const differ = (left: Part, right: Part, ear: Ear) => {
+  const [first, second] = [ear.claimed(left), ear.claimed(right)];
+  return second !== undefined && first !== second && !givesOnly(right);
+};
+
+/** Calculators that share nothing with a question before a comma. */
+const apart = ["timer", "convert", "note"];
+
+/** Calculators of which a sentence may hold several: "1 lb in g and 5 fl oz in ml". */
+const several = ["convert", "dose", "timer"];
+const isList = (left: Part, right: Part, ear: Ear) => {
+  const tool = ear.claimed(right);
+  return tool !== undefined && tool === ear.claimed(left) && several.includes(tool.name);
+};
 
 /** "timer 40 min for resting, another 10 min for the oven": the second half of a pair of times. */
 const parallelTimes = (left: Part, right: Part, ear: Ear) =>

@@ -103,5 +103,12 @@ export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outc
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined") return { ...kept, ...(state.last ? {} : { last }) };
-  return { table: { ...state.table, ...outcome.leaves }, last, topics };
+  return { table: laid(state.table, outcome.leaves), last, topics };
+}
+
+/** The table with what an answer left on it; a weight is also kept under its thing's name. */
+function laid(table: Table, leaves: Table | undefined): Table {
+  const mass = leaves?.mass;
+  const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
+  return { ...table, ...leaves, ...(masses ? { masses } : {}) };
 }

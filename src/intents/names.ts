@@ -4,7 +4,8 @@ import { type Piece, pieces } from "../tools/lib/pieces.ts";
 import { wordsOf } from "./lexicon.ts";
 
 /** Beside these a name that the word tables know too ("mint buttercream") is what it says, not a recipe. */
-const ofBowls = /(?:^| )(?:note|notes|log|batch\S*|timer|(?:how|hw) (?:much|many))(?: |$)|<(?:[^>\s]*,)?dose=/;
+const ofBowls =
+  /(?:^| )(?:note|notes|log|batch\S*|timer|(?:how|hw) (?:much|many))(?: |$)|<(?:[^>\s]*,)?dose=/;
 
 /**
  * The reading with each saved recipe's name as one thing, `formula` set. A name made of known words only is left as
@@ -12,7 +13,9 @@ const ofBowls = /(?:^| )(?:note|notes|log|batch\S*|timer|(?:how|hw) (?:much|many
  */
 export function withNames(reading: Reading, formulas: readonly string[]): Reading {
   if (formulas.length === 0) return reading;
-  const spelt = formulas.map((name) => ({ name, words: wordsOf(name).join(" ") })).sort((a, b) => b.words.length - a.words.length);
+  const spelt = formulas
+    .map((name) => ({ name, words: wordsOf(name).join(" ") }))
+    .sort((a, b) => b.words.length - a.words.length);
   let list = pieces(reading);
   const tags = reading.mask.split(" ").filter(Boolean);
   let masks = tags;
@@ -26,8 +29,14 @@ export function withNames(reading: Reading, formulas: readonly string[]): Readin
     const at = spanOf(list.slice(from, to), reading, words);
     const thing: Thing = { id: name, formula: name, text: words, at };
     const slug = words.replaceAll(" ", "_");
-    list = [...list.slice(0, from), { text: words, thing }, ...list.slice(to)].map((each) => freed(each, taken));
-    masks = [...masks.slice(0, from), `${slug}<formula=${name.replaceAll(/[\s<>=,]+/g, "_")}>`, ...masks.slice(to)];
+    list = [...list.slice(0, from), { text: words, thing }, ...list.slice(to)].map((each) =>
+      freed(each, taken),
+    );
+    masks = [
+      ...masks.slice(0, from),
+      `${slug}<formula=${name.replaceAll(/[\s<>=,]+/g, "_")}>`,
+      ...masks.slice(to),
+    ];
   }
   return masks === tags ? reading : { ...reading, mask: masks.join(" "), ...finds(list) };
 }
@@ -47,7 +56,9 @@ function find(list: readonly Piece[], words: string): [from: number, to: number]
 
 /** A weight that was thought to be of a word inside the name is of nothing yet. */
 const freed = (piece: Piece, taken: readonly Thing[]): Piece =>
-  piece.amount?.of && piece.amount.dim !== "number" && taken.includes(piece.amount.of) ? { ...piece, amount: { ...piece.amount, of: undefined } } : piece;
+  piece.amount?.of && piece.amount.dim !== "number" && taken.includes(piece.amount.of)
+    ? { ...piece, amount: { ...piece.amount, of: undefined } }
+    : piece;
 
 function spanOf(some: readonly Piece[], reading: Reading, words: string): Thing["at"] {
   const at = some.find((each) => each.thing)?.thing?.at[0] ?? reading.text.indexOf(words);

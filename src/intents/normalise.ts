@@ -30,6 +30,7 @@ export function normalise(asked: string): string {
     .toLowerCase()
     .replace(/ß/g, "ss")
     .replace(/œ/g, "oe")
+    .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
     // "nut-free" names what isn't there: one word, so that no nut is read in it
     .replace(/\b([a-z]+)-free\b/g, " $1free ")
     // "freeze-dried", "cream-cheese"

@@ -2,6 +2,7 @@
 import porter from "natural/lib/natural/stemmers/porter_stemmer.js";
 import { dayParts, dayWords, months, weekdays } from "../../data/words/calendar.ts";
 import { everyday, functionWords, shortSlips } from "../../data/words/everyday.ts";
+import { lookAlikes } from "../../data/words/look-alikes.ts";
 import {
   factorWords,
   groupWords,
@@ -38,7 +39,7 @@ const tables = [
   dayParts,
   shortSlips,
 ];
-const english = plainEnglish.replaceAll("\n", " ");
+const english = `${plainEnglish}${lookAlikes}`.replaceAll("\n", " ");
 
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
 export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
@@ -69,7 +70,9 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     return right;
   };
 
-  const mendable = (word: string) => word.length >= 4 && !unitWords().has(word);
+  // numbers and days are mended by `exact` alone
+  const strict = (word: string) => [...numberTables, weekdays].some((table) => Object.hasOwn(table, word));
+  const mendable = (word: string) => word.length >= 4 && !unitWords().has(word) && !strict(word);
   return {
     knows,
     trade: once(() => [...own()].filter(mendable)),

@@ -61,7 +61,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const mix = reading.things.find((each) => each.base && each.base !== "filling" && each.base !== "batter")?.base;
   const size = diameter(reading);
   const weights = weighed(reading).filter((each) => !each.thing || each.thing.base);
-  const one = says(reading, /(?:one|each|per|every|a single) \S*<count=macarons/) || (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
+  const one = says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) || (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
   const two = says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) && says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
   const shells = numberOf("shells");

@@ -64,6 +64,19 @@ describe("each file operation made to fail, at each of its calls in turn", () =>
     },
   );
 
+  test.each<keyof Files>(["writeFileSync", "fsyncSync", "renameSync"])(
+    "%s: no half-written file is left lying",
+    async (operation) => {
+      const home = newHome();
+      got(await openStore(home).change(noting("before")));
+      const fault = faultyFiles();
+      // The first write is the lock's.
+      fault.arm(operation, "EIO", operation === "writeFileSync" ? 1 : 0);
+      expect((await openStore(home, { files: fault.files }).change(noting("x"))).ok).toBe(false);
+      expect(fs.readdirSync(home)).toEqual(["record.json"]);
+    },
+  );
+
   test("a folder that can't be flushed after the rename: the new record is taken back out", async () => {
     const home = newHome();
     got(await openStore(home).change(noting("before")));

@@ -61,6 +61,15 @@ describe("keeping aside", () => {
   );
 });
 
+test("nothing is kept aside by a write that fails: the file is in its own place still", async () => {
+  const home = newHome();
+  fs.writeFileSync(fileOf(home), "damaged");
+  const fault = faultyFiles();
+  fault.arm("renameSync", "EIO");
+  expect(await openStore(home, { files: fault.files }).change(noting("x"))).toMatchObject({ ok: false });
+  expect([fs.readdirSync(home), fs.readFileSync(fileOf(home), "utf8")]).toEqual([["record.json"], "damaged"]);
+});
+
 test("a kept file stays when the write after it fails halfway and can't be taken back", async () => {
   const home = newHome();
   fs.writeFileSync(fileOf(home), "damaged");

@@ -2,6 +2,7 @@ import * as fs from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { type Files, nodeFiles } from "../../src/store/files.ts";
+import { underLock } from "../../src/store/lock.ts";
 import { openStore } from "../../src/store/open.ts";
 import { emptyRecord } from "../../src/store/schema.ts";
 import { addNote, doing, fileOf, got, newHome, noteNamed, noting, onDisk, readTexts } from "./support.ts";
@@ -50,10 +51,17 @@ describe("what was acknowledged is in the file", () => {
     expect(await readTexts(one)).toEqual(["a", "b"]);
   });
 
-  test("changes asked for at once in one process keep their order", async () => {
+  test("changes asked for at once in one process keep their order, also when they had to wait", async () => {
     const home = newHome();
     const store = openStore(home);
+    const other = underLock(
+      nodeFiles,
+      `${fileOf(home)}.lock`,
+      0,
+      () => new Promise((done) => setTimeout(done, 80)),
+    );
     await Promise.all(Array.from({ length: 20 }, (_, n) => store.change(noting(`${n}`))));
+    await other;
     expect(await readTexts(store)).toEqual(Array.from({ length: 20 }, (_, n) => `${n}`));
   });
 
@@ -62,6 +70,7 @@ describe("what was acknowledged is in the file", () => {
     got(await store.change(noting("kept")));
     const { record } = got(await store.read());
     expect(() => record.notes.pop()).toThrow(TypeError);
+    expect(() => Object.assign(record, { notes: [] })).toThrow(TypeError);
     expect(() => Object.assign(record.notes[0] ?? {}, { text: "other" })).toThrow(TypeError);
     expect(await readTexts(store)).toEqual(["kept"]);
   });

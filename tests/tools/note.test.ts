@@ -15,7 +15,7 @@ async function noted(say: string): Promise<Note> {
 }
 
 /** The last note after several turns. */
-async function after(...turns: string[]): Promise<Note | undefined> {
+async function lastAfter(...turns: string[]): Promise<Note | undefined> {
   const her = baker();
   for (const turn of turns) await her.ask(turn);
   return her.record().notes.at(-1);
@@ -36,8 +36,18 @@ describe("a batch in one breath", () => {
   });
 
   test("doses, weights, size, trays, maturing", async () => {
-    const note = await noted("note lemon batch, 4 % lemon flavor in 200 g buttercream, piped 3.5 cm, 60 shells on 2 trays, matured 2 days in the fridge");
-    expect(note).toMatchObject({ flavors: ["lemon"], doses: [{ flavor: "lemon", percent: 4 }], filling_g: 200, diameter_mm: 35, shells: 60, trays: 2, mature_h: 48 });
+    const note = await noted(
+      "note lemon batch, 4 % lemon flavor in 200 g buttercream, piped 3.5 cm, 60 shells on 2 trays, matured 2 days in the fridge",
+    );
+    expect(note).toMatchObject({
+      flavors: ["lemon"],
+      doses: [{ flavor: "lemon", percent: 4 }],
+      filling_g: 200,
+      diameter_mm: 35,
+      shells: 60,
+      trays: 2,
+      mature_h: 48,
+    });
     expect(note.weights).toEqual([{ name: "buttercream", grams: 200 }]);
   });
 
@@ -49,7 +59,10 @@ describe("a batch in one breath", () => {
 
   // (300 - 32) / 1.8 = 148.889 (NIST SP 811, B.8)
   test("an oven in °F", async () => {
-    expect((await noted("note 36 pistachio macarons, oven 300 f, 15 min, rested 40")).oven_c).toBeCloseTo(148.889, 3);
+    expect((await noted("note 36 pistachio macarons, oven 300 f, 15 min, rested 40")).oven_c).toBeCloseTo(
+      148.889,
+      3,
+    );
   });
 
   test.each([
@@ -57,7 +70,7 @@ describe("a batch in one breath", () => {
     ["record: raspberry, rest 30 min bake 14 min at 148", { rest_min: 30, bake_min: 14, oven_c: 148 }],
     ["could you jot down that I baked a honey batch today, 17 minutes in the oven", { bake_min: 17 }],
     ["note lime batch, rested 45 min, baked 16 min at 149 °C", { rest_min: 45, bake_min: 16, oven_c: 149 }],
-    ["note: rested 30, baked 14 at 150", { rest_min: 30, oven_c: 150 }],
+    ["note: rested 30, baked 14 at 150", { rest_min: 30, bake_min: 14, oven_c: 150 }],
     ["log rose batch, syrup at 118 c, oven 152 c", { oven_c: 152 }],
     ["log fig batch, fan oven 140 c 16 min", { oven_c: 140, bake_min: 16 }],
   ])("heat and times: %s", async (say, want) => {
@@ -151,24 +164,37 @@ describe("the day", () => {
 
 describe("the words", () => {
   test.each([
-    ["Please write down yesterday's batch: parma violet, oven door kept popping open", "yesterday's batch: parma violet, oven door kept popping open"],
+    [
+      "Please write down yesterday's batch: parma violet, oven door kept popping open",
+      "yesterday's batch: parma violet, oven door kept popping open",
+    ],
     ["another note. orange batch 6 out of 10 too sweet", "orange batch 6 out of 10 too sweet"],
     ["cherry batch 9/10 put that in the notes too", "cherry batch 9/10"],
     ["note to self: buy more almond flour", "buy more almond flour"],
-    ["ok so today i made two trays of salted caramel and they were full please write that down", "ok so today i made two trays of salted caramel and they were full"],
+    [
+      "ok so today i made two trays of salted caramel and they were full please write that down",
+      "ok so today i made two trays of salted caramel and they were full",
+    ],
   ])("%s", async (say, text) => {
     expect((await noted(say)).text).toBe(text);
   });
 
   test("another order behind a note isn't in it", async () => {
     const her = baker();
-    const answers = await her.ask("Note: blackcurrant batch, 9 out of 10, feet were lovely. And start the rest timer for me");
+    const answers = await her.ask(
+      "Note: blackcurrant batch, 9 out of 10, feet were lovely. And start the rest timer for me",
+    );
     expect(answers.map((each) => each.tool)).toEqual(["note", "timer"]);
     expect(her.record().notes[0]?.text).toBe("blackcurrant batch, 9 out of 10, feet were lovely");
   });
 
   test("the words of a clause are found by counting, typos or not", () => {
-    expect(clauseText("Note: lemmon batch, 9/10. And set a timer", "note : lemon<taste=lemon> batch<count=batches> , 9/10<number,fraction>")).toBe("Note: lemmon batch, 9/10");
+    expect(
+      clauseText(
+        "Note: lemmon batch, 9/10. And set a timer",
+        "note : lemon<taste=lemon> batch<count=batches> , 9/10<number,fraction>",
+      ),
+    ).toBe("Note: lemmon batch, 9/10");
     expect(clauseText("only this", "only this")).toBe("only this");
   });
 
@@ -180,14 +206,42 @@ describe("the words", () => {
   });
 
   test("whatever is said is kept, and is never a broken number", async () => {
-    const word = fc.constantFrom("lemon", "batch", "36", "macs", "hollow", "148", "c", "16", "min", "rested", "9/10", "no", "two", "%", "4", "g", ",", "at", "oven", "not", "of", "them", "half", "-5", "1e9");
+    const word = fc.constantFrom(
+      "lemon",
+      "batch",
+      "36",
+      "macs",
+      "hollow",
+      "148",
+      "c",
+      "16",
+      "min",
+      "rested",
+      "9/10",
+      "no",
+      "two",
+      "%",
+      "4",
+      "g",
+      ",",
+      "at",
+      "oven",
+      "not",
+      "of",
+      "them",
+      "half",
+      "-5",
+      "1e9",
+    );
     await fc.assert(
       fc.asyncProperty(fc.array(word, { minLength: 1, maxLength: 12 }), async (words) => {
         const her = baker();
         await her.ask(`note: ${words.join(" ")}`);
         const numbers = JSON.stringify(her.record().notes);
         expect(numbers).not.toMatch(/null|NaN/);
-        for (const note of her.record().notes) for (const each of [note.oven_c, note.bake_min, note.rest_min, note.macarons, note.rating]) expect(each ?? 1).toBeGreaterThanOrEqual(0);
+        for (const note of her.record().notes)
+          for (const each of [note.oven_c, note.bake_min, note.rest_min, note.macarons, note.rating])
+            expect(each ?? 1).toBeGreaterThanOrEqual(0);
       }),
       { numRuns: 60 },
     );
@@ -196,19 +250,38 @@ describe("the words", () => {
 
 describe("more, and put right", () => {
   test("add to that: the last note grows, words and structure", async () => {
-    const note = await after("note blueberry batch, rested 45 min", "add to that, tasted better on day 2, 9 out of 10");
-    expect(note).toMatchObject({ text: "blueberry batch, rested 45 min; tasted better on day 2, 9 out of 10", rest_min: 45, rating: 9 });
+    const note = await lastAfter(
+      "note blueberry batch, rested 45 min",
+      "add to that, tasted better on day 2, 9 out of 10",
+    );
+    expect(note).toMatchObject({
+      text: "blueberry batch, rested 45 min; tasted better on day 2, 9 out of 10",
+      rest_min: 45,
+      rating: 9,
+    });
   });
 
   test("add to a note by its flavor", async () => {
     const her = baker();
-    for (const turn of ["note lemon batch", "note plum batch", "add to the lemon note: sharper after two days"]) await her.one(turn);
-    expect(her.record().notes.map((each) => each.text)).toEqual(["lemon batch; sharper after two days", "plum batch"]);
+    for (const turn of [
+      "note lemon batch",
+      "note plum batch",
+      "add to the lemon note: sharper after two days",
+    ])
+      await her.one(turn);
+    expect(her.record().notes.map((each) => each.text)).toEqual([
+      "lemon batch; sharper after two days",
+      "plum batch",
+    ]);
   });
 
   test.each([
     ["note fig batch baked 15 min at 149 c", "fix that, it was 17 min not 15", { bake_min: 17, oven_c: 149 }],
-    ["note fig batch baked 15 min at 149 c", "correct the last note: it was 152 c", { bake_min: 15, oven_c: 152 }],
+    [
+      "note fig batch baked 15 min at 149 c",
+      "correct the last note: it was 152 c",
+      { bake_min: 15, oven_c: 152 },
+    ],
     ["note fig batch baked 15 min", "Sorry, correct that, it was 16 minutes", { bake_min: 16 }],
     ["note fig batch rested 40 min baked 15 min", "no, it was 45 min", { rest_min: 45, bake_min: 15 }],
     ["note fig batch baked at 149", "no it was 152", { oven_c: 152 }],
@@ -217,7 +290,7 @@ describe("more, and put right", () => {
     ["note lemon batch", "no, lime not lemon", { flavors: ["lime"] }],
     ["note lemon batch", "correct that, it was yesterday", { date: "2026-03-13" }],
   ])("%s / %s", async (say, fix, want) => {
-    expect(await after(say, fix)).toMatchObject(want);
+    expect(await lastAfter(say, fix)).toMatchObject(want);
   });
 
   test("what could be two things is asked about", async () => {

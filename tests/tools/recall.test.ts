@@ -2,25 +2,57 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Note } from "../../src/tools/contract/index.ts";
-import { recall } from "../../src/tools/recall/recall.ts";
 import { spanOf } from "../../src/tools/recall/period.ts";
+import { recall } from "../../src/tools/recall/recall.ts";
 import { median } from "../../src/tools/recall/typical.ts";
 import { baker } from "../support/ask.ts";
 import { answer, standing } from "../support/world.ts";
 
 const now_ms = new Date(standing).getTime();
 let id = 0;
-const note = (date: string, flavors: string[], text: string, more: Partial<Note> = {}): Note => ({ id: ++id, date, noted_ms: now_ms, text, flavors, problems: [], ...more });
+const note = (date: string, flavors: string[], text: string, more: Partial<Note> = {}): Note => ({
+  id: ++id,
+  date,
+  noted_ms: now_ms,
+  text,
+  flavors,
+  problems: [],
+  ...more,
+});
 
 const notes = [
-  note("2025-12-24", ["gingerbread"], "for the christmas stall", { rating: 7, rating_said: "7 out of 10", macarons: 80 }),
-  note("2026-02-21", ["rose"], "rose for the shower, sticky bottoms", { problems: ["sticky bottoms"], macarons: 36 }),
-  note("2026-03-06", ["vanilla"], "baked 16 min", { bake_min: 16, oven_c: 148, rating: 8, rating_said: "8 out of 10" }),
+  note("2025-12-24", ["gingerbread"], "for the christmas stall", {
+    rating: 7,
+    rating_said: "7 out of 10",
+    macarons: 80,
+  }),
+  note("2026-02-21", ["rose"], "rose for the shower, sticky bottoms", {
+    problems: ["sticky bottoms"],
+    macarons: 36,
+  }),
+  note("2026-03-06", ["vanilla"], "baked 16 min", {
+    bake_min: 16,
+    oven_c: 148,
+    rating: 8,
+    rating_said: "8 out of 10",
+  }),
   note("2026-03-07", ["earl grey"], "a bit pale", { bake_min: 15, rating: 6, rating_said: "3 out of 5" }),
-  note("2026-03-08", ["black sesame"], "lovely feet", { praise: ["good feet"], rating: 9, rating_said: "9/10" }),
+  note("2026-03-08", ["black sesame"], "lovely feet", {
+    praise: ["good feet"],
+    rating: 9,
+    rating_said: "9/10",
+  }),
   note("2026-03-10", ["vanilla"], "baked 18 min", { bake_min: 18, oven_c: 152, macarons: 40 }),
-  note("2026-03-12", ["salted caramel"], "hollow and cracked", { problems: ["hollow", "cracked tops"], rating: 4, rating_said: "2/5" }),
-  note("2026-03-13", ["vanilla"], "baked 17 min", { bake_min: 17, oven_c: 150, doses: [{ flavor: "vanilla", percent: 3 }] }),
+  note("2026-03-12", ["salted caramel"], "hollow and cracked", {
+    problems: ["hollow", "cracked tops"],
+    rating: 4,
+    rating_said: "2/5",
+  }),
+  note("2026-03-13", ["vanilla"], "baked 17 min", {
+    bake_min: 17,
+    oven_c: 150,
+    doses: [{ flavor: "vanilla", percent: 3 }],
+  }),
 ];
 
 const her = () => baker({ record: { notes } });
@@ -58,7 +90,14 @@ describe("which batches", () => {
     expect(await texts(say)).toEqual(want);
   });
 
-  test.each(["have I ever made passion fruit macarons?", "did i ever make quince", "which batches had no feet", "anything rated over 9", "what did i bake in january", "what did i bake on monday"])("nothing found: %s", async (say) => {
+  test.each([
+    "have I ever made passion fruit macarons?",
+    "did i ever make quince",
+    "which batches had no feet",
+    "anything rated over 9",
+    "what did i bake in january",
+    "what did i bake on monday",
+  ])("nothing found: %s", async (say) => {
     const found = await her().one(say);
     expect(found).toMatchObject({ tool: "recall", status: "answered", items: [] });
     expect(found.headline).toMatch(/^No/);
@@ -67,24 +106,36 @@ describe("which batches", () => {
 
   test("items have the day, the words and the rating with its own words", async () => {
     const [first] = (await her().one("show me the earl grey notes")).items ?? [];
-    expect(first).toMatchObject({ date: "2026-03-07", flavors: ["earl grey"], text: "a bit pale", rating: 6, rating_said: "3 out of 5" });
+    expect(first).toMatchObject({
+      date: "2026-03-07",
+      flavors: ["earl grey"],
+      text: "a bit pale",
+      rating: 6,
+      rating_said: "3 out of 5",
+    });
   });
 
   test("a day to come is impossible", async () => {
-    expect(answer(recall, { want: "list", period: { when: { text: "tomorrow", days: 1 } } }, { notes })).toMatchObject({ status: "impossible" });
+    expect(
+      answer(recall, { want: "list", period: { when: { text: "tomorrow", days: 1 } } }, { notes }),
+    ).toMatchObject({ status: "impossible" });
   });
 
   test("a follow-up goes on with what was asked", async () => {
     const baker = her();
     await baker.one("how long do i usually bake the vanilla ones");
-    expect(await baker.one("and the earl grey?")).toMatchObject({ figures: [{ name: "bake", value: 15, unit: "min" }] });
+    expect(await baker.one("and the earl grey?")).toMatchObject({
+      figures: [{ name: "bake", value: 15, unit: "min" }],
+    });
   });
 
   test("a note that was looked up is the one that is added to", async () => {
     const baker = her();
     await baker.one("show me the earl grey notes");
     await baker.one("add to that: better with lemon");
-    expect(baker.record().notes.find((each) => each.flavors[0] === "earl grey")?.text).toBe("a bit pale; better with lemon");
+    expect(baker.record().notes.find((each) => each.flavors[0] === "earl grey")?.text).toBe(
+      "a bit pale; better with lemon",
+    );
   });
 });
 
@@ -109,13 +160,22 @@ describe("the usual, from the baker's own notes", () => {
 
   test("notes set aside don't count", () => {
     const aside = notes.map((each) => (each.text === "baked 18 min" ? { ...each, ignored: true } : each));
-    const found = answer(recall, { want: "typical", measure: "bake", flavors: ["vanilla"] }, { notes: aside });
+    const found = answer(
+      recall,
+      { want: "typical", measure: "bake", flavors: ["vanilla"] },
+      { notes: aside },
+    );
     expect(found.figures?.[0]?.value).toBe(16.5);
   });
 
   test("counts and totals", async () => {
-    expect((await her().one("how many batches did i make in march")).figures).toEqual([{ name: "batches", value: 6, unit: "batches" }]);
-    expect((await her().one("how many macarons did i make in february")).figures?.[0]).toMatchObject({ name: "macarons", value: 36 });
+    expect((await her().one("how many batches did i make in march")).figures).toEqual([
+      { name: "batches", value: 6, unit: "batches" },
+    ]);
+    expect((await her().one("how many macarons did i make in february")).figures?.[0]).toMatchObject({
+      name: "macarons",
+      value: 36,
+    });
     expect((await her().one("how many macarons have i made")).figures?.[0]).toMatchObject({ value: 156 });
   });
 
@@ -123,13 +183,17 @@ describe("the usual, from the baker's own notes", () => {
     expect(median([3, 1, 2])).toBe(2);
     expect(median([4, 1, 3, 2])).toBe(2.5);
     fc.assert(
-      fc.property(fc.array(fc.integer({ min: 1, max: 500 }), { minLength: 1, maxLength: 30 }), fc.integer({ min: 0, max: 100 }), (values, shift) => {
-        const middle = median(values);
-        expect(values.filter((each) => each < middle).length).toBeLessThanOrEqual(values.length / 2);
-        expect(values.filter((each) => each > middle).length).toBeLessThanOrEqual(values.length / 2);
-        expect(median([...values].reverse())).toBe(middle);
-        expect(median(values.map((each) => each + shift))).toBe(middle + shift);
-      }),
+      fc.property(
+        fc.array(fc.integer({ min: 1, max: 500 }), { minLength: 1, maxLength: 30 }),
+        fc.integer({ min: 0, max: 100 }),
+        (values, shift) => {
+          const middle = median(values);
+          expect(values.filter((each) => each < middle).length).toBeLessThanOrEqual(values.length / 2);
+          expect(values.filter((each) => each > middle).length).toBeLessThanOrEqual(values.length / 2);
+          expect(median([...values].reverse())).toBe(middle);
+          expect(median(values.map((each) => each + shift))).toBe(middle + shift);
+        },
+      ),
     );
   });
 });

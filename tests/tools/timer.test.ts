@@ -10,9 +10,17 @@ import { answer, standing, value, world } from "../support/world.ts";
 const now_ms = new Date(standing).getTime();
 const min = 60_000;
 
-const running = (label: string, left_min: number, id = 1): Timer => ({ id, label, set_ms: now_ms - 5 * min, due_ms: now_ms + left_min * min, state: "running" });
-const lefts = (outcome: { figures?: { name: string; value?: number }[] }) => (outcome.figures ?? []).map((each) => each.value);
-const labels = (outcome: { items?: Record<string, unknown>[] }) => (outcome.items ?? []).map((each) => each.label);
+const running = (label: string, left_min: number, id = 1): Timer => ({
+  id,
+  label,
+  set_ms: now_ms - 5 * min,
+  due_ms: now_ms + left_min * min,
+  state: "running",
+});
+const lefts = (outcome: { figures?: { name: string; value?: number }[] }) =>
+  (outcome.figures ?? []).map((each) => each.value);
+const labels = (outcome: { items?: Record<string, unknown>[] }) =>
+  (outcome.items ?? []).map((each) => each.label);
 
 describe("set", () => {
   test("for a length of time: left in min, and the clock time it rings", async () => {
@@ -52,12 +60,16 @@ describe("set", () => {
     expect((await baker().one("alarm 9:15 am")).assumed).toEqual(["tomorrow, 9:15 has passed today"]);
   });
 
-  test.each(["Alarm for 8 o'clock this morning please", "wake me up at 8 o clock this morning", "set a timer for yesterday", "set a timer for minus 10 minutes", "set a timer 0 min", "timer for 400 days"])(
-    "impossible: %s",
-    async (say) => {
-      expect(await baker().one(say)).toMatchObject({ tool: "timer", status: "impossible" });
-    },
-  );
+  test.each([
+    "Alarm for 8 o'clock this morning please",
+    "wake me up at 8 o clock this morning",
+    "set a timer for yesterday",
+    "set a timer for minus 10 minutes",
+    "set a timer 0 min",
+    "timer for 400 days",
+  ])("impossible: %s", async (say) => {
+    expect(await baker().one(say)).toMatchObject({ tool: "timer", status: "impossible" });
+  });
 
   // common practice, the step times of the trade
   test.each([
@@ -81,7 +93,10 @@ describe("set", () => {
 
   test("without a time and without a step it asks, and a bare number answers", async () => {
     const her = baker();
-    expect(await her.one("set a timer for the tea kettle")).toMatchObject({ status: "asking", question: expect.stringContaining("tea kettle") });
+    expect(await her.one("set a timer for the tea kettle")).toMatchObject({
+      status: "asking",
+      question: expect.stringContaining("tea kettle"),
+    });
     const set = await her.one("4");
     expect(set.items?.[0]).toMatchObject({ label: "tea kettle", left: 4 });
   });
@@ -101,9 +116,17 @@ describe("set", () => {
 
 describe("several at once", () => {
   test.each([
-    ["set a timer for tray 1 12 min, tray 2 14 min and tray 3 16 min", ["tray 1", "tray 2", "tray 3"], [12, 14, 16]],
+    [
+      "set a timer for tray 1 12 min, tray 2 14 min and tray 3 16 min",
+      ["tray 1", "tray 2", "tray 3"],
+      [12, 14, 16],
+    ],
     ["tray one 15 minutes and tray two 18 minutes", ["tray 1", "tray 2"], [15, 18]],
-    ["Three timers: 8 min for the syrup, 25 min for the buttercream to chill and an hour and a quarter for the caramel", ["syrup", "buttercream", "caramel"], [8, 25, 75]],
+    [
+      "Three timers: 8 min for the syrup, 25 min for the buttercream to chill and an hour and a quarter for the caramel",
+      ["syrup", "buttercream", "caramel"],
+      [8, 25, 75],
+    ],
     ["start the rest timer and the bake timer", ["rest", "bake"], [30, 15]],
     ["20 min timer for shells and 45 for the ganache", ["shells", "ganache"], [20, 45]],
     ["two 10 minute timers", ["timer", "timer 2"], [10, 10]],
@@ -149,19 +172,31 @@ describe("list and left", () => {
     expect(lefts(await her.one("how long left"))).toEqual([12, 40]);
   });
 
-  test.each(["how long on the ganache", "how much longer on ganache", "hows the ganache one doing", "when does the ganache timer go off", "is the ganache timer done yet"])("%s", async (say) => {
+  test.each([
+    "how long on the ganache",
+    "how much longer on ganache",
+    "hows the ganache one doing",
+    "when does the ganache timer go off",
+    "is the ganache timer done yet",
+  ])("%s", async (say) => {
     expect(lefts(await baker({ record: two }).one(say))).toEqual([40]);
   });
 
   test("a name that no timer has gives no number", async () => {
     const found = await baker({ record: two }).one("how long on the caramel timer");
-    expect(found).toMatchObject({ status: "answered", headline: expect.stringContaining("No timer is called caramel") });
+    expect(found).toMatchObject({
+      status: "answered",
+      headline: expect.stringContaining("No timer is called caramel"),
+    });
     expect(found.figures).toBeUndefined();
   });
 
   test("one that came due has rung, whatever the record says", () => {
     const rung = { timers: [running("tray 1", -3)] };
-    expect(answer(timer, { do: "list" }, rung)).toMatchObject({ figures: [], items: [{ label: "tray 1", state: "rung", left: 0 }] });
+    expect(answer(timer, { do: "list" }, rung)).toMatchObject({
+      figures: [],
+      items: [{ label: "tray 1", state: "rung", left: 0 }],
+    });
     expect(answer(timer, { do: "left", name: "tray 1" }, rung).headline).toContain("rang at 9:27");
     expect(answer(timer, { do: "list" }, { timers: [running("tray 1", -13 * 60)] }).items).toEqual([]);
   });
@@ -187,7 +222,11 @@ describe("more, less, put right", () => {
   });
 
   test("time can't be taken that isn't left", () => {
-    const outcome = answer(timer, { do: "add", name: "bake", more_min: -12 }, { timers: [running("bake", 10)] });
+    const outcome = answer(
+      timer,
+      { do: "add", name: "bake", more_min: -12 },
+      { timers: [running("bake", 10)] },
+    );
     expect(outcome).toMatchObject({ status: "impossible" });
     expect(outcome.effects).toBeUndefined();
   });
@@ -195,15 +234,23 @@ describe("more, less, put right", () => {
   test("one that has rung gets more time from now on", () => {
     const outcome = answer(timer, { do: "add", more_min: 2 }, { timers: [running("bake", -4)] });
     expect(value(outcome, "left")).toBe(2);
-    expect(outcome.effects).toEqual([{ do: "change", list: "timers", id: 1, patch: { due_ms: now_ms + 2 * min, state: "running" } }]);
+    expect(outcome.effects).toEqual([
+      { do: "change", list: "timers", id: 1, patch: { due_ms: now_ms + 2 * min, state: "running" } },
+    ]);
   });
 
   test("adding and taking the same leaves it as it was", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 600 }), fc.integer({ min: 1, max: 600 }), (left, more) => {
         const longer = answer(timer, { do: "add", more_min: more }, { timers: [running("a", left)] });
-        const due_ms = Number(longer.effects?.map((each) => (each.do === "change" ? each.patch.due_ms : 0))[0]);
-        const back = answer(timer, { do: "add", more_min: -more }, { timers: [{ ...running("a", left), due_ms }] });
+        const due_ms = Number(
+          longer.effects?.map((each) => (each.do === "change" ? each.patch.due_ms : 0))[0],
+        );
+        const back = answer(
+          timer,
+          { do: "add", more_min: -more },
+          { timers: [{ ...running("a", left), due_ms }] },
+        );
         expect(value(back, "left")).toBeCloseTo(left, 9);
       }),
     );
@@ -235,21 +282,32 @@ describe("stop", () => {
 
   test("by name, in other words, all", async () => {
     const her = baker({ record: two });
-    expect(await her.one("kill the oven timer")).toMatchObject({ headline: expect.stringContaining("Stopped oven") });
+    expect(await her.one("kill the oven timer")).toMatchObject({
+      headline: expect.stringContaining("Stopped oven"),
+    });
     expect(lefts(await her.one("whats still going"))).toEqual([12]);
     await her.one("stop everything");
     expect(await her.one("anything still running?")).toMatchObject({ items: [] });
   });
 
   test("an unnamed one when one runs, and which one when several do", async () => {
-    expect(await baker({ record: { timers: [running("tray 1", 12)] } }).one("stop the timer")).toMatchObject({ status: "answered" });
+    expect(await baker({ record: { timers: [running("tray 1", 12)] } }).one("stop the timer")).toMatchObject({
+      status: "answered",
+    });
     const her = baker({ record: two });
     expect(await her.one("stop the timer")).toMatchObject({ status: "asking" });
-    expect(await her.one("the oven one")).toMatchObject({ status: "answered", headline: expect.stringContaining("Stopped oven") });
+    expect(await her.one("the oven one")).toMatchObject({
+      status: "answered",
+      headline: expect.stringContaining("Stopped oven"),
+    });
   });
 
   test("there is no pause, and it says so", async () => {
-    expect(await baker({ record: two }).one("pause the oven timer")).toMatchObject({ tool: "timer", status: "declined", headline: expect.stringMatching(/stop/i) });
+    expect(await baker({ record: two }).one("pause the oven timer")).toMatchObject({
+      tool: "timer",
+      status: "declined",
+      headline: expect.stringMatching(/stop/i),
+    });
   });
 
   test("undo brings it back", async () => {

@@ -1,10 +1,10 @@
 /** What to buy for a bake: the house shells with spares and losses, the fillings, less what is on the shelf. */
 import * as z from "zod/mini";
+import type { Memory, Reading } from "../contract/index.ts";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { counted, diameter, pointsBack } from "../lib/find.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
-import type { Memory, Reading } from "../contract/index.ts";
 import { answerBuy } from "./answer.ts";
 
 export const inputs = z.strictObject({
@@ -28,17 +28,39 @@ export const buy = tool<BuyInputs>({
   purpose: "What to buy for a number of macarons, less what is on your shelf",
   inputs,
   cues: cues(
-    [6, "(?:what|whats|wht|which) .. (?:buy|purchase|get from|pick up|shop for)", "(?:need|have|got|want) to (?:buy|purchase|shop|get from)", "shopping(?: list)?", "(?:buy|shop) for {number}", "(?:what|whats) .. (?:am i|are we) (?:missing|short of|lacking)", "(?:buy|get) .. for .. {count=macarons}", "grocery list", "(?:what|how much) .. (?:order|buy) .. {count=macarons}"],
+    [
+      6,
+      "(?:what|whats|wht|which) .. (?:buy|purchase|get from|pick up|shop for)",
+      "(?:need|have|got|want) to (?:buy|purchase|shop|get from)",
+      "shopping(?: list)?",
+      "(?:buy|shop) for {number}",
+      "(?:what|whats) .. (?:am i|are we) (?:missing|short of|lacking)",
+      "(?:buy|get) .. for .. {count=macarons}",
+      "grocery list",
+      "(?:what|how much) .. (?:order|buy) .. {count=macarons}",
+    ],
     [3, "(?:buy|shop|shopping|groceries)"],
     [1, "{number} .. {count=macarons}"],
-    [-6, "(?:bought|just buy|used)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot|pantry|put)", "{money}", "timer"],
+    [
+      -6,
+      "(?:bought|just buy|used)",
+      "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot|pantry|put)",
+      "{money}",
+      "timer",
+    ],
   ),
   examples: [
     { say: "what do i need to buy for 24 macarons", inputs: { macarons: 24 } },
     { say: "what have I got to buy for 84 macarons", inputs: { macarons: 84 } },
-    { say: "shopping list for 60 macarons with white chocolate ganache", inputs: { macarons: 60, fillings: ["ganache"], chocolate: "white" } },
+    {
+      say: "shopping list for 60 macarons with white chocolate ganache",
+      inputs: { macarons: 60, fillings: ["ganache"], chocolate: "white" },
+    },
     { say: "what do i have to buy for 30 macarons of 4.5 cm", inputs: { macarons: 30, diameter_mm: 45 } },
-    { say: "shopping for 48 macarons, only buttercream", inputs: { macarons: 48, fillings: ["buttercream"] } },
+    {
+      say: "shopping for 48 macarons, only buttercream",
+      inputs: { macarons: 48, fillings: ["buttercream"] },
+    },
   ],
   elsewhere: [
     { say: "bought 1 kg almond flour, put it in the pantry", tool: "shelf" },
@@ -51,19 +73,35 @@ export const buy = tool<BuyInputs>({
 });
 
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
-  const bare = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction)?.value;
-  const macarons = counted(reading, "macarons") ?? bare ?? (pointsBack(reading) && memory.last?.tool !== "buy" ? memory.table.macarons : undefined);
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
+  )?.value;
+  const macarons =
+    counted(reading, "macarons") ??
+    bare ??
+    (pointsBack(reading) && memory.last?.tool !== "buy" ? memory.table.macarons : undefined);
   const shells = counted(reading, "shells");
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
-  const fillings = (["buttercream", "ganache"] as const).filter((base) => reading.things.some((each) => each.base === base));
+  const fillings = (["buttercream", "ganache"] as const).filter((base) =>
+    reading.things.some((each) => each.base === base),
+  );
   const chocolate = reading.things.find((each) => each.chocolate)?.chocolate;
-  const none = /\b(?:only|just) (?:the |for the )?(?:macaron )?shells\b|shells only|without (?:the |any )?filling|no filling|for the shells\b/.test(reading.text);
+  const none =
+    /\b(?:only|just) (?:the |for the )?(?:macaron )?shells\b|shells only|without (?:the |any )?filling|no filling|for the shells\b/.test(
+      reading.text,
+    );
   return {
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(formula ? { formula } : {}),
-    ...(none ? { shells_only: true } : fillings.length > 0 ? { fillings } : chocolate ? { fillings: ["ganache"] } : {}),
+    ...(none
+      ? { shells_only: true }
+      : fillings.length > 0
+        ? { fillings }
+        : chocolate
+          ? { fillings: ["ganache"] }
+          : {}),
     ...(chocolate ? { chocolate } : {}),
   };
 }

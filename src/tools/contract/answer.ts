@@ -55,6 +55,8 @@ export interface Mass {
 /** What an answer leaves behind for the next question. */
 export interface Table {
   mass?: Mass;
+  /** The last weight of each thing, in g: what "the ganache" means after another topic. */
+  masses?: Record<string, number>;
   /** Equal parts after a split: what "one of them" means. */
   part?: Mass;
   /** Named parts after a split: "the lilac". */

@@ -15,7 +15,7 @@ const heavy = "{unit=oz|lb|kg|mg}";
 const into = "(?:in|to|into|as|is how many|is|are|equals?|=|makes?|how many)";
 const end = "(?: (?:[?=]|please|pls|exactly|again))*$";
 const ask = "(?:whats|what is|how much is|how much would|calculate|work out|compute|wats)";
-const value = "(?:[(] )*{number}(?: [)])*";
+const value = "(?:\\x28 )*{number}(?: \\x29)*";
 const op = "(?:[*x+/^-]|times|plus|minus|over|less)";
 const oven = "(?:fan|convection|conventional|static|(?:regular|normal|ordinary|standard) oven)";
 /** A few more words than ".." lets by. */
@@ -32,7 +32,7 @@ export const convertCues = cues(
   [
     4,
     `(?:add|subtract|take|multiply|divide) {number} (?:by|to|from|and|with) (?:{number}|{when})${end}`,
-    `(?:[)]|{weight}|{number}) x_\\S*<factor>${end}`,
+    `(?:\\x29|{weight}|{number}) x_\\S*<factor>${end}`,
     `{number} minus_\\S*<number>${end}`,
     `{volume} .. ${into} (?:how many |what )?${weights}`,
     `{volume} .. ${into} (?:how many |what )?${volumes}`,

@@ -81,3 +81,20 @@ export function unknownBehind(reading: Reading, amount: Amount): string | undefi
   }
   return words.length > 0 ? words.join(" ") : undefined;
 }
+
+/** "cream of mushroom": an ingredient with more behind it that no table knows is another thing. */
+export function longerName(reading: Reading, thing: Thing): string | undefined {
+  const tokens = reading.mask.split(" ");
+  const at = tokens.findIndex((token) => token.startsWith(`${thing.text.replaceAll(" ", "_")}<`));
+  const word = tokens[at + 2];
+  if (
+    at < 0 ||
+    tokens[at + 1] !== "of" ||
+    !word ||
+    ends.has(word) ||
+    skipped.has(word) ||
+    !/^[a-z]+$/.test(word)
+  )
+    return undefined;
+  return `${thing.text} of ${word}`;
+}

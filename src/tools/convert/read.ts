@@ -4,7 +4,7 @@ import { isWhitesCount, pointsBack } from "../lib/find.ts";
 import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { withHalves } from "./halves.ts";
-import { mannerIn, nameOf, unknownBehind } from "./named.ts";
+import { longerName, mannerIn, nameOf, unknownBehind } from "./named.ts";
 import { ovenWanted } from "./oven.ts";
 import { sumOf } from "./sum.ts";
 
@@ -181,6 +181,8 @@ function thingOf(reading: Reading, amount: Amount): Draft {
   const owned = reading.amounts.filter((each) => each !== amount).map((each) => each.of);
   const loose = reading.things.filter((each) => each.ingredient && !owned.includes(each));
   const thing = amount.of ?? (loose.length === 1 ? loose[0] : undefined);
+  const longer = thing && longerName(reading, thing);
+  if (longer) return { unknown: longer };
   if (thing) {
     const manner = mannerIn(reading, thing, amount);
     return { ...nameOf(thing), ...(manner ? { manner } : {}) };

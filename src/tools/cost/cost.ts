@@ -11,8 +11,14 @@ const line = z.object({ name: z.string(), grams: weight_g, price_per_g: z.option
 
 const share = (what: string) =>
   z.number().check(
-    z.gte(0, { error: (issue) => `A ${what} of ${plain(Number(issue.input))} % would sell below cost; say a price instead.` }),
-    z.lt(100, { error: (issue) => `A ${what} of ${plain(Number(issue.input))} % can't be: the price would have no end. Below 100 %, please.` }),
+    z.gte(0, {
+      error: (issue) =>
+        `A ${what} of ${plain(Number(issue.input))} % would sell below cost; say a price instead.`,
+    }),
+    z.lt(100, {
+      error: (issue) =>
+        `A ${what} of ${plain(Number(issue.input))} % can't be: the price would have no end. Below 100 %, please.`,
+    }),
   );
 
 export const inputs = z.strictObject({
@@ -29,8 +35,17 @@ export const inputs = z.strictObject({
   labor_per_h: z.optional(money),
   price: z.optional(money),
   margin_percent: z.optional(share("margin")),
-  markup_percent: z.optional(z.number().check(z.gte(0, { error: "A markup below zero would sell below cost; say a price instead." }))),
-  food_cost_percent: z.optional(z.number().check(z.gt(0, { error: "A food cost has to be above 0 %." }), z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }))),
+  markup_percent: z.optional(
+    z.number().check(z.gte(0, { error: "A markup below zero would sell below cost; say a price instead." })),
+  ),
+  food_cost_percent: z.optional(
+    z
+      .number()
+      .check(
+        z.gt(0, { error: "A food cost has to be above 0 %." }),
+        z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }),
+      ),
+  ),
   macarons: z.optional(count("macarons")),
   /** ISO 4217; bare is a $ or no sign at all, which the bench may settle. */
   currency: z.optional(z.string()),
@@ -49,21 +64,88 @@ export const cost = tool<CostInputs>({
   inputs,
   // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
-    [6, "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|come to|run me)", "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)"],
-    [4, "(?:margin|markup|mark up|food cost|profit)", "{money} .. (?:charge|price)", "(?:charge|price) .. {money}", "(?:what|how much) .. (?:charge|sell .. for)", "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)", "(?:what|whats|how much) .. (?:cost|costs|cost me|come to|run me)", "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)", "what (?:price|should i charge|do i charge|to charge)", "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}"],
-    [3, "{money} .. (?:each|apiece|a piece|per {count=macarons})", "price .. {percent}", "(?:worth|break even)"],
+    [
+      6,
+      "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|come to|run me)",
+      "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)",
+    ],
+    [
+      4,
+      "(?:margin|markup|mark up|food cost|profit)",
+      "{money} .. (?:charge|price)",
+      "(?:charge|price) .. {money}",
+      "(?:what|how much) .. (?:charge|sell .. for)",
+      "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)",
+      "(?:what|whats|how much) .. (?:cost|costs|cost me|come to|run me)",
+      "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)",
+      "what (?:price|should i charge|do i charge|to charge)",
+      "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}",
+    ],
+    [
+      3,
+      "{money} .. (?:each|apiece|a piece|per {count=macarons})",
+      "price .. {percent}",
+      "(?:worth|break even)",
+    ],
     [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}", "(?:cost|costs|charge|price)"],
-    [1, "{percent}", "(?:packaging|boxes|ribbon|labou?r|wages?|ingredients)", "to make", "(?:sell|sells|selling|sold)"],
-    [-6, "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?", "{money} .. (?:remember|save|note)", "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)"],
-    [-4, "(?:currency|labor rate|labour rate)", "(?:pantry|larder|stock|shelf|cupboard)", "label", "allergens?", "(?:bought|paid) .. {money}", "{dose=flavor} .. {percent}", "{percent} .. {dose}", "{percent} .. {base}", "timer"],
+    [
+      1,
+      "{percent}",
+      "(?:packaging|boxes|ribbon|labou?r|wages?|ingredients)",
+      "to make",
+      "(?:sell|sells|selling|sold)",
+    ],
+    [
+      -6,
+      "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?",
+      "{money} .. (?:remember|save|note)",
+      "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)",
+    ],
+    [
+      -4,
+      "(?:currency|labor rate|labour rate)",
+      "(?:pantry|larder|stock|shelf|cupboard)",
+      "label",
+      "allergens?",
+      "(?:bought|paid) .. {money}",
+      "{dose=flavor} .. {percent}",
+      "{percent} .. {dose}",
+      "{percent} .. {base}",
+      "timer",
+    ],
   ),
   examples: [
-    { say: "$8.40 of ingredients and $3.60 for boxes, what do I charge for a 60 % margin", inputs: { ingredients: 8.4, packaging: 3.6, margin_percent: 60, want: "price" } },
-    { say: "a box costs me $18 and sells at $45, what's my margin", inputs: { cost: 18, price: 45, want: "margin" } },
-    { say: "130 g almond flour at $16 a kilo and 100 g sugar at $1.50 a kilo, what did the batch cost", inputs: { want: "cost" } },
-    { say: "€10 ingredients, €2.50 packaging, two hours work at €15 an hour, price with a 40 % margin", inputs: { ingredients: 10, packaging: 2.5, labor_min: 120, labor_per_h: 15, margin_percent: 40, currency: "EUR" } },
-    { say: "costs me £3.50 and I sell it at £9.80, what's the markup", inputs: { cost: 3.5, price: 9.8, want: "markup", currency: "GBP" } },
-    { say: "ingredients come to $6 and it sells for $24, what's my food cost percent", inputs: { ingredients: 6, price: 24, want: "food cost" } },
+    {
+      say: "$8.40 of ingredients and $3.60 for boxes, what do I charge for a 60 % margin",
+      inputs: { ingredients: 8.4, packaging: 3.6, margin_percent: 60, want: "price" },
+    },
+    {
+      say: "a box costs me $18 and sells at $45, what's my margin",
+      inputs: { cost: 18, price: 45, want: "margin" },
+    },
+    {
+      say: "130 g almond flour at $16 a kilo and 100 g sugar at $1.50 a kilo, what did the batch cost",
+      inputs: { want: "cost" },
+    },
+    {
+      say: "€10 ingredients, €2.50 packaging, two hours work at €15 an hour, price with a 40 % margin",
+      inputs: {
+        ingredients: 10,
+        packaging: 2.5,
+        labor_min: 120,
+        labor_per_h: 15,
+        margin_percent: 40,
+        currency: "EUR",
+      },
+    },
+    {
+      say: "costs me £3.50 and I sell it at £9.80, what's the markup",
+      inputs: { cost: 3.5, price: 9.8, want: "markup", currency: "GBP" },
+    },
+    {
+      say: "ingredients come to $6 and it sells for $24, what's my food cost percent",
+      inputs: { ingredients: 6, price: 24, want: "food cost" },
+    },
   ],
   elsewhere: [
     { say: "almond flour costs $16 a kilo, remember that", tool: "shelf" },

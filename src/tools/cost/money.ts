@@ -16,12 +16,16 @@ export interface Sum {
 }
 
 const specific: readonly (readonly [Use, RegExp])[] = [
-  ["price", /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|customers? pay)\b/],
+  [
+    "price",
+    /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|customers? pay)\b/,
+  ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
   ["packaging", /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons)\b/],
 ];
-const general = /\b(?:(?:mark ?up|margin|profit) on|costs?|spend|spent|make|makes|made|come to|came to|total|all in)\b/;
+const general =
+  /\b(?:(?:mark ?up|margin|profit) on|costs?|spend|spent|make|makes|made|come to|came to|total|all in)\b/;
 
 /** Money in order. Where no sign is said at all, bare numbers beside words of money count. */
 export function sums(reading: Reading): Sum[] {
@@ -36,7 +40,11 @@ export function sums(reading: Reading): Sum[] {
       value: known ? inBase(amount.value, amount.unit) : amount.value,
       currency: known ? codeOf(amount.unit) : "",
       ...(known ? (amount.text.includes("$") ? { bare: "$" as const } : {}) : { bare: "" as const }),
-      use: useOf(amount, tail(wordsBetween(list, places[at - 1] ?? -1, place)), head(wordsBetween(list, place, places[at + 1] ?? list.length))),
+      use: useOf(
+        amount,
+        tail(wordsBetween(list, places[at - 1] ?? -1, place)),
+        head(wordsBetween(list, place, places[at + 1] ?? list.length)),
+      ),
       amount,
     };
   });
@@ -51,8 +59,14 @@ const head = (text: string) => text.split(joint)[0] ?? "";
 
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
-  if (/^(?:box|tower|order|gift|treat)\b/.test(after.trim()) && /\b(?:a|the|my|each|every|per)$/.test(before.trim())) return "price";
-  const behind = /^ ?for (?:the|a) box\b/.test(after) ? "packaging" : specific.find(([, words]) => words.test(after))?.[0];
+  if (
+    /^(?:box|tower|order|gift|treat)\b/.test(after.trim()) &&
+    /\b(?:a|the|my|each|every|per)$/.test(before.trim())
+  )
+    return "price";
+  const behind = /^ ?for (?:the|a) box\b/.test(after)
+    ? "packaging"
+    : specific.find(([, words]) => words.test(after))?.[0];
   return lastUse(before) ?? behind ?? (general.test(after) || general.test(before) ? "cost" : undefined);
 }
 
@@ -61,7 +75,9 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
  * "charge for a box that costs £3.50" is its cost.
  */
 function lastUse(before: string): Use | undefined {
-  const places = specific.flatMap(([use, words]) => [...before.matchAll(new RegExp(words.source, "g"))].map((hit) => ({ use, at: hit.index })));
+  const places = specific.flatMap(([use, words]) =>
+    [...before.matchAll(new RegExp(words.source, "g"))].map((hit) => ({ use, at: hit.index })),
+  );
   const last = places.sort((a, b) => b.at - a.at)[0];
   const cost = [...before.matchAll(new RegExp(general.source, "g"))].at(-1);
   if (!last) return undefined;
@@ -70,7 +86,8 @@ function lastUse(before: string): Use | undefined {
 
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
-  if (!/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b/.test(wordsOf(reading))) return [];
+  if (!/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b/.test(wordsOf(reading)))
+    return [];
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;

@@ -22,7 +22,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   return targets.map((target) => ({
     ...common,
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined ? { asks_base: true } : {}),
-    ...nameOf(target, reading),
+    ...(sameAgain(target, memory) ? {} : nameOf(target, reading)),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...readFlavorWeight(reading, weights, target) }, before) : {}),
   }));
@@ -68,6 +68,19 @@ const powdered = (thing: Thing): Thing => ({ ...thing, dose: thing.dose ?? (thin
 
 const dedupe = (things: Thing[]) => things.filter((each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at);
 
+/** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
+function sameAgain(target: Thing, memory: Memory): boolean {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (!before?.dose || target.taste || target.ingredient || !memory.follows) return false;
+  const kin = (dose: string) => families.find((family) => family.includes(dose))?.[0] ?? dose;
+  return kin(target.dose ?? "") === kin(before.dose);
+}
+
+const families = [
+  ["nut paste", "vanilla paste", "fruit paste"],
+  ["fruit powder", "tea powder", "coffee powder", "cocoa powder", "powder", "other powder"],
+];
+
 function nameOf(target: Thing, reading: Reading): Draft {
   const dose = target.dose ?? usualRow(target);
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
@@ -112,6 +125,11 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   const fits = table.mass && (pointsBack(reading) || (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase = /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask);
+  const whole = reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))?.value ?? 1;
+  const kept = base === undefined ? undefined : table.masses?.[base];
+  const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
+  if (kept !== undefined && base !== table.mass?.thing && meant && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: kept * whole, base };
+  if (fits && table.mass && whole !== 1 && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: table.mass.grams * whole, ...(base ? { base } : baseFrom(table.mass.thing)) };
   if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
   return base ? { base } : {};
 }
@@ -168,7 +186,7 @@ function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: 
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
-  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|went in|alright|okay|overd/);
+  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/);
   const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
   if (at !== undefined) return { percent: at };
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
@@ -203,11 +221,11 @@ function readShare(reading: Reading): Draft {
 
 function readWant(reading: Reading): Draft {
   const mend = /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
-  const more = /how much (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
+  const more = /(?:how much|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };
-  if (/already|verdict|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(reading.text)) return { want: "check" };
+  if (/already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(reading.text)) return { want: "check" };
   return {};
 }
 

@@ -1,10 +1,11 @@
 /** Keeps the baker's recipes. What couldn't be read of one is named, never dropped. */
 import type { Effect, Formula, Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import { listed, plain, weight } from "../lib/show.ts";
 import type { FormulaInputs } from "./formula.ts";
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
-const named = (world: World, name: string | undefined): Formula | undefined => world.formulas.findLast((each) => each.name.toLowerCase() === name?.toLowerCase());
+const named = (world: World, name: string | undefined): Formula | undefined =>
+  world.formulas.findLast((each) => each.name.toLowerCase() === name?.toLowerCase());
 const own = { text: "your own recipe, as you saved it", basis: "your bench" as const };
 
 /** @throws never: an order that can't be carried out comes back as `asking` or `impossible`, with nothing changed. */
@@ -27,16 +28,35 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
   }
 }
 
-const textOf = (lines: Formula["lines"], world: World) => lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ");
-const figures = (lines: Formula["lines"]) => [...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })), { name: "total", value: lines.reduce((sum, each) => sum + each.grams, 0), unit: "g" }];
-const leaves = (lines: Formula["lines"]) => ({ recipe: lines.map(({ name, grams }) => ({ name, grams })), mass: { grams: lines.reduce((sum, each) => sum + each.grams, 0), thing: kindOf(lines) === "shells" ? "batter" : (kindOf(lines) ?? "") } });
+const textOf = (lines: Formula["lines"], world: World) =>
+  lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ");
+const figures = (lines: Formula["lines"]) => [
+  ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+  { name: "total", value: lines.reduce((sum, each) => sum + each.grams, 0), unit: "g" },
+];
+const leaves = (lines: Formula["lines"]) => ({
+  recipe: lines.map(({ name, grams }) => ({ name, grams })),
+  mass: {
+    grams: lines.reduce((sum, each) => sum + each.grams, 0),
+    thing: kindOf(lines) === "shells" ? "batter" : (kindOf(lines) ?? ""),
+  },
+});
 
 /** What a recipe makes, by its lines: shells, a ganache, a buttercream; else nothing is said. */
 export function kindOf(lines: readonly { name: string }[]): string | undefined {
   const has = (...names: string[]) => names.some((name) => lines.some((each) => each.name === name));
-  if (has("almond flour", "hazelnuts", "pistachios") && has("whites", "pasteurised whites", "egg white powder")) return "shells";
-  if (lines.some((each) => each.name.endsWith("chocolate")) && has("cream", "light cream", "milk", "butter")) return "ganache";
-  if (has("butter", "salted butter") && (has("whites", "pasteurised whites") || (has("powdered sugar") && !has("egg", "egg yolk", "flour")))) return "buttercream";
+  if (
+    has("almond flour", "hazelnuts", "pistachios") &&
+    has("whites", "pasteurised whites", "egg white powder")
+  )
+    return "shells";
+  if (lines.some((each) => each.name.endsWith("chocolate")) && has("cream", "light cream", "milk", "butter"))
+    return "ganache";
+  if (
+    has("butter", "salted butter") &&
+    (has("whites", "pasteurised whites") || (has("powdered sugar") && !has("egg", "egg yolk", "flour")))
+  )
+    return "buttercream";
   return undefined;
 }
 
@@ -47,14 +67,22 @@ function save({ name, lines, unread = [], taken = [] }: FormulaInputs, world: Wo
   const known = named(world, name);
   const kind = kindOf(lines);
   const entry = { name, ...(kind ? { kind } : {}), lines };
-  const effect: Effect = known ? { do: "change", list: "formulas", id: known.id, patch: entry } : { do: "add", list: "formulas", entry };
+  const effect: Effect = known
+    ? { do: "change", list: "formulas", id: known.id, patch: entry }
+    : { do: "add", list: "formulas", entry };
   return {
     status: "answered",
     headline: `Saved ${name}: ${textOf(lines, world)}${unread.length ? `; not read: ${listed(unread.map((each) => `"${each}"`))}` : ""}${known ? "; it replaces what was saved before" : ""}`,
     figures: figures(lines),
     rule: own,
     ...(taken.length ? { assumed: taken } : {}),
-    ...(unread.length ? { cautions: [`${listed(unread.map((each) => `"${each}"`))} ${unread.length === 1 ? "is" : "are"} not in the recipe: say ${unread.length === 1 ? "it" : "them"} again with a weight.`] } : {}),
+    ...(unread.length
+      ? {
+          cautions: [
+            `${listed(unread.map((each) => `"${each}"`))} ${unread.length === 1 ? "is" : "are"} not in the recipe: say ${unread.length === 1 ? "it" : "them"} again with a weight.`,
+          ],
+        }
+      : {}),
     effects: [effect],
     change: `the recipe ${name}`,
     leaves: leaves(lines),
@@ -63,13 +91,35 @@ function save({ name, lines, unread = [], taken = [] }: FormulaInputs, world: Wo
 
 function show(name: string, world: World): Outcome {
   const found = named(world, name);
-  if (!found) return { status: "answered", headline: `No recipe is called ${name}${world.formulas.length ? `; there are ${listed(world.formulas.map((each) => each.name))}` : ""}`, items: [] };
-  return { status: "answered", headline: `${found.name}: ${textOf(found.lines, world)}`, figures: figures(found.lines), rule: own, items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }], leaves: leaves(found.lines) };
+  if (!found)
+    return {
+      status: "answered",
+      headline: `No recipe is called ${name}${world.formulas.length ? `; there are ${listed(world.formulas.map((each) => each.name))}` : ""}`,
+      items: [],
+    };
+  return {
+    status: "answered",
+    headline: `${found.name}: ${textOf(found.lines, world)}`,
+    figures: figures(found.lines),
+    rule: own,
+    items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }],
+    leaves: leaves(found.lines),
+  };
 }
 
 function list(world: World): Outcome {
-  const items = world.formulas.map((each) => ({ name: each.name, ...(each.kind ? { kind: each.kind } : {}), lines: each.lines.map((line) => `${line.name} ${plain(line.grams)} g`) }));
-  return { status: "answered", headline: items.length ? `${plain(items.length)} ${items.length === 1 ? "recipe" : "recipes"}: ${listed(items.map((each) => each.name))}` : "No recipes are saved yet", items };
+  const items = world.formulas.map((each) => ({
+    name: each.name,
+    ...(each.kind ? { kind: each.kind } : {}),
+    lines: each.lines.map((line) => `${line.name} ${plain(line.grams)} g`),
+  }));
+  return {
+    status: "answered",
+    headline: items.length
+      ? `${plain(items.length)} ${items.length === 1 ? "recipe" : "recipes"}: ${listed(items.map((each) => each.name))}`
+      : "No recipes are saved yet",
+    items,
+  };
 }
 
 /** Replaces a line's weight, or adds a line that wasn't there. */
@@ -77,12 +127,19 @@ function change({ name, lines }: FormulaInputs, world: World): Outcome {
   const found = named(world, name);
   if (!found) return { status: "impossible", headline: `No recipe is called ${name ?? "that"}.` };
   if (!lines?.length) return asking(`Which line of ${found.name}, and to how many grams?`, "lines");
-  const known = (each: string) => found.lines.find((line) => line.name === each) ?? (each === "sugar" ? found.lines.find((line) => line.name === "granulated sugar") : undefined);
+  const known = (each: string) =>
+    found.lines.find((line) => line.name === each) ??
+    (each === "sugar" ? found.lines.find((line) => line.name === "granulated sugar") : undefined);
   const renamed = lines.map((each) => ({ name: known(each.name)?.name ?? each.name, grams: each.grams }));
-  const next = [...found.lines.map((line) => renamed.find((each) => each.name === line.name) ?? line), ...renamed.filter((each) => !found.lines.some((line) => line.name === each.name))];
+  const next = [
+    ...found.lines.map((line) => renamed.find((each) => each.name === line.name) ?? line),
+    ...renamed.filter((each) => !found.lines.some((line) => line.name === each.name)),
+  ];
   const said = renamed.map((each) => {
     const old = found.lines.find((line) => line.name === each.name);
-    return old ? `${each.name} ${plain(old.grams)} → ${plain(each.grams)} g` : `${each.name} ${plain(each.grams)} g added`;
+    return old
+      ? `${each.name} ${plain(old.grams)} → ${plain(each.grams)} g`
+      : `${each.name} ${plain(each.grams)} g added`;
   });
   return edited(found, next, `${found.name}: ${listed(said)}`, world);
 }
@@ -90,28 +147,54 @@ function change({ name, lines }: FormulaInputs, world: World): Outcome {
 function dropLine({ name, line }: FormulaInputs, world: World): Outcome {
   const found = named(world, name);
   if (!found) return { status: "impossible", headline: `No recipe is called ${name ?? "that"}.` };
-  if (!found.lines.some((each) => each.name === line)) return { status: "impossible", headline: `There is no ${line ?? "such line"} in ${found.name}.` };
+  if (!found.lines.some((each) => each.name === line))
+    return { status: "impossible", headline: `There is no ${line ?? "such line"} in ${found.name}.` };
   const next = found.lines.filter((each) => each.name !== line);
-  if (next.length === 0) return { status: "impossible", headline: `${line} is all there is in ${found.name}; forget the recipe instead.` };
+  if (next.length === 0)
+    return {
+      status: "impossible",
+      headline: `${line} is all there is in ${found.name}; forget the recipe instead.`,
+    };
   return edited(found, next, `${found.name}: ${line} taken out`, world);
 }
 
 function edited(found: Formula, lines: Formula["lines"], headline: string, world: World): Outcome {
   const kind = kindOf(lines);
-  return { status: "answered", headline: `${headline}. Now ${textOf(lines, world)}`, figures: figures(lines), rule: own, effects: [{ do: "change", list: "formulas", id: found.id, patch: { lines, ...(kind ? { kind } : {}) } }], change: `the change to ${found.name}`, leaves: leaves(lines) };
+  return {
+    status: "answered",
+    headline: `${headline}. Now ${textOf(lines, world)}`,
+    figures: figures(lines),
+    rule: own,
+    effects: [{ do: "change", list: "formulas", id: found.id, patch: { lines, ...(kind ? { kind } : {}) } }],
+    change: `the change to ${found.name}`,
+    leaves: leaves(lines),
+  };
 }
 
 function rename({ name, new_name }: FormulaInputs, world: World): Outcome {
   const found = named(world, name);
   if (!found) return { status: "impossible", headline: `No recipe is called ${name ?? "that"}.` };
   if (!new_name) return asking(`What shall ${found.name} be called?`, "new_name");
-  if (named(world, new_name)) return { status: "impossible", headline: `There is already a recipe called ${new_name}.` };
-  return { status: "answered", headline: `${found.name} is now ${new_name}`, rule: own, effects: [{ do: "change", list: "formulas", id: found.id, patch: { name: new_name } }], change: `the name of ${new_name}` };
+  if (named(world, new_name))
+    return { status: "impossible", headline: `There is already a recipe called ${new_name}.` };
+  return {
+    status: "answered",
+    headline: `${found.name} is now ${new_name}`,
+    rule: own,
+    effects: [{ do: "change", list: "formulas", id: found.id, patch: { name: new_name } }],
+    change: `the name of ${new_name}`,
+  };
 }
 
 function forget({ name }: FormulaInputs, world: World): Outcome {
   if (!name) return asking("Which recipe?", "name");
   const found = named(world, name);
   if (!found) return { status: "impossible", headline: `There is no recipe called ${name} to forget.` };
-  return { status: "answered", headline: `Forgotten: ${found.name}`, items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }], effects: [{ do: "remove", list: "formulas", id: found.id }], change: `forgetting ${found.name}` };
+  return {
+    status: "answered",
+    headline: `Forgotten: ${found.name}`,
+    items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }],
+    effects: [{ do: "remove", list: "formulas", id: found.id }],
+    change: `forgetting ${found.name}`,
+  };
 }

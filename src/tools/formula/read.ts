@@ -7,22 +7,54 @@ import type { FormulaInputs } from "./formula.ts";
 type Draft = Partial<FormulaInputs>;
 
 export function readFormula(reading: Reading, memory: Memory): Draft {
-  const saved = longest(memory.names.formulas.filter((name) => new RegExp(`(?:^|\\W)${escaped(name.toLowerCase())}(?:\\W|$)`).test(reading.text)));
+  const saved = longest(
+    memory.names.formulas.filter((name) =>
+      new RegExp(`(?:^|\\W)${escaped(name.toLowerCase())}(?:\\W|$)`).test(reading.text),
+    ),
+  );
   const before = memory.last?.tool === "formula" ? (memory.last.inputs as Draft) : undefined;
-  if (memory.slot === "lines" && before?.name) return { does: "save", name: before.name, ...linesFrom(reading, 0) };
+  if (memory.slot === "lines" && before?.name)
+    return { does: "save", name: before.name, ...linesFrom(reading, 0) };
   if (memory.slot === "name" && before?.lines) return { ...before, name: cleaned(reading.text) };
-  if (says(reading, /(?:^| )(?:forget|delete|remove|drop|lose|throw)(?: |$)/) && !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)) {
-    const name = saved ?? nameAfter(reading.text, /(?:forget|delete|remove|drop|lose|throw out)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/);
-    return { does: "forget", ...(name ? { name } : before?.name && pointsBack(reading) ? { name: before.name } : {}) };
+  if (
+    says(reading, /(?:^| )(?:forget|delete|remove|drop|lose|throw)(?: |$)/) &&
+    !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)
+  ) {
+    const name =
+      saved ??
+      nameAfter(
+        reading.text,
+        /(?:forget|delete|remove|drop|lose|throw out)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/,
+      );
+    return {
+      does: "forget",
+      ...(name ? { name } : before?.name && pointsBack(reading) ? { name: before.name } : {}),
+    };
   }
   if (says(reading, /(?:^| )(?:recipes|formulas|formulae)(?: |$)/) && !saved) return { does: "list" };
-  if (says(reading, /(?:^| )rename(?: |$)/) && saved) return { does: "rename", name: saved, ...newName(reading.text, saved) };
+  if (says(reading, /(?:^| )rename(?: |$)/) && saved)
+    return { does: "rename", name: saved, ...newName(reading.text, saved) };
   const name = saved ?? (memory.follows && pointsBack(reading) ? before?.name : undefined);
-  const weighs = reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number");
-  if (saved && weighs && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/)) return { does: "change", name: saved, ...changed(reading) };
-  if (name && says(reading, /(?:remove|drop|take|leave) .*<ingredient.* (?:from|out)|without \S*<ingredient/)) return { does: "drop line", name, ...lineOf(reading) };
-  if (weighs || says(reading, /(?:^| )(?:save|remember|store|keep|call)(?: |$)/)) return readSave(reading, memory, saved);
-  return { does: "show", ...(name ? { name } : { name: nameAfter(reading.text, /(?:show|read|tell|give|whats|what is|what's)(?: me)?(?: in| the| my)*(?: recipe| formula)?(?: for| called)?/) }) };
+  const weighs = reading.amounts.some(
+    (each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number",
+  );
+  if (saved && weighs && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
+    return { does: "change", name: saved, ...changed(reading) };
+  if (name && says(reading, /(?:remove|drop|take|leave) .*<ingredient.* (?:from|out)|without \S*<ingredient/))
+    return { does: "drop line", name, ...lineOf(reading) };
+  if (weighs || says(reading, /(?:^| )(?:save|remember|store|keep|call)(?: |$)/))
+    return readSave(reading, memory, saved);
+  return {
+    does: "show",
+    ...(name
+      ? { name }
+      : {
+          name: nameAfter(
+            reading.text,
+            /(?:show|read|tell|give|whats|what is|what's)(?: me)?(?: in| the| my)*(?: recipe| formula)?(?: for| called)?/,
+          ),
+        }),
+  };
 }
 
 const longest = (names: readonly string[]) => [...names].sort((a, b) => b.length - a.length)[0];
@@ -35,14 +67,23 @@ function readSave(reading: Reading, memory: Memory, saved: string | undefined): 
   const read = linesFrom(reading, head.end);
   if (read.lines) return { does: "save", ...(name ? { name } : {}), ...read };
   const table = memory.table.recipe;
-  return { does: "save", ...(name ? { name } : {}), ...(table?.length ? { lines: table.map((each) => ({ name: each.name, grams: each.grams })) } : {}) };
+  return {
+    does: "save",
+    ...(name ? { name } : {}),
+    ...(table?.length ? { lines: table.map((each) => ({ name: each.name, grams: each.grams })) } : {}),
+  };
 }
 
 /** What stands before the lines: up to a colon, else up to the first weight. */
 function headOf(reading: Reading): { text: string; end: number } {
   const first = reading.amounts[0]?.at[0] ?? reading.text.length;
   const colon = reading.text.indexOf(":");
-  const named = reading.things.find((each) => (each.ingredient || each.chocolate) && each.at[0] < first && /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])));
+  const named = reading.things.find(
+    (each) =>
+      (each.ingredient || each.chocolate) &&
+      each.at[0] < first &&
+      /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])),
+  );
   if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1 };
   const end = Math.min(first, named?.at[0] ?? first);
   return { text: reading.text.slice(0, end), end };
@@ -71,10 +112,13 @@ function cleaned(text: string): string | undefined {
     .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
     .trim();
-  return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name) ? name : undefined;
+  return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name)
+    ? name
+    : undefined;
 }
 
-const nameAfter = (text: string, lead: RegExp) => cleaned(new RegExp(`${lead.source}\\s+(.+)$`).exec(text)?.[1] ?? "");
+const nameAfter = (text: string, lead: RegExp) =>
+  cleaned(new RegExp(`${lead.source}\\s+(.+)$`).exec(text)?.[1] ?? "");
 
 function newName(text: string, saved: string): Draft {
   const behind = text.slice(text.indexOf(saved.toLowerCase()) + saved.length);
@@ -83,22 +127,34 @@ function newName(text: string, saved: string): Draft {
 }
 
 /** "save that", "please remember it": no line of a recipe. */
-const talk = /^(?:(?:please|pls|save|remember|keep|store|note|it|that|this|them|thanks|thank you|cheers|for me|ok|okay|as|my|the|recipe|shells|house)\b\s*)+$/;
+const talk =
+  /^(?:(?:please|pls|save|remember|keep|store|note|it|that|this|them|thanks|thank you|cheers|for me|ok|okay|as|my|the|recipe|shells|house)\b\s*)+$/;
 
 function linesFrom(reading: Reading, from: number): Draft {
   const { lines, unread: rest, taken } = readLines(reading, from);
   const unread = rest.filter((each) => !talk.test(each));
   if (lines.length === 0) return {};
-  return { lines: merged(lines.map(({ name, grams }) => ({ name, grams }))), ...(unread.length ? { unread } : {}), ...(taken.length ? { taken } : {}) };
+  return {
+    lines: merged(lines.map(({ name, grams }) => ({ name, grams }))),
+    ...(unread.length ? { unread } : {}),
+    ...(taken.length ? { taken } : {}),
+  };
 }
 
 function changed(reading: Reading): Draft {
   const lines = readLines(reading).lines.filter((each) => each.thing && !each.thing.formula);
   if (lines.length > 0) return { lines: lines.map(({ name, grams }) => ({ name, grams })) };
   // "change the almond flour in snowy shells to 128 g": the weight stands apart from its name
-  const owner = reading.things.find((each) => !each.formula && (each.ingredient || each.chocolate || each.dose));
-  const weight = reading.amounts.find((each) => each.dim === "weight" || (each.dim === "number" && each.unit === ""));
-  const grams = weight?.dim === "weight" ? readLines({ ...reading, amounts: [{ ...weight, of: owner }] }).lines[0]?.grams : weight?.value;
+  const owner = reading.things.find(
+    (each) => !each.formula && (each.ingredient || each.chocolate || each.dose),
+  );
+  const weight = reading.amounts.find(
+    (each) => each.dim === "weight" || (each.dim === "number" && each.unit === ""),
+  );
+  const grams =
+    weight?.dim === "weight"
+      ? readLines({ ...reading, amounts: [{ ...weight, of: owner }] }).lines[0]?.grams
+      : weight?.value;
   return owner && grams !== undefined ? { lines: [{ name: nameOf(owner), grams }] } : {};
 }
 

@@ -32,9 +32,17 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     case "activity":
       return activityLines(inputs);
     case "again":
-      return { status: "declined", headline: "There is no rule here for freezing them twice, so I give none. Freeze only what you won't eat, and thaw it once." };
+      return {
+        status: "declined",
+        headline:
+          "There is no rule here for freezing them twice, so I give none. Freeze only what you won't eat, and thaw it once.",
+      };
     case "shells":
-      return { status: "declined", headline: "There is no rule here for shells without a filling, so I give no number of days. Filled ones keep 7 days in the fridge." };
+      return {
+        status: "declined",
+        headline:
+          "There is no rule here for shells without a filling, so I give no number of days. Filled ones keep 7 days in the fridge.",
+      };
     default:
       return answerDays(inputs, world);
   }
@@ -47,7 +55,12 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   const since = inputs.out_since && behind(inputs.out_since, world.now_ms);
   if (since && !since.ok) return { status: "impossible", headline: since.why };
   const out_min = inputs.out_min ?? (since ? (world.now_ms - since.at_ms) / 60_000 : undefined);
-  const warmth = inputs.air_c !== undefined ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)` : hot ? ", in the heat" : "";
+  const warmth =
+    inputs.air_c !== undefined
+      ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`
+      : hot
+        ? ", in the heat"
+        : "";
   const what = inputs.what && inputs.what !== "filling" ? inputs.what : "filled macarons";
   const limit = { name: "out of the fridge", value: limit_h, unit: "h" };
   const common = {
@@ -71,57 +84,100 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   return {
     ...common,
     headline,
-    figures: [limit, { name: "was out", value: out_min, unit: "min" }, ...(left_min >= 0 ? [{ name: "time left", value: left_min, unit: "min" }] : [])],
+    figures: [
+      limit,
+      { name: "was out", value: out_min, unit: "min" },
+      ...(left_min >= 0 ? [{ name: "time left", value: left_min, unit: "min" }] : []),
+    ],
     cautions: ["All the spells out of the fridge since filling count together."],
-    working: [`${limit_h} h = ${limit_h * 60} min; ${limit_h * 60} − ${plain(out_min)} = ${plain(left_min)} min`],
+    working: [
+      `${limit_h} h = ${limit_h * 60} min; ${limit_h * 60} − ${plain(out_min)} = ${plain(left_min)} min`,
+    ],
   };
 }
 
 /** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
-const isHot = (air_c: number, said_f: boolean | undefined) => (said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c);
+const isHot = (air_c: number, said_f: boolean | undefined) =>
+  said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c;
 
 const hours = (min: number) => (min < 60 ? `${plain(min)} min` : `${plain(min / 60)} h`);
 
 const thawing: Outcome = {
   status: "answered",
-  headline: "In the closed box in the fridge; open it only when they are no longer colder than the room, so that no water settles on them",
+  headline:
+    "In the closed box in the fridge; open it only when they are no longer colder than the room, so that no water settles on them",
   rule: keepingRules.frozen,
   cautions: ["Thawing starts the 7 days again where freezing stopped them."],
 };
 
 function cold(inputs: KeepInputs): Outcome {
-  const limit = [{ name: "fridge", value: fridge.limit_c, unit: "°C" }, { name: "fridge", value: fridge.limit_f, unit: "°F" }];
+  const limit = [
+    { name: "fridge", value: fridge.limit_c, unit: "°C" },
+    { name: "fridge", value: fridge.limit_f, unit: "°F" },
+  ];
   const base = { status: "answered" as const, figures: limit, rule: keepingRules.fridge };
-  if (inputs.air_c === undefined) return { ...base, headline: `${fridge.limit_c} °C (${fridge.limit_f} °F) or below` };
+  if (inputs.air_c === undefined)
+    return { ...base, headline: `${fridge.limit_c} °C (${fridge.limit_f} °F) or below` };
   const shown = `${plain(inputs.air_c, 1)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`;
-  const warm = inputs.fahrenheit ? fahrenheit(inputs.air_c) > fridge.limit_f + 1e-9 : inputs.air_c > fridge.limit_c;
-  return { ...base, headline: warm ? `Not cold enough: ${shown} is above ${fridge.limit_c} °C (${fridge.limit_f} °F)` : `Cold enough: ${shown} is at or below ${fridge.limit_c} °C (${fridge.limit_f} °F)` };
+  const warm = inputs.fahrenheit
+    ? fahrenheit(inputs.air_c) > fridge.limit_f + 1e-9
+    : inputs.air_c > fridge.limit_c;
+  return {
+    ...base,
+    headline: warm
+      ? `Not cold enough: ${shown} is above ${fridge.limit_c} °C (${fridge.limit_f} °F)`
+      : `Cold enough: ${shown} is at or below ${fridge.limit_c} °C (${fridge.limit_f} °F)`,
+  };
 }
 
 const rawEgg: Outcome = {
   status: "answered",
   headline: `Not as they are: use pasteurised whites, or heat whites and sugar to ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring`,
-  figures: [{ name: "whites", value: eggs.safe_c, unit: "°C" }, { name: "whites", value: eggs.safe_f, unit: "°F" }],
+  figures: [
+    { name: "whites", value: eggs.safe_c, unit: "°C" },
+    { name: "whites", value: eggs.safe_f, unit: "°F" },
+  ],
   rule: keepingRules.eggs,
   cautions: ["Raw egg is a risk above all to children, the old, the pregnant and the sick."],
 };
 
 const shelfStable: Outcome = {
   status: "answered",
-  headline: "No: a shelf-stable flavor doesn't make a filling shelf-stable. Keep filled macarons at 5 °C (41 °F) or below, out for 2 h at most",
-  figures: [{ name: "fridge", value: fridge.limit_c, unit: "°C" }, { name: "out of the fridge", value: outside.limit_h, unit: "h" }],
-  rule: { ...keepingRules.fridge, text: `${keepingRules.fridge.text}; ${keepingRules.outside.text}`, source: `${fridge.source}; ${outside.source}` },
+  headline:
+    "No: a shelf-stable flavor doesn't make a filling shelf-stable. Keep filled macarons at 5 °C (41 °F) or below, out for 2 h at most",
+  figures: [
+    { name: "fridge", value: fridge.limit_c, unit: "°C" },
+    { name: "out of the fridge", value: outside.limit_h, unit: "h" },
+  ],
+  rule: {
+    ...keepingRules.fridge,
+    text: `${keepingRules.fridge.text}; ${keepingRules.outside.text}`,
+    source: `${fridge.source}; ${outside.source}`,
+  },
 };
 
 /** A measured value against the two published lines. Below them it is still no licence. */
 function activityLines({ aw }: KeepInputs): Outcome {
-  if (aw === undefined) return { status: "asking", headline: "What is its water activity, between 0 and 1?", question: "What is its water activity, between 0 and 1?", slot: "aw" };
-  const side = aw > activity.pHLine ? "above both lines, 0.85 and 0.88" : aw > activity.line ? "above 0.85, not above 0.88 (the line at a pH above 5)" : "not above either line, 0.85 and 0.88";
+  if (aw === undefined)
+    return {
+      status: "asking",
+      headline: "What is its water activity, between 0 and 1?",
+      question: "What is its water activity, between 0 and 1?",
+      slot: "aw",
+    };
+  const side =
+    aw > activity.pHLine
+      ? "above both lines, 0.85 and 0.88"
+      : aw > activity.line
+        ? "above 0.85, not above 0.88 (the line at a pH above 5)"
+        : "not above either line, 0.85 and 0.88";
   return {
     status: "answered",
-    headline: aw > activity.line ? `Perishable: ${plain(aw)} is ${side}. Keep it cold` : `${plain(aw)} is ${side}; that alone doesn't clear it to stand out: a laboratory's measurement and your authority decide`,
+    headline:
+      aw > activity.line
+        ? `Perishable: ${plain(aw)} is ${side}. Keep it cold`
+        : `${plain(aw)} is ${side}; that alone doesn't clear it to stand out: a laboratory's measurement and your authority decide`,
     figures: [{ name: "aw", value: aw, unit: "aw" }],
     rule: keepingRules.activity,
   };
 }
-

@@ -1,6 +1,7 @@
 /** The count of days: making is day 1, freezing stops it, thawing starts it again. */
 import { fridge, frozen, inFridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import { daysBetween, localDay, plusDays, shortDay } from "../lib/days.ts";
 import { plain } from "../lib/show.ts";
 import { ahead, behind, type Moment, type NoMoment, type Said } from "../lib/when.ts";
@@ -13,7 +14,6 @@ const keeps: readonly Figure[] = [
 
 const cold = `${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
 const named = (day: string) => `${shortDay(day)} (${day})`;
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
 
 interface Clock {
   /** The last day it may be eaten. */
@@ -31,7 +31,11 @@ interface Clock {
 export function clockOf(made: string, frozenOn?: string, thawedOn?: string): Clock {
   if (frozenOn === undefined || thawedOn === undefined) {
     const useBy = plusDays(made, inFridge.days - 1);
-    return { useBy, bestBy: plusDays(made, inFridge.best - 1), working: [`day 1 is ${made}, day ${inFridge.days} is ${useBy}`] };
+    return {
+      useBy,
+      bestBy: plusDays(made, inFridge.best - 1),
+      working: [`day 1 is ${made}, day ${inFridge.days} is ${useBy}`],
+    };
   }
   const used = daysBetween(made, frozenOn);
   const on = (days: number) => plusDays(thawedOn, days - used - 1);
@@ -39,14 +43,18 @@ export function clockOf(made: string, frozenOn?: string, thawedOn?: string): Clo
     useBy: on(inFridge.days),
     bestBy: on(inFridge.best),
     used,
-    working: [`${used} of ${inFridge.days} days used before freezing on ${frozenOn}`, `${inFridge.days - used} left from ${thawedOn} on, which is the first of them: ${on(inFridge.days)}`],
+    working: [
+      `${used} of ${inFridge.days} days used before freezing on ${frozenOn}`,
+      `${inFridge.days - used} left from ${thawedOn} on, which is the first of them: ${on(inFridge.days)}`,
+    ],
   };
 }
 
 /** In the fridge: the rule alone, or the days counted from the one that was said. */
 export function answerDays(inputs: KeepInputs, world: World): Outcome {
   const today = localDay(world.now_ms);
-  const assumed = inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
+  const assumed =
+    inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
   if (!inputs.made) {
     if (inputs.still) return asking("Which day were they made and filled?", "made");
     return {
@@ -61,19 +69,36 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
   if (!made.ok) return { status: "impossible", headline: made.why };
   const frozenOn = dayOf(inputs.frozen, world.now_ms);
   const thawedOn = dayOf(inputs.thawed, world.now_ms);
-  for (const each of [frozenOn, thawedOn]) if (each && !each.ok) return { status: "impossible", headline: each.why };
+  for (const each of [frozenOn, thawedOn])
+    if (each && !each.ok) return { status: "impossible", headline: each.why };
   const [froze, thawed] = [frozenOn?.ok ? frozenOn.day : undefined, thawedOn?.ok ? thawedOn.day : undefined];
   if (thawed && !froze) return asking("Which day did you freeze them?", "frozen");
   if (froze && !thawed) return stopped(made.day, froze);
-  if (froze && daysBetween(made.day, froze) < 0) return { status: "impossible", headline: `They can't be frozen on ${named(froze)}, before they were made on ${named(made.day)}.` };
-  if (froze && thawed && daysBetween(froze, thawed) < 0) return { status: "impossible", headline: `They can't be thawed on ${named(thawed)}, before they were frozen on ${named(froze)}.` };
+  if (froze && daysBetween(made.day, froze) < 0)
+    return {
+      status: "impossible",
+      headline: `They can't be frozen on ${named(froze)}, before they were made on ${named(made.day)}.`,
+    };
+  if (froze && thawed && daysBetween(froze, thawed) < 0)
+    return {
+      status: "impossible",
+      headline: `They can't be thawed on ${named(thawed)}, before they were frozen on ${named(froze)}.`,
+    };
   const clock = clockOf(made.day, froze, thawed);
-  if (clock.used !== undefined && clock.used >= inFridge.days) return { ...stopped(made.day, froze ?? made.day) };
+  if (clock.used !== undefined && clock.used >= inFridge.days)
+    return { ...stopped(made.day, froze ?? made.day) };
   return verdict(inputs, world, clock, made.day, today, [...assumed, ...made.assumed]);
 }
 
 /** Still good, past it, or good until. */
-function verdict(inputs: KeepInputs, world: World, clock: Clock, made: string, today: string, assumed: string[]): Outcome {
+function verdict(
+  inputs: KeepInputs,
+  world: World,
+  clock: Clock,
+  made: string,
+  today: string,
+  assumed: string[],
+): Outcome {
   const asked = inputs.on ? dayOn(inputs.on, world.now_ms) : undefined;
   if (asked && !asked.ok) return { status: "impossible", headline: asked.why };
   const on = asked?.ok ? asked.day : today;
@@ -87,7 +112,11 @@ function verdict(inputs: KeepInputs, world: World, clock: Clock, made: string, t
   return {
     status: "answered",
     headline,
-    figures: [...keeps, ...(day !== undefined && day > 0 ? [{ name: "day", value: day, unit: "d" }] : []), ...(left >= 0 ? [{ name: "days left", value: left, unit: "d" }] : [])],
+    figures: [
+      ...keeps,
+      ...(day !== undefined && day > 0 ? [{ name: "day", value: day, unit: "d" }] : []),
+      ...(left >= 0 ? [{ name: "days left", value: left, unit: "d" }] : []),
+    ],
     rule: clock.used === undefined ? keepingRules.inFridge : keepingRules.clock,
     assumed: [...assumed, `kept at ${cold} all the while`],
     working: clock.working,
@@ -98,11 +127,20 @@ function verdict(inputs: KeepInputs, world: World, clock: Clock, made: string, t
 /** In the freezer: the count stands. */
 function stopped(made: string, froze: string): Outcome {
   const used = daysBetween(made, froze);
-  if (used >= inFridge.days) return { status: "answered", headline: `No: they were frozen on ${named(froze)}, after day ${inFridge.days} (${plusDays(made, inFridge.days - 1)}). Throw them out.`, rule: keepingRules.clock };
+  if (used >= inFridge.days)
+    return {
+      status: "answered",
+      headline: `No: they were frozen on ${named(froze)}, after day ${inFridge.days} (${plusDays(made, inFridge.days - 1)}). Throw them out.`,
+      rule: keepingRules.clock,
+    };
   return {
     status: "answered",
     headline: `Frozen on ${named(froze)} with ${used} of ${inFridge.days} days used: ${inFridge.days - used} left from the day you thaw them, best within ${frozen.months} months of freezing`,
-    figures: [{ name: "days left", value: inFridge.days - used, unit: "d" }, { name: "frozen", value: frozen.months, unit: "months" }, { name: "freezer", value: frozen.at_c, unit: "°C" }],
+    figures: [
+      { name: "days left", value: inFridge.days - used, unit: "d" },
+      { name: "frozen", value: frozen.months, unit: "months" },
+      { name: "freezer", value: frozen.at_c, unit: "°C" },
+    ],
     rule: keepingRules.clock,
     working: [`${made} to ${froze}: ${used} days used; ${inFridge.days} − ${used} = ${inFridge.days - used}`],
   };
@@ -110,19 +148,34 @@ function stopped(made: string, froze: string): Outcome {
 
 /** In the freezer, with or without the day it went in. */
 export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
-  const figures: Figure[] = [{ name: "freezer", value: frozen.at_c, unit: "°C" }, { name: "freezer", value: frozen.at_f, unit: "°F" }, { name: "frozen", value: frozen.months, unit: "months" }];
+  const figures: Figure[] = [
+    { name: "freezer", value: frozen.at_c, unit: "°C" },
+    { name: "freezer", value: frozen.at_f, unit: "°F" },
+    { name: "frozen", value: frozen.months, unit: "months" },
+  ];
   const how = `airtight at −18 °C (0 °F), best within ${frozen.months} months; thaw in the closed box in the fridge`;
   const went = dayOf(inputs.frozen, world.now_ms);
   if (went && !went.ok) return { status: "impossible", headline: went.why };
   if (inputs.made && went?.ok) return answerDays(inputs, world);
-  const since = went?.ok ? went.day : inputs.frozen_days !== undefined ? plusDays(localDay(world.now_ms), -inputs.frozen_days) : undefined;
-  const common = { status: "answered" as const, figures, rule: keepingRules.frozen, cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."] };
+  const since = went?.ok
+    ? went.day
+    : inputs.frozen_days !== undefined
+      ? plusDays(localDay(world.now_ms), -inputs.frozen_days)
+      : undefined;
+  const common = {
+    status: "answered" as const,
+    figures,
+    rule: keepingRules.frozen,
+    cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."],
+  };
   if (since === undefined) return { ...common, headline: `Yes: ${how}` };
   const until = plusMonths(since, frozen.months);
   const over = daysBetween(localDay(world.now_ms), until) < 0;
   return {
     ...common,
-    headline: over ? `Past their best: frozen on ${named(since)}, the ${frozen.months} months ended on ${named(until)}` : `Best until ${named(until)}: ${how}`,
+    headline: over
+      ? `Past their best: frozen on ${named(since)}, the ${frozen.months} months ended on ${named(until)}`
+      : `Best until ${named(until)}: ${how}`,
     items: [{ frozen: since, best_by: until }],
     working: [`${since} and ${plain(frozen.months)} months: ${until}`],
   };

@@ -8,7 +8,20 @@ import { answerKeep } from "./answer.ts";
 import { readKeep } from "./read.ts";
 
 export const inputs = z.strictObject({
-  about: z.optional(z.enum(["fridge", "outside", "freezer", "thaw", "cold", "eggs", "shelf stable", "activity", "shells", "again"])),
+  about: z.optional(
+    z.enum([
+      "fridge",
+      "outside",
+      "freezer",
+      "thaw",
+      "cold",
+      "eggs",
+      "shelf stable",
+      "activity",
+      "shells",
+      "again",
+    ]),
+  ),
   /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
   what: z.optional(z.string()),
   made: z.optional(when),
@@ -33,12 +46,20 @@ export const inputs = z.strictObject({
   fahrenheit: z.optional(z.boolean()),
   hot: z.optional(z.boolean()),
   /** A measured water activity. */
-  aw: z.optional(z.number().check(z.gt(0, { error: "Water activity lies between 0 and 1." }), z.lte(1, { error: "Water activity lies between 0 and 1." }))),
+  aw: z.optional(
+    z
+      .number()
+      .check(
+        z.gt(0, { error: "Water activity lies between 0 and 1." }),
+        z.lte(1, { error: "Water activity lies between 0 and 1." }),
+      ),
+  ),
 });
 
 export type KeepInputs = z.infer<typeof inputs>;
 
-const stored = "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
+const stored =
+  "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
 export const keep = tool<KeepInputs>({
   name: "keep",
@@ -46,24 +67,118 @@ export const keep = tool<KeepInputs>({
   inputs,
   cues: cues(
     [6, "water\\S* activity (?:of |is |was |at )*{number}"],
-    [4, `how (?:long|many days) .. (?:in|at|on) (?:the |a |my )?${stored}`, "(?:still|are they|is it|they) (?:good|ok|okay|fine|safe|edible|alright)", "how long .. (?:keep|last|good for|stay (?:good|fresh|out)|sit out|be out)", "(?:keep|last|lasts|keeps) .. (?:fridge|freezer)", "(?:can|could|may|should|shall|do) i (?:freeze|refreeze)", "freeze .. (?:how long|filled|macarons|them|it)", "how .. thaw", "shelf stable", "(?:left|sat|sitting|been|stood|forgot|standing|out|counter|porch|overnight) .. (?:ok|okay|safe|good|toss|bin|chuck|throw|eat|sell|serve|still|fine|ruined|worry)", "use by", "(?:go|gone|going) (?:off|bad)", "how (?:cold|warm) .. (?:fridge|freezer|refrigerator|stored|kept)", "what temp\\S* .. (?:fridge|freezer|refrigerator|store|stored)", "(?:ok|okay|safe|good|fine|alright|right) to (?:eat|sell|serve)", "last day", "(?:can|could|may|should|ought|still|to) .. (?:eat|serve|sell) (?:them|these|those|it)(?: still| now| today)?", "(?:bin|toss|chuck|throw) (?:them|it|em|those|these)", "(?:raw|unheated|uncooked|unpasteuri[sz]ed) .. {ingredient=(whites|egg|pasteurised_whites)}", "(?:need|use|have to|must|should) .. {ingredient=pasteurised_whites}", "(?:will|would|do|does|can|could|should) .. (?:keep|last|hold) .. {when}", "how long .. kept", "(?:hot|warm) (?:car|van|day|kitchen)", "(?:not|without|never|dont|didnt) (?:heating|heat|heated|cook|cooking|cooked) .. {ingredient=(whites|egg)}"],
-    [3, "unfilled", "(?:made|filled|filed|baked|boxed|froze|frozen|fridged) .. {when} .. (?:how long|good|ok|okay|eat|safe|until|till|sell|when)", "(?:can|could|may|should|must|do|does|need|needs|how) .. (?:fridge|freezer|refrigerator|refrigerate|refrigerated|freezing|freeze|frozen)", "(?:can|could|may|should|must|how) .. (?:sit|stay|be|leave|stand|keep|left) .. (?:out|unrefrigerated)", "how long .. (?:outside|unrefrigerated|stall|market)", "go in the fridge", "(?:store|storing|storage)", "(?:best|good|eaten) (?:by|before|until)", "{step=thaw}", "is (?:that|it|this) safe", "pasteuri[sz]ed", "(?:safe|spoil|spoiled|spoils|poison\\S*)", "food safety", "perishable", "water activity .. {number}", "aw (?:of |is |was )?{number}"],
-    [2, "{temperature} .. (?:stall|market|outside|out)", "(?:fridge|freezer|refrigerator|refrigerate|refrigerated|freezing|freeze|frozen)", "(?:sit|sits|stay|stays|be|leave|left|stand|keep|kept) .. (?:out|unrefrigerated)", "(?:left|sat|sitting|been|were|was|stood|forgot|standing) .. (?:out|counter|countertop|worktop|table|porch|car|stall|sun|overnight|room)"],
-    [1, "how long", "(?:filled|fridge|freezer|airtight|box)", "{step=thaw}", "(?:eat|sell|serve|keep|keeps)", "{when}"],
-    [-6, "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|write|add)", "(?:timer|alarm|ping|remind|countdown|buzz|ring me)"],
-    [-5, "(?:when|which|what) .. (?:did i|last) (?:make|bake|made)", "out of (?:five|ten|5|10)", "allergens?", "(?:ready|due|wanted|needed) .. {when}", "when (?:do|should|must) i (?:start|begin)"],
-    [-4, "out of (?:the |my )?{ingredient}", "(?:how|hw) (?:much|many) (?!days).. {dose}", "{weight} .. {chocolate}", "{weight} .. {ingredient=cream}", "save (?:the |my |this )?recipe", "(?:put|add|pantry|stock) .. {weight} .. {ingredient}", "{weight} .. {ingredient} .. (?:pantry|larder|cupboard|stock)", "(?:cost|margin|markup|price|charge)", "label"],
-    [-3, "mature|maturing|matured", "{symptom}", "how hot", "(?:ganache|chocolate) .. set", "oven", "how long (?:left|have i|do i|should i) .. {step=(rest|bake|cool)}", "{step=(rest|bake|cool)} .. how long", "how long .. {step=(rest|bake|cool|macaronage)}"],
+    [
+      4,
+      `how (?:long|many days) .. (?:in|at|on) (?:the |a |my )?${stored}`,
+      "(?:still|are they|is it|they) (?:good|ok|okay|fine|safe|edible|alright)",
+      "how long .. (?:keep|last|good for|stay (?:good|fresh|out)|sit out|be out)",
+      "(?:keep|last|lasts|keeps) .. (?:fridge|freezer)",
+      "(?:can|could|may|should|shall|do) i (?:freeze|refreeze)",
+      "freeze .. (?:how long|filled|macarons|them|it)",
+      "how .. thaw",
+      "shelf stable",
+      "(?:left|sat|sitting|been|stood|forgot|standing|out|counter|porch|overnight) .. (?:ok|okay|safe|good|toss|bin|chuck|throw|eat|sell|serve|still|fine|ruined|worry)",
+      "use by",
+      "(?:go|gone|going) (?:off|bad)",
+      "how (?:cold|warm) .. (?:fridge|freezer|refrigerator|stored|kept)",
+      "what temp\\S* .. (?:fridge|freezer|refrigerator|store|stored)",
+      "(?:ok|okay|safe|good|fine|alright|right) to (?:eat|sell|serve)",
+      "last day",
+      "(?:can|could|may|should|ought|still|to) .. (?:eat|serve|sell) (?:them|these|those|it)(?: still| now| today)?",
+      "(?:bin|toss|chuck|throw) (?:them|it|em|those|these)",
+      "(?:raw|unheated|uncooked|unpasteuri[sz]ed) .. {ingredient=(whites|egg|pasteurised_whites)}",
+      "(?:need|use|have to|must|should) .. {ingredient=pasteurised_whites}",
+      "(?:will|would|do|does|can|could|should) .. (?:keep|last|hold) .. {when}",
+      "how long .. kept",
+      "(?:hot|warm) (?:car|van|day|kitchen)",
+      "(?:not|without|never|dont|didnt) (?:heating|heat|heated|cook|cooking|cooked) .. {ingredient=(whites|egg)}",
+    ],
+    [
+      3,
+      "unfilled",
+      "(?:made|filled|filed|baked|boxed|froze|frozen|fridged) .. {when} .. (?:how long|good|ok|okay|eat|safe|until|till|sell|when)",
+      "(?:can|could|may|should|must|do|does|need|needs|how) .. (?:fridge|freezer|refrigerator|refrigerate|refrigerated|freezing|freeze|frozen)",
+      "(?:can|could|may|should|must|how) .. (?:sit|stay|be|leave|stand|keep|left) .. (?:out|unrefrigerated)",
+      "how long .. (?:outside|unrefrigerated|stall|market)",
+      "go in the fridge",
+      "(?:store|storing|storage)",
+      "(?:best|good|eaten) (?:by|before|until)",
+      "{step=thaw}",
+      "is (?:that|it|this) safe",
+      "pasteuri[sz]ed",
+      "(?:safe|spoil|spoiled|spoils|poison\\S*)",
+      "food safety",
+      "perishable",
+      "water activity .. {number}",
+      "aw (?:of |is |was )?{number}",
+    ],
+    [
+      2,
+      "{temperature} .. (?:stall|market|outside|out)",
+      "(?:fridge|freezer|refrigerator|refrigerate|refrigerated|freezing|freeze|frozen)",
+      "(?:sit|sits|stay|stays|be|leave|left|stand|keep|kept) .. (?:out|unrefrigerated)",
+      "(?:left|sat|sitting|been|were|was|stood|forgot|standing) .. (?:out|counter|countertop|worktop|table|porch|car|stall|sun|overnight|room)",
+    ],
+    [
+      1,
+      "how long",
+      "(?:filled|fridge|freezer|airtight|box)",
+      "{step=thaw}",
+      "(?:eat|sell|serve|keep|keeps)",
+      "{when}",
+    ],
+    [
+      -6,
+      "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|write|add)",
+      "(?:timer|alarm|ping|remind|countdown|buzz|ring me)",
+    ],
+    [
+      -5,
+      "(?:when|which|what) .. (?:did i|last) (?:make|bake|made)",
+      "out of (?:five|ten|5|10)",
+      "allergens?",
+      "(?:ready|due|wanted|needed) .. {when}",
+      "when (?:do|should|must) i (?:start|begin)",
+    ],
+    [
+      -4,
+      "out of (?:the |my )?{ingredient}",
+      "(?:how|hw) (?:much|many) (?!days).. {dose}",
+      "{weight} .. {chocolate}",
+      "{weight} .. {ingredient=cream}",
+      "save (?:the |my |this )?recipe",
+      "(?:put|add|pantry|stock) .. {weight} .. {ingredient}",
+      "{weight} .. {ingredient} .. (?:pantry|larder|cupboard|stock)",
+      "(?:cost|margin|markup|price|charge)",
+      "label",
+    ],
+    [
+      -3,
+      "mature|maturing|matured",
+      "{symptom}",
+      "how hot",
+      "(?:ganache|chocolate) .. set",
+      "oven",
+      "how long (?:left|have i|do i|should i) .. {step=(rest|bake|cool)}",
+      "{step=(rest|bake|cool)} .. how long",
+      "how long .. {step=(rest|bake|cool|macaronage)}",
+    ],
   ),
   examples: [
     { say: "I filled them this morning, how long in the fridge", inputs: { about: "fridge" } },
-    { say: "the filled ones were left on the counter 3 hours, still ok?", inputs: { about: "outside", out_min: 180 } },
+    {
+      say: "the filled ones were left on the counter 3 hours, still ok?",
+      inputs: { about: "outside", out_min: 180 },
+    },
     { say: "can i freeze filled macarons and for how long", inputs: { about: "freezer" } },
     { say: "how do i thaw them", inputs: { about: "thaw" } },
     { say: "how cold does the fridge have to be for filled macarons", inputs: { about: "cold" } },
     { say: "it was 95 F on the stall, how long can they stay out", inputs: { about: "outside", air_c: 35 } },
     { say: "i'm not heating the whites for my buttercream, is that safe", inputs: { about: "eggs" } },
-    { say: "the flavor bottle says shelf stable so the filled macarons can sit out right", inputs: { about: "shelf stable" } },
+    {
+      say: "the flavor bottle says shelf stable so the filled macarons can sit out right",
+      inputs: { about: "shelf stable" },
+    },
     { say: "should I toss them, they sat on the porch overnight", inputs: { about: "outside" } },
   ],
   elsewhere: [
@@ -72,7 +187,16 @@ export const keep = tool<KeepInputs>({
     { say: "which batches did i make last week", tool: "recall" },
     { say: "water activity of 110 g white chocolate and 70 g cream", tool: "ganache" },
   ],
-  rivals: [["about", "still"], ["out_min", "out_since", "overnight"], ["air_c", "fahrenheit", "hot"], ["made", "coming"], ["frozen", "frozen_days"], ["thawed"], ["on"], ["aw"]],
+  rivals: [
+    ["about", "still"],
+    ["out_min", "out_since", "overnight"],
+    ["air_c", "fahrenheit", "hot"],
+    ["made", "coming"],
+    ["frozen", "frozen_days"],
+    ["thawed"],
+    ["on"],
+    ["aw"],
+  ],
   read: readKeep,
   compute: answerKeep,
 });

@@ -20,7 +20,8 @@ export const allergenNamed = (id: string) => allergens.find((row) => row.id === 
  */
 export function bringsOf(name: string, taste: string | undefined, bottles: readonly Bottle[]): Brings {
   const row = ingredientNamed(name);
-  if (row && !taste) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
+  if (row && !taste)
+    return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
   const bottle = taste ? bottles.findLast((each) => each.taste === taste && each.allergens) : undefined;
   if (bottle?.allergens) return { sure: [...bottle.allergens], unsure: [] };
   if (row) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
@@ -33,11 +34,16 @@ export function tasteBrings(taste: string, name = `${taste} flavor`): Brings {
   const own = tasteAllergens.find((row) => row.taste === taste);
   const nut = tastes.find((row) => row.taste === taste)?.nut;
   const sure = own?.brings ?? (nut && nut !== "unknown" ? [nut] : []);
-  const unsure = own?.unsure ?? (nut === "unknown" ? "which nuts it is made of" : "the bottle's or the wrapper's own list");
+  const unsure =
+    own?.unsure ??
+    (nut === "unknown" ? "which nuts it is made of" : "the bottle's or the wrapper's own list");
   return { sure: [...sure], unsure: [`${name}: ${unsure}`] };
 }
 
 /** Gathers several, each once. */
 export function gather(list: readonly Brings[]): Brings {
-  return { sure: [...new Set(list.flatMap((each) => each.sure))], unsure: [...new Set(list.flatMap((each) => each.unsure))] };
+  return {
+    sure: [...new Set(list.flatMap((each) => each.sure))],
+    unsure: [...new Set(list.flatMap((each) => each.unsure))],
+  };
 }

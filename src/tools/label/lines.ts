@@ -15,7 +15,8 @@ const rowOf = (name: string) => labelNames.find((row) => row.name === name);
 const common = (name: string, market: Market) => rowOf(name)?.[market] ?? name;
 
 /** Ingredients whose own list only the wrapper has. */
-export const compounds = (ingredients: readonly Ingredient[]): string[] => ingredients.filter(({ name }) => rowOf(name)?.compound).map(({ name }) => name);
+export const compounds = (ingredients: readonly Ingredient[]): string[] =>
+  ingredients.filter(({ name }) => rowOf(name)?.compound).map(({ name }) => name);
 
 /** By weight, the heaviest first; equal weights keep the order in which they were said. 21 CFR 101.4(a); 1169/2011, Article 18. */
 export function inOrder(ingredients: readonly Ingredient[], market: Market): Ingredient[] {
@@ -44,12 +45,15 @@ function emphasised(name: string, ids: readonly string[]): string {
     const word = allergenNamed(id)?.eu;
     if (!word) return text;
     const found = new RegExp(`\\b${word}s?\\b`, "i");
-    return found.test(text) ? text.replace(found, (hit) => hit.toUpperCase()) : `${text} (${word.toUpperCase()})`;
+    return found.test(text)
+      ? text.replace(found, (hit) => hit.toUpperCase())
+      : `${text} (${word.toUpperCase()})`;
   }, name);
 }
 
 /** The names that a market's law has for allergens; those it doesn't know are left out. */
-export const declared = (ids: readonly string[], market: Market): string[] => [...new Set(ids.flatMap((id) => allergenNamed(id)?.[market] ?? []))].sort();
+export const declared = (ids: readonly string[], market: Market): string[] =>
+  [...new Set(ids.flatMap((id) => allergenNamed(id)?.[market] ?? []))].sort();
 
 export interface Net {
   grams: number;

@@ -23,45 +23,98 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const lines = read.lines.filter((each) => each.at[0] !== net?.at);
   if (lines.length > 0) {
     const unread = read.unread.filter((each) => namesSomething(each, reading));
-    return { ...common, want: want ?? "label", lines: lines.map(({ name, grams, thing }) => ({ name, grams, ...(flavored(thing) ? { taste: thing?.taste } : {}) })), ...(unread.length ? { unread } : {}) };
+    return {
+      ...common,
+      want: want ?? "label",
+      lines: lines.map(({ name, grams, thing }) => ({
+        name,
+        grams,
+        ...(flavored(thing) ? { taste: thing?.taste } : {}),
+      })),
+      ...(unread.length ? { unread } : {}),
+    };
   }
   const formulas = memory.names.formulas.filter((name) => reading.text.includes(name.toLowerCase()));
   if (formulas.length > 0) return { ...common, want: want ?? "label", formulas };
   if (want === "dates") return common;
   const asked = want === "allergens" ? asksAbout(reading) : [];
   const described = describe(reading, asked);
-  if (described) return { ...common, want: want === "label" && !memory.follows ? "label" : (want ?? "allergens"), ...described, ...(asked.length ? { asked } : {}) };
+  if (described)
+    return {
+      ...common,
+      want: want === "label" && !memory.follows ? "label" : (want ?? "allergens"),
+      ...described,
+      ...(asked.length ? { asked } : {}),
+    };
   const table = memory.table.recipe;
-  if (table?.length && !before) return { ...common, want: want ?? "label", lines: table.map(({ name, grams }) => ({ name, grams })), from_table: true };
+  if (table?.length && !before)
+    return {
+      ...common,
+      want: want ?? "label",
+      lines: table.map(({ name, grams }) => ({ name, grams })),
+      from_table: true,
+    };
   return common;
 }
 
 function wanted(reading: Reading): LabelInputs["want"] {
   if (/free\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
   if (/(?:is|are) there .*\bin\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
-  if (/\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/.test(reading.mask)) return "allergens";
-  if (/(?:best|use)[ -](?:by|before)|expir\w+|what dates?\b/.test(reading.text) && reading.amounts.every((each) => each.dim !== "weight")) return "dates";
+  if (
+    /\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/.test(
+      reading.mask,
+    )
+  )
+    return "allergens";
+  if (
+    /(?:best|use)[ -](?:by|before)|expir\w+|what dates?\b/.test(reading.text) &&
+    reading.amounts.every((each) => each.dim !== "weight")
+  )
+    return "dates";
   if (/\blabels?\b|ingredients? (?:list|line|statement)/.test(reading.mask)) return "label";
   return undefined;
 }
 
 function marketOf(reading: Reading): Draft {
   if (/\b(?:eu|e\.u\.|europe\w*|german\w*|french|irish)\b/.test(reading.text)) return { market: "eu" };
-  if (/\b(?:us|usa|u\.s\.|american?|fda|states) (?:label|form|version|rules?|law|one)|\b(?:usa|american|fda|united states)\b|for the (?:us|states)\b/.test(reading.text)) return { market: "us" };
+  if (
+    /\b(?:us|usa|u\.s\.|american?|fda|states) (?:label|form|version|rules?|law|one)|\b(?:usa|american|fda|united states)\b|for the (?:us|states)\b/.test(
+      reading.text,
+    )
+  )
+    return { market: "us" };
   return {};
 }
 
 /** "net weight 120 g", "net 5 oz", "120 g net". */
 function netWeight(reading: Reading): { input: Draft; at: number } | undefined {
-  const said = reading.amounts.find((each) => each.dim === "weight" && (/\bnet\b[\s\w:]{0,20}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) || /^\s*net\b/.test(reading.text.slice(each.at[1])) || (!each.of && /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])))));
+  const said = reading.amounts.find(
+    (each) =>
+      each.dim === "weight" &&
+      (/\bnet\b[\s\w:]{0,20}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) ||
+        /^\s*net\b/.test(reading.text.slice(each.at[1])) ||
+        (!each.of &&
+          /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(
+            reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0]),
+          ))),
+  );
   if (!said) return undefined;
   const ounces = said.unit === "oz" || said.unit === "lb";
-  return { at: said.at[0], input: ounces ? { net_oz: inBase(said.value, said.unit) / inBase(1, "oz") } : { net_g: inBase(said.value, said.unit) } };
+  return {
+    at: said.at[0],
+    input: ounces
+      ? { net_oz: inBase(said.value, said.unit) / inBase(1, "oz") }
+      : { net_g: inBase(said.value, said.unit) },
+  };
 }
 
 /** A piece without a weight that still names something to eat: it can't be dropped. Talk around the list can. */
 const namesSomething = (piece: string, reading: Reading) =>
-  reading.things.some((each) => piece.includes(each.text) && (each.ingredient || each.taste || each.dose || each.chocolate || each.base)) && !/\blabels?\b|\ball?erg/.test(piece);
+  reading.things.some(
+    (each) =>
+      piece.includes(each.text) &&
+      (each.ingredient || each.taste || each.dose || each.chocolate || each.base),
+  ) && !/\blabels?\b|\ball?erg/.test(piece);
 
 const flavored = (thing: Thing | undefined): boolean => Boolean(thing?.taste && !thing.ingredient);
 
@@ -79,23 +132,55 @@ const askedWords: readonly (readonly [RegExp, readonly string[]])[] = [
 /** The allergens behind "contain", "allergic to", "any", or before "free": what is asked about, not what is in it. */
 function asksAbout(reading: Reading): string[] {
   const words = wordsOf(reading);
-  const behind = /\b(?:contains?|allergic to|allergy to|free (?:of|from)|(?:is|are) there|any)\b(.*?)(?:\bin\b|,|\?|$)/.exec(words)?.[1] ?? "";
+  const behind =
+    /\b(?:contains?|allergic to|allergy to|free (?:of|from)|(?:is|are) there|any)\b(.*?)(?:\bin\b|,|\?|$)/.exec(
+      words,
+    )?.[1] ?? "";
   const before = /(\S+) ?free\b/.exec(words)?.[0] ?? "";
-  return [...new Set(askedWords.flatMap(([pattern, ids]) => (pattern.test(`${behind} ${before}`) ? ids : [])))];
+  return [
+    ...new Set(askedWords.flatMap(([pattern, ids]) => (pattern.test(`${behind} ${before}`) ? ids : []))),
+  ];
 }
 
-const isAllergenWord = (thing: Thing) => ["milk", "egg", "almonds"].includes(thing.ingredient ?? "") || (thing.taste === "sesame" && !thing.dose);
+const isAllergenWord = (thing: Thing) =>
+  ["milk", "egg", "almonds"].includes(thing.ingredient ?? "") || (thing.taste === "sesame" && !thing.dose);
 
 /** "hazelnut macarons": a taste alone, of which nobody said whether it is nut, paste or flavor. */
-const bareTaste = (thing: Thing): boolean => Boolean(thing.taste && (!thing.dose || thing.dose === "flavor") && (!thing.ingredient || thing.text === thing.taste));
+const bareTaste = (thing: Thing): boolean =>
+  Boolean(
+    thing.taste &&
+      (!thing.dose || thing.dose === "flavor") &&
+      (!thing.ingredient || thing.text === thing.taste),
+  );
 
 /** Mixes, chocolates, nuts and tastes by name. Macarons and "ones" bring their shells. */
 function describe(reading: Reading, asked: readonly string[]): Draft | undefined {
-  const mixes = [...new Set(reading.things.flatMap((each) => (each.base && each.base !== "filling" && each.base !== "batter" && each.base !== "meringue" ? [each.base] : [])))];
+  const mixes = [
+    ...new Set(
+      reading.things.flatMap((each) =>
+        each.base && each.base !== "filling" && each.base !== "batter" && each.base !== "meringue"
+          ? [each.base]
+          : [],
+      ),
+    ),
+  ];
   const named = reading.things
-    .filter((each) => (each.ingredient || each.chocolate || each.taste) && each.id !== "dates" && !(isAllergenWord(each) && asked.length > 0))
-    .map((each) => (bareTaste(each) ? { name: each.taste ?? each.text, taste: each.taste } : { name: nameOf(each) }));
-  const shells = reading.things.some((each) => each.count === "macarons" || each.count === "shells" || each.base === "batter") || /\bones?\b/.test(reading.mask);
+    .filter(
+      (each) =>
+        (each.ingredient || each.chocolate || each.taste) &&
+        each.id !== "dates" &&
+        !(isAllergenWord(each) && asked.length > 0),
+    )
+    .map((each) =>
+      bareTaste(each) ? { name: each.taste ?? each.text, taste: each.taste } : { name: nameOf(each) },
+    );
+  const shells =
+    reading.things.some(
+      (each) => each.count === "macarons" || each.count === "shells" || each.base === "batter",
+    ) || /\bones?\b/.test(reading.mask);
   if (!shells && mixes.length === 0 && named.length === 0) return undefined;
-  return { ...(shells || (mixes.length === 0 && named.length === 0) ? { mixes: ["shells", ...mixes] } : { mixes }), ...(named.length ? { named } : {}) };
+  return {
+    ...(shells || (mixes.length === 0 && named.length === 0) ? { mixes: ["shells", ...mixes] } : { mixes }),
+    ...(named.length ? { named } : {}),
+  };
 }

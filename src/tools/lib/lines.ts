@@ -1,7 +1,7 @@
 /** Ingredient lines in a sentence: what each weighs, and what couldn't be read, by its own words. */
 import { ingredients } from "../../../data/words/ingredients.ts";
 import type { Amount, Reading, Span, Thing } from "../contract/index.ts";
-import { isWhitesCount, type Weighed, weighed, white_g } from "./find.ts";
+import { type Weighed, weighed } from "./find.ts";
 import { gramsOfVolume } from "./portions.ts";
 import { plain } from "./show.ts";
 import { inBase } from "./units.ts";
@@ -19,12 +19,23 @@ export interface LinesRead {
   taken: string[];
 }
 
+/** What one of them weighs when it is counted. Source: USDA SR28, file WEIGHT, "large", NDB 01124, 01123, 01125. */
+const each_g: Readonly<Record<string, number>> = {
+  whites: 33,
+  "pasteurised whites": 33,
+  egg: 50,
+  "egg yolk": 17,
+};
+/** Above this a bare number beside eggs is grams. */
+const mostCounted = 24;
+
 const joints = /[,;:+&]|\band\b|\bplus\b/g;
-const filler = /\b(?:of|the|a|an|some|and|about|approx\w*|ca|roughly|my|g|in|with|for|to|then|please|pls|each|bags?|packs?|packets?|boxe?s?|tubs?|jars?|blocks?|total|all|altogether|it|them|that|is|are)\b/g;
+const filler =
+  /\b(?:of|the|a|an|some|and|about|approx\w*|ca|roughly|my|g|in|with|for|to|then|please|pls|each|bags?|packs?|packets?|boxe?s?|tubs?|jars?|blocks?|total|all|altogether|it|them|that|is|are)\b/g;
 
 /**
  * The lines of the part of a sentence from `from` to `to` (characters of reading.text). A range counts as its middle,
- * a volume by the portion table, a bare number of whites 33 g each.
+ * a volume by the portion table, eggs by number as large ones.
  */
 export function readLines(reading: Reading, from = 0, to = reading.text.length): LinesRead {
   const found = weighed(reading);
@@ -69,13 +80,17 @@ function addLine(
 ): void {
   const known = found.find((each) => each.amount === amount);
   const name = amount.of ? nameOf(amount.of) : unknownName(alone, amount, reading);
-  const grams = known ? known.grams : isWhitesCount(amount) ? amount.value * white_g : undefined;
+  const one =
+    amount.dim === "number" && amount.unit === "" && amount.value <= mostCounted
+      ? each_g[amount.of?.ingredient ?? ""]
+      : undefined;
+  const grams = one !== undefined ? amount.value * one : known?.grams;
   if (grams === undefined || name === undefined) return;
-  const high = amount.high === undefined ? undefined : highOf(amount);
+  const high = amount.high === undefined || one !== undefined ? undefined : highOf(amount);
   const taken = high === undefined ? grams : (grams + high) / 2;
   if (high !== undefined) out.taken.push(`${amount.text} ${name}: the middle, ${plain(taken)} g`);
   if (known?.estimate) out.taken.push(`${amount.text} ${name}: ${plain(grams)} g by the portion table`);
-  if (!known) out.taken.push(`${plain(amount.value)} ${name}: ${white_g} g each`);
+  if (one !== undefined) out.taken.push(`${plain(amount.value)} ${name}: ${one} g each`);
   out.lines.push({ name, grams: taken, at: amount.at, ...(amount.of ? { thing: amount.of } : {}) });
 }
 

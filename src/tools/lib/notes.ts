@@ -26,7 +26,11 @@ export function noteFigures(note: Partial<Note>): Figure[] {
     ["rest", note.rest_min, "min"],
     ["mature", note.mature_h === undefined ? undefined : note.mature_h * 60, "min"],
     ...(note.weights ?? []).map((each): [string, number, string] => [each.name, each.grams, "g"]),
-    ...(note.doses ?? []).map((each): [string, number, string] => [`share ${each.flavor}`, each.percent, "%"]),
+    ...(note.doses ?? []).map((each): [string, number, string] => [
+      `share ${each.flavor}`,
+      each.percent,
+      "%",
+    ]),
     ["rating", note.rating, ""],
   ];
   return rows.flatMap(([name, value, unit]) => (value === undefined ? [] : [{ name, value, unit }]));
@@ -34,7 +38,8 @@ export function noteFigures(note: Partial<Note>): Figure[] {
 
 /** What was read from a note, in a line: "pistachio, 36 macarons, 148 °C, baked 16 min, hollow, 9 out of 10". */
 export function readAs(note: Partial<Note>): string {
-  const bit = (value: number | undefined, text: (value: string) => string) => (value === undefined ? [] : [text(plain(value))]);
+  const bit = (value: number | undefined, text: (value: string) => string) =>
+    value === undefined ? [] : [text(plain(value))];
   return [
     ...(note.flavors?.length ? [listed(note.flavors)] : []),
     ...bit(note.macarons, (n) => `${n} macarons`),
@@ -54,7 +59,9 @@ export function readAs(note: Partial<Note>): string {
 }
 
 /** "Fri 13 Mar: tops cracked, oven ran hot". */
-export const noteLine = (note: Note, now_ms: number): string => `${friendlyDay(note.date, now_ms)}: ${note.text}`;
+export const noteLine = (note: Note, now_ms: number): string =>
+  `${friendlyDay(note.date, now_ms)}: ${note.text}`;
 
 /** Notes of the same day keep the order in which they were made; the newest first. */
-export const newestFirst = (a: Note, b: Note): number => (a.date === b.date ? b.id - a.id : a.date < b.date ? 1 : -1);
+export const newestFirst = (a: Note, b: Note): number =>
+  a.date === b.date ? b.id - a.id : a.date < b.date ? 1 : -1;

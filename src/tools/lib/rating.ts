@@ -13,7 +13,18 @@ export interface Rating {
 /** What a rating can be out of; "2 out of 3 trays" is none. */
 const scales = new Set([5, 10, 20, 100]);
 const stars = new Set(["star", "stars"]);
-const marks = new Set(["rated", "rate", "rating", "score", "scored", "scores", "solid", "marks", "gave", "give"]);
+const marks = new Set([
+  "rated",
+  "rate",
+  "rating",
+  "score",
+  "scored",
+  "scores",
+  "solid",
+  "marks",
+  "gave",
+  "give",
+]);
 const fillers = new Set(["it", "them", "these", "a", "an", "at", "of", "as", "was", "is", ":"]);
 
 /** The first rating in some pieces. */
@@ -25,14 +36,16 @@ export function ratingIn(some: readonly Piece[]): Rating | undefined {
   return undefined;
 }
 
-const bare = (piece: Piece | undefined) => (piece?.amount?.dim === "number" && piece.amount.unit === "" ? piece.amount : undefined);
+const bare = (piece: Piece | undefined) =>
+  piece?.amount?.dim === "number" && piece.amount.unit === "" ? piece.amount : undefined;
 
 /** "9 out of 10", "4.5 / 5", "9/10". Shells and trays behind it make it a share, not a rating. */
 function outOf(some: readonly Piece[], at: number): Rating | undefined {
   const up = bare(some[at]);
   if (!up) return undefined;
   const words = some.slice(at + 1, at + 4).map((each) => each.text);
-  if (up.fraction && /^\d+\/\d+$/.test(some[at]?.text ?? "")) return make(up.fraction[0], up.fraction[1], some, at, at + 1);
+  if (up.fraction && /^\d+\/\d+$/.test(some[at]?.text ?? ""))
+    return make(up.fraction[0], up.fraction[1], some, at, at + 1);
   const joint = words[0] === "out" && words[1] === "of" ? 3 : words[0] === "/" ? 2 : 0;
   const down = joint ? bare(some[at + joint]) : undefined;
   return down && !up.fraction ? make(up.value, down.value, some, at, at + joint + 1) : undefined;
@@ -41,7 +54,9 @@ function outOf(some: readonly Piece[], at: number): Rating | undefined {
 /** "4 stars", "a five star batch". */
 function starred(some: readonly Piece[], at: number): Rating | undefined {
   const count = bare(some[at]);
-  return count && !count.fraction && stars.has(some[at + 1]?.text ?? "") ? make(count.value, 5, some, at, at + 2) : undefined;
+  return count && !count.fraction && stars.has(some[at + 1]?.text ?? "")
+    ? make(count.value, 5, some, at, at + 2)
+    : undefined;
 }
 
 /** "rated 8", "gave it an 8": out of ten. */
@@ -56,11 +71,30 @@ function rated(some: readonly Piece[], at: number): Rating | undefined {
   return counts ? make(mark.value, 10, some, at, at + 1) : undefined;
 }
 
-function make(up: number, down: number, some: readonly Piece[], from: number, next: number): Rating | undefined {
+function make(
+  up: number,
+  down: number,
+  some: readonly Piece[],
+  from: number,
+  next: number,
+): Rating | undefined {
   const behind = some.slice(next, next + 3);
-  const isShare = behind.some((each) => each.thing?.symptom !== undefined || (each.thing?.count !== undefined && each.thing.count !== "batches") || ["were", "had", "cracked"].includes(each.text));
-  if (!scales.has(down) || up < 0 || (isShare && some[from]?.amount?.of === undefined && behind[0]?.text !== ",")) return undefined;
+  const isShare = behind.some(
+    (each) =>
+      each.thing?.symptom !== undefined ||
+      (each.thing?.count !== undefined && each.thing.count !== "batches") ||
+      ["were", "had", "cracked"].includes(each.text),
+  );
+  if (
+    !scales.has(down) ||
+    up < 0 ||
+    (isShare && some[from]?.amount?.of === undefined && behind[0]?.text !== ",")
+  )
+    return undefined;
   const withStars = stars.has(some[next]?.text ?? "") ? next + 1 : next;
-  const said = some.slice(from, withStars).map((each) => each.text).join(" ");
+  const said = some
+    .slice(from, withStars)
+    .map((each) => each.text)
+    .join(" ");
   return { rating: Math.min(10, (up / down) * 10), said, at: [from, withStars] };
 }

@@ -3,16 +3,34 @@ import type { Piece } from "./pieces.ts";
 
 /** Behind these a flavor is only a comparison or the one that it was not. */
 const aside = new Set(["than", "like", "not", "versus", "vs", "unlike"]);
-const heads = new Set(["batch", "batches", "macarons", "macaron", "macs", "mac", "shells", "ones", "one", "note", "notes"]);
+const heads = new Set([
+  "batch",
+  "batches",
+  "macarons",
+  "macaron",
+  "macs",
+  "mac",
+  "shells",
+  "ones",
+  "one",
+  "note",
+  "notes",
+]);
 /** Words that stand before "batch" and name no flavor. */
 const talk = new Set(
-  "a an the my our your this that these those some any all every each last latest first second third next other another new old best worst good bad great big small little whole half same which what how many much of in for with from to on and or but was were is are did do had have i we it they them made make baked bake note log record show me today todays yesterday yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get gave rate rated about again also yet so far lovely nice pretty".split(" "),
+  "you us please can could would should take leave a an the my our your this that these those some any all every each last latest first second third next other another new old best worst good bad great big small little whole half same which what how many much of in for with from to on and or but was were is are did do had have i we it they them made make baked bake note log record show me today todays yesterday yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get gave rate rated about again also yet so far nice pretty".split(
+    " ",
+  ),
 );
 
 /** Each taste once, in order; chocolates and what stands before "batch" count too. */
 export function tastesIn(some: readonly Piece[]): string[] {
   const found = some.flatMap((piece, at) => {
-    if (aside.has(some[at - 1]?.text ?? "") || (some[at - 1]?.text === "the" && aside.has(some[at - 2]?.text ?? ""))) return [];
+    if (
+      aside.has(some[at - 1]?.text ?? "") ||
+      (some[at - 1]?.text === "the" && aside.has(some[at - 2]?.text ?? ""))
+    )
+      return [];
     const taste = tasteOf(piece, some, at) ?? named(some, at);
     return taste === undefined ? [] : [taste];
   });

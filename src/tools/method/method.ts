@@ -24,7 +24,9 @@ const how =
   "(?:how (?:do|should|shall|can|would|must|does) (?:i|you|we|one|it)|how to|how (?:is|are)|(?:whats|what is) the (?:\\S+ )?(?:way|trick|method|technique|order|procedure)|(?:do|should|can|must|shall) (?:i|we|you)|when (?:do|does|should|can|shall|is|are) (?:i|we|you|the)|(?:in )?(?:what|which) order|(?:tell me|explain|show me) how|steps (?:for|to|of)|do they need|do (?:shells|macarons) need)";
 const words = (id: string) => `(?:${methodRows.find((row) => row.id === id)?.words.join("|")})`;
 const named = methodRows
-  .filter((row) => !["bake", "buttercream", "ganache", "color", "whole bake", "whites heated"].includes(row.id))
+  .filter(
+    (row) => !["bake", "buttercream", "ganache", "color", "whole bake", "whites heated"].includes(row.id),
+  )
   .map((row) => words(row.id));
 
 export const method = tool<MethodInputs>({
@@ -48,11 +50,11 @@ export const method = tool<MethodInputs>({
       `(?:when|where|how) .. ${words("color")} .. (?:go|goes|in|added)`,
       `when .. add .. ${words("color")}`,
     ],
-    [3, `(?:${heat}|${time}|${how}) .. ${words("whites heated")}`],
+    [2, `(?:${heat}|${time}|${how}) .. ${words("whites heated")}`],
     [
       3,
       `${time} .. (?:{base=ganache}|wait before) .. (?:stir|wait)`,
-      `${heat} .. (?:{base}|{ingredient=cream|whites})`,
+      `${heat} .. (?:{base=ganache}|{ingredient=cream})`,
     ],
     [1, ...named, "{step}"],
     [

@@ -13,28 +13,54 @@ import type { NoteInputs } from "./note.ts";
 export function answerNote(inputs: NoteInputs, world: World): Outcome {
   if (inputs.do === "add") return add(inputs, world);
   const target = targetOf(inputs, world.notes);
-  if (!target) return { status: "impossible", headline: inputs.about?.length ? `There is no note of ${listed(inputs.about)}.` : "There is no note yet." };
+  if (!target)
+    return {
+      status: "impossible",
+      headline: inputs.about?.length
+        ? `There is no note of ${listed(inputs.about)}.`
+        : "There is no note yet.",
+    };
   if (inputs.do === "remove") return remove(target, world);
-  if (!inputs.text) return asking(inputs.do === "append" ? "What shall I add?" : "What should it say?", "text");
+  if (!inputs.text)
+    return asking(inputs.do === "append" ? "What shall I add?" : "What should it say?", "text");
   if (inputs.do === "append") return append(inputs, target, world);
   return correct(inputs, target, world);
 }
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 
 /** The note on the table, the last of a flavor, or the last that was written. */
 function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined {
   const onTable = notes.find((each) => each.id === inputs.note);
   if (onTable) return onTable;
   const about = inputs.about ?? [];
-  const fitting = notes.filter((each) => about.every((taste) => each.flavors.some((own) => isTaste(taste, own))));
+  const fitting = notes.filter((each) =>
+    about.every((taste) => each.flavors.some((own) => isTaste(taste, own))),
+  );
   return about.length ? [...fitting].sort(newestFirst)[0] : fitting.toSorted((a, b) => b.id - a.id)[0];
 }
 
 /** The fields of a record's note that facts give; empty lists are left out of a change. */
 export function fieldsOf(facts: Facts): Partial<Note> {
-  const { absent: _absent, loose_min: _times, loose: _loose, wrong: _wrong, wrong_flavors: _flavors, assumed: _assumed, ...fields } = facts;
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0)));
+  const {
+    absent: _absent,
+    loose_min: _times,
+    loose: _loose,
+    wrong: _wrong,
+    wrong_flavors: _flavors,
+    assumed: _assumed,
+    ...fields
+  } = facts;
+  return Object.fromEntries(
+    Object.entries(fields).filter(
+      ([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0),
+    ),
+  );
 }
 
 function add(inputs: NoteInputs, world: World): Outcome {
@@ -42,7 +68,14 @@ function add(inputs: NoteInputs, world: World): Outcome {
   const day = dayFor(inputs, world);
   if (!day.ok) return { status: "impossible", headline: day.why };
   const fields = fieldsOf(inputs.facts);
-  const entry = { date: day.date, noted_ms: world.now_ms, text: inputs.text, flavors: [], problems: [], ...fields };
+  const entry = {
+    date: day.date,
+    noted_ms: world.now_ms,
+    text: inputs.text,
+    flavors: [],
+    problems: [],
+    ...fields,
+  };
   const flavors = inputs.facts.flavors;
   return {
     ...shown({ id: 0, ...entry }, `Noted for ${friendlyDay(day.date, world.now_ms)}`),
@@ -53,7 +86,10 @@ function add(inputs: NoteInputs, world: World): Outcome {
   };
 }
 
-function dayFor(inputs: NoteInputs, world: World): { ok: true; date: string; assumed: string[] } | { ok: false; why: string } {
+function dayFor(
+  inputs: NoteInputs,
+  world: World,
+): { ok: true; date: string; assumed: string[] } | { ok: false; why: string } {
   if (!inputs.when) return { ok: true, date: localDay(world.now_ms), assumed: [] };
   const moment = behind(inputs.when, world.now_ms);
   return moment.ok ? { ok: true, date: moment.day, assumed: moment.assumed } : { ok: false, why: moment.why };
@@ -64,7 +100,12 @@ const withAssumed = (assumed: readonly string[]) => (assumed.length ? { assumed:
 /** The note as an answer: what was read from it, as a line, as figures and as an item. */
 function shown(note: Note, head: string): Outcome {
   const read = readAs(note);
-  return { status: "answered", headline: `${head}: ${read || note.text}`, figures: noteFigures(note), items: [noteItem(note)] };
+  return {
+    status: "answered",
+    headline: `${head}: ${read || note.text}`,
+    figures: noteFigures(note),
+    items: [noteItem(note)],
+  };
 }
 
 function changed(target: Note, patch: Partial<Note>, head: string, change: string): Outcome {
@@ -72,10 +113,13 @@ function changed(target: Note, patch: Partial<Note>, head: string, change: strin
   return { ...shown({ ...target, ...patch }, head), effects: [effect], change, leaves: { note: target.id } };
 }
 
-const union = <T>(a: readonly T[] | undefined, b: readonly T[] | undefined): T[] => [...new Set([...(a ?? []), ...(b ?? [])])];
+const union = <T>(a: readonly T[] | undefined, b: readonly T[] | undefined): T[] => [
+  ...new Set([...(a ?? []), ...(b ?? [])]),
+];
 
 /** What a note is called: "pistachio", else its day. */
-const nameOf = (note: Note, world: World) => (note.flavors.length ? listed(note.flavors) : friendlyDay(note.date, world.now_ms));
+const nameOf = (note: Note, world: World) =>
+  note.flavors.length ? listed(note.flavors) : friendlyDay(note.date, world.now_ms);
 
 function append(inputs: NoteInputs, target: Note, world: World): Outcome {
   const fields = inputs.facts ? fieldsOf(inputs.facts) : {};
@@ -89,7 +133,10 @@ function append(inputs: NoteInputs, target: Note, world: World): Outcome {
     ...(fields.doses ? { doses: [...(target.doses ?? []), ...fields.doses] } : {}),
   };
   const name = nameOf(target, world);
-  return { ...changed(target, patch, "Added", `what was added to the ${name} note`), ...withAssumed(inputs.facts?.assumed ?? []) };
+  return {
+    ...changed(target, patch, "Added", `what was added to the ${name} note`),
+    ...withAssumed(inputs.facts?.assumed ?? []),
+  };
 }
 
 function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
@@ -103,7 +150,15 @@ function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
     text: `${target.text.replace(/[\s.,;]+$/, "")}; corrected: ${inputs.text}`,
   };
   const name = nameOf({ ...target, ...patch }, world);
-  return { ...changed(target, patch, day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : "Corrected", `the correction of the ${name} note`), ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]) };
+  return {
+    ...changed(
+      target,
+      patch,
+      day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : "Corrected",
+      `the correction of the ${name} note`,
+    ),
+    ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]),
+  };
 }
 
 function remove(target: Note, world: World): Outcome {

@@ -11,7 +11,14 @@ const timeFields = { bake: "bake_min", rest: "rest_min", mature: "mature_h" } as
 type Step = keyof typeof timeFields;
 
 /** What a note's number can be, for one that was said without a unit. °C, min, pieces. */
-const plausible = { oven_c: [100, 260], bake_min: [5, 30], rest_min: [5, 240], macarons: [1, 1000], shells: [1, 2000], trays: [1, 20] } as const;
+const plausible = {
+  oven_c: [100, 260],
+  bake_min: [5, 30],
+  rest_min: [5, 240],
+  macarons: [1, 1000],
+  shells: [1, 2000],
+  trays: [1, 20],
+} as const;
 type Field = keyof typeof plausible;
 
 export function correction(facts: Facts, note: Note, step: NoteInputs["step"]): Corrected {
@@ -27,25 +34,43 @@ export function correction(facts: Facts, note: Note, step: NoteInputs["step"]): 
   const [minutes] = facts.loose_min;
   if (minutes !== undefined) {
     const meant = step ?? stepMeant(minutes, facts.wrong, note);
-    if (!meant) return { question: `Was that the baking or the resting? ${plain(minutes)} min can be both.`, slot: "step" };
+    if (!meant)
+      return {
+        question: `Was that the baking or the resting? ${plain(minutes)} min can be both.`,
+        slot: "step",
+      };
     patch[timeFields[meant]] = meant === "mature" ? minutes / 60 : minutes;
   }
   const [number] = facts.loose;
   const hasOther = minutes !== undefined || Object.keys(fields).length > 0;
   if (number === undefined || hasOther) return { patch };
   const field = fieldMeant(number, facts.wrong, note);
-  return field ? { patch: { ...patch, [field]: number } } : { question: `What is ${plain(number)}? Say it with its unit, like ${plain(number)} min.`, slot: "text" };
+  return field
+    ? { patch: { ...patch, [field]: number } }
+    : {
+        question: `What is ${plain(number)}? Say it with its unit, like ${plain(number)} min.`,
+        slot: "text",
+      };
 }
 
 /** The time that had the wrong number, or the only one there is; a number that could be either is asked about. */
 function stepMeant(minutes: number, wrong: readonly number[], note: Note): Step | undefined {
-  const own: Record<Step, number | undefined> = { bake: note.bake_min, rest: note.rest_min, mature: note.mature_h === undefined ? undefined : note.mature_h * 60 };
+  const own: Record<Step, number | undefined> = {
+    bake: note.bake_min,
+    rest: note.rest_min,
+    mature: note.mature_h === undefined ? undefined : note.mature_h * 60,
+  };
   const steps = Object.keys(own) as Step[];
   const named = steps.find((each) => own[each] !== undefined && wrong.includes(own[each]));
   if (named) return named;
   const there = steps.filter((each) => own[each] !== undefined);
   if (there.length === 1) return there[0];
-  if (there.length > 1) return there.find((each) => isNear(own[each] ?? 0, minutes) && there.every((other) => other === each || !isNear(own[other] ?? 0, minutes)));
+  if (there.length > 1)
+    return there.find(
+      (each) =>
+        isNear(own[each] ?? 0, minutes) &&
+        there.every((other) => other === each || !isNear(own[other] ?? 0, minutes)),
+    );
   return minutes <= 20 ? "bake" : undefined;
 }
 
@@ -55,17 +80,24 @@ function fieldMeant(number: number, wrong: readonly number[], note: Note): Field
   const fields = Object.keys(plausible) as Field[];
   const named = fields.filter((each) => note[each] !== undefined && wrong.includes(note[each]));
   if (named.length === 1) return named[0];
-  const there = fields.filter((each) => note[each] !== undefined && number >= plausible[each][0] && number <= plausible[each][1]);
+  const there = fields.filter(
+    (each) => note[each] !== undefined && number >= plausible[each][0] && number <= plausible[each][1],
+  );
   return there.length === 1 ? there[0] : undefined;
 }
 
 /** "lime, not lemon": lime takes lemon's place; with one flavor in the note the new one takes its place. */
 function flavorsNow(facts: Facts, note: Note): string[] {
-  if (facts.wrong_flavors.length) return [...new Set([...note.flavors.filter((each) => !facts.wrong_flavors.includes(each)), ...facts.flavors])];
+  if (facts.wrong_flavors.length)
+    return [
+      ...new Set([...note.flavors.filter((each) => !facts.wrong_flavors.includes(each)), ...facts.flavors]),
+    ];
   return note.flavors.length <= 1 ? facts.flavors : [...new Set([...note.flavors, ...facts.flavors])];
 }
 
-const problemsNow = (facts: Facts, note: Note): string[] => [...new Set([...note.problems.filter((each) => !facts.absent.includes(each)), ...facts.problems])];
+const problemsNow = (facts: Facts, note: Note): string[] => [
+  ...new Set([...note.problems.filter((each) => !facts.absent.includes(each)), ...facts.problems]),
+];
 
 function replaced<T>(old: readonly T[], now: readonly T[], key: (each: T) => string): T[] {
   return [...old.filter((each) => !now.some((other) => key(other) === key(each))), ...now];

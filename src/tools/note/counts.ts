@@ -3,15 +3,45 @@ import { praise } from "../../../data/words/symptoms.ts";
 import { isSign, type Piece } from "../lib/pieces.ts";
 import type { Found } from "./heat.ts";
 
-const made = new Set(["made", "got", "makes", "make", "gave", "yielded", "yield", "total", "totalling", "came"]);
+const made = new Set([
+  "made",
+  "got",
+  "makes",
+  "make",
+  "gave",
+  "yielded",
+  "yield",
+  "total",
+  "totalling",
+  "came",
+]);
 /** Behind these a number tells what was lost, not what was made. */
-const losses = new Set(["lost", "binned", "threw", "dropped", "ate", "broke", "sold", "gave", "only", "except", "but"]);
+const losses = new Set([
+  "lost",
+  "binned",
+  "threw",
+  "dropped",
+  "ate",
+  "broke",
+  "sold",
+  "gave",
+  "only",
+  "except",
+  "but",
+]);
 
 export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
   const found: Omit<Found, "assumed"> = { found: {}, taken: [] };
   some.forEach((piece, at) => {
     const { amount } = piece;
-    if (amount?.dim !== "number" || amount.unit !== "" || amount.fraction || !Number.isInteger(amount.value) || amount.value < 1) return;
+    if (
+      amount?.dim !== "number" ||
+      amount.unit !== "" ||
+      amount.fraction ||
+      !Number.isInteger(amount.value) ||
+      amount.value < 1
+    )
+      return;
     if (isDamage(some, at)) return;
     const what = amount.of?.count ?? (isAll(some, at) ? "macarons" : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
@@ -27,7 +57,8 @@ function isAll(some: readonly Piece[], at: number): boolean {
   const value = some[at]?.amount?.value ?? 0;
   if (first?.text === "of" && ["them", "em", "these", "those"].includes(second)) return true;
   if (first?.text === "in" && second === "total") return true;
-  const ends = first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
+  const ends =
+    first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
   return made.has(before) && ends && value >= 4;
 }
 
@@ -36,7 +67,8 @@ const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.
 /** "3 shells cracked", "no feet on one tray", "two hollow", "2 of them had no feet", "lost 4 shells". */
 function isDamage(some: readonly Piece[], at: number): boolean {
   if (losses.has(some[at - 1]?.text ?? "") && some[at - 1]?.text !== "gave") return true;
-  if (some.slice(Math.max(0, at - 3), at).some(isFault) && !some.slice(Math.max(0, at - 3), at).some(isSign)) return true;
+  if (some.slice(Math.max(0, at - 3), at).some(isFault) && !some.slice(Math.max(0, at - 3), at).some(isSign))
+    return true;
   for (let next = at + 1; next < some.length && next <= at + 5; next++) {
     const each = some[next] as Piece;
     if (isFault(each)) return !isJoined(some.slice(at, next));

@@ -49,10 +49,12 @@ export function factsOf(reading: Reading, from = 0): Facts {
   const some = pieces(reading).slice(from);
   const rating = ratingIn(some);
   // A rating's numbers are taken; nothing else may read them again.
-  const rest = some.map((each, at): Piece => (rating && at >= rating.at[0] && at < rating.at[1] ? { text: each.text } : each));
+  const rest = some.map(
+    (each, at): Piece => (rating && at >= rating.at[0] && at < rating.at[1] ? { text: each.text } : each),
+  );
   const flavors = tastesIn(some);
   const wrongAt = new Set(rest.flatMap((each, at) => (each.amount && isWrong(rest, at) ? [at] : [])));
-  const wrong = [...wrongAt].map((at) => valueOf(rest[at]));
+  const wrong = [...wrongAt].map((at) => valueIn(rest[at]));
   const said = rest.map((each, at): Piece => (wrongAt.has(at) ? { text: each.text } : each));
   const oven = ovenIn(said);
   const times = timesIn(said);
@@ -73,7 +75,11 @@ export function factsOf(reading: Reading, from = 0): Facts {
     ...weights.found,
     ...(doses.length ? { doses } : {}),
     loose_min: times.loose,
-    loose: said.flatMap((each, at) => (each.amount?.dim === "number" && !each.amount.fraction && !each.amount.of && !taken.has(at) ? [each.amount.value] : [])),
+    loose: said.flatMap((each, at) =>
+      each.amount?.dim === "number" && !each.amount.fraction && !each.amount.of && !taken.has(at)
+        ? [each.amount.value]
+        : [],
+    ),
     wrong,
     wrong_flavors: tastesIn(some.filter((_, at) => ["not"].includes(some[at - 1]?.text ?? ""))),
     assumed: [...oven.assumed, ...times.assumed],
@@ -81,22 +87,67 @@ export function factsOf(reading: Reading, from = 0): Facts {
 }
 
 /** "17 min not 15": the number behind "not" is the one that was wrong. */
-const isWrong = (some: readonly Piece[], at: number) => some[at - 1]?.text === "not" || (some[at - 2]?.text === "instead" && some[at - 1]?.text === "of");
+const isWrong = (some: readonly Piece[], at: number) =>
+  some[at - 1]?.text === "not" || (some[at - 2]?.text === "instead" && some[at - 1]?.text === "of");
 
-const valueOf = (piece: Piece | undefined) => {
+const valueIn = (piece: Piece | undefined) => {
   const { dim, value = 0, unit = "" } = piece?.amount ?? {};
   return dim === "time" ? inBase(value, unit) : value;
 };
 
-const negations = new Set(["no", "not", "none", "never", "without", "isnt", "wasnt", "werent", "arent", "didnt", "zero", "nothing", "hardly", "barely", "neither", "nor", "0"]);
-const bridges = new Set(["a", "any", "at", "all", "of", "them", "were", "was", "are", "is", "single", "one", "the", "too", "so", "very", "really", "got", "get", "came", "out", "sign", "ever", "even", "that"]);
+const negations = new Set([
+  "no",
+  "not",
+  "none",
+  "never",
+  "without",
+  "isnt",
+  "wasnt",
+  "werent",
+  "arent",
+  "didnt",
+  "zero",
+  "nothing",
+  "hardly",
+  "barely",
+  "neither",
+  "nor",
+  "0",
+]);
+const bridges = new Set([
+  "a",
+  "any",
+  "at",
+  "all",
+  "of",
+  "them",
+  "were",
+  "was",
+  "are",
+  "is",
+  "single",
+  "one",
+  "the",
+  "too",
+  "so",
+  "very",
+  "really",
+  "got",
+  "get",
+  "came",
+  "out",
+  "sign",
+  "ever",
+  "even",
+  "that",
+]);
 const rowOf = new Map(symptoms.map((row) => [row.id, row]));
 
 /** What went wrong, what went well, and what is said not to have gone wrong. */
 function flaws(some: readonly Piece[]): Pick<Facts, "problems" | "praise" | "absent"> {
   const [problems, praise, absent] = [new Set<string>(), new Set<string>(), new Set<string>()];
   some.forEach((piece, at) => {
-    const id = piece.thing?.symptom;
+    const id = piece.thing?.symptom ?? bareFault(some, at);
     if (!id || !belongs(id, piece, some)) return;
     if (praised.includes(id)) praise.add(id);
     else if (isDenied(some, at)) absent.add(id);
@@ -105,11 +156,22 @@ function flaws(some: readonly Piece[]): Pick<Facts, "problems" | "praise" | "abs
   return { problems: [...problems], praise: [...praise], absent: [...absent] };
 }
 
+/** "wonky and cracked 3/10": before a number the reader takes "cracked" for what is done to eggs. */
+function bareFault(some: readonly Piece[], at: number): string | undefined {
+  const isEggs = some
+    .slice(at + 1, at + 5)
+    .some((each) => ["whites", "egg"].includes(each.thing?.ingredient ?? each.amount?.of?.ingredient ?? ""));
+  return !some[at]?.thing && some[at]?.text === "cracked" && !isEggs ? "cracked tops" : undefined;
+}
+
 /** "split" in a note is a fault only with its ganache or buttercream beside it, not in "split the batter in two". */
 function belongs(id: string, piece: Piece, some: readonly Piece[]): boolean {
   const of = rowOf.get(id)?.of;
   if (!of || piece.text.includes(of)) return true;
-  return some.some((each) => each.thing?.base === of || (each.thing?.base === "filling" && of !== "batter" && of !== "meringue"));
+  return some.some(
+    (each) =>
+      each.thing?.base === of || (each.thing?.base === "filling" && of !== "batter" && of !== "meringue"),
+  );
 }
 
 /** "no", "not", "none of them were" before it, with only small words between. */

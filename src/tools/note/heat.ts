@@ -1,7 +1,7 @@
 /** The oven's heat and the times of a note, each to its step by the words beside it. */
 import type { Amount } from "../contract/index.ts";
-import { plain } from "../lib/show.ts";
 import { isSign, type Piece } from "../lib/pieces.ts";
+import { plain } from "../lib/show.ts";
 import { celsius, inBase } from "../lib/units.ts";
 import type { Facts } from "./facts.ts";
 
@@ -17,45 +17,74 @@ const [coolest_c, hottest_c] = [90, 260];
 
 /** The oven in °C: a temperature in reach of one, or a bare number behind "oven" or "baked at". */
 export function ovenIn(some: readonly Piece[]): Found {
-  const heats = some.flatMap((each, at) => (each.amount?.dim === "temperature" && !isElsewhere(some, at) ? [at] : []));
-  const at = heats.find((each) => isOven(heatOf(some[each]?.amount).c)) ?? some.findIndex((_, i) => isBareHeat(some, i));
+  const heats = some.flatMap((each, at) =>
+    each.amount?.dim === "temperature" && !isElsewhere(some, at) ? [at] : [],
+  );
+  const at =
+    heats.find((each) => isOven(heatOf(some[each]?.amount).c)) ??
+    some.findIndex((_, i) => isBareHeat(some, i));
   const heat = heatOf(some[at]?.amount);
-  return isOven(heat.c) ? { found: { oven_c: heat.c }, taken: [at], assumed: heat.assumed } : { found: {}, taken: [], assumed: [] };
+  return isOven(heat.c)
+    ? { found: { oven_c: heat.c }, taken: [at], assumed: heat.assumed }
+    : { found: {}, taken: [], assumed: [] };
 }
 
-const isOven = (value_c: number | undefined): value_c is number => value_c !== undefined && value_c >= coolest_c && value_c <= hottest_c;
+const isOven = (value_c: number | undefined): value_c is number =>
+  value_c !== undefined && value_c >= coolest_c && value_c <= hottest_c;
 
 /** °C of an amount; where the scale isn't said, an oven's numbers tell it: up to 230 is °C. A range gives its middle. */
 function heatOf(amount: Amount | undefined): { c?: number; assumed: string[] } {
   if (!amount) return { assumed: [] };
   const value = amount.high === undefined ? amount.value : (amount.value + amount.high) / 2;
-  const middle = amount.high === undefined ? [] : [`the middle of ${plain(amount.value)} to ${plain(amount.high)}°`];
-  if (amount.unit === "°C" || amount.unit === "°F") return { c: celsius(value, amount.unit), assumed: middle };
+  const middle =
+    amount.high === undefined ? [] : [`the middle of ${plain(amount.value)} to ${plain(amount.high)}°`];
+  if (amount.unit === "°C" || amount.unit === "°F")
+    return { c: celsius(value, amount.unit), assumed: middle };
   const unit = value > 230 ? "°F" : "°C";
   return { c: celsius(value, unit), assumed: [...middle, `${plain(value)} ${unit}`] };
 }
 
-const elsewhere = new Set(["syrup", "sugar", "whites", "cream", "milk", "water", "fridge", "room", "butter", "outside", "kitchen", "core"]);
+const elsewhere = new Set([
+  "syrup",
+  "sugar",
+  "whites",
+  "cream",
+  "milk",
+  "water",
+  "fridge",
+  "room",
+  "butter",
+  "outside",
+  "kitchen",
+  "core",
+]);
 const isElsewhere = (some: readonly Piece[], at: number) =>
-  some.slice(Math.max(0, at - 4), at).some((each) => elsewhere.has(each.text) || each.thing?.base === "ganache");
+  some
+    .slice(Math.max(0, at - 4), at)
+    .some((each) => elsewhere.has(each.text) || each.thing?.base === "ganache");
 
 /** "oven was at 165", "baked at 150": a number that only an oven has. */
 function isBareHeat(some: readonly Piece[], at: number): boolean {
   const amount = some[at]?.amount;
   if (amount?.dim !== "number" || amount.unit !== "" || amount.fraction || amount.of) return false;
   if (amount.value < 100 || amount.value > 500) return false;
-  const before = some.slice(Math.max(0, at - 6), at);
-  const isOvenNear = before.some((each) => each.text === "oven" || each.thing?.step === "bake" || each.thing?.step === "preheat");
-  return isOvenNear && some.slice(at - 5 < 0 ? 0 : at - 5, at).every((each) => !isSign(each) || each.text === ":");
+  const from = Math.max(0, at - 6);
+  const oven = some
+    .slice(from, at)
+    .findLastIndex(
+      (each) => each.text === "oven" || each.thing?.step === "bake" || each.thing?.step === "preheat",
+    );
+  return oven >= 0 && some.slice(from + oven, at).every((each) => !isSign(each) || each.text === ":");
 }
 
-const minutesOf = (amount: Amount) => inBase(amount.high === undefined ? amount.value : (amount.value + amount.high) / 2, amount.unit);
+const minutesOf = (amount: Amount) =>
+  inBase(amount.high === undefined ? amount.value : (amount.value + amount.high) / 2, amount.unit);
 
 /** Baking and resting in min, maturing in h; `loose` are times of no step that was named. */
 export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
   const out: Found & { loose: number[] } = { found: {}, taken: [], assumed: [], loose: [] };
   some.forEach((piece, at) => {
-    const minutes = piece.amount?.dim === "time" ? minutesOf(piece.amount) : bareRest(some, at);
+    const minutes = piece.amount?.dim === "time" ? minutesOf(piece.amount) : bareMinutes(some, at);
     if (minutes === undefined || minutes <= 0) return;
     out.taken.push(at);
     if (piece.amount?.dim !== "time") out.assumed.push(`${plain(minutes)} min`);
@@ -68,12 +97,23 @@ export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
   return out;
 }
 
-/** "rested 40": minutes. Behind "baked" a bare number may count macarons, so that it needs its unit. */
-function bareRest(some: readonly Piece[], at: number): number | undefined {
+/** "rested 40", "baked 14 at 150": minutes. Behind "baked" alone a bare number may count macarons. */
+function bareMinutes(some: readonly Piece[], at: number): number | undefined {
   const amount = some[at]?.amount;
-  const isBare = amount?.dim === "number" && amount.unit === "" && !amount.fraction && !amount.of;
-  const before = some[at - 1]?.text === "for" ? some[at - 2] : some[at - 1];
-  return isBare && before?.thing?.step === "rest" && amount.value >= 5 && amount.value <= 240 && some[at + 1]?.text !== "of" ? amount.value : undefined;
+  if (
+    amount?.dim !== "number" ||
+    amount.unit !== "" ||
+    amount.fraction ||
+    amount.of ||
+    some[at + 1]?.text === "of"
+  )
+    return undefined;
+  const step = (some[at - 1]?.text === "for" ? some[at - 2] : some[at - 1])?.thing?.step;
+  const heat = some[at + 2];
+  const isHot =
+    some[at + 1]?.text === "at" && (heat?.amount?.dim === "temperature" || isBareHeat(some, at + 2));
+  if (step === "rest" && amount.value >= 5 && amount.value <= 240) return amount.value;
+  return step === "bake" && isHot && amount.value >= 5 && amount.value <= 30 ? amount.value : undefined;
 }
 
 /** The step that a time belongs to: named just before it, else just behind it, else baking where the oven's heat is near. */

@@ -31,7 +31,7 @@ export const note = tool<NoteInputs>({
   cues: cues(
     [
       9,
-      "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|hey|can you|could you|would you|batch|quick|another) )*(?:note|log|record|jot))",
+      "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|hey|can you|could you|would you|quick|another|{count=batches}) )*(?:note|log|record|jot))",
       "(?:make|take|save|add|write|leave|another) (?:me )?(?:a |another )?note",
       "write (?:this |that |it )?down",
       "(?:note|log|record|jot) (?:this|that|it) down",
@@ -42,14 +42,31 @@ export const note = tool<NoteInputs>({
     ],
     [4, "(?:^(?:(?:sorry|oh|no|oops|please|wait|actually) (?:, )?)*(?:correct|amend) (?:that|it|the|my))"],
     [3, "(?:^(?:fix|change) that)", "(?:correct|amend|change) .. {count=batches}"],
-    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|they were|that was|{time}|{temperature})", "it was .. (?:{time}|{temperature}) not", "(?:^(?:also|and|oh and|plus|forgot)) .. (?:they|theyre|it|its|them|were|was)"],
+    [
+      2,
+      "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|it wasnt|they were|they werent|that was|none|{time}|{temperature})",
+      "it was .. (?:{time}|{temperature}) not",
+      "(?:^(?:also|and|oh and|plus|forgot)) .. (?:they|theyre|it|its|them|were|was)",
+    ],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),
   examples: [
-    { say: "note: made pistachio today, 36 of them, two hollow, baked 148 c 16 min", inputs: { do: "add", text: "made pistachio today, 36 of them, two hollow, baked 148 c 16 min" } },
-    { say: "log yesterday's batch, coffee caramel, tops cracked", inputs: { do: "add", text: "yesterday's batch, coffee caramel, tops cracked" } },
-    { say: "write this down, almond batch, 8 out of 10", inputs: { do: "add", text: "almond batch, 8 out of 10" } },
-    { say: "note for march 8: black sesame, lovely feet", inputs: { do: "add", text: "for march 8: black sesame, lovely feet" } },
+    {
+      say: "note: made pistachio today, 36 of them, two hollow, baked 148 c 16 min",
+      inputs: { do: "add", text: "made pistachio today, 36 of them, two hollow, baked 148 c 16 min" },
+    },
+    {
+      say: "log yesterday's batch, coffee caramel, tops cracked",
+      inputs: { do: "add", text: "yesterday's batch, coffee caramel, tops cracked" },
+    },
+    {
+      say: "write this down, almond batch, 8 out of 10",
+      inputs: { do: "add", text: "almond batch, 8 out of 10" },
+    },
+    {
+      say: "note for march 8: black sesame, lovely feet",
+      inputs: { do: "add", text: "for march 8: black sesame, lovely feet" },
+    },
     { say: "add to that, tasted better on day 2", inputs: { do: "append", text: "tasted better on day 2" } },
     { say: "add to the lemon note: sharper after two days", inputs: { do: "append", about: ["lemon"] } },
     { say: "correct the last note: it was 152 c", inputs: { do: "correct", text: "it was 152 c" } },

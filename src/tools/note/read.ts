@@ -9,15 +9,25 @@ import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 
 type Draft = Partial<NoteInputs>;
 
-const leads = "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
-const opens = new RegExp(`^${leads}(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:batch )?notes?|log|record|jot|write (?:this |that |it )?down)(?: |$)`);
-const closes = /(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:note|log|book)/;
+const leads =
+  "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
+const opens = new RegExp(
+  `^${leads}(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:batch\\S* )?notes?|log|record|jot|write (?:this |that |it )?down)(?: |$)`,
+);
+const closes =
+  /(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:note|log|book)/;
 const adds = new RegExp(`^${leads}(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)(?: |$)`);
-const corrects = new RegExp(`^${leads}(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)(?: |$)`);
-const removes = new RegExp(`^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch)`);
-const takesBack = /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
+const corrects = new RegExp(
+  `^${leads}(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)(?: |$)`,
+);
+const removes = new RegExp(
+  `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch)`,
+);
+const takesBack =
+  /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn = /^(?:also|and|oh and|plus|forgot)(?= |$).* (?:they|theyre|it|its|them|were|was)(?: |$)/;
-const drops = /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
+const drops =
+  /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
 
 export function readNote(reading: Reading, memory: Memory): Draft {
@@ -28,8 +38,10 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (isOpen === "text" && !asks.test(mask)) return { do: "add", ...whole(reading, noteWords(text)) };
   if (isOpen === "step") return fillStep(reading, memory);
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };
-  if (adds.test(mask)) return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
-  if (corrects.test(mask)) return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
+  if (adds.test(mask))
+    return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
+  if (corrects.test(mask))
+    return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (opens.test(mask) || closes.test(mask)) return { do: "add", ...whole(reading, noteWords(text)) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
@@ -42,12 +54,18 @@ function whole(reading: Reading, text: string, behindHead = false): Draft {
   const some = pieces(reading);
   const from = behindHead ? headEnd(some) : 0;
   const when = dayOf(some.slice(from));
-  return { ...(text ? { text } : {}), facts: factsOf(reading, from), ...(when ? { when: placeless(when) } : {}) };
+  return {
+    ...(text ? { text } : {}),
+    facts: factsOf(reading, from),
+    ...(when ? { when: placeless(when) } : {}),
+  };
 }
 
 /** Where "add to the lemon note:" ends. */
 function headEnd(some: readonly Piece[]): number {
-  const at = some.findIndex((each, i) => i > 1 && (isSign(each) || ["note", "notes", "batch", "one"].includes(each.text)));
+  const at = some.findIndex(
+    (each, i) => i > 1 && (isSign(each) || ["note", "notes", "batch", "one"].includes(each.text)),
+  );
   const named = some.slice(0, 4).some((each) => ["the", "my", "last"].includes(each.text));
   return named && at >= 0 && at <= 7 ? at + 1 : 0;
 }
@@ -61,7 +79,9 @@ function targetOf(reading: Reading, memory: Memory): Draft {
   return memory.table.note !== undefined && !isLast ? { note: memory.table.note } : {};
 }
 
-const events = new Set("wedding party market order orders birthday stall shower delivery fair event christening show".split(" "));
+const events = new Set(
+  "wedding party market order orders birthday stall shower delivery fair event christening show".split(" "),
+);
 
 /** The day that a note is for. A day to come, or one that an event is on, is not the day of the bake. */
 function dayOf(some: readonly Piece[]) {
@@ -70,7 +90,8 @@ function dayOf(some: readonly Piece[]) {
     if (!when) return false;
     const before = some.slice(Math.max(0, i - 3), i).map((other) => other.text);
     const last = before.at(-1) ?? "";
-    if (["than", "like", "as", "since", "until", "till", "by", "before", "after"].includes(last)) return false;
+    if (["than", "like", "as", "since", "until", "till", "by", "before", "after"].includes(last))
+      return false;
     if (when.days !== undefined) return when.days <= 0;
     if (when.weekday === undefined && when.day === undefined && when.month === undefined) return false;
     if (when.which === "next" || before.some((word) => events.has(word))) return false;

@@ -20,7 +20,11 @@ export function weightsIn(some: readonly Piece[]): Weights {
   const weighed = some.flatMap((each): { thing: Thing; grams: number }[] => {
     const amount = each.amount;
     if (!amount?.of || amount.value <= 0) return [];
-    const isBare = amount.dim === "number" && amount.unit === "" && bareWeighed.has(amount.of.ingredient ?? "") && amount.value >= 20;
+    const isBare =
+      amount.dim === "number" &&
+      amount.unit === "" &&
+      bareWeighed.has(amount.of.ingredient ?? "") &&
+      amount.value >= 20;
     if (amount.dim !== "weight" && !isBare) return [];
     return [{ thing: amount.of, grams: isBare ? amount.value : inBase(amount.value, amount.unit) }];
   });
@@ -34,26 +38,40 @@ export function weightsIn(some: readonly Piece[]): Weights {
       ...(batter ? { batter_g: batter.grams } : {}),
       ...(fillings.length === 1 ? { filling_g: fillings[0]?.grams } : {}),
     },
-    flavors: weighed.filter(({ thing }) => isFlavor(thing)).map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
+    flavors: weighed
+      .filter(({ thing }) => isFlavor(thing))
+      .map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
     ...(mixes.length === 1 ? { base_g: mixes[0]?.grams } : {}),
   };
 }
 
-const isFlavor = (thing: Thing) => Boolean(!thing.base && (thing.dose ? doseRows.some((row) => row.id === thing.dose) : thing.taste && !thing.ingredient));
+const isFlavor = (thing: Thing) =>
+  Boolean(
+    !thing.base &&
+      (thing.dose ? doseRows.some((row) => row.id === thing.dose) : thing.taste && !thing.ingredient),
+  );
 
 const nameOf = (thing: Thing) => thing.base ?? thing.ingredient ?? thing.taste ?? thing.id;
 
 /** Percentages as said, and those that two weights come to. */
-export function dosesIn(some: readonly Piece[], flavors: readonly string[], weights: Weights): { flavor: string; percent: number }[] {
+export function dosesIn(
+  some: readonly Piece[],
+  flavors: readonly string[],
+  weights: Weights,
+): { flavor: string; percent: number }[] {
   const said = some.flatMap((each) => {
     const amount = each.amount;
     const of = amount?.dim === "percent" ? amount.of : undefined;
-    if (!amount || !of || of.base || of.count || of.chocolate || amount.value <= 0 || amount.value >= 100) return [];
+    if (!amount || !of || of.base || of.count || of.chocolate || amount.value <= 0 || amount.value >= 100)
+      return [];
     const alone = flavors.length === 1 ? flavors[0] : undefined;
-    const flavor = of.taste ?? (of.dose === "flavor" ? alone : undefined) ?? nameOf(of);
+    const flavor = of.taste ?? (of.dose && !of.ingredient ? alone : undefined) ?? nameOf(of);
     return [{ flavor, percent: amount.high === undefined ? amount.value : (amount.value + amount.high) / 2 }];
   });
   const { base_g } = weights;
-  const worked = base_g === undefined ? [] : weights.flavors.map(({ flavor, grams }) => ({ flavor, percent: (grams / base_g) * 100 }));
+  const worked =
+    base_g === undefined
+      ? []
+      : weights.flavors.map(({ flavor, grams }) => ({ flavor, percent: (grams / base_g) * 100 }));
   return [...said, ...worked.filter((each) => !said.some((other) => other.flavor === each.flavor))];
 }

@@ -17,7 +17,12 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   if (span && "why" in span) return { status: "impossible", headline: span.why };
   const found = matching(inputs, world.notes, span).sort(newestFirst);
   const about = describe(inputs, span);
-  if (found.length === 0) return { status: "answered", headline: world.notes.length ? `No note${about}.` : "There are no notes yet.", items: [] };
+  if (found.length === 0)
+    return {
+      status: "answered",
+      headline: world.notes.length ? `No note${about}.` : "There are no notes yet.",
+      items: [],
+    };
   if (inputs.want === "typical") return typical(inputs, found, about.replace(/^ of /, " for "));
   if (inputs.want === "count") return count(found, about, world);
   if (inputs.want === "total") return total(inputs, found, about);
@@ -35,12 +40,23 @@ function matching(inputs: RecallInputs, notes: readonly Note[], span: Span | und
     const { rating } = note;
     if (inputs.problems?.some((id) => !note.problems.includes(id))) return false;
     if (inputs.praise?.some((id) => !note.praise?.includes(id))) return false;
+    const isOff = (asked: number | undefined, own: number | undefined, slack: number) =>
+      asked !== undefined && (own === undefined || Math.abs(own - asked) > slack);
+    // °F said in whole degrees come back within half a degree
+    if (
+      isOff(inputs.oven_c, note.oven_c, 0.6) ||
+      isOff(inputs.bake_min, note.bake_min, 1e-6) ||
+      isOff(inputs.rest_min, note.rest_min, 1e-6)
+    )
+      return false;
     if (from === undefined && to === undefined) return true;
     if (rating === undefined) return false;
     const slack = strictly ? -1e-9 : 1e-9;
     return (from === undefined || rating >= from - slack) && (to === undefined || rating <= to + slack);
   });
-  const byWords = inputs.words?.length ? fitting.filter((note) => inputs.words?.every((word) => hasWord(note.text, word))) : fitting;
+  const byWords = inputs.words?.length
+    ? fitting.filter((note) => inputs.words?.every((word) => hasWord(note.text, word)))
+    : fitting;
   return (inputs.flavors ?? []).reduce(ofFlavor, byWords);
 }
 
@@ -48,21 +64,43 @@ function ofFlavor(notes: Note[], taste: string): Note[] {
   const own = notes.filter((note) => note.flavors.includes(taste));
   if (own.length) return own;
   const akin = notes.filter((note) => note.flavors.some((each) => isTaste(taste, each)));
-  return akin.length ? akin : notes.filter((note) => taste.split(" ").every((word) => hasWord(note.text, word)));
+  return akin.length
+    ? akin
+    : notes.filter((note) => taste.split(" ").every((word) => hasWord(note.text, word)));
 }
 
 /** A word of a note, in either number: "macaron" finds "macarons". */
 const hasWord = (text: string, word: string) => {
   const stem = word.replace(/(?:es|s)$/, "");
-  return text.toLowerCase().split(/[^\p{L}\p{N}]+/u).some((each) => each === word || each.replace(/(?:es|s)$/, "") === stem);
+  return text
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .some((each) => each === word || each.replace(/(?:es|s)$/, "") === stem);
 };
 
 /** " of pistachio, hollow, in February 2026": what was looked for. */
 function describe(inputs: RecallInputs, span: Span | undefined): string {
   const { rating_from: from, rating_to: to, strictly } = inputs;
-  const rated = from !== undefined && from === to ? [`rated ${plain(from)}`] : [...(from === undefined ? [] : [`rated ${strictly ? "over" : "at least"} ${plain(from)}`]), ...(to === undefined ? [] : [`rated ${strictly ? "under" : "at most"} ${plain(to)}`])];
+  const rated =
+    from !== undefined && from === to
+      ? [`rated ${plain(from)}`]
+      : [
+          ...(from === undefined ? [] : [`rated ${strictly ? "over" : "at least"} ${plain(from)}`]),
+          ...(to === undefined ? [] : [`rated ${strictly ? "under" : "at most"} ${plain(to)}`]),
+        ];
+  const heat = [
+    ...(inputs.oven_c === undefined ? [] : [`at ${plain(inputs.oven_c, 0)} °C`]),
+    ...(inputs.bake_min === undefined ? [] : [`baked ${plain(inputs.bake_min)} min`]),
+    ...(inputs.rest_min === undefined ? [] : [`rested ${plain(inputs.rest_min)} min`]),
+  ];
   const flaws = [...(inputs.problems ?? []), ...(inputs.praise ?? [])];
-  const bits = [...(flaws.length ? [`with ${listed(flaws)}`] : []), ...rated, ...(span ? [span.name] : []), ...(inputs.words?.length ? [`with the words ${listed(inputs.words)}`] : [])];
+  const bits = [
+    ...(flaws.length ? [`with ${listed(flaws)}`] : []),
+    ...rated,
+    ...heat,
+    ...(span ? [span.name] : []),
+    ...(inputs.words?.length ? [`with the words ${listed(inputs.words)}`] : []),
+  ];
   return `${inputs.flavors?.length ? ` of ${listed(inputs.flavors)}` : ""}${bits.length ? ` ${bits.join(", ")}` : ""}`;
 }
 
@@ -72,7 +110,10 @@ function shown(notes: readonly Note[], world: World, about: string): Outcome {
   const more = notes.length > 5 ? `; and ${notes.length - 5} more` : "";
   return {
     status: "answered",
-    headline: notes.length === 1 ? capital(`${lines[0]}`) : `${counted(notes.length, "note")}${about}. ${lines.join("; ")}${more}`,
+    headline:
+      notes.length === 1
+        ? capital(`${lines[0]}`)
+        : `${counted(notes.length, "note")}${about}. ${lines.join("; ")}${more}`,
     ...(notes.length === 1 && first ? { figures: noteFigures(first) } : {}),
     items: notes.slice(0, most).map(noteItem),
     leaves: { note: notes.length === 1 ? first?.id : undefined },
@@ -81,13 +122,26 @@ function shown(notes: readonly Note[], world: World, about: string): Outcome {
 
 function ranked(want: "best" | "worst", notes: readonly Note[], about: string, world: World): Outcome {
   const rated = notes.filter((note) => note.rating !== undefined);
-  if (rated.length === 0) return { status: "answered", headline: `None of ${counted(notes.length, "note")}${about} has a rating.`, items: [] };
+  if (rated.length === 0)
+    return {
+      status: "answered",
+      headline: `None of ${counted(notes.length, "note")}${about} has a rating.`,
+      items: [],
+    };
   const marks = rated.map((note) => note.rating ?? 0);
   const mark = want === "best" ? Math.max(...marks) : Math.min(...marks);
   const top = rated.filter((note) => note.rating === mark);
   const outcome = shown(top, world, `, ${plain(mark)} out of 10`);
   const unrated = notes.length - rated.length;
-  return { ...outcome, headline: `${plain(mark)} out of 10. ${outcome.headline}`, rule: { text: `the ${want === "best" ? "highest" : "lowest"} of ${counted(rated.length, "rating")} in your notes`, basis: "your bench" }, ...(unrated ? { cautions: [`${counted(unrated, "note")} without a rating left out.`] } : {}) };
+  return {
+    ...outcome,
+    headline: `${plain(mark)} out of 10. ${outcome.headline}`,
+    rule: {
+      text: `the ${want === "best" ? "highest" : "lowest"} of ${counted(rated.length, "rating")} in your notes`,
+      basis: "your bench",
+    },
+    ...(unrated ? { cautions: [`${counted(unrated, "note")} without a rating left out.`] } : {}),
+  };
 }
 
 function count(notes: readonly Note[], about: string, world: World): Outcome {
@@ -113,7 +167,9 @@ function total(inputs: RecallInputs, notes: readonly Note[], about: string): Out
     headline: counts.length ? `${plain(sum)} ${what}${about}` : `No note${about} says how many ${what}.`,
     figures,
     rule: { text: `the ${what} of ${counted(counts.length, "note")} added up`, basis: "your bench" },
-    ...(silent && counts.length ? { cautions: [`${counted(silent, "note")} without a number left out.`] } : {}),
+    ...(silent && counts.length
+      ? { cautions: [`${counted(silent, "note")} without a number left out.`] }
+      : {}),
     working: [`${counts.map((each) => plain(each)).join(" + ")} = ${plain(sum)}`],
     items: counts.length ? notes.slice(0, most).map(noteItem) : [],
   };

@@ -31,19 +31,31 @@ export interface Span {
   name: string;
 }
 
-const monthLead = new RegExp(`(?:^| )(?:in|during|since|for|from|of|last|this|all) (${Object.keys(months).join("|")})(?: (\\d{4}))?(?: |$)`);
+const monthLead = new RegExp(
+  `(?:^| )(?:in|during|since|for|from|of|last|this|all) (${Object.keys(months).join("|")})(?: (\\d{4}))?(?: |$)`,
+);
 
 /** The stretch that a sentence names, if it does. */
 export function periodIn(some: readonly Piece[]): Period | undefined {
   const text = textOf(some);
   const since = /(?:^| )since(?: |$)/.test(text) ? { since: true } : {};
-  const day = some.find((each) => each.when && (each.when.days !== undefined || each.when.weekday !== undefined || each.when.day !== undefined))?.when;
+  const day = some.find(
+    (each) =>
+      each.when &&
+      (each.when.days !== undefined || each.when.weekday !== undefined || each.when.day !== undefined),
+  )?.when;
   if (day) return { when: placeless(day), ...since };
   const month = monthLead.exec(text);
-  if (month) return { month: months[month[1] ?? ""], ...(month[2] ? { year: Number(month[2]) } : {}), ...since };
+  if (month)
+    return { month: months[month[1] ?? ""], ...(month[2] ? { year: Number(month[2]) } : {}), ...since };
   const year = /(?:^| )(?:in|during|since) (20\d\d)(?: |$)/.exec(text);
   if (year) return { year: Number(year[1]), ...since };
-  const stretch = some.find((each, at) => each.amount?.dim === "time" && ["last", "past"].includes(some[at - 1]?.text ?? "") && inBase(each.amount.value, each.amount.unit) >= 1440)?.amount;
+  const stretch = some.find(
+    (each, at) =>
+      each.amount?.dim === "time" &&
+      ["last", "past"].includes(some[at - 1]?.text ?? "") &&
+      inBase(each.amount.value, each.amount.unit) >= 1440,
+  )?.amount;
   if (stretch) return { days: Math.round(inBase(stretch.value, stretch.unit) / 1440) };
   const named = /(?:^| )(last|this|past|previous) (weekend|week|month|year)(?: |$)/.exec(text);
   if (!named) return undefined;
@@ -61,16 +73,22 @@ export function spanOf(period: Period, now_ms: number): Span | { why: string } {
 function namedSpan(period: Period, today: string, now_ms: number): Span | { why: string } {
   if (period.when) {
     const moment = behind({ ...period.when, minute: undefined }, now_ms);
-    return moment.ok ? { from: moment.day, to: moment.day, name: `on ${shortDay(moment.day)}` } : { why: moment.why };
+    return moment.ok
+      ? { from: moment.day, to: moment.day, name: `on ${shortDay(moment.day)}` }
+      : { why: moment.why };
   }
   const [year, month] = partsOf(today);
-  if (period.month !== undefined) return monthSpan(period.year ?? (period.month > month ? year - 1 : year), period.month);
-  if (period.year !== undefined) return { from: `${period.year}-01-01`, to: `${period.year}-12-31`, name: `in ${period.year}` };
-  if (period.days !== undefined) return { from: plusDays(today, -period.days), to: today, name: `in the last ${period.days} days` };
+  if (period.month !== undefined)
+    return monthSpan(period.year ?? (period.month > month ? year - 1 : year), period.month);
+  if (period.year !== undefined)
+    return { from: `${period.year}-01-01`, to: `${period.year}-12-31`, name: `in ${period.year}` };
+  if (period.days !== undefined)
+    return { from: plusDays(today, -period.days), to: today, name: `in the last ${period.days} days` };
   const back = period.back ?? 0;
   const which = back === 0 ? "this" : "last";
   if (period.unit === "month") return { ...monthSpan(year, month - back), name: `${which} month` };
-  if (period.unit === "year") return { from: `${year - back}-01-01`, to: `${year - back}-12-31`, name: `${which} year` };
+  if (period.unit === "year")
+    return { from: `${year - back}-01-01`, to: `${year - back}-12-31`, name: `${which} year` };
   const monday = plusDays(today, -((weekdayOf(today) + 6) % 7) - 7 * back);
   if (period.unit === "week") return { from: monday, to: plusDays(monday, 6), name: `${which} week` };
   // On a Saturday or Sunday "last weekend" is still the one before.

@@ -3,18 +3,21 @@ import { praise as praised } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { tastesIn } from "../lib/tastes.ts";
+import { ovenIn, timesIn } from "../note/heat.ts";
 import { periodIn } from "./period.ts";
 import type { RecallInputs } from "./recall.ts";
 
 type Draft = Partial<RecallInputs>;
 
-const usual = /(?:^| )(?:usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
+const usual =
+  /(?:^| )(?:usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
 const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
 const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
-const best = /(?:^| )(?:best|highest|top|favou?rite|finest)(?: |$)/;
-const worst = /(?:^| )(?:worst|lowest|poorest)(?: |$)/;
+const best = /(?:^| )(?:best|highest|top|favou?rite|finest|high)(?: |$)/;
+const worst = /(?:^| )(?:worst|lowest|poorest|low)(?: |$)/;
 const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;
-const last = /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
+const last =
+  /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
 
 export function readRecall(reading: Reading, memory: Memory): Draft {
   const some = pieces(reading);
@@ -26,9 +29,23 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
   const period = periodIn(some);
   const rating = ratingAsked(some);
   const want = wantOf(mask, period !== undefined);
+  const heat = want === "typical" ? {} : heatAsked(some);
   // "and the lemon ones?" goes on with what was asked before
-  const goesOn = memory.last?.tool === "recall" && /^(?:and|or|what about|how about|but|only|just|also)(?: |$)/.test(mask) && want === "list";
-  const words = period || flavors.length || problems.length || praise.length || rating.rating_from !== undefined || rating.rating_to !== undefined || want !== "list" ? [] : leftOver(some);
+  const goesOn =
+    memory.last?.tool === "recall" &&
+    /^(?:and|or|what about|how about|but|only|just|also)(?: |$)/.test(mask) &&
+    want === "list";
+  const words =
+    Object.keys(heat).length ||
+    period ||
+    flavors.length ||
+    problems.length ||
+    praise.length ||
+    rating.rating_from !== undefined ||
+    rating.rating_to !== undefined ||
+    want !== "list"
+      ? []
+      : leftOver(some);
   const draft: Draft = {
     ...(want === "typical" || want === "total" ? measureOf(some, mask) : {}),
     ...(flavors.length ? { flavors } : {}),
@@ -36,6 +53,7 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
     ...(praise.length ? { praise } : {}),
     ...(period ? { period } : {}),
     ...rating,
+    ...heat,
     ...(words.length ? { words } : {}),
     ...(/fahrenheit|°f|<unit=°f/i.test(mask) ? { fahrenheit: true } : {}),
   };
@@ -44,7 +62,11 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
 
 /** What an earlier question still says beside the new one: of each group, either the old or the new. */
 function without(before: Draft, now: Draft): Draft {
-  const groups = [["flavors", "words"], ["problems", "praise"], ["rating_from", "rating_to", "strictly"]];
+  const groups = [
+    ["flavors", "words"],
+    ["problems", "praise"],
+    ["rating_from", "rating_to", "strictly"],
+  ];
   const gone = groups.filter((group) => group.some((key) => key in now)).flat();
   return Object.fromEntries(Object.entries(before).filter(([key]) => !gone.includes(key)));
 }
@@ -62,17 +84,37 @@ function wantOf(mask: string, hasPeriod: boolean): RecallInputs["want"] {
 function measureOf(some: readonly Piece[], mask: string): Draft {
   const has = (pattern: RegExp) => pattern.test(mask);
   const step = some.find((each) => each.thing?.step)?.thing?.step;
-  const count = some.find((each) => ["macarons", "shells", "trays"].includes(each.thing?.count ?? "") && /how many/.test(mask))?.thing?.count;
-  if (has(/(?:^| )(?:temp|temps|temperature|tempeture|tempurature|tempreture|heat|hot|degrees)(?: |$)|<unit=°/)) return { measure: "oven" };
+  const count = some.find(
+    (each) => ["macarons", "shells", "trays"].includes(each.thing?.count ?? "") && /how many/.test(mask),
+  )?.thing?.count;
+  if (
+    has(/(?:^| )(?:temp|temps|temperature|tempeture|tempurature|tempreture|heat|hot|degrees)(?: |$)|<unit=°/)
+  )
+    return { measure: "oven" };
   if (step === "bake" || step === "rest" || step === "mature") return { measure: step };
   if (has(/(?:^| )oven(?: |$)/)) return { measure: "oven" };
   if (count) return { measure: count as "macarons" };
   if (has(/(?:^| )(?:size|diameter|wide|big|across)(?: |$)/)) return { measure: "diameter" };
   if (has(/<(?:[^> ]*,)?base=batter/) && has(/how much/)) return { measure: "batter" };
-  if (has(/(?:how much|what) .*(?:<(?:[^> ]*,)?dose=|flavou?r|percent|<unit=%)/) || has(/how much \S*<(?:[^> ]*,)?taste=/)) return { measure: "dose" };
+  if (
+    has(/(?:how much|what) .*(?:<(?:[^> ]*,)?dose=|flavou?r|percent|<unit=%)/) ||
+    has(/how much \S*<(?:[^> ]*,)?taste=/)
+  )
+    return { measure: "dose" };
   if (has(/<(?:[^> ]*,)?base=/) && has(/how much/)) return { measure: "filling" };
   if (has(/(?:^| )(?:rating|rate|score|marks)(?: |$)/)) return { measure: "rating" };
   return has(/how long/) ? { measure: "bake" } : {};
+}
+
+/** "baked at 320 f", "rested 40 min": what a note has to have. */
+function heatAsked(some: readonly Piece[]): Pick<Draft, "oven_c" | "bake_min" | "rest_min"> {
+  const { oven_c } = ovenIn(some).found;
+  const { bake_min, rest_min } = timesIn(some).found;
+  return {
+    ...(oven_c === undefined ? {} : { oven_c }),
+    ...(bake_min === undefined ? {} : { bake_min }),
+    ...(rest_min === undefined ? {} : { rest_min }),
+  };
 }
 
 const above = new Set(["over", "above", "than", "exceeding"]);
@@ -80,7 +122,9 @@ const below = new Set(["under", "below"]);
 
 /** "over 8", "9 or more", "under 4 out of 5", "rated 5". */
 function ratingAsked(some: readonly Piece[]): Pick<Draft, "rating_from" | "rating_to" | "strictly"> {
-  const at = some.findIndex((each, i) => each.amount?.dim === "number" && each.amount.unit === "" && isMark(some, i));
+  const at = some.findIndex(
+    (each, i) => each.amount?.dim === "number" && each.amount.unit === "" && isMark(some, i),
+  );
   const amount = some[at]?.amount;
   if (!amount) return {};
   const behind = some.slice(at + 1, at + 4);
@@ -88,11 +132,17 @@ function ratingAsked(some: readonly Piece[]): Pick<Draft, "rating_from" | "ratin
   const rating = (outOf[0] / outOf[1]) * 10;
   const before = some.slice(Math.max(0, at - 3), at).map((each) => each.text);
   const fewer = before.some((word) => ["less", "lower", "worse"].includes(word));
-  const rest = some.slice(at + 1).map((each) => each.text).join(" ");
-  if (before.some((word) => below.has(word)) || (fewer && before.includes("than"))) return { rating_to: rating, strictly: true };
+  const rest = some
+    .slice(at + 1)
+    .map((each) => each.text)
+    .join(" ");
+  if (before.some((word) => below.has(word)) || (fewer && before.includes("than")))
+    return { rating_to: rating, strictly: true };
   if (before.some((word) => above.has(word))) return { rating_from: rating, strictly: true };
-  if (before.includes("least") || /^(?:\S+ )*(?:or|and) (?:more|above|over|better|higher|up)/.test(rest)) return { rating_from: rating };
-  if (before.includes("most") || /(?:or|and) (?:less|below|under|worse|lower)/.test(rest)) return { rating_to: rating };
+  if (before.includes("least") || /^(?:\S+ )*(?:or|and) (?:more|above|over|better|higher|up)/.test(rest))
+    return { rating_from: rating };
+  if (before.includes("most") || /(?:or|and) (?:less|below|under|worse|lower)/.test(rest))
+    return { rating_to: rating };
   return { rating_from: rating, rating_to: rating };
 }
 
@@ -107,12 +157,19 @@ function isMark(some: readonly Piece[], at: number): boolean {
   const text = some.map((each) => each.text).join(" ");
   const amount = some[at]?.amount;
   if (amount?.of && amount.of.count !== "batches") return false;
-  const hasScale = scaleOf(some.slice(at + 1, at + 4)) !== 10 || some[at + 1]?.text === "out" || amount?.fraction !== undefined;
-  return hasScale || /(?:^| )(?:rate|rated|rating|ratings|scored|score|marks|marked|got|gave)(?: |$)/.test(text) || [...above, ...below].includes(some[at - 1]?.text ?? "");
+  const hasScale =
+    scaleOf(some.slice(at + 1, at + 4)) !== 10 ||
+    some[at + 1]?.text === "out" ||
+    amount?.fraction !== undefined;
+  return (
+    hasScale ||
+    /(?:^| )(?:rate|rated|rating|ratings|scored|score|marks|marked|got|gave)(?: |$)/.test(text) ||
+    [...above, ...below].includes(some[at - 1]?.text ?? "")
+  );
 }
 
 const talk = new Set(
-  "a an the my our your i ive im we it its they them that this these those one ones me us you do did does done have has had was were is are be been am to of in on at for from with without by about and or but not no yes so then than as if ever before again yet still already also too all any some every each everything anything something which what whats who when whens where why how long many much often show see find list get give tell look up pull bring read open check please pls can could would will should note notes noted log logs record records batch batches macaron macarons macs shells bake baked baking make made making makes pipe piped did try tried time times last first latest recent next day days week weeks month months year weekend morning night today yesterday turn turned out come came go went come taste tasted like best worst good bad great better nice lovely rated rate rating score scored marks mark got gave over under above below more less least most stars star usually normally usual now just only ever back remember remind recall history past previous earlier far there here been thing things flavor flavors flavour flavours were had shwo teh wat hey ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens same other others another".split(
+  "a an the my our your i ive im we it its they them that this these those one ones me us you do did does done have has had was were is are be been am to of in on at for from with without by about and or but not no yes so then than as if ever before again yet still already also too all any some every each everything anything something which what whats who when whens where why how long many much often show see find list get give tell look up pull bring read open check please pls can could would will should note notes noted log logs record records batch batches macaron macarons macs shells bake baked baking make made making makes pipe piped did try tried time times last first latest recent next day days week weeks month months year weekend morning night today yesterday turn turned out come came go went come taste tasted like best worst good bad great better nice lovely rated rate rating ratings score scored marks mark got gave over under above below more less least most stars star usually normally usual now just only ever back remember remind recall history past previous earlier far there here been thing things flavor flavors flavour flavours were had shwo teh wat hey ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens same other others another".split(
     " ",
   ),
 );

@@ -7,7 +7,20 @@ import { Period } from "./period.ts";
 import { readRecall } from "./read.ts";
 
 /** What a batch is asked for its usual of, by the note's field. */
-export const measures = ["bake", "rest", "mature", "oven", "macarons", "shells", "trays", "diameter", "dose", "batter", "filling", "rating"] as const;
+export const measures = [
+  "bake",
+  "rest",
+  "mature",
+  "oven",
+  "macarons",
+  "shells",
+  "trays",
+  "diameter",
+  "dose",
+  "batter",
+  "filling",
+  "rating",
+] as const;
 
 export const inputs = z.strictObject({
   want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total"]),
@@ -20,6 +33,10 @@ export const inputs = z.strictObject({
   rating_from: z.optional(z.number()),
   rating_to: z.optional(z.number()),
   strictly: z.optional(z.boolean()),
+  /** Heat and times that a note has to have, in °C and min. */
+  oven_c: z.optional(z.number()),
+  bake_min: z.optional(z.number()),
+  rest_min: z.optional(z.number()),
   /** Words that nothing else explains: the notes that have them are meant. */
   words: z.optional(z.array(z.string())),
   fahrenheit: z.optional(z.boolean()),
@@ -36,9 +53,14 @@ export const recall = tool<RecallInputs>({
       6,
       "(?:which|what) (?:of my |of the )?{count=batches}",
       "what (?:did|have) i (?:bake|baked|make|made|pipe|piped|do|note|noted|write|written|{step=bake})",
+      "(?:top|best|highest|worst|lowest).rated",
+      "my (?:best|top|worst|highest|favourite|favorite) .. {count=batches}",
+      "(?:any|which|what) .. (?:in|from) (?:my|the) notes?",
       "when (?:did|was it|have) i (?:last |first )?(?:bake|make|made|did|do|{step=bake})",
       "(?:when|whens) .. (?:last|first) time",
       "last time i",
+      "(?:what|which|how) i (?:did|made|baked|make|bake|{step=bake})",
+      "(?:what|which|how much) .. did i use",
       "(?:show|find|see|read|list|get|pull up|bring up|look up|whats in|what do) .. (?:notes?|{count=batches})",
       "(?:did|have) i (?:ever |already )?(?:make|made|bake|baked|try|tried|do|done|{step=bake})",
       "how (?:did|were|was) .. (?:turn|come|came|turned) out",
@@ -66,22 +88,48 @@ export const recall = tool<RecallInputs>({
       "(?:did|were|was) (?:the|my) .. (?:ones|{count=batches})",
       "have (?:my|i|the) .. {symptom} .. (?:before|ever)",
       "(?:ever|before) .. {symptom}",
+      "when did .. {symptom}",
       "(?:usually|normally|normaly) .. (?:{step}|oven|use|make|get)",
     ],
-    [3, "(?:show|find) .. {taste}", "(?:which|what) .. {symptom}", "{count=batches} (?:were|was|with|that|had) .. {symptom}", "shwo", "(?:rated|rating) ", "last time", "best one"],
+    [
+      3,
+      "(?:show|find) .. {taste}",
+      "(?:which|what) .. {symptom}",
+      "{count=batches} (?:were|was|with|that|had) .. {symptom}",
+      "shwo",
+      "(?:rated|rating) ",
+      "last time",
+      "best one",
+    ],
     [1, "notes?", "{count=batches}", "last", "usually"],
-    [-9, "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|can you|could you|another) )*(?:note|log|record|jot|add to|correct|fix|amend))", "write (?:this |that |it )?down"],
+    [
+      -9,
+      "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|can you|could you|another) )*(?:note|log|record|jot|add to|correct|fix|amend))",
+      "write (?:this |that |it )?down",
+    ],
     [-9, "best (?:by|before)"],
-    [-4, "timers?", "(?:why|whats wrong|what went wrong|fix|do i change|should i change|what do i do|what to do|causes?|the cause)", "{weight}", "(?:cost|price|charge|margin)"],
+    [
+      -4,
+      "timers?",
+      "(?:why|whats wrong|what went wrong|fix|do i change|should i change|what do i do|what to do|causes?|the cause)",
+      "{weight}",
+      "(?:cost|price|charge|margin)",
+    ],
     [-3, "(?:start|ready|plan) ", "(?:keep|freeze|fridge|freezer|eat|safe)", "{count=macarons} .. {when}"],
   ),
   examples: [
-    { say: "what did i bake last sunday", inputs: { want: "list", period: { when: { text: "last sunday", weekday: 0, which: "last" } } } },
+    {
+      say: "what did i bake last sunday",
+      inputs: { want: "list", period: { when: { text: "last sunday", weekday: 0, which: "last" } } },
+    },
     { say: "when did i last make pistachio", inputs: { want: "last", flavors: ["pistachio"] } },
     { say: "show me the blueberry notes", inputs: { want: "list", flavors: ["blueberry"] } },
     { say: "which batches were hollow", inputs: { want: "list", problems: ["hollow"] } },
     { say: "which batch was my best", inputs: { want: "best" } },
-    { say: "how long do i usually bake the vanilla ones", inputs: { want: "typical", measure: "bake", flavors: ["vanilla"] } },
+    {
+      say: "how long do i usually bake the vanilla ones",
+      inputs: { want: "typical", measure: "bake", flavors: ["vanilla"] },
+    },
     { say: "anything rated over 8", inputs: { want: "list", rating_from: 8, strictly: true } },
     { say: "how did the salted caramel turn out", inputs: { want: "list", flavors: ["salted caramel"] } },
     { say: "how many batches did i make in february", inputs: { want: "count", period: { month: 2 } } },
@@ -94,7 +142,24 @@ export const recall = tool<RecallInputs>({
     { say: "what do i charge for a batch", tool: "cost" },
   ],
   // The reader goes on with an earlier question itself; nothing else of it stays in force.
-  rivals: [["want", "measure", "flavors", "problems", "praise", "period", "rating_from", "rating_to", "strictly", "words", "fahrenheit"]],
+  rivals: [
+    [
+      "want",
+      "measure",
+      "flavors",
+      "problems",
+      "praise",
+      "period",
+      "rating_from",
+      "rating_to",
+      "strictly",
+      "oven_c",
+      "bake_min",
+      "rest_min",
+      "words",
+      "fahrenheit",
+    ],
+  ],
   read: readRecall,
   compute: answerRecall,
 });

@@ -16,7 +16,11 @@ interface Row {
 const rows: Readonly<Record<Measure, Row>> = {
   bake: { name: "bake", unit: "min", value: (note) => note.bake_min },
   rest: { name: "rest", unit: "min", value: (note) => note.rest_min },
-  mature: { name: "mature", unit: "min", value: (note) => (note.mature_h === undefined ? undefined : note.mature_h * 60) },
+  mature: {
+    name: "mature",
+    unit: "min",
+    value: (note) => (note.mature_h === undefined ? undefined : note.mature_h * 60),
+  },
   oven: { name: "oven", unit: "°C", value: (note) => note.oven_c },
   macarons: { name: "macarons", unit: "macarons", value: (note) => note.macarons },
   shells: { name: "shells", unit: "shells", value: (note) => note.shells },
@@ -39,7 +43,9 @@ function doseOf(note: Note, inputs: RecallInputs): number | undefined {
 export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const half = sorted.length / 2;
-  return Number.isInteger(half) ? ((sorted[half - 1] ?? 0) + (sorted[half] ?? 0)) / 2 : (sorted[Math.floor(half)] ?? 0);
+  return Number.isInteger(half)
+    ? ((sorted[half - 1] ?? 0) + (sorted[half] ?? 0)) / 2
+    : (sorted[Math.floor(half)] ?? 0);
 }
 
 /** One measure, or all that the notes have. Notes set aside don't count. */
@@ -49,12 +55,35 @@ export function typical(inputs: RecallInputs, notes: readonly Note[], about: str
   const found = wanted.flatMap((measure) => {
     const row = rows[measure];
     const values = used.flatMap((note) => row.value(note, inputs) ?? []);
-    return values.length ? [{ ...row, values: values.map((each) => (inputs.fahrenheit && row.unit === "°C" ? fahrenheit(each) : each)), unit: inputs.fahrenheit && row.unit === "°C" ? "°F" : row.unit }] : [];
+    return values.length
+      ? [
+          {
+            ...row,
+            values: values.map((each) => (inputs.fahrenheit && row.unit === "°C" ? fahrenheit(each) : each)),
+            unit: inputs.fahrenheit && row.unit === "°C" ? "°F" : row.unit,
+          },
+        ]
+      : [];
   });
   if (found.length === 0)
-    return { status: "answered", headline: `${counted(notes.length, "note")}${about}, and none says ${inputs.measure ? saidAs[inputs.measure] : "a number"}.`, items: [] };
-  const figures = found.map(({ name, unit, values }): Figure => (values.length === 1 ? { name, value: median(values), unit } : { name, value: median(values), low: Math.min(...values), high: Math.max(...values), unit }));
-  const lines = found.map(({ name, unit, values }) => `${name}: ${[...values].sort((a, b) => a - b).map((each) => plain(each)).join(", ")} ${unit}`);
+    return {
+      status: "answered",
+      headline: `${counted(notes.length, "note")}${about}, and none says ${inputs.measure ? saidAs[inputs.measure] : "a number"}.`,
+      items: [],
+    };
+  const figures = found.map(
+    ({ name, unit, values }): Figure =>
+      values.length === 1
+        ? { name, value: median(values), unit }
+        : { name, value: median(values), low: Math.min(...values), high: Math.max(...values), unit },
+  );
+  const lines = found.map(
+    ({ name, unit, values }) =>
+      `${name}: ${[...values]
+        .sort((a, b) => a - b)
+        .map((each) => plain(each))
+        .join(", ")} ${unit}`,
+  );
   const count = Math.max(...found.map((each) => each.values.length));
   return {
     status: "answered",
@@ -68,5 +97,16 @@ export function typical(inputs: RecallInputs, notes: readonly Note[], about: str
 }
 
 const saidAs: Readonly<Record<Measure, string>> = {
-  bake: "how long it baked", rest: "how long it rested", mature: "how long it matured", oven: "how hot the oven was", macarons: "how many macarons", shells: "how many shells", trays: "how many trays", diameter: "how wide the shells were", dose: "how much flavor went in", batter: "how much batter", filling: "how much filling", rating: "a rating",
+  bake: "how long it baked",
+  rest: "how long it rested",
+  mature: "how long it matured",
+  oven: "how hot the oven was",
+  macarons: "how many macarons",
+  shells: "how many shells",
+  trays: "how many trays",
+  diameter: "how wide the shells were",
+  dose: "how much flavor went in",
+  batter: "how much batter",
+  filling: "how much filling",
+  rating: "a rating",
 };

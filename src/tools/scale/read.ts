@@ -34,6 +34,8 @@ function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined
 function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
   if (said) return said.value;
+  const by = reading.amounts.find((each) => each.dim === "number" && !each.of && /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(reading.text.slice(0, each.at[0])));
+  if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells/)) return by.value;
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
   return part && says(reading, /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of /) ? part.value : undefined;
 }

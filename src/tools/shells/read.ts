@@ -37,6 +37,7 @@ function readKnown(reading: Reading): Draft {
 
 function readWant(reading: Reading): ShellsInputs["want"] {
   const asked = /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(reading.mask)?.[1] ?? "";
+  if (says(reading, /(?:once|after|when) (?:it|they|its|theyre|that)(?: \S+)? \S*bak/)) return "baked";
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
   if (says(reading, /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/) && !says(reading, /<count=macarons/)) return "tray";
   if (/count=trays/.test(asked)) return "trays";

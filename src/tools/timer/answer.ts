@@ -13,7 +13,11 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
   const live = liveTimers(world.timers, world.now_ms);
   if (inputs.do === "set") return setTimer(inputs, world, live);
   if (inputs.do === "pause")
-    return { status: "declined", headline: "A timer can't be paused: it is a moment on the clock. Stop it, or give it more minutes afterwards." };
+    return {
+      status: "declined",
+      headline:
+        "A timer can't be paused: it is a moment on the clock. Stop it, or give it more minutes afterwards.",
+    };
   if (inputs.do === "list") return list(live, world.now_ms);
   if (live.length === 0) return none();
   if (inputs.do === "left") return left(inputs, live, world.now_ms);
@@ -22,7 +26,8 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
   const target = one(inputs, live, world.now_ms);
   if ("status" in target) return target;
   if (inputs.do === "add") return add(inputs, target, world.now_ms);
-  if (inputs.do === "restart") return move(target, world.now_ms, target.due_ms - target.set_ms, "starts again", world.now_ms);
+  if (inputs.do === "restart")
+    return move(target, world.now_ms, target.due_ms - target.set_ms, "starts again", world.now_ms);
   return correct(inputs, target, world);
 }
 
@@ -58,9 +63,17 @@ function list(live: readonly Live[], now_ms: number): Outcome {
 }
 
 function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
-  const named = inputs.name ? matching(inputs.name, live) : inputs.recent !== undefined ? live.filter((each) => each.label === inputs.recent) : [];
+  const named = inputs.name
+    ? matching(inputs.name, live)
+    : inputs.recent !== undefined
+      ? live.filter((each) => each.label === inputs.recent)
+      : [];
   if (inputs.name && named.length === 0)
-    return { status: "answered", headline: `No timer is called ${inputs.name}. ${live.map((each) => line(each, now_ms)).join("; ")}`, items: live.map(item) };
+    return {
+      status: "answered",
+      headline: `No timer is called ${inputs.name}. ${live.map((each) => line(each, now_ms)).join("; ")}`,
+      items: live.map(item),
+    };
   if (named.length === 0) return list(live, now_ms);
   return {
     status: "answered",
@@ -76,24 +89,45 @@ function one(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live |
   const running = live.filter((each) => !each.isRung);
   if (!inputs.name) {
     const recent = live.findLast((each) => each.label === inputs.recent);
-    const alone = running.length === 1 ? running[0] : running.length === 0 && live.length === 1 ? live[0] : undefined;
+    const alone =
+      running.length === 1 ? running[0] : running.length === 0 && live.length === 1 ? live[0] : undefined;
     return recent ?? alone ?? which(live, now_ms, "Which timer?");
   }
   const found = matching(inputs.name, live);
   const best = found.filter((each) => !each.isRung);
   const only = best.length === 1 ? best[0] : found.length === 1 ? found[0] : undefined;
-  return only ?? which(live, now_ms, found.length ? `Which ${inputs.name}?` : `No timer is called ${inputs.name}. Which one?`);
+  return (
+    only ??
+    which(
+      live,
+      now_ms,
+      found.length ? `Which ${inputs.name}?` : `No timer is called ${inputs.name}. Which one?`,
+    )
+  );
 }
 
 function which(live: readonly Live[], now_ms: number, question: string): Outcome {
-  const names = listed(live.map((each) => each.label), "or");
-  return { status: "asking", headline: `${question} There is ${names}.`, question: `${question} ${capital(names)}?`, slot: "name", items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })) };
+  const names = listed(
+    live.map((each) => each.label),
+    "or",
+  );
+  return {
+    status: "asking",
+    headline: `${question} There is ${names}.`,
+    question: `${question} ${capital(names)}?`,
+    slot: "name",
+    items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })),
+  };
 }
 
 /** Sets a timer's end and says so. The end has to be to come. */
 function move(timer: Live, now_ms: number, length_ms: number, how: string, from_ms: number): Outcome {
   const due_ms = from_ms + length_ms;
-  if (due_ms <= now_ms) return { status: "impossible", headline: `${capital(timer.label)} has only ${lengthText(timer.left_min)} left; that would end it. Stop it instead.` };
+  if (due_ms <= now_ms)
+    return {
+      status: "impossible",
+      headline: `${capital(timer.label)} has only ${lengthText(timer.left_min)} left; that would end it. Stop it instead.`,
+    };
   const moved: Live = { ...timer, due_ms, left_min: (due_ms - now_ms) / 60_000, isRung: false };
   const patch = { due_ms, state: "running", ...(how === "starts again" ? { set_ms: now_ms } : {}) };
   return {
@@ -110,7 +144,13 @@ function move(timer: Live, now_ms: number, length_ms: number, how: string, from_
 /** More time or less. One that has rung gets it from now on. */
 function add(inputs: TimerInputs, timer: Live, now_ms: number): Outcome {
   const more = inputs.more_min;
-  if (more === undefined) return { status: "asking", headline: `How many minutes for ${timer.label}?`, question: `How many minutes for ${timer.label}?`, slot: "more_min" };
+  if (more === undefined)
+    return {
+      status: "asking",
+      headline: `How many minutes for ${timer.label}?`,
+      question: `How many minutes for ${timer.label}?`,
+      slot: "more_min",
+    };
   const from_ms = timer.isRung ? now_ms : timer.due_ms;
   const how = more < 0 ? `${lengthText(-more)} less` : `${lengthText(more)} more`;
   return move(timer, now_ms, more * 60_000, how, from_ms);
@@ -119,14 +159,25 @@ function add(inputs: TimerInputs, timer: Live, now_ms: number): Outcome {
 /** "No, 17 minutes": counted from when it was set, as if it had been said then. */
 function correct(inputs: TimerInputs, timer: Live, world: World): Outcome {
   if (inputs.for_min !== undefined) {
-    const outcome = move(timer, world.now_ms, inputs.for_min * 60_000, `now ${lengthText(inputs.for_min)}`, timer.set_ms);
+    const outcome = move(
+      timer,
+      world.now_ms,
+      inputs.for_min * 60_000,
+      `now ${lengthText(inputs.for_min)}`,
+      timer.set_ms,
+    );
     const begun = world.now_ms - timer.set_ms >= 60_000 && outcome.status === "answered";
-    return begun ? { ...outcome, assumed: [`counted from ${clock(timer.set_ms)}, when it was set`] } : outcome;
+    return begun
+      ? { ...outcome, assumed: [`counted from ${clock(timer.set_ms)}, when it was set`] }
+      : outcome;
   }
   const moved = setTimer({ ...inputs, do: "set", name: timer.label }, { ...world, timers: [] }, []);
   const added = moved.effects?.find((each): each is Effect & { do: "add" } => each.do === "add");
   if (!added) return moved;
-  return { ...move(timer, world.now_ms, Number(added.entry.due_ms) - world.now_ms, "moved", world.now_ms), ...(moved.assumed ? { assumed: moved.assumed } : {}) };
+  return {
+    ...move(timer, world.now_ms, Number(added.entry.due_ms) - world.now_ms, "moved", world.now_ms),
+    ...(moved.assumed ? { assumed: moved.assumed } : {}),
+  };
 }
 
 function rename(inputs: TimerInputs, live: readonly Live[], world: World): Outcome {
@@ -134,8 +185,17 @@ function rename(inputs: TimerInputs, live: readonly Live[], world: World): Outco
   const target = cut?.timer ?? one(inputs, live, world.now_ms);
   if ("status" in target) return target;
   const to = inputs.to ?? cut?.to ?? inputs.words ?? "";
-  if (to === "") return { status: "asking", headline: `What shall I call ${target.label}?`, question: `What shall I call ${target.label}?`, slot: "to" };
-  const label = freeName(to, live.filter((each) => each.id !== target.id));
+  if (to === "")
+    return {
+      status: "asking",
+      headline: `What shall I call ${target.label}?`,
+      question: `What shall I call ${target.label}?`,
+      slot: "to",
+    };
+  const label = freeName(
+    to,
+    live.filter((each) => each.id !== target.id),
+  );
   const renamed = { ...target, label };
   return {
     status: "answered",

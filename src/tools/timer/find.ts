@@ -16,12 +16,22 @@ const remember_ms = 12 * 3_600_000;
 /** Timers that run or rang within the last twelve hours, the next to ring first. */
 export function liveTimers(timers: readonly Timer[], now_ms: number): Live[] {
   return timers
-    .filter((each) => each.state !== "stopped" && (each.due_ms > now_ms || now_ms - each.due_ms < remember_ms))
-    .map((each) => ({ ...each, left_min: Math.max(0, (each.due_ms - now_ms) / 60_000), isRung: each.state === "rung" || each.due_ms <= now_ms }))
+    .filter(
+      (each) => each.state !== "stopped" && (each.due_ms > now_ms || now_ms - each.due_ms < remember_ms),
+    )
+    .map((each) => ({
+      ...each,
+      left_min: Math.max(0, (each.due_ms - now_ms) / 60_000),
+      isRung: each.state === "rung" || each.due_ms <= now_ms,
+    }))
     .sort((a, b) => a.due_ms - b.due_ms);
 }
 
-const wordsOf = (label: string) => label.toLowerCase().split(/[^\p{L}\p{N}]+/u).filter(Boolean);
+const wordsOf = (label: string) =>
+  label
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter(Boolean);
 
 /**
  * The timers that some words can mean: the very name, else those that have all the words, else those that have the
@@ -31,9 +41,12 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
   const words = wordsOf(said);
   const exact = timers.filter((each) => wordsOf(each.label).join(" ") === words.join(" "));
   if (exact.length > 0) return exact;
-  const hits = (each: T) => words.filter((word) => wordsOf(each.label).some((own) => alike(word, own))).length;
+  const hits = (each: T) =>
+    words.filter((word) => wordsOf(each.label).some((own) => alike(word, own))).length;
   // "tray 2" never means "tray 1": a number that was said has to be there.
-  const numbered = timers.filter((each) => words.every((word) => !/^\d+$/.test(word) || wordsOf(each.label).includes(word)));
+  const numbered = timers.filter((each) =>
+    words.every((word) => !/^\d+$/.test(word) || wordsOf(each.label).includes(word)),
+  );
   const most = Math.max(0, ...numbered.map(hits));
   return most === 0 ? [] : numbered.filter((each) => hits(each) === most);
 }
@@ -43,7 +56,8 @@ function alike(a: string, b: string): boolean {
   if (a === b) return true;
   if (/\d/.test(a + b)) return false;
   const [short, long] = a.length < b.length ? [a, b] : [b, a];
-  if (short.length >= 4 && long.startsWith(short) && /^(?:s|es|ed|d|ing|er)$/.test(long.slice(short.length))) return true;
+  if (short.length >= 4 && long.startsWith(short) && /^(?:s|es|ed|d|ing|er)$/.test(long.slice(short.length)))
+    return true;
   return slips(a, b) <= (short.length >= 8 ? 2 : short.length >= 5 ? 1 : 0);
 }
 
@@ -55,7 +69,11 @@ function slips(a: string, b: string): number {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      const best = Math.min((rows[i - 1]?.[j] ?? 9) + 1, (row[j - 1] ?? 9) + 1, (rows[i - 1]?.[j - 1] ?? 9) + same);
+      const best = Math.min(
+        (rows[i - 1]?.[j] ?? 9) + 1,
+        (row[j - 1] ?? 9) + 1,
+        (rows[i - 1]?.[j - 1] ?? 9) + same,
+      );
       const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
       row.push(swapped ? Math.min(best, (rows[i - 2]?.[j - 2] ?? 9) + 1) : best);
     }
@@ -78,7 +96,10 @@ export function freeName(name: string, taken: readonly Pick<Timer, "label">[]): 
 }
 
 /** "tray 1 blue shells" cut into the timer that its first words name, and the name that the others give. */
-export function cutRename<T extends Pick<Timer, "label">>(words: string, timers: readonly T[]): { timer: T; to: string } | undefined {
+export function cutRename<T extends Pick<Timer, "label">>(
+  words: string,
+  timers: readonly T[],
+): { timer: T; to: string } | undefined {
   const all = words.split(" ");
   for (let cut = all.length - 1; cut >= 1; cut--) {
     const head = all.slice(0, cut).join(" ");

@@ -4,27 +4,45 @@ import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 
 /** Words that never begin or end a name. */
 const edge = new Set(
-  "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz let lemme know konw tell shout something somthing count down".split(" "),
+  "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz let lemme know konw tell shout something somthing count down".split(
+    " ",
+  ),
 );
 /** An errand keeps its verb: "take the butter out". */
 export const errandEdge = new Set(["a", "an", "the", "please", "pls", "and", "me", "then"]);
 /** Words at which a name ends. */
-const stop = new Set("timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so then now would could can but at in on until till by for too as instead if they theyre and or called named".split(" "));
+const stop = new Set(
+  "timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so then now would could can but at in on until till by for too as instead if they theyre and or called named".split(
+    " ",
+  ),
+);
 /** "the second tray" is "tray 2". */
 const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
 const joints = new Set(["for", "about"]);
-const asksToBeTold = /(?:^| )(?:remind(?:er)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
+const asksToBeTold =
+  /(?:^| )(?:remind(?:er)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
 
 /** Steps that name a timer by themselves, whatever form of the word was used. */
-const ownName: Readonly<Record<string, string>> = { rest: "rest", bake: "bake", cool: "cool", mature: "mature", "ganache sets": "ganache", chill: "chill", thaw: "thaw", macaronage: "macaronage" };
+const ownName: Readonly<Record<string, string>> = {
+  rest: "rest",
+  bake: "bake",
+  cool: "cool",
+  mature: "mature",
+  "ganache sets": "ganache",
+  chill: "chill",
+  thaw: "thaw",
+  macaronage: "macaronage",
+};
 
 /** One piece as a name has it: numbers as digits, "resting" as "rest". */
 function word(piece: Piece): string {
-  const step = piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
+  const step =
+    piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
   return step ?? piece.text.split(" ").map(digits).join(" ");
 }
 
-const digits = (text: string) => (Object.hasOwn(smallNumbers, text) && text !== "zero" && text !== "nil" ? String(smallNumbers[text]) : text);
+const digits = (text: string) =>
+  Object.hasOwn(smallNumbers, text) && text !== "zero" && text !== "nil" ? String(smallNumbers[text]) : text;
 
 const isMoment = (piece: Piece | undefined) => piece?.amount?.dim === "time" || piece?.when !== undefined;
 
@@ -35,17 +53,30 @@ const isNumberOne = (some: readonly Piece[], at: number) =>
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
 export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = edge): string {
   let [from, to] = [0, some.length];
-  const bare = (at: number) => !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
+  const bare = (at: number) =>
+    !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
   while (from < to && bare(from)) from += 1;
   while (to > from && bare(to - 1)) to -= 1;
-  const name = some.slice(from, to).map(word).join(" ").slice(0, 60).trim().replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
+  const name = some
+    .slice(from, to)
+    .map(word)
+    .join(" ")
+    .slice(0, 60)
+    .trim()
+    .replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
   return /^[\d. ]+$/.test(name) ? "" : name;
 }
 
 /** From `at` on as far as a name can go. */
 function run(some: readonly Piece[], at: number, ends: ReadonlySet<string> = stop): Piece[] {
   let to = at;
-  while (to < some.length && !isMoment(some[to]) && !isSign(some[to]) && (!ends.has(some[to]?.text ?? "") || isNumberOne(some, to) || some[to]?.thing)) to += 1;
+  while (
+    to < some.length &&
+    !isMoment(some[to]) &&
+    !isSign(some[to]) &&
+    (!ends.has(some[to]?.text ?? "") || isNumberOne(some, to) || some[to]?.thing)
+  )
+    to += 1;
   return some.slice(at, to);
 }
 
@@ -54,7 +85,26 @@ function runBack(some: readonly Piece[], at: number): Piece[] {
   let from = at;
   while (from > 0) {
     const before = some[from - 1] as Piece;
-    const ends = !before.thing && !isNumberOne(some, from - 1) && (stop.has(before.text) || ["the", "a", "an", "my", "set", "start", "begin", "run", "put", "another", "time", "of", "to", "with"].includes(before.text));
+    const ends =
+      !before.thing &&
+      !isNumberOne(some, from - 1) &&
+      (stop.has(before.text) ||
+        [
+          "the",
+          "a",
+          "an",
+          "my",
+          "set",
+          "start",
+          "begin",
+          "run",
+          "put",
+          "another",
+          "time",
+          "of",
+          "to",
+          "with",
+        ].includes(before.text));
     if (isMoment(before) || isSign(before) || ends) break;
     from -= 1;
   }
@@ -63,8 +113,15 @@ function runBack(some: readonly Piece[], at: number): Piece[] {
 
 /** "oven to heat up" is the oven: what it is to do there is cut off. */
 function head(some: readonly Piece[]): Piece[] {
-  const to = some.findIndex((each, at) => at > 0 && !each.thing && ["to", "is", "are", "needs", "need", "has", "have", "going"].includes(each.text));
-  return (to < 0 ? [...some] : some.slice(0, to)).map((each) => (each.thing?.step === "preheat" && /^oven/.test(each.text) ? { text: "oven" } : each));
+  const to = some.findIndex(
+    (each, at) =>
+      at > 0 &&
+      !each.thing &&
+      ["to", "is", "are", "needs", "need", "has", "have", "going"].includes(each.text),
+  );
+  return (to < 0 ? [...some] : some.slice(0, to)).map((each) =>
+    each.thing?.step === "preheat" && /^oven/.test(each.text) ? { text: "oven" } : each,
+  );
 }
 
 /** A name for a new timer from the pieces that belong to it; "" where nothing names it. */
@@ -73,7 +130,8 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
   if (called >= 0) return nameFrom(run(some, called + 1, new Set(["please", "pls"])));
   const step = beforeTimer(some);
   const purpose = afterJoint(some);
-  if (purpose && step && purpose !== step && ownName[step]) return purpose.includes(step) ? purpose : `${purpose} ${step}`;
+  if (purpose && step && purpose !== step && ownName[step])
+    return purpose.includes(step) ? purpose : `${purpose} ${step}`;
   const errand = remind ? afterTo(some) : "";
   return errand || purpose || step || timed(some) || beforeMoment(some) || afterComma(some);
 }
@@ -91,13 +149,22 @@ function afterJoint(some: readonly Piece[]): string {
 /** "remind me to flip the tray". */
 function afterTo(some: readonly Piece[]): string {
   const at = some.findIndex((each, i) => each.text === "to" && !isMoment(some[i + 1]));
-  return at < 0 ? "" : nameFrom(run(some, at + 1, new Set(["in", "at", "by", "please", "pls", "and", "when", "because", "for"])), errandEdge);
+  return at < 0
+    ? ""
+    : nameFrom(
+        run(some, at + 1, new Set(["in", "at", "by", "please", "pls", "and", "when", "because", "for"])),
+        errandEdge,
+      );
 }
 
 /** "the bake timer", "the oven one". */
 function beforeTimer(some: readonly Piece[]): string {
   for (let at = 0; at < some.length; at++) {
-    if (!["timer", "timers", "alarm", "countdown", "one"].includes(some[at]?.text ?? "") || isNumberOne(some, at)) continue;
+    if (
+      !["timer", "timers", "alarm", "countdown", "one"].includes(some[at]?.text ?? "") ||
+      isNumberOne(some, at)
+    )
+      continue;
     const name = nameFrom(runBack(some, at));
     if (name) return name;
   }
@@ -113,7 +180,11 @@ function timed(some: readonly Piece[]): string {
 /** "tray one 15 minutes", "ganache needs an hour". */
 function beforeMoment(some: readonly Piece[]): string {
   let at = Math.max(0, some.findIndex(isMoment));
-  while (at > 0 && (isSign(some[at - 1]) || ["for", "in", "at", "until", "till"].includes(some[at - 1]?.text ?? ""))) at -= 1;
+  while (
+    at > 0 &&
+    (isSign(some[at - 1]) || ["for", "in", "at", "until", "till"].includes(some[at - 1]?.text ?? ""))
+  )
+    at -= 1;
   return nameFrom(head(runBack(some, at)));
 }
 
@@ -123,8 +194,72 @@ function afterComma(some: readonly Piece[]): string {
   return at < 0 ? "" : nameFrom(head(run(some, at + 1)));
 }
 
-const before = new Set(["on", "for", "to", "off", "from", "does", "will", "is", "has", "hows", "stop", "cancel", "kill", "end", "clear", "delete", "remove", "dismiss", "silence", "pause", "resume", "hold", "freeze", "restart", "reset", "extend", "shorten", "snooze", "change", "give", "finish", "quit", "make"]);
-const isEnd = new Set([...stop, "left", "done", "doing", "finished", "ring", "rings", "go", "off", "up", "to", "by", "due", "ready", "still", "running", "got", "over", "again", "back", "please", "a", "another", "from", "more", "again", "with", "finish", "end"]);
+const before = new Set([
+  "on",
+  "for",
+  "to",
+  "off",
+  "from",
+  "does",
+  "will",
+  "is",
+  "has",
+  "hows",
+  "stop",
+  "cancel",
+  "kill",
+  "end",
+  "clear",
+  "delete",
+  "remove",
+  "dismiss",
+  "silence",
+  "pause",
+  "resume",
+  "hold",
+  "freeze",
+  "restart",
+  "reset",
+  "extend",
+  "shorten",
+  "snooze",
+  "change",
+  "give",
+  "finish",
+  "quit",
+  "make",
+]);
+const isEnd = new Set([
+  ...stop,
+  "left",
+  "done",
+  "doing",
+  "finished",
+  "ring",
+  "rings",
+  "go",
+  "off",
+  "up",
+  "to",
+  "by",
+  "due",
+  "ready",
+  "still",
+  "running",
+  "got",
+  "over",
+  "again",
+  "back",
+  "please",
+  "a",
+  "another",
+  "from",
+  "more",
+  "again",
+  "with",
+  "finish",
+  "end",
+]);
 
 /** The words that point at a timer already running: "how long on tray 1", "stop the oven one", "is the bake timer done". */
 export function pointedAt(some: readonly Piece[]): string {

@@ -9,19 +9,30 @@ import type { TimerInputs } from "./timer.ts";
 
 type Draft = Partial<TimerInputs>;
 
-const leads = "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|go ahead and|lets) )*";
-const stops = new RegExp(`^${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`);
+const leads =
+  "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|go ahead and|lets) )*";
+const stops = new RegExp(
+  `^${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`,
+);
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
-const restarts = new RegExp(`^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`);
+const restarts = new RegExp(
+  `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
+);
 const fewer = /(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
-const isChange = /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
-const isNew = /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
-const corrects = /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
-const isOrder = /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
+const isChange =
+  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
+const isNew =
+  /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
+const corrects =
+  /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
+const isOrder =
+  /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
-const asksLeft = /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
-const asksAll = /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$/;
+const asksLeft =
+  /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+const asksAll =
+  /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$/;
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
@@ -36,8 +47,17 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
-  const amount = some.find((each) => each.amount?.dim === "time" || (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction))?.amount;
-  const isPutOn = /(?:^| )put \S*<time\S* on(?:to)? /.test(mask) && matching(pointer.name ?? "", memory.names.timers.map((label) => ({ label }))).length > 0;
+  const amount = some.find(
+    (each) =>
+      each.amount?.dim === "time" ||
+      (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction),
+  )?.amount;
+  const isPutOn =
+    /(?:^| )put \S*<time\S* on(?:to)? /.test(mask) &&
+    matching(
+      pointer.name ?? "",
+      memory.names.timers.map((label) => ({ label })),
+    ).length > 0;
   if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask)) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...pointer };
@@ -47,7 +67,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   if (/(?:change|reset|move) .*(?:to|for) /.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
-  if (!time && asksLeft.test(mask)) return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
+  if (!time && asksLeft.test(mask))
+    return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
   if (!time && asksAll.test(mask)) return { do: "list" };
   return readSet(some, memory);
 }
@@ -62,22 +83,53 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
 const remembered = (memory: Memory): Draft => (memory.table.timer ? { recent: memory.table.timer } : {});
 
 function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft {
-  if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask)) return { do: "stop", all: true };
-  const verb = some.findIndex((each) => ["stop", "cancel", "kill", "end", "clear", "delete", "remove", "dismiss", "silence", "quit", "scrap", "halt", "off", "of", "turn", "switch", "shut"].includes(each.text));
+  if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
+    return { do: "stop", all: true };
+  const verb = some.findIndex((each) =>
+    [
+      "stop",
+      "cancel",
+      "kill",
+      "end",
+      "clear",
+      "delete",
+      "remove",
+      "dismiss",
+      "silence",
+      "quit",
+      "scrap",
+      "halt",
+      "off",
+      "of",
+      "turn",
+      "switch",
+      "shut",
+    ].includes(each.text),
+  );
   const name = pointedAt(some) || nameFrom(some.slice(verb + 1));
-  return { do: "stop", ...(name ? { name } : /(?:^| )(?:it|that|this)(?: |$)/.test(mask) ? remembered(memory) : {}) };
+  return {
+    do: "stop",
+    ...(name ? { name } : /(?:^| )(?:it|that|this)(?: |$)/.test(mask) ? remembered(memory) : {}),
+  };
 }
 
 /** "call tray 1 blue shells", "rename the oven one to preheat", "call it tray two instead". */
 function readRename(some: readonly Piece[], memory: Memory): Draft {
   const at = some.findIndex((each) => ["call", "rename", "name"].includes(each.text));
-  const rest = some.slice(at + 1).filter((each) => !["instead", "please", "pls", "timer", "now", "of"].includes(each.text));
+  const rest = some
+    .slice(at + 1)
+    .filter((each) => !["instead", "please", "pls", "timer", "now", "of"].includes(each.text));
   const to = rest.findIndex((each) => each.text === "to" || each.text === "as");
   if (to >= 0) {
     const name = nameFrom(rest.slice(0, to));
-    return { do: "rename", ...(name ? { name } : remembered(memory)), to: nameFrom(rest.slice(to + 1), errandEdge) };
+    return {
+      do: "rename",
+      ...(name ? { name } : remembered(memory)),
+      to: nameFrom(rest.slice(to + 1), errandEdge),
+    };
   }
-  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? "")) return { do: "rename", to: nameFrom(rest.slice(1), errandEdge), ...remembered(memory) };
+  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? ""))
+    return { do: "rename", to: nameFrom(rest.slice(1), errandEdge), ...remembered(memory) };
   return { do: "rename", words: nameFrom(rest, errandEdge), ...(memory.follows ? remembered(memory) : {}) };
 }
 
@@ -86,14 +138,22 @@ function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft |
   const before = (memory.last?.inputs ?? {}) as Draft;
   if (memory.slot === "name" || memory.slot === "to") {
     const name = isOrder.test(mask) ? "" : pointedAt(some) || nameFrom(some);
-    const fits = memory.slot === "to" || matching(name, memory.names.timers.map((label) => ({ label }))).length > 0;
+    const fits =
+      memory.slot === "to" ||
+      matching(
+        name,
+        memory.names.timers.map((label) => ({ label })),
+      ).length > 0;
     return name && fits ? { ...before, [memory.slot]: name } : undefined;
   }
   const time = timeOf(some, true);
-  if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask)) return undefined;
+  if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask))
+    return undefined;
   // "at what time?" "7": the hour
-  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24) return { ...before, when: { text: "", ...before.when, minute: (time.for_min ?? 0) * 60 } };
-  if (before.do === "add") return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
+  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24)
+    return { ...before, when: { text: "", ...before.when, minute: (time.for_min ?? 0) * 60 } };
+  if (before.do === "add")
+    return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
   return { ...before, ...time, ...(when ? { when } : {}) };
 }

@@ -13,14 +13,18 @@ const isLength = (piece: Piece | undefined) => piece?.amount?.dim === "time";
 const isClock = (piece: Piece | undefined) => piece?.when !== undefined;
 const isJoint = (piece: Piece) => isSign(piece) || ["and", "then", "plus", "also"].includes(piece.text);
 /** "rest timer 40", "45 for the ganache": a number that counts nothing. */
-const isBare = (piece: Piece | undefined) => piece?.amount?.dim === "number" && !piece.amount.of && !piece.amount.fraction && piece.amount.unit === "";
+const isBare = (piece: Piece | undefined) =>
+  piece?.amount?.dim === "number" && !piece.amount.of && !piece.amount.fraction && piece.amount.unit === "";
 const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
 
 export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
   const parts = segments(some);
   return parts.flatMap((part) => {
     const name = nameOf(part, parts.length === 1, memory);
-    const time = timeOf(part, parts.length > 1 || memory.follows || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)));
+    const time = timeOf(
+      part,
+      parts.length > 1 || memory.follows || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)),
+    );
     const step = stepIn(part, name);
     const draft: Draft = { do: "set", ...(name ? { name } : {}), ...time, ...(step ? { step } : {}) };
     return Array.from({ length: copies(part) }, () => draft);
@@ -31,17 +35,26 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
 function copies(part: readonly Piece[]): number {
   const at = part.findIndex(isLength);
   const count = part[at - 1]?.amount;
-  const many = count?.dim === "number" && !count.of && part.slice(at + 1).some((each) => each.text === "timers");
+  const many =
+    count?.dim === "number" && !count.of && part.slice(at + 1).some((each) => each.text === "timers");
   return many && Number.isInteger(count.value) && count.value >= 1 && count.value <= 10 ? count.value : 1;
 }
 
 /** The sentence cut into one part a timer: at the joint before each further time, or each further step. */
 function segments(some: readonly Piece[]): Piece[][] {
-  const lengths = some.flatMap((each, at) => (isLength(each) && !isShift(some, at) && !isMinutesOf(some, at) ? [at] : []));
-  const bare = lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && isListed(some, at) ? [at] : [])) : [];
+  const lengths = some.flatMap((each, at) =>
+    isLength(each) && !isShift(some, at) && !isMinutesOf(some, at) ? [at] : [],
+  );
+  const bare =
+    lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && isListed(some, at) ? [at] : [])) : [];
   const times = [...lengths, ...bare].sort((a, b) => a - b);
   const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
-  const marks = times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some))) ? times : clocks.length > 0 ? clocks : stepMarks(some);
+  const marks =
+    times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some)))
+      ? times
+      : clocks.length > 0
+        ? clocks
+        : stepMarks(some);
   if (marks.length < 2) return [[...some]];
   const cuts = marks.slice(1).map((mark, i) => {
     const from = (marks[i] ?? 0) + 1;
@@ -52,42 +65,62 @@ function segments(some: readonly Piece[]): Piece[][] {
 }
 
 /** "45 for the ganache" behind "20 min for the shells"; "for 10 and 20 minutes". */
-const isListed = (some: readonly Piece[], at: number) => some[at + 1]?.text === "for" || (some[at - 1]?.text === "for" && isJoint(some[at + 1] ?? { text: "" }));
+const isListed = (some: readonly Piece[], at: number) =>
+  some[at + 1]?.text === "for" || (some[at - 1]?.text === "for" && isJoint(some[at + 1] ?? { text: "" }));
 
 /** "start the rest and the bake timer": two steps without a time, joined. */
 function stepMarks(some: readonly Piece[]): number[] {
-  const marks = some.flatMap((each, at) => (each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step) ? [at] : []));
+  const marks = some.flatMap((each, at) =>
+    each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step) ? [at] : [],
+  );
   const steps = new Set(marks.map((at) => some[at]?.thing?.step));
   const joined = marks.slice(1).every((mark, i) => some.slice(marks[i], mark).some(isJoint));
-  return steps.size === marks.length && joined && some.some((each) => /^timers?$/.test(each.text)) ? marks : [];
+  return steps.size === marks.length && joined && some.some((each) => /^timers?$/.test(each.text))
+    ? marks
+    : [];
 }
 
 /** "10 min before 3 pm": the length moves the moment. */
-const isShift = (some: readonly Piece[], at: number) => ["before", "after"].includes(some[at + 1]?.text ?? "") && isClock(some[at + 2]);
+const isShift = (some: readonly Piece[], at: number) =>
+  ["before", "after"].includes(some[at + 1]?.text ?? "") && isClock(some[at + 2]);
 
 /** "1:30 minutes": read as a clock time and a unit, meant as a length. */
-const isMinutesOf = (some: readonly Piece[], at: number) => isClock(some[at]) && ["min", "h"].includes(some[at + 1]?.thing?.unit ?? "");
+const isMinutesOf = (some: readonly Piece[], at: number) =>
+  isClock(some[at]) && ["min", "h"].includes(some[at + 1]?.thing?.unit ?? "");
 
 /**
  * The length or the moment in some pieces.
  * @param bareToo whether a number without a unit counts, as minutes
  */
-export function timeOf(some: readonly Piece[], bareToo = false): Pick<Draft, "for_min" | "high_min" | "when" | "shift_min" | "bare"> | undefined {
+export function timeOf(
+  some: readonly Piece[],
+  bareToo = false,
+): Pick<Draft, "for_min" | "high_min" | "when" | "shift_min" | "bare"> | undefined {
   const glued = some.findIndex((_, at) => isMinutesOf(some, at));
-  if (glued >= 0) return { for_min: ((some[glued]?.when?.minute ?? 0) * inBase(1, some[glued + 1]?.thing?.unit ?? "min")) / 60 };
+  if (glued >= 0)
+    return {
+      for_min: ((some[glued]?.when?.minute ?? 0) * inBase(1, some[glued + 1]?.thing?.unit ?? "min")) / 60,
+    };
   const shift = some.findIndex((each, at) => isLength(each) && isShift(some, at));
   const clock = some.find((each) => each.when?.minute !== undefined) ?? some.find((each) => each.when);
   const length = some.find((each, at) => isLength(each) && at !== shift);
-  const useClock = clock && (!length || (clock.when?.minute !== undefined && waitsForMoment.test(textOf(some))));
-  if (useClock && clock.when) return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
+  const useClock =
+    clock && (!length || (clock.when?.minute !== undefined && waitsForMoment.test(textOf(some))));
+  if (useClock && clock.when)
+    return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
   if (length?.amount) return lengthOf(length.amount);
   const number = bareToo ? some.find((each) => isBare(each)) : undefined;
   return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
 }
 
-const shifted = (some: readonly Piece[], at: number) => inBase(some[at]?.amount?.value ?? 0, some[at]?.amount?.unit ?? "min") * (some[at + 1]?.text === "before" ? -1 : 1);
+const shifted = (some: readonly Piece[], at: number) =>
+  inBase(some[at]?.amount?.value ?? 0, some[at]?.amount?.unit ?? "min") *
+  (some[at + 1]?.text === "before" ? -1 : 1);
 
-const lengthOf = ({ value, high, unit }: Amount) => ({ for_min: inBase(value, unit), ...(high !== undefined ? { high_min: inBase(high, unit) } : {}) });
+const lengthOf = ({ value, high, unit }: Amount) => ({
+  for_min: inBase(value, unit),
+  ...(high !== undefined ? { high_min: inBase(high, unit) } : {}),
+});
 
 /** "45 minutes on for it to set": what "it" is, the table says. */
 function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string {
@@ -100,7 +133,8 @@ function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string 
 
 /** The step whose own time serves when none is said. */
 function stepIn(part: readonly Piece[], name: string): string | undefined {
-  const step = part.find((each) => each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step))?.thing?.step;
+  const step = part.find((each) => each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step))
+    ?.thing?.step;
   if (step) return step;
   const ganache = part.some((each) => each.thing?.base === "ganache" || each.thing?.step === "ganache sets");
   return ganache && (name === "" || name.includes("ganache")) ? "ganache" : undefined;

@@ -22,11 +22,15 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
   const end = endOf(inputs, world);
   if ("status" in end) return end;
   const { now_ms } = world;
-  if (end.due_ms - now_ms > most_ms) return { status: "impossible", headline: "That is over a year away; check the time." };
+  if (end.due_ms - now_ms > most_ms)
+    return { status: "impossible", headline: "That is over a year away; check the time." };
   const running = live.filter((each) => !each.isRung);
   const label = freeName(inputs.name ?? unnamed, running);
   const left_min = (end.due_ms - now_ms) / 60_000;
-  const twin = label !== (inputs.name ?? unnamed) && inputs.name ? [`${inputs.name} still runs; this one is ${label}`] : [];
+  const twin =
+    label !== (inputs.name ?? unnamed) && inputs.name
+      ? [`${inputs.name} still runs; this one is ${label}`]
+      : [];
   const assumed = [...end.assumed, ...(inputs.bare ? ["minutes"] : []), ...twin];
   return {
     status: "answered",
@@ -35,35 +39,61 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
     ...(end.rule ? { rule: end.rule } : {}),
     ...(assumed.length ? { assumed } : {}),
     items: [{ label, due: localIso(end.due_ms), left: left_min, state: "running" }],
-    effects: [{ do: "add", list: "timers", entry: { label, set_ms: now_ms, due_ms: end.due_ms, state: "running" } }],
+    effects: [
+      { do: "add", list: "timers", entry: { label, set_ms: now_ms, due_ms: end.due_ms, state: "running" } },
+    ],
     change: inputs.name ? `the ${label} timer` : `the ${lengthText(left_min)} timer`,
     leaves: { timer: label },
   };
 }
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 
 function endOf(inputs: TimerInputs, world: World): End | Outcome {
   const { now_ms } = world;
   if (inputs.when) return endAt(inputs, world);
   if (inputs.for_min !== undefined) {
-    const range = inputs.high_min === undefined ? [] : [`the low end of ${lengthText(inputs.for_min)} to ${lengthText(inputs.high_min)}, so that you look in time`];
+    const range =
+      inputs.high_min === undefined
+        ? []
+        : [
+            `the low end of ${lengthText(inputs.for_min)} to ${lengthText(inputs.high_min)}, so that you look in time`,
+          ];
     return { due_ms: now_ms + inputs.for_min * 60_000, assumed: range };
   }
   const own = stepTimes.find((row) => row.step === inputs.step);
   if (!own) return asking(`How long shall the ${inputs.name ? `${inputs.name} ` : ""}timer run?`, "for_min");
   const setting = own.setting && world.bench[own.setting.name];
   const minutes = setting !== undefined && own.setting ? setting * own.setting.per : own.minutes;
-  const rule: Rule = setting === undefined ? { text: own.text, basis: own.basis } : { text: `your ${own.step} time, ${lengthText(minutes)}`, basis: "your bench" };
-  return { due_ms: now_ms + minutes * 60_000, rule, assumed: [`${lengthText(minutes)}, the usual time to ${own.step === "ganache" ? "set a ganache" : own.step}`] };
+  const rule: Rule =
+    setting === undefined
+      ? { text: own.text, basis: own.basis }
+      : { text: `your ${own.step} time, ${lengthText(minutes)}`, basis: "your bench" };
+  return {
+    due_ms: now_ms + minutes * 60_000,
+    rule,
+    assumed: [
+      `${lengthText(minutes)}, the usual time to ${own.step === "ganache" ? "set a ganache" : own.step}`,
+    ],
+  };
 }
 
 function endAt(inputs: TimerInputs, world: World): End | Outcome {
   const { now_ms } = world;
-  const moment = ahead(inputs.when ?? {}, now_ms, world.bench.wake_min === undefined ? {} : { wake_min: world.bench.wake_min });
+  const moment = ahead(
+    inputs.when ?? {},
+    now_ms,
+    world.bench.wake_min === undefined ? {} : { wake_min: world.bench.wake_min },
+  );
   if (!moment.ok) return { status: "impossible", headline: moment.why };
   if (!moment.timed) return asking("What time shall it ring?", "when");
   const due_ms = moment.at_ms + (inputs.shift_min ?? 0) * 60_000;
-  if (due_ms <= now_ms) return { status: "impossible", headline: `${capital(friendly(due_ms, now_ms))} has passed.` };
+  if (due_ms <= now_ms)
+    return { status: "impossible", headline: `${capital(friendly(due_ms, now_ms))} has passed.` };
   return { due_ms, assumed: moment.assumed };
 }

@@ -41,7 +41,17 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
-    [6, "(?:^(?:please |ok |and |now |lets )?(?:call|rename|name)) (?:it|that|this|the|my|{count=trays}|{color}|{taste}|{base}|{step})", "rename", "(?:^(?:please |ok |and |now )?(?:stop|kill|silence|dismiss|snooze))", "(?:^(?:please |ok |and |now )?cancel) {count=trays}", "how long .. got", "how much time", "(?:change|move|reset) .. to (?:{time}|{when})", "in , {time}"],
+    [
+      6,
+      "(?:^(?:please |ok |and |now |lets )?(?:call|rename|name)) (?:it|that|this|the|my|{count=trays}|{color}|{taste}|{base}|{step})",
+      "rename",
+      "(?:^(?:please |ok |and |now )?(?:stop|kill|silence|dismiss|snooze))",
+      "(?:^(?:please |ok |and |now )?cancel) {count=trays}",
+      "how long .. got",
+      "how much time",
+      "(?:change|move|reset) .. to (?:{time}|{when})",
+      "in , {time}",
+    ],
     [
       5,
       "(?:set|start|begin|run) .. timers?",
@@ -98,7 +108,13 @@ export const timer = tool<TimerInputs>({
       "(?:extend|shorten|lengthen) .. {time}",
       "alarms?",
     ],
-    [2, "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean|make (?:it|that))) .. {time}", "(?:the|and) .. {step} (?:one|too)", "add {number}", "(?:set|start|begin) .. {step}"],
+    [
+      2,
+      "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean|make (?:it|that))) .. {time}",
+      "(?:the|and) .. {step} (?:one|too)",
+      "add {number}",
+      "(?:set|start|begin) .. {step}",
+    ],
     [1, "{time}", "{when}", "how long"],
     [
       -3,
@@ -118,14 +134,24 @@ export const timer = tool<TimerInputs>({
       "{time} in {unit}",
       "how many {unit}",
     ],
+    [-6, "(?:remind|tell) me (?:what|how|which|when|why|where|who)"],
     [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
   ),
   examples: [
     { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },
     { say: "start the rest timer", inputs: { do: "set", name: "rest", step: "rest" } },
-    { say: "15 minutes for tray 1 and 18 minutes for tray 2", inputs: { do: "set", name: "tray 1", for_min: 15 } },
-    { say: "ping me at quarter past ten", inputs: { do: "set", when: { minute: 615, text: "quarter past ten" } } },
-    { say: "remind me to flip the tray in 7 minutes", inputs: { do: "set", name: "flip the tray", for_min: 7 } },
+    {
+      say: "15 minutes for tray 1 and 18 minutes for tray 2",
+      inputs: { do: "set", name: "tray 1", for_min: 15 },
+    },
+    {
+      say: "ping me at quarter past ten",
+      inputs: { do: "set", when: { minute: 615, text: "quarter past ten" } },
+    },
+    {
+      say: "remind me to flip the tray in 7 minutes",
+      inputs: { do: "set", name: "flip the tray", for_min: 7 },
+    },
     { say: "how long left on the ganache", inputs: { do: "left", name: "ganache" } },
     { say: "what's running", inputs: { do: "list" } },
     { say: "give it 2 more minutes", inputs: { do: "add", more_min: 2 } },
@@ -145,7 +171,23 @@ export const timer = tool<TimerInputs>({
     { say: "add 10 g more sugar", tool: "scale" },
   ],
   // Nothing of the order before stays in force: "give it 2 more" is no longer "set".
-  rivals: [["do", "name", "words", "to", "all", "recent", "for_min", "high_min", "bare", "more_min", "when", "shift_min", "step"]],
+  rivals: [
+    [
+      "do",
+      "name",
+      "words",
+      "to",
+      "all",
+      "recent",
+      "for_min",
+      "high_min",
+      "bare",
+      "more_min",
+      "when",
+      "shift_min",
+      "step",
+    ],
+  ],
   read: readTimer,
   compute: answerTimer,
 });

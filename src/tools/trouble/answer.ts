@@ -11,7 +11,8 @@ const mostNotes = 3;
 export function answerTrouble({ symptom }: TroubleInputs, world: World): Outcome {
   const row = troubles.find((each) => each.id === symptom);
   if (!row) {
-    const question = "What do you see: no feet, cracked or hollow shells, a split ganache, a curdled buttercream?";
+    const question =
+      "What do you see: no feet, cracked or hollow shells, a split ganache, a curdled buttercream?";
     return { status: "asking", headline: question, question, slot: "symptom" };
   }
   const [first] = row.causes;
@@ -21,13 +22,20 @@ export function answerTrouble({ symptom }: TroubleInputs, world: World): Outcome
     status: "answered",
     headline: `${row.title}: most often ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${listed(differs.map((each) => each.text))}.` : ""}`,
     figures: figuresOf(row),
-    rule: { text: `${row.title.toLowerCase()}: ${row.causes.map(({ cause, change }, at) => `${at + 1}. ${cause}: ${change}`).join("; ")}`, basis: troubleBasis },
+    rule: {
+      text: `${row.title.toLowerCase()}: ${row.causes.map(({ cause, change }, at) => `${at + 1}. ${cause}: ${change}`).join("; ")}`,
+      basis: troubleBasis,
+    },
     items: [
       ...row.causes.map(({ cause, check, change }, at): Item => ({ order: at + 1, cause, check, change })),
-      ...differs.map((each): Item => ({ differs: each.what, with: each.here, without: each.well, unit: each.unit })),
+      ...differs.map(
+        (each): Item => ({ differs: each.what, with: each.here, without: each.well, unit: each.unit }),
+      ),
       ...own,
     ],
-    ...(row.now || row.caution ? { cautions: [...(row.now ? [row.now] : []), ...(row.caution ? [row.caution] : [])] } : {}),
+    ...(row.now || row.caution
+      ? { cautions: [...(row.now ? [row.now] : []), ...(row.caution ? [row.caution] : [])] }
+      : {}),
     working: row.causes.map(({ cause, check, change }, at) => `${at + 1}. ${cause} (${check}): ${change}`),
   };
 }
@@ -46,7 +54,15 @@ function notesAbout(symptom: string, notes: readonly Note[]): Item[] {
     .filter((note) => !note.ignored && note.problems.includes(symptom))
     .slice(-mostNotes)
     .reverse()
-    .map((note): Item => ({ date: note.date, flavors: note.flavors, text: note.text, problems: note.problems, ...(note.rating !== undefined ? { rating: note.rating } : {}) }));
+    .map(
+      (note): Item => ({
+        date: note.date,
+        flavors: note.flavors,
+        text: note.text,
+        problems: note.problems,
+        ...(note.rating !== undefined ? { rating: note.rating } : {}),
+      }),
+    );
 }
 
 interface Difference {
@@ -57,7 +73,11 @@ interface Difference {
   text: string;
 }
 
-const compared: readonly { key: "oven_c" | "bake_min" | "rest_min" | "mature_h" | "diameter_mm"; what: string; unit: string }[] = [
+const compared: readonly {
+  key: "oven_c" | "bake_min" | "rest_min" | "mature_h" | "diameter_mm";
+  what: string;
+  unit: string;
+}[] = [
   { key: "oven_c", what: "oven", unit: "°C" },
   { key: "bake_min", what: "bake", unit: "min" },
   { key: "rest_min", what: "rest", unit: "min" },
@@ -72,11 +92,20 @@ const compared: readonly { key: "oven_c" | "bake_min" | "rest_min" | "mature_h" 
 export function comparison(symptom: string, notes: readonly Note[]): Difference[] {
   const kept = notes.filter((note) => !note.ignored);
   return compared.flatMap(({ key, what, unit }) => {
-    const values = (list: readonly Note[]) => list.flatMap((note) => (note[key] === undefined ? [] : [note[key]]));
+    const values = (list: readonly Note[]) =>
+      list.flatMap((note) => (note[key] === undefined ? [] : [note[key]]));
     const here = median(values(kept.filter((note) => note.problems.includes(symptom))));
     const well = median(values(kept.filter((note) => note.problems.length === 0)));
     if (here === undefined || well === undefined || here === well) return [];
-    return [{ what, here, well, unit, text: `${what} ${plain(here)} ${unit} when it happened, ${plain(well)} ${unit} when all was well` }];
+    return [
+      {
+        what,
+        here,
+        well,
+        unit,
+        text: `${what} ${plain(here)} ${unit} when it happened, ${plain(well)} ${unit} when all was well`,
+      },
+    ];
   });
 }
 

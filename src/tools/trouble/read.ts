@@ -9,10 +9,14 @@ const kinds = ["buttercream", "ganache", "batter", "meringue"] as const;
 
 /** One draft a symptom; none named and nothing to go on gives an empty one, which asks. */
 export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleInputs>[] {
-  const found = reading.things.flatMap((each) => (each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : []));
+  const found = reading.things.flatMap((each) =>
+    each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : [],
+  );
   const all = [...new Set(found)];
   // a meringue without peaks isn't a shell with them
-  const named = all.includes("meringue that will not peak") ? all.filter((id) => id !== "peaks that stay") : all;
+  const named = all.includes("meringue that will not peak")
+    ? all.filter((id) => id !== "peaks that stay")
+    : all;
   if (named.length === 0) return [spelt(reading)];
   const ofShells = named.filter((id) => !faultOf.get(id));
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
@@ -24,12 +28,14 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
 /** Symptoms told in a sentence instead of a word: "why don't my macarons have feet", "what makes shells crack". */
 function spelt(reading: Reading): Partial<TroubleInputs> {
   const words = wordsOf(reading);
-  if (/\b(?:no|dont|didnt|wont|without|havent|never|not|doesnt)\b.*\b(?:feet|foot|frills?)\b/.test(words)) return { symptom: "no feet" };
+  if (/\b(?:no|dont|didnt|wont|without|havent|never|not|doesnt)\b.*\b(?:feet|foot|frills?)\b/.test(words))
+    return { symptom: "no feet" };
   if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
   return {};
 }
 
-const mixes = (reading: Reading): (string | undefined)[] => reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));
+const mixes = (reading: Reading): (string | undefined)[] =>
+  reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));
 
 /** "it's gone grainy" right after a ganache was spoken of is the ganache's grain. */
 function settle(id: string, reading: Reading, memory: Memory): string {

@@ -6,8 +6,8 @@
 import * as chrono from "chrono-node";
 import { describe, expect, test } from "vitest";
 import { localIso } from "../../../src/tools/lib/days.ts";
-import { ahead, behind } from "../../../src/tools/lib/when.ts";
 import { inBase } from "../../../src/tools/lib/units.ts";
+import { ahead, behind } from "../../../src/tools/lib/when.ts";
 import { readings } from "../../support/ask.ts";
 
 const now = new Date("2026-03-14T09:30:00");
@@ -46,7 +46,15 @@ describe("moments to come, both ways", () => {
 });
 
 describe("days gone by, both ways", () => {
-  test.each(["note for yesterday, lemon", "note for march 8: lemon", "note for 7 march, lemon", "note lemon, 3 days ago", "note lemon, two weeks ago", "note for feb 21, lemon", "note for today, lemon"])("%s", (sentence) => {
+  test.each([
+    "note for yesterday, lemon",
+    "note for march 8: lemon",
+    "note for 7 march, lemon",
+    "note lemon, 3 days ago",
+    "note lemon, two weeks ago",
+    "note for feb 21, lemon",
+    "note for today, lemon",
+  ])("%s", (sentence) => {
     const found = behind(whenIn(sentence), now.getTime());
     const date = chrono.en.parseDate(sentence, now, { forwardDate: false });
     expect(found.ok && found.day).toBe(date && localIso(date.getTime()).slice(0, 10));
@@ -54,7 +62,17 @@ describe("days gone by, both ways", () => {
 });
 
 describe("lengths of time, both ways", () => {
-  test.each(["12 min", "20 minutes", "half an hour", "1 hour and 20 minutes", "90 seconds", "3 hours", "2 days", "an hour", "1.5 hours"])("in %s", (length) => {
+  test.each([
+    "12 min",
+    "20 minutes",
+    "half an hour",
+    "1 hour and 20 minutes",
+    "90 seconds",
+    "3 hours",
+    "2 days",
+    "an hour",
+    "1.5 hours",
+  ])("in %s", (length) => {
     const amount = readings(`set a timer for ${length}`)[0]?.amounts.find((each) => each.dim === "time");
     const minutes = inBase(amount?.value ?? Number.NaN, amount?.unit ?? "min");
     const then = chrono.en.parseDate(`in ${length}`, now);

@@ -1,7 +1,16 @@
 /** Moments against the clock: days and times counted by hand on the calendar of March 2026 (the 14th is a Saturday). */
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { clock, daysBetween, friendly, lengthText, localDay, localIso, plusDays, startOf } from "../../../src/tools/lib/days.ts";
+import {
+  clock,
+  daysBetween,
+  friendly,
+  lengthText,
+  localDay,
+  localIso,
+  plusDays,
+  startOf,
+} from "../../../src/tools/lib/days.ts";
 import { ahead, behind, minutesMeant, type Said } from "../../../src/tools/lib/when.ts";
 
 const at = (text: string) => new Date(text).getTime();
@@ -41,7 +50,10 @@ describe("what is to come", () => {
   });
 
   test("today and this morning are taken at their word", () => {
-    expect(ahead({ days: 0, minute: 480, part: "morning" }, saturday)).toEqual({ ok: false, why: "8:00 this morning has passed; it is 9:30." });
+    expect(ahead({ days: 0, minute: 480, part: "morning" }, saturday)).toEqual({
+      ok: false,
+      why: "8:00 this morning has passed; it is 9:30.",
+    });
     expect(ahead({ days: 0, minute: 540, half: "am" }, saturday).ok).toBe(false);
     expect(due({ days: 0, minute: 420 })).toBe("2026-03-14T19:00:00");
     expect(due({ days: 0, minute: 135, part: "afternoon" })).toBe("2026-03-14T14:15:00");
@@ -92,7 +104,11 @@ describe("what is to come", () => {
 
   test("a day without a time says so", () => {
     expect(ahead({ days: 1 }, saturday)).toMatchObject({ ok: true, timed: false, day: "2026-03-15" });
-    expect(ahead({ part: "morning" }, saturday)).toMatchObject({ timed: false, day: "2026-03-15", part: "morning" });
+    expect(ahead({ part: "morning" }, saturday)).toMatchObject({
+      timed: false,
+      day: "2026-03-15",
+      part: "morning",
+    });
   });
 });
 
@@ -143,7 +159,8 @@ describe("clocks put forward and back", () => {
       process.env.TZ = "Europe/Berlin";
     });
 
-    test("the zone is in force", () => expect(at("2026-03-29T03:00:00") - at("2026-03-29T01:00:00")).toBe(3_600_000));
+    test("the zone is in force", () =>
+      expect(at("2026-03-29T03:00:00") - at("2026-03-29T01:00:00")).toBe(3_600_000));
 
     test("7:00 tomorrow is 7:00, nine and a half hours off", () => {
       const now = at("2026-03-28T20:30:00");
@@ -190,7 +207,13 @@ describe("clocks put forward and back", () => {
   });
 
   test("laws, wherever the clock stands: what is to come comes within its day, and what has been has been", () => {
-    const zones = fc.constantFrom("Europe/Berlin", "America/New_York", "Australia/Lord_Howe", "Asia/Kathmandu", "UTC");
+    const zones = fc.constantFrom(
+      "Europe/Berlin",
+      "America/New_York",
+      "Australia/Lord_Howe",
+      "Asia/Kathmandu",
+      "UTC",
+    );
     const moment = fc.integer({ min: Date.UTC(2026, 0, 1), max: Date.UTC(2027, 11, 31) });
     const minute = fc.integer({ min: 0, max: 1439 });
     const half = fc.constantFrom("24" as const, undefined);
@@ -223,6 +246,14 @@ describe("written out", () => {
   });
 
   test("lengths, to the second only where seconds matter", () => {
-    expect([0.5, 1.5, 12, 80, 1440, 1500.4, 0].map(lengthText)).toEqual(["30 s", "1 min 30 s", "12 min", "1 h 20 min", "1 d", "1 d 1 h", "0 s"]);
+    expect([0.5, 1.5, 12, 80, 1440, 1500.4, 0].map(lengthText)).toEqual([
+      "30 s",
+      "1 min 30 s",
+      "12 min",
+      "1 h 20 min",
+      "1 d",
+      "1 d 1 h",
+      "0 s",
+    ]);
   });
 });

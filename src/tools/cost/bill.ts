@@ -1,0 +1,121 @@
+/** Adds up everything that costs: lines by their prices, packaging, labor. */
+import type { Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
+import { sameIngredient } from "../lib/lines.ts";
+import { moneyText } from "../lib/money.ts";
+import { listed, plain } from "../lib/show.ts";
+import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
+import type { CostInputs } from "./cost.ts";
+
+/** The slot of a price that is asked for holds whose it is. */
+export const priceSlot = "price of ";
+
+interface Part {
+  name: string;
+  amount: number;
+  /** "130 g × 16 USD a kg". */
+  sum: string;
+}
+
+export interface Bill {
+  parts: Part[];
+  total: number;
+  ingredients?: number;
+  currency: string;
+  own: boolean;
+  assumed: string[];
+}
+
+const dollars = ["USD", "CAD", "AUD", "NZD", "SGD", "HKD"];
+
+/** A bare $ is the bench's own dollar where one is set; no sign at all is the bench's currency, or USD. */
+export function currencyOf(inputs: CostInputs, world: World): string {
+  const { currency, bare_sign } = inputs;
+  const set = world.bench.currency;
+  if (bare_sign === "$" && set && dollars.includes(set)) return set;
+  return currency ?? set ?? "USD";
+}
+
+/** Everything that costs; undefined when nothing was said of it, an outcome when something is missing. */
+export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
+  const assumed: string[] = [];
+  const lines = recipeOf(inputs, world, assumed);
+  const parts: Part[] = [];
+  let currency = currencyOf(inputs, world);
+  let own = false;
+  const missing: string[] = [];
+  for (const { name, grams, price_per_g } of lines ?? []) {
+    const said = price_per_g ?? inputs.prices?.find((each) => sameIngredient(each.name, name))?.price_per_g;
+    const stock = world.stock.findLast(
+      (each) => sameIngredient(each.name, name) && each.price_per_g !== undefined,
+    );
+    const price = said ?? stock?.price_per_g;
+    if (price === undefined) {
+      missing.push(name);
+      continue;
+    }
+    if (said === undefined && stock) {
+      own = true;
+      if (stock.currency && inputs.currency === undefined) currency = stock.currency;
+      else if (stock.currency && stock.currency !== currency)
+        return {
+          status: "impossible",
+          headline: `${name} is priced in ${stock.currency} on your shelf, the rest in ${currency}: say it all in one currency.`,
+        };
+    }
+    parts.push({
+      name,
+      amount: grams * price,
+      sum: `${plain(grams)} g ${name} × ${moneyText(price * 1000, currency)} a kg`,
+    });
+  }
+  if (missing[0] !== undefined)
+    return asking(
+      `What does a kilo of ${missing[0]} cost?${missing.length > 1 ? ` There is no price yet for ${listed(missing)}.` : ""}`,
+      `${priceSlot}${missing[0]}`,
+    );
+  const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);
+  const add = (name: string, amount: number | undefined, sum = name) =>
+    amount !== undefined && parts.push({ name, amount, sum });
+  add("ingredients", inputs.ingredients);
+  add("cost", inputs.cost);
+  add("packaging", inputs.packaging);
+  add("labor", inputs.labor);
+  const rate = inputs.labor_per_h ?? (inputs.labor_min !== undefined ? world.bench.labor_per_h : undefined);
+  if (inputs.labor_min !== undefined && rate === undefined)
+    return asking("What is an hour of work worth?", "labor_per_h");
+  if (rate !== undefined && inputs.labor_min !== undefined) {
+    if (inputs.labor_per_h === undefined) own = true;
+    add(
+      "labor",
+      (inputs.labor_min / 60) * rate,
+      `${plain(inputs.labor_min / 60)} h × ${moneyText(rate, currency)}`,
+    );
+  }
+  if (parts.length === 0) return undefined;
+  const total = parts.reduce((sum, each) => sum + each.amount, 0);
+  const ingredients =
+    lines?.length || inputs.ingredients !== undefined ? fromLines + (inputs.ingredients ?? 0) : undefined;
+  return { parts, total, ...(ingredients !== undefined ? { ingredients } : {}), currency, own, assumed };
+}
+
+/** The lines said, a saved formula's, or the house shells for a number of macarons. */
+function recipeOf(inputs: CostInputs, world: World, assumed: string[]): CostInputs["lines"] {
+  if (inputs.lines) return inputs.lines;
+  const saved =
+    inputs.formula &&
+    world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
+  if (saved) return saved.lines;
+  if (
+    inputs.want !== "cost" ||
+    inputs.macarons === undefined ||
+    inputs.cost !== undefined ||
+    inputs.ingredients !== undefined
+  )
+    return undefined;
+  const size = sizing(undefined, world.bench);
+  assumed.push(
+    `house shells for ${plain(inputs.macarons)} macarons of ${plain(size.diameter_mm)} mm, without filling`,
+  );
+  return houseLines(batterFor(inputs.macarons, size.diameter_mm, world.bench));
+}

@@ -1,0 +1,123 @@
+/** Weights and what they cost: lines with their prices, packs, and the price that was asked for. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, weighed } from "../lib/find.ts";
+import { nameOf } from "../lib/lines.ts";
+import { inBase, unitRow } from "../lib/units.ts";
+import { priceSlot } from "./bill.ts";
+import type { CostInputs } from "./cost.ts";
+import type { Sum } from "./money.ts";
+
+type Draft = Partial<CostInputs>;
+type PricedLine = NonNullable<CostInputs["lines"]>[number];
+
+/** "$16 a kilo", "$4 for 500 g", "a 500 g bag at $4": the price of a weight, not a sum spent. */
+export const isWeightPrice = (sum: Sum, reading: Reading) => pricePerGram(sum, reading) !== undefined;
+
+function pricePerGram({ amount, value }: Sum, reading: Reading): number | undefined {
+  if (amount.per)
+    return unitRow(amount.per.unit).dim === "weight"
+      ? value / inBase(amount.per.value, amount.per.unit)
+      : undefined;
+  const pack = packOf(amount.at, reading);
+  return pack === undefined ? undefined : value / pack;
+}
+
+/** The weight that a price is for: "$4 for 500 g", "16 a kilo", "a 2 lb bag is $9". */
+function packOf(at: readonly [number, number], reading: Reading): number | undefined {
+  const weights = reading.amounts.filter((each) => each.dim === "weight");
+  const behind = weights.find(
+    (each) =>
+      each.at[0] >= at[1] &&
+      /^(?:\s*(?:for|per|a|an|each|the))*\s*$/.test(reading.text.slice(at[1], each.at[0])),
+  );
+  const before = weights.findLast(
+    (each) =>
+      each.at[1] <= at[0] &&
+      /^\s*(?:bag|pack|packet|box|carton|tub|jar|bottle|sack)\b/.test(reading.text.slice(each.at[1])),
+  );
+  const pack = behind ?? before;
+  return pack && inBase(pack.value, pack.unit);
+}
+
+/** Weights with the price that follows each; prices that stand without a weight, by ingredient. */
+export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
+  const priced = money.flatMap((sum) => {
+    const price_per_g = pricePerGram(sum, reading);
+    return price_per_g === undefined ? [] : [{ at: sum.amount.at, price_per_g }];
+  });
+  const asked = memory.slot?.startsWith(priceSlot) ? memory.slot.slice(priceSlot.length) : undefined;
+  if (asked !== undefined)
+    return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), asked, memory);
+  const packs = new Set(money.flatMap((sum) => (sum.amount.per ? [] : [packOf(sum.amount.at, reading)])));
+  const weights = weighed(reading).filter(
+    (each) =>
+      each.thing &&
+      (each.thing.ingredient || each.thing.dose || each.thing.taste || each.thing.chocolate) &&
+      !(packs.has(each.grams) && priced.length > 0 && weighed(reading).length === 1),
+  );
+  const taken = new Set<number>();
+  const pack = paidFor(reading, money);
+  if (pack) return { lines: [pack] };
+  const lines = weights.map((each, at): PricedLine => {
+    const until = weights[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY;
+    const found = priced.findIndex(
+      ({ at: [start] }, index) => !taken.has(index) && start > each.amount.at[0] && start < until,
+    );
+    const index = found >= 0 ? found : weights.length === 1 && priced.length === 1 ? 0 : -1;
+    if (index >= 0) taken.add(index);
+    const price = priced[index]?.price_per_g;
+    return {
+      name: each.thing ? nameOf(each.thing) : "",
+      grams: each.grams,
+      ...(price !== undefined ? { price_per_g: price } : {}),
+    };
+  });
+  if (lines.length > 0) return { lines };
+  const named = reading.things.filter((each) => each.ingredient);
+  const prices = priced.flatMap(({ at, price_per_g }) => {
+    const owner = named.findLast((each) => each.at[1] <= at[0]) ?? named.find((each) => each.at[0] >= at[1]);
+    return owner ? [{ name: nameOf(owner), price_per_g }] : [];
+  });
+  // "almond flour is $9 for a 500 g bag, what do 130 g cost": the weight that is no pack is of what was priced
+  const loose = reading.amounts.find(
+    (each) => each.dim === "weight" && !each.of && !packs.has(inBase(each.value, each.unit)),
+  );
+  if (loose && prices[0])
+    return {
+      lines: [
+        { name: prices[0].name, grams: inBase(loose.value, loose.unit), price_per_g: prices[0].price_per_g },
+      ],
+    };
+  return prices.length > 0 ? { prices } : {};
+}
+
+/** "10 lb of almond flour costs $95, what does 130 g cost": the sum is the price of the first weight. */
+export function paidFor(reading: Reading, money: readonly Sum[]): PricedLine | undefined {
+  const [sum] = money;
+  const weights = reading.amounts.filter((each) => each.dim === "weight");
+  const [bought, wanted] = weights;
+  if (money.length !== 1 || !sum || sum.amount.per || weights.length !== 2 || !bought?.of || !wanted)
+    return undefined;
+  const between =
+    reading.amounts.indexOf(bought) < reading.amounts.indexOf(sum.amount) &&
+    reading.amounts.indexOf(sum.amount) < reading.amounts.indexOf(wanted);
+  if (!between || (wanted.of && nameOf(wanted.of) !== nameOf(bought.of))) return undefined;
+  return {
+    name: nameOf(bought.of),
+    grams: inBase(wanted.value, wanted.unit),
+    price_per_g: sum.value / inBase(bought.value, bought.unit),
+  };
+}
+
+/** A sum or a number alone, where a kilo's price was asked for. */
+const perKilo = (reading: Reading, money: readonly Sum[]): number | undefined => {
+  const value = money[0]?.value ?? bareNumbers(reading)[0]?.value;
+  return value === undefined ? undefined : value / 1000;
+};
+
+/** The price joins those that were said before; the lines stay. */
+function answeredPrice(price_per_g: number | undefined, name: string, memory: Memory): Draft {
+  if (price_per_g === undefined) return {};
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  return { ...before, prices: [...(before.prices ?? []), { name, price_per_g }] };
+}

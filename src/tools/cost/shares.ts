@@ -1,0 +1,64 @@
+/** Hours of work, and the percentage that a price goes by. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, says } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+import type { CostInputs } from "./cost.ts";
+import type { Sum } from "./money.ts";
+
+type Draft = Partial<CostInputs>;
+
+/** "two hours work at €15 an hour", "an hour and a half of my time at $18 an hour". */
+export function readLabor(reading: Reading, money: readonly Sum[]): Draft {
+  const rate = money.find((each) => each.use === "rate");
+  const time = reading.amounts.find((each) => each.dim === "time");
+  const half = reading.amounts.find(
+    (each) =>
+      time &&
+      each.fraction &&
+      each.dim === "number" &&
+      /^\s*and\s*$/.test(reading.text.slice(time.at[1], each.at[0])),
+  );
+  const min = time && inBase(time.value + (half?.value ?? 0), time.unit);
+  return {
+    ...(rate?.amount.per
+      ? { labor_per_h: (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60 }
+      : {}),
+    ...(min !== undefined ? { labor_min: min } : {}),
+  };
+}
+
+/** A percentage is the margin, unless markup or food cost is what it stands beside. */
+export function readShares(reading: Reading, memory: Memory, before: Draft): Draft {
+  const times = reading.amounts.find((each) => each.unit === "times");
+  if (times && says(reading, /cost|sell|price|charge|mark ?-?up/))
+    return { markup_percent: (times.value - 1) * 100 };
+  const percent = reading.amounts.find((each) => each.dim === "percent");
+  const last =
+    before.markup_percent !== undefined
+      ? "markup_percent"
+      : before.food_cost_percent !== undefined
+        ? "food_cost_percent"
+        : "margin_percent";
+  const named = says(reading, /mark ?-?up/)
+    ? "markup_percent"
+    : says(reading, /food cost/)
+      ? "food_cost_percent"
+      : says(reading, /margin|profit/)
+        ? "margin_percent"
+        : undefined;
+  if (percent) return { [named ?? last]: percent.value };
+  const bare = bareNumbers(reading)[0];
+  const asked = memory.slot === "margin_percent";
+  if (
+    bare &&
+    (asked ||
+      (memory.follows &&
+        (named !== undefined ||
+          before.margin_percent !== undefined ||
+          before.markup_percent !== undefined ||
+          before.food_cost_percent !== undefined)) ||
+      (named !== undefined && says(reading, /<number> (?:margin|mark ?-?up)/)))
+  )
+    return { [named ?? last]: bare.value };
+  return {};
+}

@@ -1,0 +1,106 @@
+/** The days in a question about keeping: when they were made, frozen, thawed, and which day she asks about. */
+import type { Memory, Reading, When } from "../contract/index.ts";
+import { wordsOf } from "../lib/pieces.ts";
+import { inBase } from "../lib/units.ts";
+import { placeless } from "../lib/when-said.ts";
+import type { KeepInputs } from "./keep.ts";
+
+type Draft = Partial<KeepInputs>;
+
+export const outWords =
+  /\b(?:out|outside|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|kitchen side|window ?sill|bench|boot|trunk|picnic)\b/;
+export const iceWords = /\b(?:fr[ei]+z\w*|froze|frozen|frost\w*)\b/;
+
+/** Each moment goes to the last deed named before it: made, frozen, thawed; else it is the day asked about. */
+export function readDays(reading: Reading, memory: Memory): Draft {
+  const out: Draft = {};
+  const slot =
+    memory.slot === "made" || memory.slot === "frozen" || memory.slot === "thawed" ? memory.slot : undefined;
+  const first = reading.whens[0];
+  if (slot && first) return { [slot]: placeless(first) };
+  let from = clauseStart(reading);
+  for (const when of reading.whens) {
+    const before = reading.text.slice(from, when.at[0]);
+    const deeds = deedsIn(before);
+    if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined)
+      out.out_since = placeless(when);
+    else if (deeds.length === 0)
+      Object.assign(
+        out,
+        out.made === undefined && madeBehind(reading, when)
+          ? { made: placeless(when) }
+          : isClockTalk(when)
+            ? {}
+            : { on: placeless(when) },
+      );
+    else for (const deed of deeds) out[deed] ??= placeless(when);
+    from = when.at[1];
+  }
+  const age = ageInFridge(reading);
+  if (age !== undefined && out.made === undefined) out.made = { days: -age };
+  if (
+    out.made &&
+    /\b(?:will|going to|gonna|want to|plan to|if i (?:make|fill)|making|filling)\b/.test(wordsOf(reading)) &&
+    !/\b(?:made|filled)\b/.test(wordsOf(reading))
+  )
+    out.coming = true;
+  return out;
+}
+
+/** Where this clause begins in the text of the whole turn. */
+function clauseStart(reading: Reading): number {
+  const first = reading.whens[0]?.at[0] ?? 0;
+  const stop = Math.max(...[". ", "? ", "! ", "; "].map((sign) => reading.text.lastIndexOf(sign, first)));
+  return Math.max(0, stop);
+}
+
+type Deed = "made" | "frozen" | "thawed";
+const deedWords: readonly (readonly [Deed, RegExp])[] = [
+  ["made", /\b(?:made|make|making|fill?ed|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\b/],
+  ["frozen", /\b(?:froze|frozen|freeze|(?:in|into) the freezer)\b/],
+  ["thawed", /\b(?:thawed|defrosted|thawing|out of the freezer|took them out|taken out|came out)\b/],
+];
+
+/** The deeds a moment belongs to: those joined by "and" right before it ("made and froze them on the 1st"), else the last. */
+function deedsIn(before: string): Deed[] {
+  const lasts = deedWords.flatMap(([deed, words]) => {
+    const hits = [...before.matchAll(new RegExp(words.source, "g"))];
+    const hit = hits.at(-1);
+    return hit ? [{ deed, at: hit.index, end: hit.index + hit[0].length }] : [];
+  });
+  const last = lasts.sort((a, b) => b.at - a.at)[0];
+  if (!last) return [];
+  const joined = lasts.filter(
+    (each) =>
+      each === last || /^(?: (?:them|it|these))? and (?:then )?$/.test(before.slice(each.end, last.at)),
+  );
+  return joined.map((each) => each.deed);
+}
+
+/** "a batch from today", "today's batch", "the box is from the 9th". */
+const madeBehind = (reading: Reading, when: When) =>
+  /^\W*(?:s )?(?:batch|bake|macarons|macs|ones|box)/.test(reading.text.slice(when.at[1])) ||
+  /\bfrom(?: the)?\W*$/.test(reading.text.slice(0, when.at[0]));
+
+/** A clock time without a day says nothing about days. */
+const isClockTalk = (when: When) =>
+  when.minute !== undefined &&
+  when.days === undefined &&
+  when.weekday === undefined &&
+  when.day === undefined;
+
+/** "been in the fridge 4 days": made that many days ago. */
+function ageInFridge(reading: Reading): number | undefined {
+  const age = reading.amounts.find(
+    (each) => each.dim === "time" && ["d", "week", "month"].includes(each.unit),
+  );
+  const said = wordsOf(reading);
+  if (
+    !age ||
+    iceWords.test(said) ||
+    !/\b(?:been|old|ago|for|after|sitting|in the fridge|since)\b/.test(said) ||
+    /how (?:long|many)/.test(said)
+  )
+    return undefined;
+  return Math.round(inBase(age.value, age.unit) / 1440);
+}

@@ -1,0 +1,65 @@
+/** Bottles with their own directions. */
+import type { Bottle, Effect, Item, Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
+import { listed, percent } from "../lib/show.ts";
+import type { ShelfInputs } from "./shelf.ts";
+
+/** A bottle's own directions; a second bottle of the same taste and form replaces the first. */
+export function bottle(
+  { taste, form, low_percent, high_percent, allergens, unweighable }: ShelfInputs,
+  world: World,
+): Outcome {
+  if (!taste) return asking("Which flavor is the bottle?", "taste");
+  const name = `${taste}${form && form !== "flavor" ? ` ${form}` : ""} bottle`;
+  if (unweighable)
+    return {
+      status: "declined",
+      headline: `I can't save "${unweighable}": a bottle's directions are kept as a percentage of the weight. What does it say in percent?`,
+    };
+  if (low_percent === undefined && allergens === undefined)
+    return asking(`What does the ${name} say, in percent of the weight?`, "low_percent");
+  const known = world.bottles.findLast((each) => each.taste === taste && each.form === form);
+  const directions =
+    low_percent !== undefined ? { low_percent, high_percent: high_percent ?? low_percent } : {};
+  const patch = { ...directions, ...(allergens ? { allergens } : {}) };
+  const effect: Effect = known
+    ? { do: "change", list: "bottles", id: known.id, patch }
+    : { do: "add", list: "bottles", entry: { taste, ...(form ? { form } : {}), ...patch } };
+  const range = low_percent !== undefined ? percent(low_percent, high_percent ?? low_percent) : undefined;
+  return {
+    status: "answered",
+    headline: `Saved: ${name}${range ? `, ${range} of the weight` : ""}${allergens ? `, ${allergens.length ? `contains ${listed(allergens)}` : "no allergens"}` : ""}${known ? "; it replaces what was saved before" : ""}`,
+    ...(range
+      ? {
+          figures: [
+            low_percent === high_percent || high_percent === undefined
+              ? { name: taste, value: low_percent, unit: "%" }
+              : { name: taste, low: low_percent, high: high_percent, unit: "%" },
+          ],
+          rule: { text: `${range}, from your ${taste} bottle`, basis: "your bench" as const },
+        }
+      : {}),
+    effects: [effect],
+    change: `the ${name}`,
+  };
+}
+
+export function bottlesOf(taste: string, world: World): Outcome {
+  const found = world.bottles.filter((each) => each.taste === taste);
+  return {
+    status: "answered",
+    headline: found.length ? listed(found.map(bottleText)) : `No ${taste} bottle is saved`,
+    items: found.map(bottleItem),
+  };
+}
+
+export const bottleText = (each: Bottle) =>
+  `${each.taste}${each.form ? ` ${each.form}` : ""} ${each.low_percent !== undefined ? percent(each.low_percent, each.high_percent ?? each.low_percent) : "without directions"}`;
+export const bottleItem = (each: Bottle): Item => ({
+  bottle: each.taste,
+  ...(each.form ? { form: each.form } : {}),
+  ...(each.low_percent !== undefined
+    ? { low_percent: each.low_percent, high_percent: each.high_percent ?? each.low_percent }
+    : {}),
+  ...(each.allergens ? { contains: each.allergens } : {}),
+});

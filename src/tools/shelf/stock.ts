@@ -1,0 +1,115 @@
+/** Ingredients in stock: put there, used, priced. */
+import type { Effect, Figure, Outcome, Stock, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
+import { sameIngredient } from "../lib/lines.ts";
+import { moneyText } from "../lib/money.ts";
+import { capital, listed, weight } from "../lib/show.ts";
+import type { ShelfInputs } from "./shelf.ts";
+
+type Entry = NonNullable<ShelfInputs["entries"]>[number];
+
+export const stockOf = (world: World, name: string): Stock | undefined =>
+  world.stock.findLast((each) => each.name === name) ??
+  world.stock.findLast((each) => sameIngredient(each.name, name));
+export const g = (grams: number, world: World) => `${weight(grams, world.bench.scale_g)} g`;
+
+export function put({ does, entries }: ShelfInputs, world: World): Outcome {
+  if (!entries?.length) return asking("What is it, and how many grams?", "entries");
+  const bare = entries.find((each) => each.grams === undefined);
+  if (bare) return asking(`How many grams of ${bare.name}?`, "entries");
+  const done = entries.map((entry) => {
+    const known = stockOf(world, entry.name);
+    const grams = (entry.grams ?? 0) + (does === "add" ? (known?.grams ?? 0) : 0);
+    const pack = entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {};
+    const effect: Effect = known
+      ? { do: "change", list: "stock", id: known.id, patch: { grams, ...pack } }
+      : { do: "add", list: "stock", entry: { name: entry.name, grams, ...pack } };
+    const sum =
+      known && does === "add" && known.grams > 0
+        ? ` (${g(known.grams, world)} + ${g(entry.grams ?? 0, world)})`
+        : "";
+    return {
+      effect,
+      figure: { name: entry.name, value: grams, unit: "g" },
+      text: `${entry.name} ${g(grams, world)}${sum}`,
+    };
+  });
+  return {
+    status: "answered",
+    headline: `On the shelf: ${listed(done.map((each) => each.text))}`,
+    figures: done.map((each) => each.figure),
+    effects: done.map((each) => each.effect),
+    change: `${listed(entries.map((each) => `${g(each.grams ?? 0, world)} ${each.name}`))} on the shelf`,
+    ...leave(
+      entries,
+      done.map((each) => each.figure),
+    ),
+  };
+}
+
+/** One thing spoken of lies on the table: "scale it", "how much of it". */
+export const leave = (entries: readonly Entry[], figures: readonly Figure[]) => {
+  const [entry, figure] = [entries[0], figures[0]];
+  return entries.length === 1 && entry && figure?.value
+    ? { leaves: { mass: { grams: figure.value, thing: entry.name } } }
+    : {};
+};
+
+/** Never below nothing: more used than there is changes nothing, unless she said to go to zero. */
+export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
+  if (!entries?.length) return asking("What did you use, and how many grams?", "entries");
+  const effects: Effect[] = [];
+  const figures: Figure[] = [];
+  const said: string[] = [];
+  for (const entry of entries) {
+    const known = stockOf(world, entry.name);
+    if (!known)
+      return {
+        status: "impossible",
+        headline: `There is no ${entry.name} on the shelf to take from. Say "pantry: 500 g ${entry.name}" first.`,
+      };
+    const used = entry.grams ?? known.grams * (entry.part ?? 1);
+    if (used > known.grams + 1e-9 && !to_zero)
+      return {
+        status: "impossible",
+        headline: `There are only ${g(known.grams, world)} ${entry.name} on the shelf; ${g(used, world)} is more. Nothing is changed; say "to zero" to take it all.`,
+      };
+    const left = Math.max(0, known.grams - used);
+    effects.push({ do: "change", list: "stock", id: known.id, patch: { grams: left } });
+    figures.push({ name: `${entry.name} left`, value: left, unit: "g" });
+    said.push(`${g(left, world)} ${entry.name} left`);
+  }
+  return {
+    status: "answered",
+    headline: capital(listed(said)),
+    figures,
+    effects,
+    change: `using ${listed(entries.map((each) => each.name))}`,
+  };
+}
+
+export function price({ entries }: ShelfInputs, world: World): Outcome {
+  const entry = entries?.[0];
+  if (!entry) return asking("The price of what?", "entries");
+  if (entry.price_per_g === undefined)
+    return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
+  const known = stockOf(world, entry.name);
+  const currency = entry.currency ?? world.bench.currency ?? "USD";
+  const patch = {
+    price_per_g: entry.price_per_g,
+    currency,
+    ...(entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {}),
+  };
+  const effect: Effect = known
+    ? { do: "change", list: "stock", id: known.id, patch }
+    : { do: "add", list: "stock", entry: { name: entry.name, grams: 0, ...patch } };
+  return {
+    status: "answered",
+    headline: `Saved: ${entry.name} at ${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
+    figures: [{ name: `${entry.name} a kilo`, value: entry.price_per_g * 1000, unit: currency }],
+    rule: { text: "your own price; costs go by it from now on", basis: "your bench" },
+    ...(entry.currency || world.bench.currency ? {} : { assumed: ["US dollars"] }),
+    effects: [effect],
+    change: `the price of ${entry.name}`,
+  };
+}
