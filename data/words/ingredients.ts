@@ -99,7 +99,7 @@ export const ingredients: readonly IngredientRow[] = [
   { name: "molasses", words: ["molasses", "treacle"], ndb: "19304", allergens: [], liquid: true },
   { name: "fructose", words: ["fructose"], ndb: "43216", allergens: [] },
   { name: "salt", words: ["salt", "sea salt", "table salt", "fine salt", "flaky salt", "fleur de sel", "sel", "salz"], ndb: "02047", allergens: [] },
-  { name: "cream of tartar", words: ["cream of tartar", "tartar", "cream of tarter", "creme of tartar", "cream of tatar", "cream tartar"], ndb: "18373", allergens: [] },
+  { name: "cream of tartar", words: ["cream of tartar", "tartar", "cream of tarter", "cream tartar", "tarter", "cream of tarter", "creme of tartar", "cream of tatar", "cream tartar"], ndb: "18373", allergens: [] },
   { name: "baking powder", words: ["baking powder"], ndb: "18369", allergens: [] },
   { name: "baking soda", words: ["baking soda", "bicarb", "bicarbonate of soda"], ndb: "18372", allergens: [] },
   { name: "citric acid", words: ["citric acid", "citric"], allergens: [] },

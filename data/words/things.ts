@@ -50,7 +50,7 @@ export const uses: readonly (WordRow & { id: "loose" | "piping" | "firm" })[] = 
 export const counts: readonly WordRow[] = [
   {
     id: "macarons",
-    words: ["macaron", "macarons", "mac", "macs", "maccies", "macaroon", "macaroons", "macron", "macrons", "macarrons", "macarron", "marcarons", "marcaron", "mcarons", "macarns", "maccaron", "maccarons", "maccaroons", "macaons", "macaroni cookies", "sandwiches", "finished macarons", "filled macarons", "filled macaron", "filled ones", "filled macs", "complete macarons", "whole macarons", "cookies", "cookie sandwiches", "mcrons", "pieces"],
+    words: ["macaron", "macarons", "mac", "macs", "maccies", "macaroon", "macaroons", "macron", "macrons", "macarrons", "macarron", "marcarons", "marcaron", "mcarons", "maracons", "maracon", "macarns", "maccaron", "maccarons", "maccaroons", "macaons", "macaroni cookies", "sandwiches", "finished macarons", "filled macarons", "filled macaron", "filled ones", "filled macs", "complete macarons", "whole macarons", "cookies", "cookie sandwiches", "mcrons", "pieces"],
   },
   { id: "shells", words: ["shell", "shells", "macaron shells", "macaron shell", "halves", "half shells", "macaroon shells", "single shells", "discs", "disks", "shels", "circles", "rounds"] },
   { id: "trays", words: ["tray", "trays", "sheet", "sheets", "baking sheet", "baking sheets", "baking tray", "baking trays", "mat", "mats", "silicone mat", "sheet pan", "sheet pans", "template", "trayful", "trayfuls", "baking mat"] },

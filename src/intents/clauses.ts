@@ -22,7 +22,7 @@ export function clauses(items: readonly Item[], tools: readonly Tool[]): Part[] 
   const ear = earFor(tools);
   if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
-  const cuts = cutSentences(items).flatMap((sentence) => cutWithin(sentence, ear));
+  const cuts = cutSentences(items).flatMap(pairedBases).flatMap((sentence) => cutWithin(sentence, ear));
   return join(cuts, ear);
 }
 
@@ -54,6 +54,23 @@ function cutSentences(items: Part): Part[] {
 
 /** "remind me, how did they come out": only leads up to the question. */
 const leadIn = /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
+
+/** "batter and filling for 24 macarons" asks the same of two mixes: the rest of the sentence belongs to each. */
+function pairedBases(sentence: Part): Part[] {
+  const isMix = (item: Item | undefined, base: string) => item?.is === "thing" && item.thing.base === base;
+  for (const [first, second] of [["batter", "filling"], ["filling", "batter"]] as const) {
+    const at = sentence.findIndex((item) => isMix(item, first));
+    const joint = sentence[at + 1];
+    const end = sentence.findIndex((item, i) => i > at + 1 && i <= at + 4 && isMix(item, second));
+    const plain = sentence.slice(at + 2, Math.max(end, 0)).every((item) => item.is === "word");
+    if (at < 0 || end < 0 || !plain || !(joint?.is === "word" && joint.text === "and")) continue;
+    return [
+      [...sentence.slice(0, at + 1), ...sentence.slice(end + 1)],
+      [...sentence.slice(0, at), ...sentence.slice(end)],
+    ];
+  }
+  return [sentence];
+}
 
 /** Soft ends: "and", "then", a comma, where both sides ask something. */
 function cutWithin(items: Part, ear: Ear): Cut[] {

@@ -112,3 +112,11 @@ function laid(table: Table, leaves: Table | undefined): Table {
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
   return { ...table, ...leaves, ...(masses ? { masses } : {}) };
 }
+
+/** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
+function returned(reading: Reading, state: State): State {
+  if (!/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(reading.text)) return state;
+  const base = reading.things.find((thing) => thing.base)?.base;
+  const topic = state.topics.findLast(({ tool, inputs }) => base !== undefined && tool !== state.last?.tool && inputs.base === base);
+  return topic ? { ...state, last: topic } : state;
+}

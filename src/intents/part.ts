@@ -47,13 +47,14 @@ export function asks(part: Part, ear: Ear): boolean {
 }
 
 const giving = new Set(
-  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in for from".split(" "),
+  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in".split(" "),
 );
 
 /** Weights with their things and talk around them: what is there, not what is wanted. */
 export const givesOnly = (part: Part): boolean =>
   part.every(
-    (item) =>
+    (item, at) =>
+      (at === 0 && item.is === "word" && ["for", "from", "with", "using"].includes(item.text)) ||
       item.is === "sign" ||
       item.is === "amount" ||
       (item.is === "thing" && !item.thing.unit && !item.thing.dose && !item.thing.use) ||

@@ -38,7 +38,6 @@ describe("mended", () => {
     ["bater", "batter"],
     ["merigue", "meringue"],
     ["timmer", "timer"],
-    ["tomorow", "tomorrow"],
     ["grannulated", "granulated"],
     ["recpie", "recipe"],
     ["allegrens", "allergens"],
@@ -97,8 +96,8 @@ describe("mended", () => {
 });
 
 /** What a word means by the tables, for comparing two spellings of it. */
-const meaning = (word: string) => JSON.stringify(read(word).things.map(({ text: _text, at: _at, ...thing }) => thing));
-const nothing = "[]";
+const meaning = (word: string) => read(word).things.map((thing) => thing.id).join(", ");
+const nothing = "";
 
 describe("never touched", () => {
   it("units, in every spelling that the table has", () => {

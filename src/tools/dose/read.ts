@@ -62,7 +62,7 @@ function flavorsAsked(reading: Reading): Thing[] {
 const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);
 
 /** "vanilla extract ... the extract": the second, without a taste, is the first again. */
-const repeats = (each: Thing, all: readonly Thing[]) => !each.taste && !each.ingredient && all.some((other) => other !== each && other.dose === each.dose);
+const repeats = (each: Thing, all: readonly Thing[]) => !each.taste && !each.ingredient && all.some((other) => other !== each && other.dose === each.dose && Boolean(other.taste || other.ingredient));
 
 const powdered = (thing: Thing): Thing => ({ ...thing, dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder") });
 

@@ -20,7 +20,7 @@ export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
 function readSeveral(reading: Reading): Draft[] | undefined {
   const own = weighed(reading).filter((each) => each.thing?.chocolate);
   if (own.length < 2 || new Set(own.map((each) => each.thing?.chocolate)).size < own.length || weighed(reading).some((each) => each.thing?.ingredient === "cream")) return undefined;
-  if (readWant(reading).want !== undefined) return undefined;
+  if (![undefined, "build"].includes(readWant(reading).want)) return undefined;
   const ends = own.map((_, at) => own[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);
   return own.map(({ grams, thing, amount }, at) => {
     const use = reading.things.find((each) => each.use && each.at[0] > amount.at[0] && each.at[0] < (ends[at] ?? 0))?.use;
@@ -70,7 +70,7 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   // a weight of one part said in reply keeps the other part said before
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   const hadBoth = before?.chocolate_g !== undefined && before.cream_g !== undefined;
-  if (hadBoth && memory.follows && out.total_g === undefined && !says(reading, /how much/)) {
+  if (hadBoth && memory.follows && out.total_g === undefined && !says(reading, /how (?:much|many)/)) {
     if (out.chocolate_g === undefined && before.chocolate_g !== undefined) out.chocolate_g = before.chocolate_g;
     if (out.cream_g === undefined && before.cream_g !== undefined) out.cream_g = before.cream_g;
   }

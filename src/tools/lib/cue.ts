@@ -1,7 +1,7 @@
 /**
  * Cues are written as short patterns over the masked sentence.
  *   {dose}            any thing with that facet      {base=ganache}   a thing with that very facet
- *   {weight}          an amount of that kind         ..               up to eight tokens between
+ *   {weight}          an amount of that kind         ..               up to ten tokens between
  * Everything else in a pattern is a plain regular expression.
  *
  * There are hundreds of them, and compiling a regular expression costs more than anything else in a turn: each cue
@@ -18,7 +18,7 @@ const tag = (name: string) => {
 export function sign(pattern: string): RegExp {
   const source = pattern
     .replace(/\{([^}]+)\}/g, (_, name: string) => tag(name))
-    .replace(/ \.\. /g, " (?:\\S+ ){0,8}");
+    .replace(/ \.\. /g, " (?:\\S+ ){0,10}");
   return new RegExp(`(?:^| )(?:${source})(?= |$)`);
 }
 

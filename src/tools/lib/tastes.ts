@@ -1,4 +1,5 @@
 /** The flavors that a sentence is about, as notes keep them. */
+import { batchTalk } from "../../../data/words/note-talk.ts";
 import type { Piece } from "./pieces.ts";
 
 /** Behind these a flavor is only a comparison or the one that it was not. */
@@ -16,12 +17,6 @@ const heads = new Set([
   "note",
   "notes",
 ]);
-/** Words that stand before "batch" and name no flavor. */
-const talk = new Set(
-  "you us please can could would should take leave a an the my our your this that these those some any all every each last latest first second third next other another new old best worst good bad great big small little whole half same which what how many much of in for with from to on and or but was were is are did do had have i we it they them made make baked bake note log record show me today todays yesterday yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get gave rate rated about again also yet so far nice pretty".split(
-    " ",
-  ),
-);
 
 /** Each taste once, in order; chocolates and what stands before "batch" count too. */
 export function tastesIn(some: readonly Piece[]): string[] {
@@ -53,7 +48,7 @@ function tasteOf(piece: Piece, some: readonly Piece[], at: number): string | und
 function named(some: readonly Piece[], at: number): string | undefined {
   const piece = some[at] as Piece;
   const isHead = heads.has(some[at + 1]?.text ?? "") && !["one", "ones"].includes(piece.text);
-  if (!isHead || piece.amount || piece.when || talk.has(piece.text)) return undefined;
+  if (!isHead || piece.amount || piece.when || batchTalk.has(piece.text)) return undefined;
   if (piece.thing) return piece.thing.color !== undefined && !piece.thing.taste ? piece.text : undefined;
   return /^[a-z]{3,}$/.test(piece.text) ? piece.text : undefined;
 }

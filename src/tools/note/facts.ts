@@ -1,5 +1,6 @@
 /** What a note says, as structure. What can't be told for sure stays in the words only. */
 import * as z from "zod/mini";
+import { bridges, negations } from "../../../data/words/note-talk.ts";
 import { praise as praised, symptoms } from "../../../data/words/symptoms.ts";
 import type { Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
@@ -95,52 +96,6 @@ const valueIn = (piece: Piece | undefined) => {
   return dim === "time" ? inBase(value, unit) : value;
 };
 
-const negations = new Set([
-  "no",
-  "not",
-  "none",
-  "never",
-  "without",
-  "isnt",
-  "wasnt",
-  "werent",
-  "arent",
-  "didnt",
-  "zero",
-  "nothing",
-  "hardly",
-  "barely",
-  "neither",
-  "nor",
-  "0",
-]);
-const bridges = new Set([
-  "a",
-  "any",
-  "at",
-  "all",
-  "of",
-  "them",
-  "were",
-  "was",
-  "are",
-  "is",
-  "single",
-  "one",
-  "the",
-  "too",
-  "so",
-  "very",
-  "really",
-  "got",
-  "get",
-  "came",
-  "out",
-  "sign",
-  "ever",
-  "even",
-  "that",
-]);
 const rowOf = new Map(symptoms.map((row) => [row.id, row]));
 
 /** What went wrong, what went well, and what is said not to have gone wrong. */

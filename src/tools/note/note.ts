@@ -46,7 +46,7 @@ export const note = tool<NoteInputs>({
       2,
       "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|it wasnt|they were|they werent|that was|none|{time}|{temperature})",
       "it was .. (?:{time}|{temperature}) not",
-      "(?:^(?:also|and|oh and|plus|forgot)) .. (?:they|theyre|it|its|them|were|was)",
+      "(?:^(?:also|and|oh and|plus|forgot)) (?:(?:they|it|the \\S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)",
     ],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),

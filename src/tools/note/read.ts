@@ -1,4 +1,5 @@
 /** Reads a note: a new one, more to one, a correction. What is behind the order is the baker's, word for word. */
+import { events } from "../../../data/words/note-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { isSign, type Piece, pieces } from "../lib/pieces.ts";
 import { tastesIn } from "../lib/tastes.ts";
@@ -25,7 +26,8 @@ const removes = new RegExp(
 );
 const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
-const carriesOn = /^(?:also|and|oh and|plus|forgot)(?= |$).* (?:they|theyre|it|its|them|were|was)(?: |$)/;
+const carriesOn =
+  /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
@@ -78,10 +80,6 @@ function targetOf(reading: Reading, memory: Memory): Draft {
   const isLast = /(?:^| )(?:last|latest)(?: |$)/.test(reading.mask);
   return memory.table.note !== undefined && !isLast ? { note: memory.table.note } : {};
 }
-
-const events = new Set(
-  "wedding party market order orders birthday stall shower delivery fair event christening show".split(" "),
-);
 
 /** The day that a note is for. A day to come, or one that an event is on, is not the day of the bake. */
 function dayOf(some: readonly Piece[]) {

@@ -1,4 +1,6 @@
 /** Reads which notes are meant, and what is wanted of them. */
+
+import { recallTalk } from "../../../data/words/note-talk.ts";
 import { praise as praised } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
@@ -168,16 +170,10 @@ function isMark(some: readonly Piece[], at: number): boolean {
   );
 }
 
-const talk = new Set(
-  "a an the my our your i ive im we it its they them that this these those one ones me us you do did does done have has had was were is are be been am to of in on at for from with without by about and or but not no yes so then than as if ever before again yet still already also too all any some every each everything anything something which what whats who when whens where why how long many much often show see find list get give tell look up pull bring read open check please pls can could would will should note notes noted log logs record records batch batches macaron macarons macs shells bake baked baking make made making makes pipe piped did try tried time times last first latest recent next day days week weeks month months year weekend morning night today yesterday turn turned out come came go went come taste tasted like best worst good bad great better nice lovely rated rate rating ratings score scored marks mark got gave over under above below more less least most stars star usually normally usual now just only ever back remember remind recall history past previous earlier far there here been thing things flavor flavors flavour flavours were had shwo teh wat hey ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens same other others another".split(
-    " ",
-  ),
-);
-
 /** Words of a plain list question that nothing else explains: "the one for the wedding". */
 function leftOver(some: readonly Piece[]): string[] {
   return some.flatMap((each) => {
     const isPlain = !each.amount && !each.when && !each.thing;
-    return isPlain && /^[a-z]{4,}$/.test(each.text) && !talk.has(each.text) ? [each.text] : [];
+    return isPlain && /^[a-z]{4,}$/.test(each.text) && !recallTalk.has(each.text) ? [each.text] : [];
   });
 }

@@ -39,7 +39,7 @@ export const scale = tool<ScaleInputs>({
     [2, "{factor}", "recipe", "scale", "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {weight}", "{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}", "{number} .. {ingredient=(whites|egg)}", "{remainder}", "{ingredient} .. {ingredient}", "{weight} .. {base=batter}"],
     [1, "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}", "ingredients", "weigh"],
     [-4, "{dose} .. {base}", "{base=(buttercream|ganache)}", "(?:note|log) ", "timer", "{chocolate}", "save (?:recipe|formula|as|it|this)", "label", "allergens?", "{money}", "pantry", "cupboard", "shelf", "(?:used|bought) ", "(?:split|divide)", "how (?:hot|long)", "{volume} .. {unit}", "{unit}$", "{symptom}", "buy", "how much {ingredient=\\S+} (?:have|do) i (?:got|have)", "{when}", "(?:how|hw) many {count=(macarons|shells|trays)}", "crack"],
-    [-3, "{temperature}", "{percent}", "{base=batter} (?:for|in) {number} .. {count=macarons}", "how much {base=batter}", "{color} .. {color}", "recipes", "forget", "show me", "{ingredient=butter} .. {ingredient=whites}", "how many {ingredient=egg}", "(?:how|hw) many \\S+ is"],
+    [-3, "{fraction} of (?:it|that|them) .. {taste}", "{temperature}", "{percent}", "{base=batter} (?:for|in) {number} .. {count=macarons}", "how much {base=batter}", "{color} .. {color}", "recipes", "forget", "show me", "{ingredient=butter} .. {ingredient=whites}", "how many {ingredient=egg}", "(?:how|hw) many \\S+ is"],
   ),
   examples: [
     { say: "120 g egg whites, what do I need of the rest", inputs: { have: [{ name: "whites", grams: 120 }] } },

@@ -1,21 +1,15 @@
 /** What a timer is called, from the words around its time: "for tray 1", "the bake timer", "to flip the tray". */
 import { ordinals, smallNumbers } from "../../../data/words/numbers.ts";
+import {
+  errandEdges,
+  errandStops,
+  nameEdges,
+  nameStops,
+  pointerStops,
+  pointers,
+} from "../../../data/words/timer-talk.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 
-/** Words that never begin or end a name. */
-const edge = new Set(
-  "a an the my our your their this that these those some just please pls me us you now new another of on in at to for from with and or so then also too as well it its them they theyre all one ones go going get up off by until till again back there here is are be was been has have had got will would could can do does did left left? still yet done ready doing running please? start set begin put run make give time timed need needs want wants id like i im ive hey ok okay right first? take takes call timer timers alarm alarms reminder reminders countdown clock minute minutes more extra longer less instead about around how long much hows whats what when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz let lemme know konw tell shout something somthing count down".split(
-    " ",
-  ),
-);
-/** An errand keeps its verb: "take the butter out". */
-export const errandEdge = new Set(["a", "an", "the", "please", "pls", "and", "me", "then"]);
-/** Words at which a name ends. */
-const stop = new Set(
-  "timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so then now would could can but at in on until till by for too as instead if they theyre and or called named".split(
-    " ",
-  ),
-);
 /** "the second tray" is "tray 2". */
 const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
 const joints = new Set(["for", "about"]);
@@ -51,7 +45,7 @@ const isNumberOne = (some: readonly Piece[], at: number) =>
   some[at]?.text === "one" && some[at - 1]?.thing?.count !== undefined && !some[at - 1]?.text.endsWith("s");
 
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
-export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = edge): string {
+export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = nameEdges): string {
   let [from, to] = [0, some.length];
   const bare = (at: number) =>
     !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
@@ -68,7 +62,7 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = ed
 }
 
 /** From `at` on as far as a name can go. */
-function run(some: readonly Piece[], at: number, ends: ReadonlySet<string> = stop): Piece[] {
+function run(some: readonly Piece[], at: number, ends: ReadonlySet<string> = nameStops): Piece[] {
   let to = at;
   while (
     to < some.length &&
@@ -88,7 +82,7 @@ function runBack(some: readonly Piece[], at: number): Piece[] {
     const ends =
       !before.thing &&
       !isNumberOne(some, from - 1) &&
-      (stop.has(before.text) ||
+      (nameStops.has(before.text) ||
         [
           "the",
           "a",
@@ -149,12 +143,7 @@ function afterJoint(some: readonly Piece[]): string {
 /** "remind me to flip the tray". */
 function afterTo(some: readonly Piece[]): string {
   const at = some.findIndex((each, i) => each.text === "to" && !isMoment(some[i + 1]));
-  return at < 0
-    ? ""
-    : nameFrom(
-        run(some, at + 1, new Set(["in", "at", "by", "please", "pls", "and", "when", "because", "for"])),
-        errandEdge,
-      );
+  return at < 0 ? "" : nameFrom(run(some, at + 1, errandStops), errandEdges);
 }
 
 /** "the bake timer", "the oven one". */
@@ -194,80 +183,15 @@ function afterComma(some: readonly Piece[]): string {
   return at < 0 ? "" : nameFrom(head(run(some, at + 1)));
 }
 
-const before = new Set([
-  "on",
-  "for",
-  "to",
-  "off",
-  "from",
-  "does",
-  "will",
-  "is",
-  "has",
-  "hows",
-  "stop",
-  "cancel",
-  "kill",
-  "end",
-  "clear",
-  "delete",
-  "remove",
-  "dismiss",
-  "silence",
-  "pause",
-  "resume",
-  "hold",
-  "freeze",
-  "restart",
-  "reset",
-  "extend",
-  "shorten",
-  "snooze",
-  "change",
-  "give",
-  "finish",
-  "quit",
-  "make",
-]);
-const isEnd = new Set([
-  ...stop,
-  "left",
-  "done",
-  "doing",
-  "finished",
-  "ring",
-  "rings",
-  "go",
-  "off",
-  "up",
-  "to",
-  "by",
-  "due",
-  "ready",
-  "still",
-  "running",
-  "got",
-  "over",
-  "again",
-  "back",
-  "please",
-  "a",
-  "another",
-  "from",
-  "more",
-  "again",
-  "with",
-  "finish",
-  "end",
-]);
+const pointerEnds = new Set([...nameStops, ...pointerStops]);
 
 /** The words that point at a timer already running: "how long on tray 1", "stop the oven one", "is the bake timer done". */
 export function pointedAt(some: readonly Piece[]): string {
   const one = beforeTimer(some);
   if (one) return one;
   for (let at = 0; at < some.length; at++) {
-    if (some[at]?.thing || !before.has(some[at]?.text ?? "")) continue;
-    const name = nameFrom(run(some, at + 1, isEnd));
+    if (some[at]?.thing || !pointers.has(some[at]?.text ?? "")) continue;
+    const name = nameFrom(run(some, at + 1, pointerEnds));
     if (name) return name;
   }
   return "";

@@ -1,9 +1,10 @@
 /** Reads what is asked of the timers: which order, which timer, how long or until when. */
+import { errandEdges } from "../../../data/words/timer-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { matching } from "./find.ts";
-import { errandEdge, nameFrom, pointedAt } from "./name.ts";
+import { nameFrom, pointedAt } from "./name.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -125,12 +126,12 @@ function readRename(some: readonly Piece[], memory: Memory): Draft {
     return {
       do: "rename",
       ...(name ? { name } : remembered(memory)),
-      to: nameFrom(rest.slice(to + 1), errandEdge),
+      to: nameFrom(rest.slice(to + 1), errandEdges),
     };
   }
   if (/^(?:it|that|this)$/.test(rest[0]?.text ?? ""))
-    return { do: "rename", to: nameFrom(rest.slice(1), errandEdge), ...remembered(memory) };
-  return { do: "rename", words: nameFrom(rest, errandEdge), ...(memory.follows ? remembered(memory) : {}) };
+    return { do: "rename", to: nameFrom(rest.slice(1), errandEdges), ...remembered(memory) };
+  return { do: "rename", words: nameFrom(rest, errandEdges), ...(memory.follows ? remembered(memory) : {}) };
 }
 
 /** The answer to what was asked for: how long, what time, which one, what name. */

@@ -96,7 +96,7 @@ test("random sums come out as they do by hand", () => {
 });
 
 test("the whole library, all of it switched on, agrees: the second opinion", () => {
-  const whole = create(all);
+  const whole = create(all ?? {});
   const flat = fc
     .tuple(
       fc.array(fc.tuple(fc.integer({ min: 1, max: 500 }), fc.constantFrom("+", "-", "*", "/")), {

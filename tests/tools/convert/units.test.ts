@@ -80,7 +80,7 @@ const theirs: Record<string, string> = {
 };
 
 test("mathjs, all of it switched on, agrees on every pair of a kind: the second opinion", () => {
-  const whole = create(all);
+  const whole = create(all ?? {});
   const known = units.filter((row) => theirs[row.unit]);
   const pairs = known.flatMap((from) =>
     known.filter((to) => to.dim === from.dim).map((to) => [from.unit, to.unit] as const),

@@ -1,0 +1,46 @@
+/** Words of talk in notes and in questions about them: none of them is a flavor, and none says which note is meant. */
+const list = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).filter(Boolean));
+
+/** They stand before "batch" or "ones" and name no flavor. */
+export const batchTalk = list(`
+you us please can could would should take leave a an the my our your this that these those some any all
+every each last latest first second third next other another new old best worst good bad great big small
+little whole half same which what how many much of in for with from to on and or but was were is are did
+do had have i we it they them made make baked bake note log record show me today todays yesterday
+yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full
+test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays
+mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get
+gave rate rated about again also yet so far nice pretty
+`);
+
+/** They ask about notes; any other word of a plain question has to stand in the note. */
+export const recallTalk = list(`
+a an the my our your i ive im we it its they them that this these those one ones me us you do did does
+done have has had was were is are be been am to of in on at for from with without by about and or but not
+no yes so then than as if ever before again yet still already also too all any some every each everything
+anything something which what whats who when whens where why how long many much often show see find list
+get give tell look up pull bring read open check please pls can could would will should note notes noted
+log logs record records batch batches macaron macarons macs shells bake baked baking make made making
+makes pipe piped try tried time times last first latest recent next day days week weeks month months year
+weekend morning night today yesterday turn turned out come came go went taste tasted like best worst good
+bad great better nice lovely rated rate rating ratings score scored marks mark got gave over under above
+below more less least most stars star usually normally usual now just only back remember remind recall
+history past previous earlier far there here thing things flavor flavors flavour flavours shwo teh wat hey
+ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens
+same other others another
+`);
+
+/** "for the wedding on saturday": the day of these isn't the day of the bake. */
+export const events = list(
+  "wedding party market order orders birthday stall shower delivery fair event christening show",
+);
+
+/** They turn a fault into one that wasn't there. */
+export const negations = list(
+  "no not none never without isnt wasnt werent arent didnt zero nothing hardly barely neither nor 0",
+);
+
+/** They may stand between a negation and its fault: "none of them were hollow". */
+export const bridges = list(
+  "a any at all of them were was are is single one the too so very really got get came out sign ever even that",
+);

@@ -1,0 +1,88 @@
+/** What a turn that leans on a conversion takes from it: the target, the ingredient, the oven. */
+import type { Reading } from "../contract/index.ts";
+import type { ConvertInputs } from "./convert.ts";
+import { mannerIn, nameOf } from "./named.ts";
+import { kind, targets } from "./orders.ts";
+import { ovenWanted } from "./oven.ts";
+
+type Draft = Partial<ConvertInputs>;
+
+/** A time of which no unit is asked belongs to a timer, unless times are what was turned before. */
+export const continues = (before: Draft, order: Draft): boolean =>
+  order.to !== undefined ||
+  !order.unit ||
+  order.unit === "large" ||
+  kind(order.unit) !== "time" ||
+  (before.unit !== undefined && before.unit !== "large" && kind(before.unit) === "time");
+
+/** A new amount after a conversion: its target and its ingredient go on, where they still make sense. */
+export function follow(before: Draft, order: Draft): Draft {
+  const from = order.unit === "large" ? "weight" : order.unit ? kind(order.unit) : undefined;
+  const earlier =
+    before.to ??
+    (before.unit && from && before.unit !== "large" && kind(before.unit) !== from ? before.unit : undefined);
+  const back =
+    before.unit && before.to && before.to === order.unit && before.unit !== "large" && before.unit !== "°"
+      ? before.unit
+      : undefined;
+  const to = order.to ?? (order.oven ? undefined : (back ?? earlier));
+  const named = order.ingredient || order.unknown;
+  const crossing = to && from && kind(to) !== from;
+  const fits =
+    to &&
+    from &&
+    (kind(to) === from ||
+      (["weight", "volume"].includes(from) &&
+        ["weight", "volume"].includes(kind(to)) &&
+        (named || before.ingredient)));
+  const kept =
+    !named && before.ingredient && (crossing || !to) && ["weight", "volume"].includes(from ?? "")
+      ? {
+          ingredient: before.ingredient,
+          ...(before.manner && !order.manner ? { manner: before.manner } : {}),
+        }
+      : {};
+  const oven = from === "temperature" && !order.to && before.oven && !order.oven ? { oven: before.oven } : {};
+  return { ...kept, ...oven, ...order, ...(to && (order.to || fits) && to !== order.unit ? { to } : {}) };
+}
+
+const turnWords = new Set(
+  "and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both ? , .".split(
+    " ",
+  ),
+);
+
+/** Nothing but the new thing and words of turning to it: "what about honey", "and if it's sifted?". */
+const turnsTo = (reading: Reading) =>
+  reading.mask.split(" ").every((word) => /<[^>]*>$/.test(word) || turnWords.has(word)) &&
+  !reading.things.some((each) => each.base || each.count);
+
+/** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
+export function changed(before: Draft, reading: Reading): Draft {
+  if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
+  const to = targets(reading)[0];
+  const thing = turnsTo(reading) ? reading.things.find((each) => each.ingredient) : undefined;
+  const manner = mannerIn(reading, thing);
+  const oven = ovenWanted(reading);
+  const bare = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of);
+  const value = bare.length === 1 ? bare[0]?.value : undefined;
+  if (before.sum !== undefined)
+    return value === undefined
+      ? {}
+      : { ...before, sum: before.sum.replace(/\d[\d.]*(?=\D*$)/, String(value)) };
+  const { ingredient, manner: how, unknown, several: _several, liquid: _liquid, ...rest } = before;
+  const named = thing
+    ? nameOf(thing)
+    : {
+        ...(ingredient ? { ingredient } : {}),
+        ...(unknown ? { unknown } : {}),
+        ...(how ? { manner: how } : {}),
+      };
+  const said = {
+    ...(to ? { to } : {}),
+    ...(manner ? { manner } : {}),
+    ...(value !== undefined ? { value, high: undefined } : {}),
+    ...(oven && before.unit && kind(before.unit) === "temperature" ? { oven } : {}),
+  };
+  return thing || Object.keys(said).length > 0 ? { ...rest, ...named, ...said } : {};
+}
