@@ -25,7 +25,9 @@ async function bundle(input, output) {
   await build.close();
 }
 
-await bundle("src/cli/entry.ts", { write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false } });
+// natural's edit distance asks for all of underscore and uses two functions of it
+const underscore = { alias: { underscore: join(root, "src/intents/underscore.ts") } };
+await bundle("src/cli/entry.ts", { options: { resolve: underscore }, write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false } });
 await bundle("src/cli/chat/main.tsx", {
   options: {
     transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } },
@@ -33,6 +35,11 @@ await bundle("src/cli/chat/main.tsx", {
   },
   write: { file: join(dist, "chat.mjs"), format: "es", codeSplitting: false },
 });
+
+// ASCII alone: the program is then read and kept as one byte a letter.
+const programFile = join(dist, "program.cjs");
+const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
+writeFileSync(programFile, readFileSync(programFile, "utf8").replace(/[^\x00-\x7f]/g, escaped));
 
 // The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it.
 const launcher = `#!/usr/bin/env node
@@ -43,7 +50,7 @@ const { Script } = require("node:vm");
 const beside = (name) => join(__dirname, name);
 const kept = (name) => { try { return readFileSync(beside(name)); } catch {} };
 const file = beside("program.cjs");
-const code = "(function(exports,require,module,__filename,__dirname){" + readFileSync(file, "utf8") + "\\n})";
+const code = "(function(exports,require,module,__filename,__dirname){" + readFileSync(file, "latin1") + "\\n})";
 const script = new Script(code, { filename: file, cachedData: kept("program.cache") });
 const program = { exports: {} };
 script.runInThisContext()(program.exports, require, program, file, __dirname);

@@ -13,7 +13,11 @@ export interface AmountRead {
 
 type UnitRead = { unit: string; dim: Dimension; next: number };
 
-const units = unitIndex();
+let index: ReturnType<typeof unitIndex> | undefined;
+const unitsAt = (word: string) => {
+  index ??= unitIndex();
+  return index.get(word);
+};
 const text = (token: Token | undefined) => token?.text ?? "";
 const span = (tokens: readonly Token[], from: number, next: number): Span => [
   tokens[from]?.at[0] ?? 0,
@@ -50,7 +54,7 @@ const made = (
 });
 
 function readMoney(tokens: readonly Token[], i: number): AmountRead | undefined {
-  const unit = units.get(text(tokens[i]))?.find((each) => each.words.length === 1)?.unit;
+  const unit = unitsAt(text(tokens[i]))?.find((each) => each.words.length === 1)?.unit;
   if (!unit || tokens[i]?.kind !== "sign" || unitRow(unit).dim !== "money") return undefined;
   const read = readNumber(tokens, i + 1);
   return read && made(read.value, unit, "money", read.next);
@@ -234,8 +238,7 @@ function readPer(tokens: readonly Token[], read: AmountRead): AmountRead {
 export function readUnit(tokens: readonly Token[], i: number, value: number): UnitRead | undefined {
   const token = tokens[i];
   if (!token) return undefined;
-  const found = units
-    .get(token.text)
+  const found = unitsAt(token.text)
     ?.find(({ words }) => words.every((word, at) => text(tokens[i + at]) === word));
   if (!found) return undefined;
   const next = i + found.words.length;

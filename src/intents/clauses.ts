@@ -6,7 +6,7 @@ import type { Item } from "./scan.ts";
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
   /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
-const orderInside = /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|what|how|why)/;
+const orderInside = /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** A part, and whether it asks something by itself. */
 interface Cut {

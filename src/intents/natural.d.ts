@@ -13,3 +13,13 @@ declare module "natural/lib/natural/stemmers/porter_stemmer.js" {
   const stemmer: { stem(word: string): string };
   export default stemmer;
 }
+
+declare module "underscore/modules/extend.js" {
+  const extend: (...objects: object[]) => object;
+  export default extend;
+}
+
+declare module "underscore/modules/min.js" {
+  const min: <T>(list: readonly T[], by?: (item: T) => number) => T;
+  export default min;
+}

@@ -1,5 +1,4 @@
 /** Who holds a lock, written down so that others can tell whether that process still runs. */
-import { randomUUID } from "node:crypto";
 import { readFileSync, readlinkSync } from "node:fs";
 import { hostname } from "node:os";
 
@@ -14,7 +13,7 @@ export interface Holder {
 }
 
 /** A name that no other process and no earlier moment of this one has. */
-export const newToken = (): string => `${process.pid}-${randomUUID().slice(0, 8)}`;
+export const newToken = (): string => `${process.pid}-${process.hrtime.bigint().toString(36)}`;
 
 export const describeHolder = (holder: Holder): string => JSON.stringify(holder);
 

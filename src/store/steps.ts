@@ -20,8 +20,9 @@ function put(record: RecordData, list: ListName, fields: Record<string, unknown>
   if (!fit.fits) return fit;
   const { id } = fit.value;
   const held: readonly Entry[] = record[list];
-  if (find(held, id)) return { fits: false, why: `${list}: ${id} is there already` };
-  const at = held.findLastIndex((each) => each.id < id) + 1;
+  // From the end, where almost every addition belongs: a long import looks at one entry each time.
+  const at = held.findLastIndex((each) => each.id <= id) + 1;
+  if (held[at - 1]?.id === id) return { fits: false, why: `${list}: ${id} is there already` };
   const last = Math.max(record.last_ids[list], id);
   return {
     fits: true,

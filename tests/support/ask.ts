@@ -46,6 +46,8 @@ export interface Baker {
   record(): RecordData;
   /** Files that answers handed over. */
   files: { name: string; text: string }[];
+  /** Puts the clock to another local moment: "2026-03-14T13:00:00". */
+  setClock(now: string): void;
 }
 
 /**
@@ -53,7 +55,7 @@ export interface Baker {
  * @param now local moment at which the clock stands
  */
 export function baker({ now = standing, record = {} as Partial<RecordData> } = {}): Baker {
-  const now_ms = new Date(now).getTime();
+  let now_ms = new Date(now).getTime();
   const memory = memoryStore(record, now_ms);
   const files: Baker["files"] = [];
   const session = startSession({
@@ -71,6 +73,9 @@ export function baker({ now = standing, record = {} as Partial<RecordData> } = {
     session,
     files,
     record: memory.record,
+    setClock: (moment) => {
+      now_ms = new Date(moment).getTime();
+    },
     async one(line) {
       const answers = await ask(line);
       if (answers.length !== 1 || !answers[0])

@@ -77,10 +77,9 @@ describe("asked in words", () => {
     ["why are my shells hollow", "trouble"],
     ["how long do they keep in the fridge", "keep"],
     ["150 c conventional to fan", "convert"],
-  ])(
-    "not the method's: %s",
-    async (say, tool) => expect((await baker().one(say)).tool).not.toBe("method") ?? tool,
-  );
+  ])("not the method's: %s", async (say, tool) => {
+    expect((await baker().one(say)).tool).toBe(tool);
+  });
 });
 
 describe("her own bench wins, and says so", () => {

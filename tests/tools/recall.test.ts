@@ -117,7 +117,7 @@ describe("which batches", () => {
 
   test("a day to come is impossible", async () => {
     expect(
-      answer(recall, { want: "list", period: { when: { text: "tomorrow", days: 1 } } }, { notes }),
+      answer(recall, { want: "list", period: { when: { days: 1 } } }, { notes }),
     ).toMatchObject({ status: "impossible" });
   });
 

@@ -1,6 +1,7 @@
 /** Text as a terminal sees it: what the eye takes for one character, its cells, what may be shown. */
 
-const segmenter = new Intl.Segmenter(undefined, { granularity: "grapheme" });
+// made when a text first needs it: it costs more than a whole answer
+let segmenter: Intl.Segmenter | undefined;
 const plainAscii = /^[\x20-\x7e]*$/;
 const emoji = /\p{Emoji_Presentation}|\ufe0f|\p{Regional_Indicator}{2}/u;
 const wide =
@@ -13,7 +14,9 @@ const blank = /[\t\n\u2028\u2029]/g;
 
 /** The text in units that the eye and the arrow keys take for one character. */
 export function graphemes(text: string): string[] {
-  return plainAscii.test(text) ? text.split("") : Array.from(segmenter.segment(text), (each) => each.segment);
+  if (plainAscii.test(text)) return text.split("");
+  segmenter ??= new Intl.Segmenter(undefined, { granularity: "grapheme" });
+  return Array.from(segmenter.segment(text), (each) => each.segment);
 }
 
 /** How many cells of the terminal one grapheme takes: 0, 1 or 2. */

@@ -83,7 +83,7 @@ export const benchCues = cues(
   ],
   [
     -2,
-    "^(?:and |but )?(?:what )?if ",
+    "^(?:and |but )?(?:what )?if",
     "what (?:do|should) i",
     "{base=batter|buttercream|ganache|filling}",
     "need|needs|want|wanted",

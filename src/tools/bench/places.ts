@@ -1,6 +1,6 @@
 /** The oven, the baker's hours and what money is in. */
 import type { Reading } from "../contract/index.ts";
-import { ovenNamed } from "../convert/oven.ts";
+import { ovenNamed } from "../lib/oven.ts";
 import { celsius } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
 

@@ -5,15 +5,7 @@ import { workOut } from "./arithmetic.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { heatAnswer } from "./heat.ts";
 import { massAnswer } from "./mass.ts";
-import { figureOf, result, shown, unitRule } from "./result.ts";
-
-export const asking = (question: string, slot: string): Outcome => ({
-  status: "asking",
-  headline: question,
-  question,
-  slot,
-});
-export const impossible = (headline: string): Outcome => ({ status: "impossible", headline });
+import { asking, figureOf, impossible, result, shown, unitRule } from "./result.ts";
 
 const kinds: Record<string, string> = {
   weight: "a weight",

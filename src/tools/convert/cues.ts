@@ -114,6 +114,7 @@ export const convertCues = cues(
     "(?:how|hw) (?:much|many|mch) (?:\\S*<unit[^>]*> )?(?:of )?(?:\\S+ )?(?:\\S+ )?{dose} .. (?:for|in|into|to|does|do|goes|should|can) (?!\\S*<volume)",
     `${volumes} of (?:\\S+ )?{dose} .. (?:for|in|into) .. {weight}`,
     "{money}",
+    "(?:what else|whats left|the rest|everything else|the others|use it (?:all )?up|use up)",
     "gas",
     "(?:timer|timers|alarm|remind|ping|countdown)",
     "^(?:and |please |pls )*(?:note|log|record|jot)",
@@ -124,4 +125,5 @@ export const convertCues = cues(
     "{dose} .. {weight} .. {base}",
     "when .. {count=macarons}",
   ],
+  [-2, "{count=shells|macarons|batches|trays}"],
 );

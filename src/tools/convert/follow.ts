@@ -1,9 +1,9 @@
 /** What a turn that leans on a conversion takes from it: the target, the ingredient, the oven. */
 import type { Reading } from "../contract/index.ts";
+import { ovenWanted } from "../lib/oven.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { mannerIn, nameOf } from "./named.ts";
 import { kind, targets } from "./orders.ts";
-import { ovenWanted } from "./oven.ts";
 
 type Draft = Partial<ConvertInputs>;
 

@@ -6,9 +6,8 @@ import type { Mass, Outcome, World } from "../contract/index.ts";
 import { gramsOfLarge, gramsOfVolume, measuresOf, portionSource } from "../lib/portions.ts";
 import { capital, plain } from "../lib/show.ts";
 import { unitRow } from "../lib/units.ts";
-import { asking } from "./answer.ts";
 import type { ConvertInputs } from "./convert.ts";
-import { result, shown, unitRule, type Wording } from "./result.ts";
+import { asking, result, shown, unitRule, type Wording } from "./result.ts";
 
 type Ready = ConvertInputs & { value: number; unit: string };
 

@@ -1,11 +1,11 @@
 /** The orders of a sentence: each amount that can be turned, with the unit it is wanted in and what it is of. */
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import { isWhitesCount } from "../lib/find.ts";
+import { ovenWanted } from "../lib/oven.ts";
 import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { withHalves } from "./halves.ts";
 import { longerName, mannerIn, nameOf, unknownBehind } from "./named.ts";
-import { ovenWanted } from "./oven.ts";
 
 type Draft = Partial<ConvertInputs>;
 

@@ -109,3 +109,13 @@ export function unitRule(from: string, to: string): Wording {
     ? { text: said, basis: "common practice" }
     : { text: said, basis: "published", source: sources.join("; ") };
 }
+
+/** A question back, and the input that it is about. */
+export const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
+/** Understood, and it can't be. */
+export const impossible = (headline: string): Outcome => ({ status: "impossible", headline });

@@ -1,18 +1,12 @@
 /** Plain arithmetic in a sentence: "3/4 of 260", "12 x 45", "230 divided by 3", "half of 300 g". */
 import type { Amount, Reading } from "../contract/index.ts";
-import { unitRow } from "../lib/units.ts";
+import { digits, type Piece, unitOf } from "./sum-unit.ts";
 
 export interface Sum {
   /** Digits, operators and brackets only, for the parser. */
   sum: string;
   /** The unit that the result is in, when something in the sum was said in one. */
   sum_unit?: string;
-}
-
-interface Piece {
-  text: string;
-  is: "value" | "sign" | "open" | "close" | "percent" | "part" | "talk" | "other";
-  unit?: string;
 }
 
 /** Words around a sum that are no part of it. */
@@ -101,9 +95,6 @@ function fromWord(token: string, before: Piece | undefined): Piece {
     : { text: token, is: "other" };
 }
 
-const digits = (value: number): string =>
-  /e/.test(String(value)) ? "?" : value < 0 ? `(${value})` : String(value);
-
 function fromAmount(amount: Amount, token: string, before: Piece | undefined): Piece[] {
   // "240 minus 85": the sign belongs to the sum, not to the number
   const minus =
@@ -163,31 +154,4 @@ function trimTalk(pieces: Piece[]): Piece[] {
   while (from < to && pieces[from]?.is === "talk") from += 1;
   while (to > from && pieces[to - 1]?.is === "talk") to -= 1;
   return pieces.slice(from, to);
-}
-
-/**
- * "" without units; the first unit where all of an addition has one kind, or one factor of a product has it;
- * undefined where units don't work out ("200 g times 3 oz").
- */
-function unitOf(pieces: Piece[]): string | undefined {
-  const united = pieces.filter((each) => each.unit);
-  const first = united[0]?.unit;
-  if (!first) return "";
-  const plainSigns = pieces.filter((each) => each.is === "sign").map((each) => each.text);
-  const adds = plainSigns.every((each) => each === "+" || each === "-");
-  const values = pieces.filter((each) => ["value", "part", "percent"].includes(each.is));
-  if (
-    adds &&
-    united.length === values.length &&
-    united.every((each) => unitRow(each.unit as string).dim === unitRow(first).dim)
-  ) {
-    for (const each of united)
-      each.text = digits((Number(each.text) * unitRow(each.unit as string).per) / unitRow(first).per);
-    return first;
-  }
-  const at = pieces.findIndex((each) => each.unit);
-  const divides = pieces[at - 1]?.text === "/";
-  return united.length === 1 && plainSigns.every((each) => each === "*" || each === "/") && !divides
-    ? first
-    : undefined;
 }

@@ -4,9 +4,10 @@ import { type DayOrder, type DayPlan, type DayImpossible, planDay, rework, trays
 import { clock, friendly, localIso } from "../lib/days.ts";
 import { capital, counted, listed, plain } from "../lib/show.ts";
 import { shellsOnTray, sizing } from "../lib/sizing.ts";
-import { ahead, type Said } from "../lib/when.ts";
+import type { Said } from "../lib/when.ts";
 import { calendarOf } from "./calendar.ts";
 import type { DayInputs } from "./day.ts";
+import { dueOf, type Standing, standingPlan } from "./standing.ts";
 
 const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
 
@@ -14,13 +15,13 @@ const asking = (question: string, slot: string): Outcome => ({ status: "asking",
 export function answerDay(inputs: DayInputs, world: World): Outcome {
   if (inputs.macarons === undefined && inputs.want && inputs.want !== "plan") return { status: "impossible", headline: "There is no plan yet. Say how many macarons you need and when." };
   if (inputs.due === undefined) return asking("When do they have to be ready?", "due");
-  const due = ahead(inputs.due as Said, world.now_ms, { ...(world.bench.wake_min !== undefined ? { wake_min: world.bench.wake_min } : {}) });
+  const standing = standingPlan(inputs);
+  const due = dueOf(inputs.due as Said, standing, world);
   if (!due.ok) return { status: "impossible", headline: due.why };
   if (inputs.macarons === undefined) return asking("How many macarons?", "macarons");
   if (!due.timed) return asking("At what time do they have to be ready?", "due");
   const order = orderOf(inputs, due.at_ms, world);
-  const first = planDay(order);
-  const plan = first.fits && (inputs.want === "late" || inputs.want === "next") ? reworked(inputs, order, first, world) : first;
+  const plan = planNow(inputs, order, standing);
   if (!plan.fits) return cannot(plan, due.at_ms, world);
   return shown(inputs, plan, order, due.at_ms, due.assumed, world);
 }
@@ -55,10 +56,14 @@ function orderOf(inputs: DayInputs, due_ms: number, world: World): DayOrder {
   };
 }
 
-function reworked(inputs: DayInputs, order: DayOrder, plan: DayPlan, world: World): DayPlan | DayImpossible {
-  if (inputs.want !== "late") return plan;
-  const late = Math.round((inputs.late_min ?? 0) * 60);
-  return rework(order, plan, wallSeconds(localIso(world.now_ms)), { late, away: plan.start > wallSeconds(localIso(world.now_ms)) ? late : 0 });
+/** What there is now: the plan that stands, moved on where the bench or the order has changed, or a new one. */
+function planNow(inputs: DayInputs, order: DayOrder, standing: Standing | undefined): DayPlan | DayImpossible {
+  const first = standing ?? planDay(order);
+  if (!first.fits) return first;
+  const late = inputs.want === "late" ? Math.round((inputs.late_min ?? 0) * 60) : 0;
+  const skipRest = standing !== undefined && order.settings.noRest && !standing.made_for.no_rest;
+  if (late === 0 && !skipRest && first.ready === order.due) return first;
+  return rework(order, first, order.now, { late, skipRest, away: first.start > order.now ? late : 0 });
 }
 
 const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
@@ -91,8 +96,8 @@ function shown(inputs: DayInputs, plan: DayPlan, order: DayOrder, due_ms: number
   const start_ms = msOf(plan.start);
   const { bench } = world;
   const trays = traysFor(order.macarons, order.shellsOnTray);
-  const { want: _want, late_min: _late, ...kept } = inputs;
-  const leaves = { macarons: order.macarons, order: kept as Record<string, unknown> };
+  const { want: _want, late_min: _late, plan: _plan, ...kept } = inputs;
+  const leaves = { macarons: order.macarons, order: { ...kept, plan: { ...plan, made_for: kept } } as Record<string, unknown> };
   const assumed = [
     ...moment,
     ...(inputs.fillings ? [] : ["one ganache and one buttercream"]),

@@ -16,6 +16,8 @@ export const inputs = z.strictObject({
   no_rest: z.optional(z.boolean()),
   /** Fillings by name; without one it is a ganache and a buttercream. */
   fillings: z.optional(z.array(z.string())),
+  /** The plan there is, with what it was made for: what has begun by now stays as it was. */
+  plan: z.optional(z.looseObject({})),
   want: z.optional(z.enum(["plan", "timers", "calendar", "next", "late"])),
   /** How far behind the plan the bench is. */
   late_min: z.optional(z.number().check(z.gt(0, { error: "Late by how many minutes?" }), z.lte(2880, { error: "More than two days late: plan it anew." }))),

@@ -11,7 +11,15 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const want = readWant(reading);
   const told = { ...readOrder(reading, memory), ...(want ?? {}) };
   const due = mergedDue(reading, before);
-  return { ...(want && before ? { ...before, ...told } : told), ...(due ? { due } : {}), ...fromTable(told, memory) };
+  const plan = (memory.table.order as Draft | undefined)?.plan;
+  return {
+    ...(want && before ? { ...before, ...told } : told),
+    // a new hour asks for the plan again, not for another set of timers
+    ...(!want && memory.follows && before?.want ? { want: "plan" } : {}),
+    ...(due ? { due } : {}),
+    ...(plan && (want || memory.follows) ? { plan } : {}),
+    ...fromTable(told, memory),
+  };
 }
 
 /** The plan that is spoken of: the one of the turn before, or the last that was made. */

@@ -1,8 +1,8 @@
 /** Reads which step is asked about: the one that is named first; "how long to rest the piped shells" is about resting. */
 import { methodRows } from "../../../data/rules/methods.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { ovenNamed } from "../convert/oven.ts";
 import { sign } from "../lib/cue.ts";
+import { ovenNamed } from "../lib/oven.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** The patterns of each row, compiled when first asked. */

@@ -80,6 +80,9 @@ function isBareHeat(some: readonly Piece[], at: number): boolean {
 const minutesOf = (amount: Amount) =>
   inBase(amount.high === undefined ? amount.value : (amount.value + amount.high) / 2, amount.unit);
 
+/** Longer than this nobody bakes shells: the time is something else's. */
+const longestBake_min = 120;
+
 /** Baking and resting in min, maturing in h; `loose` are times of no step that was named. */
 export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
   const out: Found & { loose: number[] } = { found: {}, taken: [], assumed: [], loose: [] };
@@ -89,7 +92,7 @@ export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
     out.taken.push(at);
     if (piece.amount?.dim !== "time") out.assumed.push(`${plain(minutes)} min`);
     const step = stepOf(some, at, minutes);
-    if (step === "bake") out.found.bake_min ??= minutes;
+    if (step === "bake") out.found.bake_min ??= minutes <= longestBake_min ? minutes : undefined;
     else if (step === "rest") out.found.rest_min ??= minutes;
     else if (step === "mature") out.found.mature_h ??= minutes / 60;
     else if (step === undefined) out.loose.push(minutes);

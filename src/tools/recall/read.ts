@@ -31,7 +31,7 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
   const period = periodIn(some);
   const rating = ratingAsked(some);
   const want = wantOf(mask, period !== undefined);
-  const heat = want === "typical" ? {} : heatAsked(some);
+  const heat = want === "typical" || period?.days !== undefined ? {} : heatAsked(some);
   // "and the lemon ones?" goes on with what was asked before
   const goesOn =
     memory.last?.tool === "recall" &&

@@ -120,7 +120,7 @@ export const recall = tool<RecallInputs>({
   examples: [
     {
       say: "what did i bake last sunday",
-      inputs: { want: "list", period: { when: { text: "last sunday", weekday: 0, which: "last" } } },
+      inputs: { want: "list", period: { when: { weekday: 0, which: "last" } } },
     },
     { say: "when did i last make pistachio", inputs: { want: "last", flavors: ["pistachio"] } },
     { say: "show me the blueberry notes", inputs: { want: "list", flavors: ["blueberry"] } },

@@ -1,8 +1,9 @@
 /** Answers about timers. Nothing ticks here: a timer is a moment, and what is left is that moment less now. */
-import type { Effect, Item, Outcome, World } from "../contract/index.ts";
-import { clock, friendly, lengthText, localIso } from "../lib/days.ts";
+import type { Effect, Outcome, World } from "../contract/index.ts";
+import { clock, friendly, lengthText } from "../lib/days.ts";
 import { capital, listed } from "../lib/show.ts";
-import { cutRename, freeName, type Live, liveTimers, matching, unnamed } from "./find.ts";
+import { cutRename, freeName, type Live, liveTimers, matching } from "./find.ts";
+import { figure, item, left, line, list, none, on } from "./show.ts";
 import { setTimer } from "./start.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -29,59 +30,6 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
   if (inputs.do === "restart")
     return move(target, world.now_ms, target.due_ms - target.set_ms, "starts again", world.now_ms);
   return correct(inputs, target, world);
-}
-
-const none = (): Outcome => ({ status: "answered", headline: "No timers are running.", items: [] });
-
-/** " on tray 1"; nothing where it has no name. */
-export const on = (label: string): string => (label === unnamed ? "" : ` on ${label}`);
-
-/** A timer as `items` have it: `due` local, `left` in min. */
-export const item = (timer: Pick<Live, "label" | "due_ms" | "left_min" | "isRung">): Item => ({
-  label: timer.label,
-  due: localIso(timer.due_ms),
-  left: timer.left_min,
-  state: timer.isRung ? "rung" : "running",
-});
-
-const figure = (timer: Live) => ({ name: "left", value: timer.left_min, unit: "min" });
-
-function line(timer: Live, now_ms: number, alone = false): string {
-  if (timer.isRung) return `${timer.label} rang at ${friendly(timer.due_ms, now_ms)}`;
-  return `${lengthText(timer.left_min)} left${alone ? on(timer.label) : ` on ${timer.label}`}, rings ${friendly(timer.due_ms, now_ms)}`;
-}
-
-function list(live: readonly Live[], now_ms: number): Outcome {
-  if (live.length === 0) return none();
-  const running = live.filter((each) => !each.isRung);
-  return {
-    status: "answered",
-    headline: `${running.length === 1 ? "" : running.length ? `${running.length} running: ` : "Nothing is running; "}${live.map((each) => line(each, now_ms, live.length === 1)).join("; ")}`,
-    figures: running.map(figure),
-    items: live.map(item),
-  };
-}
-
-function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
-  const named = inputs.name
-    ? matching(inputs.name, live)
-    : inputs.recent !== undefined
-      ? live.filter((each) => each.label === inputs.recent)
-      : [];
-  if (inputs.name && named.length === 0)
-    return {
-      status: "answered",
-      headline: `No timer is called ${inputs.name}. ${live.map((each) => line(each, now_ms)).join("; ")}`,
-      items: live.map(item),
-    };
-  if (named.length === 0) return list(live, now_ms);
-  return {
-    status: "answered",
-    headline: named.map((each) => line(each, now_ms, live.length === 1)).join("; "),
-    figures: named.map(figure),
-    items: named.map(item),
-    leaves: { timer: named[0]?.label },
-  };
 }
 
 /** The one timer that an order is for; with several that fit, it asks which. One that runs alone needs no name. */

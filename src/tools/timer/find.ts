@@ -43,9 +43,9 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
   if (exact.length > 0) return exact;
   const hits = (each: T) =>
     words.filter((word) => wordsOf(each.label).some((own) => alike(word, own))).length;
-  // "tray 2" never means "tray 1": a number that was said has to be there.
+  // "tray 2" never means "tray 1": a number or a letter that was said has to be there.
   const numbered = timers.filter((each) =>
-    words.every((word) => !/^\d+$/.test(word) || wordsOf(each.label).includes(word)),
+    words.every((word) => !/^(?:\d+|[a-z])$/.test(word) || wordsOf(each.label).includes(word)),
   );
   const most = Math.max(0, ...numbered.map(hits));
   return most === 0 ? [] : numbered.filter((each) => hits(each) === most);

@@ -14,7 +14,7 @@ import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
 const joints = new Set(["for", "about"]);
 const asksToBeTold =
-  /(?:^| )(?:remind(?:er)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
+  /(?:^| )(?:remind(?:er|ing)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
 
 /** Steps that name a timer by themselves, whatever form of the word was used. */
 const ownName: Readonly<Record<string, string>> = {
@@ -40,9 +40,11 @@ const digits = (text: string) =>
 
 const isMoment = (piece: Piece | undefined) => piece?.amount?.dim === "time" || piece?.when !== undefined;
 
-/** "tray one": the pronoun that is a number here; "the shells one" is none. */
+/** "tray one", "tray a": the pronoun or article that tells trays apart; "the shells one" is none. */
 const isNumberOne = (some: readonly Piece[], at: number) =>
-  some[at]?.text === "one" && some[at - 1]?.thing?.count !== undefined && !some[at - 1]?.text.endsWith("s");
+  /^(?:one|[a-z])$/.test(some[at]?.text ?? "") &&
+  some[at - 1]?.thing?.count !== undefined &&
+  !some[at - 1]?.text.endsWith("s");
 
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
 export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = nameEdges): string {

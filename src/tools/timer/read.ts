@@ -22,7 +22,7 @@ const restarts = new RegExp(
 );
 const fewer = /(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
 const isChange =
-  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)_\S*<time/;
+  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
@@ -32,6 +32,8 @@ const isOrder =
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const asksLeft =
   /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+const isQuestion =
+  /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const asksAll =
   /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$/;
 
@@ -71,6 +73,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (!time && asksLeft.test(mask))
     return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
   if (!time && asksAll.test(mask)) return { do: "list" };
+  // A question without a time sets nothing.
+  if (!time && isQuestion.test(mask))
+    return pointer.name ? { do: "left", name: pointer.name } : { do: "list" };
   return readSet(some, memory);
 }
 
@@ -83,36 +88,22 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
 
 const remembered = (memory: Memory): Draft => (memory.table.timer ? { recent: memory.table.timer } : {});
 
-function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft {
+function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft | Draft[] {
   if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
     return { do: "stop", all: true };
-  const verb = some.findIndex((each) =>
-    [
-      "stop",
-      "cancel",
-      "kill",
-      "end",
-      "clear",
-      "delete",
-      "remove",
-      "dismiss",
-      "silence",
-      "quit",
-      "scrap",
-      "halt",
-      "off",
-      "of",
-      "turn",
-      "switch",
-      "shut",
-    ].includes(each.text),
-  );
-  const name = pointedAt(some) || nameFrom(some.slice(verb + 1));
-  return {
-    do: "stop",
-    ...(name ? { name } : /(?:^| )(?:it|that|this)(?: |$)/.test(mask) ? remembered(memory) : {}),
-  };
+  const verb = some.findIndex((each) => stopWords.has(each.text));
+  const joint = some.findIndex((each, at) => at > verb && each.text === "and");
+  const parts = joint < 0 ? [some.slice(verb + 1)] : [some.slice(verb + 1, joint), some.slice(joint + 1)];
+  const names = parts.map((part) => pointedAt([{ text: "stop" }, ...part]) || nameFrom(part)).filter(Boolean);
+  if (names.length > 0) return names.map((name) => ({ do: "stop", name }));
+  return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
 }
+
+const stopWords = new Set(
+  "stop cancel kill end clear delete remove dismiss silence quit scrap halt off of turn switch shut".split(
+    " ",
+  ),
+);
 
 /** "call tray 1 blue shells", "rename the oven one to preheat", "call it tray two instead". */
 function readRename(some: readonly Piece[], memory: Memory): Draft {

@@ -55,6 +55,8 @@ function segments(some: readonly Piece[]): Piece[][] {
       : clocks.length > 0
         ? clocks
         : stepMarks(some);
+  const own = marks.length === 1 ? stepBefore(some, marks[0] ?? 0) : undefined;
+  if (own !== undefined) marks.unshift(own);
   if (marks.length < 2) return [[...some]];
   const cuts = marks.slice(1).map((mark, i) => {
     const from = (marks[i] ?? 0) + 1;
@@ -78,6 +80,18 @@ function stepMarks(some: readonly Piece[]): number[] {
   return steps.size === marks.length && joined && some.some((each) => /^timers?$/.test(each.text))
     ? marks
     : [];
+}
+
+/** "a rest timer and a 10 min one for the oven": a step's timer without a time before another's with one. */
+function stepBefore(some: readonly Piece[], mark: number): number | undefined {
+  const joint = some.findLastIndex((each, at) => at < mark && each.text === "and");
+  const isOther = some.slice(joint).some((each) => /^(?:timers?|one)$/.test(each.text));
+  const step = some.findIndex(
+    (each, at) => at < joint && stepTimes.some((row) => row.step === each.thing?.step),
+  );
+  return isOther && step >= 0 && some.slice(step, joint).some((each) => each.text === "timer")
+    ? step
+    : undefined;
 }
 
 /** "10 min before 3 pm": the length moves the moment. */

@@ -86,7 +86,7 @@ export const trouble = tool<TroubleInputs>({
       "{percent}",
       "{symptom=meringue_that_will_not_peak} (?:{ingredient}|peaks?)",
       "is (?:it|that|this) (?:still )?(?:safe|ok|okay|good)",
-      "how long",
+      "how long (?:do|does|can|will|should|left|is|are|until|till)",
     ],
   ),
   examples: [

@@ -55,8 +55,8 @@ describe("where a measure has no row, the cup's row by the NIST volumes", () => 
     ["cocoa powder", 1, "tsp", 86 / 48],
     // 95 / 16
     ["almond flour", 1, "tbsp", 95 / 16],
-    // 100 ml / 236.5882365 ml x 238 g = 100.59671 g
-    ["cream", 100, "ml", 100.59671],
+    // 100 ml / 236.5882365 ml x 238 g = 100.596718 g
+    ["cream", 100, "ml", 100.596718],
     // a pint is two cups: 2 x 238
     ["cream", 1, "pint", 476],
   ])("%s: %d %s", (name, value, unit, want) => {
