@@ -92,5 +92,5 @@ export const manners: readonly WordRow[] = [
 /** "the rest" as what is left of a recipe or a bowl, not the rest before the oven. */
 export const remainders: readonly string[] = [
   ...["is", "be", "as", "in", "for", "to", "can", "gets", "goes", "left", "plain", "stay", "stays", "should", "white"].flatMap((word) => [`rest ${word}`, `the rest ${word}`]),
-  ...["of the rest", "and the rest", "all the rest", "the rest of the", "rest of it", "rest of the recipe", "everything else", "the others"],
+  ...["of the rest", "rest of the", "and the rest", "all the rest", "the rest of the", "rest of it", "rest of the recipe", "everything else", "the others"],
 ];

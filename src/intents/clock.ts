@@ -109,6 +109,9 @@ function readIso(tokens: readonly Token[], i: number): WhenRead | undefined {
   return clock ? { when: { ...when, ...clock.when }, next: clock.next } : { when, next: i + 5 };
 }
 
+const isDayName = (word: string) =>
+  [word, word.replace(/s$/, "")].some((each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each));
+
 function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
   const word = text(tokens[i]);
   const lead = text(tokens[i - 1]);
@@ -129,9 +132,9 @@ function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
     return undefined;
   }
   const weekday =
-    weekdays[word] ??
+    weekdays[word] ?? weekdays[word.replace(/s$/, "")] ??
     (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
-  if (weekday !== undefined && Object.hasOwn({ ...weekdays, ...shortWeekdays }, word))
+  if (weekday !== undefined && isDayName(word))
     return { when: { weekday }, next: i + 1 };
   const part = Object.hasOwn(dayParts, word) ? dayParts[word] : undefined;
   if (

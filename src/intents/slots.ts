@@ -44,6 +44,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
   const slots = slot ? [slot] : Object.keys(before).filter((key) => typeof before[key] === "number");
   const fits = slots.find((key) => {
     const dim = dimensionOf(key);
+    // "and 2?" may be a factor, "300" is a weight
+    if (key === "factor" && amount.value > 20) return false;
     return dim !== undefined && (amount.dim === dim || (amount.dim === "number" && amount.unit === ""));
   });
   if (!fits) return {};

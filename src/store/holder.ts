@@ -12,7 +12,10 @@ export interface Holder {
   place: string;
 }
 
-/** A name that no other process and no earlier moment of this one has. */
+/** How a token is written, for those who look for one in a file's name. The number is the process id. */
+export const tokenForm = "(\\d+)-[0-9a-z]+";
+
+/** A name that no other process and no earlier moment of this one has. No random bytes: their module loads slowly. */
 export const newToken = (): string => `${process.pid}-${process.hrtime.bigint().toString(36)}`;
 
 export const describeHolder = (holder: Holder): string => JSON.stringify(holder);
@@ -23,12 +26,13 @@ export function newHolder(): Holder {
   return { token: newToken(), ...self };
 }
 
+const wholeToken = new RegExp(`^${tokenForm}$`);
+
 /** Reads a lock's text. Undefined where it names nobody: only a power cut leaves such a lock. */
 export function parseHolder(text: string): Holder | undefined {
   try {
     const { token, pid, started, place } = JSON.parse(text) as Partial<Holder>;
-    if (!/^\d+-[0-9a-f]{8}$/.test(String(token)) || !Number.isInteger(pid) || Number(pid) < 1)
-      return undefined;
+    if (!wholeToken.test(String(token)) || !Number.isInteger(pid) || Number(pid) < 1) return undefined;
     return { token: String(token), pid: Number(pid), started: String(started), place: String(place) };
   } catch {
     return undefined;

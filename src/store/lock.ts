@@ -1,7 +1,7 @@
 /** One writer at a time between processes, for a time that is bounded and with turns for all. */
 import { basename, dirname } from "node:path";
 import { type Files, tidyAway, writeNew } from "./files.ts";
-import { describeHolder, type Holder, isRunning, newHolder } from "./holder.ts";
+import { describeHolder, type Holder, isRunning, newHolder, tokenForm } from "./holder.ts";
 import { clear, draftOf, isAbandoned, linked, look, release } from "./lockfile.ts";
 import { Failed, shown } from "./problem.ts";
 
@@ -57,14 +57,14 @@ async function takeInTime(files: Files, path: string, wait_ms: number): Promise<
   }
 }
 
+const draftName = new RegExp(`^${tokenForm}\\.new$`);
+
 /** Whether a running process has a draft of this lock. Nothing depends on it but who comes first. */
 function othersWait(files: Files, path: string): boolean {
   const start = `${basename(path)}.`;
   try {
     return files.readdirSync(dirname(path)).some((name) => {
-      const pid = name.startsWith(start)
-        ? /^(\d+)-[0-9a-f]{8}\.new$/.exec(name.slice(start.length))?.[1]
-        : undefined;
+      const pid = name.startsWith(start) ? draftName.exec(name.slice(start.length))?.[1] : undefined;
       return pid !== undefined && isRunning(Number(pid));
     });
   } catch {

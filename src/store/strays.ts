@@ -1,8 +1,12 @@
 /** Removes what processes left lying that ended in the middle of a write. */
 import { basename, join } from "node:path";
 import { type Files, tidyAway } from "./files.ts";
-import { isGone, isRunning, parseHolder } from "./holder.ts";
+import { isGone, isRunning, parseHolder, tokenForm } from "./holder.ts";
 import type { Place } from "./place.ts";
+
+const recordDraft = new RegExp(`^${tokenForm}\\.tmp$`);
+const lockDraft = new RegExp(`lock\\.(?:.*\\.)?${tokenForm}\\.new$`);
+const claim = new RegExp(`^lock(\\.(blank|${tokenForm}))+$`);
 
 /** Tidies the record's folder. To be called under the lock. Never throws: what can't be tidied does no harm. */
 export function tidyStrays(files: Files, place: Place): void {
@@ -12,16 +16,16 @@ export function tidyStrays(files: Files, place: Place): void {
     const rest = name.slice(record.length);
     const path = join(place.folder, name);
     // Only the holder of the lock has a draft of the record, and has none yet: any other is a stray.
-    if (/^\d+-[0-9a-f]{8}\.tmp$/.test(rest)) tidyAway(files, path);
+    if (recordDraft.test(rest)) tidyAway(files, path);
     // A lock's draft belongs to a process that may be waiting at this moment.
-    else if (/^lock\..*\d+-[0-9a-f]{8}\.new$/.test(rest)) tidyDraft(files, path);
+    else if (lockDraft.test(rest)) tidyDraft(files, path);
     // The right to remove a dead holder's lock. That lock is history, as the lock is ours now.
-    else if (/^lock(\.(blank|\d+-[0-9a-f]{8}))+$/.test(rest)) tidyClaim(files, path);
+    else if (claim.test(rest)) tidyClaim(files, path);
   }
 }
 
 function tidyDraft(files: Files, path: string): void {
-  const pid = Number(/(\d+)-[0-9a-f]{8}\.new$/.exec(path)?.[1]);
+  const pid = Number(lockDraft.exec(basename(path))?.[1]);
   // A draft is empty for a moment, so its name counts as well.
   if (isLeft(files, path, () => !isRunning(pid))) tidyAway(files, path);
 }

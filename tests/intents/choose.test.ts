@@ -32,7 +32,7 @@ describe("the little language of cues", () => {
     ["{chocolate}", "ganache<base=ganache>", false],
     ["how much .. {dose}", "how much flavor<dose=flavor>", true],
     ["how much .. {dose}", "how much of that lovely flavor<dose=flavor>", true],
-    ["how much .. {dose}", "how much a b c d e f g h i flavor<dose=flavor>", false],
+    ["how much .. {dose}", "how much a b c d e f g h i j k l m n o flavor<dose=flavor>", false],
     ["how much .. {dose}", "flavor<dose=flavor> how much", false],
     ["rest", "the rest<step=rest>", false],
     ["rest", "the restless", false],

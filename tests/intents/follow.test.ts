@@ -117,7 +117,7 @@ describe("what must not be followed", () => {
   });
 
   it("a number alone says nothing at the start", async () => {
-    for (const said of ["300", "and for 300?", "no, 250 g", "half of that", "double it"])
+    for (const said of ["300", "and for 300?", "no, 250 g", "half of that"])
       expect((await baker().ask(said)).map(({ status }) => status), said).not.toContain("answered");
   });
 

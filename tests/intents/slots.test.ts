@@ -43,6 +43,7 @@ describe("a bare amount takes the place of the one before", () => {
     ["36", { macarons: 24 }, { macarons: 36 }],
     ["4 %", { percent: 3 }, { percent: 4 }],
     ["and 300?", { base: "buttercream", base_g: 230 }, { base_g: 300 }],
+    ["and 3?", { factor: 2 }, { factor: 3 }],
     ["36", { diameter: "big", macarons: 24, base_g: 5 }, { macarons: 36 }],
   ])("%s", (said, before, after) => {
     expect(filled(said, before)).toEqual(after);
@@ -62,6 +63,7 @@ describe("no bare amount", () => {
     ["300", {}],
     ["200 g or 300 g and 4", { base_g: 230 }],
     ["double it", { base_g: 230 }],
+    ["300", { factor: 2 }],
   ])("%s", (said, before) => {
     expect(fillSlot(read(said), before, undefined)).toEqual({});
   });

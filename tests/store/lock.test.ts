@@ -4,7 +4,7 @@ import * as fs from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { type Files, nodeFiles } from "../../src/store/files.ts";
-import { describeHolder, type Holder, isGone, newHolder } from "../../src/store/holder.ts";
+import { describeHolder, type Holder, isGone, newHolder, parseHolder } from "../../src/store/holder.ts";
 import { underLock } from "../../src/store/lock.ts";
 import { openStore } from "../../src/store/open.ts";
 import { faultyFiles, fileOf, got, newHome, noting, readTexts } from "./support.ts";
@@ -14,6 +14,13 @@ const gone = (token = "4194311-0123abcd"): Holder => ({ ...newHolder(), token, p
 const lockOf = (home: string): string => `${fileOf(home)}.lock`;
 const put = (path: string, holder: Holder): void => fs.writeFileSync(path, describeHolder(holder));
 const onLinux = process.platform === "linux";
+
+test("what this process writes into a lock is understood by those who find it", () => {
+  const mine = newHolder();
+  expect(parseHolder(describeHolder(mine))).toEqual(mine);
+  expect(newHolder().token).not.toBe(mine.token);
+  expect(isGone(mine)).toBe(false);
+});
 
 describe("one writer at a time", () => {
   test("a lock that is held is waited for, then the change goes through", async () => {

@@ -1,13 +1,20 @@
 /** Cost and price. The arithmetic is culinary practice; worked examples are named beside each check. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cost } from "../../src/tools/cost/cost.ts";
 import type { Formula, Stock } from "../../src/tools/contract/index.ts";
+import { cost } from "../../src/tools/cost/cost.ts";
 import { baker } from "../support/ask.ts";
 import { answer, value } from "../support/world.ts";
 
 const say = (inputs: Record<string, unknown>, more = {}) => answer(cost, inputs, more);
-const stock = (name: string, price_per_g: number, more: Partial<Stock> = {}): Stock => ({ id: 1, name, grams: 0, price_per_g, currency: "USD", ...more });
+const stock = (name: string, price_per_g: number, more: Partial<Stock> = {}): Stock => ({
+  id: 1,
+  name,
+  grams: 0,
+  price_per_g,
+  currency: "USD",
+  ...more,
+});
 
 describe("published examples", () => {
   // culinary arithmetic: from 100 to 125 the markup is 25 % and the margin 20 %
@@ -30,18 +37,43 @@ describe("published examples", () => {
 
 describe("in words", () => {
   test.each([
-    ["$8.40 of ingredients and $3.60 for boxes, what do i charge for a 60% margin", { cost: 12, price: 30 }, "USD"],
-    ["ingrediants caem to $9.20 boxes were $2.80 and i want a 70 percent margin what do i charge", { cost: 12, price: 40 }, "USD"],
-    ["€10 ingredients, €2.50 packaging, two hours work at €15 an hour, price with 40 % margin", { cost: 42.5, price: 42.5 / 0.6 }, "EUR"],
-    ["€14 for ingredients, €3,20 packaging and an hour and a half of my time at €16 an hour. What price leaves me a 20 % margin?", { cost: 41.2, price: 51.5 }, "EUR"],
-    ["how much should i charge for a box that costs me $6.40 if i want 20% margin", { cost: 6.4, price: 8 }, "USD"],
+    [
+      "$8.40 of ingredients and $3.60 for boxes, what do i charge for a 60% margin",
+      { cost: 12, price: 30 },
+      "USD",
+    ],
+    [
+      "ingrediants caem to $9.20 boxes were $2.80 and i want a 70 percent margin what do i charge",
+      { cost: 12, price: 40 },
+      "USD",
+    ],
+    [
+      "€10 ingredients, €2.50 packaging, two hours work at €15 an hour, price with 40 % margin",
+      { cost: 42.5, price: 42.5 / 0.6 },
+      "EUR",
+    ],
+    [
+      "€14 for ingredients, €3,20 packaging and an hour and a half of my time at €16 an hour. What price leaves me a 20 % margin?",
+      { cost: 41.2, price: 51.5 },
+      "EUR",
+    ],
+    [
+      "how much should i charge for a box that costs me $6.40 if i want 20% margin",
+      { cost: 6.4, price: 8 },
+      "USD",
+    ],
     ["price for a 200 % markup on $4", { cost: 4, price: 12 }, "USD"],
     ["what price gives me a 30 % food cost if ingredients are $4.50", { price: 15 }, "USD"],
-    ["it costs me $16 to make 24, what do i charge each at 60% margin", { price: 40, "price per macaron": 40 / 24 }, "USD"],
+    [
+      "it costs me $16 to make 24, what do i charge each at 60% margin",
+      { price: 40, "price per macaron": 40 / 24 },
+      "USD",
+    ],
   ])("%s", async (line, figures, unit) => {
     const said = await baker().one(line);
     expect(said.tool).toBe("cost");
-    for (const [name, amount] of Object.entries(figures)) expect(value(said, name, unit)).toBeCloseTo(amount, 9);
+    for (const [name, amount] of Object.entries(figures))
+      expect(value(said, name, unit)).toBeCloseTo(amount, 9);
   });
 
   test.each([
@@ -49,7 +81,11 @@ describe("in words", () => {
     ["what's the markup if it costs 5 and sells for 12", "markup", 140],
     ["i spend $6 on ingredients and it sells for $24 whats my food cost percent", "food cost", 25],
     ["what's my profit on a $25 box that costs me $9", "margin", 64],
-    ["A box of six costs me £3.50 and I ask £9.80 for it, what's my margin?", "margin", (1 - 3.5 / 9.8) * 100],
+    [
+      "A box of six costs me £3.50 and I ask £9.80 for it, what's my margin?",
+      "margin",
+      (1 - 3.5 / 9.8) * 100,
+    ],
   ])("%s", async (line, name, share) => {
     expect(value(await baker().one(line), name)).toBeCloseTo(share, 9);
   });
@@ -91,20 +127,32 @@ describe("follow-ups", () => {
 
   test("what is missing is asked for, and the answer taken", async () => {
     const { one } = baker();
-    expect(await one("I'd like a 65 % margin on my gift boxes, what do I charge?")).toMatchObject({ status: "asking" });
+    expect(await one("I'd like a 65 % margin on my gift boxes, what do I charge?")).toMatchObject({
+      status: "asking",
+    });
     expect(value(await one("a box costs me £4.55"), "price", "GBP")).toBeCloseTo(13, 9);
   });
 });
 
 describe("from the shelf", () => {
   test("a price that is saved is used, and named as your bench", () => {
-    const said = say({ lines: [{ name: "almond flour", grams: 260 }], want: "cost" }, { stock: [stock("almond flour", 0.014, { currency: "GBP" })] });
+    const said = say(
+      { lines: [{ name: "almond flour", grams: 260 }], want: "cost" },
+      { stock: [stock("almond flour", 0.014, { currency: "GBP" })] },
+    );
     expect(value(said, "cost", "GBP")).toBeCloseTo(3.64, 12);
     expect(said.rule?.basis).toBe("your bench");
   });
 
   test("a missing price is asked for by name until all are known", async () => {
-    const saved: Formula = { id: 1, name: "cloud", lines: [{ name: "whites", grams: 100 }, { name: "butter", grams: 250 }] };
+    const saved: Formula = {
+      id: 1,
+      name: "cloud",
+      lines: [
+        { name: "whites", grams: 100 },
+        { name: "butter", grams: 250 },
+      ],
+    };
     const { one } = baker({ record: { formulas: [saved] } });
     expect((await one("what does a batch of cloud cost me")).question).toContain("whites");
     expect((await one("$6 a kilo")).question).toContain("butter");
@@ -113,8 +161,13 @@ describe("from the shelf", () => {
   });
 
   test("two currencies don't add up", async () => {
-    expect((await baker().one("$8 ingredients and €2 boxes, what's the total cost")).status).toBe("impossible");
-    const mixed = say({ lines: [{ name: "butter", grams: 10 }], packaging: 1, currency: "EUR" }, { stock: [stock("butter", 0.01)] });
+    expect((await baker().one("$8 ingredients and €2 boxes, what's the total cost")).status).toBe(
+      "impossible",
+    );
+    const mixed = say(
+      { lines: [{ name: "butter", grams: 10 }], packaging: 1, currency: "EUR" },
+      { stock: [stock("butter", 0.01)] },
+    );
     expect(mixed.status).toBe("impossible");
   });
 });
@@ -146,7 +199,10 @@ describe("what can't be", () => {
     expect(said.figures).toBeUndefined();
   });
   test("costs me $12, what price gives a 100 % margin", async () => {
-    expect(await baker().one("costs me $12, what price gives a 100 % margin")).toMatchObject({ tool: "cost", status: "impossible" });
+    expect(await baker().one("costs me $12, what price gives a 100 % margin")).toMatchObject({
+      tool: "cost",
+      status: "impossible",
+    });
   });
   test("a price of nothing", () => {
     expect(say({ cost: 5, price: 0 }).status).toBe("impossible");
@@ -166,10 +222,16 @@ describe("laws", () => {
     );
   });
   test("the order of lines doesn't change the cost", () => {
-    const line = fc.record({ name: fc.constantFrom("butter", "sugar", "whites"), grams: fc.double({ min: 1, max: 1e4, noNaN: true }), price_per_g: fc.double({ min: 0, max: 1, noNaN: true }) });
+    const line = fc.record({
+      name: fc.constantFrom("butter", "sugar", "whites"),
+      grams: fc.double({ min: 1, max: 1e4, noNaN: true }),
+      price_per_g: fc.double({ min: 0, max: 1, noNaN: true }),
+    });
     fc.assert(
       fc.property(fc.array(line, { minLength: 1, maxLength: 6 }), (lines) => {
-        const [there, back] = [lines, [...lines].reverse()].map((each) => value(say({ lines: each, want: "cost" }), "cost"));
+        const [there, back] = [lines, [...lines].reverse()].map((each) =>
+          value(say({ lines: each, want: "cost" }), "cost"),
+        );
         expect(back).toBeCloseTo(there ?? 0, 6);
       }),
     );

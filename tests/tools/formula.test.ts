@@ -17,19 +17,85 @@ const snowy: Formula = {
     { name: "granulated sugar", grams: 95 },
   ],
 };
-const mocha: Formula = { id: 2, name: "mocha smbc", kind: "buttercream", lines: [{ name: "whites", grams: 100 }, { name: "sugar", grams: 140 }, { name: "butter", grams: 260 }] };
+const mocha: Formula = {
+  id: 2,
+  name: "mocha smbc",
+  kind: "buttercream",
+  lines: [
+    { name: "whites", grams: 100 },
+    { name: "sugar", grams: 140 },
+    { name: "butter", grams: 260 },
+  ],
+};
 const withTwo = () => baker({ record: { formulas: [snowy, mocha] } });
 
 describe("saved in her words", () => {
   test.each([
-    ["save recipe snowy shells: 105 g whites, 130 g almond flour, 130 g powdered sugar, 95 g granulated sugar", "snowy shells", snowy.lines],
-    ["save my recipe, call it porch shells: 110 g whites, 140 g almond flour", "porch shells", [{ name: "whites", grams: 110 }, { name: "almond flour", grams: 140 }]],
-    ["remember my caramel recipe: 70 g butter, 50 g honey, 30 g cream", "caramel", [{ name: "butter", grams: 70 }, { name: "honey", grams: 50 }, { name: "cream", grams: 30 }]],
-    ["save this recipe as test: 100 g whites, 130 g almond flour", "test", [{ name: "whites", grams: 100 }, { name: "almond flour", grams: 130 }]],
-    ["new recipe mocha ganache: 200 g dark chocolate, 160 g cream, 4 g instant coffee", "mocha ganache", [{ name: "dark chocolate", grams: 200 }, { name: "cream", grams: 160 }, { name: "instant coffee", grams: 4 }]],
-    ["my shells are 105 g whites, 130 almond, 125 powdered sugar, 95 sugar, save that", "shells", [{ name: "whites", grams: 105 }, { name: "almond flour", grams: 130 }, { name: "powdered sugar", grams: 125 }, { name: "sugar", grams: 95 }]],
-    ["save recipe cloud 100 g whites 130 g almond flour", "cloud", [{ name: "whites", grams: 100 }, { name: "almond flour", grams: 130 }]],
-    ["save recipe tail first: whites 100 g, almond flour 130 g", "tail first", [{ name: "whites", grams: 100 }, { name: "almond flour", grams: 130 }]],
+    [
+      "save recipe snowy shells: 105 g whites, 130 g almond flour, 130 g powdered sugar, 95 g granulated sugar",
+      "snowy shells",
+      snowy.lines,
+    ],
+    [
+      "save my recipe, call it porch shells: 110 g whites, 140 g almond flour",
+      "porch shells",
+      [
+        { name: "whites", grams: 110 },
+        { name: "almond flour", grams: 140 },
+      ],
+    ],
+    [
+      "remember my caramel recipe: 70 g butter, 50 g honey, 30 g cream",
+      "caramel",
+      [
+        { name: "butter", grams: 70 },
+        { name: "honey", grams: 50 },
+        { name: "cream", grams: 30 },
+      ],
+    ],
+    [
+      "save this recipe as test: 100 g whites, 130 g almond flour",
+      "test",
+      [
+        { name: "whites", grams: 100 },
+        { name: "almond flour", grams: 130 },
+      ],
+    ],
+    [
+      "new recipe mocha ganache: 200 g dark chocolate, 160 g cream, 4 g instant coffee",
+      "mocha ganache",
+      [
+        { name: "dark chocolate", grams: 200 },
+        { name: "cream", grams: 160 },
+        { name: "instant coffee", grams: 4 },
+      ],
+    ],
+    [
+      "my shells are 105 g whites, 130 almond, 125 powdered sugar, 95 sugar, save that",
+      "shells",
+      [
+        { name: "whites", grams: 105 },
+        { name: "almond flour", grams: 130 },
+        { name: "powdered sugar", grams: 125 },
+        { name: "sugar", grams: 95 },
+      ],
+    ],
+    [
+      "save recipe cloud 100 g whites 130 g almond flour",
+      "cloud",
+      [
+        { name: "whites", grams: 100 },
+        { name: "almond flour", grams: 130 },
+      ],
+    ],
+    [
+      "save recipe tail first: whites 100 g, almond flour 130 g",
+      "tail first",
+      [
+        { name: "whites", grams: 100 },
+        { name: "almond flour", grams: 130 },
+      ],
+    ],
   ])("%s", async (say, name, lines) => {
     const { one, record } = baker();
     const said = await one(say);
@@ -39,7 +105,9 @@ describe("saved in her words", () => {
   });
 
   test("a line that can't be read is named, never dropped", async () => {
-    const said = await baker().one("save recipe winter shells: 100 g whites, 120 g almond flour, a pinch of salt, 90 g sugar");
+    const said = await baker().one(
+      "save recipe winter shells: 100 g whites, 120 g almond flour, a pinch of salt, 90 g sugar",
+    );
     expect(said.headline).toContain('not read: "a pinch of salt"');
     expect(said.cautions?.join(" ")).toContain("a pinch of salt");
   });
@@ -62,7 +130,9 @@ describe("saved in her words", () => {
 
   test("the same name again replaces it and says so; undo brings it back", async () => {
     const { one, record } = withTwo();
-    expect((await one("save recipe snowy shells: 100 g whites, 100 g almond flour")).headline).toContain("replaces");
+    expect((await one("save recipe snowy shells: 100 g whites, 100 g almond flour")).headline).toContain(
+      "replaces",
+    );
     expect(record().formulas).toHaveLength(2);
     await one("undo");
     expect(record().formulas.find((each) => each.name === "snowy shells")?.lines).toEqual(snowy.lines);
@@ -78,7 +148,9 @@ describe("shown, listed, forgotten", () => {
     expect(said.rule?.basis).toBe("your bench");
   });
   test("all of them", async () => {
-    expect((await withTwo().one("what recipes do i have")).headline).toBe("2 recipes: snowy shells and mocha smbc");
+    expect((await withTwo().one("what recipes do i have")).headline).toBe(
+      "2 recipes: snowy shells and mocha smbc",
+    );
     expect(await baker().one("which recipes have I saved?")).toMatchObject({ status: "answered", items: [] });
   });
   test("forgotten, and a name that isn't there", async () => {
@@ -89,7 +161,10 @@ describe("shown, listed, forgotten", () => {
   });
   test("used by the other calculators", async () => {
     // 95 x 84 / 105 = 76
-    expect(value(await withTwo().one("scale snowy shells to 84 g whites"), "granulated sugar")).toBeCloseTo(76, 9);
+    expect(value(await withTwo().one("scale snowy shells to 84 g whites"), "granulated sugar")).toBeCloseTo(
+      76,
+      9,
+    );
     expect((await withTwo().one("what allergens are in mocha smbc")).headline).toContain("egg and milk");
   });
 });
@@ -108,13 +183,19 @@ describe("corrected", () => {
   test("a line taken out, a name changed", async () => {
     const { one, record } = withTwo();
     await one("take the sugar out of mocha smbc");
-    expect(record().formulas.find((each) => each.name === "mocha smbc")?.lines.map((line) => line.name)).toEqual(["whites", "butter"]);
+    expect(
+      record()
+        .formulas.find((each) => each.name === "mocha smbc")
+        ?.lines.map((line) => line.name),
+    ).toEqual(["whites", "butter"]);
     await one("rename snowy shells to winter shells");
     expect(record().formulas.map((each) => each.name)).toContain("winter shells");
   });
   test("the last line can't be taken out", () => {
     const one: Formula = { id: 3, name: "salt", lines: [{ name: "salt", grams: 1 }] };
-    expect(answer(formula, { does: "drop line", name: "salt", line: "salt" }, { formulas: [one] }).status).toBe("impossible");
+    expect(
+      answer(formula, { does: "drop line", name: "salt", line: "salt" }, { formulas: [one] }).status,
+    ).toBe("impossible");
   });
 });
 

@@ -57,8 +57,12 @@ describe("still good", () => {
   });
 
   test("the last day itself is still one of the seven", async () => {
-    expect((await baker({ now: "2026-03-15T20:00:00" }).one("made them on the 9th, still good?")).headline).toMatch(/^Yes/);
-    expect((await baker({ now: "2026-03-16T06:00:00" }).one("made them on the 9th, still good?")).headline).toMatch(/^No/);
+    expect(
+      (await baker({ now: "2026-03-15T20:00:00" }).one("made them on the 9th, still good?")).headline,
+    ).toMatch(/^Yes/);
+    expect(
+      (await baker({ now: "2026-03-16T06:00:00" }).one("made them on the 9th, still good?")).headline,
+    ).toMatch(/^No/);
   });
 
   test("a day to come is held against the last day", async () => {
@@ -81,12 +85,19 @@ describe("still good", () => {
   });
 
   test("thawed without a day of freezing asks for that", () => {
-    expect(answer(keep, { made: { day: 1 }, thawed: { days: 0 } })).toMatchObject({ status: "asking", slot: "frozen" });
+    expect(answer(keep, { made: { day: 1 }, thawed: { days: 0 } })).toMatchObject({
+      status: "asking",
+      slot: "frozen",
+    });
   });
 
   test("an order that can't be is impossible", () => {
-    expect(answer(keep, { made: { day: 9 }, frozen: { day: 3 }, thawed: { day: 10 } }).status).toBe("impossible");
-    expect(answer(keep, { made: { day: 1 }, frozen: { day: 10 }, thawed: { day: 5 } }).status).toBe("impossible");
+    expect(answer(keep, { made: { day: 9 }, frozen: { day: 3 }, thawed: { day: 10 } }).status).toBe(
+      "impossible",
+    );
+    expect(answer(keep, { made: { day: 1 }, frozen: { day: 10 }, thawed: { day: 5 } }).status).toBe(
+      "impossible",
+    );
   });
 
   test("frozen after the seventh day it was too late already", () => {
@@ -113,7 +124,8 @@ describe("out of the fridge", () => {
   });
 
   test("90 °F is on the line and 91 above it; 32 °C is and 33 isn't", () => {
-    const limit = (air_c: number, fahrenheit = false) => value(answer(keep, { about: "outside", air_c, fahrenheit }), "out of the fridge");
+    const limit = (air_c: number, fahrenheit = false) =>
+      value(answer(keep, { about: "outside", air_c, fahrenheit }), "out of the fridge");
     expect(limit((90 - 32) / 1.8, true)).toBe(2);
     expect(limit((91 - 32) / 1.8, true)).toBe(1);
     expect(limit(32)).toBe(2);
@@ -137,7 +149,9 @@ describe("cold, frozen, raw", () => {
     const said = await baker().one("how cold does my fridge have to be for filled macarons");
     expect(value(said, "fridge", "°C")).toBe(5);
     expect(value(said, "fridge", "°F")).toBe(41);
-    expect((await baker().one("my fridge is at 8 C is that cold enough")).headline).toMatch(/^Not cold enough/);
+    expect((await baker().one("my fridge is at 8 C is that cold enough")).headline).toMatch(
+      /^Not cold enough/,
+    );
     expect((await baker().one("my fridge is at 4 °C, cold enough?")).headline).toMatch(/^Cold enough/);
   });
 
@@ -158,7 +172,9 @@ describe("cold, frozen, raw", () => {
   });
 
   test("a shelf-stable flavor doesn't clear the filling", async () => {
-    const said = await baker().one("the flavor bottle says shelf stable so the filled macs can sit out right??");
+    const said = await baker().one(
+      "the flavor bottle says shelf stable so the filled macs can sit out right??",
+    );
     expect(said.headline).toMatch(/^No/);
   });
 
@@ -186,6 +202,10 @@ describe("cold, frozen, raw", () => {
 test("every answer ends by deferring to the local food authority", async () => {
   const abouts = ["fridge", "outside", "freezer", "thaw", "cold", "eggs", "shelf stable", "shells", "again"];
   for (const about of abouts) expect(answer(keep, { about }).cautions?.at(-1)).toContain("food authority");
-  for (const inputs of [{ made: { day: 9 } }, { about: "activity", aw: 0.84 }, { frozen_days: 90, about: "freezer" }])
+  for (const inputs of [
+    { made: { day: 9 } },
+    { about: "activity", aw: 0.84 },
+    { frozen_days: 90, about: "freezer" },
+  ])
     expect(answer(keep, inputs).cautions?.at(-1)).toContain("food authority");
 });

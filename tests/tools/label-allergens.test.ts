@@ -1,6 +1,13 @@
 /** Allergens: from the tables, never from how a word looks; what isn't known stops the list from being complete. */
 import { describe, expect, test } from "vitest";
-import { allergens, euClasses, euNuts, tasteAllergens, usClasses, usTreeNuts } from "../../data/rules/allergens.ts";
+import {
+  allergens,
+  euClasses,
+  euNuts,
+  tasteAllergens,
+  usClasses,
+  usTreeNuts,
+} from "../../data/rules/allergens.ts";
 import { tastes } from "../../data/words/flavors.ts";
 import { ingredients } from "../../data/words/ingredients.ts";
 import { bringsOf, tasteBrings } from "../../src/tools/label/allergens.ts";
@@ -9,13 +16,25 @@ import { declared } from "../../src/tools/label/lines.ts";
 import { baker } from "../support/ask.ts";
 import { answer } from "../support/world.ts";
 
-const say = (inputs: Record<string, unknown>, more = {}) => answer(label, { want: "allergens", market: "us", ...inputs }, more);
-const found = (said: { items?: Record<string, unknown>[] }) => [...new Set((said.items ?? []).flatMap((each) => (each.allergen ? [each.allergen] : [])))].sort();
+const say = (inputs: Record<string, unknown>, more = {}) =>
+  answer(label, { want: "allergens", market: "us", ...inputs }, more);
+const found = (said: { items?: Record<string, unknown>[] }) =>
+  [...new Set((said.items ?? []).flatMap((each) => (each.allergen ? [each.allergen] : [])))].sort();
 
 describe("the law's lists", () => {
   // FALCPA 2004 and the FASTER Act 2021
   test("nine in the United States, sesame among them", () => {
-    expect([...usClasses].sort()).toEqual(["crustacean shellfish", "eggs", "fish", "milk", "peanuts", "sesame", "soybeans", "tree nuts", "wheat"]);
+    expect([...usClasses].sort()).toEqual([
+      "crustacean shellfish",
+      "eggs",
+      "fish",
+      "milk",
+      "peanuts",
+      "sesame",
+      "soybeans",
+      "tree nuts",
+      "wheat",
+    ]);
   });
   // FDA allergen guidance, edition 5, 2025
   test("twelve tree nuts, and coconut is none", () => {
@@ -42,14 +61,20 @@ describe("the ingredient table", () => {
   test("every row declares its allergens or what isn't known, and only ones that the law table has", () => {
     for (const row of ingredients) {
       expect(Array.isArray(row.allergens), row.name).toBe(true);
-      for (const id of row.allergens) expect(allergens.map((each) => each.id), row.name).toContain(id);
+      for (const id of row.allergens)
+        expect(
+          allergens.map((each) => each.id),
+          row.name,
+        ).toContain(id);
       if (row.unsure !== undefined) expect(row.unsure.length, row.name).toBeGreaterThan(2);
     }
   });
   test("so does every taste", () => {
     const known = allergens.map((each) => each.id);
-    for (const row of tastes) if (row.nut && row.nut !== "unknown") expect(known, row.taste).toContain(row.nut);
-    for (const row of tasteAllergens) for (const id of row.brings ?? []) expect(known, row.taste).toContain(id);
+    for (const row of tastes)
+      if (row.nut && row.nut !== "unknown") expect(known, row.taste).toContain(row.nut);
+    for (const row of tasteAllergens)
+      for (const id of row.brings ?? []) expect(known, row.taste).toContain(id);
     for (const row of tasteAllergens) expect(tastes.map((each) => each.taste)).toContain(row.taste);
   });
   test("coconut brings none, whatever its name looks like", () => {
@@ -57,7 +82,10 @@ describe("the ingredient table", () => {
     expect(bringsOf("coconut cream", undefined, []).sure).toEqual([]);
   });
   test("what no table knows is named as not known", () => {
-    expect(bringsOf("glimmer dust", undefined, [])).toEqual({ sure: [], unsure: ["glimmer dust: not in the table, its allergens aren't known"] });
+    expect(bringsOf("glimmer dust", undefined, [])).toEqual({
+      sure: [],
+      unsure: ["glimmer dust: not in the table, its allergens aren't known"],
+    });
   });
   test("wheat counts in both laws, barley in the European one alone", () => {
     expect(declared(["wheat", "barley"], "us")).toEqual(["wheat"]);
@@ -76,9 +104,18 @@ describe("bottles", () => {
 
 describe("from a description", () => {
   test.each([
-    ["what allergens do i declare for pistachio macarons with white chocolate ganache", ["almond", "egg", "milk", "pistachio"]],
-    ["what alergens are in hazelnut macarons with a milk chocolate ganache", ["almond", "egg", "hazelnut", "milk"]],
-    ["A black sesame buttercream in almond shells, what allergens do I put on the label?", ["almond", "egg", "milk", "sesame"]],
+    [
+      "what allergens do i declare for pistachio macarons with white chocolate ganache",
+      ["almond", "egg", "milk", "pistachio"],
+    ],
+    [
+      "what alergens are in hazelnut macarons with a milk chocolate ganache",
+      ["almond", "egg", "hazelnut", "milk"],
+    ],
+    [
+      "A black sesame buttercream in almond shells, what allergens do I put on the label?",
+      ["almond", "egg", "milk", "sesame"],
+    ],
     ["allergens for coconut macarons with dark chocolate ganache", ["almond", "egg", "milk"]],
     ["allergens in peanut butter macarons with buttercream", ["almond", "egg", "milk", "peanut"]],
     ["which allergens are in walnut macarons with caramel ganache", ["almond", "egg", "milk", "walnut"]],
@@ -92,7 +129,12 @@ describe("from a description", () => {
   test("a follow-up describes another one", async () => {
     const { one } = baker();
     await one("which allergens must I declare for hazelnut macarons with a milk chocolate ganache?");
-    expect(found((await one("and for peanut butter ones with buttercream?")) as never)).toEqual(["almond", "egg", "milk", "peanut"]);
+    expect(found((await one("and for peanut butter ones with buttercream?")) as never)).toEqual([
+      "almond",
+      "egg",
+      "milk",
+      "peanut",
+    ]);
   });
 
   test("a filling that wasn't named keeps the list open", () => {

@@ -14,7 +14,8 @@ const lines = [
   { name: "butter", grams: 90 },
 ];
 const say = (inputs: Record<string, unknown>, more = {}) => answer(label, inputs, more);
-const line = (said: ReturnType<typeof say>, name: string) => said.items?.find((each) => each.line === name)?.text as string;
+const line = (said: ReturnType<typeof say>, name: string) =>
+  said.items?.find((each) => each.line === name)?.text as string;
 
 describe("the list of ingredients", () => {
   // 21 CFR 101.4(a): descending order of predominance by weight
@@ -44,12 +45,21 @@ describe("the list of ingredients", () => {
   });
 
   test("law: the order is by weight, and nothing gets lost", () => {
-    const one = fc.record({ name: fc.constantFrom("butter", "cream", "whites", "honey", "salt", "almond flour"), grams: fc.double({ min: 0.1, max: 1e4, noNaN: true }), allergens: fc.constant([]) });
+    const one = fc.record({
+      name: fc.constantFrom("butter", "cream", "whites", "honey", "salt", "almond flour"),
+      grams: fc.double({ min: 0.1, max: 1e4, noNaN: true }),
+      allergens: fc.constant([]),
+    });
     fc.assert(
       fc.property(fc.array(one, { minLength: 1, maxLength: 8 }), (list) => {
         const ordered = inOrder(list, "us");
-        expect(ordered.map((each) => each.grams)).toEqual(ordered.map((each) => each.grams).sort((a, b) => b - a));
-        expect(ordered.reduce((sum, each) => sum + each.grams, 0)).toBeCloseTo(list.reduce((sum, each) => sum + each.grams, 0), 6);
+        expect(ordered.map((each) => each.grams)).toEqual(
+          ordered.map((each) => each.grams).sort((a, b) => b - a),
+        );
+        expect(ordered.reduce((sum, each) => sum + each.grams, 0)).toBeCloseTo(
+          list.reduce((sum, each) => sum + each.grams, 0),
+          6,
+        );
       }),
     );
   });
@@ -118,13 +128,17 @@ describe("in words", () => {
   });
 
   test("amounts behind their names, a European label, talk around it", async () => {
-    const said = await baker().one("eu label for almond flower 130 g, icing sugar 130 g, egg whites 100 g, sugar 100 g, cream 90 g, my cousin lives over there");
-    expect(line(said as never, "ingredients")).toContain("CREAM".slice(0, 0) + "cream (MILK)");
+    const said = await baker().one(
+      "eu label for almond flower 130 g, icing sugar 130 g, egg whites 100 g, sugar 100 g, cream 90 g, my cousin lives over there",
+    );
+    expect(line(said as never, "ingredients")).toContain("cream (MILK)");
     expect(JSON.stringify(said)).not.toContain("cousin lives");
   });
 
   test("a line that can't be read is named, and the label isn't complete", async () => {
-    const said = await baker().one("label text for 100 g whites, 130 g almond flour, a pinch of salt, 130 g powdered sugar");
+    const said = await baker().one(
+      "label text for 100 g whites, 130 g almond flour, a pinch of salt, 130 g powdered sugar",
+    );
     expect(JSON.stringify(said.items)).toContain("a pinch of salt");
     expect(said.headline).toContain("not complete");
   });
@@ -132,7 +146,9 @@ describe("in words", () => {
   test("asked for without ingredients it asks, and takes a list", async () => {
     const { one } = baker();
     expect((await one("us label please")).status).toBe("asking");
-    expect((await one("130 g almond flour, 120 g sugar, 100 g whites")).headline).toContain("contains almond and egg");
+    expect((await one("130 g almond flour, 120 g sugar, 100 g whites")).headline).toContain(
+      "contains almond and egg",
+    );
   });
 
   test("the bench's market counts where none is said", () => {

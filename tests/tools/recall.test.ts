@@ -116,9 +116,9 @@ describe("which batches", () => {
   });
 
   test("a day to come is impossible", async () => {
-    expect(
-      answer(recall, { want: "list", period: { when: { days: 1 } } }, { notes }),
-    ).toMatchObject({ status: "impossible" });
+    expect(answer(recall, { want: "list", period: { when: { days: 1 } } }, { notes })).toMatchObject({
+      status: "impossible",
+    });
   });
 
   test("a follow-up goes on with what was asked", async () => {

@@ -11,11 +11,23 @@ const say = (inputs: Record<string, unknown>, more = {}) => answer(shelf, inputs
 
 describe("bottles", () => {
   test.each([
-    ["my mint bottle says half to one percent, save that", { taste: "mint", low_percent: 0.5, high_percent: 1 }],
-    ["my lavender bottle says 1 to 2 percent, save it", { taste: "lavender", low_percent: 1, high_percent: 2 }],
+    [
+      "my mint bottle says half to one percent, save that",
+      { taste: "mint", low_percent: 0.5, high_percent: 1 },
+    ],
+    [
+      "my lavender bottle says 1 to 2 percent, save it",
+      { taste: "lavender", low_percent: 1, high_percent: 2 },
+    ],
     ["the lemon bottle says 2 percent, remember that", { taste: "lemon", low_percent: 2, high_percent: 2 }],
-    ["my vanilla extract bottle says 1 to 1.5 %, save it", { taste: "vanilla", form: "extract", low_percent: 1, high_percent: 1.5 }],
-    ["bottle of peppermint oil says 0.1 - 0.3 %, save", { taste: "peppermint", form: "oil", low_percent: 0.1, high_percent: 0.3 }],
+    [
+      "my vanilla extract bottle says 1 to 1.5 %, save it",
+      { taste: "vanilla", form: "extract", low_percent: 1, high_percent: 1.5 },
+    ],
+    [
+      "bottle of peppermint oil says 0.1 - 0.3 %, save",
+      { taste: "peppermint", form: "oil", low_percent: 0.1, high_percent: 0.3 },
+    ],
   ])("%s", async (line, bottle) => {
     const { one, record } = baker();
     expect((await one(line)).tool).toBe("shelf");
@@ -77,7 +89,10 @@ describe("stock", () => {
   test("several at once are one order", async () => {
     const { one, record } = baker();
     await one("put 2 kg of icing sugar and 500 g butter in the pantry");
-    expect(record().stock).toMatchObject([{ name: "powdered sugar", grams: 2000 }, { name: "butter", grams: 500 }]);
+    expect(record().stock).toMatchObject([
+      { name: "powdered sugar", grams: 2000 },
+      { name: "butter", grams: 500 },
+    ]);
     await one("used 100 g icing sugar and 50 g butter");
     expect(record().stock).toMatchObject([{ grams: 1900 }, { grams: 450 }]);
     await one("undo");
@@ -85,8 +100,12 @@ describe("stock", () => {
   });
 
   test("what is added adds up; what is set is set", () => {
-    expect(value(say({ does: "add", entries: [{ name: "almond flour", grams: 250 }] }), "almond flour")).toBe(750);
-    expect(value(say({ does: "set", entries: [{ name: "almond flour", grams: 250 }] }), "almond flour")).toBe(250);
+    expect(value(say({ does: "add", entries: [{ name: "almond flour", grams: 250 }] }), "almond flour")).toBe(
+      750,
+    );
+    expect(value(say({ does: "set", entries: [{ name: "almond flour", grams: 250 }] }), "almond flour")).toBe(
+      250,
+    );
   });
 
   test("two bags of 500 g each are a kilo, and that is how it is sold", async () => {
@@ -109,12 +128,20 @@ describe("stock", () => {
   });
 
   test("half of it, and all of it", () => {
-    expect(value(say({ does: "use", entries: [{ name: "almond flour", part: 0.5 }] }), "almond flour left")).toBe(250);
-    expect(value(say({ does: "use", entries: [{ name: "almond flour", part: 1 }] }), "almond flour left")).toBe(0);
+    expect(
+      value(say({ does: "use", entries: [{ name: "almond flour", part: 0.5 }] }), "almond flour left"),
+    ).toBe(250);
+    expect(
+      value(say({ does: "use", entries: [{ name: "almond flour", part: 1 }] }), "almond flour left"),
+    ).toBe(0);
   });
 
   test("sugar and granulated sugar are one thing on a shelf", () => {
-    const said = answer(shelf, { does: "use", entries: [{ name: "granulated sugar", grams: 100 }] }, { stock: [{ id: 3, name: "sugar", grams: 300 }] });
+    const said = answer(
+      shelf,
+      { does: "use", entries: [{ name: "granulated sugar", grams: 100 }] },
+      { stock: [{ id: 3, name: "sugar", grams: 300 }] },
+    );
     expect(said.effects).toEqual([{ do: "change", list: "stock", id: 3, patch: { grams: 200 } }]);
   });
 
@@ -127,8 +154,15 @@ describe("stock", () => {
     const grams = fc.double({ min: 0, max: 5000, noNaN: true });
     fc.assert(
       fc.property(grams, grams, (put, used) => {
-        const there = value(say({ does: "add", entries: [{ name: "almond flour", grams: put }] }), "almond flour");
-        const said = answer(shelf, { does: "use", entries: [{ name: "almond flour", grams: used }] }, { stock: [{ id: 1, name: "almond flour", grams: there }] });
+        const there = value(
+          say({ does: "add", entries: [{ name: "almond flour", grams: put }] }),
+          "almond flour",
+        );
+        const said = answer(
+          shelf,
+          { does: "use", entries: [{ name: "almond flour", grams: used }] },
+          { stock: [{ id: 1, name: "almond flour", grams: there }] },
+        );
         if (said.status === "impossible") return used > there;
         return Math.abs(value(said, "almond flour left") - (500 + put - used)) < 1e-6;
       }),

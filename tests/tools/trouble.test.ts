@@ -23,7 +23,8 @@ test("every symptom that a word can mean has its causes, and none is left over",
   expect(troubles.map((row) => row.id).sort()).toEqual(known.sort());
   for (const row of troubles) {
     expect(row.causes.length).toBeGreaterThanOrEqual(2);
-    for (const cause of row.causes) for (const text of [cause.cause, cause.check, cause.change]) expect(text.length).toBeGreaterThan(5);
+    for (const cause of row.causes)
+      for (const text of [cause.cause, cause.check, cause.change]) expect(text.length).toBeGreaterThan(5);
     expect(row.causes.some((cause) => /\d/.test(cause.change))).toBe(true);
   }
 });
@@ -80,7 +81,10 @@ describe("whose sentence it is", () => {
   });
 
   test("something went wrong, but what: it asks", async () => {
-    expect(await baker().one("something went wrong with my shells")).toMatchObject({ tool: "trouble", status: "asking" });
+    expect(await baker().one("something went wrong with my shells")).toMatchObject({
+      tool: "trouble",
+      status: "asking",
+    });
   });
 });
 
@@ -102,7 +106,13 @@ describe("the baker's own notes", () => {
   // arithmetic: the middle of 148 and 150 is 149
   test("what differed in batches that went well is laid beside them", () => {
     expect(comparison("hollow", notes)).toEqual([
-      { what: "oven", here: 165, well: 149, unit: "°C", text: "oven 165 °C when it happened, 149 °C when all was well" },
+      {
+        what: "oven",
+        here: 165,
+        well: 149,
+        unit: "°C",
+        text: "oven 165 °C when it happened, 149 °C when all was well",
+      },
     ]);
     expect(answer(trouble, { symptom: "hollow" }, { notes }).headline).toContain("149 °C when all was well");
   });

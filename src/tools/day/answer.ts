@@ -63,7 +63,9 @@ function planNow(inputs: DayInputs, order: DayOrder, standing: Standing | undefi
   const late = inputs.want === "late" ? Math.round((inputs.late_min ?? 0) * 60) : 0;
   const skipRest = standing !== undefined && order.settings.noRest && !standing.made_for.no_rest;
   if (late === 0 && !skipRest && first.ready === order.due) return first;
-  return rework(order, first, order.now, { late, skipRest, away: first.start > order.now ? late : 0 });
+  // late before the first step is begun: it begins that much later
+  const away = first.start > order.now ? late : Math.max(0, first.start + late - order.now);
+  return rework(order, first, order.now, { late, skipRest, away });
 }
 
 const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();

@@ -44,7 +44,8 @@ function readPairs(reading: Reading): Draft[] | undefined {
 
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 function flavorsAsked(reading: Reading): Thing[] {
-  const flavors = reading.things.filter(isFlavor);
+  const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
+  const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced);
   const describes = (each: Thing) => reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
@@ -198,6 +199,8 @@ function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: 
   if (found.flavor_g !== undefined) return { base_g: loose };
   if (before) {
     const backward = before.flavor_g !== undefined && before.base_g === undefined;
+    const nearFlavor = before.flavor_g && before.base_g && Math.abs(Math.log(loose / before.flavor_g)) < Math.abs(Math.log(loose / before.base_g));
+    if (nearFlavor) return { flavor_g: loose };
     if (inBowl && before.base_g !== undefined) return { flavor_g: loose, want: "check" };
     return backward && found.base === undefined ? { flavor_g: loose } : backward ? { flavor_g: loose } : { base_g: loose };
   }

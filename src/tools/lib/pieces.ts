@@ -35,10 +35,12 @@ export const wordsBetween = (list: readonly Piece[], from: number, to: number): 
     .join(" ");
 
 /** The whole sentence in mended words. */
-export const wordsOf = (reading: Reading): string => wordsBetween(pieces(reading), -1, Number.POSITIVE_INFINITY);
+export const wordsOf = (reading: Reading): string =>
+  wordsBetween(pieces(reading), -1, Number.POSITIVE_INFINITY);
 
 /** A sign: comma, colon, question mark. */
-export const isSign = (piece: Piece | undefined): boolean => piece !== undefined && /^[^a-z0-9]+$/.test(piece.text);
+export const isSign = (piece: Piece | undefined): boolean =>
+  piece !== undefined && /^[^a-z0-9]+$/.test(piece.text);
 
 /** The pieces' words put together again. */
 export const textOf = (some: readonly Piece[]): string => some.map((each) => each.text).join(" ");

@@ -29,6 +29,7 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
+    [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,
       "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|hey|can you|could you|would you|quick|another|{count=batches}) )*(?:note|log|record|jot))",

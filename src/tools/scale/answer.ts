@@ -57,6 +57,7 @@ function ruleOf(recipe: Recipe, found: Factor): Rule {
 }
 
 function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
+  if (said.pointed && !said.lines?.length) return { status: "asking", headline: "Which recipe? Say its lines, for example 50 g butter, 40 g sugar.", question: "Which recipe?", slot: "lines" };
   if (said.lines?.length) return { lines: said.lines, from: "said", shells: isShells(said.lines) };
   const own = said.formula === undefined ? undefined : world.formulas.find((each) => each.name.toLowerCase() === said.formula?.toLowerCase());
   if (said.formula !== undefined && !own) return { status: "declined", headline: `I have no recipe called "${said.formula}".` };

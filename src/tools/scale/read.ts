@@ -1,6 +1,7 @@
 /** Reads a scaling question: the recipe's lines apart from what is at hand, and what sets the size. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, isWhitesCount, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
+import { bareNumbers, diameter, isWhitesCount, pointsBack, says, type Weighed, weighed, white_g } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
 import type { ScaleInputs } from "./scale.ts";
 
 type Draft = Partial<ScaleInputs>;
@@ -17,7 +18,9 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   if (factor !== undefined) return { ...common, ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)) };
   const whites = reading.amounts.find(isWhitesCount);
   const out: Draft = { ...common, ...(lines.length > 0 ? { lines } : {}) };
-  if (have.length > 0) out.have = have;
+  const counted = whites && have.length > 0 && !have.some((each) => each.name === "whites") ? [{ name: "whites", grams: whites.value * white_g }] : [];
+  if (memory.slot === "lines" && have.length > 1) out.lines = have;
+  else if (have.length > 0) out.have = [...counted, ...have];
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   return out;
@@ -50,6 +53,7 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
     if (before.factor !== undefined) return { factor: pointsBack(reading) ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
+  if (pointsBack(reading) && !table?.length) return { factor, pointed: true };
   return pointsBack(reading) && table?.length ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor } : { factor };
 }
 
@@ -92,6 +96,9 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
   const shells = numberOf("shells");
   if (shells !== undefined) return { shells };
   const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
+  const single = reading.things.filter((each) => each.ingredient && !each.base);
+  if (total && !total.of && single.length === 1 && single[0] && !says(reading, /<base=batter/) && !memory.follows)
+    return { have: [{ name: single[0].ingredient ?? "", grams: inBase(total.value, total.unit) }] };
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
     if (before && memory.follows && !total.of && before.total_g === undefined) return replaced(before, grams ?? 0);

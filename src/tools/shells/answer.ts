@@ -111,7 +111,7 @@ function fromBatter(batter_g: number, size: Sizing, onTray: number, said: Shells
       { name: "macarons", value: macarons, unit: "macarons" },
       { name: "shells", value: shells, unit: "shells" },
       ...(trays === undefined ? [] : [{ name: "trays", value: trays, unit: "trays" }]),
-      ...(fromWhites ? [{ name: "batter", value: batter_g, unit: "g" }] : []),
+      { name: "batter", value: batter_g, unit: "g" },
     ],
     rule: shellRule(size, world, `; shells = floor(B × 0.96 / (0.53 d²))`, true),
     assumed: [...assumptions(size, false, world), ...(fromWhites ? [`the house formula, batter ${houseParts} per 100 of whites`] : [])],

@@ -27,6 +27,8 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
 function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): Draft {
   const rest = restName(reading);
   const named = (amount: Amount): string | undefined => nameBeside(reading, amount, bowl);
+  const halved = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
+  if (halved) return { equal: Math.round(1 / halved.value) };
   const percents = reading.amounts.filter((each) => each.dim === "percent");
   if (percents.length > 0) return { percents: percents.map((each) => shareOf(each.value, named(each))), ...rest };
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);

@@ -1,10 +1,10 @@
 /** Reads what is asked of the timers: which order, which timer, how long or until when. */
-import { errandEdges } from "../../../data/words/timer-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { matching } from "./find.ts";
 import { nameFrom, pointedAt } from "./name.ts";
+import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -30,6 +30,7 @@ const corrects =
 const isOrder =
   /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
+const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
   /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
@@ -68,7 +69,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
   const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(some, true) : undefined;
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
-  if (/(?:change|reset|move) .*(?:to|for) /.test(mask) && time) return { do: "move", ...time, ...pointer };
+  if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
   if (!time && asksLeft.test(mask))
     return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
@@ -86,8 +87,6 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   return pronoun.test(mask) || memory.follows ? remembered(memory) : {};
 }
 
-const remembered = (memory: Memory): Draft => (memory.table.timer ? { recent: memory.table.timer } : {});
-
 function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft | Draft[] {
   if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
     return { do: "stop", all: true };
@@ -104,26 +103,6 @@ const stopWords = new Set(
     " ",
   ),
 );
-
-/** "call tray 1 blue shells", "rename the oven one to preheat", "call it tray two instead". */
-function readRename(some: readonly Piece[], memory: Memory): Draft {
-  const at = some.findIndex((each) => ["call", "rename", "name"].includes(each.text));
-  const rest = some
-    .slice(at + 1)
-    .filter((each) => !["instead", "please", "pls", "timer", "now", "of"].includes(each.text));
-  const to = rest.findIndex((each) => each.text === "to" || each.text === "as");
-  if (to >= 0) {
-    const name = nameFrom(rest.slice(0, to));
-    return {
-      do: "rename",
-      ...(name ? { name } : remembered(memory)),
-      to: nameFrom(rest.slice(to + 1), errandEdges),
-    };
-  }
-  if (/^(?:it|that|this)$/.test(rest[0]?.text ?? ""))
-    return { do: "rename", to: nameFrom(rest.slice(1), errandEdges), ...remembered(memory) };
-  return { do: "rename", words: nameFrom(rest, errandEdges), ...(memory.follows ? remembered(memory) : {}) };
-}
 
 /** The answer to what was asked for: how long, what time, which one, what name. */
 function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft | undefined {

@@ -41,6 +41,7 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
+    [5, "how much (?:time )?(?:is )?(?:still )?left on", "(?:time|minutes|how long) left \\?$", "let me know (?:when|at) .. {when}"],
     [
       6,
       "(?:^(?:please |ok |and |now |lets )?(?:call|rename|name)) (?:it|that|this|the|my|{count=trays}|{color}|{taste}|{base}|{step})",
@@ -55,8 +56,9 @@ export const timer = tool<TimerInputs>({
       "(?:^(?:please |ok |and |now )?(?:stop|kill|silence|dismiss|snooze))",
       "(?:^(?:please |ok |and |now )?cancel) {count=trays}",
       "how long .. got",
-      "how much time",
+      "how much time (?:do i have|have i got|is|left|on|till|until|does|has|have)",
       "(?:change|move|reset) .. to (?:{time}|{when})",
+      "set {count=trays} .. to {time}",
       "in , {time}",
     ],
     [
@@ -133,6 +135,7 @@ export const timer = tool<TimerInputs>({
       "(?:note|log|record|jot) ",
       "{weight}",
       "how long (?:do|does|should|can|will|to|must|did) ",
+      "how long .. (?:fridge|counter|filled|shelf)",
       "(?:keep|last|freeze|freezer|good|safe|eat)",
       "ready (?:by|for|at|on)",
       "{macarons} .. {when}",
