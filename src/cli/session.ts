@@ -183,6 +183,9 @@ function declined(reading: Reading, near: string[]): Answer {
   };
 }
 
+/** "base_g" as "base". */
+const plainName = (input: string) => input.replace(/_(?:g|mm|min|h|c)$/, "").replaceAll("_", " ");
+
 function describe(readings: Reading[], step: Step): string[] {
   return readings.flatMap((reading) => [
     ...reading.mended.map((each) => `"${each.said}" read as "${each.read}"`),
@@ -190,6 +193,6 @@ function describe(readings: Reading[], step: Step): string[] {
     ...reading.things.map(
       (each) => `"${each.text}": ${each.base ?? each.ingredient ?? each.dose ?? each.taste ?? each.id}`,
     ),
-    ...Object.entries(step.known).map(([name, known]) => `${name}: ${known}`),
+    ...Object.entries(step.known).map(([name, known]) => `${plainName(name)}: ${known}`),
   ]);
 }

@@ -1,11 +1,12 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
 import type { Tool } from "../tools/contract/index.ts";
+import { withoutCourtesy } from "./courtesy.ts";
 import { asks, carriesAmount, type Ear, earFor, forAllOfIt, givesOnly, howAlone, isTail, opens, orders, type Part, states } from "./part.ts";
 import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
-  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
+  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
 const orderInside = /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** A part, and whether it asks something by itself. */
@@ -18,8 +19,9 @@ interface Cut {
 const pantryOrder = /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
-export function clauses(items: readonly Item[], tools: readonly Tool[]): Part[] {
+export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
+  const items = withoutCourtesy(all, ear);
   if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
   const cuts = cutSentences(items).flatMap(pairedBases).flatMap((sentence) => cutWithin(sentence, ear));

@@ -194,11 +194,18 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   return withHalf(tokens, hour.next, (minute + 1440) % 1440, hour.value > 12);
 }
 
+/** "8 this morning", "7 tonight", "9 tomorrow": the number is an hour. */
+function dayPartFollows(tokens: readonly Token[], i: number): boolean {
+  const [then, next] = [text(tokens[i]), text(tokens[i + 1])];
+  if (then === "this") return Object.hasOwn(dayParts, next);
+  return then === "tonight" || (then === "in" && next === "the" && Object.hasOwn(dayParts, text(tokens[i + 2])));
+}
+
 /** "3pm", "15:00", "3.30 pm", "at 7", "7 o'clock". A bare hour counts only where a moment is expected. */
 function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRead | undefined {
   const token = tokens[i];
   const lead = text(tokens[i - 1]);
-  const expected = before.has(lead) || loose;
+  const expected = before.has(lead) || loose || dayPartFollows(tokens, i + 1);
   if (token?.kind === "word") {
     const hour = readNumber(tokens, i);
     if (!hour || hour.negative || hour.fraction || hour.value > 999) return undefined;

@@ -96,8 +96,27 @@ function andPart(tokens: readonly Token[], i: number): { value: number; next: nu
   return times && of && of > 2 ? { value: times / of, next: i + 3 } : undefined;
 }
 
+/** What follows "point": "five", "two five", or digits. */
+function readDecimals(tokens: readonly Token[], i: number): { digits: string; next: number } | undefined {
+  const number = tokens[i]?.kind === "number" ? tokens[i]?.text : undefined;
+  if (number !== undefined) return /^\d+$/.test(number) ? { digits: number, next: i + 1 } : undefined;
+  let digits = "";
+  let next = i;
+  for (let digit = smallNumbers[word(tokens[next]) ?? ""]; digit !== undefined && digit < 10; ) {
+    digits += digit;
+    next += 1;
+    digit = smallNumbers[word(tokens[next]) ?? ""];
+  }
+  return digits ? { digits, next } : undefined;
+}
+
 function readWords(tokens: readonly Token[], i: number): NumberRead | undefined {
   const first = word(tokens[i]) ?? "";
+  // "point five percent"; "at this point five of them" is none
+  if (first === "point" && !["this", "that", "some", "the", "a", "which", "what"].includes(word(tokens[i - 1]) ?? "")) {
+    const decimals = readDecimals(tokens, i + 1);
+    if (decimals) return { value: Number(`0.${decimals.digits}`), next: decimals.next, spelt: true };
+  }
   const part = partWords[first];
   if (part && !isOrdinalUse(tokens, i)) {
     // "half a dozen"
@@ -137,16 +156,8 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   if (groupWords[then])
     return { value: below.value * (groupWords[then] ?? 1), next: below.next + 1, spelt: true };
   if (magnitudes[then]) return continueWords(tokens, below.next + 1, below.value * (magnitudes[then] ?? 1));
-  if (then === "point") {
-    let digits = "";
-    let next = below.next + 1;
-    for (let digit = smallNumbers[word(tokens[next]) ?? ""]; digit !== undefined && digit < 10; ) {
-      digits += digit;
-      next += 1;
-      digit = smallNumbers[word(tokens[next]) ?? ""];
-    }
-    if (digits) return { value: Number(`${below.value}.${digits}`), next, spelt: true };
-  }
+  const decimals = then === "point" ? readDecimals(tokens, below.next + 1) : undefined;
+  if (decimals) return { value: Number(`${below.value}.${decimals.digits}`), next: decimals.next, spelt: true };
   const half = andPart(tokens, below.next);
   if (half) return { value: below.value + half.value, next: half.next, spelt: true };
   // Dictation drops the hundred: "two thirty grams" is 230, "three twenty five" 325.

@@ -100,7 +100,7 @@ function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: nu
   if (token.text === "%" || token.text === "$" || token.text === "€" || token.text === "£")
     return { unit: token.text === "%" ? "%" : "", next: i + 1 };
   if (token.kind !== "word" && token.text !== "°") return undefined;
-  if (token.text.length === 1 && !["in", "to", "into", "as"].includes(lead)) return undefined;
+  if (token.text.length === 1 && !["in", "to", "into", "as", "many", "much"].includes(lead)) return undefined;
   if (["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;
   const unit = readUnit(tokens, i, 100);
   if (unit) return unit;

@@ -11,6 +11,9 @@ export interface Token {
   at: Span;
 }
 
+/** From here on digits are no number that anyone weighs or counts with, and sums of them would overflow. */
+const tooLarge = 1e15;
+
 const piece = /(\d+(?:[.,]\d+)*|[.,]\d+)|([a-z]+(?:'[a-z]+)*)|(\S)/gu;
 
 /** Splits normalised text. "230g" gives a number and a word; "2tbs", "1.5x" likewise. Linear in the text's length. */
@@ -22,8 +25,8 @@ export function tokenise(text: string): Token[] {
     const gap = from > end || from === 0;
     end = from + match[0].length;
     const at: Span = [from, end];
-    if (match[1] !== undefined)
-      tokens.push({ kind: "number", text: match[1], value: decimal(match[1]), gap, at });
+    const value = match[1] === undefined ? undefined : decimal(match[1]);
+    if (value !== undefined && value < tooLarge) tokens.push({ kind: "number", text: match[0], value, gap, at });
     else if (match[2] !== undefined)
       tokens.push({ kind: "word", text: match[2].replaceAll("'", ""), gap, at });
     else tokens.push({ kind: "sign", text: match[0], gap, at });

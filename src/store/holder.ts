@@ -28,7 +28,7 @@ export function newHolder(): Holder {
 
 const wholeToken = new RegExp(`^${tokenForm}$`);
 
-/** Reads a lock's text. Undefined where it names nobody: only a power cut leaves such a lock. */
+/** Reads a lock's text. Undefined where it names nobody in a way that this version knows. */
 export function parseHolder(text: string): Holder | undefined {
   try {
     const { token, pid, started, place } = JSON.parse(text) as Partial<Holder>;

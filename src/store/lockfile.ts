@@ -68,10 +68,13 @@ export function release(files: Files, path: string, mine: Holder): void {
 /** Locks that this process is done with but could not remove. */
 const forgotten = new Set<string>();
 
-/** True for a lock that nobody will ever release. One that names nobody was cut short with the machine's power. */
+/**
+ * True for a lock that nobody will ever release. An empty one lost what it said when the machine's power went. One
+ * that says something else is left alone: it may be of another version of this program, and in good order.
+ */
 export function isAbandoned(text: string): boolean {
   const holder = parseHolder(text);
-  return !holder || forgotten.has(holder.token) || isGone(holder);
+  return holder ? forgotten.has(holder.token) || isGone(holder) : /^[\0\s]*$/.test(text);
 }
 
 /** What a lock says, or undefined where there is none. */

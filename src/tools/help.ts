@@ -43,6 +43,8 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
           end,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
         "what (?:are|is) (?:you|this|it) for",
+        "what (?:\\S+ )?(?:things|questions|stuff|topics) (?:can|may|could|should|do) (?:i|we|you)",
+        "(?:things|stuff|questions) (?:can|may|could) (?:you|i) (?:help|ask)",
         `what (?:does|do) (?:this|it|you) do${end}`,
         `how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?${end}`,
         `(?:show|give) (?:me )?(?:some |the |a few )?(?:examples?|commands?|options)${end}`,

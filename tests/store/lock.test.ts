@@ -92,14 +92,11 @@ describe("a holder that is gone is succeeded at once", () => {
     await succeeds(home);
   });
 
-  test.each(["", "{", "null", '{"token":"../x","pid":1}'])(
-    "when the power went before it was written down: %j",
-    async (text) => {
-      const home = newHome();
-      fs.writeFileSync(lockOf(home), text);
-      await succeeds(home);
-    },
-  );
+  test.each(["", "\0\0\0\0"])("when the power went before it was written down: %j", async (text) => {
+    const home = newHome();
+    fs.writeFileSync(lockOf(home), text);
+    await succeeds(home);
+  });
 
   test.skipIf(!onLinux)("when another process has its number now", async () => {
     const home = newHome();
@@ -128,6 +125,17 @@ describe("a holder that is gone is succeeded at once", () => {
       parent.kill("SIGKILL");
     }
   });
+
+  test.each(["pid 17", "null", '{"token":"../x","pid":1}'])(
+    "but a lock that another version may have written is waited for: %j",
+    async (text) => {
+      const home = newHome();
+      fs.writeFileSync(lockOf(home), text);
+      const result = await openStore(home, { wait_ms: 20 }).change(noting("x"));
+      expect(result).toMatchObject({ problem: { kind: "busy" } });
+      expect(fs.readFileSync(lockOf(home), "utf8")).toBe(text);
+    },
+  );
 
   test("but one of another machine, whose processes can't be seen, is waited for", async () => {
     const home = newHome();

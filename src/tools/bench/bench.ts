@@ -81,6 +81,7 @@ export const bench = tool<BenchInputs>({
     ["metric_cup", "cup_ml"],
     ["off_c", "oven_offset_c"],
   ],
+  alone: true,
   read: readBench,
   compute: answerBench,
 });

@@ -57,11 +57,11 @@ function readTray(reading: Reading): Draft {
     const trays = counted(reading, "trays");
     return trays === undefined ? {} : { trays_at_once: trays };
   }
-  const size = /(\d+(?:[.,]\d+)?)_?\S*<[^>]*> (?:by|x) (\d+(?:[.,]\d+)?)/.exec(reading.mask);
-  if (size) {
-    const unit = amountOf(reading, "length")?.unit ?? (Number(size[1]) < 100 ? "cm" : "mm");
-    const [width, depth] = [size[1], size[2]].map((each) => inBase(Number(each?.replace(",", ".")), unit));
-    return { tray_width_mm: width, tray_depth_mm: depth };
+  const size = /(?:^| )(\S+)<(?:number|length)> (?:by|x) (\S+)<(?:number|length)>/.exec(reading.mask);
+  const [width, depth] = [size?.[1], size?.[2]].map((said) => reading.amounts.find((each) => each.text.replaceAll(" ", "_") === said));
+  if (width && depth) {
+    const unit = amountOf(reading, "length")?.unit ?? (width.value < 100 ? "cm" : "mm");
+    return { tray_width_mm: inBase(width.value, width.unit || unit), tray_depth_mm: inBase(depth.value, depth.unit || unit) };
   }
   const number =
     counted(reading, "shells") ??
@@ -138,8 +138,8 @@ function readUnits(reading: Reading): Draft {
     if (weight) return { scale_g: inBase(weight.value, weight.unit) };
     return /whole \S*<unit=g>/.test(mask) ? { scale_g: 1 } : {};
   }
-  const volume = amountOf(reading, "volume");
-  if (volume && volume.unit !== "cup" && /cups?(?: |$|<)/.test(mask))
+  const volume = reading.amounts.find((each) => each.dim === "volume" && each.unit !== "cup");
+  if (volume && /cups?(?:_| |$|<)/.test(mask))
     return { cup_ml: inBase(volume.value, volume.unit) };
   const unit = reading.things.find((each) => each.unit === "g" || each.unit === "oz")?.unit as
     | "g"

@@ -26,6 +26,8 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   elsewhere: readonly { say: string; tool: string }[];
   /** Inputs of which a new one replaces the old: a weight said now ends the count said before. */
   rivals?: readonly (readonly (keyof I & string)[])[];
+  /** Each order stands alone: nothing of the one before is taken over but what `read` takes itself. */
+  alone?: true;
   /** Inputs found in the sentence; several when it asks several things of this calculator at once. */
   read(reading: Reading, memory: Memory): Partial<I> | Partial<I>[];
   compute(inputs: I, world: World): Outcome;

@@ -68,6 +68,8 @@ function costAlone(inputs: CostInputs, bill: Bill): Outcome {
 function priceOf(inputs: CostInputs, bill: Bill): Outcome {
   const { total, currency } = bill;
   const found = priceFrom(inputs, bill);
+  // "price per macaron if 36 cost $27" asks what one of them comes to
+  if (!found && inputs.macarons !== undefined) return costAlone(inputs, bill);
   if (!found) return asking("With what margin, in %?", "margin_percent");
   if ("status" in found) return found;
   const { price, rule, sum } = found;

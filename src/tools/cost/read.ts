@@ -16,7 +16,7 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     ...readSums(reading, money, memory),
     ...readLinesAndPrices(reading, money, memory),
     ...readLabor(reading, money),
-    ...readShares(reading, memory, before),
+    ...readShares(reading, memory, before, money),
   };
   const macarons = counted(reading, "macarons") ?? perBox(reading) ?? eachOf(reading, money);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
@@ -123,7 +123,7 @@ function readWant(reading: Reading, draft: Draft): Draft {
 
 /** "costs $16 to make 24, what do I charge each". */
 function eachOf(reading: Reading, money: readonly Sum[]): number | undefined {
-  if (!says(reading, /(?:^| )(?:each|apiece|a piece)(?: |$)/)) return undefined;
+  if (!says(reading, /(?:^| )(?:each|apiece|a piece|per \S*<count=macarons>)(?: |$)/)) return undefined;
   return bareNumbers(reading).find(
     (each) => Number.isInteger(each.value) && each.value >= 2 && !money.some((sum) => sum.amount === each),
   )?.value;

@@ -20,15 +20,15 @@ export function readLabor(reading: Reading, money: readonly Sum[]): Draft {
   );
   const min = time && inBase(time.value + (half?.value ?? 0), time.unit);
   return {
-    ...(rate?.amount.per
-      ? { labor_per_h: (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60 }
+    ...(rate
+      ? { labor_per_h: rate.amount.per ? (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60 : rate.value }
       : {}),
     ...(min !== undefined ? { labor_min: min } : {}),
   };
 }
 
 /** A percentage is the margin, unless markup or food cost is what it stands beside. */
-export function readShares(reading: Reading, memory: Memory, before: Draft): Draft {
+export function readShares(reading: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {
   const times = reading.amounts.find((each) => each.unit === "times");
   if (times && says(reading, /cost|sell|price|charge|mark ?-?up/))
     return { markup_percent: (times.value - 1) * 100 };
@@ -47,7 +47,10 @@ export function readShares(reading: Reading, memory: Memory, before: Draft): Dra
         ? "margin_percent"
         : undefined;
   if (percent) return { [named ?? last]: percent.value };
-  const bare = bareNumbers(reading)[0];
+  const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  if (part && named && says(reading, /<number,fraction> (?:a )?(?:margin|mark ?-?up|food cost)/)) return { [named]: part.value * 100 };
+  const spent = money.filter((each) => each.use).map((each) => each.amount);
+  const bare = bareNumbers(reading).find((each) => !spent.includes(each));
   const asked = memory.slot === "margin_percent";
   if (
     bare &&
@@ -57,7 +60,7 @@ export function readShares(reading: Reading, memory: Memory, before: Draft): Dra
           before.margin_percent !== undefined ||
           before.markup_percent !== undefined ||
           before.food_cost_percent !== undefined)) ||
-      (named !== undefined && says(reading, /<number> (?:margin|mark ?-?up)/)))
+      (named !== undefined && says(reading, /<number> (?:margin|mark ?-?up)|(?:margin|mark ?-?up)(?: of| at| is)? \S*<number/)))
   )
     return { [named ?? last]: bare.value };
   return {};

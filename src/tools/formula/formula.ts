@@ -105,6 +105,7 @@ export const formula = tool<FormulaInputs>({
     { say: "pantry: 50 g almond flour", tool: "shelf" },
   ],
   rivals: [["does", "name", "new_name", "lines", "unread", "taken", "line"]],
+  alone: true,
   read: readFormula,
   compute: answerFormula,
 });

@@ -31,6 +31,8 @@ export function bringsOf(name: string, taste: string | undefined, bottles: reado
 
 /** A taste by name. Nut tastes declare their nut: a flavor of them may be made from it. */
 export function tasteBrings(taste: string, name = `${taste} flavor`): Brings {
+  const parts = partsOf(taste);
+  if (parts.length > 1) return gather(parts.map((part) => tasteBrings(part, name)));
   const own = tasteAllergens.find((row) => row.taste === taste);
   const nut = tastes.find((row) => row.taste === taste)?.nut;
   const sure = own?.brings ?? (nut && nut !== "unknown" ? [nut] : []);
@@ -38,6 +40,13 @@ export function tasteBrings(taste: string, name = `${taste} flavor`): Brings {
     own?.unsure ??
     (nut === "unknown" ? "which nuts it is made of" : "the bottle's or the wrapper's own list");
   return { sure: [...sure], unsure: [`${name}: ${unsure}`] };
+}
+
+/** "hazelnut praline" is no taste that a table knows, but both of its parts are. */
+function partsOf(taste: string): string[] {
+  if (tastes.some((row) => row.taste === taste)) return [taste];
+  const found = tastes.map((row) => row.taste).filter((each) => new RegExp(`(?:^| )${each}(?: |$)`).test(taste));
+  return found.filter((each) => !found.some((other) => other !== each && other.includes(each)));
 }
 
 /** Gathers several, each once. */

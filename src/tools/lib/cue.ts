@@ -17,7 +17,8 @@ const tag = (name: string) => {
 /** Compiles one pattern of the little language above. */
 export function sign(pattern: string): RegExp {
   const source = pattern
-    .replace(/\{([^}]+)\}/g, (_, name: string) => tag(name))
+    .trimEnd()
+    .replace(/\{([a-z][^}]*)\}/g, (_, name: string) => tag(name))
     .replace(/ \.\. /g, " (?:\\S+ ){0,10}");
   return new RegExp(`(?:^| )(?:${source})(?= |$)`);
 }

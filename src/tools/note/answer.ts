@@ -64,7 +64,7 @@ export function fieldsOf(facts: Facts): Partial<Note> {
 }
 
 function add(inputs: NoteInputs, world: World): Outcome {
-  if (!inputs.facts || (inputs.text ?? "").length < 3) return asking("What shall I note?", "text");
+  if (!inputs.facts || !inputs.text || inputs.text.length < 3) return asking("What shall I note?", "text");
   const day = dayFor(inputs, world);
   if (!day.ok) return { status: "impossible", headline: day.why };
   const fields = fieldsOf(inputs.facts);

@@ -29,6 +29,7 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
+    [9, "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?", "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)"],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,
@@ -82,6 +83,7 @@ export const note = tool<NoteInputs>({
   ],
   // A note is whole or none: nothing said for the one before goes into the next.
   rivals: [["do", "text", "facts", "when", "about", "note", "step"]],
+  alone: true,
   read: readNote,
   compute: answerNote,
 });

@@ -124,6 +124,12 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
     /(?:only|just) .*left|(?:there is|theres|ive got|i have|i got) .* left|(?:^| )left(?: |$)|set .* to|actually|correct|should be|now have|change/,
   );
   if (left && !says(reading, /(?:^| )(?:put|add|bought)(?: |$)/)) return "set";
+  // "pantry: 50 g sugar" tells what is there; "put", "bought", "more" add to it
+  const adds = says(
+    reading,
+    /(?:^| )(?:put|add|adding|bought|buy|stick|chuck|pop|bung|more|another|extra|too|also|plus|picked|just got|new|save|keep|store)(?: |$)/,
+  );
+  if (!adds && says(reading, /(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/)) return "set";
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number"))
     return "add";
   return before?.does;

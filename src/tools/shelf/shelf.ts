@@ -73,7 +73,7 @@ export const shelf = tool<ShelfInputs>({
     [
       4,
       "(?:used|use|using|took|finished|gone through|got through|spilt|spilled|threw away|binned) .. {weight} .. {ingredient}",
-      "(?:how much|how many) (?:of )?{ingredient} .. (?:have i|do i have|have we|is there|is left|ive|i have|i got|got|left)",
+      "(?:how much|how many) (?:{unit} )?(?:of )?(?:the |my )?{ingredient} .. (?:have i|do i have|have we|is there|is left|ive|i have|i got|got|left)",
       "(?:bought|buying|picked up) .. {weight} .. {ingredient}",
       "{ingredient} .. (?:used up|run out|ran out|is gone|is finished|all gone|finished)",
       "(?:used up|all out of|ran out of|run out of|finished) (?:(?:the|my|all|of) )*{ingredient}",
@@ -144,7 +144,7 @@ export const shelf = tool<ShelfInputs>({
     },
     {
       say: "pantry: 50 g almond flour",
-      inputs: { does: "add", entries: [{ name: "almond flour", grams: 50 }] },
+      inputs: { does: "set", entries: [{ name: "almond flour", grams: 50 }] },
     },
     {
       say: "used 250 g of the almond flour",
@@ -179,6 +179,7 @@ export const shelf = tool<ShelfInputs>({
       "unweighable",
     ],
   ],
+  alone: true,
   read: readShelf,
   compute: answerShelf,
 });

@@ -25,8 +25,10 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
       ? { do: "change", list: "stock", id: known.id, patch: { grams, ...pack } }
       : { do: "add", list: "stock", entry: { name: entry.name, grams, ...pack } };
     const sum =
-      known && does === "add" && known.grams > 0
-        ? ` (${g(known.grams, world)} + ${g(entry.grams ?? 0, world)})`
+      known && known.grams > 0
+        ? does === "add"
+          ? ` (${g(known.grams, world)} + ${g(entry.grams ?? 0, world)})`
+          : ` (it was ${g(known.grams, world)})`
         : "";
     return {
       effect,

@@ -25,7 +25,7 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
   if (end.due_ms - now_ms > most_ms)
     return { status: "impossible", headline: "That is over a year away; check the time." };
   const running = live.filter((each) => !each.isRung);
-  const label = freeName(inputs.name ?? unnamed, running);
+  const label = freeName(inputs.name ?? inputs.step ?? unnamed, running);
   const left_min = (end.due_ms - now_ms) / 60_000;
   const twin =
     label !== (inputs.name ?? unnamed) && inputs.name

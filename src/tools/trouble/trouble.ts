@@ -24,6 +24,8 @@ export const trouble = tool<TroubleInputs>({
       4,
       "(?:why|how come|what makes) .. (?:crack|feet|burst)",
       "(?:went|gone|going|goes) wrong",
+      "{count=(shells|macarons)} (?:all |always |keep |still )*(?:crack|cracks)",
+      "cracks? on (?:the )?tops?",
       "(?:why|hwy|how come) .. {symptom}",
       "{symptom} .. (?:why|what|whats|wot|help|how (?:do|can) i (?:fix|stop|avoid|prevent|save|rescue))",
       "(?:what|whats) .. (?:wrong|went wrong|cause|causes|caused|makes) .. {symptom}",
