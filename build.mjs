@@ -15,6 +15,15 @@ try {
   process.exit(existsSync(join(dist, "bowlside.cjs")) ? 0 : 1);
 }
 
+if (process.argv.includes("--train")) {
+  // natural's classifier stays outside the bundle: it needs files of its own
+  const file = join(root, "node_modules", ".train.mjs");
+  const build = await rolldown({ input: join(root, "src/intents/train.ts"), platform: "node", cwd: root, external: [/natural\/lib\/natural\/classifiers/] });
+  await build.write({ file, format: "es" });
+  (await import(file)).train(join(root, "data/model.json"));
+  process.exit(0);
+}
+
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist);

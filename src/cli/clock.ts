@@ -8,7 +8,8 @@ export function clockFrom(told: string | undefined, real_ms: () => number): Cloc
   const stands = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/.test(told)
     ? new Date(told).getTime()
     : Number.NaN;
-  if (Number.isNaN(stands))
+  // the 30th of February would quietly become the 2nd of March
+  if (Number.isNaN(stands) || new Date(stands).getDate() !== Number(told.slice(8, 10)))
     return { ok: false, message: `BOWLSIDE_NOW is "${told}"; it has to look like 2026-03-14T09:30:00.` };
   return { ok: true, now_ms: () => stands };
 }

@@ -47,7 +47,11 @@ const needsOwner = (amount: Amount) =>
   ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
 
 /** A count may have a word or two of description before its noun: "84 dainty macarons". These words end that. */
-const breaks = new Set("and for in to at is are with or but if from into on so how what that it them do i we you per more".split(" "));
+const breaks = new Set(
+  "and for in to at is are with or but if from into on so how what that it them do i we you per more".split(
+    " ",
+  ),
+);
 
 function lookAhead(items: readonly Item[], i: number): Thing | undefined {
   let described = 0;
@@ -98,7 +102,8 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     const item = items[at] as Item;
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
-    if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && !owned.has(item.thing)) return item.thing;
+    if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && !owned.has(item.thing))
+      return item.thing;
     return undefined;
   }
   return undefined;

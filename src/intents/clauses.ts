@@ -25,7 +25,8 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
   const cuts = cutSentences(items).flatMap(pairedBases).flatMap((sentence) => cutWithin(sentence, ear));
-  return join(cuts, ear);
+  // signs alone are a question too, one that nobody understands
+  return cuts.length === 0 ? [items] : join(cuts, ear);
 }
 
 /** A note keeps everything behind it, but "and set a timer" ends it. */

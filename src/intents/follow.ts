@@ -2,6 +2,7 @@
 import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { faint, margin, type Score, stands } from "./choose.ts";
+import { opinions } from "./classify.ts";
 import type { Names, State } from "./converse.ts";
 import { fillSlot, isBare, multiplied } from "./slots.ts";
 import { type Inputs, saidNow, withoutRivals } from "./step.ts";
@@ -78,15 +79,27 @@ export function choose(
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
-  if (!best || best.points < faint) return undefined;
-  const second = scores[1];
-  if (second && best.points < stands && best.points - second.points < margin && best.tool !== last) {
-    const kept = scores.find((each) => each.tool === last && best.points - each.points < margin);
-    if (kept) return { tool: kept.tool, follows: true };
-    if (best.points < stands - 0.5) return undefined;
-  }
-  const empty = best.tool === last && drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
-  return { tool: best.tool, follows: best.tool === last && (leaning || empty) };
+  const settled = best && (best.points < stands ? settle(reading, scores, best) : best);
+  if (!settled) return undefined;
+  const empty = settled.tool === last && drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
+  return { tool: settled.tool, follows: settled.tool === last && (leaning || empty) };
+}
+
+/** How sure the classifier has to be before it lends weight to a reading that the cues leave faint. */
+const sure = 0.5;
+
+/**
+ * A reading that doesn't stand on its own: among calculators as near as a tie, the classifier's favourite; under the
+ * threshold only one that the cues hint at and the classifier is sure of.
+ */
+function settle(reading: Reading, scores: Score[], best: Score): Score | undefined {
+  const said = opinions(reading.mask);
+  const tied = scores.filter((each) => each.points > 0 && best.points - each.points < margin);
+  const favourite = said.find((each) => tied.some(({ tool }) => tool.name === each.tool));
+  const chosen = tied.find(({ tool }) => tool.name === favourite?.tool);
+  if (best.points >= faint && tied.length === 1) return best;
+  const first = said[0]?.tool === favourite?.tool && (favourite?.sureness ?? 0) >= sure;
+  return chosen && first ? chosen : undefined;
 }
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */

@@ -6,7 +6,13 @@ const creams = new Set(["cream", "light cream", "light whipping cream", "sour cr
 
 /** What such a share can describe: a chocolate or a cream, never a flavor. */
 const isGraded = (item: Item | undefined): boolean =>
-  item?.is === "thing" && !item.thing.dose && Boolean(item.thing.chocolate || /chocolate/.test(item.thing.ingredient ?? "") || creams.has(item.thing.ingredient ?? ""));
+  item?.is === "thing" &&
+  !item.thing.dose &&
+  Boolean(
+    item.thing.chocolate ||
+      /chocolate/.test(item.thing.ingredient ?? "") ||
+      creams.has(item.thing.ingredient ?? ""),
+  );
 
 const textOf = (item: Item | undefined): string | undefined =>
   item?.is === "thing" ? item.thing.text : item?.is === "word" ? item.text : undefined;

@@ -46,7 +46,7 @@ function find(list: readonly Piece[], words: string): [from: number, to: number]
   for (let from = 0; from < list.length; from++) {
     let text = "";
     for (let to = from; to < list.length && text.length < words.length; to++) {
-      if (list[to]?.when || list[to]?.thing?.formula) break;
+      if (list[to]?.thing?.formula) break;
       text += `${text ? " " : ""}${list[to]?.text}`;
       if (text === words) return [from, to + 1];
     }

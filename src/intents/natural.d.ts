@@ -23,3 +23,12 @@ declare module "underscore/modules/min.js" {
   const min: <T>(list: readonly T[], by?: (item: T) => number) => T;
   export default min;
 }
+
+declare module "natural/lib/natural/classifiers/logistic_regression_classifier.js" {
+  export default class Logistic {
+    addDocument(features: string[], label: string): void;
+    train(): void;
+    features: Record<string, number>;
+    classifier: { classifications: string[]; theta: { elements: number[] }[] };
+  }
+}

@@ -113,7 +113,10 @@ function readDecimals(tokens: readonly Token[], i: number): { digits: string; ne
 function readWords(tokens: readonly Token[], i: number): NumberRead | undefined {
   const first = word(tokens[i]) ?? "";
   // "point five percent"; "at this point five of them" is none
-  if (first === "point" && !["this", "that", "some", "the", "a", "which", "what"].includes(word(tokens[i - 1]) ?? "")) {
+  if (
+    first === "point" &&
+    !["this", "that", "some", "the", "a", "which", "what"].includes(word(tokens[i - 1]) ?? "")
+  ) {
     const decimals = readDecimals(tokens, i + 1);
     if (decimals) return { value: Number(`0.${decimals.digits}`), next: decimals.next, spelt: true };
   }
@@ -145,7 +148,8 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   }
   if (magnitudes[first]) return continueWords(tokens, i + 1, magnitudes[first] ?? 0);
   // "a few dozen" is no number
-  if (groupWords[first] && first !== "score" && !["few", "several"].includes(word(tokens[i - 1]) ?? "")) return { value: groupWords[first] ?? 0, next: i + 1 };
+  if (groupWords[first] && first !== "score" && !["few", "several"].includes(word(tokens[i - 1]) ?? ""))
+    return { value: groupWords[first] ?? 0, next: i + 1 };
   const below = readBelowHundred(tokens, i);
   if (!below) return undefined;
   const then = word(tokens[below.next]) ?? "";
@@ -157,7 +161,8 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
     return { value: below.value * (groupWords[then] ?? 1), next: below.next + 1, spelt: true };
   if (magnitudes[then]) return continueWords(tokens, below.next + 1, below.value * (magnitudes[then] ?? 1));
   const decimals = then === "point" ? readDecimals(tokens, below.next + 1) : undefined;
-  if (decimals) return { value: Number(`${below.value}.${decimals.digits}`), next: decimals.next, spelt: true };
+  if (decimals)
+    return { value: Number(`${below.value}.${decimals.digits}`), next: decimals.next, spelt: true };
   const half = andPart(tokens, below.next);
   if (half) return { value: below.value + half.value, next: half.next, spelt: true };
   // Dictation drops the hundred: "two thirty grams" is 230, "three twenty five" 325.

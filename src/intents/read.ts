@@ -55,17 +55,26 @@ export function readingOf(
 /** Verbs that are faults elsewhere: "split it in three", "I have cracked five egg whites", "just cracked one more". */
 function plainVerbs(items: readonly Item[]): Item[] {
   return items.map((item, at) => {
-    if (item.is !== "thing" || !item.thing.symptom || !/^(?:split|cracked|broken?|separated|spread)$/.test(item.thing.text)) return item;
+    if (
+      item.is !== "thing" ||
+      !item.thing.symptom ||
+      !/^(?:split|cracked|broken?|separated|spread)$/.test(item.thing.text)
+    )
+      return item;
     const [before, next] = [items[at - 1], items[at + 1]];
     const acted =
       next?.is === "amount" ||
       (next?.is === "thing" && Boolean(next.thing.ingredient || next.thing.base)) ||
-      (next?.is === "word" && actedOn.has(next.text) && !(before?.is === "word" && ["has", "just", "is", "had"].includes(before.text)));
+      (next?.is === "word" &&
+        actedOn.has(next.text) &&
+        !(before?.is === "word" && ["has", "just", "is", "had"].includes(before.text)));
     return acted ? { is: "word", text: item.thing.text, at: item.thing.at } : item;
   });
 }
 
-const actedOn = new Set("it this that them my the into in between up equally evenly one another some a out over".split(" "));
+const actedOn = new Set(
+  "it this that them my the into in between up equally evenly one another some a out over".split(" "),
+);
 
 /** "split" with a ganache in the sentence is the ganache's fault; with none named, a shell's or the first known. */
 function settleSymptoms(items: readonly Item[]): void {

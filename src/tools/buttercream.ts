@@ -6,8 +6,8 @@ import { tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
 import { count, weight_g } from "./lib/inputs.ts";
-import { fillingFor, sizing } from "./lib/sizing.ts";
 import { plain, weight } from "./lib/show.ts";
+import { fillingFor, sizing } from "./lib/sizing.ts";
 
 const inputs = z.strictObject({
   whites_g: z.optional(weight_g),
@@ -30,17 +30,86 @@ export const buttercream = tool<Inputs>({
   purpose: "Meringue buttercream from its whites, sugar, butter or total",
   inputs,
   cues: cues(
-    [4, "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}", "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)", "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}", "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}", "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}", "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}"],
-    [4, "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|quantities|parts|ingredients)", "{weight} .. {base=buttercream} .. (?:whats|what is|what goes|what do i put) in", "{remainder} .. {base=buttercream}", "{base=buttercream} .. {remainder}", "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}", "work .. {weight} .. {base=buttercream}", "{base=buttercream} .. (?:how|hw) much .. {ingredient=(whites|butter|sugar|granulated_sugar)}", "{ingredient=(whites|butter|sugar|granulated_sugar)} .. (?:how|hw) much .. {base=buttercream}"],
-    [3.5, "{base=buttercream} recipe", "recipe .. {base=buttercream}", "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}", "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)", "(?:how (?:do|much) .. )?weigh .. {base=buttercream}", "{base=buttercream} .. weigh", "{base=buttercream} .. (?:total|altogether)", "what (?:goes|do i need|is|are) .. {base=buttercream}", "{base=buttercream} (?:from|with|using|out of) {weight}", "{base=buttercream} .. (?:what|whats) (?:goes|go) in", "ingredients .. {base=buttercream}", "{base=buttercream} .. ingredients", "{weight} (?:of )?{base=buttercream} (?:please|pls)$"],
-    [3, "how (?:hot|warm) .. {ingredient=whites}", "{ingredient=whites} .. (?:how hot|what temp\\S*)", "(?:what|which) temp\\S* .. {ingredient=whites}", "heat .. {ingredient=whites}"],
+    [
+      4,
+      "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}",
+      "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}",
+      "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)",
+      "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}",
+      "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}",
+      "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}",
+      "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}",
+    ],
+    [
+      4,
+      "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|quantities|parts|ingredients)",
+      "{weight} .. {base=buttercream} .. (?:whats|what is|what goes|what do i put) in",
+      "{remainder} .. {base=buttercream}",
+      "{base=buttercream} .. {remainder}",
+      "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}",
+      "work .. {weight} .. {base=buttercream}",
+      "{base=buttercream} .. (?:how|hw) much .. {ingredient=(whites|butter|sugar|granulated_sugar)}",
+      "{ingredient=(whites|butter|sugar|granulated_sugar)} .. (?:how|hw) much .. {base=buttercream}",
+    ],
+    [
+      3.5,
+      "{base=buttercream} recipe",
+      "recipe .. {base=buttercream}",
+      "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}",
+      "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)",
+      "(?:how (?:do|much) .. )?weigh .. {base=buttercream}",
+      "{base=buttercream} .. weigh",
+      "{base=buttercream} .. (?:total|altogether)",
+      "what (?:goes|do i need|is|are) .. {base=buttercream}",
+      "{base=buttercream} (?:from|with|using|out of) {weight}",
+      "{base=buttercream} .. (?:what|whats) (?:goes|go) in",
+      "ingredients .. {base=buttercream}",
+      "{base=buttercream} .. ingredients",
+      "{weight} (?:of )?{base=buttercream} (?:please|pls)$",
+    ],
+    [
+      3,
+      "how (?:hot|warm) .. {ingredient=whites}",
+      "{ingredient=whites} .. (?:how hot|what temp\\S*)",
+      "(?:what|which) temp\\S* .. {ingredient=whites}",
+      "heat .. {ingredient=whites}",
+    ],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
-    [-4, "{dose}", "{taste} .. {base=buttercream} (?:how|hw)", "{symptom}", "(?:note|log) ", "{volume}", "split", "divide", "label", "(?:cost|price|margin)", "how long", "save recipe", "{base=(ganache|batter)}", "{base=buttercream} ring", "{count=macarons} .. {base=buttercream} ring"],
-    [-2, "{taste}", "almond", "{ingredient=almond_flour}", "{ingredient=powdered_sugar}", "{percent}", "what temp\\S* .. bake", "{when}", "(?:ready|due|by) {when}"],
+    [
+      -4,
+      "{dose}",
+      "{taste} .. {base=buttercream} (?:how|hw)",
+      "{symptom}",
+      "(?:note|log) ",
+      "{volume}",
+      "split",
+      "divide",
+      "label",
+      "(?:cost|price|margin)",
+      "how long",
+      "save recipe",
+      "{base=(ganache|batter)}",
+      "{base=buttercream} ring",
+      "{count=macarons} .. {base=buttercream} ring",
+    ],
+    [
+      -2,
+      "{taste}",
+      "almond",
+      "{ingredient=almond_flour}",
+      "{ingredient=powdered_sugar}",
+      "{percent}",
+      "what temp\\S* .. bake",
+      "{when}",
+      "(?:ready|due|by) {when}",
+    ],
   ),
   examples: [
     { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
-    { say: "400 g butter for swiss meringue buttercream, how much sugar and whites", inputs: { butter_g: 400 } },
+    {
+      say: "400 g butter for swiss meringue buttercream, how much sugar and whites",
+      inputs: { butter_g: 400 },
+    },
     { say: "600 g swiss meringue buttercream, what goes in", inputs: { total_g: 600 } },
     { say: "buttercream with 4 egg whites", inputs: { whites_count: 4 } },
     { say: "how much butter do i need for buttercream with 150 g sugar", inputs: { sugar_g: 150 } },
@@ -55,27 +124,53 @@ export const buttercream = tool<Inputs>({
   compute,
 });
 
-const partOf: Record<string, Part> = { whites: "whites", egg: "whites", "pasteurised whites": "whites", sugar: "sugar", "granulated sugar": "sugar", butter: "butter", "salted butter": "butter" };
+const partOf: Record<string, Part> = {
+  whites: "whites",
+  egg: "whites",
+  "pasteurised whites": "whites",
+  sugar: "sugar",
+  "granulated sugar": "sugar",
+  butter: "butter",
+  "salted butter": "butter",
+};
 
 function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const out: Partial<Inputs> = {};
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
-    if (!part && !thing && reading.things.filter((each) => partOf[each.ingredient ?? ""]).length === 1 && !says(reading, /how much|in all|total/)) {
+    if (
+      !part &&
+      !thing &&
+      reading.things.filter((each) => partOf[each.ingredient ?? ""]).length === 1 &&
+      !says(reading, /how much|in all|total/)
+    ) {
       // "one block of butter, 225 g"
-      out[`${partOf[reading.things.find((each) => partOf[each.ingredient ?? ""])?.ingredient ?? ""] ?? "butter"}_g`] ??= grams;
+      out[
+        `${partOf[reading.things.find((each) => partOf[each.ingredient ?? ""])?.ingredient ?? ""] ?? "butter"}_g`
+      ] ??= grams;
     } else if (part) out[`${part}_g`] ??= grams;
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
   }
-  const part = reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"));
-  const before = memory.follows && memory.last?.tool === "buttercream" ? (memory.last.inputs as Partial<Inputs>) : undefined;
+  const part = reading.amounts.find(
+    (each) => each.dim === "number" && (each.fraction || each.unit === "times"),
+  );
+  const before =
+    memory.follows && memory.last?.tool === "buttercream"
+      ? (memory.last.inputs as Partial<Inputs>)
+      : undefined;
   if (part && before && Object.keys(out).length === 0) {
-    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find((each) => before[each] !== undefined);
+    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find(
+      (each) => before[each] !== undefined,
+    );
     if (slot) return { [slot]: (before[slot] ?? 0) * part.value };
   }
-  const bare = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction);
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
+  );
   if (bare && before && Object.keys(out).length === 0) {
-    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find((each) => before[each] !== undefined);
+    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find(
+      (each) => before[each] !== undefined,
+    );
     if (slot) return { [slot]: bare.value };
   }
   const whites = reading.amounts.find(isWhitesCount);
@@ -84,8 +179,14 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
   const mass = memory.table.mass;
-  const points = pointsBack(reading) || says(reading, /that much|the lot|all of/) || mass?.thing === "filling";
-  if (Object.keys(out).length === 0 && mass && points && reading.things.some((each) => each.base === "buttercream")) {
+  const points =
+    pointsBack(reading) || says(reading, /that much|the lot|all of/) || mass?.thing === "filling";
+  if (
+    Object.keys(out).length === 0 &&
+    mass &&
+    points &&
+    reading.things.some((each) => each.base === "buttercream")
+  ) {
     const part = partOf[mass.thing];
     if (part) out[`${part}_g`] = mass.grams;
     else out.total_g = mass.grams;
@@ -98,34 +199,68 @@ function compute(said: Inputs, world: World): Outcome {
     return {
       status: "answered",
       headline: `${safeHeat.value_c} °C (${safeHeat.value_f} °F), stirring all the while`,
-      figures: [{ name: "whites and sugar", value: safeHeat.value_c, unit: "°C" }, { name: "whites and sugar", value: safeHeat.value_f, unit: "°F" }],
-      rule: { text: `heat whites and sugar to ${safeHeat.value_c} °C (${safeHeat.value_f} °F) while stirring`, basis: safeHeat.basis, source: safeHeat.source },
-      cautions: ["Measure with a thermometer; for whites that stay unheated use pasteurised ones. Your local food authority has the last word."],
+      figures: [
+        { name: "whites and sugar", value: safeHeat.value_c, unit: "°C" },
+        { name: "whites and sugar", value: safeHeat.value_f, unit: "°F" },
+      ],
+      rule: {
+        text: `heat whites and sugar to ${safeHeat.value_c} °C (${safeHeat.value_f} °F) while stirring`,
+        basis: safeHeat.basis,
+        source: safeHeat.source,
+      },
+      cautions: [
+        "Measure with a thermometer; for whites that stay unheated use pasteurised ones. Your local food authority has the last word.",
+      ],
     };
   const given = given_g(said, world);
-  if (!given) return { status: "asking", headline: "How many grams of whites, sugar or butter, or of buttercream in all?", question: "How many grams of whites, sugar or butter, or of buttercream in all?", slot: "total_g" };
+  if (!given)
+    return {
+      status: "asking",
+      headline: "How many grams of whites, sugar or butter, or of buttercream in all?",
+      question: "How many grams of whites, sugar or butter, or of buttercream in all?",
+      slot: "total_g",
+    };
   const all = buttercreamParts.reduce((sum, each) => sum + each.parts, 0);
-  const own = given.part === "total" ? all : (buttercreamParts.find((each) => each.name === given.part)?.parts ?? all);
+  const own =
+    given.part === "total" ? all : (buttercreamParts.find((each) => each.name === given.part)?.parts ?? all);
   const of = (weight: number) => (given.grams * weight) / own;
   const lines = buttercreamParts.map(({ name, parts: share }) => ({ name, grams: of(share) }));
   const total = of(all);
   return {
     status: "answered",
     headline: `${lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ")}: ${weight(total, world.bench.scale_g)} g buttercream`,
-    figures: [...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })), { name: "total", value: total, unit: "g" }],
+    figures: [
+      ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+      { name: "total", value: total, unit: "g" },
+    ],
     rule: { text: "whites 100 : sugar 150 : butter 250 by weight, 500 in all", basis: buttercreamBasis },
     ...(given.assumed.length ? { assumed: given.assumed } : {}),
     cautions: [heatCaution],
-    working: [`${plain(given.grams)} g ${given.part} are ${plain(own)} parts of ${plain(all)}`, ...lines.map(({ name, grams }, at) => `${name} = ${plain(given.grams)} × ${buttercreamParts[at]?.parts} / ${plain(own)} = ${plain(grams)} g`)],
+    working: [
+      `${plain(given.grams)} g ${given.part} are ${plain(own)} parts of ${plain(all)}`,
+      ...lines.map(
+        ({ name, grams }, at) =>
+          `${name} = ${plain(given.grams)} × ${buttercreamParts[at]?.parts} / ${plain(own)} = ${plain(grams)} g`,
+      ),
+    ],
     leaves: { mass: { grams: total, thing: "buttercream" }, filling: "buttercream", recipe: lines },
   };
 }
 
 /** Which part was given, in g; of several the one that makes least, so that nothing runs out. */
-function given_g(said: Inputs, world: World): { part: Part | "total"; grams: number; assumed: string[] } | undefined {
+function given_g(
+  said: Inputs,
+  world: World,
+): { part: Part | "total"; grams: number; assumed: string[] } | undefined {
   if (said.macarons !== undefined) {
     const size = sizing(undefined, world.bench);
-    return { part: "total", grams: fillingFor(said.macarons, size.diameter_mm), assumed: [`${plain(said.macarons)} macarons of ${plain(size.diameter_mm)} mm, filled with buttercream alone`] };
+    return {
+      part: "total",
+      grams: fillingFor(said.macarons, size.diameter_mm),
+      assumed: [
+        `${plain(said.macarons)} macarons of ${plain(size.diameter_mm)} mm, filled with buttercream alone`,
+      ],
+    };
   }
   const whites = said.whites_g ?? (said.whites_count !== undefined ? said.whites_count * white_g : undefined);
   const counted = said.whites_count !== undefined ? [`${white_g} g a white`] : [];
@@ -135,6 +270,11 @@ function given_g(said: Inputs, world: World): { part: Part | "total"; grams: num
     return grams === undefined ? [] : [{ part: name, grams, makes: grams / share }];
   });
   const least = given.sort((a, b) => a.makes - b.makes)[0];
-  if (least) return { part: least.part, grams: least.grams, assumed: [...counted, ...(given.length > 1 ? [`${least.part} run out first`] : [])] };
+  if (least)
+    return {
+      part: least.part,
+      grams: least.grams,
+      assumed: [...counted, ...(given.length > 1 ? [`${least.part} run out first`] : [])],
+    };
   return said.total_g === undefined ? undefined : { part: "total", grams: said.total_g, assumed: [] };
 }

@@ -62,20 +62,38 @@ describe("a list", () => {
     ["whites: 100, almonds: 130, icing: 130, caster: 100", shells],
     ["100 egg whites, 130 ground almonds, 130 icing sugar and 100 caster sugar", shells],
     ["100 whites / 130 almond / 130 powdered / 100 granulated", shells],
-    ["70 g cream + 110 g white chocolate + 25 g butter", ["70 g of cream", "110 g of white chocolate", "25 g of butter"]],
+    [
+      "70 g cream + 110 g white chocolate + 25 g butter",
+      ["70 g of cream", "110 g of white chocolate", "25 g of butter"],
+    ],
     ["200 g dark and 160 g cream", ["200 g of dark chocolate", "160 g of cream"]],
-    ["180g white choc, 108 g double cream and 45 g butter", ["180 g of white chocolate", "108 g of cream", "45 g of butter"]],
-    ["butter 120 g, sugar 150 g, lemon juice 90 g", ["120 g of butter", "150 g of sugar", "90 g of lemon juice"]],
+    [
+      "180g white choc, 108 g double cream and 45 g butter",
+      ["180 g of white chocolate", "108 g of cream", "45 g of butter"],
+    ],
+    [
+      "butter 120 g, sugar 150 g, lemon juice 90 g",
+      ["120 g of butter", "150 g of sugar", "90 g of lemon juice"],
+    ],
     ["whites 100 g almond flour 130 g", ["100 g of whites", "130 g of almond flour"]],
   ])("%s", (phrase, expected) => {
     expect(bound(phrase)).toEqual(expected);
   });
 
   it("binds back or forward throughout, in any order of ingredients and with any weights", () => {
-    const names = ["whites", "almond flour", "powdered sugar", "granulated sugar", "butter", "honey"] as const;
+    const names = [
+      "whites",
+      "almond flour",
+      "powdered sugar",
+      "granulated sugar",
+      "butter",
+      "honey",
+    ] as const;
     const lines = fc
       .shuffledSubarray([...names], { minLength: 2, maxLength: 6 })
-      .chain((order) => fc.tuple(...order.map((name) => fc.tuple(fc.constant(name), fc.integer({ min: 25, max: 2000 })))));
+      .chain((order) =>
+        fc.tuple(...order.map((name) => fc.tuple(fc.constant(name), fc.integer({ min: 25, max: 2000 })))),
+      );
     fc.assert(
       fc.property(lines, (recipe) => {
         const expected = recipe.map(([name, grams]) => `${grams} g of ${name}`);

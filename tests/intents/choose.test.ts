@@ -5,19 +5,45 @@ import { score } from "../../src/intents/choose.ts";
 import type { Tool } from "../../src/tools/contract/index.ts";
 import { cues } from "../../src/tools/lib/cue.ts";
 
-const fake = (name: string, ...list: Parameters<typeof cues>): Tool => ({ name, cues: cues(...list) }) as unknown as Tool;
-const points = (mask: string, ...list: Parameters<typeof cues>) => score({ mask }, [fake("x", ...list)])[0]?.points;
+type Cues = readonly (readonly [weight: number, ...patterns: string[]])[];
+
+const fake = (name: string, ...list: Cues): Tool => ({ name, cues: cues(...list) }) as unknown as Tool;
+const points = (mask: string, ...list: Cues) => score({ mask }, [fake("x", ...list)])[0]?.points;
+
+const sums: readonly (readonly [string, Cues, number])[] = [
+  ["nothing that fits is nothing", [[3, "zzz"]], 0],
+  ["one cue counts whole", [[3, "flavor"]], 3],
+  [
+    "a second counts a quarter",
+    [
+      [4, "flavor"],
+      [2, "how much"],
+    ],
+    4.5,
+  ],
+  [
+    "many hints stay below two more",
+    [
+      [3, "flavor"],
+      [3, "how", "much", "for", "of", "the", "cream"],
+    ],
+    5,
+  ],
+  [
+    "what speaks against counts in full",
+    [
+      [4, "flavor"],
+      [-3, "how much"],
+      [-2, "cream"],
+    ],
+    -1,
+  ],
+  ["two patterns of one cue are two cues", [[2, "flavor", "cream"]], 2.5],
+];
 
 describe("points", () => {
-  it.each([
-    ["nothing that fits is nothing", [[3, "zzz"]], 0],
-    ["one cue counts whole", [[3, "flavor"]], 3],
-    ["a second counts a quarter", [[4, "flavor"], [2, "how much"]], 4.5],
-    ["many hints stay below two more", [[3, "flavor"], [3, "how", "much", "for", "of", "the", "cream"]], 5],
-    ["what speaks against counts in full", [[4, "flavor"], [-3, "how much"], [-2, "cream"]], -1],
-    ["two patterns of one cue are two cues", [[2, "flavor", "cream"]], 2.5],
-  ] as const)("%s", (_, list, expected) => {
-    expect(points("how much flavor for of the cream", ...(list as unknown as Parameters<typeof cues>))).toBe(expected);
+  it.each(sums)("%s", (_, list, expected) => {
+    expect(points("how much flavor for of the cream", ...list)).toBe(expected);
   });
 });
 
@@ -51,16 +77,27 @@ it("puts the best first and keeps the registry's order on a tie", () => {
 });
 
 it("shows every cue that fitted, with its weight", () => {
-  expect(score({ mask: "one two" }, [fake("a", [2, "one"], [-1, "two"], [4, "three"])])[0]?.because).toEqual(["+2 one", "-1 two"]);
+  expect(score({ mask: "one two" }, [fake("a", [2, "one"], [-1, "two"], [4, "three"])])[0]?.because).toEqual([
+    "+2 one",
+    "-1 two",
+  ]);
 });
 
 it("gives each calculator the same points whoever stands beside it, in whatever order", () => {
-  const weights = fc.array(fc.tuple(fc.integer({ min: -4, max: 4 }), fc.constantFrom("one", "two", "three")), { maxLength: 6 });
+  const weights = fc.array(
+    fc.tuple(fc.integer({ min: -4, max: 4 }), fc.constantFrom("one", "two", "three")),
+    { maxLength: 6 },
+  );
   fc.assert(
     fc.property(fc.array(weights, { minLength: 1, maxLength: 5 }), (lists) => {
-      const tools = lists.map((list, at) => fake(`t${at}`, ...list.map(([weight, word]) => [weight, word] as const)));
-      const alone = new Map(tools.map((tool) => [tool.name, score({ mask: "one three" }, [tool])[0]?.points]));
-      for (const each of score({ mask: "one three" }, [...tools].reverse())) expect(each.points).toBe(alone.get(each.tool.name));
+      const tools = lists.map((list, at) =>
+        fake(`t${at}`, ...list.map(([weight, word]) => [weight, word] as const)),
+      );
+      const alone = new Map(
+        tools.map((tool) => [tool.name, score({ mask: "one three" }, [tool])[0]?.points]),
+      );
+      for (const each of score({ mask: "one three" }, [...tools].reverse()))
+        expect(each.points).toBe(alone.get(each.tool.name));
     }),
   );
 });

@@ -16,27 +16,82 @@ const short = (value: number | undefined) => (value === undefined ? undefined : 
 function check(answer: Answer | undefined, [tool, figure, unit]: Told, said: string) {
   expect(answer?.tool, said).toBe(tool);
   if (figure === undefined) return;
-  const figures = (answer?.figures ?? []).map(({ value, low, high, unit: of }) => `${short(value) ?? `${short(low)}-${short(high)}`} ${of}`);
-  expect(figures, said).toContain(`${figure.split("-").map((part) => short(Number(part))).join("-")} ${unit}`);
+  const figures = (answer?.figures ?? []).map(
+    ({ value, low, high, unit: of }) => `${short(value) ?? `${short(low)}-${short(high)}`} ${of}`,
+  );
+  expect(figures, said).toContain(
+    `${figure
+      .split("-")
+      .map((part) => short(Number(part)))
+      .join("-")} ${unit}`,
+  );
 }
 
 const two: readonly (readonly [string, Told, Told])[] = [
-  ["350 f in c and 9 oz in grams", ["convert", `${(350 - 32) / 1.8}`, "°C"], ["convert", `${9 * 28.349523125}`, "g"]],
-  ["what's 350 f in c. what's 150 c in f", ["convert", `${(350 - 32) / 1.8}`, "°C"], ["convert", "302", "°F"]],
-  ["batter for 24 macarons and how much filling", ["shells", `${(53 * shell) / 0.96}`, "g"], ["fill", `${(24 * filling) / 0.92}`, "g"]],
-  ["48 macarons: how much batter and how much filling do I need?", ["shells", `${(106 * shell) / 0.96}`, "g"], ["fill", `${(48 * filling) / 0.92}`, "g"]],
-  ["batter for 24 macarons? how much flavor in 200 g ganache?", ["shells", `${(53 * shell) / 0.96}`, "g"], ["dose", "6-8", "g"]],
+  [
+    "350 f in c and 9 oz in grams",
+    ["convert", `${(350 - 32) / 1.8}`, "°C"],
+    ["convert", `${9 * 28.349523125}`, "g"],
+  ],
+  [
+    "what's 350 f in c. what's 150 c in f",
+    ["convert", `${(350 - 32) / 1.8}`, "°C"],
+    ["convert", "302", "°F"],
+  ],
+  [
+    "batter for 24 macarons and how much filling",
+    ["shells", `${(53 * shell) / 0.96}`, "g"],
+    ["fill", `${(24 * filling) / 0.92}`, "g"],
+  ],
+  [
+    "48 macarons: how much batter and how much filling do I need?",
+    ["shells", `${(106 * shell) / 0.96}`, "g"],
+    ["fill", `${(48 * filling) / 0.92}`, "g"],
+  ],
+  [
+    "batter for 24 macarons? how much flavor in 200 g ganache?",
+    ["shells", `${(53 * shell) / 0.96}`, "g"],
+    ["dose", "6-8", "g"],
+  ],
   ["start the rest timer and set a timer for 15 min", ["timer", "30", "min"], ["timer", "15", "min"]],
-  ["set a timer for 12 min, and how much salt in 300 g buttercream", ["timer", "12", "min"], ["dose", "0.6-1.5", "g"]],
-  ["how much salt in 300 g buttercream, and set a timer for 12 min", ["dose", "0.6-1.5", "g"], ["timer", "12", "min"]],
-  ["200 g dark chocolate to pipe, how much cream? and how much rum for 300 g buttercream?", ["ganache", "160", "g"], ["dose", "6-15", "g"]],
-  ["2 cups powdered sugar in grams and 1 cup almond flour in grams", ["convert", "240", "g"], ["convert", "95", "g"]],
+  [
+    "set a timer for 12 min, and how much salt in 300 g buttercream",
+    ["timer", "12", "min"],
+    ["dose", "0.6-1.5", "g"],
+  ],
+  [
+    "how much salt in 300 g buttercream, and set a timer for 12 min",
+    ["dose", "0.6-1.5", "g"],
+    ["timer", "12", "min"],
+  ],
+  [
+    "200 g dark chocolate to pipe, how much cream? and how much rum for 300 g buttercream?",
+    ["ganache", "160", "g"],
+    ["dose", "6-15", "g"],
+  ],
+  [
+    "2 cups powdered sugar in grams and 1 cup almond flour in grams",
+    ["convert", "240", "g"],
+    ["convert", "95", "g"],
+  ],
   ["12 min for tray 1 and 14 min for tray 2", ["timer", "12", "min"], ["timer", "14", "min"]],
-  ["how much lemon zest for 250 g buttercream and how much salt?", ["dose", "1.25-3.75", "g"], ["dose", "0.5-1.25", "g"]],
-  ["600 g buttercream split in three, and how much vanilla extract goes in one of them", ["split", "200", "g"], ["dose", "2-4", "g"]],
+  [
+    "how much lemon zest for 250 g buttercream and how much salt?",
+    ["dose", "1.25-3.75", "g"],
+    ["dose", "0.5-1.25", "g"],
+  ],
+  [
+    "600 g buttercream split in three, and how much vanilla extract goes in one of them",
+    ["split", "200", "g"],
+    ["dose", "2-4", "g"],
+  ],
   ["note: lemon batch, 8 out of 10. and set a timer for 10 min", ["note"], ["timer", "10", "min"]],
   ["note pistachio batch, two hollow, and start the rest timer", ["note"], ["timer", "30", "min"]],
-  ["how many trays for 40 macarons, and how many macarons from 460 g batter", ["shells", "3", "trays"], ["shells", "28", "macarons"]],
+  [
+    "how many trays for 40 macarons, and how many macarons from 460 g batter",
+    ["shells", "3", "trays"],
+    ["shells", "28", "macarons"],
+  ],
   ["my shells cracked, why? and how much flavor for 100 g ganache", ["trouble"], ["dose", "3-4", "g"]],
 ];
 
@@ -51,12 +106,42 @@ describe("two questions in one turn", () => {
 });
 
 const three: readonly (readonly [string, Told, Told, Told])[] = [
-  ["200 g buttercream: how much vanilla extract, how much salt and how much rum", ["dose", "2-4", "g"], ["dose", "0.4-1", "g"], ["dose", "4-10", "g"]],
-  ["350 f in c, 9 oz in grams and start the rest timer", ["convert", `${(350 - 32) / 1.8}`, "°C"], ["convert", `${9 * 28.349523125}`, "g"], ["timer", "30", "min"]],
-  ["batter for 24 macarons and how much filling, and set a timer for 20 min", ["shells", `${(53 * shell) / 0.96}`, "g"], ["fill", `${(24 * filling) / 0.92}`, "g"], ["timer", "20", "min"]],
-  ["how much salt in 300 g buttercream? how much cream for 200 g dark chocolate to pipe? and what's 300 f in c?", ["dose", "0.6-1.5", "g"], ["ganache", "160", "g"], ["convert", `${268 / 1.8}`, "°C"]],
-  ["timers: 8 min for the syrup, 15 min for the bake and 30 min for the rest", ["timer", "8", "min"], ["timer", "15", "min"], ["timer", "30", "min"]],
-  ["2 oz in grams, 3 oz in grams and 4 oz in grams", ["convert", `${2 * 28.349523125}`, "g"], ["convert", `${3 * 28.349523125}`, "g"], ["convert", `${4 * 28.349523125}`, "g"]],
+  [
+    "200 g buttercream: how much vanilla extract, how much salt and how much rum",
+    ["dose", "2-4", "g"],
+    ["dose", "0.4-1", "g"],
+    ["dose", "4-10", "g"],
+  ],
+  [
+    "350 f in c, 9 oz in grams and start the rest timer",
+    ["convert", `${(350 - 32) / 1.8}`, "°C"],
+    ["convert", `${9 * 28.349523125}`, "g"],
+    ["timer", "30", "min"],
+  ],
+  [
+    "batter for 24 macarons and how much filling, and set a timer for 20 min",
+    ["shells", `${(53 * shell) / 0.96}`, "g"],
+    ["fill", `${(24 * filling) / 0.92}`, "g"],
+    ["timer", "20", "min"],
+  ],
+  [
+    "how much salt in 300 g buttercream? how much cream for 200 g dark chocolate to pipe? and what's 300 f in c?",
+    ["dose", "0.6-1.5", "g"],
+    ["ganache", "160", "g"],
+    ["convert", `${268 / 1.8}`, "°C"],
+  ],
+  [
+    "timers: 8 min for the syrup, 15 min for the bake and 30 min for the rest",
+    ["timer", "8", "min"],
+    ["timer", "15", "min"],
+    ["timer", "30", "min"],
+  ],
+  [
+    "2 oz in grams, 3 oz in grams and 4 oz in grams",
+    ["convert", `${2 * 28.349523125}`, "g"],
+    ["convert", `${3 * 28.349523125}`, "g"],
+    ["convert", `${4 * 28.349523125}`, "g"],
+  ],
 ];
 
 describe("three questions in one turn", () => {

@@ -12,19 +12,34 @@ const hourNames = fc.integer({ min: 1, max: 12 });
 const minuteNames = fc.integer({ min: 0, max: 59 });
 const two = (value: number) => String(value).padStart(2, "0");
 const weekdays = ["sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"];
-const months = ["january", "february", "march", "april", "june", "july", "august", "september", "october", "november", "december"];
+const months = [
+  "january",
+  "february",
+  "march",
+  "april",
+  "june",
+  "july",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
+];
 
 /** What chrono is certain of in a phrase that holds one moment. */
 function second(phrase: string) {
   const found = chrono.en.casual.parse(phrase, reference);
   expect(found, phrase).toHaveLength(1);
   const start = found[0]?.start;
-  const sure = (part: "hour" | "minute" | "weekday" | "day" | "month") => (start?.isCertain(part) ? start.get(part) : undefined);
+  const sure = (part: "hour" | "minute" | "weekday" | "day" | "month") =>
+    start?.isCertain(part) ? start.get(part) : undefined;
   const [hour, minute] = [sure("hour"), sure("minute")];
   return {
     ...(hour !== undefined && hour !== null ? { minute: hour * 60 + (minute ?? 0) } : {}),
     ...(typeof sure("weekday") === "number" ? { weekday: sure("weekday") } : {}),
-    ...(typeof sure("day") === "number" && !phrase.includes("tomorrow") ? { day: sure("day"), month: sure("month") } : {}),
+    ...(typeof sure("day") === "number" && !phrase.includes("tomorrow")
+      ? { day: sure("day"), month: sure("month") }
+      : {}),
   };
 }
 
@@ -42,18 +57,37 @@ function own(phrase: string) {
 
 describe("agrees with the second opinion", () => {
   it.each([
-    "3pm", "3 p.m.", "12 am", "12 pm", "12:30 am", "12:30 pm", "11:59 pm", "saturday at 4 pm", "8 march", "march 8", "8th of march",
-    "tomorrow at 9 am", "march 21st at 3:15 pm", "on friday at 6:30pm", "dec 24", "24 dec at 10 am",
+    "3pm",
+    "3 p.m.",
+    "12 am",
+    "12 pm",
+    "12:30 am",
+    "12:30 pm",
+    "11:59 pm",
+    "saturday at 4 pm",
+    "8 march",
+    "march 8",
+    "8th of march",
+    "tomorrow at 9 am",
+    "march 21st at 3:15 pm",
+    "on friday at 6:30pm",
+    "dec 24",
+    "24 dec at 10 am",
   ])("%s", (phrase) => {
     expect(own(phrase)).toEqual(second(phrase));
   });
 
   it("on every time of day with am or pm", () => {
     fc.assert(
-      fc.property(hourNames, minuteNames, fc.constantFrom("am", "pm", " am", " pm", " a.m.", " p.m."), (hour, minute, half) => {
-        const phrase = `at ${hour}:${two(minute)}${half}`;
-        expect(own(phrase)).toEqual(second(phrase));
-      }),
+      fc.property(
+        hourNames,
+        minuteNames,
+        fc.constantFrom("am", "pm", " am", " pm", " a.m.", " p.m."),
+        (hour, minute, half) => {
+          const phrase = `at ${hour}:${two(minute)}${half}`;
+          expect(own(phrase)).toEqual(second(phrase));
+        },
+      ),
     );
   });
 
@@ -69,7 +103,12 @@ describe("agrees with the second opinion", () => {
   it("on days of the year, whichever stands first", () => {
     fc.assert(
       fc.property(fc.constantFrom(...months), fc.integer({ min: 1, max: 28 }), (month, day) => {
-        for (const phrase of [`${month} ${day}`, `${day} ${month}`, `${day}. ${month}`.replace(". ", " "), `on ${month} ${day}`])
+        for (const phrase of [
+          `${month} ${day}`,
+          `${day} ${month}`,
+          `${day}. ${month}`.replace(". ", " "),
+          `on ${month} ${day}`,
+        ])
           expect(own(phrase)).toEqual(second(phrase));
       }),
     );
@@ -77,10 +116,15 @@ describe("agrees with the second opinion", () => {
 
   it("on weekdays with a time", () => {
     fc.assert(
-      fc.property(fc.constantFrom(...weekdays), hourNames, fc.constantFrom("am", "pm"), (weekday, hour, half) => {
-        const phrase = `${weekday} at ${hour} ${half}`;
-        expect(own(phrase)).toEqual(second(phrase));
-      }),
+      fc.property(
+        fc.constantFrom(...weekdays),
+        hourNames,
+        fc.constantFrom("am", "pm"),
+        (weekday, hour, half) => {
+          const phrase = `${weekday} at ${hour} ${half}`;
+          expect(own(phrase)).toEqual(second(phrase));
+        },
+      ),
     );
   });
 });

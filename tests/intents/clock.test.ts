@@ -1,18 +1,45 @@
 /** Times of day: one moment, all the ways to say it, and numbers that are no hour. Minutes count from midnight. */
 import { describe, expect, it } from "vitest";
 import type { When } from "../../src/tools/contract/index.ts";
-import { amounts, wholeWhen, whens } from "./reading.ts";
+import { amounts, whens, wholeWhen } from "./reading.ts";
 
 type Moment = Omit<When, "text" | "at">;
 const at = (hour: number, minute = 0) => hour * 60 + minute;
 
 /** With am or pm said, or on a clock of 24 hours: the half is settled. */
 const settled: readonly (readonly [Moment, ...string[]])[] = [
-  [{ minute: at(15), half: "pm" }, "3pm", "3 pm", "3 p.m.", "3:00 pm", "three pm", "3 PM", "3pm", "3.00 pm", "3 o'clock pm"],
-  [{ minute: at(15, 30), half: "pm" }, "3:30 pm", "3:30pm", "3.30 pm", "3.30pm", "three thirty pm", "330 pm", "half past 3 pm", "half past three pm"],
+  [
+    { minute: at(15), half: "pm" },
+    "3pm",
+    "3 pm",
+    "3 p.m.",
+    "3:00 pm",
+    "three pm",
+    "3 PM",
+    "3pm",
+    "3.00 pm",
+    "3 o'clock pm",
+  ],
+  [
+    { minute: at(15, 30), half: "pm" },
+    "3:30 pm",
+    "3:30pm",
+    "3.30 pm",
+    "3.30pm",
+    "three thirty pm",
+    "330 pm",
+    "half past 3 pm",
+    "half past three pm",
+  ],
   [{ minute: at(14, 30), half: "pm" }, "two thirty pm", "2:30 pm", "half past two pm", "230 pm"],
   [{ minute: at(9), half: "am" }, "9am", "9 a.m.", "9 am", "nine am", "9:00am"],
-  [{ minute: at(9, 15), half: "am" }, "9:15 am", "quarter past nine am", "a quarter past 9 am", "nine fifteen am"],
+  [
+    { minute: at(9, 15), half: "am" },
+    "9:15 am",
+    "quarter past nine am",
+    "a quarter past 9 am",
+    "nine fifteen am",
+  ],
   [{ minute: at(0), half: "am" }, "12 am", "12:00 am"],
   [{ minute: at(12), half: "pm" }, "12 pm", "12:00 pm", "twelve pm"],
   [{ minute: at(0, 30), half: "am" }, "12:30 am"],
@@ -24,7 +51,7 @@ const settled: readonly (readonly [Moment, ...string[]])[] = [
   [{ minute: at(24), half: "24" }, "midnight"],
 ];
 
-describe.each(settled)("%j", (moment, ...ways) => {
+describe.each(settled.map(([moment, ...ways]) => ({ moment, ways })))("$moment", ({ moment, ways }) => {
   it.each(ways)('is said as "%s"', (way) => {
     expect(wholeWhen(way)).toEqual(moment);
   });
@@ -41,11 +68,14 @@ const open: readonly (readonly [number, ...string[]])[] = [
   [at(12), "at 12", "at 12 o'clock"],
 ];
 
-describe.each(open)("minute %d, half of the day open", (minute, ...ways) => {
-  it.each(ways)('is said as "ping me %s"', (way) => {
-    expect(whens(`ping me ${way}`)).toEqual([{ minute }]);
-  });
-});
+describe.each(open.map(([minute, ...ways]) => ({ minute, ways })))(
+  "minute $minute, half of the day open",
+  ({ minute, ways }) => {
+    it.each(ways)('is said as "ping me %s"', (way) => {
+      expect(whens(`ping me ${way}`)).toEqual([{ minute }]);
+    });
+  },
+);
 
 it("finds a moment in the middle of a sentence and leaves the rest alone", () => {
   expect(whens("need 24 macarons by 3pm please")).toEqual([{ minute: at(15), half: "pm" }]);

@@ -18,7 +18,10 @@ const answers = async (said: string) =>
     figures: figures.map(({ name, value, low, high, unit }) => ({ name, value, low, high, unit })),
   }));
 
-const ones = "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(" ");
+const ones =
+  "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(
+    " ",
+  );
 const tens = "x x twenty thirty forty fifty sixty seventy eighty ninety".split(" ");
 
 /** A whole number below a thousand in words. */
@@ -34,7 +37,9 @@ const spelt = (say: string) =>
     .replace(/(\d) g\b/g, "$1 grams")
     .replace(/(\d) f\b/gi, "$1 fahrenheit")
     .replace(/(\d) c\b/gi, "$1 celsius")
-    .replace(/(?<![\d.,/:$€£-])\b\d{1,3}\b(?![.,]\d|[/:%]|\s*(?:x|st|nd|rd|th)\b)/g, (digits) => inWords(Number(digits)));
+    .replace(/(?<![\d.,/:$€£-])\b\d{1,3}\b(?![.,]\d|[/:%]|\s*(?:x|st|nd|rd|th)\b)/g, (digits) =>
+      inWords(Number(digits)),
+    );
 
 const variants: Readonly<Record<string, (say: string) => string>> = {
   "in capitals": (say) => say.toUpperCase(),

@@ -62,7 +62,16 @@ const usual = (taste: string | undefined) =>
   ({ matcha: "tea powder", rum: "spirit", kirsch: "spirit", limoncello: "spirit" })[taste ?? ""];
 
 describe("a bare taste has no row: whoever asks decides", () => {
-  it.each(["pistachio", "coffee", "vanilla", "rose", "salted caramel", "passion fruit", "orange blossom", "yuzu"])("%s", (taste) => {
+  it.each([
+    "pistachio",
+    "coffee",
+    "vanilla",
+    "rose",
+    "salted caramel",
+    "passion fruit",
+    "orange blossom",
+    "yuzu",
+  ])("%s", (taste) => {
     const [found] = read(`${taste} for 230 g buttercream`).things;
     expect(found?.taste).toBe(taste);
     expect(found?.dose).toBeUndefined();
@@ -85,8 +94,17 @@ describe("a taste that no table lists", () => {
   });
 
   it.each([
-    "how much flavor", "how much flavoring do i need", "add the flavor", "too much flavor", "more flavor", "less flavoring please",
-    "what flavor amount", "is that enough flavor", "put some flavor in", "which flavor", "the right flavor dose",
+    "how much flavor",
+    "how much flavoring do i need",
+    "add the flavor",
+    "too much flavor",
+    "more flavor",
+    "less flavoring please",
+    "what flavor amount",
+    "is that enough flavor",
+    "put some flavor in",
+    "which flavor",
+    "the right flavor dose",
   ])('none is heard in "%s"', (said) => {
     expect(read(said).things.map((thing) => thing.taste)).not.toContainEqual(expect.anything());
   });
@@ -104,5 +122,10 @@ it("takes an ingredient that is no flavor for none", () => {
 
 it("hears a taste in front of what is flavored, which stays what it is", () => {
   const things = read("24 pistachio macarons with lemon buttercream").things;
-  expect(things.map((thing) => thing.count ?? thing.base ?? thing.taste)).toEqual(["pistachio", "macarons", "lemon", "buttercream"]);
+  expect(things.map((thing) => thing.count ?? thing.base ?? thing.taste)).toEqual([
+    "pistachio",
+    "macarons",
+    "lemon",
+    "buttercream",
+  ]);
 });

@@ -7,14 +7,18 @@ import { describe, expect, it } from "vitest";
 import { baker } from "../support/ask.ts";
 
 const short = (value: number | undefined) => (value === undefined ? "" : `${Number(value.toPrecision(6))}`);
-const batter = (macarons: number, cm = 3.8) => `${Number(((Math.ceil((22 * macarons) / 10) * 0.53 * cm * cm) / 0.96).toPrecision(6))} g`;
+const batter = (macarons: number, cm = 3.8) =>
+  `${Number(((Math.ceil((22 * macarons) / 10) * 0.53 * cm * cm) / 0.96).toPrecision(6))} g`;
 
 /** What one turn is answered with: "asking", "declined", or all figures as "6.9-11.5 g". */
 async function turn(ask: ReturnType<typeof baker>["ask"], said: string): Promise<string[]> {
   const answers = await ask(said);
   return answers.flatMap(({ status, figures = [] }) =>
     status === "answered"
-      ? figures.map(({ value, low, high, unit }) => `${value === undefined ? `${short(low)}-${short(high)}` : short(value)} ${unit}`)
+      ? figures.map(
+          ({ value, low, high, unit }) =>
+            `${value === undefined ? `${short(low)}-${short(high)}` : short(value)} ${unit}`,
+        )
       : [status],
   );
 }
@@ -98,15 +102,18 @@ const conversations: readonly (readonly (readonly [string, string])[])[] = [
   ],
 ];
 
-describe.each(conversations.map((turns) => ({ name: turns.map(([said]) => said).join(" / "), turns })))("$name", ({ turns }) => {
-  it("is followed", async () => {
-    const { ask } = baker();
-    for (const [said, told] of turns) {
-      const answered = await turn(ask, said);
-      if (told !== "") expect(answered, said).toContain(told);
-    }
-  });
-});
+describe.each(conversations.map((turns) => ({ name: turns.map(([said]) => said).join(" / "), turns })))(
+  "$name",
+  ({ turns }) => {
+    it("is followed", async () => {
+      const { ask } = baker();
+      for (const [said, told] of turns) {
+        const answered = await turn(ask, said);
+        if (told !== "") expect(answered, said).toContain(told);
+      }
+    });
+  },
+);
 
 describe("what must not be followed", () => {
   it("nothing goes on past a blank line", async () => {
@@ -118,7 +125,10 @@ describe("what must not be followed", () => {
 
   it("a number alone says nothing at the start", async () => {
     for (const said of ["300", "and for 300?", "no, 250 g", "half of that"])
-      expect((await baker().ask(said)).map(({ status }) => status), said).not.toContain("answered");
+      expect(
+        (await baker().ask(said)).map(({ status }) => status),
+        said,
+      ).not.toContain("answered");
   });
 
   it("a question about something else is no answer to what was asked", async () => {

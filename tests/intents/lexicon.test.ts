@@ -1,7 +1,7 @@
 /** The index over the word tables: every phrase is found again, singular or plural, with all its meanings. */
 import { describe, expect, it } from "vitest";
-import { compile, unitIndex, wordsOf } from "../../src/intents/lexicon.ts";
 import { units } from "../../data/words/units.ts";
+import { compile, unitIndex, wordsOf } from "../../src/intents/lexicon.ts";
 
 const lexicon = compile();
 const facets = (phrase: string) => {
@@ -31,7 +31,13 @@ describe("one phrase, all its meanings", () => {
 });
 
 it("finds singular and plural where a table has one of them", () => {
-  for (const [one, many] of [["macaron", "macarons"], ["strawberry", "strawberries"], ["hazelnut", "hazelnuts"], ["egg yolk", "egg yolks"], ["ganache", "ganaches"]])
+  for (const [one, many] of [
+    ["macaron", "macarons"],
+    ["strawberry", "strawberries"],
+    ["hazelnut", "hazelnuts"],
+    ["egg yolk", "egg yolks"],
+    ["ganache", "ganaches"],
+  ])
     expect(facets(one ?? "") && facets(many ?? ""), one).toBeTruthy();
 });
 
@@ -64,17 +70,26 @@ describe("units", () => {
   it("holds every spelling of every unit", () => {
     for (const row of units)
       for (const word of [...row.words, ...(row.risky ?? [])]) {
-        const found = [...index.values()].flat().some((each) => each.unit === row.unit && wordsOf(word).join("").startsWith(each.words.filter((part) => /[a-z%°]/.test(part)).join("")));
+        const found = [...index.values()].flat().some(
+          (each) =>
+            each.unit === row.unit &&
+            wordsOf(word)
+              .join("")
+              .startsWith(each.words.filter((part) => /[a-z%°]/.test(part)).join("")),
+        );
         expect(found, `${row.unit}: ${word}`).toBe(true);
       }
   });
 
   it("tries fluid ounces before anything that starts alike, and sure meanings before risky ones", () => {
-    expect(index.get("fl")?.[0]?.words.length).toBeGreaterThanOrEqual(index.get("fl")?.at(-1)?.words.length ?? 0);
+    expect(index.get("fl")?.[0]?.words.length).toBeGreaterThanOrEqual(
+      index.get("fl")?.at(-1)?.words.length ?? 0,
+    );
     for (const list of index.values())
       list.forEach((each, at) => {
         const before = list[at - 1];
-        if (before && before.words.length === each.words.length) expect(Number(before.risky)).toBeLessThanOrEqual(Number(each.risky));
+        if (before && before.words.length === each.words.length)
+          expect(Number(before.risky)).toBeLessThanOrEqual(Number(each.risky));
       });
   });
 });

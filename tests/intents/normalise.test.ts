@@ -32,7 +32,11 @@ describe("sanitise", () => {
   it("lets no control character through, and a second time changes nothing, whatever was typed", () => {
     const anything = fc.oneof(
       fc.string({ unit: "binary" }),
-      fc.array(fc.constantFrom("\u001b", "[", "]", "3", "1", "m", "\u0007", "\\", "\u009b", "g", " ", "?", ";")).map((parts) => parts.join("")),
+      fc
+        .array(
+          fc.constantFrom("\u001b", "[", "]", "3", "1", "m", "\u0007", "\\", "\u009b", "g", " ", "?", ";"),
+        )
+        .map((parts) => parts.join("")),
     );
     fc.assert(
       fc.property(anything, (line) => {
@@ -72,12 +76,16 @@ describe("normalise", () => {
 
   it("never glues a fraction to the digit before it", () => {
     for (const sign of "¼½¾⅓⅔⅛⅜⅝⅞")
-      for (const whole of [1, 2, 11]) expect(normalise(`${whole}${sign}`)).toMatch(new RegExp(`^${whole} \\d/\\d$`));
+      for (const whole of [1, 2, 11])
+        expect(normalise(`${whole}${sign}`)).toMatch(new RegExp(`^${whole} \\d/\\d$`));
   });
 
   it("makes one word of what isn't in it, so that no nut, egg or gluten is heard", () => {
     for (const free of ["nut-free", "gluten-free", "dairy-free", "egg-free"])
-      expect(tokenise(normalise(`${free} macarons`)).map(({ text }) => text)).toEqual([free.replace("-", ""), "macarons"]);
+      expect(tokenise(normalise(`${free} macarons`)).map(({ text }) => text)).toEqual([
+        free.replace("-", ""),
+        "macarons",
+      ]);
   });
 
   it("throws at nothing and changes nothing the second time", () => {

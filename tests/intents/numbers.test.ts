@@ -11,7 +11,19 @@ const said: Readonly<Record<string, readonly string[]>> = {
   "0.666666666667": ["2/3", "⅔", "two thirds"],
   "0.75": ["3/4", "¾", "three quarters", "0.75", "0,75", "three fourths"],
   "1.25": ["1 1/4", "1¼", "1 ¼", "one and a quarter", "1 and a quarter", "1.25", "1,25"],
-  "1.5": ["1½", "1 ½", "1 1/2", "1 and 1/2", "one and a half", "one and half", "1 and a half", "1.5", "1,5", "one point five", "3/2"],
+  "1.5": [
+    "1½",
+    "1 ½",
+    "1 1/2",
+    "1 and 1/2",
+    "one and a half",
+    "one and half",
+    "1 and a half",
+    "1.5",
+    "1,5",
+    "one point five",
+    "3/2",
+  ],
   "2.75": ["2¾", "2 3/4", "two and three quarters", "2 and three quarters"],
   "3.8": ["3.8", "3,8", "three point eight"],
   "6": ["6", "six", "half a dozen"],
@@ -26,7 +38,13 @@ const said: Readonly<Record<string, readonly string[]>> = {
   "150": ["150", "a hundred and fifty", "one fifty", "hundred and fifty"],
   "215": ["215", "two fifteen", "two hundred and fifteen", "two hundred fifteen"],
   "230": ["230", "two thirty", "two hundred thirty", "two hundred and thirty", "230.0"],
-  "325": ["325", "three twenty five", "three hundred twenty-five", "three hundred and twenty five", "three twenty-five"],
+  "325": [
+    "325",
+    "three twenty five",
+    "three hundred twenty-five",
+    "three hundred and twenty five",
+    "three twenty-five",
+  ],
   "1000": ["1000", "1,000", "a thousand", "one thousand", "ten hundred"],
   "1200": ["1200", "1,200", "twelve hundred", "one thousand two hundred", "a thousand two hundred"],
   "2500": ["2500", "2,500", "two and a half thousand", "two thousand five hundred", "2.5 thousand"],
@@ -42,8 +60,30 @@ describe.each(Object.entries(said))("%s", (value, ways) => {
 
 describe("no number", () => {
   it.each([
-    "for", "to", "too", "won", "ate", "tend", "often", "none", "tenth of", "a", "an", "and", "quarterly", "dozing",
-    "sixpence", "seventyish", "weight", "eights", "halve", "once", "-", "/", "%", "",
+    "for",
+    "to",
+    "too",
+    "won",
+    "ate",
+    "tend",
+    "often",
+    "none",
+    "tenth of",
+    "a",
+    "an",
+    "and",
+    "quarterly",
+    "dozing",
+    "sixpence",
+    "seventyish",
+    "weight",
+    "eights",
+    "halve",
+    "once",
+    "-",
+    "/",
+    "%",
+    "",
   ])('"%s"', (word) => {
     expect(wholeNumber(word)).toBeUndefined();
   });
@@ -57,7 +97,12 @@ describe("no number", () => {
   });
 
   it("keeps the thirteen apart from the thirty, the fifteen from the fifty", () => {
-    for (const [one, other] of [["thirteen", "thirty"], ["fifteen", "fifty"], ["sixteen", "sixty"], ["ninteen", "ninety"]])
+    for (const [one, other] of [
+      ["thirteen", "thirty"],
+      ["fifteen", "fifty"],
+      ["sixteen", "sixty"],
+      ["ninteen", "ninety"],
+    ])
       expect(wholeNumber(one ?? "")).not.toBe(wholeNumber(other ?? ""));
   });
 });

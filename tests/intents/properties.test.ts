@@ -17,9 +17,11 @@ function sound(reading: Reading, said: string): void {
     expect(at[1]).toBeLessThanOrEqual(length);
   }
   for (const { value, high, fraction, per } of reading.amounts)
-    for (const number of [value, high, per?.value, ...(fraction ?? [])]) if (number !== undefined) expect(Number.isFinite(number)).toBe(true);
+    for (const number of [value, high, per?.value, ...(fraction ?? [])])
+      if (number !== undefined) expect(Number.isFinite(number)).toBe(true);
   for (const { days, weekday, day, month, year, minute } of reading.whens)
-    for (const number of [days, weekday, day, month, year, minute]) if (number !== undefined) expect(Number.isFinite(number)).toBe(true);
+    for (const number of [days, weekday, day, month, year, minute])
+      if (number !== undefined) expect(Number.isFinite(number)).toBe(true);
 }
 
 /** Reads a line as the program does, down to the inputs of each question. */
@@ -29,24 +31,109 @@ function through(line: string): void {
   for (const reading of questions(said, understood)) {
     sound(reading, said);
     const found = next(reading, freshState(), names, understood);
-    if (Array.isArray(found)) for (const { inputs } of found) expect(JSON.stringify(inputs)).not.toContain("null");
+    if (Array.isArray(found))
+      for (const { inputs } of found) expect(JSON.stringify(inputs)).not.toContain("null");
   }
 }
 
 const trade = fc.constantFrom(
-  "230", "g", "1/2", "half", "a", "to", "dozen", "cups", "of", "butter", "buttercream", "ganache", "at", "3pm", "tomorrow", "10:15", "%", "-", "$", "€",
-  "macarons", "pistachio", "paste", "flavor", "rest", "x", "times", "°", "c", "hour", "30", ",", "?", "(", ")", ".", "quarter", "past", "ten", "march",
-  "how", "much", "many", "split", "timer", "set", "note", "and", "then", "plus", "two", "hundred", "third", "oz", "lb", "in", "undo", "save", "recipe",
-  "why", "minus", "between", "double", "twice", "1.250,5", "1,000", "½", "2026-03-20", "o'clock", "am", "the", "21st", "per", "kilo", "call", "bottle",
+  "230",
+  "g",
+  "1/2",
+  "half",
+  "a",
+  "to",
+  "dozen",
+  "cups",
+  "of",
+  "butter",
+  "buttercream",
+  "ganache",
+  "at",
+  "3pm",
+  "tomorrow",
+  "10:15",
+  "%",
+  "-",
+  "$",
+  "€",
+  "macarons",
+  "pistachio",
+  "paste",
+  "flavor",
+  "rest",
+  "x",
+  "times",
+  "°",
+  "c",
+  "hour",
+  "30",
+  ",",
+  "?",
+  "(",
+  ")",
+  ".",
+  "quarter",
+  "past",
+  "ten",
+  "march",
+  "how",
+  "much",
+  "many",
+  "split",
+  "timer",
+  "set",
+  "note",
+  "and",
+  "then",
+  "plus",
+  "two",
+  "hundred",
+  "third",
+  "oz",
+  "lb",
+  "in",
+  "undo",
+  "save",
+  "recipe",
+  "why",
+  "minus",
+  "between",
+  "double",
+  "twice",
+  "1.250,5",
+  "1,000",
+  "½",
+  "2026-03-20",
+  "o'clock",
+  "am",
+  "the",
+  "21st",
+  "per",
+  "kilo",
+  "call",
+  "bottle",
 );
 
 describe("any text is read", () => {
   it("made of words of the trade in any order", () => {
-    fc.assert(fc.property(fc.array(trade, { maxLength: 24 }).map((words) => words.join(" ")), through), { numRuns: 1000 });
+    fc.assert(
+      fc.property(
+        fc.array(trade, { maxLength: 24 }).map((words) => words.join(" ")),
+        through,
+      ),
+      { numRuns: 1000 },
+    );
   });
 
   it("made of words of the trade without spaces", () => {
-    fc.assert(fc.property(fc.array(trade, { maxLength: 12 }).map((words) => words.join("")), through), { numRuns: 300 });
+    fc.assert(
+      fc.property(
+        fc.array(trade, { maxLength: 12 }).map((words) => words.join("")),
+        through,
+      ),
+      { numRuns: 300 },
+    );
   });
 
   it("made of any characters of Unicode", () => {
@@ -114,9 +201,12 @@ it("no number is ever read as one with another size: digits come through as they
 
 it("the same line is read the same way twice", () => {
   fc.assert(
-    fc.property(fc.array(trade, { maxLength: 20 }).map((words) => words.join(" ")), (line) => {
-      expect(questions(line, understood)).toEqual(questions(line, understood));
-    }),
+    fc.property(
+      fc.array(trade, { maxLength: 20 }).map((words) => words.join(" ")),
+      (line) => {
+        expect(questions(line, understood)).toEqual(questions(line, understood));
+      },
+    ),
     { numRuns: 200 },
   );
 });

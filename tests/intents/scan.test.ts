@@ -48,14 +48,59 @@ describe("what is found", () => {
 
 it("loses nothing: the pieces stand in order, without overlap, inside the text", () => {
   const words = fc.constantFrom(
-    "230", "g", "1/2", "half", "and", "a", "to", "dozen", "cups", "of", "butter", "cream", "at", "3pm", "tomorrow", "10:15", "%", "-", "$", "one",
-    "macarons", "pistachio", "paste", "the", "rest", "x", "times", "°", "c", "hour", "30", ",", "?", "(", ".", "quarter", "past", "ten", "march", "8", "oz",
+    "230",
+    "g",
+    "1/2",
+    "half",
+    "and",
+    "a",
+    "to",
+    "dozen",
+    "cups",
+    "of",
+    "butter",
+    "cream",
+    "at",
+    "3pm",
+    "tomorrow",
+    "10:15",
+    "%",
+    "-",
+    "$",
+    "one",
+    "macarons",
+    "pistachio",
+    "paste",
+    "the",
+    "rest",
+    "x",
+    "times",
+    "°",
+    "c",
+    "hour",
+    "30",
+    ",",
+    "?",
+    "(",
+    ".",
+    "quarter",
+    "past",
+    "ten",
+    "march",
+    "8",
+    "oz",
   );
   fc.assert(
     fc.property(fc.array(words, { maxLength: 25 }), (said) => {
       const all = tokens(said.join(" "));
       const spans = scan(all, understood.reader.lexicon).map((item) =>
-        item.is === "thing" ? item.thing.at : item.is === "amount" ? item.amount.at : item.is === "when" ? item.when.at : item.at,
+        item.is === "thing"
+          ? item.thing.at
+          : item.is === "amount"
+            ? item.amount.at
+            : item.is === "when"
+              ? item.when.at
+              : item.at,
       );
       expect(spans[0]?.[0]).toBe(all[0]?.at[0]);
       expect(spans.at(-1)?.[1]).toBe(all.at(-1)?.at[1]);

@@ -4,7 +4,9 @@ import { dimensionOf, fillSlot, isBare, multiplied } from "../../src/intents/slo
 import { read, rounded } from "./reading.ts";
 
 const filled = (said: string, before: Record<string, unknown>, slot?: string) =>
-  Object.fromEntries(Object.entries(fillSlot(read(said), before, slot)).map(([key, value]) => [key, rounded(value as number)]));
+  Object.fromEntries(
+    Object.entries(fillSlot(read(said), before, slot)).map(([key, value]) => [key, rounded(value as number)]),
+  );
 
 describe("the kind of an input is in its name", () => {
   it.each([
@@ -70,13 +72,29 @@ describe("no bare amount", () => {
 });
 
 it.each([
-  "230", "no, 250 g", "and for 300?", "white", "about 24", "just 230 g please", "make that 36", "in grams", "ok 4 cm", "dark", "300 instead",
+  "230",
+  "no, 250 g",
+  "and for 300?",
+  "white",
+  "about 24",
+  "just 230 g please",
+  "make that 36",
+  "in grams",
+  "ok 4 cm",
+  "dark",
+  "300 instead",
 ])('"%s" is bare', (said) => {
   expect(isBare(read(said))).toBe(true);
 });
 
 it.each([
-  "", "thanks", "what about it", "set a timer for 12 min", "how much flavor for 230 g buttercream", "my 24 macarons cracked", "100 whites 130 almond 130 sugar 100 caster",
+  "",
+  "thanks",
+  "what about it",
+  "set a timer for 12 min",
+  "how much flavor for 230 g buttercream",
+  "my 24 macarons cracked",
+  "100 whites 130 almond 130 sugar 100 caster",
 ])('"%s" is not bare', (said) => {
   expect(isBare(read(said))).toBe(false);
 });

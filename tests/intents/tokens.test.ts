@@ -30,11 +30,15 @@ describe("digits", () => {
 
   it("reads back every number that is written out, with a point or with a comma", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 99_999 }), fc.integer({ min: 1, max: 99 }), (whole, hundredths) => {
-        const part = String(hundredths).padStart(2, "0");
-        expect(decimal(`${whole}.${part}`)).toBeCloseTo(whole + hundredths / 100, 9);
-        expect(decimal(`${whole},${part}`)).toBeCloseTo(whole + hundredths / 100, 9);
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 99_999 }),
+        fc.integer({ min: 1, max: 99 }),
+        (whole, hundredths) => {
+          const part = String(hundredths).padStart(2, "0");
+          expect(decimal(`${whole}.${part}`)).toBeCloseTo(whole + hundredths / 100, 9);
+          expect(decimal(`${whole},${part}`)).toBeCloseTo(whole + hundredths / 100, 9);
+        },
+      ),
     );
   });
 

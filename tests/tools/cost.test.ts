@@ -192,6 +192,24 @@ describe("currency", () => {
   });
 });
 
+describe("said loosely", () => {
+  test.each([
+    ["cost 7 sell 20 margin", "margin", 65],
+    ["how much profit at 24 dollars if it costs me 9", "margin", 62.5],
+    ["what to charge, cost $9, margin 55", "price", 20],
+    [
+      "ingredients are six dollars fifty and the box is one dollar fifty, whats the price for half margin",
+      "price",
+      16,
+    ],
+    ["labor 1.5 hours at 20 dollars and ingredients 13 dollars, total cost", "cost", 43],
+    ["price per macaron if 36 cost me $27", "cost per macaron", 0.75],
+    ["ingredients $15, packaging $4, labor $30, sell at 3 times cost", "price", 147],
+  ])("%s", async (line, name, amount) => {
+    expect(value(await baker().one(line), name)).toBeCloseTo(amount, 9);
+  });
+});
+
 describe("what can't be", () => {
   test.each([100, 110, 400])("a margin of %s %%", (margin_percent) => {
     const said = say({ cost: 12, margin_percent });

@@ -2,13 +2,21 @@
 import ICAL from "ical.js";
 import { describe, expect, test } from "vitest";
 import { calendarOf } from "../../src/tools/day/calendar.ts";
-import { type DayPlan, planDay, usualFillings, usualSettings, wallSeconds, wallText } from "../../src/tools/day-plan/index.ts";
+import {
+  type DayPlan,
+  planDay,
+  usualFillings,
+  usualSettings,
+  wallSeconds,
+  wallText,
+} from "../../src/tools/day-plan/index.ts";
 import { baker } from "../support/ask.ts";
 
 const now_ms = Date.UTC(2026, 2, 14, 9, 30);
 
 /** Signs that have to be escaped, letters of several octets, and more than 75 octets in a line. */
-const awkward = "Crème pâtissière; with “rum”, raisins \\ and\na second line, long enough that 日本の抹茶 has to be folded somewhere inside";
+const awkward =
+  "Crème pâtissière; with “rum”, raisins \\ and\na second line, long enough that 日本の抹茶 has to be folded somewhere inside";
 
 function planOf(filling = usualFillings): DayPlan {
   const plan = planDay({
@@ -42,7 +50,9 @@ describe("what is in it", () => {
   test("every event has a UID of its own, the same whenever it is written", () => {
     const uids = events(text).map((each) => each.getFirstPropertyValue("uid"));
     expect(new Set(uids).size).toBe(plain.steps.length);
-    expect(events(calendarOf(plain, now_ms + 5_000)).map((each) => each.getFirstPropertyValue("uid"))).toEqual(uids);
+    expect(
+      events(calendarOf(plain, now_ms + 5_000)).map((each) => each.getFirstPropertyValue("uid")),
+    ).toEqual(uids);
   });
 
   test("DTSTAMP is the moment it was written, in UTC", () => {
@@ -70,7 +80,7 @@ describe("what is in it", () => {
       for (const name of ["dtstart", "dtend"]) {
         const property = each.getFirstProperty(name);
         expect(property?.getParameter("tzid")).toBeUndefined();
-        expect((property?.getFirstValue() as ICAL.Time).zone).toBe(ICAL.Timezone.localTimezone);
+        expect((property?.getFirstValue() as ICAL.Time | undefined)?.zone).toBe(ICAL.Timezone.localTimezone);
       }
     expect(parsed(text).getAllSubcomponents("vtimezone")).toEqual([]);
     expect(text).toMatch(/^DTSTART:20260314T113700\r$/m);
@@ -109,7 +119,9 @@ describe("how it is written", () => {
 
   test("backslash, semicolon, comma and line break are escaped", () => {
     const whole = oddText.replaceAll("\r\n ", "");
-    expect(whole).toContain("SUMMARY:Crème pâtissière\\; with “rum”\\, raisins \\\\ and\\na second line\\, long");
+    expect(whole).toContain(
+      "SUMMARY:Crème pâtissière\\; with “rum”\\, raisins \\\\ and\\na second line\\, long",
+    );
   });
 });
 
@@ -122,6 +134,8 @@ describe("asked for", () => {
     expect(chat.files.map((each) => each.name)).toEqual(["bake-2026-03-14.ics"]);
     const written = chat.files[0]?.text ?? "";
     expect(events(written)).toHaveLength(plan.steps?.length ?? 0);
-    expect(events(written).map((each) => new ICAL.Event(each).startDate.toString())).toEqual(plan.steps?.map((each) => each.start));
+    expect(events(written).map((each) => new ICAL.Event(each).startDate.toString())).toEqual(
+      plan.steps?.map((each) => each.start),
+    );
   });
 });

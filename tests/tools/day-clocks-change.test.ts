@@ -10,7 +10,25 @@ afterAll(() => {
 });
 
 /** The steps of 24 for 15:00 the next day, worked by hand in day.test.ts. */
-const wall = ["11:37", "11:57", "12:22", "12:32", "12:37", "12:47", "12:57", "13:02", "13:17", "13:17", "13:32", "13:32", "13:32", "14:02", "14:10", "14:10", "14:30"];
+const wall = [
+  "11:37",
+  "11:57",
+  "12:22",
+  "12:32",
+  "12:37",
+  "12:47",
+  "12:57",
+  "13:02",
+  "13:17",
+  "13:17",
+  "13:32",
+  "13:32",
+  "13:32",
+  "14:02",
+  "14:10",
+  "14:10",
+  "14:30",
+];
 
 describe.each([
   // the clocks go forward on Sunday 8 March 2026 in New York, on 29 March in Paris; back on 1 November and 25 October
@@ -43,7 +61,18 @@ describe.each([
     const { chat } = await start();
     await chat.one("put the steps on timers");
     const rings = chat.record().timers.map((each) => new Date(each.due_ms));
-    expect(rings.map((each) => each.toTimeString().slice(0, 5))).toEqual(["11:37", "11:57", "12:22", "12:37", "12:57", "13:02", "13:17", "13:32", "14:02", "14:10"]);
+    expect(rings.map((each) => each.toTimeString().slice(0, 5))).toEqual([
+      "11:37",
+      "11:57",
+      "12:22",
+      "12:37",
+      "12:57",
+      "13:02",
+      "13:17",
+      "13:32",
+      "14:02",
+      "14:10",
+    ]);
     expect(rings.at(-1)?.getDate()).toBe(Number(second.slice(8)));
   });
 

@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
 import { type Baker, baker } from "../support/ask.ts";
 
-const at = ({ steps = [] }: Answer, name: string) => steps.find((each) => each.name === name)?.start.slice(11, 16);
+const at = ({ steps = [] }: Answer, name: string) =>
+  steps.find((each) => each.name === name)?.start.slice(11, 16);
 
 /** 24 for tomorrow 15:00: weigh 11:37, meringue 11:57, pipe 12:22 and 12:37, ganache 12:57, bakes 13:02 and 13:17. */
 async function planned(): Promise<Baker> {
@@ -41,10 +42,20 @@ describe("on timers", () => {
   test("one at the start of each step that wants hands or the oven, at its clock time", async () => {
     const chat = await planned();
     expect((await chat.one("put the steps on timers")).items).toHaveLength(10);
-    const timers = chat.record().timers.map((each) => `${new Date(each.due_ms).toTimeString().slice(0, 5)} ${each.label}`);
+    const timers = chat
+      .record()
+      .timers.map((each) => `${new Date(each.due_ms).toTimeString().slice(0, 5)} ${each.label}`);
     expect(timers).toEqual([
-      "11:37 Weigh and sift", "11:57 Meringue and macaronage", "12:22 Pipe tray 1", "12:37 Pipe tray 2", "12:57 Ganache",
-      "13:02 Bake tray 1", "13:17 Bake tray 2", "13:32 Buttercream", "14:02 Fill", "14:10 Box and label",
+      "11:37 Weigh and sift",
+      "11:57 Meringue and macaronage",
+      "12:22 Pipe tray 1",
+      "12:37 Pipe tray 2",
+      "12:57 Ganache",
+      "13:02 Bake tray 1",
+      "13:17 Bake tray 2",
+      "13:32 Buttercream",
+      "14:02 Fill",
+      "14:10 Box and label",
     ]);
   });
 
@@ -60,7 +71,11 @@ describe("on timers", () => {
     chat.setClock("2026-03-14T13:00:00");
     await chat.one("put the steps on timers");
     expect(chat.record().timers.map((each) => each.label)).toEqual([
-      "Bake tray 1", "Bake tray 2", "Buttercream", "Fill", "Box and label",
+      "Bake tray 1",
+      "Bake tray 2",
+      "Buttercream",
+      "Fill",
+      "Box and label",
     ]);
   });
 });
@@ -75,7 +90,7 @@ describe("in the middle of the bake", () => {
     expect(said.headline).toMatch(/Now: .*Ganache.*Next at 13:02: Bake tray 1/);
   });
 
-  test("the next day \"tomorrow\" isn't counted again", async () => {
+  test('the next day "tomorrow" isn\'t counted again', async () => {
     const chat = await planned();
     chat.setClock("2026-03-15T14:00:00");
     expect((await chat.one("whats next")).headline).toMatch(/Next at 14:10: Box and label/);

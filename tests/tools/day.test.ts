@@ -39,7 +39,14 @@ describe("worked back", () => {
     expect(said.rule?.basis).toBe("from memory");
     expect(said.headline).toMatch(/Start 11:37 for 24 macarons, 2 trays/);
     expect(said.steps?.filter((each) => each.hands).map((each) => each.name)).toEqual([
-      "Weigh and sift", "Meringue and macaronage", "Pipe tray 1", "Pipe tray 2", "Ganache", "Buttercream", "Fill", "Box and label",
+      "Weigh and sift",
+      "Meringue and macaronage",
+      "Pipe tray 1",
+      "Pipe tray 2",
+      "Ganache",
+      "Buttercream",
+      "Fill",
+      "Box and label",
     ]);
   });
 
@@ -63,7 +70,9 @@ describe("worked back", () => {
   // 22 x 12 / 10 = 26.4, 27 shells, 1 tray; due Friday 20 March 18:00: mature from 17:10 on the 19th, fill 12 x 20 s =
   // 4 min 17:06, cool 16:36, bake 16:21, rest 15:51, pipe 15:41, meringue 15:16, weigh 14:56
   test("a weekday", async () => {
-    expect(starts(await baker().one("12 macarons for friday 6 pm, when do I start"))).toBe("2026-03-19T14:56:00");
+    expect(starts(await baker().one("12 macarons for friday 6 pm, when do I start"))).toBe(
+      "2026-03-19T14:56:00",
+    );
   });
 });
 
@@ -78,11 +87,35 @@ describe("what the bench is set to", () => {
     expect(said.rule?.basis).toBe("your bench");
   });
 
+  // 15: 33 shells with a tenth to spare are 2 trays of 30, 30 shells without spares 1
+  test("spares and trays are the bench's too", () => {
+    const due = { days: 1, minute: 900, half: "pm" };
+    expect(answer(day, { macarons: 15, due }).headline).toMatch(/2 trays/);
+    const own = answer(day, { macarons: 15, due }, { bench: { spare_percent: 0 } });
+    expect(own.headline).toMatch(/1 tray,/);
+    expect(own.assumed?.join()).not.toMatch(/spare/);
+    expect(own.rule?.basis).toBe("your bench");
+  });
+
+  test("the rule says the lengths it goes by, the baker's own among them", () => {
+    const due = { days: 3, minute: 900, half: "pm" };
+    expect(answer(day, { macarons: 24, due }).rule?.text).toMatch(
+      /rest 30, bake 15 a tray one after another.*22:00 and 7:00/,
+    );
+    const own = answer(
+      day,
+      { macarons: 24, due },
+      { bench: { rest_min: 45, bake_min: 12, trays_at_once: 2, wake_min: 360 } },
+    );
+    expect(own.rule?.text).toMatch(/rest 45, bake 12 a tray 2 at a time.*22:00 and 6:00/);
+  });
+
   test("nobody works before she is awake", () => {
     const due = { days: 3, minute: 540, half: "am" };
     const early = answer(day, { macarons: 24, due });
     const late = answer(day, { macarons: 24, due }, { bench: { wake_min: 540 } });
-    const boxed = (said: typeof early) => said.steps?.find((each) => each.name === "Box and label")?.end.slice(5, 16);
+    const boxed = (said: typeof early) =>
+      said.steps?.find((each) => each.name === "Box and label")?.end.slice(5, 16);
     // the usual hours: boxed 8:10 to 8:30; awake from 9:00: the evening before, by 22:00
     expect(boxed(early)).toBe("03-17T08:30");
     expect(boxed(late)).toBe("03-16T22:00");
@@ -100,15 +133,26 @@ describe("what can't be", () => {
     expect(said.steps ?? []).toEqual([]);
   });
 
-  test.each(["24 macarons for today at 8 am", "24 macarons for this morning at 9", "24 macarons for march 10 at 3 pm"])(
-    "%s has passed",
-    async (line) => {
-      expect((await baker().one(line)).status).toBe("impossible");
-    },
-  );
+  test.each([
+    "24 macarons for today at 8 am",
+    "24 macarons for this morning at 9",
+    "24 macarons for march 10 at 3 pm",
+  ])("%s has passed", async (line) => {
+    expect((await baker().one(line)).status).toBe("impossible");
+  });
 
   test.each(["0 macarons for tomorrow 3pm", "-5 macarons for tomorrow 3pm"])("%s", async (line) => {
     expect((await baker().one(line)).status).toBe("impossible");
+  });
+
+  test("more than a day can hold is said to be so, and is no error", async () => {
+    expect(await baker().one("24000 macarons for friday 3pm")).toMatchObject({
+      tool: "day",
+      status: "impossible",
+    });
+    // at 15 cm a tray holds 2: 22 x 9000 / 10 = 19800 shells on 9900 trays
+    const due = { days: 6, minute: 900, half: "pm" };
+    expect(answer(day, { macarons: 9000, diameter_mm: 150, due }).headline).toMatch(/9900 trays/);
   });
 
   test("steps on timers without a plan", async () => {
@@ -125,7 +169,10 @@ describe("what is asked back", () => {
 
   test("at what time, when only the day was said", async () => {
     const chat = baker();
-    expect(await chat.one("24 macarons for tomorrow, when do I start")).toMatchObject({ tool: "day", status: "asking" });
+    expect(await chat.one("24 macarons for tomorrow, when do I start")).toMatchObject({
+      tool: "day",
+      status: "asking",
+    });
     expect(starts(await chat.one("3 pm"))).toBe("2026-03-14T11:37:00");
   });
 });
@@ -137,7 +184,9 @@ describe("boxes", () => {
   });
 
   test("boxes with a number of macarons beside them: the macarons count", async () => {
-    expect((await baker().one("6 boxes, 72 macarons in all, by friday 5 pm")).headline).toMatch(/for 72 macarons/);
+    expect((await baker().one("6 boxes, 72 macarons in all, by friday 5 pm")).headline).toMatch(
+      /for 72 macarons/,
+    );
   });
 
   test("boxes of nobody knows how many: asked for, never taken for macarons", async () => {

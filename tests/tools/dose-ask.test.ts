@@ -58,7 +58,9 @@ describe("the row that a word means, on 200 g", () => {
   });
 
   test("a bare taste is said to be taken for a concentrated flavor; a named one isn't", async () => {
-    expect((await one("how much pistachio for 200 g buttercream")).assumed?.join()).toMatch(/concentrated flavor/);
+    expect((await one("how much pistachio for 200 g buttercream")).assumed?.join()).toMatch(
+      /concentrated flavor/,
+    );
     expect((await one("how much vanilla extract for 200 g buttercream")).assumed ?? []).toEqual([]);
   });
 });
@@ -81,7 +83,9 @@ describe("what is the base", () => {
 
   // 6 / 5 % = 120, 6 / 3 % = 200
   test("backward: the base that a weight of flavor serves", async () => {
-    expect(range(await one("6 g lemon flavor, how much buttercream does that do"), "base")).toEqual([120, 200]);
+    expect(range(await one("6 g lemon flavor, how much buttercream does that do"), "base")).toEqual([
+      120, 200,
+    ]);
   });
 });
 
@@ -115,7 +119,10 @@ describe("spoons, drops and cups", () => {
 
 describe("no guessing", () => {
   test("400 % is impossible", async () => {
-    expect(await one("400 % flavor in 200 g buttercream")).toMatchObject({ tool: "dose", status: "impossible" });
+    expect(await one("400 % flavor in 200 g buttercream")).toMatchObject({
+      tool: "dose",
+      status: "impossible",
+    });
   });
 
   test("cocoa powder in ganache has no rule and no figure", async () => {

@@ -46,14 +46,19 @@ test("the same holds for a percentage that is said, of the base or of the finish
 
 test("what is added to an overdosed bowl brings it exactly to the top and to the middle", () => {
   fc.assert(
-    fc.property(cell, grams, fc.double({ min: 1.01, max: 30, noNaN: true }), ({ dose: row, base, low, high }, base_g, times) => {
-      const flavor_g = (base_g * high * times) / 100;
-      const said = answer(dose, { dose: row, base, base_g, flavor_g, want: "mend" });
-      const [least, most] = range(said, "add base");
-      expect(least).toBeGreaterThan(0);
-      near((flavor_g / (base_g + least)) * 100, high);
-      near((flavor_g / (base_g + most)) * 100, (low + high) / 2);
-    }),
+    fc.property(
+      cell,
+      grams,
+      fc.double({ min: 1.01, max: 30, noNaN: true }),
+      ({ dose: row, base, low, high }, base_g, times) => {
+        const flavor_g = (base_g * high * times) / 100;
+        const said = answer(dose, { dose: row, base, base_g, flavor_g, want: "mend" });
+        const [least, most] = range(said, "add base");
+        expect(least).toBeGreaterThan(0);
+        near((flavor_g / (base_g + least)) * 100, high);
+        near((flavor_g / (base_g + most)) * 100, (low + high) / 2);
+      },
+    ),
   );
 });
 
@@ -61,7 +66,9 @@ test("exactly on either edge is within, a thousandth beyond it isn't", () => {
   fc.assert(
     fc.property(cell, grams, ({ dose: row, base, low, high }, base_g) => {
       const verdict = (share: number) =>
-        /: (under|within|over) the/.exec(answer(dose, { dose: row, base, base_g, flavor_g: (base_g * share) / 100 }).headline)?.[1];
+        /: (under|within|over) the/.exec(
+          answer(dose, { dose: row, base, base_g, flavor_g: (base_g * share) / 100 }).headline,
+        )?.[1];
       expect([low, high].map(verdict)).toEqual(["within", "within"]);
       expect([low * 0.999, high * 1.001].map(verdict)).toEqual(["under", "over"]);
     }),

@@ -87,12 +87,16 @@ describe("which column a mix takes", () => {
   );
 
   test("a filling of no named kind says that it is taken for a buttercream", () => {
-    expect(answer(dose, { dose: "flavor", base: "filling", base_g: 200 }).assumed?.join()).toMatch(/buttercream/);
+    expect(answer(dose, { dose: "flavor", base: "filling", base_g: 200 }).assumed?.join()).toMatch(
+      /buttercream/,
+    );
     expect(answer(dose, { dose: "flavor", base: "buttercream", base_g: 200 }).assumed ?? []).toEqual([]);
   });
 
   test("super strength oil and reduced purée are said to be assumed", () => {
-    expect(answer(dose, { dose: "oil", base: "ganache", base_g: 200 }).assumed?.join()).toMatch(/super strength/);
+    expect(answer(dose, { dose: "oil", base: "ganache", base_g: 200 }).assumed?.join()).toMatch(
+      /super strength/,
+    );
     expect(answer(dose, { dose: "purée", base: "ganache", base_g: 200 }).assumed?.join()).toMatch(/reduced/);
   });
 });

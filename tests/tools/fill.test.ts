@@ -55,7 +55,10 @@ describe("backward", () => {
 });
 
 describe("laws", () => {
-  const order = fc.record({ macarons: fc.integer({ min: 2, max: 3000 }), diameter_mm: fc.integer({ min: 10, max: 150 }) });
+  const order = fc.record({
+    macarons: fc.integer({ min: 2, max: 3000 }),
+    diameter_mm: fc.integer({ min: 10, max: 150 }),
+  });
 
   test("ring and center always make the whole", () => {
     fc.assert(
@@ -87,13 +90,18 @@ describe("as it is asked", () => {
 
   // 48 x 0.42 x 4^2 / 0.92 = 350.60870; x 0.6 = 210.36522
   test("ring and center of 4 cm macarons", async () => {
-    const said = await baker().one("48 macarons of 4 cm with a lemon curd center and a buttercream ring, how much of each");
+    const said = await baker().one(
+      "48 macarons of 4 cm with a lemon curd center and a buttercream ring, how much of each",
+    );
     expect(value(said, "ring")).toBeCloseTo(210.36522, 5);
   });
 
-  test.each(["filling for 0 macarons", "how much filling for -4 macarons"])("%s: impossible", async (line) => {
-    const said = await baker().one(line);
-    expect(said.status).toBe("impossible");
-    expect(said.figures ?? []).toEqual([]);
-  });
+  test.each(["filling for 0 macarons", "how much filling for -4 macarons"])(
+    "%s: impossible",
+    async (line) => {
+      const said = await baker().one(line);
+      expect(said.status).toBe("impossible");
+      expect(said.figures ?? []).toEqual([]);
+    },
+  );
 });

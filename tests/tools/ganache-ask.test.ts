@@ -17,7 +17,10 @@ test("grams said of the ganache are its total", async () => {
 
 // NIST SP 811: 8 oz = 226.796185 g; milk for piping is 2 : 1, so 113.3980925 g cream
 test("ounces of chocolate", async () => {
-  expect(value(await one("8 oz milk chocolate, how much cream for piping"), "cream")).toBeCloseTo(113.3980925, 7);
+  expect(value(await one("8 oz milk chocolate, how much cream for piping"), "cream")).toBeCloseTo(
+    113.3980925,
+    7,
+  );
 });
 
 // USDA SR28 WEIGHT 01053: a cup of heavy cream, fluid, 238 g; half of it 119 g; dark for piping 119 x 1.25 = 148.75
@@ -29,7 +32,10 @@ test("half a cup of cream is weighed by its portion row, and that is said", asyn
 
 test("without the kind of chocolate it asks, and the next turn may be just that", async () => {
   const chat = baker();
-  expect(await chat.one("how much cream for 300 g chocolate")).toMatchObject({ tool: "ganache", status: "asking" });
+  expect(await chat.one("how much cream for 300 g chocolate")).toMatchObject({
+    tool: "ganache",
+    status: "asking",
+  });
   // 300 / 2 = 150
   expect(value(await chat.one("milk"), "cream")).toBeCloseTo(150, 9);
 });
@@ -54,7 +60,9 @@ test("water activity", async () => {
 
 // USDA SR26 19904, 70-85 %: (23.99 + 2.79) / 2 = 13.39 % sugar
 test("a cacao percentage picks the chocolate's row", async () => {
-  expect(value(await one("water activity of 100 g 70 % dark chocolate and 100 g cream"), "sugar")).toBeCloseTo(13.39, 9);
+  expect(
+    value(await one("water activity of 100 g 70 % dark chocolate and 100 g cream"), "sugar"),
+  ).toBeCloseTo(13.39, 9);
 });
 
 // 300 g of it on the table: dark for piping, 3-4 % of 300 = 9 to 12; common practice

@@ -40,15 +40,27 @@ test("the default lies in the range, and the range's ends are the row's ratios",
 
 test("what is added to a loose or stiff one reaches the ratio exactly", () => {
   fc.assert(
-    fc.property(kind, grams, fc.double({ min: 1.01, max: 5, noNaN: true }), fc.boolean(), (which, cream_g, off, loose) => {
-      const { ratio } = ratios[which.chocolate][which.use];
-      const chocolate_g = loose ? (cream_g * ratio) / off : cream_g * ratio * off;
-      const said = answer(ganache, { ...which, chocolate_g, cream_g, want: "mend", fault: loose ? "loose" : "stiff" });
-      const added = value(said, loose ? "add chocolate" : "add cream");
-      expect(added).toBeGreaterThan(0);
-      near(loose ? (chocolate_g + added) / cream_g : chocolate_g / (cream_g + added), ratio);
-      near(value(said, "total"), chocolate_g + cream_g + added);
-    }),
+    fc.property(
+      kind,
+      grams,
+      fc.double({ min: 1.01, max: 5, noNaN: true }),
+      fc.boolean(),
+      (which, cream_g, off, loose) => {
+        const { ratio } = ratios[which.chocolate][which.use];
+        const chocolate_g = loose ? (cream_g * ratio) / off : cream_g * ratio * off;
+        const said = answer(ganache, {
+          ...which,
+          chocolate_g,
+          cream_g,
+          want: "mend",
+          fault: loose ? "loose" : "stiff",
+        });
+        const added = value(said, loose ? "add chocolate" : "add cream");
+        expect(added).toBeGreaterThan(0);
+        near(loose ? (chocolate_g + added) / cream_g : chocolate_g / (cream_g + added), ratio);
+        near(value(said, "total"), chocolate_g + cream_g + added);
+      },
+    ),
   );
 });
 

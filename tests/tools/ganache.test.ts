@@ -21,7 +21,9 @@ describe("the table of ratios, chocolate : cream by weight", () => {
     ["white", "firm", 3.5, 3, 4],
   ] as const)("%s, %s: %d (%d-%d)", (chocolate, use, ratio, low, high) => {
     expect(ratios[chocolate][use]).toMatchObject({ ratio, low, high, basis: "common practice" });
-    expect(say({ chocolate, use, cream_g: 100 }).rule?.text).toContain(`${ratio} : 1 for ${use} (${low}-${high} : 1)`);
+    expect(say({ chocolate, use, cream_g: 100 }).rule?.text).toContain(
+      `${ratio} : 1 for ${use} (${low}-${high} : 1)`,
+    );
   });
 
   // McGee, On Food and Cooking, 2004: dark soft about 1:1, firm about 2:1
@@ -55,7 +57,13 @@ describe("build", () => {
   // chocolate = 120 x 2 = 240, from 120 x 1.75 = 210 to 120 x 2.25 = 270
   test("from the cream", () => {
     const said = say({ chocolate: "white", use: "loose", cream_g: 120 });
-    expect(figure(said, "chocolate")).toEqual({ name: "chocolate", value: 240, low: 210, high: 270, unit: "g" });
+    expect(figure(said, "chocolate")).toEqual({
+      name: "chocolate",
+      value: 240,
+      low: 210,
+      high: 270,
+      unit: "g",
+    });
   });
 
   // cream = 450 / (2 + 1) = 150, chocolate 300; range of cream 450 / 3.25 = 138.4615 to 450 / 2.75 = 163.6364
@@ -126,57 +134,6 @@ describe("check: the use whose default is nearest by the logarithm", () => {
   ])("%s, the square root of %d: a tie names both", (chocolate, square, both) => {
     const said = say({ chocolate, chocolate_g: 100 * Math.sqrt(square), cream_g: 100 });
     for (const use of both) expect(said.headline).toContain(use);
-  });
-});
-
-describe("mend", () => {
-  // ratio x cream - chocolate = 2 x 150 - 200 = 100
-  test("too loose: chocolate to add", () => {
-    const said = say({ chocolate: "milk", chocolate_g: 200, cream_g: 150, want: "mend", fault: "loose" });
-    expect(value(said, "add chocolate")).toBeCloseTo(100, 12);
-    expect(value(said, "total")).toBeCloseTo(450, 12);
-  });
-
-  // chocolate / ratio - cream, for piping when no use is said: 300 / 1.25 - 150 = 90
-  test("too stiff: cream to add, for piping when no use is said", () => {
-    const said = say({ chocolate: "dark", chocolate_g: 300, cream_g: 150, want: "mend", fault: "stiff" });
-    expect(value(said, "add cream")).toBeCloseTo(90, 12);
-    expect(said.assumed?.join()).toMatch(/piping/);
-  });
-
-  // for loose the ratio is 1: 300 / 1 - 150 = 150
-  test("too stiff for a drip: cream to add for that", () => {
-    const said = say({ chocolate: "dark", use: "loose", chocolate_g: 300, cream_g: 150, want: "mend", fault: "stiff" });
-    expect(value(said, "add cream")).toBeCloseTo(150, 12);
-  });
-
-  test.each([
-    // 1.25 x 200 - 300 = -50; 1.25 x 200 - 250 = 0: not above zero
-    ["loose", 300, 200, /chill|cool|fridge/],
-    ["loose", 250, 200, /chill|cool|fridge/],
-    // 200 / 1.25 - 200 = -40
-    ["stiff", 200, 200, /warm/],
-  ])("too %s at %d : %d is not the ratio's fault: no figure", (fault, chocolate_g, cream_g, advice) => {
-    const said = say({ chocolate: "dark", chocolate_g, cream_g, want: "mend", fault });
-    expect(said.status).toBe("answered");
-    expect(said.figures ?? []).toEqual([]);
-    expect(said.headline).toMatch(/isn't the cause/);
-    expect(said.headline).toMatch(advice);
-  });
-
-  // 300 x 2 % = 6, x 10 % = 30; from memory
-  test("split: warmed to 32-40 °C, 2 % at a time, 10 % at most", () => {
-    const said = say({ total_g: 300, want: "split" });
-    expect(value(said, "at a time")).toBe(6);
-    expect(value(said, "at most")).toBe(30);
-    expect(said.headline).toMatch(/32-40 °C/);
-    expect(said.rule?.basis).toBe("from memory");
-    expect(said.cautions?.join()).toMatch(/baked/);
-  });
-
-  test("split, with chocolate and cream known: of both together", () => {
-    // (200 + 100) x 2 % = 6
-    expect(value(say({ chocolate_g: 200, cream_g: 100, want: "split" }), "at a time")).toBe(6);
   });
 });
 

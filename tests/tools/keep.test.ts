@@ -190,6 +190,33 @@ describe("cold, frozen, raw", () => {
     expect(said.rule?.source).toContain("1-201.10");
   });
 
+  // Norrish on USDA composition: 2:1 white about 0.85, on the line; 1:1 dark about 0.96
+  test("what it is made of comes with an estimate, and is kept cold either way", async () => {
+    const white = await baker().one(
+      "can a ganache of 200 g white chocolate and 100 g cream stay at room temperature",
+    );
+    expect(white.tool).toBe("keep");
+    expect(value(white, "out of the fridge")).toBe(2);
+    expect(value(white, "aw")).toBeCloseTo(0.85, 2);
+    expect(white.headline).toContain("on the published line");
+    const dark = answer(keep, {
+      about: "outside",
+      lines: [
+        { name: "dark chocolate", grams: 100 },
+        { name: "cream", grams: 100 },
+      ],
+    });
+    expect(value(dark, "aw")).toBeCloseTo(0.96, 2);
+    expect(dark.headline).toContain("above both published lines");
+  });
+
+  test("took them out of the freezer: it asks when they were made before it counts", async () => {
+    expect(await baker().one("took them out of the freezer this morning how long do i have")).toMatchObject({
+      tool: "keep",
+      status: "asking",
+    });
+  });
+
   test("no rule, no figure: shells without filling, freezing twice", () => {
     for (const about of ["shells", "again"]) {
       const said = answer(keep, { about });

@@ -118,6 +118,7 @@ describe("from a description", () => {
     ],
     ["allergens for coconut macarons with dark chocolate ganache", ["almond", "egg", "milk"]],
     ["allergens in peanut butter macarons with buttercream", ["almond", "egg", "milk", "peanut"]],
+    ["what do i put on the label as allergens for hazelnut praline ones", ["almond", "egg", "hazelnut"]],
     ["which allergens are in walnut macarons with caramel ganache", ["almond", "egg", "milk", "walnut"]],
   ])("%s", async (line, list) => {
     const said = await baker().one(line);

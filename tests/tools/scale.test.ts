@@ -8,7 +8,10 @@ import { answer, names, value } from "../support/world.ts";
 const say = (inputs: Record<string, unknown>, more: Partial<World> = {}) => answer(scale, inputs, more);
 const weights = (said: Outcome, ...of: string[]) => of.map((name) => value(said, name));
 const house = ["whites", "almond flour", "powdered sugar", "granulated sugar"];
-const near = (got: number[], want: number[]) => got.forEach((each, at) => { expect(each).toBeCloseTo(want[at] ?? Number.NaN, 9); });
+const near = (got: number[], want: number[]) =>
+  got.forEach((each, at) => {
+    expect(each).toBeCloseTo(want[at] ?? Number.NaN, 9);
+  });
 
 describe("published worked examples", () => {
   // Gisslen, Professional Baking: from a yield of 8 to one of 18, 18 / 8 = 2.25
@@ -77,7 +80,7 @@ describe("by what is at hand", () => {
     expect(names(said)).not.toContain("almond flour left");
   });
 
-  test("\"sugar\" is the recipe's granulated one", () => {
+  test('"sugar" is the recipe\'s granulated one', () => {
     expect(value(say({ have: [{ name: "sugar", grams: 50 }] }), "whites")).toBeCloseTo(50, 9);
   });
 
@@ -121,7 +124,16 @@ describe("by factor, weight and count", () => {
 });
 
 describe("the baker's own recipe", () => {
-  const formulas = [{ id: 1, name: "Sunday", lines: [{ name: "whites", grams: 80 }, { name: "almond flour", grams: 100 }] }];
+  const formulas = [
+    {
+      id: 1,
+      name: "Sunday",
+      lines: [
+        { name: "whites", grams: 80 },
+        { name: "almond flour", grams: 100 },
+      ],
+    },
+  ];
 
   test("goes before the house formula, by its name in any case", () => {
     // 120 / 80 = 1.5
@@ -137,23 +149,33 @@ describe("the baker's own recipe", () => {
 
 describe("what is missing and what can't be", () => {
   test("a recipe without a size: asks", () => {
-    expect(say({ lines: [{ name: "butter", grams: 100 }] })).toMatchObject({ status: "asking", slot: "factor" });
+    expect(say({ lines: [{ name: "butter", grams: 100 }] })).toMatchObject({
+      status: "asking",
+      slot: "factor",
+    });
   });
 
-  test.each([{ factor: 0 }, { factor: -2 }, { total_g: 0 }, { whites_count: 0 }, { macarons: 0 }, { have: [{ name: "whites", grams: -1 }] }])(
-    "%o is impossible",
-    (inputs) => {
-      const said = say(inputs);
-      expect(said.status).toBe("impossible");
-      expect(said.figures ?? []).toEqual([]);
-    },
-  );
+  test.each([
+    { factor: 0 },
+    { factor: -2 },
+    { total_g: 0 },
+    { whites_count: 0 },
+    { macarons: 0 },
+    { have: [{ name: "whites", grams: -1 }] },
+  ])("%o is impossible", (inputs) => {
+    const said = say(inputs);
+    expect(said.status).toBe("impossible");
+    expect(said.figures ?? []).toEqual([]);
+  });
 });
 
 describe("as it is asked", () => {
   // 2 x 33 = 66 g; 66 x 1.3 = 85.8
   test("two egg whites, how much almond flour", async () => {
-    expect(value(await baker().one("two egg whites, how much almond flour"), "almond flour")).toBeCloseTo(85.8, 9);
+    expect(value(await baker().one("two egg whites, how much almond flour"), "almond flour")).toBeCloseTo(
+      85.8,
+      9,
+    );
   });
 
   // 1.5 times
@@ -164,7 +186,9 @@ describe("as it is asked", () => {
 
   // 105/135/135/90 by 70 / 105
   test("a recipe and what there is of one line", async () => {
-    const said = await baker().one("recipe says 105 whites 135 almond 135 powdered 90 sugar but I only have 70 g whites");
+    const said = await baker().one(
+      "recipe says 105 whites 135 almond 135 powdered 90 sugar but I only have 70 g whites",
+    );
     expect(value(said, "almond flour")).toBeCloseTo(90, 9);
   });
 });

@@ -108,6 +108,13 @@ describe("stock", () => {
     );
   });
 
+  test("a statement tells what is there, and says what was", async () => {
+    const { one } = baker({ record: { stock } });
+    const said = await one("pantry: 300 g almond flour");
+    expect(value(said, "almond flour")).toBe(300);
+    expect(said.headline).toContain("it was 500 g");
+  });
+
   test("two bags of 500 g each are a kilo, and that is how it is sold", async () => {
     const { one, record } = baker();
     await one("i have 2 bags of almond flour, 500 g each, put them in the pantry");

@@ -54,7 +54,12 @@ describe("forward from an order", () => {
     expect(value(said, "batter")).toBeCloseTo(536.625, 9);
     expect(said.rule?.basis).toBe("your bench");
     // a size said now goes before hers: 48 x 7.6532 / 0.96 = 382.66
-    expect(value(say({ macarons: 24, diameter_mm: 38 }, { bench: { diameter_mm: 45, spare_percent: 0 } }), "batter")).toBeCloseTo(382.66, 9);
+    expect(
+      value(
+        say({ macarons: 24, diameter_mm: 38 }, { bench: { diameter_mm: 45, spare_percent: 0 } }),
+        "batter",
+      ),
+    ).toBeCloseTo(382.66, 9);
   });
 });
 
@@ -113,14 +118,18 @@ describe("what is missing and what can't be", () => {
     expect(say({})).toMatchObject({ status: "asking", slot: "macarons" });
   });
 
-  test.each([{ macarons: 0 }, { macarons: -3 }, { shells: 0 }, { batter_g: 0 }, { macarons: 10, diameter_mm: 5 }, { macarons: 10, diameter_mm: 151 }])(
-    "%o is impossible",
-    (inputs) => {
-      const said = say(inputs);
-      expect(said.status).toBe("impossible");
-      expect(said.figures ?? []).toEqual([]);
-    },
-  );
+  test.each([
+    { macarons: 0 },
+    { macarons: -3 },
+    { shells: 0 },
+    { batter_g: 0 },
+    { macarons: 10, diameter_mm: 5 },
+    { macarons: 10, diameter_mm: 151 },
+  ])("%o is impossible", (inputs) => {
+    const said = say(inputs);
+    expect(said.status).toBe("impossible");
+    expect(said.figures ?? []).toEqual([]);
+  });
 });
 
 describe("as it is asked, turn after turn", () => {

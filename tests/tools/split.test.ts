@@ -18,15 +18,30 @@ describe("by hand", () => {
 
   // 480 x 2 / 3, 480 x 1 / 3
   test("two parts to one", () => {
-    const said = say({ total_g: 480, parts: [{ name: "blue", size: 2 }, { name: "white", size: 1 }] });
+    const said = say({
+      total_g: 480,
+      parts: [
+        { name: "blue", size: 2 },
+        { name: "white", size: 1 },
+      ],
+    });
     expect(value(said, "blue")).toBeCloseTo(320, 9);
     expect(value(said, "white")).toBeCloseTo(160, 9);
   });
 
   // 350 x 40 % = 140, x 60 % = 210: no rest
   test("percentages that make a hundred leave no rest", () => {
-    const said = say({ total_g: 350, percents: [{ name: "coffee", size: 40 }, { name: "caramel", size: 60 }] });
-    expect(said.figures?.map((each) => [each.name, each.value])).toEqual([["coffee", 140], ["caramel", 210]]);
+    const said = say({
+      total_g: 350,
+      percents: [
+        { name: "coffee", size: 40 },
+        { name: "caramel", size: 60 },
+      ],
+    });
+    expect(said.figures?.map((each) => [each.name, each.value])).toEqual([
+      ["coffee", 140],
+      ["caramel", 210],
+    ]);
   });
 
   // 450 x 1/3 = 150; the rest 300
@@ -38,7 +53,10 @@ describe("by hand", () => {
 
   // 500 - 150
   test("a weight and the rest", () => {
-    expect(value(say({ total_g: 500, weights: [{ name: "green", size: 150 }] }), "the rest")).toBeCloseTo(350, 9);
+    expect(value(say({ total_g: 500, weights: [{ name: "green", size: 150 }] }), "the rest")).toBeCloseTo(
+      350,
+      9,
+    );
   });
 
   test("the rule is arithmetic", () => {
@@ -52,13 +70,18 @@ describe("the parts always add up to the bowl", () => {
   const adds = (inputs: Record<string, unknown>, total_g: number, bowls?: number) => {
     const said = say({ ...inputs, total_g });
     expect(said.status).toBe("answered");
-    const sum = (said.figures ?? []).reduce((all, each) => all + (each.value ?? Number.NaN), 0) * (bowls ?? 1);
+    const sum =
+      (said.figures ?? []).reduce((all, each) => all + (each.value ?? Number.NaN), 0) * (bowls ?? 1);
     expect(Math.abs(sum / total_g - 1)).toBeLessThan(1e-9);
     for (const each of said.figures ?? []) expect(each.value).toBeGreaterThan(0);
   };
 
   test("equal", () => {
-    fc.assert(fc.property(total, fc.integer({ min: 1, max: 100 }), (total_g, equal) => adds({ equal }, total_g, equal)));
+    fc.assert(
+      fc.property(total, fc.integer({ min: 1, max: 100 }), (total_g, equal) =>
+        adds({ equal }, total_g, equal),
+      ),
+    );
   });
 
   test("by parts", () => {

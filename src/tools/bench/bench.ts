@@ -74,7 +74,7 @@ export const bench = tool<BenchInputs>({
     { say: "what temperature do I usually bake the lemon ones at", tool: "recall" },
     { say: "my lavender bottle says 1 to 2 percent, save it", tool: "shelf" },
     { say: "wake me up at 8", tool: "timer" },
-    { say: "forget porch shells", tool: "formula" },
+    { say: "forget my recipe for porch shells", tool: "formula" },
   ],
   rivals: [
     ["do", "keys"],

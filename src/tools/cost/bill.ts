@@ -7,9 +7,6 @@ import { listed, plain } from "../lib/show.ts";
 import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
 
-/** The slot of a price that is asked for holds whose it is. */
-export const priceSlot = "price of ";
-
 interface Part {
   name: string;
   amount: number;
@@ -44,24 +41,28 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   let currency = currencyOf(inputs, world);
   let own = false;
   const missing: string[] = [];
+  let asked = 0;
+  let shelf = inputs.currency;
   for (const { name, grams, price_per_g } of lines ?? []) {
     const said = price_per_g ?? inputs.prices?.find((each) => sameIngredient(each.name, name))?.price_per_g;
     const stock = world.stock.findLast(
       (each) => sameIngredient(each.name, name) && each.price_per_g !== undefined,
     );
-    const price = said ?? stock?.price_per_g;
+    // prices that were asked for come in the order of the lines that had none
+    const price = said ?? stock?.price_per_g ?? inputs.more_prices?.[asked++];
     if (price === undefined) {
       missing.push(name);
       continue;
     }
     if (said === undefined && stock) {
       own = true;
-      if (stock.currency && inputs.currency === undefined) currency = stock.currency;
-      else if (stock.currency && stock.currency !== currency)
+      shelf ??= stock.currency;
+      if (stock.currency && stock.currency !== shelf)
         return {
           status: "impossible",
-          headline: `${name} is priced in ${stock.currency} on your shelf, the rest in ${currency}: say it all in one currency.`,
+          headline: `${name} is priced in ${stock.currency} on your shelf, the rest in ${shelf}: say it all in one currency.`,
         };
+      currency = shelf ?? currency;
     }
     parts.push({
       name,
@@ -72,7 +73,7 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   if (missing[0] !== undefined)
     return asking(
       `What does a kilo of ${missing[0]} cost?${missing.length > 1 ? ` There is no price yet for ${listed(missing)}.` : ""}`,
-      `${priceSlot}${missing[0]}`,
+      "more_prices",
     );
   const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);
   const add = (name: string, amount: number | undefined, sum = name) =>

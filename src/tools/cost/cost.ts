@@ -26,6 +26,8 @@ export const inputs = z.strictObject({
   lines: z.optional(z.array(line)),
   /** Prices said without a weight, by ingredient. */
   prices: z.optional(z.array(z.object({ name: z.string(), price_per_g: money }))),
+  /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
+  more_prices: z.optional(z.array(money)),
   formula: z.optional(z.string()),
   cost: z.optional(money),
   ingredients: z.optional(money),

@@ -31,16 +31,24 @@ const general =
 export function sums(reading: Reading): Sum[] {
   const list = pieces(reading);
   const signed = reading.amounts.filter((each) => each.dim === "money");
-  const also = signed.length > 0 ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
+  const also =
+    signed.length > 0 ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
   const moneys = reading.amounts.filter((each) => signed.includes(each) || also.includes(each));
   const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
   return moneys.map((amount, at) => {
     const place = places[at] ?? 0;
     const known = amount.dim === "money";
     return {
-      value: (known ? inBase(amount.value, amount.unit) : amount.value) + (known ? centsBehind(list, place) : 0),
+      value:
+        (known ? inBase(amount.value, amount.unit) : amount.value) + (known ? centsBehind(list, place) : 0),
       currency: known ? codeOf(amount.unit) : "",
-      ...(known ? (amount.text.includes("$") ? { bare: "$" as const } : {}) : signed.length > 0 ? {} : { bare: "" as const }),
+      ...(known
+        ? amount.text.includes("$")
+          ? { bare: "$" as const }
+          : {}
+        : signed.length > 0
+          ? {}
+          : { bare: "" as const }),
       use: useOf(
         amount,
         tail(wordsBetween(list, places[at - 1] ?? -1, place)),
@@ -55,14 +63,28 @@ export function sums(reading: Reading): Sum[] {
 function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
   if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || amount.of) return false;
   const at = list.findIndex((each) => each.amount === amount);
-  return /\b(?:costs?|costs? me|cost is|sells? (?:it )?(?:for|at)|price is|charge)$/.test(wordsBetween(list, Math.max(-1, at - 4), at));
+  return /\b(?:costs?|costs? me|cost is|sells? (?:it )?(?:for|at)|price is|charge)$/.test(
+    wordsBetween(list, Math.max(-1, at - 4), at),
+  );
 }
 
 /** "six dollars fifty": the number straight behind the sum is its hundredths. */
 function centsBehind(list: readonly Piece[], place: number): number {
   const [money, cents] = [list[place]?.amount, list[place + 1]?.amount];
-  const isCents = cents?.dim === "number" && cents.unit === "" && !cents.of && !cents.fraction && Number.isInteger(cents.value);
-  return isCents && money && Number.isInteger(money.value) && cents.value >= 1 && cents.value < 100 && !list[place + 2]?.thing ? cents.value / 100 : 0;
+  const isCents =
+    cents?.dim === "number" &&
+    cents.unit === "" &&
+    !cents.of &&
+    !cents.fraction &&
+    Number.isInteger(cents.value);
+  return isCents &&
+    money &&
+    Number.isInteger(money.value) &&
+    cents.value >= 1 &&
+    cents.value < 100 &&
+    !list[place + 2]?.thing
+    ? cents.value / 100
+    : 0;
 }
 
 /** "USD cent" is a hundredth of a USD. */
@@ -75,7 +97,8 @@ const head = (text: string) => text.split(joint)[0] ?? "";
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
   // "1.5 hours at 20 dollars"
-  if (/\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/.test(before.trim())) return "rate";
+  if (/\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/.test(before.trim()))
+    return "rate";
   if (
     /^(?:box|tower|order|gift|treat)\b/.test(after.trim()) &&
     /\b(?:a|the|my|each|every|per)$/.test(before.trim())

@@ -3,7 +3,6 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, weighed } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
-import { priceSlot } from "./bill.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Sum } from "./money.ts";
 
@@ -45,9 +44,8 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
     const price_per_g = pricePerGram(sum, reading);
     return price_per_g === undefined ? [] : [{ at: sum.amount.at, price_per_g }];
   });
-  const asked = memory.slot?.startsWith(priceSlot) ? memory.slot.slice(priceSlot.length) : undefined;
-  if (asked !== undefined)
-    return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), asked, memory);
+  if (memory.slot === "more_prices")
+    return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), memory);
   const packs = new Set(money.flatMap((sum) => (sum.amount.per ? [] : [packOf(sum.amount.at, reading)])));
   const weights = weighed(reading).filter(
     (each) =>
@@ -116,8 +114,8 @@ const perKilo = (reading: Reading, money: readonly Sum[]): number | undefined =>
 };
 
 /** The price joins those that were said before; the lines stay. */
-function answeredPrice(price_per_g: number | undefined, name: string, memory: Memory): Draft {
+function answeredPrice(price_per_g: number | undefined, memory: Memory): Draft {
   if (price_per_g === undefined) return {};
   const before = (memory.last?.inputs ?? {}) as Draft;
-  return { ...before, prices: [...(before.prices ?? []), { name, price_per_g }] };
+  return { ...before, more_prices: [...(before.more_prices ?? []), price_per_g] };
 }

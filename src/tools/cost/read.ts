@@ -1,7 +1,6 @@
 /** Reads a question about money, and what it carries over from the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, pointsBack, says } from "../lib/find.ts";
-import { priceSlot } from "./bill.ts";
 import type { CostInputs } from "./cost.ts";
 import { type Sum, sums } from "./money.ts";
 import { isWeightPrice, paidFor, readLinesAndPrices } from "./prices.ts";
@@ -78,6 +77,8 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   if (codes.length > 1) out.mixed = codes.join(" and ");
   const signs = [...new Set(money.map((each) => each.bare).filter((each) => each !== undefined))];
   if (signs[0] !== undefined && codes.length < 2) out.bare_sign = signs[0];
+  if (memory.slot === "more_prices")
+    return out.bare_sign === undefined && out.currency ? { currency: out.currency } : {};
   const pack = paidFor(reading, money) !== undefined;
   const plainSums = pack ? [] : money.filter((each) => !isWeightPrice(each, reading));
   for (const { use, value } of plainSums) {
@@ -89,7 +90,6 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
     const slot = memory.slot === "price" ? "price" : "cost";
     for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
   }
-  if (memory.slot?.startsWith(priceSlot)) return {};
   const bare =
     money.length === 0 && (memory.slot === "cost" || memory.slot === "price")
       ? bareNumbers(reading)[0]

@@ -21,7 +21,11 @@ export function readLabor(reading: Reading, money: readonly Sum[]): Draft {
   const min = time && inBase(time.value + (half?.value ?? 0), time.unit);
   return {
     ...(rate
-      ? { labor_per_h: rate.amount.per ? (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60 : rate.value }
+      ? {
+          labor_per_h: rate.amount.per
+            ? (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60
+            : rate.value,
+        }
       : {}),
     ...(min !== undefined ? { labor_min: min } : {}),
   };
@@ -48,7 +52,8 @@ export function readShares(reading: Reading, memory: Memory, before: Draft, mone
         : undefined;
   if (percent) return { [named ?? last]: percent.value };
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
-  if (part && named && says(reading, /<number,fraction> (?:a )?(?:margin|mark ?-?up|food cost)/)) return { [named]: part.value * 100 };
+  if (part && named && says(reading, /<number,fraction> (?:a )?(?:margin|mark ?-?up|food cost)/))
+    return { [named]: part.value * 100 };
   const spent = money.filter((each) => each.use).map((each) => each.amount);
   const bare = bareNumbers(reading).find((each) => !spent.includes(each));
   const asked = memory.slot === "margin_percent";
@@ -60,7 +65,8 @@ export function readShares(reading: Reading, memory: Memory, before: Draft, mone
           before.margin_percent !== undefined ||
           before.markup_percent !== undefined ||
           before.food_cost_percent !== undefined)) ||
-      (named !== undefined && says(reading, /<number> (?:margin|mark ?-?up)|(?:margin|mark ?-?up)(?: of| at| is)? \S*<number/)))
+      (named !== undefined &&
+        says(reading, /<number> (?:margin|mark ?-?up)|(?:margin|mark ?-?up)(?: of| at| is)? \S*<number/)))
   )
     return { [named ?? last]: bare.value };
   return {};

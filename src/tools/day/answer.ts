@@ -1,19 +1,39 @@
 /** Works the day out by the solver in day-plan, and says what would fit where it can't be. */
 import type { Outcome, World } from "../contract/index.ts";
-import { type DayOrder, type DayPlan, type DayImpossible, planDay, rework, traysFor, usualFillings, usualSettings, wallSeconds, wallText, whatNext } from "../day-plan/index.ts";
-import { clock, friendly, localIso } from "../lib/days.ts";
+import {
+  type DayImpossible,
+  type DayOrder,
+  type DayPlan,
+  planDay,
+  rework,
+  usualFillings,
+  usualSettings,
+  wallSeconds,
+  wallText,
+  whatNext,
+} from "../day-plan/index.ts";
+import { clock, clockOfMinute, friendly, localIso } from "../lib/days.ts";
 import { capital, counted, listed, plain } from "../lib/show.ts";
-import { shellsOnTray, sizing } from "../lib/sizing.ts";
+import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
 import type { Said } from "../lib/when.ts";
 import { calendarOf } from "./calendar.ts";
 import type { DayInputs } from "./day.ts";
 import { dueOf, type Standing, standingPlan } from "./standing.ts";
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 
 /** @throws never: what is missing, past or can't fit comes back as an outcome that says so. */
 export function answerDay(inputs: DayInputs, world: World): Outcome {
-  if (inputs.macarons === undefined && inputs.want && inputs.want !== "plan") return { status: "impossible", headline: "There is no plan yet. Say how many macarons you need and when." };
+  if (inputs.macarons === undefined && inputs.want && inputs.want !== "plan")
+    return {
+      status: "impossible",
+      headline: "There is no plan yet. Say how many macarons you need and when.",
+    };
   if (inputs.due === undefined) return asking("When do they have to be ready?", "due");
   const standing = standingPlan(inputs);
   const due = dueOf(inputs.due as Said, standing, world);
@@ -21,19 +41,37 @@ export function answerDay(inputs: DayInputs, world: World): Outcome {
   if (inputs.macarons === undefined) return asking("How many macarons?", "macarons");
   if (!due.timed) return asking("At what time do they have to be ready?", "due");
   const order = orderOf(inputs, due.at_ms, world);
+  if ((order.trays ?? 0) > mostTrays)
+    return {
+      status: "impossible",
+      headline: `${order.trays} trays are beyond a home kitchen; check the numbers.`,
+    };
   const plan = planNow(inputs, order, standing);
-  if (!plan.fits) return cannot(plan, due.at_ms, world);
+  if (!plan.fits) return cannot(plan, order, due.at_ms, world);
   return shown(inputs, plan, order, due.at_ms, due.assumed, world);
 }
+
+/** More trays than this the solver doesn't take. */
+const mostTrays = 2000;
 
 /** The order on the solver's axis: local wall-clock seconds. Lengths are the book's, or the baker's where set. */
 function orderOf(inputs: DayInputs, due_ms: number, world: World): DayOrder {
   const { bench } = world;
   const size = sizing(inputs.diameter_mm, bench);
-  const named = inputs.fillings?.map((name) => usualFillings.find((each) => each.name.toLowerCase() === name) ?? { name: capital(name), handsMin: 20, setMin: 0 });
+  const named = inputs.fillings?.map(
+    (name) =>
+      usualFillings.find((each) => each.name.toLowerCase() === name) ?? {
+        name: capital(name),
+        handsMin: 20,
+        setMin: 0,
+      },
+  );
+  const macarons = Math.round(inputs.macarons ?? 1);
+  const onTray = Math.max(1, shellsOnTray(size.diameter_mm, bench));
   return {
-    macarons: Math.round(inputs.macarons ?? 1),
-    shellsOnTray: Math.max(1, shellsOnTray(size.diameter_mm, bench)),
+    macarons,
+    shellsOnTray: onTray,
+    trays: Math.ceil(shellsFor(macarons, bench) / onTray),
     due: wallSeconds(localIso(due_ms)),
     now: wallSeconds(localIso(world.now_ms)),
     settings: {
@@ -49,7 +87,10 @@ function orderOf(inputs: DayInputs, due_ms: number, world: World): DayOrder {
       ...(bench.cool_min !== undefined ? { cool: bench.cool_min } : {}),
       ...(bench.mature_h !== undefined ? { mature: bench.mature_h * 60 } : {}),
       ...(bench.trays_at_once !== undefined ? { ovens: bench.trays_at_once } : {}),
-      awake: { from: bench.wake_min ?? usualSettings.awake.from, to: bench.sleep_min ?? usualSettings.awake.to },
+      awake: {
+        from: bench.wake_min ?? usualSettings.awake.from,
+        to: bench.sleep_min ?? usualSettings.awake.to,
+      },
       noRest: inputs.no_rest ?? false,
     },
     fillings: named ?? usualFillings,
@@ -57,7 +98,11 @@ function orderOf(inputs: DayInputs, due_ms: number, world: World): DayOrder {
 }
 
 /** What there is now: the plan that stands, moved on where the bench or the order has changed, or a new one. */
-function planNow(inputs: DayInputs, order: DayOrder, standing: Standing | undefined): DayPlan | DayImpossible {
+function planNow(
+  inputs: DayInputs,
+  order: DayOrder,
+  standing: Standing | undefined,
+): DayPlan | DayImpossible {
   const first = standing ?? planDay(order);
   if (!first.fits) return first;
   const late = inputs.want === "late" ? Math.round((inputs.late_min ?? 0) * 60) : 0;
@@ -70,66 +115,137 @@ function planNow(inputs: DayInputs, order: DayOrder, standing: Standing | undefi
 
 const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
 
-function cannot(plan: DayImpossible, due_ms: number, world: World): Outcome {
+function cannot(plan: DayImpossible, order: DayOrder, due_ms: number, world: World): Outcome {
   const would = [
-    ...(plan.readyAt !== undefined ? [`started now they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`] : []),
+    ...(plan.readyAt !== undefined
+      ? [`started now they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`]
+      : []),
     ...(plan.most ? [`${plan.most} macarons would be ready in time`] : []),
     ...(plan.noRestFits ? ["with the no-rest method it would fit"] : []),
   ];
   return {
     status: "impossible",
     headline: `They can't be ready by ${friendly(due_ms, world.now_ms)}${would.length ? `: ${listed(would, "or")}` : ""}.`,
-    rule: planRule(world),
+    rule: planRule(order, world),
   };
 }
 
-const settingKeys = ["bake_min", "rest_min", "cool_min", "mature_h", "wake_min", "sleep_min", "trays_at_once", "shells_a_tray", "diameter_mm"] as const;
+const settingKeys = [
+  "weigh_min",
+  "macaronage_min",
+  "pipe_min",
+  "rest_min",
+  "bake_min",
+  "cool_min",
+  "fill_s",
+  "mature_h",
+  "box_min",
+  "warm_min",
+  "wake_min",
+  "sleep_min",
+  "trays_at_once",
+  "shells_a_tray",
+  "tray_width_mm",
+  "tray_depth_mm",
+  "spare_percent",
+  "diameter_mm",
+] as const;
 
-function planRule(world: World) {
+/** The lengths that the plan goes by, the baker's own among them. */
+function planRule({ settings }: DayOrder, world: World) {
   const own = settingKeys.some((key) => world.bench[key] !== undefined);
+  const { weigh, macaronage, pipe, rest, noRest, bake, ovens, cool, fillEach, mature, box, warm, awake } =
+    settings;
+  const oven = ovens === 1 ? "one after another" : `${plain(ovens)} at a time`;
   return {
-    text: "weigh 20 min, meringue and macaronage 25, pipe 10 a tray, rest 30, bake 15 a tray one after another, cool 30, fill 20 s a macaron, mature 24 h, box 20, to room temperature 30; one pair of hands, none between 22:00 and 7:00",
+    text: `weigh ${plain(weigh)} min, meringue and macaronage ${plain(macaronage)}, pipe ${plain(pipe)} a tray, rest ${plain(noRest ? 0 : rest)}, bake ${plain(bake)} a tray ${oven}, cool ${plain(cool)}, fill ${plain(fillEach)} s a macaron, mature ${plain(mature / 60)} h, box ${plain(box)}, to room temperature ${plain(warm)}; one pair of hands, none between ${clockOfMinute(awake.to)} and ${clockOfMinute(awake.from)}`,
     basis: own ? ("your bench" as const) : ("from memory" as const),
   };
 }
 
-function shown(inputs: DayInputs, plan: DayPlan, order: DayOrder, due_ms: number, moment: string[], world: World): Outcome {
-  const steps = plan.steps.map(({ name, start, end, hands }) => ({ name, start: wallText(start), end: wallText(end), hands }));
+function shown(
+  inputs: DayInputs,
+  plan: DayPlan,
+  order: DayOrder,
+  due_ms: number,
+  moment: string[],
+  world: World,
+): Outcome {
+  const steps = plan.steps.map(({ name, start, end, hands }) => ({
+    name,
+    start: wallText(start),
+    end: wallText(end),
+    hands,
+  }));
   const start_ms = msOf(plan.start);
   const { bench } = world;
-  const trays = traysFor(order.macarons, order.shellsOnTray);
+  const trays = order.trays ?? 1;
   const { want: _want, late_min: _late, plan: _plan, ...kept } = inputs;
-  const leaves = { macarons: order.macarons, order: { ...kept, plan: { ...plan, made_for: kept } } as Record<string, unknown> };
+  const leaves = {
+    macarons: order.macarons,
+    order: { ...kept, plan: { ...plan, made_for: kept } } as Record<string, unknown>,
+  };
   const assumed = [
     ...moment,
     ...(inputs.fillings ? [] : ["one ganache and one buttercream"]),
-    ...(inputs.diameter_mm === undefined && bench.diameter_mm === undefined ? ["38 mm shells, 10 % spares"] : []),
+    ...(inputs.diameter_mm === undefined && bench.diameter_mm === undefined ? ["38 mm shells"] : []),
+    ...(bench.spare_percent === undefined ? ["10 % spare shells"] : []),
   ];
   const base: Outcome = {
     status: "answered",
     headline: `Start ${friendly(start_ms, world.now_ms)} for ${plain(order.macarons)} macarons, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`,
-    rule: planRule(world),
+    rule: planRule(order, world),
     assumed,
-    cautions: ["Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word."],
+    cautions: [
+      "Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word.",
+    ],
     steps,
-    working: plan.steps.map((step) => `${wallText(step.start).slice(11, 16)} to ${wallText(step.end).slice(11, 16)} ${step.name}`),
+    working: plan.steps.map(
+      (step) => `${wallText(step.start).slice(11, 16)} to ${wallText(step.end).slice(11, 16)} ${step.name}`,
+    ),
     leaves,
   };
   if (inputs.want === "timers") return onTimers(base, plan, world);
-  if (inputs.want === "calendar") return { ...base, headline: `A calendar file with ${steps.length} steps, from ${friendly(start_ms, world.now_ms)}`, effects: [{ do: "write file", name: `bake-${steps[0]?.start.slice(0, 10) ?? "day"}.ics`, text: calendarOf(plan, world.now_ms) }] };
+  if (inputs.want === "calendar")
+    return {
+      ...base,
+      headline: `A calendar file with ${steps.length} steps, from ${friendly(start_ms, world.now_ms)}`,
+      effects: [
+        {
+          do: "write file",
+          name: `bake-${steps[0]?.start.slice(0, 10) ?? "day"}.ics`,
+          text: calendarOf(plan, world.now_ms),
+        },
+      ],
+    };
   if (inputs.want === "next") return next(base, plan, world);
   return base;
 }
 
 /** A timer at the start of each step that wants hands or the oven. */
 function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
-  const calls = plan.steps.filter((step) => (step.hands || step.id.startsWith("bake-")) && msOf(step.start) > world.now_ms);
-  if (calls.length === 0) return { status: "impossible", headline: "Every step of that plan has begun; there is nothing left to ring for." };
+  const calls = plan.steps.filter(
+    (step) => (step.hands || step.id.startsWith("bake-")) && msOf(step.start) > world.now_ms,
+  );
+  if (calls.length === 0)
+    return {
+      status: "impossible",
+      headline: "Every step of that plan has begun; there is nothing left to ring for.",
+    };
   return {
     ...base,
     headline: `${calls.length} timers set, the first rings ${friendly(msOf(calls[0]?.start ?? 0), world.now_ms)}`,
-    items: calls.map((step) => ({ label: step.name, due: wallText(step.start), left: (msOf(step.start) - world.now_ms) / 60_000, state: "running" })),
-    effects: calls.map((step) => ({ do: "add", list: "timers", entry: { label: step.name, set_ms: world.now_ms, due_ms: msOf(step.start), state: "running" } })),
+    items: calls.map((step) => ({
+      label: step.name,
+      due: wallText(step.start),
+      left: (msOf(step.start) - world.now_ms) / 60_000,
+      state: "running",
+    })),
+    effects: calls.map((step) => ({
+      do: "add",
+      list: "timers",
+      entry: { label: step.name, set_ms: world.now_ms, due_ms: msOf(step.start), state: "running" },
+    })),
     change: `${calls.length} timers for the plan`,
   };
 }
@@ -137,5 +253,10 @@ function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
 function next(base: Outcome, plan: DayPlan, world: World): Outcome {
   const { running, next: then } = whatNext(plan, wallSeconds(localIso(world.now_ms)));
   const going = running.length ? `Now: ${listed(running.map((step) => step.name))}. ` : "";
-  return { ...base, headline: then ? `${going}Next at ${clock(msOf(then.start))}: ${then.name}` : `${going}Nothing more is planned.` };
+  return {
+    ...base,
+    headline: then
+      ? `${going}Next at ${clock(msOf(then.start))}: ${then.name}`
+      : `${going}Nothing more is planned.`,
+  };
 }

@@ -8,7 +8,10 @@ import { type DayPlan, wallText } from "../day-plan/index.ts";
  * @param now_ms stamps the events
  */
 export function calendarOf(plan: DayPlan, now_ms: number): string {
-  const calendar = ical({ name: "Bake day", prodId: { company: "bowlside", product: "day plan", language: "EN" } });
+  const calendar = ical({
+    name: "Bake day",
+    prodId: { company: "bowlside", product: "day plan", language: "EN" },
+  });
   for (const step of plan.steps) {
     // a floating time is written from the date's UTC fields
     const at = (seconds: number) => new Date(`${wallText(seconds)}Z`);
@@ -21,7 +24,8 @@ export function calendarOf(plan: DayPlan, now_ms: number): string {
       summary: step.name,
       description: step.hands ? "Needs your hands" : "Goes by itself",
     });
-    if (step.hands || step.id.startsWith("bake-")) event.createAlarm({ type: ICalAlarmType.display, trigger: 0, description: step.name });
+    if (step.hands || step.id.startsWith("bake-"))
+      event.createAlarm({ type: ICalAlarmType.display, trigger: 0, description: step.name });
   }
   return calendar.toString();
 }

@@ -33,17 +33,23 @@ function readWant(reading: Reading): Draft | undefined {
   if (says(reading, /timers?(?:<\S+)?(?: |$)/)) return { want: "timers" };
   if (says(reading, /(?:whats|what is|what comes|what do i do|and) next/)) return { want: "next" };
   const late = reading.amounts.find((each) => each.dim === "time");
-  if (late && says(reading, /(?:late|behind|delay|running)/)) return { want: "late", late_min: inBase(late.value, late.unit) };
+  if (late && says(reading, /(?:late|behind|delay|running)/))
+    return { want: "late", late_min: inBase(late.value, late.unit) };
   return undefined;
 }
 
 function readOrder(reading: Reading, memory: Memory): Draft {
   const counted = countedMacarons(reading);
   const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
-  const bare = counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows) ? bareNumbers(reading)[0]?.value : undefined;
+  const bare =
+    counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows)
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
   const macarons = counted ?? bare;
   const size = diameter(reading);
-  const fillings = reading.things.flatMap((each) => (each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : []));
+  const fillings = reading.things.flatMap((each) =>
+    each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : [],
+  );
   const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
   return {
     ...(macarons !== undefined ? { macarons } : {}),
@@ -55,9 +61,18 @@ function readOrder(reading: Reading, memory: Memory): Draft {
 
 /** "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for. */
 function countedMacarons(reading: Reading): number | undefined {
-  const counts = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+  const counts = reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
+  );
   const boxes = counts.find((each) => each.of?.count === "boxes");
-  const inEach = boxes && counts.find((each) => each !== boxes && (!each.of || each.of.count === "macarons") && /box\w* (?:of|with) $/.test(reading.text.slice(0, each.at[0])));
+  const inEach =
+    boxes &&
+    counts.find(
+      (each) =>
+        each !== boxes &&
+        (!each.of || each.of.count === "macarons") &&
+        /box\w* (?:of|with) $/.test(reading.text.slice(0, each.at[0])),
+    );
   if (boxes && inEach) return boxes.value * inEach.value;
   return counts.find((each) => each.of?.count === "macarons")?.value;
 }
@@ -68,7 +83,8 @@ function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | 
   if (!said) return undefined;
   const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;
   const old = before?.due as Partial<When> | undefined;
-  const onlyTime = due.minute !== undefined && due.days === undefined && due.weekday === undefined && due.day === undefined;
+  const onlyTime =
+    due.minute !== undefined && due.days === undefined && due.weekday === undefined && due.day === undefined;
   const onlyDay = due.minute === undefined && old?.minute !== undefined;
   if (old && onlyTime) return { ...dayOnly(old), ...due };
   if (old && onlyDay) return { minute: old.minute, ...(old.half ? { half: old.half } : {}), ...due };
@@ -76,9 +92,16 @@ function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | 
 }
 
 function dayOnly({ days, weekday, which, day, month, year }: Partial<When>): Partial<When> {
-  return Object.fromEntries(Object.entries({ days, weekday, which, day, month, year }).filter(([, value]) => value !== undefined));
+  return Object.fromEntries(
+    Object.entries({ days, weekday, which, day, month, year }).filter(([, value]) => value !== undefined),
+  );
 }
 
 /** The number of macarons that was sized before this was asked. */
 const fromTable = (told: Draft, memory: Memory): Draft =>
-  told.macarons === undefined && memory.last?.tool !== "day" && memory.table.macarons !== undefined && !told.want ? { macarons: memory.table.macarons } : {};
+  told.macarons === undefined &&
+  memory.last?.tool !== "day" &&
+  memory.table.macarons !== undefined &&
+  !told.want
+    ? { macarons: memory.table.macarons }
+    : {};

@@ -36,7 +36,11 @@ export function dueOf(said: Said, standing: Standing | undefined, world: World):
   const keys = ["days", "weekday", "which", "day", "month", "year"] as const;
   if (!keys.every((key) => same(said[key], before?.[key]))) return ahead(said, world.now_ms, options);
   const { minute, half, part } = said;
-  const hour: Said = { ...(minute !== undefined ? { minute } : {}), ...(half ? { half } : {}), ...(part ? { part } : {}) };
+  const hour: Said = {
+    ...(minute !== undefined ? { minute } : {}),
+    ...(half ? { half } : {}),
+    ...(part ? { part } : {}),
+  };
   return ahead(hour, world.now_ms, { ...options, day });
 }
 

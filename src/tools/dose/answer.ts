@@ -2,10 +2,10 @@
 import { type DoseRow, doseRows, liquidTeaspoon_g } from "../../../data/rules/doses.ts";
 import { bases } from "../../../data/words/things.ts";
 import type { Bottle, Figure, Item, Outcome, Rule, World } from "../contract/index.ts";
-import type { DoseInputs } from "./dose.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import { capital, percent, plain, weight, weightRange } from "../lib/show.ts";
 import { inBase } from "../lib/units.ts";
+import type { DoseInputs } from "./dose.ts";
 
 const labelCaution = "The directions on your bottle are the limit.";
 
@@ -26,12 +26,22 @@ interface Dose {
  * @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`.
  */
 export function answerDose(inputs: DoseInputs, world: World): Outcome {
-  if (inputs.unweighable) return asking(`How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`, /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g");
-  if (inputs.dose === undefined && inputs.base === undefined && inputs.base_g === undefined && inputs.flavor_g === undefined)
+  if (inputs.unweighable)
+    return asking(
+      `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
+      /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g",
+    );
+  if (
+    inputs.dose === undefined &&
+    inputs.base === undefined &&
+    inputs.base_g === undefined &&
+    inputs.flavor_g === undefined
+  )
     return asking("How much buttercream or ganache is it for, in grams?", "base_g");
   const dose = find(inputs, world);
   if ("status" in dose) return dose;
-  if (inputs.base_g === undefined && inputs.flavor_g === undefined) return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
+  if (inputs.base_g === undefined && inputs.flavor_g === undefined)
+    return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
   if (inputs.want === "check" && inputs.base_g === undefined && inputs.flavor_g !== undefined)
     return asking(`How many grams of ${dose.base} is it in?`, "base_g");
   const outcome =
@@ -42,7 +52,10 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
         : inputs.flavor_g !== undefined
           ? check(inputs, dose, world)
           : forward(inputs, dose, world);
-  const assumed = [...dose.assumed, ...(inputs.by_volume ? ["a liquid's ml counted as grams: an estimate"] : [])];
+  const assumed = [
+    ...dose.assumed,
+    ...(inputs.by_volume ? ["a liquid's ml counted as grams: an estimate"] : []),
+  ];
   return {
     ...outcome,
     ...(outcome.rule || outcome.status !== "answered" ? {} : { rule: dose.rule }),
@@ -53,13 +66,19 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
   };
 }
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 
 /** The row, its column and what replaces it: a percentage that was said, or the baker's own bottle. */
 function find(inputs: DoseInputs, world: World): Dose | Outcome {
   const id = inputs.dose ?? "flavor";
   if (id === "color") return asking("Is it gel color or powder color?", "dose");
-  if (id === "powder") return asking("Which powder is it: freeze-dried fruit, cocoa, tea or coffee?", "taste");
+  if (id === "powder")
+    return asking("Which powder is it: freeze-dried fruit, cocoa, tea or coffee?", "taste");
   const row = doseRows.find((each) => each.id === id);
   const isColor = / color$/.test(id);
   const base = inputs.base ?? (isColor ? "batter" : "buttercream");
@@ -68,22 +87,43 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
   const column = bases.find((each) => each.id === base)?.column ?? "any";
   const range = row?.[column === "any" ? "buttercream" : column];
   const bottle = bottleFor(inputs, world.bottles);
-  const own = bottle?.low_percent !== undefined ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const) : undefined;
-  const said = inputs.percent !== undefined ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const) : undefined;
+  const own =
+    bottle?.low_percent !== undefined
+      ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const)
+      : undefined;
+  const said =
+    inputs.percent !== undefined
+      ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const)
+      : undefined;
   const wantsRule = said === undefined;
   if (!row || (!range && !own && wantsRule))
-    return { status: "declined", headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`, cautions: [labelCaution] };
+    return {
+      status: "declined",
+      headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`,
+      cautions: [labelCaution],
+    };
   const [low, high] = said ?? own ?? range ?? [0, 0];
-  const rule: Rule = own && !said
-    ? { text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`, basis: "your bench" }
-    : said
-      ? { text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`, basis: "arithmetic" }
-      : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
+  const rule: Rule =
+    own && !said
+      ? {
+          text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`,
+          basis: "your bench",
+        }
+      : said
+        ? {
+            text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`,
+            basis: "arithmetic",
+          }
+        : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
   const assumed = [
     ...(inputs.bare && row.id === "flavor" && !own ? ["a concentrated flavor"] : []),
     ...(row.id === "oil" ? ["super strength oil"] : []),
     ...(row.id === "purée" ? ["reduced first"] : []),
-    ...(inputs.base === undefined ? [`it goes into ${base}`] : column === "any" ? ["the filling is a buttercream"] : []),
+    ...(inputs.base === undefined
+      ? [`it goes into ${base}`]
+      : column === "any"
+        ? ["the filling is a buttercream"]
+        : []),
   ];
   const cautions = [...(row.caution ? [row.caution] : []), ...(isColor ? [] : []), labelCaution];
   return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, world) };
@@ -93,7 +133,19 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
 function nameOf(inputs: DoseInputs, row: DoseRow | undefined): string {
   if (row?.id === "flavor" || inputs.dose === undefined) return "flavor";
   if (inputs.name && inputs.name !== inputs.taste) return inputs.name;
-  const form: Record<string, string> = { extract: "extract", oil: "oil", "fruit powder": "freeze-dried powder", purée: "purée", "nut paste": "paste", zest: "zest", "vanilla paste": "bean paste", "fruit paste": "paste", "other powder": "powder", "tea powder": "powder", "coffee powder": "powder" };
+  const form: Record<string, string> = {
+    extract: "extract",
+    oil: "oil",
+    "fruit powder": "freeze-dried powder",
+    purée: "purée",
+    "nut paste": "paste",
+    zest: "zest",
+    "vanilla paste": "bean paste",
+    "fruit paste": "paste",
+    "other powder": "powder",
+    "tea powder": "powder",
+    "coffee powder": "powder",
+  };
   const word = form[inputs.dose];
   if (inputs.taste && word) return `${inputs.taste} ${word}`;
   return inputs.taste ?? row?.name ?? inputs.dose;
@@ -102,7 +154,10 @@ function nameOf(inputs: DoseInputs, row: DoseRow | undefined): string {
 const liquidInBatter = (name: string): Outcome => ({
   status: "answered",
   headline: `Leave ${name} out of the shell batter; flavor the filling instead.`,
-  rule: { text: "no figure for liquid flavor in shell batter: the filling carries the flavor", basis: "common practice" },
+  rule: {
+    text: "no figure for liquid flavor in shell batter: the filling carries the flavor",
+    basis: "common practice",
+  },
   cautions: ["Liquid flavor upsets the batter: it can spread, crack or bake without feet."],
 });
 
@@ -111,9 +166,13 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const part = (p: number) => (inputs.of_finished ? (base_g * p) / (100 - p) : (base_g * p) / 100);
   const [low, high] = [part(dose.low), part(dose.high)];
   const one = dose.low === dose.high;
-  const grams: Figure = one ? { name: dose.name, value: low, unit: "g" } : { name: dose.name, low, high, unit: "g" };
+  const grams: Figure = one
+    ? { name: dose.name, value: low, unit: "g" }
+    : { name: dose.name, low, high, unit: "g" };
   const over = inputs.of_finished ? "(100 − p)" : "100";
-  const sum = inputs.parts ? `${inputs.parts.map((each) => `${each.name} ${plain(each.grams)}`).join(" + ")} = ${plain(base_g)} g; ` : "";
+  const sum = inputs.parts
+    ? `${inputs.parts.map((each) => `${each.name} ${plain(each.grams)}`).join(" + ")} = ${plain(base_g)} g; `
+    : "";
   const spoons = inputs.spoon ? inSpoons(inputs, dose, grams) : undefined;
   const scaleNote = scaleCaution(low, world.bench.scale_g);
   return {
@@ -121,39 +180,73 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
     headline: spoons?.headline ?? `${weightRange(low, high, world.bench.scale_g)} ${label(inputs, dose)}`,
     figures: [...(spoons?.figures ?? []), grams],
     cautions: [...(spoons?.cautions ?? []), ...scaleNote],
-    working: [`${sum}${dose.name} = base × p / ${over}`, ...[...new Set([dose.low, dose.high])].map((p) => `${plain(base_g)} × ${plain(p)} / ${inputs.of_finished ? `(100 − ${plain(p)})` : "100"} = ${plain(part(p), 3)} g`)],
+    working: [
+      `${sum}${dose.name} = base × p / ${over}`,
+      ...[...new Set([dose.low, dose.high])].map(
+        (p) =>
+          `${plain(base_g)} × ${plain(p)} / ${inputs.of_finished ? `(100 − ${plain(p)})` : "100"} = ${plain(part(p), 3)} g`,
+      ),
+    ],
     leaves: { mass: { grams: base_g, thing: dose.base } },
   };
 }
 
-const label = (inputs: DoseInputs, dose: Dose) => (dose.name === "flavor" && inputs.taste ? `${inputs.taste} flavor` : dose.name);
+const label = (inputs: DoseInputs, dose: Dose) =>
+  dose.name === "flavor" && inputs.taste ? `${inputs.taste} flavor` : dose.name;
 
 function scaleCaution(grams: number, scale_g: number | undefined): string[] {
-  return scale_g !== undefined && grams < scale_g * 5 ? [`Your scale reads ${plain(scale_g)} g steps: ${plain(grams, 3)} g is only ${plain(grams / scale_g, 1)} of them.`] : [];
+  return scale_g !== undefined && grams < scale_g * 5
+    ? [
+        `Your scale reads ${plain(scale_g)} g steps: ${plain(grams, 3)} g is only ${plain(grams / scale_g, 1)} of them.`,
+      ]
+    : [];
 }
 
 /** Spoons of a liquid by estimate; of a powder only where the portion table knows it. */
-function inSpoons(inputs: DoseInputs, dose: Dose, grams: Figure): { headline: string; figures: Figure[]; cautions: string[] } {
+function inSpoons(
+  inputs: DoseInputs,
+  dose: Dose,
+  grams: Figure,
+): { headline: string; figures: Figure[]; cautions: string[] } {
   const unit = inputs.spoon ?? "tsp";
-  const each = dose.row.liquid ? (unit === "tsp" ? liquidTeaspoon_g : inBase(1, unit)) : gramsOfVolume(inputs.name ?? "", 1, unit)?.grams;
-  if (each === undefined) return { headline: `${weightRange(grams.low ?? grams.value ?? 0, grams.high ?? grams.value ?? 0)} ${dose.name}; there is no known weight for a ${unit} of it`, figures: [], cautions: ["A spoon of this powder isn't in the table: weigh it."] };
+  const each = dose.row.liquid
+    ? unit === "tsp"
+      ? liquidTeaspoon_g
+      : inBase(1, unit)
+    : gramsOfVolume(inputs.name ?? "", 1, unit)?.grams;
+  if (each === undefined)
+    return {
+      headline: `${weightRange(grams.low ?? grams.value ?? 0, grams.high ?? grams.value ?? 0)} ${dose.name}; there is no known weight for a ${unit} of it`,
+      figures: [],
+      cautions: ["A spoon of this powder isn't in the table: weigh it."],
+    };
   const convert = (value: number | undefined) => (value === undefined ? undefined : value / each);
   const [low, high, value] = [convert(grams.low), convert(grams.high), convert(grams.value)];
   const figure: Figure = { name: dose.name, ...(value !== undefined ? { value } : { low, high }), unit };
   const text = value !== undefined ? plain(value, 2) : `${plain(low ?? 0, 2)} to ${plain(high ?? 0, 2)}`;
-  return { headline: `about ${text} ${unit} ${dose.name}`, figures: [figure], cautions: [`An estimate: ${plain(each, 2)} g counted to the ${unit}. A scale is surer.`] };
+  return {
+    headline: `about ${text} ${unit} ${dose.name}`,
+    figures: [figure],
+    cautions: [`An estimate: ${plain(each, 2)} g counted to the ${unit}. A scale is surer.`],
+  };
 }
 
 function backward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const flavor_g = inputs.flavor_g ?? 0;
   const need = (p: number) => (inputs.of_finished ? (flavor_g * (100 - p)) / p : (flavor_g / p) * 100);
   const [low, high] = [need(dose.high), need(dose.low)];
-  const figure: Figure = low === high ? { name: "base", value: low, unit: "g" } : { name: "base", low, high, unit: "g" };
+  const figure: Figure =
+    low === high ? { name: "base", value: low, unit: "g" } : { name: "base", low, high, unit: "g" };
   return {
     status: "answered",
     headline: `${weightRange(low, high, world.bench.scale_g)} ${dose.base} for ${plain(flavor_g)} g ${label(inputs, dose)}`,
     figures: [figure],
-    working: [`base = ${dose.name} / p`, ...[...new Set([dose.high, dose.low])].map((p) => `${plain(flavor_g)} / ${plain(p)} % = ${plain(need(p), 2)} g`)],
+    working: [
+      `base = ${dose.name} / p`,
+      ...[...new Set([dose.high, dose.low])].map(
+        (p) => `${plain(flavor_g)} / ${plain(p)} % = ${plain(need(p), 2)} g`,
+      ),
+    ],
   };
 }
 
@@ -175,7 +268,10 @@ function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
       { name: "share", value: share, unit: "%" },
       { name: dose.name, low, high, unit: "g" },
     ],
-    working: [`share = ${dose.name} / base × 100`, `${plain(flavor_g)} / ${plain(base_g)} × 100 = ${plain(share)} %`],
+    working: [
+      `share = ${dose.name} / base × 100`,
+      `${plain(flavor_g)} / ${plain(base_g)} × 100 = ${plain(share)} %`,
+    ],
     leaves: { mass: { grams: base_g, thing: dose.base } },
   };
 }
@@ -206,7 +302,14 @@ function mend(inputs: DoseInputs, dose: Dose, world: World): Outcome {
 /** The saved bottle of this taste; where a form was said, the bottle has to be of it. */
 function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined {
   const row = inputs.dose ?? "flavor";
-  return bottles.filter((bottle) => bottle.taste === inputs.taste && bottle.low_percent !== undefined && (bottle.form === undefined || bottle.form === row)).at(-1);
+  return bottles
+    .filter(
+      (bottle) =>
+        bottle.taste === inputs.taste &&
+        bottle.low_percent !== undefined &&
+        (bottle.form === undefined || bottle.form === row),
+    )
+    .at(-1);
 }
 
 /** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
@@ -215,7 +318,12 @@ function pastNotes(inputs: DoseInputs, world: World): Item[] {
   return world.notes
     .filter((note) => note.flavors.includes(inputs.taste ?? "") && note.doses?.length)
     .slice(-1)
-    .map((note) => ({ date: note.date, flavors: note.flavors, text: note.text, ...(note.rating !== undefined ? { rating: note.rating } : {}) }));
+    .map((note) => ({
+      date: note.date,
+      flavors: note.flavors,
+      text: note.text,
+      ...(note.rating !== undefined ? { rating: note.rating } : {}),
+    }));
 }
 
 export { weight };

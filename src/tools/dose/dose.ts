@@ -2,10 +2,10 @@
 import * as z from "zod/mini";
 import { bases } from "../../../data/words/things.ts";
 import { tool } from "../contract/index.ts";
-import { answerDose } from "./answer.ts";
-import { readDose } from "./read.ts";
 import { cues } from "../lib/cue.ts";
 import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
+import { answerDose } from "./answer.ts";
+import { readDose } from "./read.ts";
 
 const base = z.enum([...new Set(bases.map((row) => row.id))] as [string, ...string[]]);
 
@@ -43,26 +43,106 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
-    [4, "(?:how|hw) (?:much|many|mch) .. {dose}", "{dose} .. {weight} .. {base}", "{percent} .. {dose}", "{dose} .. {percent}", "{percent} (?:of )?flavou?r", "{weight} .. {base} .. {dose}", "{dose} .. (?:what|how) .. {weight} .. {base}", "(?:what|which) (?:amount|quantity|weight) of {dose}", "amount of {taste} .. {base}", "{dose} for {weight} .. {base}", "{base=batter} .. {dose}", "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}"],
-    [3, "{dose} .. how much", "{dose} (?:for|in) (?:just |only )?(?:one|each|half|every)", "(?:{dose}|{taste}) .. (?:for|in|into) (?:it|that|all|the lot|the whole|this|them|each|half)", "{fraction} of (?:it|that|them) .. {taste}", "{taste} .. {weight} .. {base}", "{weight} .. {base} .. {taste}", "(?:how|hw) much .. {taste} .. (?:in|into|for|to|does|do|goes|should|with|per)", "{weight} .. {dose} .. {base}", "{dose} .. {base}", "{base} .. {dose}", "(?:how|hw) much {base} .. (?:can|will|does|do|would) .. (?:with|from|that|it|do|cover)"],
-    [2, "(?:how|hw) much .. {taste}", "{weight} .. {dose}", "{dose}", "too (?:strong|weak|much)", "over ?dosed?", "(?:strong|weak) enough", "{taste} .. {base}", "(?:tipped|dumped|poured|dropped|put|added|stirred|fell|spilt|spilled) .. {weight} .. (?:{dose}|{taste})", "{percent} .. {base}", "{base} .. {taste} .. how much"],
+    [
+      4,
+      "(?:how|hw) (?:much|many|mch) .. {dose}",
+      "{dose} .. {weight} .. {base}",
+      "{percent} .. {dose}",
+      "{dose} .. {percent}",
+      "{percent} (?:of )?flavou?r",
+      "{weight} .. {base} .. {dose}",
+      "{dose} .. (?:what|how) .. {weight} .. {base}",
+      "(?:what|which) (?:amount|quantity|weight) of {dose}",
+      "amount of {taste} .. {base}",
+      "{dose} for {weight} .. {base}",
+      "{base=batter} .. {dose}",
+      "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
+    ],
+    [
+      3,
+      "{dose} .. how much",
+      "{dose} (?:for|in) (?:just |only )?(?:one|each|half|every)",
+      "(?:{dose}|{taste}) .. (?:for|in|into) (?:it|that|all|the lot|the whole|this|them|each|half)",
+      "{fraction} of (?:it|that|them) .. {taste}",
+      "{taste} .. {weight} .. {base}",
+      "{weight} .. {base} .. {taste}",
+      "(?:how|hw) much .. {taste} .. (?:in|into|for|to|does|do|goes|should|with|per)",
+      "{weight} .. {dose} .. {base}",
+      "{dose} .. {base}",
+      "{base} .. {dose}",
+      "(?:how|hw) much {base} .. (?:can|will|does|do|would) .. (?:with|from|that|it|do|cover)",
+    ],
+    [
+      2,
+      "(?:how|hw) much .. {taste}",
+      "{weight} .. {dose}",
+      "{dose}",
+      "too (?:strong|weak|much)",
+      "over ?dosed?",
+      "(?:strong|weak) enough",
+      "{taste} .. {base}",
+      "(?:tipped|dumped|poured|dropped|put|added|stirred|fell|spilt|spilled) .. {weight} .. (?:{dose}|{taste})",
+      "{percent} .. {base}",
+      "{base} .. {taste} .. how much",
+    ],
     [1, "flavou?r", "enough", "{weight} .. {base}", "goes in(?:to)?"],
-    [3, "(?:how|hw) much (?:more )?(?:plain )?(?:extra )?{base} .. (?:fix|rescue|save|dilute|correct|mend|bring|tone|balance|weaken|stretch)", "(?:tone|water|bring) (?:it )?down"],
-    [-3, "(?:note|log|record|jot|write) ", "timer", "(?:cost|costs|price|margin|label|allergens?)", "{unit} (?:in|to) {unit}", "remember", "save (?:it|that|this|the)", "save$", "recipe"],
-    [-4, "{fraction} (?:of it |of that )?(?:{taste}|{color})", "{remainder}", "(?:ring|center|centre|middle) .. (?:ring|center|centre|middle)", "{count=macarons} .. (?:ring|center|centre)"],
+    [
+      3,
+      "(?:how|hw) much (?:more )?(?:plain )?(?:extra )?{base} .. (?:fix|rescue|save|dilute|correct|mend|bring|tone|balance|weaken|stretch)",
+      "(?:tone|water|bring) (?:it )?down",
+    ],
+    [
+      -3,
+      "(?:note|log|record|jot|write) ",
+      "timer",
+      "(?:cost|costs|price|margin|label|allergens?)",
+      "{unit} (?:in|to) {unit}",
+      "remember",
+      "save (?:it|that|this|the)",
+      "save$",
+      "recipe",
+    ],
+    [
+      -4,
+      "{fraction} (?:of it |of that )?(?:{taste}|{color})",
+      "{remainder}",
+      "(?:ring|center|centre|middle) .. (?:ring|center|centre|middle)",
+      "{count=macarons} .. (?:ring|center|centre)",
+    ],
     [-2, "split", "divide", "batch(?:es)?", "how long"],
     [-1, "bottle"],
     [-3, "{count=macarons} (?:with|for)"],
   ),
   examples: [
-    { say: "I have 230 g buttercream, how much flavor?", inputs: { base_g: 230, base: "buttercream", dose: "flavor" } },
-    { say: "how much pistachio paste for 200 g ganache", inputs: { base_g: 200, base: "ganache", dose: "nut paste", taste: "pistachio" } },
-    { say: "6 g lemon concentrate, how much buttercream does that do", inputs: { flavor_g: 6, base: "buttercream", taste: "lemon" } },
-    { say: "put 9 g coconut flavor into 150 g smbc, too strong?", inputs: { flavor_g: 9, base_g: 150, base: "buttercream" } },
-    { say: "tipped 14 g mint flavor in 200 g ganache, how much plain ganache to rescue it", inputs: { flavor_g: 14, base_g: 200, want: "mend" } },
+    {
+      say: "I have 230 g buttercream, how much flavor?",
+      inputs: { base_g: 230, base: "buttercream", dose: "flavor" },
+    },
+    {
+      say: "how much pistachio paste for 200 g ganache",
+      inputs: { base_g: 200, base: "ganache", dose: "nut paste", taste: "pistachio" },
+    },
+    {
+      say: "6 g lemon concentrate, how much buttercream does that do",
+      inputs: { flavor_g: 6, base: "buttercream", taste: "lemon" },
+    },
+    {
+      say: "put 9 g coconut flavor into 150 g smbc, too strong?",
+      inputs: { flavor_g: 9, base_g: 150, base: "buttercream" },
+    },
+    {
+      say: "tipped 14 g mint flavor in 200 g ganache, how much plain ganache to rescue it",
+      inputs: { flavor_g: 14, base_g: 200, want: "mend" },
+    },
     { say: "gel color for 460 g macaron batter", inputs: { dose: "gel color", base: "batter", base_g: 460 } },
-    { say: "4 % of the finished filling should be maple flavor, I have 240 g buttercream", inputs: { percent: 4, of_finished: true, base_g: 240 } },
-    { say: "how much salt in 300 g caramel buttercream", inputs: { dose: "salt", base_g: 300, base: "buttercream" } },
+    {
+      say: "4 % of the finished filling should be maple flavor, I have 240 g buttercream",
+      inputs: { percent: 4, of_finished: true, base_g: 240 },
+    },
+    {
+      say: "how much salt in 300 g caramel buttercream",
+      inputs: { dose: "salt", base_g: 300, base: "buttercream" },
+    },
   ],
   elsewhere: [
     { say: "how much cream for 300 g dark chocolate", tool: "ganache" },
@@ -70,7 +150,16 @@ export const dose = tool<DoseInputs>({
     { say: "my mint bottle says half a percent, save that", tool: "shelf" },
     { say: "note lemon batch, 4 % flavor, lovely", tool: "note" },
   ],
-  rivals: [["asks_base", "base_g", "parts"], ["asks_base", "want"], ["percent", "percent_high"], ["base_g", "parts"], ["unweighable", "flavor_g"], ["unweighable", "base_g"], ["dose", "taste", "name", "bare"], ["of_finished"]],
+  rivals: [
+    ["asks_base", "base_g", "parts"],
+    ["asks_base", "want"],
+    ["percent", "percent_high"],
+    ["base_g", "parts"],
+    ["unweighable", "flavor_g"],
+    ["unweighable", "base_g"],
+    ["dose", "taste", "name", "bare"],
+    ["of_finished"],
+  ],
   read: readDose,
   compute: answerDose,
 });

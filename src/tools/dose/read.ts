@@ -1,30 +1,52 @@
 /** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
 import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
-import type { DoseInputs } from "./dose.ts";
 import { bareNumbers, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import type { DoseInputs } from "./dose.ts";
 
 type Draft = Partial<DoseInputs>;
 
-const isFlavor = (thing: Thing | undefined): thing is Thing => Boolean(thing && (thing.dose || thing.taste) && !thing.base);
+const isFlavor = (thing: Thing | undefined): thing is Thing =>
+  Boolean(thing && (thing.dose || thing.taste) && !thing.base);
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading);
   if (pairs) return pairs;
   const targets = flavorsAsked(reading);
-  const weights = weighed(reading).map((each) => (each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color ? { ...each, thing: undefined } : each));
-  const common = { ...readBase(reading, memory, weights, targets), ...readShare(reading), ...readWant(reading), ...readSpoon(reading) };
+  const weights = weighed(reading).map((each) =>
+    each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
+      ? { ...each, thing: undefined }
+      : each,
+  );
+  const common = {
+    ...readBase(reading, memory, weights, targets),
+    ...readShare(reading),
+    ...readWant(reading),
+    ...readSpoon(reading),
+  };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
-  const asksBase = common.base_g === undefined && says(reading, /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base/);
+  const asksBase =
+    common.base_g === undefined &&
+    says(reading, /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base/);
   return targets.map((target) => ({
     ...common,
-    ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined ? { asks_base: true } : {}),
+    ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
+      ? { asks_base: true }
+      : {}),
     ...(sameAgain(target, memory) ? {} : nameOf(target, reading)),
     ...readFlavorWeight(reading, weights, target),
-    ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...readFlavorWeight(reading, weights, target) }, before) : {}),
+    ...(targets.length === 1
+      ? readLoose(
+          reading,
+          memory,
+          weights,
+          { ...common, ...readFlavorWeight(reading, weights, target) },
+          before,
+        )
+      : {}),
   }));
 }
 
@@ -34,19 +56,40 @@ function readPairs(reading: Reading): Draft[] | undefined {
   if (bowls.length < 2 || reading.amounts.some((each) => each.dim === "percent")) return undefined;
   const ends = bowls.map((_, at) => bowls[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);
   const starts = bowls.map((each, at) => (at === 0 ? 0 : each.amount.at[0]));
-  const own = bowls.map((_, at) => reading.things.filter((each) => isFlavor(each) && (each.taste || each.ingredient) && each.at[0] >= (starts[at] ?? 0) && each.at[0] < (ends[at] ?? 0)));
-  const before = bowls.map((each, at) => reading.things.findLast((thing) => isFlavor(thing) && (thing.taste || thing.ingredient) && thing.at[1] <= each.amount.at[0] && thing.at[0] >= (at === 0 ? 0 : (bowls[at - 1]?.amount.at[1] ?? 0))));
+  const own = bowls.map((_, at) =>
+    reading.things.filter(
+      (each) =>
+        isFlavor(each) &&
+        (each.taste || each.ingredient) &&
+        each.at[0] >= (starts[at] ?? 0) &&
+        each.at[0] < (ends[at] ?? 0),
+    ),
+  );
+  const before = bowls.map((each, at) =>
+    reading.things.findLast(
+      (thing) =>
+        isFlavor(thing) &&
+        (thing.taste || thing.ingredient) &&
+        thing.at[1] <= each.amount.at[0] &&
+        thing.at[0] >= (at === 0 ? 0 : (bowls[at - 1]?.amount.at[1] ?? 0)),
+    ),
+  );
   const chosen = own.every((each) => each.length > 0) ? own.map((each) => each[0]) : before;
   const shared = reading.things.filter((each) => isFlavor(each) && each.dose);
   if (chosen.some((each) => !each) && shared.length !== 1) return undefined;
-  return bowls.map((bowl, at) => ({ base_g: bowl.grams, base: bowl.thing?.base, ...nameOf((chosen[at] ?? shared[0]) as Thing, reading) }));
+  return bowls.map((bowl, at) => ({
+    base_g: bowl.grams,
+    base: bowl.thing?.base,
+    ...nameOf((chosen[at] ?? shared[0]) as Thing, reading),
+  }));
 }
 
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 function flavorsAsked(reading: Reading): Thing[] {
   const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
   const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced);
-  const describes = (each: Thing) => reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
+  const describes = (each: Thing) =>
+    reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
@@ -55,7 +98,8 @@ function flavorsAsked(reading: Reading): Thing[] {
   if (named.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
   const particular = named.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
   // "want it peach, how much flavor": one flavor said twice
-  if (particular.length === 0 && free.length > 0) return free.map((each) => ({ ...each, dose: named[0]?.dose }));
+  if (particular.length === 0 && free.length > 0)
+    return free.map((each) => ({ ...each, dose: named[0]?.dose }));
   return dedupe(particular.length > 0 ? particular.filter((each) => !repeats(each, particular)) : named);
 }
 
@@ -63,11 +107,20 @@ function flavorsAsked(reading: Reading): Thing[] {
 const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);
 
 /** "vanilla extract ... the extract": the second, without a taste, is the first again. */
-const repeats = (each: Thing, all: readonly Thing[]) => !each.taste && !each.ingredient && all.some((other) => other !== each && other.dose === each.dose && Boolean(other.taste || other.ingredient));
+const repeats = (each: Thing, all: readonly Thing[]) =>
+  !each.taste &&
+  !each.ingredient &&
+  all.some((other) => other !== each && other.dose === each.dose && Boolean(other.taste || other.ingredient));
 
-const powdered = (thing: Thing): Thing => ({ ...thing, dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder") });
+const powdered = (thing: Thing): Thing => ({
+  ...thing,
+  dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder"),
+});
 
-const dedupe = (things: Thing[]) => things.filter((each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at);
+const dedupe = (things: Thing[]) =>
+  things.filter(
+    (each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at,
+  );
 
 /** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
 function sameAgain(target: Thing, memory: Memory): boolean {
@@ -95,14 +148,37 @@ function nameOf(target: Thing, reading: Reading): Draft {
   };
 }
 
-const usualRow = (thing: Thing): string => (spirits.has(thing.taste ?? "") ? "spirit" : teas.has(thing.taste ?? "") ? "tea powder" : "flavor");
-const spirits = new Set(["rum", "kirsch", "brandy", "cognac", "whisky", "vodka", "gin", "tequila", "limoncello", "amaretto", "irish cream liqueur", "coffee liqueur", "orange liqueur", "cassis liqueur", "calvados"]);
+const usualRow = (thing: Thing): string =>
+  spirits.has(thing.taste ?? "") ? "spirit" : teas.has(thing.taste ?? "") ? "tea powder" : "flavor";
+const spirits = new Set([
+  "rum",
+  "kirsch",
+  "brandy",
+  "cognac",
+  "whisky",
+  "vodka",
+  "gin",
+  "tequila",
+  "limoncello",
+  "amaretto",
+  "irish cream liqueur",
+  "coffee liqueur",
+  "orange liqueur",
+  "cassis liqueur",
+  "calvados",
+]);
 const teas = new Set(["matcha", "hojicha"]);
 
 function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
   const mix = reading.things.find((each) => each.base && each.base !== "meringue");
   const base = mix?.base;
-  const parts = weights.filter((each) => each.thing && !targets.includes(each.thing) && !sameFlavor(each.thing, targets) && (each.thing.ingredient || each.thing.base || each.thing.chocolate));
+  const parts = weights.filter(
+    (each) =>
+      each.thing &&
+      !targets.includes(each.thing) &&
+      !sameFlavor(each.thing, targets) &&
+      (each.thing.ingredient || each.thing.base || each.thing.chocolate),
+  );
   const cups = reading.amounts.find((each) => each.dim === "volume" && each.of?.base);
   if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
   const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
@@ -116,45 +192,86 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
     return { base_g, ...(kind ? { base: kind } : {}), ...summed };
   }
   const table = memory.table;
-  const part = reading.amounts.find((each) => (each.fraction || each.unit === "times") && each.dim === "number");
+  const part = reading.amounts.find(
+    (each) => (each.fraction || each.unit === "times") && each.dim === "number",
+  );
   const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
-  if (part && earlier?.base_g !== undefined && says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)) return { base_g: earlier.base_g * part.value };
-  const named = table.parts?.find((each) => reading.things.some((thing) => thing.color === each.name || thing.taste === each.name));
-  if (named && !reading.amounts.some((each) => each.dim === "weight")) return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
-  const asksPart = /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(reading.text);
-  if (asksPart && table.part) return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
-  const fits = table.mass && (pointsBack(reading) || (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
+  if (
+    part &&
+    earlier?.base_g !== undefined &&
+    says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
+  )
+    return { base_g: earlier.base_g * part.value };
+  const named = table.parts?.find((each) =>
+    reading.things.some((thing) => thing.color === each.name || thing.taste === each.name),
+  );
+  if (named && !reading.amounts.some((each) => each.dim === "weight"))
+    return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  const asksPart =
+    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
+      reading.text,
+    );
+  if (asksPart && table.part)
+    return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
+  const fits =
+    table.mass &&
+    (pointsBack(reading) ||
+      (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase = /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask);
-  const whole = reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))?.value ?? 1;
+  const whole =
+    reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))
+      ?.value ?? 1;
   const kept = base === undefined ? undefined : table.masses?.[base];
   const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
-  if (kept !== undefined && base !== table.mass?.thing && meant && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: kept * whole, base };
-  if (fits && table.mass && whole !== 1 && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: table.mass.grams * whole, ...(base ? { base } : baseFrom(table.mass.thing)) };
-  if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose") return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  if (
+    kept !== undefined &&
+    base !== table.mass?.thing &&
+    meant &&
+    !ownWeight &&
+    !asksBase &&
+    memory.last?.tool !== "dose"
+  )
+    return { base_g: kept * whole, base };
+  if (fits && table.mass && whole !== 1 && !ownWeight && !asksBase && memory.last?.tool !== "dose")
+    return { base_g: table.mass.grams * whole, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose")
+    return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
   return base ? { base } : {};
 }
 
-const partOf = (each: Weighed) => ({ name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "", grams: each.grams });
+const partOf = (each: Weighed) => ({
+  name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",
+  grams: each.grams,
+});
 
 /** "the butter was 45, not 30": one part of a sum said before takes its new weight. */
 function correctParts(parts: readonly Weighed[], memory: Memory): Draft | undefined {
-  const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
+  const before =
+    memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
   const first = parts[0] && partOf(parts[0]);
-  if (!before || !first || !before.some((each) => each.name === first.name) || parts.length >= before.length) return undefined;
+  if (!before || !first || !before.some((each) => each.name === first.name) || parts.length >= before.length)
+    return undefined;
   const now = parts.map(partOf);
   const all = before.map((each) => now.find((other) => other.name === each.name) ?? each);
   return { parts: all, base_g: all.reduce((sum, each) => sum + each.grams, 0) };
 }
 
-const baseFrom = (thing: string): Draft => (["buttercream", "ganache", "batter", "filling", "cream cheese filling", "mascarpone filling"].includes(thing) ? { base: thing } : {});
+const baseFrom = (thing: string): Draft =>
+  ["buttercream", "ganache", "batter", "filling", "cream cheese filling", "mascarpone filling"].includes(
+    thing,
+  )
+    ? { base: thing }
+    : {};
 
-const sameFlavor = (thing: Thing, targets: Thing[]) => targets.some((each) => each.id === thing.id && Boolean(thing.dose));
+const sameFlavor = (thing: Thing, targets: Thing[]) =>
+  targets.some((each) => each.id === thing.id && Boolean(thing.dose));
 
 /** Chocolate with anything is a ganache; mascarpone, cream cheese or butter without it a butter filling. */
 function baseOfParts(parts: readonly Weighed[]): string | undefined {
   const names = parts.map((each) => each.thing?.ingredient ?? "");
-  if (parts.some((each) => each.thing?.chocolate) || names.some((name) => /chocolate/.test(name))) return "ganache";
+  if (parts.some((each) => each.thing?.chocolate) || names.some((name) => /chocolate/.test(name)))
+    return "ganache";
   if (names.includes("cream cheese")) return "cream cheese filling";
   if (names.includes("mascarpone")) return "mascarpone filling";
   if (names.includes("butter")) return "buttercream";
@@ -162,12 +279,21 @@ function baseOfParts(parts: readonly Weighed[]): string | undefined {
 }
 
 function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
-  const own = weights.find((each) => each.thing && !each.thing.base && (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)));
+  const own = weights.find(
+    (each) =>
+      each.thing &&
+      !each.thing.base &&
+      (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)),
+  );
   // a spoon of a liquid flavor counts as water, whatever else the tables know of it
   if (own?.estimate && liquidRows.has(target.dose ?? "flavor")) return byVolume(own.amount);
   if (own) return { flavor_g: own.grams };
-  const said = reading.amounts.find((each) => ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id));
-  if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor")) return { unweighable: `${said.text} of ${target.text}` };
+  const said = reading.amounts.find(
+    (each) =>
+      ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id),
+  );
+  if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor"))
+    return { unweighable: `${said.text} of ${target.text}` };
   return said ? byVolume(said) : {};
 }
 
@@ -179,30 +305,59 @@ function byVolume(amount: Amount): Draft {
 }
 
 /** Weights bound to nothing: in the bowl already, or the base, by what the words and the turn before settle. */
-function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: Draft, before: Draft | undefined): Draft {
+function readLoose(
+  reading: Reading,
+  memory: Memory,
+  weights: Weighed[],
+  found: Draft,
+  before: Draft | undefined,
+): Draft {
   if (memory.slot === "flavor_g" && found.flavor_g === undefined) {
-    const answer = weights.find((each) => !each.thing || isFlavor(each.thing))?.grams ?? bareNumbers(reading)[0]?.value;
+    const answer =
+      weights.find((each) => !each.thing || isFlavor(each.thing))?.grams ?? bareNumbers(reading)[0]?.value;
     if (answer !== undefined) return { flavor_g: answer };
   }
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
-  const asksBack = says(reading, /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/);
-  const inBowl = says(reading, /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/);
-  const at = before?.percent !== undefined && found.percent === undefined && bareNumbers(reading).length === 1 && says(reading, /(?:^| )at \S*<number/) ? bareNumbers(reading)[0]?.value : undefined;
+  const asksBack = says(
+    reading,
+    /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/,
+  );
+  const inBowl = says(
+    reading,
+    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/,
+  );
+  const at =
+    before?.percent !== undefined &&
+    found.percent === undefined &&
+    bareNumbers(reading).length === 1 &&
+    says(reading, /(?:^| )at \S*<number/)
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
   if (at !== undefined) return { percent: at };
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
   if (loose === undefined) {
     const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
-    return volume && found.flavor_g === undefined && !reading.things.some((each) => each.unit) ? byVolume(volume) : {};
+    return volume && found.flavor_g === undefined && !reading.things.some((each) => each.unit)
+      ? byVolume(volume)
+      : {};
   }
-  if (found.base_g !== undefined) return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
+  if (found.base_g !== undefined)
+    return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
   if (found.flavor_g !== undefined) return { base_g: loose };
   if (before) {
     const backward = before.flavor_g !== undefined && before.base_g === undefined;
-    const nearFlavor = before.flavor_g && before.base_g && Math.abs(Math.log(loose / before.flavor_g)) < Math.abs(Math.log(loose / before.base_g));
+    const nearFlavor =
+      before.flavor_g &&
+      before.base_g &&
+      Math.abs(Math.log(loose / before.flavor_g)) < Math.abs(Math.log(loose / before.base_g));
     if (nearFlavor) return { flavor_g: loose };
     if (inBowl && before.base_g !== undefined) return { flavor_g: loose, want: "check" };
-    return backward && found.base === undefined ? { flavor_g: loose } : backward ? { flavor_g: loose } : { base_g: loose };
+    return backward && found.base === undefined
+      ? { flavor_g: loose }
+      : backward
+        ? { flavor_g: loose }
+        : { base_g: loose };
   }
   return asksBack ? { flavor_g: loose } : { base_g: loose };
 }
@@ -211,28 +366,54 @@ function readLoose(reading: Reading, memory: Memory, weights: Weighed[], found: 
 function looseNumber(reading: Reading, memory: Memory): number | undefined {
   const bare = bareNumbers(reading)[0];
   if (!bare) return undefined;
-  if (memory.slot === "base_g" || memory.slot === "flavor_g" || (memory.follows && memory.last?.tool === "dose")) return bare.value;
+  if (
+    memory.slot === "base_g" ||
+    memory.slot === "flavor_g" ||
+    (memory.follows && memory.last?.tool === "dose")
+  )
+    return bare.value;
   return undefined;
 }
 
 function readShare(reading: Reading): Draft {
-  const share = reading.amounts.find((each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""));
+  const share = reading.amounts.find(
+    (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
+  );
   if (!share) return {};
-  const finished = /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) || /\bfinished\b/.test(reading.text);
-  return { percent: share.value, ...(share.high !== undefined ? { percent_high: share.high } : {}), ...(finished ? { of_finished: true } : {}) };
+  const finished =
+    /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
+    /\bfinished\b/.test(reading.text);
+  return {
+    percent: share.value,
+    ...(share.high !== undefined ? { percent_high: share.high } : {}),
+    ...(finished ? { of_finished: true } : {}),
+  };
 }
 
 function readWant(reading: Reading): Draft {
-  const mend = /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(reading.text);
-  const more = /(?:how much|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(reading.text);
+  const mend =
+    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
+      reading.text,
+    );
+  const more =
+    /(?:how much|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
+      reading.text,
+    );
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };
-  if (/already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(reading.text)) return { want: "check" };
+  if (
+    /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(
+      reading.text,
+    )
+  )
+    return { want: "check" };
   return {};
 }
 
 function readSpoon(reading: Reading): Draft {
-  const unit = reading.things.find((each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml")?.unit;
+  const unit = reading.things.find(
+    (each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml",
+  )?.unit;
   return unit ? { spoon: unit as "tsp" } : {};
 }

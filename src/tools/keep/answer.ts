@@ -2,6 +2,7 @@
 import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
+import { awBand, compose, waterActivity } from "../lib/composition.ts";
 import { plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
@@ -10,9 +11,37 @@ import type { KeepInputs } from "./keep.ts";
 
 /** @throws never: days that can't be come back as `impossible`, a missing one as `asking`. */
 export function answerKeep(inputs: KeepInputs, world: World): Outcome {
-  const outcome = answerFor(inputs, world);
+  const outcome = withFilling(answerFor(inputs, world), inputs.lines);
   if (outcome.status === "asking") return outcome;
   return { ...outcome, cautions: [...(outcome.cautions ?? []), keepingCaution] };
+}
+
+/**
+ * What the filling is made of, beside the answer: its water activity by the book's formula, an estimate that errs
+ * toward perishable and by itself never clears a filling.
+ */
+function withFilling(outcome: Outcome, lines: KeepInputs["lines"]): Outcome {
+  const sum = lines && compose(lines);
+  const aw = sum && sum.unknown.length === 0 ? waterActivity(sum) : undefined;
+  if (outcome.status !== "answered" || aw === undefined) return outcome;
+  const side =
+    Math.abs(aw - activity.line) <= awBand
+      ? "on the published line of 0.85, which an estimate alone doesn't clear"
+      : aw > activity.pHLine
+        ? "above both published lines, 0.85 and 0.88"
+        : "between the published lines, 0.85 and 0.88";
+  return {
+    ...outcome,
+    headline: `${outcome.headline}. Its water activity is about ${aw.toFixed(2)} (± ${awBand}, an estimate): ${side}, so keep it cold`,
+    figures: [
+      ...(outcome.figures ?? []),
+      { name: "aw", value: aw, low: aw - awBand, high: aw + awBand, unit: "aw" },
+    ],
+    cautions: [
+      ...(outcome.cautions ?? []),
+      "A measurement, not an estimate, and your authority decide whether a filling may stand out.",
+    ],
+  };
 }
 
 function answerFor(inputs: KeepInputs, world: World): Outcome {

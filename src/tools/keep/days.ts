@@ -56,7 +56,8 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
   const assumed =
     inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
   if (!inputs.made) {
-    if (inputs.still || inputs.thawed || inputs.frozen) return asking("Which day were they made and filled?", "made");
+    if (inputs.still || inputs.thawed || inputs.frozen)
+      return asking("Which day were they made and filled?", "made");
     return {
       status: "answered",
       headline: `${inFridge.days} days in the fridge at ${cold}, the day of making counted as day 1; best within ${inFridge.best}`,

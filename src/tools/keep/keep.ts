@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { temperature_c, time_min } from "../lib/inputs.ts";
+import { temperature_c, time_min, weight_g } from "../lib/inputs.ts";
 import { whenSaid as when } from "../lib/when-said.ts";
 import { answerKeep } from "./answer.ts";
 import { readKeep } from "./read.ts";
@@ -45,6 +45,8 @@ export const inputs = z.strictObject({
   /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
   fahrenheit: z.optional(z.boolean()),
   hot: z.optional(z.boolean()),
+  /** What the filling is made of, where she says it: its water activity is estimated from it. */
+  lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
   /** A measured water activity. */
   aw: z.optional(
     z
@@ -66,6 +68,11 @@ export const keep = tool<KeepInputs>({
   purpose: "How long filled macarons keep, how cold, and whether they are still good",
   inputs,
   cues: cues(
+    [
+      17,
+      "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",
+      "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
+    ],
     [6, "water\\S* activity (?:of |is |was |at )*{number}"],
     [
       4,
@@ -180,7 +187,7 @@ export const keep = tool<KeepInputs>({
       inputs: { about: "outside", out_min: 180 },
     },
     { say: "can i freeze filled macarons and for how long", inputs: { about: "freezer" } },
-    { say: "how do i thaw them", inputs: { about: "thaw" } },
+    { say: "thaw the frozen macarons in the fridge or on the counter", inputs: { about: "thaw" } },
     { say: "how cold does the fridge have to be for filled macarons", inputs: { about: "cold" } },
     { say: "it was 95 F on the stall, how long can they stay out", inputs: { about: "outside", air_c: 35 } },
     { say: "i'm not heating the whites for my buttercream, is that safe", inputs: { about: "eggs" } },
@@ -204,7 +211,7 @@ export const keep = tool<KeepInputs>({
     ["frozen", "frozen_days"],
     ["thawed"],
     ["on"],
-    ["aw"],
+    ["aw", "lines"],
   ],
   read: readKeep,
   compute: answerKeep,

@@ -1,5 +1,6 @@
 /** Reads a question about keeping: what it is about, the days and times in it, how warm it was. */
 import type { Memory, Reading } from "../contract/index.ts";
+import { readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { celsius, inBase } from "../lib/units.ts";
 import { iceWords, outWords, readDays } from "./days-said.ts";
@@ -25,6 +26,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     ...readTimes(reading, about),
     ...readWarmth(reading),
     ...readActivity(reading),
+    ...readFilling(reading),
     ...(about === "fridge" &&
     stillWords.test(wordsOf(reading)) &&
     !/\b(?:how (?:long|many days)|until|till|last day|use by|when)\b/.test(wordsOf(reading))
@@ -108,6 +110,14 @@ function readWarmth(reading: Reading): Draft {
   if (!heat) return words ? { hot: true } : {};
   const fahrenheit = heat.unit === "°F" || (heat.unit === "°" && heat.value >= 60);
   return { air_c: celsius(heat.value, fahrenheit ? "°F" : "°C"), ...(fahrenheit ? { fahrenheit } : {}) };
+}
+
+/** Chocolate with cream or butter, weighed: a filling whose water activity can be estimated. */
+function readFilling(reading: Reading): Draft {
+  const { lines } = readLines(reading);
+  const named = lines.filter((each) => each.thing?.ingredient || each.thing?.chocolate);
+  if (named.length < 2 || !named.some((each) => /chocolate|butter|cream/.test(each.name))) return {};
+  return { lines: named.map(({ name, grams }) => ({ name, grams })) };
 }
 
 function readActivity(reading: Reading): Draft {

@@ -45,7 +45,9 @@ export function tasteBrings(taste: string, name = `${taste} flavor`): Brings {
 /** "hazelnut praline" is no taste that a table knows, but both of its parts are. */
 function partsOf(taste: string): string[] {
   if (tastes.some((row) => row.taste === taste)) return [taste];
-  const found = tastes.map((row) => row.taste).filter((each) => new RegExp(`(?:^| )${each}(?: |$)`).test(taste));
+  const found = tastes
+    .map((row) => row.taste)
+    .filter((each) => new RegExp(`(?:^| )${each}(?: |$)`).test(taste));
   return found.filter((each) => !found.some((other) => other !== each && other.includes(each)));
 }
 

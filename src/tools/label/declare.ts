@@ -77,8 +77,8 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
     headline:
       lead +
       (names.length
-        ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`
-        : `None that the tables know${open.length ? `, but check ${listed(open.map((text) => text.split(":")[0] ?? text))}` : ""}`),
+        ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`
+        : `None that the tables know${open.length ? `, but check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`),
     rule: lawOf(market),
     ...given("assumed", [
       ...(inputs.market

@@ -7,9 +7,15 @@ export function tidy(value: number): number {
 
 /** How many decimals a weight is shown with: 0.1 g below 20 g, whole grams from there, unless the scale says. */
 function decimals(grams: number, scale_g?: number): number {
-  if (scale_g !== undefined) return Math.max(0, Math.ceil(-Math.log10(scale_g) - 1e-9));
+  if (scale_g !== undefined)
+    return (
+      [0, 1, 2, 3].find((places) => isWhole(scale_g * 10 ** places)) ??
+      Math.max(0, Math.ceil(-Math.log10(scale_g) - 1e-9))
+    );
   return Math.abs(grams) < 20 ? 1 : 0;
 }
+
+const isWhole = (value: number) => Math.abs(value - Math.round(value)) < 1e-9;
 
 /**
  * A weight for the eye, in g: below 20 g to 0.1 g, from 20 g up to 1 g, or to the step of the baker's scale.

@@ -25,7 +25,8 @@ export interface Sizing {
 
 /** The shell's diameter in force: said now, set on the bench, or the book's 38 mm. */
 export function sizing(said_mm: number | undefined, bench: Size): Sizing {
-  if (said_mm !== undefined && said_mm === bench.diameter_mm) return { diameter_mm: said_mm, diameterFrom: "bench" };
+  if (said_mm !== undefined && said_mm === bench.diameter_mm)
+    return { diameter_mm: said_mm, diameterFrom: "bench" };
   if (said_mm !== undefined) return { diameter_mm: said_mm, diameterFrom: "said" };
   if (bench.diameter_mm !== undefined) return { diameter_mm: bench.diameter_mm, diameterFrom: "bench" };
   return { diameter_mm: usualDiameter.value, diameterFrom: "book" };

@@ -51,7 +51,7 @@ export const shelf = tool<ShelfInputs>({
     ],
     [
       5,
-      `${place} : `,
+      `^(?:(?:my|the|add to|to|for) )*${place} : `,
       "(?:used|using|took|finished) .. {fraction} .. {ingredient}",
       "(?:is|are) there (?:any |still |some )*{ingredient} (?:left|in stock)",
       "any {ingredient} left",

@@ -3,7 +3,17 @@ import { bakedShare, batterLoss, houseParts, shellBatter, spareShells } from "..
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
 import { counted, plain, weight } from "../lib/show.ts";
-import { batterForShells, eggsFor, houseLines, shellsFor, shellsFrom, shellsOnTray, shellWeight, type Sizing, sizing } from "../lib/sizing.ts";
+import {
+  batterForShells,
+  eggsFor,
+  houseLines,
+  type Sizing,
+  shellsFor,
+  shellsFrom,
+  shellsOnTray,
+  shellWeight,
+  sizing,
+} from "../lib/sizing.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 /** @throws never: what is missing comes back as `asking`. */
@@ -13,12 +23,22 @@ export function answerShells(said: ShellsInputs, world: World): Outcome {
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
-  if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined)) return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
+  if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
+    return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);
   const batter = said.batter_g ?? whitesBatter(said);
   if (batter !== undefined) return fromBatter(batter, size, onTray, said, world);
-  const shells = said.shells ?? (said.trays !== undefined && said.macarons === undefined ? said.trays * onTray : undefined) ?? (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
-  if (shells === undefined) return { status: "asking", headline: "For how many macarons?", question: "For how many macarons?", slot: "macarons" };
+  const shells =
+    said.shells ??
+    (said.trays !== undefined && said.macarons === undefined ? said.trays * onTray : undefined) ??
+    (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
+  if (shells === undefined)
+    return {
+      status: "asking",
+      headline: "For how many macarons?",
+      question: "For how many macarons?",
+      slot: "macarons",
+    };
   if (said.want === "baked") return baked(shellWeight(size.diameter_mm) * shells, shells, world, size);
   return forOrder(shells, size, onTray, said, world);
 }
@@ -34,7 +54,11 @@ function eggsAnswer(whites_g: number, world: World): Outcome {
     status: "answered",
     headline: `${counted(eggs, "egg white")} for ${weight(whites_g, world.bench.scale_g)} g`,
     figures: [{ name: "whites", value: eggs, unit: "whites" }],
-    rule: { text: "one large egg's white is 33 g; whites = ceil(grams / 33)", basis: "published", source: "USDA SR, NDB 01124" },
+    rule: {
+      text: "one large egg's white is 33 g; whites = ceil(grams / 33)",
+      basis: "published",
+      source: "USDA SR, NDB 01124",
+    },
     working: [`ceil(${plain(whites_g)} / 33) = ${eggs}`],
   };
 }
@@ -50,7 +74,10 @@ function assumptions(size: Sizing, spares: boolean, world: World): string[] {
 }
 
 function shellRule(size: Sizing, world: World, tail: string, tray: boolean): Rule {
-  const own = isOwn(size) || (tray && (world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined)) || world.bench.spare_percent !== undefined;
+  const own =
+    isOwn(size) ||
+    (tray && (world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined)) ||
+    world.bench.spare_percent !== undefined;
   return {
     text: `${shellBatter.value} × d² g batter a shell, d in cm: ${plain(shellWeight(size.diameter_mm))} g at ${plain(size.diameter_mm)} mm${own && isOwn(size) ? ", your size" : ""}; ${batterLoss.value} % stays in bowl and bag${tail}`,
     basis: own ? "your bench" : shellBatter.basis,
@@ -66,7 +93,8 @@ function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInpu
   const macarons = said.macarons ?? Math.floor(shells / 2);
   const scale = world.bench.scale_g;
   const heads: Partial<Record<NonNullable<ShellsInputs["want"]>, string>> = {
-    trays: trays === undefined ? "none fit" : `${counted(trays, "tray")} for ${shells} shells, ${onTray} a tray`,
+    trays:
+      trays === undefined ? "none fit" : `${counted(trays, "tray")} for ${shells} shells, ${onTray} a tray`,
     whites: `${counted(eggs, "egg white")}: ${weight(whites, scale)} g for ${plain(macarons)} macarons`,
     shells: `${shells} shells for ${plain(macarons)} macarons`,
     macarons: `${plain(macarons)} macarons from ${shells} shells`,
@@ -79,31 +107,67 @@ function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInpu
     { name: "whites", value: eggs, unit: "whites" },
     { name: "whites", value: whites, unit: "g" },
   ];
-  const first = said.want === "trays" || said.want === "whites" || said.want === "shells" || said.want === "macarons" ? said.want : "batter";
+  const first =
+    said.want === "trays" || said.want === "whites" || said.want === "shells" || said.want === "macarons"
+      ? said.want
+      : "batter";
   const spare = world.bench.spare_percent ?? spareShells.value;
   return {
     status: "answered",
-    headline: heads[first] ?? `${weight(batter, scale)} g batter for ${shells} shells${trays === undefined ? "" : `, ${counted(trays, "tray")}`}`,
+    headline:
+      heads[first] ??
+      `${weight(batter, scale)} g batter for ${shells} shells${trays === undefined ? "" : `, ${counted(trays, "tray")}`}`,
     figures: [...figures].sort((a, b) => Number(b.name === first) - Number(a.name === first)),
-    rule: shellRule(size, world, first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "", true),
-    assumed: [...assumptions(size, said.shells === undefined && said.trays === undefined, world), ...(first === "whites" ? ["the house formula"] : [])],
+    rule: shellRule(
+      size,
+      world,
+      first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "",
+      true,
+    ),
+    assumed: [
+      ...assumptions(size, said.shells === undefined && said.trays === undefined, world),
+      ...(first === "whites" ? ["the house formula"] : []),
+    ],
     working: [
-      ...(said.shells === undefined && said.trays === undefined ? [`shells = ceil(2 × ${plain(macarons)} × ${plain(100 + spare)} %) = ${shells}`] : []),
+      ...(said.shells === undefined && said.trays === undefined
+        ? [`shells = ceil(2 × ${plain(macarons)} × ${plain(100 + spare)} %) = ${shells}`]
+        : []),
       `batter = ${shells} × ${plain(shellWeight(size.diameter_mm), 4)} / 0.96 = ${plain(batter)} g`,
       ...(trays === undefined ? [] : [`trays = ceil(${shells} / ${onTray}) = ${trays}`]),
       `whites = ${plain(batter)} × 100 / ${houseParts} = ${plain(whites)} g = ${eggs} of 33 g`,
     ],
-    leaves: { mass: { grams: batter, thing: "batter" }, macarons, shells, diameter_mm: size.diameter_mm, recipe: lines },
+    leaves: {
+      mass: { grams: batter, thing: "batter" },
+      macarons,
+      shells,
+      diameter_mm: size.diameter_mm,
+      recipe: lines,
+    },
   };
 }
 
-function fromBatter(batter_g: number, size: Sizing, onTray: number, said: ShellsInputs, world: World): Outcome {
+function fromBatter(
+  batter_g: number,
+  size: Sizing,
+  onTray: number,
+  said: ShellsInputs,
+  world: World,
+): Outcome {
   const shells = shellsFrom(batter_g, size.diameter_mm);
   const macarons = Math.floor(shells / 2);
-  if (shells === 0) return { status: "impossible", headline: `${plain(batter_g)} g of batter is less than one ${plain(size.diameter_mm)} mm shell takes.` };
+  if (shells === 0)
+    return {
+      status: "impossible",
+      headline: `${plain(batter_g)} g of batter is less than one ${plain(size.diameter_mm)} mm shell takes.`,
+    };
   const trays = onTray > 0 ? Math.ceil(shells / onTray) : undefined;
   const fromWhites = said.batter_g === undefined;
-  const head = said.want === "trays" && trays !== undefined ? `${counted(trays, "tray")} for ${shells} shells` : said.want === "shells" ? `${shells} shells` : `${macarons} macarons, ${shells} shells`;
+  const head =
+    said.want === "trays" && trays !== undefined
+      ? `${counted(trays, "tray")} for ${shells} shells`
+      : said.want === "shells"
+        ? `${shells} shells`
+        : `${macarons} macarons, ${shells} shells`;
   return {
     status: "answered",
     headline: `${head} from ${weight(batter_g, world.bench.scale_g)} g batter`,
@@ -114,24 +178,40 @@ function fromBatter(batter_g: number, size: Sizing, onTray: number, said: Shells
       { name: "batter", value: batter_g, unit: "g" },
     ],
     rule: shellRule(size, world, `; shells = floor(B × 0.96 / (0.53 d²))`, true),
-    assumed: [...assumptions(size, false, world), ...(fromWhites ? [`the house formula, batter ${houseParts} per 100 of whites`] : [])],
-    working: [`${plain(batter_g)} × 0.96 / ${plain(shellWeight(size.diameter_mm), 4)} = ${plain((batter_g * 0.96) / shellWeight(size.diameter_mm))}, cut off to ${shells} shells`, `${shells} / 2, cut off to ${macarons} macarons`],
+    assumed: [
+      ...assumptions(size, false, world),
+      ...(fromWhites ? [`the house formula, batter ${houseParts} per 100 of whites`] : []),
+    ],
+    working: [
+      `${plain(batter_g)} × 0.96 / ${plain(shellWeight(size.diameter_mm), 4)} = ${plain((batter_g * 0.96) / shellWeight(size.diameter_mm))}, cut off to ${shells} shells`,
+      `${shells} / 2, cut off to ${macarons} macarons`,
+    ],
     leaves: { mass: { grams: batter_g, thing: "batter" }, macarons, shells, diameter_mm: size.diameter_mm },
   };
 }
 
 function trayAnswer(size: Sizing, onTray: number, world: World): Outcome {
   const own = world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined;
-  if (onTray === 0) return { status: "impossible", headline: `No ${plain(size.diameter_mm)} mm shell fits that tray.` };
+  if (onTray === 0)
+    return { status: "impossible", headline: `No ${plain(size.diameter_mm)} mm shell fits that tray.` };
   return {
     status: "answered",
     headline: `${onTray} shells of ${plain(size.diameter_mm)} mm on one tray`,
     figures: [{ name: "shells", value: onTray, unit: "shells" }],
-    rule: own || isOwn(size)
-      ? { text: world.bench.shells_a_tray !== undefined ? `your mat has ${world.bench.shells_a_tray}` : "your tray and size, 10 mm margin, 20 mm gaps", basis: "your bench" }
-      : { text: "400 × 300 mm tray, 10 mm margin all round, 20 mm between shells", basis: "arithmetic" },
+    rule:
+      own || isOwn(size)
+        ? {
+            text:
+              world.bench.shells_a_tray !== undefined
+                ? `your mat has ${world.bench.shells_a_tray}`
+                : "your tray and size, 10 mm margin, 20 mm gaps",
+            basis: "your bench",
+          }
+        : { text: "400 × 300 mm tray, 10 mm margin all round, 20 mm between shells", basis: "arithmetic" },
     assumed: assumptions(size, false, world),
-    working: [`a row floor((380 + 20) / (${plain(size.diameter_mm)} + 20)), rows floor((280 + 20) / (${plain(size.diameter_mm)} + 20)): ${onTray}`],
+    working: [
+      `a row floor((380 + 20) / (${plain(size.diameter_mm)} + 20)), rows floor((280 + 20) / (${plain(size.diameter_mm)} + 20)): ${onTray}`,
+    ],
     leaves: { diameter_mm: size.diameter_mm },
   };
 }
@@ -157,6 +237,11 @@ function baked(raw_g: number, shells: number, world: World, size?: Sizing): Outc
     figures: [{ name: "baked", value: grams, unit: "g" }],
     rule: { text: `baked weight = 0.87 × batter weight`, basis: bakedShare.basis },
     assumed: size ? assumptions(size, false, world) : [],
-    working: [...(size ? [`${shells} shells of ${plain(shellWeight(size.diameter_mm), 4)} g are ${plain(raw_g)} g piped`] : []), `${plain(raw_g)} × 0.87 = ${plain(grams)} g`],
+    working: [
+      ...(size
+        ? [`${shells} shells of ${plain(shellWeight(size.diameter_mm), 4)} g are ${plain(raw_g)} g piped`]
+        : []),
+      `${plain(raw_g)} × 0.87 = ${plain(grams)} g`,
+    ],
   };
 }

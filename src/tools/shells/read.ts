@@ -9,21 +9,36 @@ export function readShells(reading: Reading, memory: Memory): Draft {
   const size = diameter(reading);
   const known = readKnown(reading);
   const want = readWant(reading);
-  const draft: Draft = { ...known, ...(size !== undefined ? { diameter_mm: size } : {}), ...(want ? { want } : {}) };
+  const draft: Draft = {
+    ...known,
+    ...(size !== undefined ? { diameter_mm: size } : {}),
+    ...(want ? { want } : {}),
+  };
   if (Object.keys(known).length > 0) return draft;
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
 }
 
 function readKnown(reading: Reading): Draft {
-  const numberOf = (what: string) => reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
+  const numberOf = (what: string) =>
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
   const weights = weighed(reading);
-  const batter = weights.find((each) => each.thing?.base === "batter") ?? weights.find((each) => !each.thing && each.amount.dim === "weight");
+  const batter =
+    weights.find((each) => each.thing?.base === "batter") ??
+    weights.find((each) => !each.thing && each.amount.dim === "weight");
   const shellWeight = weights.find((each) => each.thing?.count === "shells");
   const whites = weights.find((each) => each.thing?.ingredient === "whites");
   const counted = reading.amounts.find(isWhitesCount);
-  const macarons = numberOf("macarons") ?? reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of && /^ of (?:them|those|these)/.test(reading.text.slice(each.at[1])));
+  const macarons =
+    numberOf("macarons") ??
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        !each.of &&
+        /^ of (?:them|those|these)/.test(reading.text.slice(each.at[1])),
+    );
   const shells = numberOf("shells");
-  const one = says(reading, /(?:one|a|each|per|single) \S*<count=shells/);
+  const one = says(reading, /(?:one(?:<number>)?|a|each|per|single) \S*<count=shells/);
   if (macarons) return { macarons: macarons.value };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value };
   if (shellWeight) return { shell_g: shellWeight.grams };
@@ -36,18 +51,38 @@ function readKnown(reading: Reading): Draft {
 }
 
 function readWant(reading: Reading): ShellsInputs["want"] {
-  const asked = /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(reading.mask)?.[1] ?? "";
+  const asked =
+    /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(
+      reading.mask,
+    )?.[1] ?? "";
   if (says(reading, /(?:once|after|when) (?:it|they|its|theyre|that)(?: \S+)? \S*bak/)) return "baked";
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
-  if (says(reading, /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/) && !says(reading, /<count=macarons/)) return "tray";
+  if (
+    says(
+      reading,
+      /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/,
+    ) &&
+    !says(reading, /<count=macarons/)
+  )
+    return "tray";
   if (/count=trays/.test(asked)) return "trays";
   const sized = says(reading, /<length>/) && says(reading, /<count=trays/);
-  if (sized && !says(reading, /<count=macarons/) && !reading.amounts.some((each) => each.dim === "number" && each.value > 1)) return "tray";
+  if (
+    sized &&
+    !says(reading, /<count=macarons/) &&
+    !reading.amounts.some((each) => each.dim === "number" && each.value > 1)
+  )
+    return "tray";
   if (/ingredient=(egg|whites)/.test(asked) || says(reading, /crack/)) return "whites";
-  if (says(reading, /(?:one|a|each|per|single) (?:\S*<length> )?\S*<count=shells/) && says(reading, /how much|batter|weigh/)) return "one";
+  if (
+    says(reading, /(?:one(?:<number>)?|a|each|per|single) (?:\S*<length> )?\S*<count=shells/) &&
+    says(reading, /how much|batter|weigh/)
+  )
+    return "one";
   if (/count=macarons/.test(asked)) return "macarons";
   if (/count=shells/.test(asked)) return "shells";
-  if (says(reading, /<base=batter/) && !reading.amounts.some((each) => each.of?.base === "batter")) return "batter";
+  if (says(reading, /<base=batter/) && !reading.amounts.some((each) => each.of?.base === "batter"))
+    return "batter";
   return undefined;
 }
 
@@ -56,7 +91,8 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const bare = bareNumbers(reading)[0];
   if (!bare || !memory.follows) return {};
-  for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const) if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
+  for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
+    if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
   return {};
 }
 
@@ -65,10 +101,14 @@ function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"])
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   if (before && memory.follows) return {};
   const { mass, macarons, shells, diameter_mm } = memory.table;
-  const size = diameter_mm !== undefined && reading.amounts.every((each) => each.dim !== "length") ? { diameter_mm } : {};
+  const size =
+    diameter_mm !== undefined && reading.amounts.every((each) => each.dim !== "length")
+      ? { diameter_mm }
+      : {};
   const wantsYield = want === "macarons" || want === "shells";
   if (want === "tray" || want === "one") return size;
-  if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined))) return { batter_g: mass.grams, ...size };
+  if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))
+    return { batter_g: mass.grams, ...size };
   if (macarons !== undefined && !wantsYield) return { macarons, ...size };
   if (shells !== undefined) return { shells, ...size };
   if (mass?.thing === "batter") return { batter_g: mass.grams, ...size };

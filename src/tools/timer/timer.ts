@@ -179,7 +179,7 @@ export const timer = tool<TimerInputs>({
     { say: "how long do filled macarons keep in the fridge", tool: "keep" },
     { say: "90 minutes in hours", tool: "convert" },
     { say: "my rest time is 40 minutes from now on", tool: "bench" },
-    { say: "add 10 g more sugar", tool: "scale" },
+    { say: "double the house recipe", tool: "scale" },
   ],
   // Nothing of the order before stays in force: "give it 2 more" is no longer "set".
   rivals: [

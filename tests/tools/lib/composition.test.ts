@@ -44,18 +44,41 @@ describe("sucrose in water", () => {
 
 describe("laws", () => {
   test("more water never lowers it", () => {
-    fc.assert(fc.property(grams, grams, grams, (water, sugar, more) => aw(water + more, sugar) >= aw(water, sugar) - 1e-12));
+    fc.assert(
+      fc.property(
+        grams,
+        grams,
+        grams,
+        (water, sugar, more) => aw(water + more, sugar) >= aw(water, sugar) - 1e-12,
+      ),
+    );
   });
 
   test("more sugar never raises it", () => {
-    fc.assert(fc.property(grams, grams, grams, (water, sugar, more) => aw(water, sugar + more) <= aw(water, sugar) + 1e-12));
+    fc.assert(
+      fc.property(
+        grams,
+        grams,
+        grams,
+        (water, sugar, more) => aw(water, sugar + more) <= aw(water, sugar) + 1e-12,
+      ),
+    );
   });
 
   test("it never falls below 0.84 and never exceeds 1", () => {
-    fc.assert(fc.property(grams, fc.double({ min: 0, max: 1e6, noNaN: true }), (water, sugar) => aw(water, sugar) > 0.84 && aw(water, sugar) <= 1));
+    fc.assert(
+      fc.property(
+        grams,
+        fc.double({ min: 0, max: 1e6, noNaN: true }),
+        (water, sugar) => aw(water, sugar) > 0.84 && aw(water, sugar) <= 1,
+      ),
+    );
   });
 
-  const line = fc.record({ name: fc.constantFrom("dark chocolate", "white chocolate", "cream", "butter", "sugar", "whites"), grams });
+  const line = fc.record({
+    name: fc.constantFrom("dark chocolate", "white chocolate", "cream", "butter", "sugar", "whites"),
+    grams,
+  });
   const lines = fc.array(line, { minLength: 1, maxLength: 6 });
   const of = (some: { name: string; grams: number }[]) => {
     const { water_g, fat_g, sugar_g, grams: all, unknown } = compose(some);

@@ -2,12 +2,20 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ceil, exact, floor } from "../../../src/tools/lib/exact.ts";
-import { fillingFor, macaronsFrom, batterForShells, shellsFor, shellsFrom } from "../../../src/tools/lib/sizing.ts";
+import {
+  batterForShells,
+  fillingFor,
+  macaronsFrom,
+  shellsFor,
+  shellsFrom,
+} from "../../../src/tools/lib/sizing.ts";
 
 /** Shells from `centigrams` of batter, in whole numbers only: (b / 100) x 0.96 / (0.53 (d / 10)^2) = 96 b / (53 d^2). */
-const shellsByHand = (centigrams: number, d: number) => Number((BigInt(centigrams) * 96n) / (53n * BigInt(d) ** 2n));
+const shellsByHand = (centigrams: number, d: number) =>
+  Number((BigInt(centigrams) * 96n) / (53n * BigInt(d) ** 2n));
 /** (b / 100) x 0.92 / (0.42 (d / 10)^2) = 92 b / (42 d^2). */
-const macaronsByHand = (centigrams: number, d: number) => Number((BigInt(centigrams) * 92n) / (42n * BigInt(d) ** 2n));
+const macaronsByHand = (centigrams: number, d: number) =>
+  Number((BigInt(centigrams) * 92n) / (42n * BigInt(d) ** 2n));
 
 const d_mm = fc.integer({ min: 10, max: 150 });
 const centigrams = fc.integer({ min: 1, max: 5_000_000 });
@@ -30,11 +38,17 @@ describe("a decimal is taken as it was written", () => {
 
 describe("counts are cut off exactly", () => {
   test("shells from any weight of batter, as whole numbers have it", () => {
-    fc.assert(fc.property(centigrams, d_mm, (b, d) => shellsFrom(b / 100, d) === shellsByHand(b, d)), { numRuns: 2000 });
+    fc.assert(
+      fc.property(centigrams, d_mm, (b, d) => shellsFrom(b / 100, d) === shellsByHand(b, d)),
+      { numRuns: 2000 },
+    );
   });
 
   test("macarons from any weight of filling, as whole numbers have it", () => {
-    fc.assert(fc.property(centigrams, d_mm, (b, d) => macaronsFrom(b / 100, d) === macaronsByHand(b, d)), { numRuns: 2000 });
+    fc.assert(
+      fc.property(centigrams, d_mm, (b, d) => macaronsFrom(b / 100, d) === macaronsByHand(b, d)),
+      { numRuns: 2000 },
+    );
   });
 
   test("right at the edges too, where a centigram less is a shell less", () => {
@@ -74,10 +88,16 @@ describe("what was weighed out for a number holds that number", () => {
   const many = fc.integer({ min: 1, max: 5000 });
 
   test("batter for n shells gives n shells", () => {
-    fc.assert(fc.property(many, d_mm, (n, d) => shellsFrom(batterForShells(n, d), d) === n), { numRuns: 1000 });
+    fc.assert(
+      fc.property(many, d_mm, (n, d) => shellsFrom(batterForShells(n, d), d) === n),
+      { numRuns: 1000 },
+    );
   });
 
   test("filling for n macarons fills n macarons", () => {
-    fc.assert(fc.property(many, d_mm, (n, d) => macaronsFrom(fillingFor(n, d), d) === n), { numRuns: 1000 });
+    fc.assert(
+      fc.property(many, d_mm, (n, d) => macaronsFrom(fillingFor(n, d), d) === n),
+      { numRuns: 1000 },
+    );
   });
 });

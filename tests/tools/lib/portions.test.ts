@@ -4,7 +4,8 @@ import table from "../../../data/tables/portions.json" with { type: "json" };
 import { ingredients } from "../../../data/words/ingredients.ts";
 import { gramsOfLarge, gramsOfVolume, measuresOf } from "../../../src/tools/lib/portions.ts";
 
-const grams = (name: string, value: number, unit: string, manner?: string) => gramsOfVolume(name, value, unit, manner)?.grams;
+const grams = (name: string, value: number, unit: string, manner?: string) =>
+  gramsOfVolume(name, value, unit, manner)?.grams;
 const known = ingredients.filter((each) => each.ndb);
 const rowsOf = (ndb: string | undefined) => table.rows.filter((row) => row.ndb === ndb);
 
@@ -66,19 +67,28 @@ describe("where a measure has no row, the cup's row by the NIST volumes", () => 
 });
 
 describe("every ingredient", () => {
-  test.each(known.map((each) => each.name))("%s: a measure without a manner gives its own row, in proportion", (name) => {
-    const { ndb, manner } = known.find((each) => each.name === name) ?? {};
-    const own = rowsOf(ndb);
-    for (const unit of ["cup", "tbsp", "tsp", "fl oz"]) {
-      // rows of this very measure: bare, or in the ingredient's usual manner, as the words of the table have it
-      const bare = own.filter((row) => row.measure === unit && row.amount === 1);
-      const usual = manner ? own.filter((row) => row.measure.replace(/ \(.*\)/, "").replace(/^(\w+),? /, "$1 ") === `${unit} ${manner}` && row.amount === 1) : [];
-      const row = usual[0] ?? bare[0];
-      if (!row) continue;
-      expect(grams(name, 1, unit)).toBeCloseTo(row.grams, 9);
-      expect(grams(name, 2.5, unit)).toBeCloseTo(2.5 * row.grams, 9);
-    }
-  });
+  test.each(known.map((each) => each.name))(
+    "%s: a measure without a manner gives its own row, in proportion",
+    (name) => {
+      const { ndb, manner } = known.find((each) => each.name === name) ?? {};
+      const own = rowsOf(ndb);
+      for (const unit of ["cup", "tbsp", "tsp", "fl oz"]) {
+        // rows of this very measure: bare, or in the ingredient's usual manner, as the words of the table have it
+        const bare = own.filter((row) => row.measure === unit && row.amount === 1);
+        const usual = manner
+          ? own.filter(
+              (row) =>
+                row.measure.replace(/ \(.*\)/, "").replace(/^(\w+),? /, "$1 ") === `${unit} ${manner}` &&
+                row.amount === 1,
+            )
+          : [];
+        const row = usual[0] ?? bare[0];
+        if (!row) continue;
+        expect(grams(name, 1, unit)).toBeCloseTo(row.grams, 9);
+        expect(grams(name, 2.5, unit)).toBeCloseTo(2.5 * row.grams, 9);
+      }
+    },
+  );
 
   test("what is found is in the table or in proportion to it, never made up", () => {
     for (const { name, ndb } of known)
@@ -86,9 +96,19 @@ describe("every ingredient", () => {
         const found = gramsOfVolume(name, 1, unit);
         if (!found) continue;
         const each = rowsOf(ndb).map((row) => row.grams / row.amount);
-        const parts: Record<string, number> = { tbsp: 1 / 16, tsp: 1 / 48, "fl oz": 1 / 8, stick: 1 / 2, quart: 4, ml: 1 / 236.5882365, l: 1000 / 236.5882365 };
+        const parts: Record<string, number> = {
+          tbsp: 1 / 16,
+          tsp: 1 / 48,
+          "fl oz": 1 / 8,
+          stick: 1 / 2,
+          quart: 4,
+          ml: 1 / 236.5882365,
+          l: 1000 / 236.5882365,
+        };
         const part = parts[unit] ?? 1;
-        const fits = each.some((whole) => Math.abs(found.grams - (found.scaled ? whole * part : whole)) < 1e-9);
+        const fits = each.some(
+          (whole) => Math.abs(found.grams - (found.scaled ? whole * part : whole)) < 1e-9,
+        );
         expect(fits, `${name} ${unit}: ${found.grams} g from ${found.row}`).toBe(true);
       }
   });

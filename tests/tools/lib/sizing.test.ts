@@ -34,7 +34,11 @@ test("the constants are the rule book's, each with its basis", () => {
   expect(book.macaronFilling).toMatchObject({ value: 0.42, ...memory });
   expect(book.ringShare).toMatchObject({ value: 60, ...memory });
   // USDA SR, NDB 01124, large egg
-  expect(book.eggWhite).toMatchObject({ value: 33, basis: "published", source: expect.stringContaining("01124") });
+  expect(book.eggWhite).toMatchObject({
+    value: 33,
+    basis: "published",
+    source: expect.stringContaining("01124"),
+  });
 });
 
 describe("shells", () => {

@@ -12,17 +12,35 @@ const amounts = (sentence: string) => readings(sentence).flatMap((each) => each.
 describe("what a unit comes to", () => {
   test.each([
     // SI
-    ["g", 1], ["mg", 0.001], ["kg", 1000], ["ml", 1], ["cl", 10], ["dl", 100], ["l", 1000], ["mm", 1], ["cm", 10],
+    ["g", 1],
+    ["mg", 0.001],
+    ["kg", 1000],
+    ["ml", 1],
+    ["cl", 10],
+    ["dl", 100],
+    ["l", 1000],
+    ["mm", 1],
+    ["cm", 10],
     // NIST SP 811, B.8, exact
-    ["oz", 28.349523125], ["lb", 453.59237], ["in", 25.4],
+    ["oz", 28.349523125],
+    ["lb", 453.59237],
+    ["in", 25.4],
     // NIST Handbook 44, appendix C, exact
-    ["gallon", 3785.411784], ["fl oz", 29.5735295625], ["cup", 236.5882365], ["tbsp", 14.78676478125], ["tsp", 4.92892159375],
+    ["gallon", 3785.411784],
+    ["fl oz", 29.5735295625],
+    ["cup", 236.5882365],
+    ["tbsp", 14.78676478125],
+    ["tsp", 4.92892159375],
     // the same: a gallon is 4 quarts or 8 pints
-    ["quart", 946.352946], ["pint", 473.176473],
+    ["quart", 946.352946],
+    ["pint", 473.176473],
     // common practice: a stick of butter is half a cup
     ["stick", 118.29411825],
     // time in minutes
-    ["min", 1], ["h", 60], ["d", 1440], ["week", 10_080],
+    ["min", 1],
+    ["h", 60],
+    ["d", 1440],
+    ["week", 10_080],
   ])("one %s is %d of its base unit", (unit, per) => {
     expect(inBase(1, unit)).toBe(per);
     expect(fromBase(per, unit)).toBe(1);
@@ -42,7 +60,13 @@ describe("what a unit comes to", () => {
   });
 
   // NIST SP 811, B.8: °C = (°F - 32) / 1.8
-  test.each([[32, 0], [212, 100], [-40, -40], [300, 148.88888888888889], [160, 71.11111111111111]])("%d °F is %d °C", (f, c) => {
+  test.each([
+    [32, 0],
+    [212, 100],
+    [-40, -40],
+    [300, 148.88888888888889],
+    [160, 71.11111111111111],
+  ])("%d °F is %d °C", (f, c) => {
     expect(celsius(f, "°F")).toBeCloseTo(c, 12);
     expect(fahrenheit(c)).toBeCloseTo(f, 12);
   });
@@ -50,7 +74,28 @@ describe("what a unit comes to", () => {
 
 describe("the second opinion of mathjs, all of it switched on", () => {
   const whole = create(all as NonNullable<typeof all>);
-  const theirs = { g: "g", kg: "kg", mg: "mg", oz: "ounce", lb: "poundmass", ml: "ml", l: "l", "fl oz": "fluidounce", cup: "cup", pint: "pint", quart: "quart", gallon: "gallon", mm: "mm", cm: "cm", in: "inch", h: "hour", min: "minute", s: "s", d: "day", week: "week" };
+  const theirs = {
+    g: "g",
+    kg: "kg",
+    mg: "mg",
+    oz: "ounce",
+    lb: "poundmass",
+    ml: "ml",
+    l: "l",
+    "fl oz": "fluidounce",
+    cup: "cup",
+    pint: "pint",
+    quart: "quart",
+    gallon: "gallon",
+    mm: "mm",
+    cm: "cm",
+    in: "inch",
+    h: "hour",
+    min: "minute",
+    s: "s",
+    d: "day",
+    week: "week",
+  };
   const base = { weight: "g", volume: "ml", length: "mm", time: "minute" } as Record<string, string>;
 
   // mathjs rounds its US volumes to six digits or so
@@ -65,7 +110,11 @@ describe("the second opinion of mathjs, all of it switched on", () => {
   });
 });
 
-const cases = [(word: string) => word, (word: string) => word.toUpperCase(), (word: string) => word.charAt(0).toUpperCase() + word.slice(1)];
+const cases = [
+  (word: string) => word,
+  (word: string) => word.toUpperCase(),
+  (word: string) => word.charAt(0).toUpperCase() + word.slice(1),
+];
 const gaps = ["", " ", "  "];
 const dots = ["", "."];
 const words = units.flatMap((row) => row.words.map((word) => ({ unit: row.unit, dim: row.dim, word })));
@@ -80,8 +129,15 @@ describe("every word for a unit is that unit, however it is spaced, in any case,
             const sentence = `7${gap}${written}${dot} butter`;
             const found = amounts(sentence);
             const [only] = found;
-            if (found.length !== 1 || only?.unit !== unit || only.value !== 7 || only.dim !== unitRow(unit).dim)
-              misread.push(`${sentence} -> ${found.map((each) => `${each.value} ${each.unit} ${each.dim}`).join("; ")}`);
+            if (
+              found.length !== 1 ||
+              only?.unit !== unit ||
+              only.value !== 7 ||
+              only.dim !== unitRow(unit).dim
+            )
+              misread.push(
+                `${sentence} -> ${found.map((each) => `${each.value} ${each.unit} ${each.dim}`).join("; ")}`,
+              );
           }
     expect(misread).toEqual([]);
   });
@@ -89,12 +145,17 @@ describe("every word for a unit is that unit, however it is spaced, in any case,
   const known = words.filter((each) => ["weight", "volume", "length", "time"].includes(each.dim));
   test("and so for any number: the same grams, ml, mm or min as by its row", () => {
     fc.assert(
-      fc.property(fc.constantFrom(...known), fc.integer({ min: 1, max: 999_999 }), fc.constantFrom(...gaps), ({ unit, word }, thousandths, gap) => {
-        const number = thousandths / 1000;
-        const [only, ...more] = amounts(`${number}${gap}${word} butter`);
-        expect(more).toEqual([]);
-        expect(inBase(only?.value ?? Number.NaN, only?.unit ?? "")).toBe(number * inBase(1, unit));
-      }),
+      fc.property(
+        fc.constantFrom(...known),
+        fc.integer({ min: 1, max: 999_999 }),
+        fc.constantFrom(...gaps),
+        ({ unit, word }, thousandths, gap) => {
+          const number = thousandths / 1000;
+          const [only, ...more] = amounts(`${number}${gap}${word} butter`);
+          expect(more).toEqual([]);
+          expect(inBase(only?.value ?? Number.NaN, only?.unit ?? "")).toBe(number * inBase(1, unit));
+        },
+      ),
       { numRuns: 500 },
     );
   });
@@ -119,7 +180,11 @@ describe("single letters go by what stands around them", () => {
   });
 
   test("a sign of money stands before or behind its number", () => {
-    for (const [sign, unit] of [["$", "USD"], ["€", "EUR"], ["£", "GBP"]] as const) {
+    for (const [sign, unit] of [
+      ["$", "USD"],
+      ["€", "EUR"],
+      ["£", "GBP"],
+    ] as const) {
       expect(amounts(`${sign}7 butter`)).toMatchObject([{ value: 7, unit }]);
       expect(amounts(`7 ${sign} butter`)).toMatchObject([{ value: 7, unit }]);
     }

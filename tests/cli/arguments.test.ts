@@ -1,0 +1,47 @@
+/** The command line: options wherever they stand, and everything else is the question, quotes or not. */
+import { describe, expect, it } from "vitest";
+import { parseArguments } from "../../src/cli/arguments.ts";
+
+const plain = { json: false, help: false, version: false, question: "" };
+
+describe("understood", () => {
+  it.each([
+    [[], {}],
+    [["how much flavor"], { question: "how much flavor" }],
+    [["how", "much", "flavor"], { question: "how much flavor" }],
+    [["--json"], { json: true }],
+    [["--json", "230 g buttercream"], { json: true, question: "230 g buttercream" }],
+    [["230", "g", "buttercream", "--json"], { json: true, question: "230 g buttercream" }],
+    [["--home", "/tmp/x", "help"], { home: "/tmp/x", question: "help" }],
+    [["--home=/tmp/x"], { home: "/tmp/x" }],
+    [["what", "timers", "--home", "/tmp/x"], { home: "/tmp/x", question: "what timers" }],
+    [["--help"], { help: true }],
+    [["-h"], { help: true }],
+    [["--version"], { version: true }],
+    [["-v"], { version: true }],
+    [["-50", "g", "buttercream"], { question: "-50 g buttercream" }],
+    [["flavor", "for", "-50", "g"], { question: "flavor for -50 g" }],
+    [["--", "--json", "is", "a", "word"], { question: "--json is a word" }],
+    [["--json", "--", "-x"], { json: true, question: "-x" }],
+    [["70 g cream + 110 g white chocolate - how much"], { question: "70 g cream + 110 g white chocolate - how much" }],
+    [["300 g", "-", "how", "much"], { question: "300 g - how much" }],
+    [[""], {}],
+  ])("%j", (argv, more) => {
+    expect(parseArguments(argv)).toEqual({ ok: true, value: { ...plain, ...more } });
+  });
+});
+
+describe("refused, with a sentence that names it", () => {
+  it.each([
+    [["--nope"], /--nope/],
+    [["--jsn", "help"], /--jsn/],
+    [["-x"], /-x/],
+    [["--home"], /home/],
+    [["--home", ""], /home/],
+    [["--json=yes"], /json/],
+  ])("%j", (argv, message) => {
+    const parsed = parseArguments(argv);
+    expect(parsed.ok).toBe(false);
+    if (!parsed.ok) expect(parsed.message).toMatch(message);
+  });
+});
