@@ -39,7 +39,7 @@ export function parseArguments(argv: readonly string[]): Parsed {
         ...(values.home !== undefined ? { home: values.home } : {}),
         help: values.help ?? false,
         version: values.version ?? false,
-        question: words.join(" "),
+        question: words.join(" ").trim(),
       },
     };
   } catch (error) {

@@ -89,7 +89,9 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const complete = !givesOnly(left) && ear.claimed(left) !== undefined && (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
-    if (!asks(left, ear) && !complete) continue;
+    // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
+    const vague = ear.claimed(left) === undefined && !carriesAmount(left);
+    if ((!asks(left, ear) && !complete) || (vague && !spoken)) continue;
     if (!rightAsks(left, right, head, ear)) continue;
     out.push({ part: left, whole: true });
     from = i + joint;

@@ -14,7 +14,7 @@ export interface Token {
 /** From here on digits are no number that anyone weighs or counts with, and sums of them would overflow. */
 const tooLarge = 1e15;
 
-const piece = /(\d+(?:[.,]\d+)*|[.,]\d+)|([a-z]+(?:'[a-z]+)*)|(\S)/gu;
+const piece = /(\d+(?:[.,]\d+)*|(?<![a-z])[.,]\d+)|([a-z]+(?:'[a-z]+)*)|(\S)/gu;
 
 /** Splits normalised text. "230g" gives a number and a word; "2tbs", "1.5x" likewise. Linear in the text's length. */
 export function tokenise(text: string): Token[] {

@@ -26,6 +26,7 @@ describe("understood", () => {
     [["70 g cream + 110 g white chocolate - how much"], { question: "70 g cream + 110 g white chocolate - how much" }],
     [["300 g", "-", "how", "much"], { question: "300 g - how much" }],
     [[""], {}],
+    [["   "], {}],
   ])("%j", (argv, more) => {
     expect(parseArguments(argv)).toEqual({ ok: true, value: { ...plain, ...more } });
   });

@@ -68,6 +68,7 @@ export const keep = tool<KeepInputs>({
   purpose: "How long filled macarons keep, how cold, and whether they are still good",
   inputs,
   cues: cues(
+    [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [
       17,
       "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",

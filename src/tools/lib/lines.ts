@@ -40,12 +40,14 @@ const filler =
 export function readLines(reading: Reading, from = 0, to = reading.text.length): LinesRead {
   const found = weighed(reading);
   const out: LinesRead = { lines: [], unread: [], taken: [] };
-  for (const [start, end] of pieces(reading, from, to)) {
+  for (const [start, end] of paired(pieces(reading, from, to), reading)) {
     const inside = (at: Span) => at[0] >= start && at[1] <= end;
     const amounts = reading.amounts.filter((each) => inside(each.at));
     const before = out.lines.length;
+    const [thing, ...others] = reading.things.filter((each) => inside(each.at) && isIngredient(each));
+    const owner = amounts.length === 1 && others.length === 0 ? thing : undefined;
     for (const amount of amounts)
-      addLine(out, reading, amount, found, amounts.length === 1 ? reading.text.slice(start, end) : "");
+      addLine(out, reading, amount, found, owner, amounts.length === 1 ? reading.text.slice(start, end) : "");
     const words = reading.text
       .slice(start, end)
       .trim()
@@ -54,6 +56,23 @@ export function readLines(reading: Reading, from = 0, to = reading.text.length):
   }
   return out;
 }
+
+/** "butter, 250 g": a name alone and the weight alone behind it are one piece. */
+function paired(cut: readonly Span[], reading: Reading): Span[] {
+  const within = (at: Span, [start, end]: Span) => at[0] >= start && at[1] <= end;
+  const amountsIn = (span: Span) => reading.amounts.filter((each) => within(each.at, span));
+  const isWeightAlone = (span: Span) => {
+    const [amount, ...more] = amountsIn(span);
+    return amount !== undefined && more.length === 0 && !amount.of && reading.text.slice(...span).trim() === reading.text.slice(...amount.at).trim();
+  };
+  const isNameAlone = (span: Span) => amountsIn(span).length === 0 && reading.things.some((each) => isIngredient(each) && within(each.at, span));
+  return cut.reduce<Span[]>((out, span) => {
+    const last = out.at(-1);
+    return last && isWeightAlone(span) && isNameAlone(last) ? [...out.slice(0, -1), [last[0], span[1]]] : [...out, span];
+  }, []);
+}
+
+const isIngredient = (thing: Thing) => Boolean(thing.ingredient || thing.chocolate || thing.taste || thing.dose);
 
 /** The sentence cut at commas and "and", but not inside a number or a name ("1,5 g", "half and half"). */
 function pieces(reading: Reading, from: number, to: number): Span[] {
@@ -76,10 +95,13 @@ function addLine(
   reading: Reading,
   amount: Amount,
   found: readonly Weighed[],
+  owner: Thing | undefined,
   alone: string,
 ): void {
   const known = found.find((each) => each.amount === amount);
-  const name = amount.of ? nameOf(amount.of) : unknownName(alone, amount, reading);
+  // "200 g melted white chocolate": a word between them doesn't part the only weight from the only name
+  const thing = amount.of ?? (amount.dim === "weight" ? owner : undefined);
+  const name = thing ? nameOf(thing) : unknownName(alone, amount, reading);
   const one =
     amount.dim === "number" && amount.unit === "" && amount.value <= mostCounted
       ? each_g[amount.of?.ingredient ?? ""]
@@ -91,7 +113,7 @@ function addLine(
   if (high !== undefined) out.taken.push(`${amount.text} ${name}: the middle, ${plain(taken)} g`);
   if (known?.estimate) out.taken.push(`${amount.text} ${name}: ${plain(grams)} g by the portion table`);
   if (one !== undefined) out.taken.push(`${plain(amount.value)} ${name}: ${one} g each`);
-  out.lines.push({ name, grams: taken, at: amount.at, ...(amount.of ? { thing: amount.of } : {}) });
+  out.lines.push({ name, grams: taken, at: amount.at, ...(thing ? { thing } : {}) });
 }
 
 function highOf(amount: Amount): number | undefined {

@@ -64,7 +64,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     ).length > 0;
   if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask)) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
-    return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...pointer };
+    const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
+    const named = step ? { name: step } : pointer;
+    return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...named };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
   const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(some, true) : undefined;
