@@ -3,6 +3,7 @@ import { freshState, next, questions, understanding } from "../intents/converse.
 import { tools } from "../tools/registry.ts";
 import { needsOf, prime } from "../tools/lib/cue.ts";
 import { main, type Outside } from "./main.ts";
+import { isTerminal, writeAll } from "./output.ts";
 
 const allCues = () => tools.flatMap((tool) => tool.cues);
 
@@ -11,13 +12,17 @@ export const cueTable = (): string[][][] => needsOf(allCues());
 
 export function start(loadChat: Outside["loadChat"], version: string, cueTable: readonly string[][][] | undefined): void {
   if (cueTable) prime(allCues(), cueTable);
-  const { stdin, stdout, stderr, env } = process;
-  // A reader that went away ("| head") is no fault of ours.
-  stdout.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code === "EPIPE") process.exit(0);
-    throw error;
-  });
-  void main({ argv: process.argv.slice(2), env, stdin, stdout, stderr, version, loadChat }).then((status) => {
+  void main({
+    argv: process.argv.slice(2),
+    env: process.env,
+    stdin: () => process.stdin,
+    stdout: () => process.stdout,
+    isTerminal,
+    write: (text) => writeAll(1, text),
+    complain: (text) => writeAll(2, text),
+    version,
+    loadChat,
+  }).then((status) => {
     process.exitCode = status;
   });
 }

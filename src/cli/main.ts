@@ -16,9 +16,14 @@ import { type Session, StoreFailure, startSession, type Turn } from "./session.t
 export interface Outside {
   argv: readonly string[];
   env: Readonly<Record<string, string | undefined>>;
-  stdin: NodeJS.ReadStream;
-  stdout: NodeJS.WriteStream;
-  stderr: NodeJS.WriteStream;
+  /** Streams are made when they are first asked for. */
+  stdin(): NodeJS.ReadStream;
+  stdout(): NodeJS.WriteStream;
+  isTerminal(descriptor: 0 | 1): boolean;
+  /** Answers, and nothing else, to standard output. */
+  write(text: string): void;
+  /** What isn't an answer, to standard error. */
+  complain(text: string): void;
   version: string;
   /** ink and react come only with this. */
   loadChat(): Promise<{ openChat(options: ChatOptions): Promise<void> }>;
@@ -30,25 +35,26 @@ export async function main(outside: Outside): Promise<number> {
     return await run(outside);
   } catch (error) {
     const hint = error instanceof StoreFailure ? ` ${error.hint}` : "";
-    outside.stderr.write(`bowlside: ${error instanceof Error ? error.message : String(error)}${hint}\n`);
+    outside.complain(`bowlside: ${error instanceof Error ? error.message : String(error)}${hint}\n`);
     return 1;
   }
 }
 
-async function run({ argv, env, stdin, stdout, stderr, version, loadChat }: Outside): Promise<number> {
+async function run(outside: Outside): Promise<number> {
+  const { argv, env, version, write, complain } = outside;
   const parsed = parseArguments(argv);
   if (!parsed.ok) {
-    stderr.write(`bowlside: ${parsed.message}\n\n${usage}\n`);
+    complain(`bowlside: ${parsed.message}\n\n${usage}\n`);
     return 1;
   }
   const { json, question, help, home } = parsed.value;
   if (help || parsed.value.version) {
-    stdout.write(`${help ? usage : version}\n`);
+    write(`${help ? usage : version}\n`);
     return 0;
   }
   const clock = clockFrom(env.BOWLSIDE_NOW, Date.now);
   if (!clock.ok) {
-    stderr.write(`bowlside: ${clock.message}\n`);
+    complain(`bowlside: ${clock.message}\n`);
     return 1;
   }
   const { now_ms } = clock;
@@ -59,13 +65,14 @@ async function run({ argv, env, stdin, stdout, stderr, version, loadChat }: Outs
     now_ms,
     writeFile: fileWriter(process.cwd()),
   });
-  const columns = stdout.isTTY ? stdout.columns : 100;
-  const color = Boolean(stdout.isTTY) && !env.NO_COLOR;
-  const show = (turn: Turn) => stdout.write(`${json ? turnJson(turn) : turnText(turn, columns, color)}\n`);
+  const shows = outside.isTerminal(1);
+  const columns = shows ? (outside.stdout().columns ?? 80) : 100;
+  const color = shows && !env.NO_COLOR;
+  const show = (turn: Turn) => write(`${json ? turnJson(turn) : turnText(turn, columns, color)}\n`);
   const told = new Set<string>();
   const tell = async () => {
     const notice = await noticeOf(session);
-    if (notice && !told.has(notice)) stderr.write(`bowlside: ${notice}\n`);
+    if (notice && !told.has(notice)) complain(`bowlside: ${notice}\n`);
     if (notice) told.add(notice);
   };
 
@@ -75,21 +82,21 @@ async function run({ argv, env, stdin, stdout, stderr, version, loadChat }: Outs
     show(turn);
     return statusOf(turn);
   }
-  if (!stdin.isTTY || json) {
+  if (!outside.isTerminal(0) || json) {
     let first = true;
-    for await (const line of linesOf(stdin)) {
+    for await (const line of linesOf(outside.stdin())) {
       const turn = await session.ask(line);
       await tell();
       if (turn.answers.length === 0) continue;
-      if (!first && !json) stdout.write("\n");
+      if (!first && !json) write("\n");
       first = false;
       show(turn);
     }
     return 0;
   }
-  const { openChat } = await loadChat();
+  const { openChat } = await outside.loadChat();
   const { chatOptions } = await import("./open-chat.ts");
-  await openChat(chatOptions({ session, store, now_ms, env, stdin, stdout }));
+  await openChat(chatOptions({ session, store, now_ms, env, stdin: outside.stdin(), stdout: outside.stdout() }));
   return 0;
 }
 

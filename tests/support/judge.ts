@@ -48,7 +48,10 @@ function fits(wanted: ExpectedFigure, got: Figure): boolean {
     if (have === undefined) return false;
     const [wantValue, wantUnit] = wanted.unit === undefined ? [want, ""] : based(want, wanted.unit);
     const [haveValue, haveUnit] = wanted.unit === undefined ? [have, ""] : based(have, got.unit);
-    return wantUnit === haveUnit && Math.abs(haveValue - wantValue) <= Math.max((wanted.tol ?? 0.01) * Math.abs(wantValue), 1e-9);
+    return (
+      wantUnit === haveUnit &&
+      Math.abs(haveValue - wantValue) <= Math.max((wanted.tol ?? 0.01) * Math.abs(wantValue), 1e-9)
+    );
   });
 }
 
@@ -56,7 +59,8 @@ function fits(wanted: ExpectedFigure, got: Figure): boolean {
 export function fault(wanted: Expected, got: Answer | undefined): string | undefined {
   if (!got) return "no answer";
   const all = JSON.stringify(got);
-  if (wanted.tool && !wanted.tool.split("|").includes(got.tool)) return `answered by ${got.tool}: ${got.headline}`;
+  if (wanted.tool && !wanted.tool.split("|").includes(got.tool))
+    return `answered by ${got.tool}: ${got.headline}`;
   if (!(wanted.status ?? "answered").split("|").includes(got.status)) return `${got.status}: ${got.headline}`;
   if (wanted.figures === "none" && got.figures?.length) return `has figures: ${JSON.stringify(got.figures)}`;
   const figures = Array.isArray(wanted.figures) ? wanted.figures : [];

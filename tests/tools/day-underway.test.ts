@@ -93,7 +93,17 @@ describe("in the middle of the bake", () => {
   test('the next day "tomorrow" isn\'t counted again', async () => {
     const chat = await planned();
     chat.setClock("2026-03-15T14:00:00");
-    expect((await chat.one("whats next")).headline).toMatch(/Next at 14:10: Box and label/);
+    const said = await chat.one("whats next");
+    expect(said.headline).toMatch(/Next at 14:10: Box and label/);
+    expect(said.steps?.at(-1)?.end).toBe("2026-03-15T15:00:00");
+  });
+
+  test("a new hour, said the next day, belongs to the day that was settled", async () => {
+    const chat = await planned();
+    chat.setClock("2026-03-15T09:00:00");
+    const said = await chat.one("they want them at 4 now");
+    expect(said.steps?.at(-1)?.end).toBe("2026-03-15T16:00:00");
+    expect(at(said, "Fill")).toBe("14:02");
   });
 
   // An hour more is free at the end: what had begun by 12:40 less 20 min is moved by 20 (weigh 11:57, meringue 12:17 to

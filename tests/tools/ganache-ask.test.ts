@@ -74,3 +74,20 @@ test("what was built is what the next question is about", async () => {
   expect(said.figures?.[0]?.low).toBeCloseTo(9, 9);
   expect(said.figures?.[0]?.high).toBeCloseTo(12, 9);
 });
+
+// a grade stands between the weight and what it is a weight of: 200 / 1.25 = 160
+test.each(["200 g 70% dark chocolate, how much cream", "200 g of 70 % cocoa dark chocolate, how much cream"])(
+  "%s: the weight is the chocolate's",
+  async (line) => {
+    const said = await one(line);
+    expect(said).toMatchObject({ tool: "ganache", status: "answered" });
+    expect(value(said, "cream")).toBeCloseTo(160, 9);
+  },
+);
+
+// 180 / 120 = 1.5
+test("a grade of the cream", async () => {
+  expect(
+    value(await one("180 g milk chocolate and 120 g 35 % cream, what is that good for"), "ratio"),
+  ).toBeCloseTo(1.5, 9);
+});

@@ -100,9 +100,9 @@ describe("single figures", () => {
 
   // 10 x 0.87 = 8.7; 460 x 0.87 = 400.2; 10 shells x 7.6532 x 0.87 = 66.58284
   test("baked weight is 0.87 of the batter piped", () => {
-    expect(value(say({ shell_g: 10 }), "baked")).toBeCloseTo(8.7, 12);
-    expect(value(say({ batter_g: 460, want: "baked" }), "baked")).toBeCloseTo(400.2, 9);
-    expect(value(say({ shells: 10, want: "baked" }), "baked")).toBeCloseTo(66.58284, 9);
+    expect(value(say({ shell_g: 10 }), "baked", "g")).toBeCloseTo(8.7, 12);
+    expect(value(say({ batter_g: 460, want: "baked" }), "baked", "g")).toBeCloseTo(400.2, 9);
+    expect(value(say({ shells: 10, want: "baked" }), "baked", "g")).toBeCloseTo(66.58284, 9);
   });
 
   // USDA SR, NDB 01124: 33 g; ceil(120 / 33) = 4

@@ -46,7 +46,8 @@ export function itemLines(items: readonly Item[], columns: number): string[] {
 function rowOf(item: Item): Row {
   const row: Row = { facts: new Map(), texts: [] };
   for (const [name, value] of Object.entries(item)) {
-    if (value === undefined || name === "id") continue;
+    // the words of a rating say more than its number
+    if (value === undefined || name === "id" || (name === "rating" && item.rating_said)) continue;
     const text = printable(factOf(name, value));
     if (text === "") continue;
     if (name === "text" || width(text) > longFact) row.texts.push(text);
@@ -60,5 +61,11 @@ function factOf(name: string, value: string | number | boolean | string[]): stri
   if (Array.isArray(value)) return value.join(", ");
   if (typeof value === "boolean") return value ? name : `not ${name}`;
   if (typeof value === "string") return moment.test(value) ? `${dayOf(value)} ${timeOf(value)}` : value;
-  return name === "left" ? `${minutes(value)} left` : `${name} ${plain(value)}`;
+  if (name === "left") return `${minutes(value)} left`;
+  if (name === "order") return `${value}.`;
+  const [, plainName = name, unit = ""] = /^(.*)_(g|mm|min|h|c|percent)$/.exec(name) ?? [];
+  return `${plainName.replaceAll("_", " ")} ${plain(value)}${unit ? ` ${unitSigns[unit] ?? unit}` : ""}`;
 }
+
+/** Units in a fact's name, as they are written: "oven_c" is "oven 148 °C". */
+const unitSigns: Readonly<Record<string, string>> = { c: "°C", percent: "%" };

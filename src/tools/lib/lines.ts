@@ -63,16 +63,27 @@ function paired(cut: readonly Span[], reading: Reading): Span[] {
   const amountsIn = (span: Span) => reading.amounts.filter((each) => within(each.at, span));
   const isWeightAlone = (span: Span) => {
     const [amount, ...more] = amountsIn(span);
-    return amount !== undefined && more.length === 0 && !amount.of && reading.text.slice(...span).trim() === reading.text.slice(...amount.at).trim();
+    return (
+      amount !== undefined &&
+      more.length === 0 &&
+      !amount.of &&
+      reading.text.slice(...span).trim() === reading.text.slice(...amount.at).trim()
+    );
   };
-  const isNameAlone = (span: Span) => amountsIn(span).length === 0 && reading.things.some((each) => isIngredient(each) && within(each.at, span));
-  return cut.reduce<Span[]>((out, span) => {
+  const isNameAlone = (span: Span) =>
+    amountsIn(span).length === 0 &&
+    reading.things.some((each) => isIngredient(each) && within(each.at, span));
+  const out: Span[] = [];
+  for (const span of cut) {
     const last = out.at(-1);
-    return last && isWeightAlone(span) && isNameAlone(last) ? [...out.slice(0, -1), [last[0], span[1]]] : [...out, span];
-  }, []);
+    if (last && isWeightAlone(span) && isNameAlone(last)) out[out.length - 1] = [last[0], span[1]];
+    else out.push(span);
+  }
+  return out;
 }
 
-const isIngredient = (thing: Thing) => Boolean(thing.ingredient || thing.chocolate || thing.taste || thing.dose);
+const isIngredient = (thing: Thing) =>
+  Boolean(thing.ingredient || thing.chocolate || thing.taste || thing.dose);
 
 /** The sentence cut at commas and "and", but not inside a number or a name ("1,5 g", "half and half"). */
 function pieces(reading: Reading, from: number, to: number): Span[] {

@@ -6,7 +6,7 @@ import { capital, listed } from "../lib/show.ts";
 import { isTaste } from "../lib/tastes.ts";
 import { behind } from "../lib/when.ts";
 import { correction } from "./correct.ts";
-import type { Facts } from "./facts.ts";
+import { fieldsOf } from "./fields.ts";
 import type { NoteInputs } from "./note.ts";
 
 /** @throws never: what can't be noted comes back as `asking` or `impossible` */
@@ -43,24 +43,6 @@ function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined 
     about.every((taste) => each.flavors.some((own) => isTaste(taste, own))),
   );
   return about.length ? [...fitting].sort(newestFirst)[0] : fitting.toSorted((a, b) => b.id - a.id)[0];
-}
-
-/** The fields of a record's note that facts give; empty lists are left out of a change. */
-export function fieldsOf(facts: Facts): Partial<Note> {
-  const {
-    absent: _absent,
-    loose_min: _times,
-    loose: _loose,
-    wrong: _wrong,
-    wrong_flavors: _flavors,
-    assumed: _assumed,
-    ...fields
-  } = facts;
-  return Object.fromEntries(
-    Object.entries(fields).filter(
-      ([, value]) => value !== undefined && !(Array.isArray(value) && value.length === 0),
-    ),
-  );
 }
 
 function add(inputs: NoteInputs, world: World): Outcome {

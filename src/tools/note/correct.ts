@@ -1,8 +1,8 @@
 /** Which part of a note a correction means: by the number that was wrong, by its size, else it asks. */
 import type { Note } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
-import { fieldsOf } from "./answer.ts";
 import type { Facts } from "./facts.ts";
+import { fieldsOf } from "./fields.ts";
 import type { NoteInputs } from "./note.ts";
 
 type Corrected = { patch: Partial<Note> } | { question: string; slot: string };

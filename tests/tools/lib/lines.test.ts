@@ -177,7 +177,12 @@ test("how something was taken is said", () => {
 
 describe("whole recipes", () => {
   const whole = (text: string) => read(text).lines.map(({ name, grams }) => [name, grams]);
-  const shells = [["whites", 105], ["almond flour", 135], ["powdered sugar", 135], ["sugar", 90]];
+  const shells = [
+    ["whites", 105],
+    ["almond flour", 135],
+    ["powdered sugar", 135],
+    ["sugar", 90],
+  ];
   test.each([
     "105 g whites, 135 g almond flour, 135 g powdered sugar, 90 g sugar",
     "105 g whites; 135 g almond flour; 135 g powdered sugar; 90 g sugar",

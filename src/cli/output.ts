@@ -1,0 +1,29 @@
+/**
+ * Writing without node's stream objects: making them costs as much as an answer does. A single question writes once
+ * and ends.
+ */
+import { fstatSync, writeSync } from "node:fs";
+
+/** True when a descriptor is a terminal (or another device that shows characters). */
+export function isTerminal(descriptor: number): boolean {
+  try {
+    return fstatSync(descriptor).isCharacterDevice();
+  } catch {
+    return false;
+  }
+}
+
+/** Writes all of a text; waits where the reader is slow, and stops where it has gone away ("| head"). */
+export function writeAll(descriptor: number, text: string): void {
+  let rest = Buffer.from(text);
+  while (rest.length > 0) {
+    try {
+      rest = rest.subarray(writeSync(descriptor, rest));
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      if (code === "EPIPE") return;
+      if (code !== "EAGAIN") throw error;
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 5);
+    }
+  }
+}
