@@ -11,14 +11,21 @@ let rolldown;
 try {
   ({ rolldown } = await import("rolldown"));
 } catch {
-  console.error("The bundler isn't installed, so dist/ is left as it is. Run npm ci with development packages to build.");
+  console.error(
+    "The bundler isn't installed, so dist/ is left as it is. Run npm ci with development packages to build.",
+  );
   process.exit(existsSync(join(dist, "bowlside.cjs")) ? 0 : 1);
 }
 
 if (process.argv.includes("--train")) {
   // natural's classifier stays outside the bundle: it needs files of its own
   const file = join(root, "node_modules", ".train.mjs");
-  const build = await rolldown({ input: join(root, "src/intents/train.ts"), platform: "node", cwd: root, external: [/natural\/lib\/natural\/classifiers/] });
+  const build = await rolldown({
+    input: join(root, "src/intents/train.ts"),
+    platform: "node",
+    cwd: root,
+    external: [/natural\/lib\/natural\/classifiers/],
+  });
   await build.write({ file, format: "es" });
   (await import(file)).train(join(root, "data/model.json"));
   process.exit(0);
@@ -29,14 +36,23 @@ rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist);
 
 async function bundle(input, output) {
-  const build = await rolldown({ input: join(root, input), platform: "node", cwd: root, logLevel: "warn", ...output.options });
+  const build = await rolldown({
+    input: join(root, input),
+    platform: "node",
+    cwd: root,
+    logLevel: "warn",
+    ...output.options,
+  });
   await build.write({ minify: true, comments: false, ...output.write });
   await build.close();
 }
 
 // natural's edit distance asks for all of underscore and uses two functions of it
 const underscore = { alias: { underscore: join(root, "src/intents/underscore.ts") } };
-await bundle("src/cli/entry.ts", { options: { resolve: underscore }, write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false } });
+await bundle("src/cli/entry.ts", {
+  options: { resolve: underscore },
+  write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false },
+});
 await bundle("src/cli/chat/main.tsx", {
   options: {
     transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } },

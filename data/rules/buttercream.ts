@@ -10,4 +10,9 @@ export const buttercreamParts: readonly { name: "whites" | "sugar" | "butter"; p
 export const buttercreamBasis: Basis = "common practice";
 
 /** Whites and sugar are heated to this while stirring. */
-export const safeHeat = { value_c: 71, value_f: 160, basis: "published" as Basis, source: "USDA FSIS, egg safety" };
+export const safeHeat = {
+  value_c: 71,
+  value_f: 160,
+  basis: "published" as Basis,
+  source: "USDA FSIS, egg safety",
+};

@@ -18,9 +18,29 @@ export interface DoseRow {
 }
 
 export const doseRows: readonly DoseRow[] = [
-  { id: "flavor", name: "flavor", buttercream: [3, 5], ganache: [3, 4], basis: "common practice", liquid: true },
-  { id: "extract", name: "extract", buttercream: [1, 2], ganache: [1, 2], basis: "from memory", liquid: true },
-  { id: "vanilla paste", name: "vanilla bean paste", buttercream: [1, 2], ganache: [1, 2], basis: "from memory" },
+  {
+    id: "flavor",
+    name: "flavor",
+    buttercream: [3, 5],
+    ganache: [3, 4],
+    basis: "common practice",
+    liquid: true,
+  },
+  {
+    id: "extract",
+    name: "extract",
+    buttercream: [1, 2],
+    ganache: [1, 2],
+    basis: "from memory",
+    liquid: true,
+  },
+  {
+    id: "vanilla paste",
+    name: "vanilla bean paste",
+    buttercream: [1, 2],
+    ganache: [1, 2],
+    basis: "from memory",
+  },
   {
     id: "oil",
     name: "flavoring oil",
@@ -30,7 +50,13 @@ export const doseRows: readonly DoseRow[] = [
     liquid: true,
     caution: "Super-strength oil: weigh it, never pour. A drop too many spoils the bowl.",
   },
-  { id: "fruit powder", name: "freeze-dried fruit powder", buttercream: [3, 8], ganache: [2, 5], basis: "from memory" },
+  {
+    id: "fruit powder",
+    name: "freeze-dried fruit powder",
+    buttercream: [3, 8],
+    ganache: [2, 5],
+    basis: "from memory",
+  },
   {
     id: "purée",
     name: "purée",
@@ -51,7 +77,13 @@ export const doseRows: readonly DoseRow[] = [
   { id: "coffee powder", name: "coffee powder", buttercream: [1, 2], ganache: [1, 2], basis: "from memory" },
   { id: "tea powder", name: "tea powder", buttercream: [1.5, 3], ganache: [1.5, 3], basis: "from memory" },
   { id: "zest", name: "zest", buttercream: [0.5, 1.5], ganache: [0.5, 1.5], basis: "from memory" },
-  { id: "citric acid", name: "citric acid", buttercream: [0.1, 0.3], ganache: [0.1, 0.3], basis: "from memory" },
+  {
+    id: "citric acid",
+    name: "citric acid",
+    buttercream: [0.1, 0.3],
+    ganache: [0.1, 0.3],
+    basis: "from memory",
+  },
   { id: "salt", name: "salt", buttercream: [0.2, 0.5], ganache: [0.2, 0.5], basis: "from memory" },
   { id: "spirit", name: "spirit", buttercream: [2, 5], ganache: [2, 5], basis: "from memory", liquid: true },
   { id: "powder color", name: "powder color", batter: [0.3, 1], basis: "from memory" },

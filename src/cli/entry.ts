@@ -1,7 +1,7 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
 import { freshState, next, questions, understanding } from "../intents/converse.ts";
-import { tools } from "../tools/registry.ts";
 import { needsOf, prime } from "../tools/lib/cue.ts";
+import { tools } from "../tools/registry.ts";
 import { main, type Outside } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
@@ -10,7 +10,11 @@ const allCues = () => tools.flatMap((tool) => tool.cues);
 /** What the build keeps beside the program for `start`. */
 export const cueTable = (): string[][][] => needsOf(allCues());
 
-export function start(loadChat: Outside["loadChat"], version: string, cueTable: readonly string[][][] | undefined): void {
+export function start(
+  loadChat: Outside["loadChat"],
+  version: string,
+  cueTable: readonly string[][][] | undefined,
+): void {
   if (cueTable) prime(allCues(), cueTable);
   void main({
     argv: process.argv.slice(2),
@@ -32,6 +36,6 @@ export function warm(): void {
   const all = understanding(tools);
   const names = { formulas: [], bottles: [], timers: [] };
   for (const tool of tools)
-    for (const { say } of tool.examples.slice(0, 3))
+    for (const { say } of tool.examples.slice(0, 1))
       for (const reading of questions(say, all)) next(reading, freshState(), names, all);
 }

@@ -96,7 +96,9 @@ async function run(outside: Outside): Promise<number> {
   }
   const { openChat } = await outside.loadChat();
   const { chatOptions } = await import("./open-chat.ts");
-  await openChat(chatOptions({ session, store, now_ms, env, stdin: outside.stdin(), stdout: outside.stdout() }));
+  await openChat(
+    chatOptions({ session, store, now_ms, env, stdin: outside.stdin(), stdout: outside.stdout() }),
+  );
   return 0;
 }
 

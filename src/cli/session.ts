@@ -52,6 +52,7 @@ export function startSession(around: Surroundings): Session {
     bottles: record.bottles,
     stock: record.stock,
     formulas: record.formulas,
+    plans: record.plans,
     ...(record.changes.at(-1) ? { undoable: record.changes.at(-1)?.name } : {}),
     ...(last ? { last } : {}),
   });

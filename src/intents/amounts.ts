@@ -139,8 +139,10 @@ function readCounted(tokens: readonly Token[], i: number): AmountRead | undefine
 /** "double it", "halve": a factor said as one word. */
 function readFactorWord(tokens: readonly Token[], i: number): AmountRead | undefined {
   // "house shells x 1.75"; between two numbers it multiplies, or stands between a tray's sides
-  const times = text(tokens[i]) === "x" && tokens[i - 1]?.kind !== "number" ? readNumber(tokens, i + 1) : undefined;
-  if (times && !readUnit(tokens, times.next, times.value)) return made(times.value, "times", "number", times.next);
+  const times =
+    text(tokens[i]) === "x" && tokens[i - 1]?.kind !== "number" ? readNumber(tokens, i + 1) : undefined;
+  if (times && !readUnit(tokens, times.next, times.value))
+    return made(times.value, "times", "number", times.next);
   const factor = tokens[i]?.kind === "word" ? factorWords[text(tokens[i])] : undefined;
   if (factor === undefined || text(tokens[i + 1]) === "cream") return undefined;
   return made(factor, "times", "number", i + 1);
@@ -188,7 +190,21 @@ function readRange(
 }
 
 /** What may stand behind "1 hour 15" for the fifteen to be its minutes and no count of something. */
-const endsTime = new Set(["", ",", ".", "?", "!", ";", "for", "please", "pls", "on", "from", "timer", "thanks"]);
+const endsTime = new Set([
+  "",
+  ",",
+  ".",
+  "?",
+  "!",
+  ";",
+  "for",
+  "please",
+  "pls",
+  "on",
+  "from",
+  "timer",
+  "thanks",
+]);
 
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
 function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
@@ -238,20 +254,25 @@ function readPer(tokens: readonly Token[], read: AmountRead): AmountRead {
 export function readUnit(tokens: readonly Token[], i: number, value: number): UnitRead | undefined {
   const token = tokens[i];
   if (!token) return undefined;
-  const found = unitsAt(token.text)
-    ?.find(({ words }) => words.every((word, at) => text(tokens[i + at]) === word));
+  const found = unitsAt(token.text)?.find(({ words }) =>
+    words.every((word, at) => text(tokens[i + at]) === word),
+  );
   if (!found) return undefined;
   const next = i + found.words.length;
   const unit = found.risky ? settle(tokens, i, next, value) : found.unit;
   if (!unit) return undefined;
   // "2 tbsp. cocoa": the dot of an abbreviation, not the sentence's end
   const dotted =
-    ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) && text(tokens[next]) === "." && tokens[next]?.gap === false;
+    ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) &&
+    text(tokens[next]) === "." &&
+    tokens[next]?.gap === false;
   const goesOn = dotted && tokens[next + 1]?.kind === "word" && !sentenceStarts.has(text(tokens[next + 1]));
   return { unit, dim: unitRow(unit).dim, next: goesOn ? next + 1 : next };
 }
 
-const sentenceStarts = new Set("how what whats which is does can should when so and i ive it that".split(" "));
+const sentenceStarts = new Set(
+  "how what whats which is does can should when so and i ive it that".split(" "),
+);
 
 /** Which of its meanings a one-letter unit has, from the number before it and the word behind it. */
 function settle(tokens: readonly Token[], i: number, next: number, value: number): string | undefined {

@@ -1,13 +1,27 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
 import type { Tool } from "../tools/contract/index.ts";
 import { withoutCourtesy } from "./courtesy.ts";
-import { asks, carriesAmount, type Ear, earFor, forAllOfIt, givesOnly, howAlone, isTail, opens, orders, type Part, states } from "./part.ts";
+import {
+  asks,
+  carriesAmount,
+  type Ear,
+  earFor,
+  forAllOfIt,
+  givesOnly,
+  howAlone,
+  isTail,
+  opens,
+  orders,
+  type Part,
+  states,
+} from "./part.ts";
 import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
   /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|pantry|shopping)(?: |$)/;
-const orderInside = /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
+const orderInside =
+  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** A part, and whether it asks something by itself. */
 interface Cut {
@@ -16,7 +30,8 @@ interface Cut {
 }
 
 /** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
-const pantryOrder = /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
+const pantryOrder =
+  /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
@@ -24,7 +39,9 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const items = withoutCourtesy(all, ear);
   if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
-  const cuts = cutSentences(items).flatMap(pairedBases).flatMap((sentence) => cutWithin(sentence, ear));
+  const cuts = cutSentences(items)
+    .flatMap(pairedBases)
+    .flatMap((sentence) => cutWithin(sentence, ear));
   // signs alone are a question too, one that nobody understands
   return cuts.length === 0 ? [items] : join(cuts, ear);
 }
@@ -34,9 +51,11 @@ function splitNote(items: Part, ear: Ear): Part[] {
   for (let i = 1; i < items.length; i++) {
     const item = items[i] as Item;
     const joint =
-      (item.is === "word" && ["and", "then"].includes(item.text)) || (item.is === "sign" && /[.;]/.test(item.text));
+      (item.is === "word" && ["and", "then"].includes(item.text)) ||
+      (item.is === "sign" && /[.;]/.test(item.text));
     const rest = items.slice(i + 1);
-    if (joint && orderInside.test(ear.mask(rest))) return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
+    if (joint && orderInside.test(ear.mask(rest)))
+      return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
   }
   return [items];
 }
@@ -56,12 +75,16 @@ function cutSentences(items: Part): Part[] {
 }
 
 /** "remind me, how did they come out": only leads up to the question. */
-const leadIn = /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
+const leadIn =
+  /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
 
 /** "batter and filling for 24 macarons" asks the same of two mixes: the rest of the sentence belongs to each. */
 function pairedBases(sentence: Part): Part[] {
   const isMix = (item: Item | undefined, base: string) => item?.is === "thing" && item.thing.base === base;
-  for (const [first, second] of [["batter", "filling"], ["filling", "batter"]] as const) {
+  for (const [first, second] of [
+    ["batter", "filling"],
+    ["filling", "batter"],
+  ] as const) {
     const at = sentence.findIndex((item) => isMix(item, first));
     const joint = sentence[at + 1];
     const end = sentence.findIndex((item, i) => i > at + 1 && i <= at + 4 && isMix(item, second));
@@ -88,7 +111,10 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
-    const complete = !givesOnly(left) && ear.claimed(left) !== undefined && (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
+    const complete =
+      !givesOnly(left) &&
+      ear.claimed(left) !== undefined &&
+      (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
     const vague = ear.claimed(left) === undefined && !carriesAmount(left);
     if ((!asks(left, ear) && !complete) || (vague && !spoken)) continue;
@@ -102,7 +128,13 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
 
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
-  if (carriesAmount(head) && carriesAmount(left) && (differ(left, head, ear) || isList(left, head, ear)) && !states(head, ear)) return true;
+  if (
+    carriesAmount(head) &&
+    carriesAmount(left) &&
+    (differ(left, head, ear) || isList(left, head, ear)) &&
+    !states(head, ear)
+  )
+    return true;
   return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
 }
 
@@ -154,7 +186,10 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   const out: Part[] = [];
   let waiting: Part = [];
   for (const { part, whole } of cuts) {
-    const apart = waiting.length > 0 && orders(waiting, ear) && (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
+    const apart =
+      waiting.length > 0 &&
+      orders(waiting, ear) &&
+      (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
     if (apart) {
       out.push(waiting);
       waiting = [];

@@ -110,7 +110,9 @@ function readIso(tokens: readonly Token[], i: number): WhenRead | undefined {
 }
 
 const isDayName = (word: string) =>
-  [word, word.replace(/s$/, "")].some((each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each));
+  [word, word.replace(/s$/, "")].some(
+    (each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each),
+  );
 
 function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
   const word = text(tokens[i]);
@@ -132,10 +134,10 @@ function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
     return undefined;
   }
   const weekday =
-    weekdays[word] ?? weekdays[word.replace(/s$/, "")] ??
+    weekdays[word] ??
+    weekdays[word.replace(/s$/, "")] ??
     (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
-  if (weekday !== undefined && isDayName(word))
-    return { when: { weekday }, next: i + 1 };
+  if (weekday !== undefined && isDayName(word)) return { when: { weekday }, next: i + 1 };
   const part = Object.hasOwn(dayParts, word) ? dayParts[word] : undefined;
   if (
     part &&
@@ -198,7 +200,9 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
 function dayPartFollows(tokens: readonly Token[], i: number): boolean {
   const [then, next] = [text(tokens[i]), text(tokens[i + 1])];
   if (then === "this") return Object.hasOwn(dayParts, next);
-  return then === "tonight" || (then === "in" && next === "the" && Object.hasOwn(dayParts, text(tokens[i + 2])));
+  return (
+    then === "tonight" || (then === "in" && next === "the" && Object.hasOwn(dayParts, text(tokens[i + 2])))
+  );
 }
 
 /** "3pm", "15:00", "3.30 pm", "at 7", "7 o'clock". A bare hour counts only where a moment is expected. */

@@ -82,7 +82,9 @@ export function next(said: Reading, now: State, names: Names, { tools }: Underst
   const answer = answersPending(reading, state, names, scores, tools);
   if (answer) {
     const { tool, inputs, filled } = answer;
-    return [{ tool, inputs, known: knownFrom(inputs, filled), reading, trace: [`answers ${tool.name}'s question`] }];
+    return [
+      { tool, inputs, known: knownFrom(inputs, filled), reading, trace: [`answers ${tool.name}'s question`] },
+    ];
   }
   const chosen = strange(reading, scores[0]?.points ?? 0)
     ? undefined
@@ -92,7 +94,9 @@ export function next(said: Reading, now: State, names: Names, { tools }: Underst
     return { reading, near: near.map((each) => each.tool), trace };
   }
   const { tool, follows } = chosen;
-  return drafts(tool, reading, memory(follows)).map((draft) => stepFrom(tool, draft, reading, state, follows, trace));
+  return drafts(tool, reading, memory(follows)).map((draft) =>
+    stepFrom(tool, draft, reading, state, follows, trace),
+  );
 }
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
@@ -116,8 +120,15 @@ function laid(table: Table, leaves: Table | undefined): Table {
 
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 function returned(reading: Reading, state: State): State {
-  if (!/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(reading.text)) return state;
+  if (
+    !/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(
+      reading.text,
+    )
+  )
+    return state;
   const base = reading.things.find((thing) => thing.base)?.base;
-  const topic = state.topics.findLast(({ tool, inputs }) => base !== undefined && tool !== state.last?.tool && inputs.base === base);
+  const topic = state.topics.findLast(
+    ({ tool, inputs }) => base !== undefined && tool !== state.last?.tool && inputs.base === base,
+  );
   return topic ? { ...state, last: topic } : state;
 }

@@ -2,7 +2,22 @@
 import porter from "natural/lib/natural/stemmers/porter_stemmer.js";
 
 /** Words that say nothing about which calculator is meant. */
-const silent = new Set(["a", "an", "the", "and", "of", "to", "is", "it", "my", "i", "so", "please", "pls", "ok"]);
+const silent = new Set([
+  "a",
+  "an",
+  "the",
+  "and",
+  "of",
+  "to",
+  "is",
+  "it",
+  "my",
+  "i",
+  "so",
+  "please",
+  "pls",
+  "ok",
+]);
 
 /**
  * Tokens of a masked sentence. "230_g<weight>" is `<weight>`, "buttercream<base=buttercream>" both `<base>` and

@@ -13,7 +13,8 @@ const leans =
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
-const isLeaning = (reading: Reading) => leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
+const isLeaning = (reading: Reading) =>
+  leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
 
 /** The drafts that a calculator reads from a sentence, without what it left undefined. */
 export function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {
@@ -47,12 +48,25 @@ export function answersPending(
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
   const best = scores[0];
-  if (best && best.points >= stands && best.tool !== tool && !isBare(reading) && !isListFor(pending.slot, reading)) return undefined;
-  if (reading.unknown.length > 0 && !isBare(reading) && reading.unknown.length >= reading.mask.split(" ").length / 3)
+  if (
+    best &&
+    best.points >= stands &&
+    best.tool !== tool &&
+    !isBare(reading) &&
+    !isListFor(pending.slot, reading)
+  )
+    return undefined;
+  if (
+    reading.unknown.length > 0 &&
+    !isBare(reading) &&
+    reading.unknown.length >= reading.mask.split(" ").length / 3
+  )
     return undefined;
   const last = { tool: pending.tool, inputs: pending.inputs };
-  const found = drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names })[0] ?? {};
-  const filled = pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
+  const found =
+    drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names })[0] ?? {};
+  const filled =
+    pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
@@ -61,7 +75,14 @@ export function answersPending(
 const isListFor = (slot: string, reading: Reading) =>
   ["lines", "entries"].includes(slot) &&
   reading.amounts.length > 0 &&
-  reading.mask.split(" ").every((each) => each.includes("<") || !/^[a-z]/.test(each) || ["and", "of", "the", "its", "some", "plus"].includes(each));
+  reading.mask
+    .split(" ")
+    .every(
+      (each) =>
+        each.includes("<") ||
+        !/^[a-z]/.test(each) ||
+        ["and", "of", "the", "its", "some", "plus"].includes(each),
+    );
 
 /** The calculator, and whether the sentence takes what is missing from the turn before; undefined when unsure. */
 export function choose(
@@ -81,7 +102,9 @@ export function choose(
   }
   const settled = best && (best.points < stands ? settle(reading, scores, best) : best);
   if (!settled) return undefined;
-  const empty = settled.tool === last && drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
+  const empty =
+    settled.tool === last &&
+    drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
   return { tool: settled.tool, follows: settled.tool === last && (leaning || empty) };
 }
 
@@ -120,9 +143,14 @@ function follows(
   if (!bare && own + bonus < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {
     const said = saidNow(last, draft, reading, before);
-    return Object.entries(said).some(([key, value]) => JSON.stringify(before[key]) !== JSON.stringify(value)) || multiplied(reading, before) !== undefined;
+    return (
+      Object.entries(said).some(([key, value]) => JSON.stringify(before[key]) !== JSON.stringify(value)) ||
+      multiplied(reading, before) !== undefined
+    );
   });
 }
 
 const isShort = (reading: Reading) =>
-  reading.mask.split(" ").length <= 14 && reading.unknown.length === 0 && reading.amounts.length + reading.things.length > 0;
+  reading.mask.split(" ").length <= 14 &&
+  reading.unknown.length === 0 &&
+  reading.amounts.length + reading.things.length > 0;

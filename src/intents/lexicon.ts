@@ -2,7 +2,16 @@
 import { forms, readyFlavors, tastes } from "../../data/words/flavors.ts";
 import { ingredients } from "../../data/words/ingredients.ts";
 import { symptoms } from "../../data/words/symptoms.ts";
-import { bases, chocolates, colors, counts, manners, steps, remainders, uses } from "../../data/words/things.ts";
+import {
+  bases,
+  chocolates,
+  colors,
+  counts,
+  manners,
+  remainders,
+  steps,
+  uses,
+} from "../../data/words/things.ts";
 import { units } from "../../data/words/units.ts";
 import type { Thing } from "../tools/contract/index.ts";
 import { normalise } from "./normalise.ts";
@@ -74,9 +83,7 @@ function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> 
     for (const word of [row.taste, ...(row.words ?? [])])
       yield [word, { id: row.taste, taste: row.taste }, true];
   for (const row of forms) for (const word of row.words) yield [word, { id: row.form, form: row.form }, true];
-  for (const row of readyFlavors)
-    for (const word of row.words)
-      yield [word, readyFacets(row), true];
+  for (const row of readyFlavors) for (const word of row.words) yield [word, readyFacets(row), true];
   for (const word of remainders) yield [word, { id: "remainder" }, false];
 }
 

@@ -24,7 +24,8 @@ export function withNames(reading: Reading, formulas: readonly string[]): Readin
     if (!run) continue;
     const [from, to] = run;
     const known = list.slice(from, to).every((each) => each.thing);
-    if (words === "" || (known && (ofBowls.test(reading.mask) || list[from - 1]?.amount))) continue;
+    const around = [...masks.slice(0, from), ...masks.slice(to)].join(" ");
+    if (words === "" || (known && (ofBowls.test(around) || list[from - 1]?.amount))) continue;
     const taken = list.slice(from, to).flatMap((each) => each.thing ?? []);
     const at = spanOf(list.slice(from, to), reading, words);
     const thing: Thing = { id: name, formula: name, text: words, at };

@@ -15,26 +15,28 @@ export function sanitise(line: string): string {
  * NFKC is not used: it would turn "1½" into eleven halves.
  */
 export function normalise(asked: string): string {
-  return asked
-    .normalize("NFD")
-    .replace(/[\u0300-\u036f]/g, "")
-    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
-    .replace(/⁄/g, "/")
-    .replace(/[‘’‛′`´]/g, "'")
-    .replace(/[“”″]/g, '"')
-    .replace(/[‐-―−]/g, "-")
-    .replace(/[×✕✖]/g, "x")
-    .replace(/÷/g, "/")
-    .replace(/[→⇒➔➜]|-+>|=>/g, " to ")
-    .replace(/º/g, "°")
-    .toLowerCase()
-    .replace(/ß/g, "ss")
-    .replace(/œ/g, "oe")
-    .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
-    // "nut-free" names what isn't there: one word, so that no nut is read in it
-    .replace(/\b([a-z]+)-free\b/g, " $1free ")
-    // "freeze-dried", "cream-cheese"
-    .replace(/(?<=[a-z])-(?=[a-z])/g, " ")
-    .replace(/\s+/g, " ")
-    .trim();
+  return (
+    asked
+      .normalize("NFD")
+      .replace(/[\u0300-\u036f]/g, "")
+      .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
+      .replace(/⁄/g, "/")
+      .replace(/[‘’‛′`´]/g, "'")
+      .replace(/[“”″]/g, '"')
+      .replace(/[‐-―−]/g, "-")
+      .replace(/[×✕✖]/g, "x")
+      .replace(/÷/g, "/")
+      .replace(/[→⇒➔➜]|-+>|=>/g, " to ")
+      .replace(/º/g, "°")
+      .toLowerCase()
+      .replace(/ß/g, "ss")
+      .replace(/œ/g, "oe")
+      .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
+      // "nut-free" names what isn't there: one word, so that no nut is read in it
+      .replace(/\b([a-z]+)-free\b/g, " $1free ")
+      // "freeze-dried", "cream-cheese"
+      .replace(/(?<=[a-z])-(?=[a-z])/g, " ")
+      .replace(/\s+/g, " ")
+      .trim()
+  );
 }

@@ -28,7 +28,8 @@ const openers =
   /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |another (?:one|timer)|help|timer|\S*<step[^>]*> timer)/;
 
 /** Verbs that are nouns too: "scale batteries died" orders nothing. */
-const looseVerb = /^(?:scale|time|turn|plan|show|double|print|record|log|note|place|share|split|call|change) /;
+const looseVerb =
+  /^(?:scale|time|turn|plan|show|double|print|record|log|note|place|share|split|call|change) /;
 
 export const opens = (part: Part, ear: Ear): boolean => openers.test(`${ear.mask(part)} `);
 
@@ -47,7 +48,9 @@ export function asks(part: Part, ear: Ear): boolean {
 }
 
 const giving = new Set(
-  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in".split(" "),
+  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in".split(
+    " ",
+  ),
 );
 
 /** Weights with their things and talk around them: what is there, not what is wanted. */
@@ -56,7 +59,7 @@ export const givesOnly = (part: Part): boolean =>
     (item, at) =>
       (at === 0 && item.is === "word" && ["for", "from", "with", "using"].includes(item.text)) ||
       item.is === "sign" ||
-      item.is === "amount" ||
+      (item.is === "amount" && item.amount.unit !== "times") ||
       (item.is === "thing" && !item.thing.unit && !item.thing.dose && !item.thing.use) ||
       (item.is === "word" && giving.has(item.text)),
   );
@@ -68,7 +71,10 @@ const statement =
 
 /** A complete order without a question word: "house shells with 4 egg whites", "325 f in c". A statement is none. */
 export const orders = (part: Part, ear: Ear): boolean =>
-  carriesAmount(part) && !givesOnly(part) && !statement.test(`${ear.mask(part)} `) && ear.claimed(part) !== undefined;
+  carriesAmount(part) &&
+  !givesOnly(part) &&
+  !statement.test(`${ear.mask(part)} `) &&
+  ear.claimed(part) !== undefined;
 
 const tailWords = ["it", "that", "this", "them", "those", "me", "enough", "do", "set", "down", "again"];
 
@@ -90,5 +96,6 @@ export const howAlone = (part: Part, ear: Ear): boolean =>
 
 /** "... and mint flavor for the whole of it", "... and filling for them too": more for what the first part makes. */
 export const forAllOfIt = (part: Part, ear: Ear): boolean =>
-  part.some((item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base)) &&
-  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));
+  part.some(
+    (item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base),
+  ) && / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));

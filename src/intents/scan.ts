@@ -41,7 +41,11 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
     if (phrase) {
       items.push({
         is: "thing",
-        thing: { ...(isRemainder(tokens, i, phrase.next) ? { id: "remainder" } : phrase.facets), text: said(phrase.next), at: span(phrase.next) },
+        thing: {
+          ...(isRemainder(tokens, i, phrase.next) ? { id: "remainder" } : phrase.facets),
+          text: said(phrase.next),
+          at: span(phrase.next),
+        },
       });
       i = phrase.next;
       continue;
@@ -63,7 +67,10 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
 
 /** "what about the rest?": what is left of a recipe, not the rest before the oven. */
 const isRemainder = (tokens: readonly Token[], i: number, next: number) =>
-  text(tokens[i]) === "rest" && next === i + 1 && text(tokens[i - 1]) === "the" && (!tokens[next] || tokens[next]?.kind === "sign");
+  text(tokens[i]) === "rest" &&
+  next === i + 1 &&
+  text(tokens[i - 1]) === "the" &&
+  (!tokens[next] || tokens[next]?.kind === "sign");
 
 /** The longest phrase of the lexicon that starts at `i`. */
 function phraseAt(

@@ -65,7 +65,21 @@ function valueFor(slot: string, amount: Amount): number | undefined {
 }
 
 /** The inputs that "double it" or "half of that" is about, the most telling first. */
-const scaled = ["base_g", "total_g", "chocolate_g", "cream_g", "batter_g", "filling_g", "butter_g", "sugar_g", "whites_g", "whites_count", "macarons", "shells", "flavor_g"];
+const scaled = [
+  "base_g",
+  "total_g",
+  "chocolate_g",
+  "cream_g",
+  "batter_g",
+  "filling_g",
+  "butter_g",
+  "sugar_g",
+  "whites_g",
+  "whites_count",
+  "macarons",
+  "shells",
+  "flavor_g",
+];
 
 /**
  * "double it", "half of that", "twice as much": the earlier weights and counts times the factor. Undefined where the
@@ -74,9 +88,13 @@ const scaled = ["base_g", "total_g", "chocolate_g", "cream_g", "batter_g", "fill
 export function multiplied(reading: Reading, before: Inputs): Inputs | undefined {
   if (/other|in one|for one|each|in half|into/.test(reading.text)) return undefined;
   const [only, ...others] = reading.amounts;
-  if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction)) return undefined;
+  if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction))
+    return undefined;
   const slots = scaled.filter((slot) => typeof before[slot] === "number");
-  const both = slots.includes("chocolate_g") && slots.includes("cream_g") ? ["chocolate_g", "cream_g"] : slots.slice(0, 1);
+  const both =
+    slots.includes("chocolate_g") && slots.includes("cream_g")
+      ? ["chocolate_g", "cream_g"]
+      : slots.slice(0, 1);
   if (both.length === 0) return undefined;
   return Object.fromEntries(both.map((slot) => [slot, (before[slot] as number) * only.value]));
 }

@@ -41,7 +41,9 @@ export function stepFrom(
   const inputs = follows && before && !tool.alone ? { ...withoutRivals(before, said, tool), ...said } : said;
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
   const returns = /back to|again|earlier|as before|instead|same/.test(reading.text);
-  const fallback = follows ? undefined : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
+  const fallback = follows
+    ? undefined
+    : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
   return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
 }
 
@@ -56,7 +58,9 @@ export function saidNow(tool: Tool, draft: Inputs, reading: Reading, before: Inp
 const selfScaling = new Set(["scale", "split", "convert", "timer", "day", "cost", "note"]);
 
 const textOnly = (inputs: Inputs): Inputs =>
-  Object.fromEntries(Object.entries(inputs).filter(([, value]) => typeof value === "string" || typeof value === "boolean"));
+  Object.fromEntries(
+    Object.entries(inputs).filter(([, value]) => typeof value === "string" || typeof value === "boolean"),
+  );
 
 /** Inputs that say what a weight is of: where they differ from before, the weight before isn't meant. */
 const identities = ["base", "filling", "formula"];
@@ -73,4 +77,6 @@ function earlier(tool: Tool, said: Inputs, topic: Topic | undefined, lends: bool
 }
 
 const sharesIdentity = (said: Inputs, before: Inputs) =>
-  ["base", "taste", "formula", "filling", "chocolate"].some((key) => said[key] !== undefined && said[key] === before[key]);
+  ["base", "taste", "formula", "filling", "chocolate"].some(
+    (key) => said[key] !== undefined && said[key] === before[key],
+  );

@@ -26,7 +26,8 @@ export function tokenise(text: string): Token[] {
     end = from + match[0].length;
     const at: Span = [from, end];
     const value = match[1] === undefined ? undefined : decimal(match[1]);
-    if (value !== undefined && value < tooLarge) tokens.push({ kind: "number", text: match[0], value, gap, at });
+    if (value !== undefined && value < tooLarge)
+      tokens.push({ kind: "number", text: match[0], value, gap, at });
     else if (match[2] !== undefined)
       tokens.push({ kind: "word", text: match[2].replaceAll("'", ""), gap, at });
     else tokens.push({ kind: "sign", text: match[0], gap, at });

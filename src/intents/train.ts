@@ -15,13 +15,16 @@ export function documents(): { features: string[]; tool: string }[] {
     ...tool.examples.map(({ say }) => ({ say, tool: tool.name })),
     ...tool.elsewhere,
   ]);
-  return said.flatMap(({ say, tool }) => questions(say, all).map((reading) => ({ features: featuresOf(reading.mask), tool })));
+  return said.flatMap(({ say, tool }) =>
+    questions(say, all).map((reading) => ({ features: featuresOf(reading.mask), tool })),
+  );
 }
 
 export function train(file: string): void {
   const docs = documents();
   const seen = new Map<string, number>();
-  for (const { features } of docs) for (const feature of features) seen.set(feature, (seen.get(feature) ?? 0) + 1);
+  for (const { features } of docs)
+    for (const feature of features) seen.set(feature, (seen.get(feature) ?? 0) + 1);
   const classifier = new Logistic();
   for (const { features, tool } of docs) {
     const kept = features.filter((feature) => (seen.get(feature) ?? 0) >= least);
@@ -30,6 +33,11 @@ export function train(file: string): void {
   classifier.train();
   const { classifications, theta } = classifier.classifier;
   const weights = theta.map(({ elements }) => elements.map((weight) => Number(weight.toFixed(3))));
-  const model = { trained: "natural's logistic regression, on the calculators' example phrases", tools: classifications, features: Object.keys(classifier.features), weights };
+  const model = {
+    trained: "natural's logistic regression, on the calculators' example phrases",
+    tools: classifications,
+    features: Object.keys(classifier.features),
+    weights,
+  };
   writeFileSync(file, `${JSON.stringify(model)}\n`);
 }

@@ -11,7 +11,13 @@ export interface Migration {
 }
 
 /** In order. A change of the schema adds one here, raises `version` there, and is never edited afterwards. */
-export const migrations: readonly Migration[] = [];
+export const migrations: readonly Migration[] = [
+  // planned days came with version 2
+  {
+    from: 1,
+    up: ({ last_ids, ...rest }) => ({ plans: [], ...rest, last_ids: { plans: 0, ...Object(last_ids) } }),
+  },
+];
 
 /**
  * Runs the steps from the record's own version up to `target`, a whole number of 1 or more, and sets the version.

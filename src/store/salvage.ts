@@ -1,7 +1,7 @@
 /** Finds the entries in a text that is no JSON any more: cut short, a bit flipped, a comma lost while editing. */
 
 const headers =
-  /(?<!\\)"(version|last_ids|bench|timers|notes|bottles|stock|formulas|changes)"\s*:\s*([[{]|\d+)/g;
+  /(?<!\\)"(version|last_ids|bench|timers|notes|bottles|stock|formulas|plans|changes)"\s*:\s*([[{]|\d+)/g;
 
 /**
  * A record as far as the text yields one, to be checked like any other: each list with those of its entries that are

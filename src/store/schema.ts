@@ -1,14 +1,21 @@
 /** The record on disk, checked on every read. A change of shape adds a migration, never a silent default. */
 import * as z from "zod/mini";
 import type { ListName } from "../tools/contract/answer.ts";
-import { Bench, Bottle, Formula, Note, Stock, Timer } from "../tools/contract/record.ts";
+import { Bench, Bottle, Formula, Note, Plan, Stock, Timer } from "../tools/contract/record.ts";
 
-export const version = 1;
+export const version = 2;
 
 /** The schema of an entry, by the list that it stands in. */
-export const entries = { timers: Timer, notes: Note, bottles: Bottle, stock: Stock, formulas: Formula };
+export const entries = {
+  timers: Timer,
+  notes: Note,
+  bottles: Bottle,
+  stock: Stock,
+  formulas: Formula,
+  plans: Plan,
+};
 
-export const listNames: readonly ListName[] = ["timers", "notes", "bottles", "stock", "formulas"];
+export const listNames: readonly ListName[] = ["timers", "notes", "bottles", "stock", "formulas", "plans"];
 
 const list = z.enum(listNames);
 const fields = z.record(z.string(), z.unknown());
@@ -34,6 +41,7 @@ export const LastIds = z.object({
   bottles: z.number(),
   stock: z.number(),
   formulas: z.number(),
+  plans: z.number(),
 });
 
 /** Every list stands in the order of its ids, which are whole numbers from 1 up, each there once. */
@@ -46,6 +54,7 @@ export const RecordData = z.object({
   bottles: z.array(Bottle),
   stock: z.array(Stock),
   formulas: z.array(Formula),
+  plans: z.array(Plan),
   changes: z.array(Change),
 });
 
@@ -56,12 +65,13 @@ export type Entry = RecordData[ListName][number];
 
 export const emptyRecord = (): RecordData => ({
   version,
-  last_ids: { timers: 0, notes: 0, bottles: 0, stock: 0, formulas: 0 },
+  last_ids: { timers: 0, notes: 0, bottles: 0, stock: 0, formulas: 0, plans: 0 },
   bench: {},
   timers: [],
   notes: [],
   bottles: [],
   stock: [],
   formulas: [],
+  plans: [],
   changes: [],
 });

@@ -39,6 +39,7 @@ const one = {
   bottles: "bottle",
   stock: "cupboard item",
   formulas: "formula",
+  plans: "planned day",
 };
 const many = {
   timers: "timers",
@@ -46,6 +47,7 @@ const many = {
   bottles: "bottles",
   stock: "cupboard items",
   formulas: "formulas",
+  plans: "planned days",
 };
 
 /** "12 notes and 1 timer", or "nothing". */

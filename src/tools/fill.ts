@@ -30,19 +30,78 @@ export const fill = tool<Inputs>({
   purpose: "Filling to make for a number of macarons, ring and center, or macarons from a bowl of filling",
   inputs,
   cues: cues(
-    [8, "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)", "(?:center|centre|middle|core|inside|inner) .. (?:ring|border|rim|dam|wall|outer|outside)"],
-    [4, "(?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)} .. {number} .. {count=(macarons|shells)}", "{number} .. {count=macarons} .. (?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)}", "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}", "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}", "{base=filling} for {number}", "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill", "(?:how|hw) many .. (?:fill|filled) .. {weight}", "{weight} .. fill .. (?:how|hw) many"],
-    [3.5, "{base=filling} for (?:them|those|it|these|all)", "(?:how|hw) much (?:more )?{base=filling}", "{base=filling} .. {number} .. {count=macarons}", "{base=filling} per {count=macarons}", "{base=filling} .. (?:one|each|a|every) {count=macarons}", "{count=macarons} .. {base=filling} (?:do|should|to)", "fill {number} .. {count=macarons}", "{weight} .. {base} .. enough .. {number} .. {count=macarons}", "enough {base=(filling|buttercream|ganache)} .. {number} .. {count=macarons}", "what .. {base=filling} .. {count=macarons}", "{number} .. {count=macarons} .. {base=filling}", "{weight} .. {base=filling} .. (?:how|hw) many", "{count=macarons} .. (?:how|hw) much .. (?:each|of each)"],
+    [
+      8,
+      "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)",
+      "(?:center|centre|middle|core|inside|inner) .. (?:ring|border|rim|dam|wall|outer|outside)",
+    ],
+    [
+      4,
+      "(?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)} .. {number} .. {count=(macarons|shells)}",
+      "{number} .. {count=macarons} .. (?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)}",
+      "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
+      "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
+      "{base=filling} for {number}",
+      "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
+      "(?:how|hw) many .. (?:fill|filled) .. {weight}",
+      "{weight} .. fill .. (?:how|hw) many",
+    ],
+    [
+      3.5,
+      "{base=filling} for (?:them|those|it|these|all)",
+      "(?:how|hw) much (?:more )?{base=filling}",
+      "{base=filling} .. {number} .. {count=macarons}",
+      "{base=filling} per {count=macarons}",
+      "{base=filling} .. (?:one|each|a|every) {count=macarons}",
+      "{count=macarons} .. {base=filling} (?:do|should|to)",
+      "fill {number} .. {count=macarons}",
+      "{weight} .. {base} .. enough .. {number} .. {count=macarons}",
+      "enough {base=(filling|buttercream|ganache)} .. {number} .. {count=macarons}",
+      "what .. {base=filling} .. {count=macarons}",
+      "{number} .. {count=macarons} .. {base=filling}",
+      "{weight} .. {base=filling} .. (?:how|hw) many",
+      "{count=macarons} .. (?:how|hw) much .. (?:each|of each)",
+    ],
     [2, "{base=filling}", "(?:ring|center|centre)(?: |$)", "fill"],
     [1, "{count=macarons}", "each"],
-    [-4, "{dose}", "{base=batter}", "flavou?r", "(?:note|log) ", "timer", "(?:ready|due|by|for|until) {when}", "(?:how long|keep|counter|freeze|fridge)", "label", "split {weight}", "{percent}", "{symptom}", "buy", "(?:cost|margin|charge)", "(?:filled|made) .. {when}", "when (?:do|should)"],
-    [-3, "{base=(filling|buttercream|ganache)} .. {weight} .. (?:of )?{taste}", "save", "{ingredient=(chocolate|cream|whites|butter)} .. {base}", "{chocolate} .. {ingredient=cream}", "recipe"],
+    [
+      -4,
+      "{dose}",
+      "{base=batter}",
+      "flavou?r",
+      "(?:note|log) ",
+      "timer",
+      "(?:ready|due|by|for|until) {when}",
+      "(?:how long|keep|counter|freeze|fridge)",
+      "label",
+      "split {weight}",
+      "{percent}",
+      "{symptom}",
+      "buy",
+      "(?:cost|margin|charge)",
+      "(?:filled|made) .. {when}",
+      "when (?:do|should)",
+    ],
+    [
+      -3,
+      "{base=(filling|buttercream|ganache)} .. {weight} .. (?:of )?{taste}",
+      "save",
+      "{ingredient=(chocolate|cream|whites|butter)} .. {base}",
+      "{chocolate} .. {ingredient=cream}",
+      "recipe",
+    ],
     [-1.5, "{taste} .. {weight}"],
   ),
   examples: [
     { say: "how much filling do I make for 24 macarons", inputs: { macarons: 24 } },
-    { say: "48 macarons with a caramel center and a buttercream ring, how much of each", inputs: { macarons: 48, two: true } },
-    { say: "how many macarons can I fill with 300 g ganache", inputs: { filling_g: 300, filling: "ganache" } },
+    {
+      say: "48 macarons with a caramel center and a buttercream ring, how much of each",
+      inputs: { macarons: 48, two: true },
+    },
+    {
+      say: "how many macarons can I fill with 300 g ganache",
+      inputs: { filling_g: 300, filling: "ganache" },
+    },
     { say: "how much filling goes in one 4.5 cm macaron", inputs: { macarons: 1, diameter_mm: 45 } },
     { say: "enough buttercream for 36 macarons", inputs: { macarons: 36, filling: "buttercream" } },
   ],
@@ -51,34 +110,71 @@ export const fill = tool<Inputs>({
     { say: "batter for 24 macarons", tool: "shells" },
     { say: "filled them this morning, how long in the fridge", tool: "keep" },
   ],
-  rivals: [["macarons", "shells", "filling_g"], ["two", "ring", "center"]],
+  rivals: [
+    ["macarons", "shells", "filling_g"],
+    ["two", "ring", "center"],
+  ],
   read,
   compute,
 });
 
 function read(reading: Reading, memory: Memory): Partial<Inputs> {
-  const numberOf = (what: string) => reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
-  const mix = reading.things.find((each) => each.base && each.base !== "filling" && each.base !== "batter")?.base;
+  const numberOf = (what: string) =>
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  const mix = reading.things.find(
+    (each) => each.base && each.base !== "filling" && each.base !== "batter",
+  )?.base;
   const size = diameter(reading);
   const weights = weighed(reading).filter((each) => !each.thing || each.thing.base);
-  const one = says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) || (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
-  const two = says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) && says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
+  const one =
+    says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) ||
+    (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
+  const two =
+    says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) &&
+    says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
-  const bare = macarons === undefined && shells === undefined && weights.length === 0 && (memory.follows || memory.slot || /for \S*<number|<number> of (?:them|those|these)/.test(reading.mask)) ? bareNumbers(reading)[0]?.value : undefined;
-  const before = memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<Inputs>) : undefined;
+  const bare =
+    macarons === undefined &&
+    shells === undefined &&
+    weights.length === 0 &&
+    (memory.follows || memory.slot || /for \S*<number|<number> of (?:them|those|these)/.test(reading.mask))
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
+  const before =
+    memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<Inputs>) : undefined;
   const backward = before?.filling_g !== undefined && before.macarons === undefined;
   const enough = says(reading, /enough/) && weights.length > 0;
   const counted = macarons ?? bare;
-  const fromTable = counted === undefined && shells === undefined && weights.length === 0 && !(memory.follows && memory.last?.tool === "fill") ? memory.table : {};
+  const fromTable =
+    counted === undefined &&
+    shells === undefined &&
+    weights.length === 0 &&
+    !(memory.follows && memory.last?.tool === "fill")
+      ? memory.table
+      : {};
   return {
-    ...(backward && bare !== undefined ? {} : counted !== undefined && !enough ? { macarons: counted } : shells !== undefined ? { shells } : {}),
+    ...(backward && bare !== undefined
+      ? {}
+      : counted !== undefined && !enough
+        ? { macarons: counted }
+        : shells !== undefined
+          ? { shells }
+          : {}),
     ...(backward && bare !== undefined ? { filling_g: bare } : {}),
     ...(weights[0] && (counted === undefined || enough) ? { filling_g: weights[0].grams } : {}),
     ...(mix && !two ? { filling: mix } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),
-    ...(size !== undefined ? { diameter_mm: size } : fromTable.diameter_mm !== undefined && fromTable.macarons !== undefined ? { diameter_mm: fromTable.diameter_mm } : {}),
-    ...(fromTable.macarons !== undefined ? { macarons: fromTable.macarons } : pointsBack(reading) && fromTable.mass && !mix ? { filling_g: fromTable.mass.grams } : {}),
+    ...(size !== undefined
+      ? { diameter_mm: size }
+      : fromTable.diameter_mm !== undefined && fromTable.macarons !== undefined
+        ? { diameter_mm: fromTable.diameter_mm }
+        : {}),
+    ...(fromTable.macarons !== undefined
+      ? { macarons: fromTable.macarons }
+      : pointsBack(reading) && fromTable.mass && !mix
+        ? { filling_g: fromTable.mass.grams }
+        : {}),
   };
 }
 
@@ -98,7 +194,10 @@ function compute(said: Inputs, world: World): Outcome {
   const own = size.diameterFrom === "bench";
   const d = plain(size.diameter_mm);
   const assumed = size.diameterFrom === "book" ? [`${d} mm shells`] : [];
-  const rule = { text: `0.42 × d² g in one macaron, d in cm: ${plain(fillingWeight(size.diameter_mm))} g at ${d} mm; ${fillingLoss.value} % stays in bowl and bag, so to make = needed / 0.92`, basis: own ? ("your bench" as const) : macaronFilling.basis };
+  const rule = {
+    text: `0.42 × d² g in one macaron, d in cm: ${plain(fillingWeight(size.diameter_mm))} g at ${d} mm; ${fillingLoss.value} % stays in bowl and bag, so to make = needed / 0.92`,
+    basis: own ? ("your bench" as const) : macaronFilling.basis,
+  };
   const scale = world.bench.scale_g;
   if (said.filling_g !== undefined && said.macarons === undefined && said.shells === undefined) {
     const macarons = macaronsFrom(said.filling_g, size.diameter_mm);
@@ -108,22 +207,65 @@ function compute(said: Inputs, world: World): Outcome {
       figures: [{ name: "macarons", value: macarons, unit: "macarons" }],
       rule: { ...rule, text: `macarons = floor(G × 0.92 / (0.42 d²)), d ${d} mm` },
       assumed,
-      working: [`${plain(said.filling_g)} × 0.92 / ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain((said.filling_g * 0.92) / fillingWeight(size.diameter_mm))}, cut off to ${macarons}`],
+      working: [
+        `${plain(said.filling_g)} × 0.92 / ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain((said.filling_g * 0.92) / fillingWeight(size.diameter_mm))}, cut off to ${macarons}`,
+      ],
       leaves: { macarons, diameter_mm: size.diameter_mm },
     };
   }
   const macarons = said.macarons ?? (said.shells !== undefined ? Math.floor(said.shells / 2) : undefined);
-  if (macarons === undefined) return { status: "asking", headline: "For how many macarons?", question: "For how many macarons?", slot: "macarons" };
+  if (macarons === undefined)
+    return {
+      status: "asking",
+      headline: "For how many macarons?",
+      question: "For how many macarons?",
+      slot: "macarons",
+    };
   const total = fillingFor(macarons, size.diameter_mm);
-  const shares = said.two ? { ring: (total * ringShare.value) / 100, center: (total * (100 - ringShare.value)) / 100 } : undefined;
+  const shares = said.two
+    ? { ring: (total * ringShare.value) / 100, center: (total * (100 - ringShare.value)) / 100 }
+    : undefined;
   const total_: Figure = { name: shares ? "total" : "filling", value: total, unit: "g" };
   return {
     status: "answered",
-    headline: shares ? `${weight(shares.ring, scale)} g ${said.ring ?? ""} ring, ${weight(shares.center, scale)} g ${said.center ?? ""} center`.replace(/ {2,}/g, " ") : macarons === 1 ? `${plain(fillingWeight(size.diameter_mm))} g ${said.filling ?? "filling"} in one macaron` : `${weight(total, scale)} g ${said.filling ?? "filling"} for ${plain(macarons)} macarons`,
-    figures: macarons === 1 && !shares ? [{ name: "filling", value: fillingWeight(size.diameter_mm), unit: "g" }, { ...total_, name: "filling to make" }] : shares ? [{ name: "ring", value: shares.ring, unit: "g" }, { name: "center", value: shares.center, unit: "g" }, total_] : [total_],
-    rule: shares ? { ...rule, text: `${rule.text}; ${ringShare.value} % ring, ${100 - ringShare.value} % center` } : rule,
+    headline: shares
+      ? `${weight(shares.ring, scale)} g ${said.ring ?? ""} ring, ${weight(shares.center, scale)} g ${said.center ?? ""} center`.replace(
+          / {2,}/g,
+          " ",
+        )
+      : macarons === 1
+        ? `${plain(fillingWeight(size.diameter_mm))} g ${said.filling ?? "filling"} in one macaron`
+        : `${weight(total, scale)} g ${said.filling ?? "filling"} for ${plain(macarons)} macarons`,
+    figures:
+      macarons === 1 && !shares
+        ? [
+            { name: "filling", value: fillingWeight(size.diameter_mm), unit: "g" },
+            { ...total_, name: "filling to make" },
+          ]
+        : shares
+          ? [
+              { name: "ring", value: shares.ring, unit: "g" },
+              { name: "center", value: shares.center, unit: "g" },
+              total_,
+            ]
+          : [total_],
+    rule: shares
+      ? { ...rule, text: `${rule.text}; ${ringShare.value} % ring, ${100 - ringShare.value} % center` }
+      : rule,
     assumed,
-    working: [`needed: ${plain(macarons)} × ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain(macarons * fillingWeight(size.diameter_mm))} g`, `to make: ${plain(macarons * fillingWeight(size.diameter_mm))} / 0.92 = ${plain(total)} g`, ...(shares ? [`ring ${ringShare.value} % = ${plain(shares.ring)} g, center ${100 - ringShare.value} % = ${plain(shares.center)} g`] : [])],
-    leaves: { mass: { grams: total, thing: said.filling ?? "filling" }, macarons, diameter_mm: size.diameter_mm },
+    working: [
+      `needed: ${plain(macarons)} × ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain(macarons * fillingWeight(size.diameter_mm))} g`,
+      `to make: ${plain(macarons * fillingWeight(size.diameter_mm))} / 0.92 = ${plain(total)} g`,
+      ...(shares
+        ? [
+            `ring ${ringShare.value} % = ${plain(shares.ring)} g, center ${100 - ringShare.value} % = ${plain(shares.center)} g`,
+          ]
+        : []),
+    ],
+    leaves: {
+      mass: { grams: total, thing: said.filling ?? "filling" },
+      macarons,
+      diameter_mm: size.diameter_mm,
+    },
   };
 }

@@ -1,8 +1,9 @@
 /** Every calculator, a line each. Adding one means: its file, a test, and a line here. */
-import type { Tool } from "./contract/index.ts";
+
 import { bench } from "./bench/bench.ts";
 import { buttercream } from "./buttercream.ts";
 import { buy } from "./buy/buy.ts";
+import type { Tool } from "./contract/index.ts";
 import { convert } from "./convert/convert.ts";
 import { cost } from "./cost/cost.ts";
 import { day } from "./day/day.ts";
@@ -25,7 +26,32 @@ import { timer } from "./timer/timer.ts";
 import { trouble } from "./trouble/trouble.ts";
 import { undo } from "./undo.ts";
 
-export const tools: readonly Tool[] = [dose, scale, shells, split, fill, ganache, buttercream, convert, timer, note, recall, day, method, buy, cost, formula, keep, label, shelf, trouble, bench, explain, undo, helpWith(() => tools)];
+export const tools: readonly Tool[] = [
+  dose,
+  scale,
+  shells,
+  split,
+  fill,
+  ganache,
+  buttercream,
+  convert,
+  timer,
+  note,
+  recall,
+  day,
+  method,
+  buy,
+  cost,
+  formula,
+  keep,
+  label,
+  shelf,
+  trouble,
+  bench,
+  explain,
+  undo,
+  helpWith(() => tools),
+];
 
 /** A calculator by its name. */
 export const toolNamed = (name: string): Tool | undefined => tools.find((each) => each.name === name);

@@ -23,7 +23,10 @@ describe("understood", () => {
     [["flavor", "for", "-50", "g"], { question: "flavor for -50 g" }],
     [["--", "--json", "is", "a", "word"], { question: "--json is a word" }],
     [["--json", "--", "-x"], { json: true, question: "-x" }],
-    [["70 g cream + 110 g white chocolate - how much"], { question: "70 g cream + 110 g white chocolate - how much" }],
+    [
+      ["70 g cream + 110 g white chocolate - how much"],
+      { question: "70 g cream + 110 g white chocolate - how much" },
+    ],
     [["300 g", "-", "how", "much"], { question: "300 g - how much" }],
     [[""], {}],
     [["   "], {}],

@@ -45,6 +45,7 @@ const session: Session = {
       bottles: [],
       stock: [],
       formulas: [],
+      plans: [],
     };
   },
 };

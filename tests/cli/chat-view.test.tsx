@@ -55,7 +55,16 @@ function fake(change: Partial<ChatOptions> = {}, timers: Timer[] = []): Fake {
           throw Object.assign(new Error("The record is locked."), { hint: "Close the other window." });
         return { asked: line, answers: fixedAnswers[line] ?? [] };
       },
-      world: async () => ({ now_ms: 0, bench: {}, timers, notes: [], bottles: [], stock: [], formulas: [] }),
+      world: async () => ({
+        now_ms: 0,
+        bench: {},
+        timers,
+        notes: [],
+        bottles: [],
+        stock: [],
+        formulas: [],
+        plans: [],
+      }),
     },
     now_ms: () => Date.now(),
     home: "/record",

@@ -36,13 +36,21 @@ it("two at once get two names", async () => {
   expect(readdirSync(home)).toHaveLength(8);
 });
 
-it.each(["../../evil.ics", "/etc/passwd", "..", ".", "", "a/b\\c.txt", ".hidden", "café crème.txt", "x\u0000y.ics", "con:aux|?.txt"])(
-  "keeps %j in the folder",
-  async (name) => {
-    const home = folder();
-    expect(dirname(await fileWriter(home)(name, "text"))).toBe(home);
-  },
-);
+it.each([
+  "../../evil.ics",
+  "/etc/passwd",
+  "..",
+  ".",
+  "",
+  "a/b\\c.txt",
+  ".hidden",
+  "café crème.txt",
+  "x\u0000y.ics",
+  "con:aux|?.txt",
+])("keeps %j in the folder", async (name) => {
+  const home = folder();
+  expect(dirname(await fileWriter(home)(name, "text"))).toBe(home);
+});
 
 it("keeps any name in the folder, under letters, digits, dashes and points", async () => {
   const home = folder();

@@ -20,7 +20,11 @@ it.each([
   ["a line end of two characters", "a\r\nb\r\n", ["a", "b"]],
   ["blank lines", "a\n\n\r\nb\n", ["a", "", "", "b"]],
   ["a carriage return inside a line", "a\rb\nc", ["a\rb", "c"]],
-  ["other signs that some take for a line end", "a\u2028b\u2029c\u0085d\u000be\u000cf\n", ["a\u2028b\u2029c\u0085d\u000be\u000cf"]],
+  [
+    "other signs that some take for a line end",
+    "a\u2028b\u2029c\u0085d\u000be\u000cf\n",
+    ["a\u2028b\u2029c\u0085d\u000be\u000cf"],
+  ],
   ["a carriage return at the very end", "a\r", ["a"]],
   ["only a line end", "\n", [""]],
 ])("%s", async (_, text, expected) => {
@@ -43,12 +47,23 @@ it("lets no byte break it that is no text", async () => {
 it("gives the same lines for any cut of the same bytes, with either line end", async () => {
   const line = fc.string({ unit: "grapheme", maxLength: 12 }).map((text) => text.replace(/[\r\n]/g, ""));
   await fc.assert(
-    fc.asyncProperty(fc.array(line, { maxLength: 8 }), fc.array(fc.nat(40), { maxLength: 12 }), fc.constantFrom("\n", "\r\n"), async (said, cuts, end) => {
-      const bytes = new TextEncoder().encode(said.map((each) => each + end).join(""));
-      const places = [0, ...cuts.map((cut) => cut % (bytes.length + 1)).sort((a, b) => a - b), bytes.length];
-      const chunks = places.slice(1).map((to, at) => bytes.slice(places[at], to));
-      // a byte order mark at the very start is no part of the text
-      expect(await lines(...chunks)).toEqual(said.map((each, at) => (at === 0 ? each.replace(/^\ufeff/, "") : each)));
-    }),
+    fc.asyncProperty(
+      fc.array(line, { maxLength: 8 }),
+      fc.array(fc.nat(40), { maxLength: 12 }),
+      fc.constantFrom("\n", "\r\n"),
+      async (said, cuts, end) => {
+        const bytes = new TextEncoder().encode(said.map((each) => each + end).join(""));
+        const places = [
+          0,
+          ...cuts.map((cut) => cut % (bytes.length + 1)).sort((a, b) => a - b),
+          bytes.length,
+        ];
+        const chunks = places.slice(1).map((to, at) => bytes.slice(places[at], to));
+        // a byte order mark at the very start is no part of the text
+        expect(await lines(...chunks)).toEqual(
+          said.map((each, at) => (at === 0 ? each.replace(/^\ufeff/, "") : each)),
+        );
+      },
+    ),
   );
 });

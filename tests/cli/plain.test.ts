@@ -17,7 +17,12 @@ const turn = { asked: "how much", answers: [answer] };
 it("starts with the headline and says rule, assumption and caution below it", () => {
   const lines = turnText(turn, 100, false).split("\n");
   expect(lines[0]).toBe("6.9 to 11.5 g flavor");
-  for (const part of ["3-5 % of the buttercream's weight", "common practice", "a concentrated flavor", "The directions on your bottle are the limit."])
+  for (const part of [
+    "3-5 % of the buttercream's weight",
+    "common practice",
+    "a concentrated flavor",
+    "The directions on your bottle are the limit.",
+  ])
     expect(lines.slice(1).join("\n")).toContain(part);
 });
 
@@ -30,7 +35,9 @@ it("has no escape in it without color, and with color only some that are closed 
 });
 
 it("keeps to the width", () => {
-  for (const columns of [40, 60, 100]) for (const line of turnText(turn, columns, false).split("\n")) expect(line.length).toBeLessThanOrEqual(columns);
+  for (const columns of [40, 60, 100])
+    for (const line of turnText(turn, columns, false).split("\n"))
+      expect(line.length).toBeLessThanOrEqual(columns);
 });
 
 it("parts two answers by a blank line and gives nothing for none", () => {
@@ -39,7 +46,11 @@ it("parts two answers by a blank line and gives nothing for none", () => {
 });
 
 it("lets no control character of a text through to the terminal", () => {
-  const said = turnText({ asked: "x", answers: [{ ...answer, headline: "a\u001b[31mb\u0007c" }] }, 100, false);
+  const said = turnText(
+    { asked: "x", answers: [{ ...answer, headline: "a\u001b[31mb\u0007c" }] },
+    100,
+    false,
+  );
   expect(said).not.toContain("\u001b");
   expect(said).not.toContain("\u0007");
 });

@@ -16,7 +16,10 @@ const question = "I have 230 g buttercream, how much flavor?";
 let homes = 0;
 async function turns(input: string | Buffer, env: Record<string, string> = {}) {
   homes += 1;
-  const { stdout, stderr, status } = await program.run(["--json"], { input, env: { BOWLSIDE_HOME: `${program.home}-${homes}`, ...env } });
+  const { stdout, stderr, status } = await program.run(["--json"], {
+    input,
+    env: { BOWLSIDE_HOME: `${program.home}-${homes}`, ...env },
+  });
   expect([status, stderr]).toEqual([0, ""]);
   return stdout
     .split("\n")
@@ -61,7 +64,9 @@ describe("one question", () => {
     expect(stdout.trimEnd().split("\n")).toHaveLength(1);
     expect(JSON.parse(stdout)).toMatchObject({
       asked: question,
-      answers: [{ tool: "dose", status: "answered", figures: [{ name: "flavor", low: 6.9, high: 11.5, unit: "g" }] }],
+      answers: [
+        { tool: "dose", status: "answered", figures: [{ name: "flavor", low: 6.9, high: 11.5, unit: "g" }] },
+      ],
     });
   });
 
@@ -70,7 +75,10 @@ describe("one question", () => {
   });
 
   it("waits for no standard input", async () => {
-    const child = spawn(process.execPath, [program.file, question], { stdio: ["pipe", "ignore", "ignore"], env: { BOWLSIDE_HOME: program.home } });
+    const child = spawn(process.execPath, [program.file, question], {
+      stdio: ["pipe", "ignore", "ignore"],
+      env: { BOWLSIDE_HOME: program.home },
+    });
     expect(await new Promise((resolve) => child.on("close", resolve))).toBe(0);
     child.stdin.end();
   });
@@ -161,7 +169,12 @@ describe("lines on standard input", () => {
   });
 
   it("are cleaned of what controls a terminal, and bytes that are no text break nothing", async () => {
-    const [first, second] = await turns(Buffer.concat([Buffer.from("\u001b[31m230 g\u0007 buttercream\u001b[0m, how much flavor?\n"), Buffer.from([0xff, 0xfe, 0x80, 0x0a])]));
+    const [first, second] = await turns(
+      Buffer.concat([
+        Buffer.from("\u001b[31m230 g\u0007 buttercream\u001b[0m, how much flavor?\n"),
+        Buffer.from([0xff, 0xfe, 0x80, 0x0a]),
+      ]),
+    );
     expect(first.asked).toBe("230 g buttercream, how much flavor?");
     expect(first.answers[0].status).toBe("answered");
     expect(second.answers[0].status).toBe("declined");

@@ -9,15 +9,29 @@ const within = (folder: string) => imports.filter(({ from }) => from.startsWith(
 /** Trains the classifier on all calculators' phrases and writes a file; no part of the program. */
 const training = "src/intents/train.ts";
 const reading = within("src/intents").filter(({ from }) => from !== training);
-const packageOf = ({ to }: Import) => (/^(?:src|data)\//.test(to) ? undefined : to.split("/").slice(0, to.startsWith("@") ? 2 : 1).join("/"));
+const packageOf = ({ to }: Import) =>
+  /^(?:src|data)\//.test(to)
+    ? undefined
+    : to
+        .split("/")
+        .slice(0, to.startsWith("@") ? 2 : 1)
+        .join("/");
 
 it("the scan sees what it has to see", () => {
   expect(sources.length).toBeGreaterThan(100);
   expect(data.length).toBeGreaterThan(10);
   expect(told(importsOf("src/cli/main.ts"))).toContain("src/cli/main.ts imports src/tools/registry.ts");
-  expect(told(importsOf("src/tools/registry.ts"))).toContain("src/tools/registry.ts imports src/tools/dose/dose.ts");
-  expect(importsOf("src/cli/main.ts").filter(({ later }) => later).map(({ to }) => to)).toContain("src/cli/open-chat.ts");
-  expect(told(importsOf("src/intents/mend.ts"))).toContain("src/intents/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js");
+  expect(told(importsOf("src/tools/registry.ts"))).toContain(
+    "src/tools/registry.ts imports src/tools/dose/dose.ts",
+  );
+  expect(
+    importsOf("src/cli/main.ts")
+      .filter(({ later }) => later)
+      .map(({ to }) => to),
+  ).toContain("src/cli/open-chat.ts");
+  expect(told(importsOf("src/intents/mend.ts"))).toContain(
+    "src/intents/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js",
+  );
 });
 
 describe("folders", () => {
@@ -56,10 +70,15 @@ describe("folders", () => {
 });
 
 describe("packages", () => {
-  const only = (name: string, allowed: RegExp) => told(imports.filter((each) => packageOf(each) === name && !allowed.test(each.from)));
+  const only = (name: string, allowed: RegExp) =>
+    told(imports.filter((each) => packageOf(each) === name && !allowed.test(each.from)));
 
   it("calculators touch no disk, no screen and no process", () => {
-    const touched = within("src/tools").filter(({ to }) => /^(?:node:|fs$|os$|path$|process$)/.test(to) || ["ink", "react", "lowdb", "natural"].includes(to.split("/")[0] ?? ""));
+    const touched = within("src/tools").filter(
+      ({ to }) =>
+        /^(?:node:|fs$|os$|path$|process$)/.test(to) ||
+        ["ink", "react", "lowdb", "natural"].includes(to.split("/")[0] ?? ""),
+    );
     expect(told(touched)).toEqual([]);
   });
 
@@ -77,18 +96,27 @@ describe("packages", () => {
   });
 
   it("natural comes file by file: its root loads databases and prints", () => {
-    const wide = imports.filter((each) => packageOf(each) === "natural" && !/^natural\/lib\/natural\/[a-z_]+\/[a-z_]+\.js$/.test(each.to));
+    const wide = imports.filter(
+      (each) =>
+        packageOf(each) === "natural" && !/^natural\/lib\/natural\/[a-z_]+\/[a-z_]+\.js$/.test(each.to),
+    );
     expect(told(wide.filter(({ types }) => !types))).toEqual([]);
     expect(told(imports.filter(({ to }) => /^natural\/.*\/index(?:\.js)?$/.test(to)))).toEqual([]);
   });
 
   it("mathjs comes by its narrow entry: the root loads everything", () => {
-    expect(told(imports.filter((each) => packageOf(each) === "mathjs" && !each.to.startsWith("mathjs/")))).toEqual([]);
+    expect(
+      told(imports.filter((each) => packageOf(each) === "mathjs" && !each.to.startsWith("mathjs/"))),
+    ).toEqual([]);
   });
 
   it("zod comes small, date-fns function by function", () => {
     expect(told(imports.filter((each) => packageOf(each) === "zod" && each.to !== "zod/mini"))).toEqual([]);
-    expect(told(imports.filter((each) => packageOf(each) === "date-fns" && !/^date-fns\/[a-zA-Z]+$/.test(each.to)))).toEqual([]);
+    expect(
+      told(
+        imports.filter((each) => packageOf(each) === "date-fns" && !/^date-fns\/[a-zA-Z]+$/.test(each.to)),
+      ),
+    ).toEqual([]);
   });
 
   it("data imports none", () => {
@@ -105,7 +133,8 @@ describe("files", () => {
 
   it("import each other never round in a circle", () => {
     const next = new Map<string, string[]>();
-    for (const { from, to, types, later } of imports) if (!types && !later) next.set(from, [...(next.get(from) ?? []), to]);
+    for (const { from, to, types, later } of imports)
+      if (!types && !later) next.set(from, [...(next.get(from) ?? []), to]);
     const circles: string[] = [];
     const done = new Set<string>();
     const walk = (file: string, path: string[]): void => {

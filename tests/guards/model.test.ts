@@ -31,6 +31,8 @@ it("is between unsure and sure, the surest first", () => {
 });
 
 it("agrees with most of the phrases that it was trained on", () => {
-  const right = tools.flatMap(({ name, examples }) => examples.map(({ say }) => opinions(read(say).mask)[0]?.tool === name));
+  const right = tools.flatMap(({ name, examples }) =>
+    examples.map(({ say }) => opinions(read(say).mask)[0]?.tool === name),
+  );
   expect(right.filter(Boolean).length / right.length).toBeGreaterThan(0.8);
 });

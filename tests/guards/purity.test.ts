@@ -29,16 +29,25 @@ describe("outside of src/cli and src/store there is", () => {
 
 it("nothing anywhere writes to the console, goes on the network or runs text as code", () => {
   expect(having(all, /\bconsole\./)).toEqual([]);
-  expect(having(all, /\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\b|\bnode:(?:http|https|net|tls|dgram|dns)\b/)).toEqual([]);
+  expect(
+    having(all, /\bfetch\(|\bXMLHttpRequest\b|\bWebSocket\b|\bnode:(?:http|https|net|tls|dgram|dns)\b/),
+  ).toEqual([]);
   expect(having(all, /\beval\(|\bnew Function\(/)).toEqual([]);
 });
 
 it("chance is used by the store at most, for names of files", () => {
-  expect(having(sources.filter((path) => !path.startsWith("src/store/")), /\bMath\.random\b/)).toEqual([]);
+  expect(
+    having(
+      sources.filter((path) => !path.startsWith("src/store/")),
+      /\bMath\.random\b/,
+    ),
+  ).toEqual([]);
 });
 
 it("the command's clock is read in main and nowhere else but in the chat's own ticking", () => {
-  const readers = sources.filter((path) => path.startsWith("src/cli/") && /\bDate\.now\b|\bnew Date\(\s*\)/.test(codeOf(path)));
+  const readers = sources.filter(
+    (path) => path.startsWith("src/cli/") && /\bDate\.now\b|\bnew Date\(\s*\)/.test(codeOf(path)),
+  );
   expect(readers.filter((path) => !path.startsWith("src/cli/chat/"))).toEqual(["src/cli/main.ts"]);
 });
 

@@ -1,8 +1,6 @@
 /** The rule tables: where each number comes from, and that the tables lean on one another without gaps. */
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
-import composition from "../../data/tables/composition.json" with { type: "json" };
-import portions from "../../data/tables/portions.json" with { type: "json" };
 import * as allergenRules from "../../data/rules/allergens.ts";
 import * as buttercream from "../../data/rules/buttercream.ts";
 import { doseRows } from "../../data/rules/doses.ts";
@@ -14,6 +12,8 @@ import { methodRows } from "../../data/rules/methods.ts";
 import * as shells from "../../data/rules/shells.ts";
 import { stepTimes } from "../../data/rules/step-times.ts";
 import { troubleBasis, troubles } from "../../data/rules/troubles.ts";
+import composition from "../../data/tables/composition.json" with { type: "json" };
+import portions from "../../data/tables/portions.json" with { type: "json" };
 import { ingredients } from "../../data/words/ingredients.ts";
 import { praise, symptoms } from "../../data/words/symptoms.ts";
 
@@ -26,13 +26,26 @@ function based(value: unknown): { basis: unknown; source?: unknown }[] {
   return [...("basis" in value ? [value as { basis: unknown }] : []), ...Object.values(value).flatMap(based)];
 }
 
-const modules = { allergenRules, buttercream, doseRows, ganache, heat, keeping, labels, methodRows, shells, stepTimes, troubles };
+const modules = {
+  allergenRules,
+  buttercream,
+  doseRows,
+  ganache,
+  heat,
+  keeping,
+  labels,
+  methodRows,
+  shells,
+  stepTimes,
+  troubles,
+};
 
 describe("where a number comes from", () => {
   it.each(Object.entries(modules))("%s: a known basis, and a source where it is published", (_, module) => {
     for (const each of based(module)) {
       expect(basis.safeParse(each.basis).success, JSON.stringify(each)).toBe(true);
-      if (each.basis === "published") expect(String(each.source ?? ""), JSON.stringify(each)).toMatch(/\S{3}/);
+      if (each.basis === "published")
+        expect(String(each.source ?? ""), JSON.stringify(each)).toMatch(/\S{3}/);
     }
   });
 
@@ -43,14 +56,36 @@ describe("where a number comes from", () => {
     ["ratios of ganache", Object.values(ganache.ratios).flatMap((uses) => Object.values(uses))],
     ["keeping", Object.values(keeping.keepingRules)],
     ["heat", [heat.fanLower, heat.shellOven]],
-    ["shells", [shells.shellBatter, shells.batterLoss, shells.fillingLoss, shells.spareShells, shells.bakedShare, shells.macaronFilling, shells.ringShare, shells.tray, shells.eggWhite]],
+    [
+      "shells",
+      [
+        shells.shellBatter,
+        shells.batterLoss,
+        shells.fillingLoss,
+        shells.spareShells,
+        shells.bakedShare,
+        shells.macaronFilling,
+        shells.ringShare,
+        shells.tray,
+        shells.eggWhite,
+      ],
+    ],
   ] as const)("%s: every row says it", (_, rows) => {
-    for (const row of rows) expect(basis.safeParse((row as { basis?: unknown }).basis).success, JSON.stringify(row)).toBe(true);
+    for (const row of rows)
+      expect(basis.safeParse((row as { basis?: unknown }).basis).success, JSON.stringify(row)).toBe(true);
   });
 
   it("what a whole table rests on is said beside it", () => {
-    for (const each of [troubleBasis, buttercream.buttercreamBasis]) expect(basis.safeParse(each).success).toBe(true);
-    for (const source of [allergenRules.usSource, allergenRules.euSource, ...Object.values(labels.orderSource), ...Object.values(labels.netSource), composition.source, portions.source])
+    for (const each of [troubleBasis, buttercream.buttercreamBasis])
+      expect(basis.safeParse(each).success).toBe(true);
+    for (const source of [
+      allergenRules.usSource,
+      allergenRules.euSource,
+      ...Object.values(labels.orderSource),
+      ...Object.values(labels.netSource),
+      composition.source,
+      portions.source,
+    ])
       expect(source.length).toBeGreaterThan(10);
   });
 });
@@ -58,18 +93,24 @@ describe("where a number comes from", () => {
 describe("ranges run from low to high, and a default lies in its own", () => {
   it("doses", () => {
     for (const { id, buttercream: b, ganache: g, batter } of doseRows)
-      for (const range of [b, g, batter]) if (range) expect(range[0] > 0 && range[0] < range[1] && range[1] < 100, id).toBe(true);
+      for (const range of [b, g, batter])
+        if (range) expect(range[0] > 0 && range[0] < range[1] && range[1] < 100, id).toBe(true);
   });
 
   it("ganache", () => {
-    for (const { ratio, low, high } of Object.values(ganache.ratios).flatMap((uses) => Object.values(uses))) expect(low <= ratio && ratio <= high && low < high).toBe(true);
+    for (const { ratio, low, high } of Object.values(ganache.ratios).flatMap((uses) => Object.values(uses)))
+      expect(low <= ratio && ratio <= high && low < high).toBe(true);
   });
 
   it("figures of methods and troubles", () => {
-    const figures = [...methodRows.flatMap(({ figures: all = [] }) => all), ...troubles.flatMap(({ causes }) => causes.flatMap(({ figure }) => figure ?? []))];
+    const figures = [
+      ...methodRows.flatMap(({ figures: all = [] }) => all),
+      ...troubles.flatMap(({ causes }) => causes.flatMap(({ figure }) => figure ?? [])),
+    ];
     for (const { name, value, low, high, unit } of figures) {
       expect(value !== undefined || (low !== undefined && high !== undefined), name).toBe(true);
-      if (low !== undefined && high !== undefined) expect(low < high && low <= (value ?? low) && (value ?? high) <= high, name).toBe(true);
+      if (low !== undefined && high !== undefined)
+        expect(low < high && low <= (value ?? low) && (value ?? high) <= high, name).toBe(true);
       expect(unit.length, name).toBeGreaterThan(0);
     }
   });
@@ -84,7 +125,9 @@ describe("troubles", () => {
   it("each has causes with a check and a change", () => {
     for (const { id, causes } of troubles) {
       expect(causes.length, id).toBeGreaterThan(1);
-      for (const cause of causes) for (const text of [cause.cause, cause.check, cause.change]) expect(text.length, id).toBeGreaterThan(5);
+      for (const cause of causes)
+        for (const text of [cause.cause, cause.check, cause.change])
+          expect(text.length, id).toBeGreaterThan(5);
     }
   });
 });
@@ -94,16 +137,21 @@ describe("the USDA tables", () => {
   const measured = new Set(portions.rows.map(({ ndb }) => ndb));
 
   it("hold every number that an ingredient names", () => {
-    for (const { name, ndb } of ingredients) if (ndb) expect([known.has(ndb), measured.has(ndb)], `${name} ${ndb}`).toEqual([true, true]);
+    for (const { name, ndb } of ingredients)
+      if (ndb) expect([known.has(ndb), measured.has(ndb)], `${name} ${ndb}`).toEqual([true, true]);
   });
 
   it("hold the manner that an ingredient is usually measured in", () => {
-    const missing = ingredients.filter(({ ndb, manner }) => manner && !portions.rows.some((row) => row.ndb === ndb && row.measure.includes(manner)));
+    const missing = ingredients.filter(
+      ({ ndb, manner }) =>
+        manner && !portions.rows.some((row) => row.ndb === ndb && row.measure.includes(manner)),
+    );
     expect(missing.map(({ name }) => name)).toEqual([]);
   });
 
   it("hold the rows that the rules are built on, USDA SR 28 and 26", () => {
-    const portion = (ndb: string, measure: string) => portions.rows.find((row) => row.ndb === ndb && row.measure === measure)?.grams;
+    const portion = (ndb: string, measure: string) =>
+      portions.rows.find((row) => row.ndb === ndb && row.measure === measure)?.grams;
     expect(portion("01124", "large")).toBe(33);
     expect(portion("19336", "cup unsifted")).toBe(120);
     expect(portion("12061", "cup, ground")).toBe(95);
@@ -112,13 +160,15 @@ describe("the USDA tables", () => {
 
   it("are whole: each number once in composition, weights and counts above zero", () => {
     expect(known.size).toBe(composition.rows.length);
-    for (const { description, amount, grams } of portions.rows) expect(amount > 0 && grams > 0, description).toBe(true);
+    for (const { description, amount, grams } of portions.rows)
+      expect(amount > 0 && grams > 0, description).toBe(true);
   });
 
   it("add up to the whole, but for alcohol and what bubbles away", () => {
     for (const { description, water, protein, fat, ash, carbohydrate } of composition.rows) {
       const sum = water + protein + fat + ash + carbohydrate;
-      if (/rum|vanilla extract|baking (?:soda|powder)|baking powder/i.test(description)) expect(sum, description).toBeLessThan(101);
+      if (/rum|vanilla extract|baking (?:soda|powder)|baking powder/i.test(description))
+        expect(sum, description).toBeLessThan(101);
       else expect(Math.abs(sum - 100), description).toBeLessThan(1.5);
     }
   });
@@ -127,7 +177,11 @@ describe("the USDA tables", () => {
 describe("allergens", () => {
   /** Words in a name that make an allergen sure, and names that only sound like it. */
   const sure: readonly (readonly [RegExp, string, RegExp])[] = [
-    [/\b(?:milk|cream|butter|buttermilk|mascarpone|ricotta|yogurt)\b/, "milk", /coconut|cocoa butter|peanut|almond butter|hazelnut|pistachio|of tartar|marshmallow cream/],
+    [
+      /\b(?:milk|cream|butter|buttermilk|mascarpone|ricotta|yogurt)\b/,
+      "milk",
+      /coconut|cocoa butter|peanut|almond butter|hazelnut|pistachio|of tartar|marshmallow cream/,
+    ],
     [/\b(?:egg|eggs|whites|yolk)\b/, "egg", /^$/],
     [/\balmonds?\b/, "almond", /^$/],
     [/\bhazelnuts?\b/, "hazelnut", /^$/],
@@ -149,11 +203,13 @@ describe("allergens", () => {
   });
 
   it("coconut is no tree nut, and cocoa butter no milk", () => {
-    for (const { name, allergens } of ingredients.filter((each) => /coconut|cocoa butter/.test(each.name))) expect(allergens, name).toEqual([]);
+    for (const { name, allergens } of ingredients.filter((each) => /coconut|cocoa butter/.test(each.name)))
+      expect(allergens, name).toEqual([]);
   });
 
   it("chocolate, whatever its kind, says that its wrapper decides", () => {
-    for (const { name, unsure } of ingredients.filter((each) => /chocolate$/.test(each.name))) expect(unsure, name).toMatch(/soy/);
+    for (const { name, unsure } of ingredients.filter((each) => /chocolate$/.test(each.name)))
+      expect(unsure, name).toMatch(/soy/);
   });
 
   it("every one that is named is in both laws' tables or known not to be", () => {

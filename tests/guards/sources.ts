@@ -39,9 +39,19 @@ export function importsOf(from: string): Import[] {
   const code = codeOf(from);
   const place = (to: string) => (to.startsWith(".") ? join(dirname(from), to).replaceAll("\\", "/") : to);
   return [
-    ...[...code.matchAll(statement)].map(([, types, to = ""]) => ({ from, to: place(to), types: types !== undefined, later: false })),
+    ...[...code.matchAll(statement)].map(([, types, to = ""]) => ({
+      from,
+      to: place(to),
+      types: types !== undefined,
+      later: false,
+    })),
     // import("...").Name is a type
-    ...[...code.matchAll(dynamic)].map(([, to = "", name]) => ({ from, to: place(to), types: name !== undefined, later: name === undefined })),
+    ...[...code.matchAll(dynamic)].map(([, to = "", name]) => ({
+      from,
+      to: place(to),
+      types: name !== undefined,
+      later: name === undefined,
+    })),
   ];
 }
 
@@ -50,4 +60,5 @@ export const data = filesIn("data", /\.ts$/);
 export const imports: Import[] = [...sources, ...data].flatMap(importsOf);
 
 /** "a imports b" for each, so that a failed guard names them all. */
-export const told = (list: readonly Import[]): string[] => list.map(({ from, to }) => `${from} imports ${to}`);
+export const told = (list: readonly Import[]): string[] =>
+  list.map(({ from, to }) => `${from} imports ${to}`);

@@ -1,6 +1,8 @@
 /** The word tables: their shape, one meaning for a phrase within a table, and no phrase that can't be found. */
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
+import { allergens } from "../../data/rules/allergens.ts";
+import { doseRows } from "../../data/rules/doses.ts";
 import * as calendar from "../../data/words/calendar.ts";
 import { everyday, functionWords, shortSlips } from "../../data/words/everyday.ts";
 import { forms, readyFlavors, tastes } from "../../data/words/flavors.ts";
@@ -13,8 +15,6 @@ import { praise, symptoms } from "../../data/words/symptoms.ts";
 import { bases, chocolates, colors, counts, manners, steps, uses } from "../../data/words/things.ts";
 import { topics } from "../../data/words/topics.ts";
 import { units } from "../../data/words/units.ts";
-import { allergens } from "../../data/rules/allergens.ts";
-import { doseRows } from "../../data/rules/doses.ts";
 import { wordsOf } from "../../src/intents/lexicon.ts";
 import { normalise } from "../../src/intents/normalise.ts";
 import { tokenise } from "../../src/intents/tokens.ts";
@@ -25,7 +25,14 @@ const word = z.string().regex(/^\S+(?: \S+)*$/);
 const words = z.array(word).min(1);
 const row = z.strictObject({ id: word, words });
 const lawNames = z.enum(allergens.map(({ id }) => id) as [string, ...string[]]);
-const doses = new Set([...doseRows.map(({ id }) => id), "fruit paste", "other powder", "powder", "color", "jam"]);
+const doses = new Set([
+  ...doseRows.map(({ id }) => id),
+  "fruit paste",
+  "other powder",
+  "powder",
+  "color",
+  "jam",
+]);
 
 const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
   [
@@ -33,7 +40,10 @@ const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
     z.strictObject({
       name: word,
       words,
-      ndb: z.string().regex(/^\d{5}$/).optional(),
+      ndb: z
+        .string()
+        .regex(/^\d{5}$/)
+        .optional(),
       manner: word.optional(),
       allergens: z.array(lawNames),
       unsure: z.string().min(1).optional(),
@@ -47,14 +57,37 @@ const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
   ["counts", row, counts],
   ["steps", row, steps],
   ["manners", row, manners],
-  ["symptoms", row.extend({ of: z.enum(["ganache", "buttercream", "batter", "meringue"]).optional() }), symptoms],
+  [
+    "symptoms",
+    row.extend({ of: z.enum(["ganache", "buttercream", "batter", "meringue"]).optional() }),
+    symptoms,
+  ],
   [
     "tastes",
-    z.strictObject({ taste: word, words: z.array(word).optional(), usual: z.string().optional(), fruit: z.boolean().optional(), nut: z.union([lawNames, z.literal("unknown")]).optional() }),
+    z.strictObject({
+      taste: word,
+      words: z.array(word).optional(),
+      usual: z.string().optional(),
+      fruit: z.boolean().optional(),
+      nut: z.union([lawNames, z.literal("unknown")]).optional(),
+    }),
     tastes,
   ],
-  ["forms", z.strictObject({ form: word, dose: z.string(), words, after: z.enum(["fruit", "nut", "tea", "coffee", "vanilla", "citrus"]).optional() }), forms],
-  ["ready flavors", z.strictObject({ id: word, dose: z.string(), taste: word.optional(), words }), readyFlavors],
+  [
+    "forms",
+    z.strictObject({
+      form: word,
+      dose: z.string(),
+      words,
+      after: z.enum(["fruit", "nut", "tea", "coffee", "vanilla", "citrus"]).optional(),
+    }),
+    forms,
+  ],
+  [
+    "ready flavors",
+    z.strictObject({ id: word, dose: z.string(), taste: word.optional(), words }),
+    readyFlavors,
+  ],
   [
     "units",
     z.strictObject({
@@ -71,12 +104,14 @@ const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
 
 it.each(schemas)("%s have their shape, every row", (_, schema, rows) => {
   expect(rows.length).toBeGreaterThan(1);
-  for (const each of rows) expect(schema.safeParse(each).error?.message, JSON.stringify(each)).toBeUndefined();
+  for (const each of rows)
+    expect(schema.safeParse(each).error?.message, JSON.stringify(each)).toBeUndefined();
 });
 
 /** A table as [what it means, phrase]. */
 type Meanings = readonly (readonly [string, string])[];
-const meanings = (rows: readonly { id: string; words: readonly string[] }[]): Meanings => rows.flatMap(({ id, words: all }) => all.map((each) => [id, each] as const));
+const meanings = (rows: readonly { id: string; words: readonly string[] }[]): Meanings =>
+  rows.flatMap(({ id, words: all }) => all.map((each) => [id, each] as const));
 const tables: Readonly<Record<string, Meanings>> = {
   ingredients: meanings(ingredients.map(({ name, words: all }) => ({ id: name, words: [name, ...all] }))),
   bases: meanings(bases),
@@ -106,7 +141,9 @@ describe.each(Object.entries(tables))("%s", (name, table) => {
       const key = wordsOf(phrase).join(" ");
       const other = seen.get(key);
       seen.set(key, id);
-      return other !== undefined && other !== id && !shared[name]?.(key) ? [`"${key}": ${other} and ${id}`] : [];
+      return other !== undefined && other !== id && !shared[name]?.(key)
+        ? [`"${key}": ${other} and ${id}`]
+        : [];
     });
     expect(twice).toEqual([]);
   });
@@ -121,14 +158,24 @@ describe.each(Object.entries(tables))("%s", (name, table) => {
 });
 
 it("each ingredient, taste, base and symptom stands in its table once", () => {
-  for (const names of [ingredients.map(({ name }) => name), tastes.map(({ taste }) => taste), bases.map(({ id }) => id), symptoms.map(({ id }) => id), units.map(({ unit }) => unit)])
+  for (const names of [
+    ingredients.map(({ name }) => name),
+    tastes.map(({ taste }) => taste),
+    bases.map(({ id }) => id),
+    symptoms.map(({ id }) => id),
+    units.map(({ unit }) => unit),
+  ])
     expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
 });
 
 describe("units", () => {
   it("each spelling means one unit", () => {
-    const spelt = units.flatMap(({ unit, words: all, risky = [] }) => [...all, ...risky].map((each) => [normalise(each), unit] as const));
-    const twice = spelt.filter(([spelling, unit]) => spelt.some(([other, its]) => other === spelling && its !== unit));
+    const spelt = units.flatMap(({ unit, words: all, risky = [] }) =>
+      [...all, ...risky].map((each) => [normalise(each), unit] as const),
+    );
+    const twice = spelt.filter(([spelling, unit]) =>
+      spelt.some(([other, its]) => other === spelling && its !== unit),
+    );
     // a bare c is a cup or a degree, by what stands before it
     expect(twice.map(([spelling]) => spelling).filter((spelling) => spelling !== "c")).toEqual([]);
   });
@@ -165,8 +212,12 @@ describe("units", () => {
 describe("numbers and days", () => {
   it("say what they are", () => {
     expect(numbers.smallNumbers.seventeen).toBe(17);
-    expect(Object.values(numbers.tens).every((value) => value % 10 === 0 && value >= 20 && value <= 90)).toBe(true);
-    expect(Object.values(numbers.partWords).every((value) => Number.isInteger(value) && value > 1)).toBe(true);
+    expect(Object.values(numbers.tens).every((value) => value % 10 === 0 && value >= 20 && value <= 90)).toBe(
+      true,
+    );
+    expect(Object.values(numbers.partWords).every((value) => Number.isInteger(value) && value > 1)).toBe(
+      true,
+    );
     expect(Object.values(calendar.weekdays).every((day) => day >= 0 && day <= 6)).toBe(true);
     expect(Object.values(calendar.months).every((month) => month >= 1 && month <= 12)).toBe(true);
     expect(Object.values(calendar.namedTimes).every((minute) => minute > 0 && minute <= 1440)).toBe(true);
@@ -174,19 +225,33 @@ describe("numbers and days", () => {
 
   it("have every ready-made fraction of Unicode that has two digits", () => {
     // U+00BC-BE and U+2150-215E, The Unicode Standard, Number Forms
-    for (const [from, to] of [[0xbc, 0xbe], [0x2150, 0x215e]] as const)
-      for (let code = from; code <= to; code++) expect(numbers.fractionSigns[String.fromCodePoint(code)], code.toString(16)).toMatch(/^\d\/\d{1,2}$/);
-    for (const [sign, spelt] of Object.entries(numbers.fractionSigns)) expect(sign.normalize("NFKC").replace("⁄", "/")).toBe(spelt);
+    for (const [from, to] of [
+      [0xbc, 0xbe],
+      [0x2150, 0x215e],
+    ] as const)
+      for (let code = from; code <= to; code++)
+        expect(numbers.fractionSigns[String.fromCodePoint(code)], code.toString(16)).toMatch(/^\d\/\d{1,2}$/);
+    for (const [sign, spelt] of Object.entries(numbers.fractionSigns))
+      expect(sign.normalize("NFKC").replace("⁄", "/")).toBe(spelt);
   });
 });
 
 describe("talk", () => {
   it("every entry is one plain word", () => {
-    for (const each of [...everyday, ...functionWords, ...strangers, ...`${plainEnglish} ${lookAlikes}`.split(/\s+/).filter(Boolean)]) expect(each).toMatch(/^[a-z]+$/);
+    for (const each of [
+      ...everyday,
+      ...functionWords,
+      ...strangers,
+      ...`${plainEnglish} ${lookAlikes}`.split(/\s+/).filter(Boolean),
+    ])
+      expect(each).toMatch(/^[a-z]+$/);
   });
 
   it("no slip is mended into itself, or away from a unit or a number", () => {
-    const fixed = new Set([...units.flatMap(({ words: all }) => all), ...[numbers.smallNumbers, numbers.tens, numbers.magnitudes].flatMap((table) => Object.keys(table))]);
+    const fixed = new Set([
+      ...units.flatMap(({ words: all }) => all),
+      ...[numbers.smallNumbers, numbers.tens, numbers.magnitudes].flatMap((table) => Object.keys(table)),
+    ]);
     for (const [slip, right] of Object.entries(shortSlips)) {
       expect(right, slip).not.toBe(slip);
       expect(fixed.has(slip), slip).toBe(false);
@@ -194,7 +259,9 @@ describe("talk", () => {
   });
 
   it("no slip is a word of the tables: they would never be found", () => {
-    const used = new Set(Object.entries(tables).flatMap(([, table]) => table.flatMap(([, phrase]) => wordsOf(phrase))));
+    const used = new Set(
+      Object.entries(tables).flatMap(([, table]) => table.flatMap(([, phrase]) => wordsOf(phrase))),
+    );
     // "half n half" is found as "half and half"
     expect(Object.keys(shortSlips).filter((slip) => used.has(slip) && slip !== "n")).toEqual([]);
   });

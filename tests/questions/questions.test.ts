@@ -31,7 +31,13 @@ async function judged(conversation: Conversation): Promise<{ turns: number; faul
     if (!wanted) continue;
     turns += 1;
     const why = wanted.map((each, at) => fault(each, answers[at])).find(Boolean);
-    if (why) faults.push({ id: conversation.id, say, why, wrong: answers.some((each) => each.status === "answered") });
+    if (why)
+      faults.push({
+        id: conversation.id,
+        say,
+        why,
+        wrong: answers.some((each) => each.status === "answered"),
+      });
   }
   return { turns, faults };
 }

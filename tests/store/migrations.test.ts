@@ -53,7 +53,9 @@ describe("migrations", () => {
 
   test("are run on reading: an old record is sound, and no longer where a step is missing", () => {
     const bytes = Buffer.from(
-      textOf(emptyRecord()).replace('"version": 1', '"version": 0').replace('"notes": []', '"pages": []'),
+      textOf(emptyRecord())
+        .replace(`"version": ${version}`, '"version": 0')
+        .replace('"notes": []', '"pages": []'),
     );
     const step: Migration = { from: 0, up: ({ pages, ...rest }) => ({ ...rest, notes: pages }) };
     expect(checkRecord(bytes, [step])).toEqual({ record: emptyRecord(), state: "sound", version: 0 });

@@ -1,5 +1,6 @@
 import * as fs from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
+import { version } from "../../src/store/schema.ts";
 import { open, sample, sampleText } from "./sample.ts";
 import { fileOf, noting } from "./support.ts";
 
@@ -7,7 +8,7 @@ describe("a record of a newer version", () => {
   let newer = "";
   beforeAll(() => {
     newer = sampleText
-      .replace('"version": 1', '"version": 2')
+      .replace(`"version": ${version}`, `"version": ${version + 1}`)
       .replace('"bench"', '"oven_log": [1],\n"bench"');
   });
 

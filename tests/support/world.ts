@@ -14,6 +14,7 @@ export const world = (more: Partial<World> = {}): World => ({
   bottles: [],
   stock: [],
   formulas: [],
+  plans: [],
   ...more,
 });
 

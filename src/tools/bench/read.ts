@@ -58,10 +58,15 @@ function readTray(reading: Reading): Draft {
     return trays === undefined ? {} : { trays_at_once: trays };
   }
   const size = /(?:^| )(\S+)<(?:number|length)> (?:by|x) (\S+)<(?:number|length)>/.exec(reading.mask);
-  const [width, depth] = [size?.[1], size?.[2]].map((said) => reading.amounts.find((each) => each.text.replaceAll(" ", "_") === said));
+  const [width, depth] = [size?.[1], size?.[2]].map((said) =>
+    reading.amounts.find((each) => each.text.replaceAll(" ", "_") === said),
+  );
   if (width && depth) {
     const unit = amountOf(reading, "length")?.unit ?? (width.value < 100 ? "cm" : "mm");
-    return { tray_width_mm: inBase(width.value, width.unit || unit), tray_depth_mm: inBase(depth.value, depth.unit || unit) };
+    return {
+      tray_width_mm: inBase(width.value, width.unit || unit),
+      tray_depth_mm: inBase(depth.value, depth.unit || unit),
+    };
   }
   const number =
     counted(reading, "shells") ??
@@ -139,8 +144,7 @@ function readUnits(reading: Reading): Draft {
     return /whole \S*<unit=g>/.test(mask) ? { scale_g: 1 } : {};
   }
   const volume = reading.amounts.find((each) => each.dim === "volume" && each.unit !== "cup");
-  if (volume && /cups?(?:_| |$|<)/.test(mask))
-    return { cup_ml: inBase(volume.value, volume.unit) };
+  if (volume && /cups?(?:_| |$|<)/.test(mask)) return { cup_ml: inBase(volume.value, volume.unit) };
   const unit = reading.things.find((each) => each.unit === "g" || each.unit === "oz")?.unit as
     | "g"
     | "oz"

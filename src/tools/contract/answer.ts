@@ -27,6 +27,8 @@ export interface DayStep {
   start: string;
   end: string;
   hands: boolean;
+  /** For what goes by itself: when it really begins, where that is before `start`, the latest that would do. */
+  from?: string;
 }
 
 /** One answer as it is shown, and as `--json` prints it. */
@@ -83,7 +85,7 @@ export type Effect =
   | { do: "undo" }
   | { do: "write file"; name: string; text: string };
 
-export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas";
+export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas" | "plans";
 
 /** What `compute` hands back: the answer, and what goes beyond showing it. */
 export interface Outcome extends Omit<Answer, "tool"> {

@@ -98,6 +98,32 @@ export interface Reading {
   mended: { said: string; read: string }[];
 }
 
+/** One line of a written recipe. `said` are its own words: what isn't understood is named by them. */
+export interface IngredientLine {
+  said: string;
+  is: "weighed" | "unweighed" | "heading" | "unread";
+  name?: string;
+  /** In g, what the recipe counts with: of a range, the middle. */
+  grams?: number;
+  low_g?: number;
+  high_g?: number;
+  /** How a range, a cup or a number of eggs was taken. */
+  taken?: string[];
+  /** Two amounts of one line that don't agree. */
+  doubts?: string[];
+  /** Why it isn't read. */
+  why?: string;
+}
+
+/** A recipe's lines together, in the shape that the formula calculator takes. */
+export interface RecipeRead {
+  lines: { name: string; grams: number; low_g?: number; high_g?: number }[];
+  unread: string[];
+  unweighed: string[];
+  taken: string[];
+  doubts: string[];
+}
+
 /** What the conversation remembers when a question is read. */
 export interface Memory {
   /** What earlier answers left on the table. */
@@ -110,4 +136,6 @@ export interface Memory {
   follows: boolean;
   /** Names of saved formulas, bottles and running timers, so that they can be recognised. */
   names: { formulas: string[]; bottles: string[]; timers: string[] };
+  /** Reads text as the lines of a recipe; src/intents gives it, since calculators can't read words themselves. */
+  recipe?: (text: string) => RecipeRead;
 }

@@ -36,6 +36,9 @@ export const Note = z.object({
   mature_h: optionalNumber,
   batter_g: optionalNumber,
   filling_g: optionalNumber,
+  /** What stayed in bowl and bag of each. */
+  batter_left_g: optionalNumber,
+  filling_left_g: optionalNumber,
   weights: z.optional(z.array(z.object({ name: z.string(), grams: z.number() }))),
   doses: z.optional(z.array(z.object({ flavor: z.string(), percent: z.number() }))),
   ignored: z.optional(z.boolean()),
@@ -69,6 +72,41 @@ export const Formula = z.object({
   lines: z.array(z.object({ name: z.string(), grams: z.number() })),
 });
 
+/**
+ * A day that was planned, as it stands: what has begun keeps its times when the rest is worked out again. `start`,
+ * `ready` and the steps are seconds of wall-clock time since 1970-01-01T00:00, as src/tools/day-plan counts them.
+ */
+export const Plan = z.object({
+  id,
+  /** When it was made; tells plans apart. */
+  made_ms: z.number(),
+  /** What was ordered, as it was understood. */
+  made_for: z.record(z.string(), z.unknown()),
+  macarons: z.number(),
+  trays: z.number(),
+  diameter_mm: z.number(),
+  /** Flavors of the fillings, for the note of the batch. */
+  flavors: z.array(z.string()),
+  start: z.number(),
+  ready: z.number(),
+  steps: z.array(
+    z.object({
+      id: z.string(),
+      name: z.string(),
+      start: z.number(),
+      end: z.number(),
+      hands: z.boolean(),
+      from: optionalNumber,
+    }),
+  ),
+  /** A note has taken its figures. */
+  noted: z.optional(z.boolean()),
+});
+
+/** What batches teach, by what can be forgotten of it on its own. */
+export const learnedTopics = ["shells", "filling", "losses", "bake", "rest", "doses"] as const;
+export type LearnedTopic = (typeof learnedTopics)[number];
+
 /** How the bench is set. Only what the baker said is here; the rest is the book's. */
 export const Bench = z.object({
   weight_unit: z.optional(z.enum(["g", "oz"])),
@@ -99,7 +137,19 @@ export const Bench = z.object({
   labor_per_h: optionalNumber,
   cup_ml: optionalNumber,
   market: z.optional(z.enum(["us", "eu"])),
+  /** Figures that her batches teach are set aside; settings stay. */
   use_book: z.optional(z.boolean()),
+  /** The last note that no longer teaches a topic, by its id: later ones teach again. */
+  forgotten: z.optional(
+    z.object({
+      shells: optionalNumber,
+      filling: optionalNumber,
+      losses: optionalNumber,
+      bake: optionalNumber,
+      rest: optionalNumber,
+      doses: optionalNumber,
+    }),
+  ),
 });
 
 export type Timer = z.infer<typeof Timer>;
@@ -107,6 +157,7 @@ export type Note = z.infer<typeof Note>;
 export type Bottle = z.infer<typeof Bottle>;
 export type Stock = z.infer<typeof Stock>;
 export type Formula = z.infer<typeof Formula>;
+export type Plan = z.infer<typeof Plan>;
 export type Bench = z.infer<typeof Bench>;
 
 /** Everything a calculator may look at. `now_ms` is the clock's reading, taken outside. */
@@ -118,6 +169,7 @@ export interface World {
   bottles: Bottle[];
   stock: Stock[];
   formulas: Formula[];
+  plans: Plan[];
   /** The last change to the record in words, when it can be taken back. */
   undoable?: string;
   /** The answer before this one, for "why?". */

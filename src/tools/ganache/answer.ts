@@ -1,18 +1,29 @@
 /** Works a ganache out. ratio = chocolate / cream by weight; everything else follows from it. */
-import { type Chocolate, type RatioRow, ratios, split, type Use, useNames, whiteWithButter } from "../../../data/rules/ganache.ts";
+import {
+  type Chocolate,
+  type RatioRow,
+  ratios,
+  split,
+  type Use,
+  useNames,
+  whiteWithButter,
+} from "../../../data/rules/ganache.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { listed, plain, weight } from "../lib/show.ts";
 import { fillingFor, sizing } from "../lib/sizing.ts";
 import { answerComposition } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
 
-const keepCold = "Keep ganache-filled macarons cold, at 5 °C (41 °F) or below; your local food authority has the last word.";
+const keepCold =
+  "Keep ganache-filled macarons cold, at 5 °C (41 °F) or below; your local food authority has the last word.";
 
 /** @throws never: what can't be worked out comes back as `asking` or `impossible`. */
 export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
   const assumed = inputs.by_volume ? ["cream weighed by the portion table"] : [];
   const outcome = route(inputs, world);
-  return assumed.length && outcome.status === "answered" ? { ...outcome, assumed: [...(outcome.assumed ?? []), ...assumed] } : outcome;
+  return assumed.length && outcome.status === "answered"
+    ? { ...outcome, assumed: [...(outcome.assumed ?? []), ...assumed] }
+    : outcome;
 }
 
 function route(inputs: GanacheInputs, world: World): Outcome {
@@ -23,11 +34,17 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   const use = inputs.use ?? "piping";
   const row = ratios[chocolate][use];
   if (inputs.want === "mend") return mend(inputs, chocolate, use, row, world);
-  if (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined) return check(inputs.chocolate_g, inputs.cream_g, chocolate);
+  if (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined)
+    return check(inputs.chocolate_g, inputs.cream_g, chocolate);
   return build(inputs, chocolate, use, row, world);
 }
 
-const asking = (question: string, slot: string): Outcome => ({ status: "asking", headline: question, question, slot });
+const asking = (question: string, slot: string): Outcome => ({
+  status: "asking",
+  headline: question,
+  question,
+  slot,
+});
 
 const ruleOf = (chocolate: Chocolate, use: Use, row: RatioRow): Rule => ({
   text: `${chocolate} chocolate : cream ${plain(row.ratio)} : 1 for ${use} (${plain(row.low)}-${plain(row.high)} : 1)`,
@@ -38,14 +55,30 @@ const ruleOf = (chocolate: Chocolate, use: Use, row: RatioRow): Rule => ({
 /** Composition questions may come with chocolate and cream already known from the turn before. */
 function fromParts(inputs: GanacheInputs): GanacheInputs {
   if (inputs.lines?.length || inputs.chocolate_g === undefined || inputs.cream_g === undefined) return inputs;
-  return { ...inputs, lines: [{ name: `${inputs.chocolate ?? "dark"} chocolate`, grams: inputs.chocolate_g }, { name: "cream", grams: inputs.cream_g }] };
+  return {
+    ...inputs,
+    lines: [
+      { name: `${inputs.chocolate ?? "dark"} chocolate`, grams: inputs.chocolate_g },
+      { name: "cream", grams: inputs.cream_g },
+    ],
+  };
 }
 
 function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioRow, world: World): Outcome {
   const size = inputs.macarons === undefined ? undefined : sizing(undefined, world.bench);
-  const total_g = inputs.total_g ?? (size && inputs.macarons !== undefined ? fillingFor(inputs.macarons, size.diameter_mm) : undefined);
-  const given = inputs.chocolate_g !== undefined ? "chocolate" : inputs.cream_g !== undefined ? "cream" : total_g !== undefined ? "total" : undefined;
-  if (!given) return asking(`How many grams of ${chocolate} chocolate or cream, or of ganache in all?`, "chocolate_g");
+  const total_g =
+    inputs.total_g ??
+    (size && inputs.macarons !== undefined ? fillingFor(inputs.macarons, size.diameter_mm) : undefined);
+  const given =
+    inputs.chocolate_g !== undefined
+      ? "chocolate"
+      : inputs.cream_g !== undefined
+        ? "cream"
+        : total_g !== undefined
+          ? "total"
+          : undefined;
+  if (!given)
+    return asking(`How many grams of ${chocolate} chocolate or cream, or of ganache in all?`, "chocolate_g");
   const grams = inputs.chocolate_g ?? inputs.cream_g ?? total_g ?? 0;
   if (grams <= 0) return { status: "impossible", headline: "There has to be some cream to build on." };
   const parts = (ratio: number) => {
@@ -56,25 +89,46 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
   const [usual, loosest, stiffest] = [parts(row.ratio), parts(row.low), parts(row.high)];
   const figure = (name: "chocolate" | "cream" | "total"): Figure => {
     const ends = [loosest[name], stiffest[name]].sort((a, b) => a - b) as [number, number];
-    return ends[1] - ends[0] < 1e-9 ? { name, value: usual[name], unit: "g" } : { name, value: usual[name], low: ends[0], high: ends[1], unit: "g" };
+    return ends[1] - ends[0] < 1e-9
+      ? { name, value: usual[name], unit: "g" }
+      : { name, value: usual[name], low: ends[0], high: ends[1], unit: "g" };
   };
   const withButter = chocolate === "white" && use === "piping" ? butterVersion(given, grams) : undefined;
   const scale = world.bench.scale_g;
-  const show = (name: "chocolate" | "cream" | "total") => `${weight(usual[name], scale)} g ${name === "total" ? "in all" : name}`;
+  const show = (name: "chocolate" | "cream" | "total") =>
+    `${weight(usual[name], scale)} g ${name === "total" ? "in all" : name}`;
   const order = (["chocolate", "cream", "total"] as const).filter((name) => name !== given);
   return {
     status: "answered",
     headline: `${order.map(show).join(", ")}${withButter ? `; or set with butter: ${withButter.text}` : ""}`,
     figures: [...order.map(figure), figure(given), ...(withButter?.figures ?? [])],
     rule: ruleOf(chocolate, use, row),
-    assumed: [...(inputs.use ? [] : [`for ${use}`]), ...(size ? [`${plain(inputs.macarons ?? 0)} macarons of ${plain(size.diameter_mm)} mm, filled with it alone`] : [])],
+    assumed: [
+      ...(inputs.use ? [] : [`for ${use}`]),
+      ...(size
+        ? [`${plain(inputs.macarons ?? 0)} macarons of ${plain(size.diameter_mm)} mm, filled with it alone`]
+        : []),
+    ],
     cautions: [keepCold],
     working: [`chocolate = ${plain(row.ratio)} × cream`, ...workingOf(given, grams, row.ratio, usual)],
-    leaves: { mass: { grams: usual.total, thing: "ganache" }, chocolate, filling: "ganache", recipe: [{ name: `${chocolate} chocolate`, grams: usual.chocolate }, { name: "cream", grams: usual.cream }] },
+    leaves: {
+      mass: { grams: usual.total, thing: "ganache" },
+      chocolate,
+      filling: "ganache",
+      recipe: [
+        { name: `${chocolate} chocolate`, grams: usual.chocolate },
+        { name: "cream", grams: usual.cream },
+      ],
+    },
   };
 }
 
-function workingOf(given: "chocolate" | "cream" | "total", grams: number, ratio: number, got: { chocolate: number; cream: number; total: number }): string[] {
+function workingOf(
+  given: "chocolate" | "cream" | "total",
+  grams: number,
+  ratio: number,
+  got: { chocolate: number; cream: number; total: number },
+): string[] {
   const first = {
     chocolate: `cream = ${plain(grams)} / ${plain(ratio)} = ${plain(got.cream)} g`,
     cream: `chocolate = ${plain(grams)} × ${plain(ratio)} = ${plain(got.chocolate)} g`,
@@ -83,19 +137,34 @@ function workingOf(given: "chocolate" | "cream" | "total", grams: number, ratio:
   return [first, `in all ${plain(got.total)} g`];
 }
 
-function butterVersion(given: "chocolate" | "cream" | "total", grams: number): { text: string; figures: Figure[] } {
+function butterVersion(
+  given: "chocolate" | "cream" | "total",
+  grams: number,
+): { text: string; figures: Figure[] } {
   const all = whiteWithButter.chocolate + whiteWithButter.cream + whiteWithButter.butter;
   const of = (part: number) => (grams * part) / (given === "total" ? all : whiteWithButter[given]);
-  const lines = (["chocolate", "cream", "butter"] as const).map((name) => ({ name, grams: of(whiteWithButter[name]) }));
+  const lines = (["chocolate", "cream", "butter"] as const).map((name) => ({
+    name,
+    grams: of(whiteWithButter[name]),
+  }));
   return {
-    text: lines.filter((each) => each.name !== given).map((each) => `${weight(each.grams)} g ${each.name}`).join(", "),
-    figures: [...lines.map((each) => ({ name: `${each.name}, with butter`, value: each.grams, unit: "g" })), { name: "total, with butter", value: of(all), unit: "g" }],
+    text: lines
+      .filter((each) => each.name !== given)
+      .map((each) => `${weight(each.grams)} g ${each.name}`)
+      .join(", "),
+    figures: [
+      ...lines.map((each) => ({ name: `${each.name}, with butter`, value: each.grams, unit: "g" })),
+      { name: "total, with butter", value: of(all), unit: "g" },
+    ],
   };
 }
 
 /** Which use a ratio suits: the nearest default by the logarithm, and both where two are as near. */
 export function usesOf(ratio: number, chocolate: Chocolate): Use[] {
-  const apart = (Object.keys(ratios[chocolate]) as Use[]).map((use) => ({ use, by: Math.abs(Math.log(ratio / ratios[chocolate][use].ratio)) }));
+  const apart = (Object.keys(ratios[chocolate]) as Use[]).map((use) => ({
+    use,
+    by: Math.abs(Math.log(ratio / ratios[chocolate][use].ratio)),
+  }));
   const least = Math.min(...apart.map((each) => each.by));
   return apart.filter((each) => each.by - least < 1e-9).map((each) => each.use);
 }
@@ -107,14 +176,20 @@ function check(chocolate_g: number, cream_g: number, chocolate: Chocolate): Outc
   const near = uses.map((use) => `${use} ${plain(ratios[chocolate][use].ratio)}`).join(", ");
   return {
     status: "answered",
-    headline: `${plain(ratio)} : 1, good for ${listed(uses.map((use) => useNames[use]), "or")}`,
+    headline: `${plain(ratio)} : 1, good for ${listed(
+      uses.map((use) => useNames[use]),
+      "or",
+    )}`,
     figures: [
       { name: "ratio", value: ratio, unit: ":1" },
       { name: "total", value: chocolate_g + cream_g, unit: "g" },
     ],
     rule: { text: `nearest ratio for ${chocolate} chocolate: ${near} : 1`, basis: "common practice" },
     cautions: [keepCold],
-    working: [`ratio = ${plain(chocolate_g)} / ${plain(cream_g)} = ${plain(ratio, 3)}`, `nearest by the logarithm: ${near}`],
+    working: [
+      `ratio = ${plain(chocolate_g)} / ${plain(cream_g)} = ${plain(ratio, 3)}`,
+      `nearest by the logarithm: ${near}`,
+    ],
     leaves: { mass: { grams: chocolate_g + cream_g, thing: "ganache" }, chocolate, filling: "ganache" },
   };
 }
@@ -126,12 +201,16 @@ function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioR
   const loose = inputs.fault !== "stiff";
   const add_g = loose ? row.ratio * cream_g - chocolate_g : chocolate_g / row.ratio - cream_g;
   const what = loose ? "chocolate" : "cream";
-  const formula = loose ? `${plain(row.ratio)} × ${plain(cream_g)} − ${plain(chocolate_g)}` : `${plain(chocolate_g)} / ${plain(row.ratio)} − ${plain(cream_g)}`;
+  const formula = loose
+    ? `${plain(row.ratio)} × ${plain(cream_g)} − ${plain(chocolate_g)}`
+    : `${plain(chocolate_g)} / ${plain(row.ratio)} − ${plain(cream_g)}`;
   const rule = ruleOf(chocolate, use, row);
   if (add_g <= 1e-9)
     return {
       status: "answered",
-      headline: loose ? "The ratio isn't the cause: let it cool and set, 30-60 min in the fridge, before you judge it." : "The ratio isn't the cause: warm it gently and stir, then let it come to room temperature.",
+      headline: loose
+        ? "The ratio isn't the cause: let it cool and set, 30-60 min in the fridge, before you judge it."
+        : "The ratio isn't the cause: warm it gently and stir, then let it come to room temperature.",
       rule,
       working: [`${what} to add = ${formula} = ${plain(add_g)} g, not above zero`],
     };
@@ -143,16 +222,28 @@ function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioR
       { name: `add ${what}`, value: add_g, unit: "g" },
       { name: "total", value: total, unit: "g" },
     ],
-    rule: { ...rule, text: `${rule.text}; ${loose ? "chocolate to add = ratio × cream − chocolate" : "cream to add = chocolate / ratio − cream"}` },
+    rule: {
+      ...rule,
+      text: `${rule.text}; ${loose ? "chocolate to add = ratio × cream − chocolate" : "cream to add = chocolate / ratio − cream"}`,
+    },
     ...(inputs.use ? {} : { assumed: [`for ${use}`] }),
-    cautions: [loose ? "Melt the chocolate first and stir it in warm, from the center." : "Warm the cream first and stir it in from the center.", keepCold],
+    cautions: [
+      loose
+        ? "Melt the chocolate first and stir it in warm, from the center."
+        : "Warm the cream first and stir it in from the center.",
+      keepCold,
+    ],
     working: [`${what} to add = ${formula} = ${plain(add_g)} g`],
     leaves: { mass: { grams: total, thing: "ganache" }, chocolate, filling: "ganache" },
   };
 }
 
 function mendSplit(inputs: GanacheInputs, world: World): Outcome {
-  const total_g = inputs.total_g ?? (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined ? inputs.chocolate_g + inputs.cream_g : undefined);
+  const total_g =
+    inputs.total_g ??
+    (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined
+      ? inputs.chocolate_g + inputs.cream_g
+      : undefined);
   if (total_g === undefined) return asking("How many grams of ganache are in the bowl?", "total_g");
   const [step, most] = [(total_g * split.atATime_percent) / 100, (total_g * split.atMost_percent) / 100];
   const scale = world.bench.scale_g;
@@ -163,8 +254,14 @@ function mendSplit(inputs: GanacheInputs, world: World): Outcome {
       { name: "at a time", value: step, unit: "g" },
       { name: "at most", value: most, unit: "g" },
     ],
-    rule: { text: `${split.low_c}-${split.high_c} °C, then ${split.atATime_percent} % of the weight at a time, ${split.atMost_percent} % at most`, basis: split.basis },
+    rule: {
+      text: `${split.low_c}-${split.high_c} °C, then ${split.atATime_percent} % of the weight at a time, ${split.atMost_percent} % at most`,
+      basis: split.basis,
+    },
     cautions: ["If it is still split after that, use it in something baked.", keepCold],
-    working: [`${plain(total_g)} × ${split.atATime_percent} / 100 = ${plain(step)} g`, `${plain(total_g)} × ${split.atMost_percent} / 100 = ${plain(most)} g`],
+    working: [
+      `${plain(total_g)} × ${split.atATime_percent} / 100 = ${plain(step)} g`,
+      `${plain(total_g)} × ${split.atMost_percent} / 100 = ${plain(most)} g`,
+    ],
   };
 }

@@ -10,23 +10,43 @@ export const awLines = [
   { aw: 0.88, source: "FDA Food Code 1-201.10, table B, at a pH above 5" },
 ] as const;
 
-const authority = "An estimate replaces no measurement: before you keep or sell it unchilled, have it measured and ask the local food authority.";
+const authority =
+  "An estimate replaces no measurement: before you keep or sell it unchilled, have it measured and ask the local food authority.";
 
 export function answerComposition(inputs: GanacheInputs): Outcome {
   const lines = inputs.lines ?? [];
-  if (lines.length === 0) return { status: "asking", headline: "What is in it, in grams? For example 110 g white chocolate, 70 g cream, 25 g butter.", question: "What is in it, in grams?", slot: "lines" };
+  if (lines.length === 0)
+    return {
+      status: "asking",
+      headline: "What is in it, in grams? For example 110 g white chocolate, 70 g cream, 25 g butter.",
+      question: "What is in it, in grams?",
+      slot: "lines",
+    };
   const sum = compose(lines);
   if (sum.unknown.length)
-    return { status: "declined", headline: `I have no composition for ${listed(sum.unknown)}, so I can't add it up.`, cautions: [authority] };
+    return {
+      status: "declined",
+      headline: `I have no composition for ${listed(sum.unknown)}, so I can't add it up.`,
+      cautions: [authority],
+    };
   const share = (grams: number) => (grams / sum.grams) * 100;
   const aw = waterActivity(sum);
   const parts = { water: share(sum.water_g), fat: share(sum.fat_g), sugar: share(sum.sugar_g) };
-  const verdict = aw === undefined ? "" : aw > 0.88 ? "above both lines: perishable" : aw > 0.85 ? "above the 0.85 line: treat it as perishable" : "below the lines, by an estimate alone";
+  const verdict =
+    aw === undefined
+      ? ""
+      : aw > 0.88
+        ? "above both lines: perishable"
+        : aw > 0.85
+          ? "above the 0.85 line: treat it as perishable"
+          : "below the lines, by an estimate alone";
   return {
     status: "answered",
     headline: `${aw === undefined ? "" : `a_w about ${aw.toFixed(2)} ± ${awBand}, an estimate, ${verdict}; `}water ${plain(parts.water, 1)} %, fat ${plain(parts.fat, 1)} %, sugar ${plain(parts.sugar, 1)} %`,
     figures: [
-      ...(aw === undefined ? [] : [{ name: "aw", value: aw, low: aw - awBand, high: aw + awBand, unit: "aw" }]),
+      ...(aw === undefined
+        ? []
+        : [{ name: "aw", value: aw, low: aw - awBand, high: aw + awBand, unit: "aw" }]),
       ...Object.entries(parts).map(([name, value]) => ({ name, value, unit: "%" })),
     ],
     rule: {
@@ -41,6 +61,9 @@ export function answerComposition(inputs: GanacheInputs): Outcome {
       `dissolved sugar ${plain(Math.min(sum.sugar_g, saturation * sum.water_g))} g`,
       ...(aw === undefined ? [] : [`a_w = ${plain(aw, 4)}`]),
     ],
-    leaves: { mass: { grams: sum.grams, thing: "ganache" }, recipe: lines.map(({ name, grams }) => ({ name, grams })) },
+    leaves: {
+      mass: { grams: sum.grams, thing: "ganache" },
+      recipe: lines.map(({ name, grams }) => ({ name, grams })),
+    },
   };
 }

@@ -6,24 +6,45 @@ import type { GanacheInputs } from "./ganache.ts";
 type Draft = Partial<GanacheInputs>;
 
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
+  const part = partAsked(reading, memory);
+  if (part) return { want: "composition", part };
   const several = readSeveral(reading);
   if (several) return several;
   const want = readWant(reading);
   const chocolate = kindOf(reading);
-  const use = reading.things.findLast((each) => each.use)?.use ?? (says(reading, /(?:^| )(?:to|for) (?:fill|filling|sandwich)/) ? "piping" : undefined);
+  const use =
+    reading.things.findLast((each) => each.use)?.use ??
+    (says(reading, /(?:^| )(?:to|for) (?:fill|filling|sandwich)/) ? "piping" : undefined);
   const common: Draft = { ...(chocolate ? { chocolate } : {}), ...(use ? { use } : {}), ...want };
   if (want.want === "composition") return { ...common, ...readLines(reading) };
   return { ...common, ...readWeights(reading, memory, want.want === "split") };
 }
 
+/** "and the sugar?" behind a composition: the same mix, another part of it. */
+function partAsked(reading: Reading, memory: Memory): GanacheInputs["part"] | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  if (!memory.follows || before?.want !== "composition" || weighed(reading).length > 0) return undefined;
+  if (says(reading, /composition|made of/)) return "all";
+  return (["sugar", "fat", "water"] as const).find((each) =>
+    says(reading, new RegExp(`(?:^| )${each}(?:<| |$)`)),
+  );
+}
+
 /** "150 g dark for a drip and 150 g milk for filling, how much cream for each": one ganache a chocolate. */
 function readSeveral(reading: Reading): Draft[] | undefined {
   const own = weighed(reading).filter((each) => each.thing?.chocolate);
-  if (own.length < 2 || new Set(own.map((each) => each.thing?.chocolate)).size < own.length || weighed(reading).some((each) => each.thing?.ingredient === "cream")) return undefined;
+  if (
+    own.length < 2 ||
+    new Set(own.map((each) => each.thing?.chocolate)).size < own.length ||
+    weighed(reading).some((each) => each.thing?.ingredient === "cream")
+  )
+    return undefined;
   if (![undefined, "build"].includes(readWant(reading).want)) return undefined;
   const ends = own.map((_, at) => own[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);
   return own.map(({ grams, thing, amount }, at) => {
-    const use = reading.things.find((each) => each.use && each.at[0] > amount.at[0] && each.at[0] < (ends[at] ?? 0))?.use;
+    const use = reading.things.find(
+      (each) => each.use && each.at[0] > amount.at[0] && each.at[0] < (ends[at] ?? 0),
+    )?.use;
     return { chocolate: thing?.chocolate, chocolate_g: grams, ...(use ? { use } : {}) };
   });
 }
@@ -32,7 +53,13 @@ function readSeveral(reading: Reading): Draft[] | undefined {
 function kindOf(reading: Reading): GanacheInputs["chocolate"] {
   const named = reading.things.find((each) => each.chocolate)?.chocolate;
   if (named) return named;
-  const before = (thing: Thing) => reading.things.some((each) => (each.base === "ganache" || each.ingredient === "chocolate" || each.use) && each.at[0] >= thing.at[1] && each.at[0] - thing.at[1] <= 2);
+  const before = (thing: Thing) =>
+    reading.things.some(
+      (each) =>
+        (each.base === "ganache" || each.ingredient === "chocolate" || each.use) &&
+        each.at[0] >= thing.at[1] &&
+        each.at[0] - thing.at[1] <= 2,
+    );
   const alone = (thing: Thing) => !reading.amounts.some((each) => each.of === thing && each.dim !== "number");
   const white = reading.things.find((each) => each.color === "white");
   if (white && (before(white) || reading.things.length <= 2)) return "white";
@@ -42,10 +69,19 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
 }
 
 function readWant(reading: Reading): Draft {
-  const fault = reading.things.find((each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache")?.symptom;
-  if (says(reading, /(?:^| )water\S* activity|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/)) return { want: "composition" };
+  const fault = reading.things.find(
+    (each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache",
+  )?.symptom;
+  if (
+    says(
+      reading,
+      /(?:^| )water\S* activity|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
+    )
+  )
+    return { want: "composition" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
-  if (!fault && says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)) return { want: "build" };
+  if (!fault && says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/))
+    return { want: "build" };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};
 }
@@ -66,12 +102,19 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
-  if (Object.keys(out).length === 0) return { ...fromBareNumber(reading, memory), ...fromTable(reading, memory) };
+  if (Object.keys(out).length === 0)
+    return { ...fromBareNumber(reading, memory), ...fromTable(reading, memory) };
   // a weight of one part said in reply keeps the other part said before
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   const hadBoth = before?.chocolate_g !== undefined && before.cream_g !== undefined;
-  if (hadBoth && memory.follows && out.total_g === undefined && !says(reading, /how (?:much|many)/)) {
-    if (out.chocolate_g === undefined && before.chocolate_g !== undefined) out.chocolate_g = before.chocolate_g;
+  if (
+    (hadBoth || before?.want === "mend") &&
+    memory.follows &&
+    out.total_g === undefined &&
+    !says(reading, /how (?:much|many)/)
+  ) {
+    if (out.chocolate_g === undefined && before.chocolate_g !== undefined)
+      out.chocolate_g = before.chocolate_g;
     if (out.cream_g === undefined && before.cream_g !== undefined) out.cream_g = before.cream_g;
   }
   return out;
@@ -81,7 +124,11 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
 function looseSlot(memory: Memory): "chocolate_g" | "cream_g" | "total_g" {
   const before = memory.follows && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : {};
   const slots = (["chocolate_g", "cream_g", "total_g"] as const).filter((slot) => before[slot] !== undefined);
-  return slots.length === 1 && slots[0] ? slots[0] : memory.slot === "chocolate_g" || memory.slot === "cream_g" ? memory.slot : "total_g";
+  return slots.length === 1 && slots[0]
+    ? slots[0]
+    : memory.slot === "chocolate_g" || memory.slot === "cream_g"
+      ? memory.slot
+      : "total_g";
 }
 
 /** "and for 300?": the number takes the place of the weight that was said before. */
@@ -89,7 +136,8 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const bare = bareNumbers(reading)[0];
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   if (!bare || !memory.follows || !before) return {};
-  for (const slot of ["chocolate_g", "cream_g", "total_g"] as const) if (before[slot] !== undefined) return { [slot]: bare.value };
+  for (const slot of ["chocolate_g", "cream_g", "total_g"] as const)
+    if (before[slot] !== undefined) return { [slot]: bare.value };
   return memory.slot?.endsWith("_g") ? { [memory.slot]: bare.value } : {};
 }
 
@@ -97,23 +145,46 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
 function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
-  if (!mass || (before && Object.keys(before).some((key) => key.endsWith("_g")) && mass.thing === "ganache" && !readWant(reading).want)) return {};
+  if (
+    !mass ||
+    (before &&
+      Object.keys(before).some((key) => key.endsWith("_g")) &&
+      mass.thing === "ganache" &&
+      !readWant(reading).want)
+  )
+    return {};
   const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
   if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
   if (/chocolate$/.test(mass.thing) && asked) return { chocolate_g: mass.grams };
-  const isChocolate = pointsBack(reading) && reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") && says(reading, /how much \S*<[^>]*ingredient=cream/);
+  const isChocolate =
+    pointsBack(reading) &&
+    reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&
+    says(reading, /how much \S*<[^>]*ingredient=cream/);
   if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
-  return pointsBack(reading) || says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) || readWant(reading).want === "split" ? { total_g: mass.grams } : {};
+  return pointsBack(reading) ||
+    says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
+    readWant(reading).want === "split"
+    ? { total_g: mass.grams }
+    : {};
 }
 
 /** Every weighed ingredient of the sentence; a chocolate's cacao percentage picks its row. */
 function readLines(reading: Reading): Draft {
-  const cacao = reading.amounts.find((each) => each.dim === "percent" && each.value >= 40 && each.value <= 100)?.value;
+  const cacao = reading.amounts.find(
+    (each) => each.dim === "percent" && each.value >= 40 && each.value <= 100,
+  )?.value;
   const lines = weighed(reading).flatMap(({ grams, thing }) => {
     const name = thing?.chocolate ? `${thing.chocolate} chocolate` : thing?.ingredient;
     if (!name) return [];
-    const ndb = thing?.chocolate === "dark" && cacao !== undefined ? (cacao < 60 ? "19902" : cacao < 70 ? "19903" : "19904") : undefined;
+    const ndb =
+      thing?.chocolate === "dark" && cacao !== undefined
+        ? cacao < 60
+          ? "19902"
+          : cacao < 70
+            ? "19903"
+            : "19904"
+        : undefined;
     return [{ name, grams, ...(ndb ? { ndb } : {}) }];
   });
   return lines.length > 0 ? { lines } : {};

@@ -37,7 +37,12 @@ export function weighed(reading: Reading): Weighed[] {
       return [{ grams: inBase(amount.value, amount.unit), thing: amount.of, amount }];
     const owner = amount.of;
     if (amount.dim === "volume" && owner?.ingredient) {
-      const portion = gramsOfVolume(owner.ingredient, amount.value, amount.unit, mannerBeside(reading, owner));
+      const portion = gramsOfVolume(
+        owner.ingredient,
+        amount.value,
+        amount.unit,
+        mannerBeside(reading, owner),
+      );
       return portion ? [{ grams: portion.grams, thing: owner, amount, estimate: true }] : [];
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
@@ -50,7 +55,10 @@ export function weighed(reading: Reading): Weighed[] {
 
 /** "1 cup sifted powdered sugar": how it was measured, where that stands right beside the ingredient. */
 const mannerBeside = (reading: Reading, owner: Thing): string | undefined =>
-  reading.things.find((each) => each.manner && (Math.abs(owner.at[0] - each.at[1]) <= 1 || Math.abs(each.at[0] - owner.at[1]) <= 1))?.manner;
+  reading.things.find(
+    (each) =>
+      each.manner && (Math.abs(owner.at[0] - each.at[1]) <= 1 || Math.abs(each.at[0] - owner.at[1]) <= 1),
+  )?.manner;
 
 /** The first thing with a facet. */
 export function thing(reading: Reading, facet: keyof Thing): Thing | undefined {

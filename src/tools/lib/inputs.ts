@@ -31,14 +31,12 @@ export const share_percent = z
 
 /** A count of whole things, at least 1. `what` names them in the sentence. */
 export const count = (what: string) =>
-  z
-    .number()
-    .check(
-      z.gte(1, { error: (issue) => `That has to be at least one of the ${what}; this says ${said(issue)}.` }),
-      z.lte(100_000, {
-        error: (issue) => `${said(issue)} ${what} is beyond a home kitchen; check the number.`,
-      }),
-    );
+  z.number().check(
+    z.gte(1, { error: (issue) => `That has to be at least one of the ${what}; this says ${said(issue)}.` }),
+    z.lte(100_000, {
+      error: (issue) => `${said(issue)} ${what} is beyond a home kitchen; check the number.`,
+    }),
+  );
 
 /** A diameter in mm: a shell is piped between 10 and 150 mm. */
 export const diameter_mm = z

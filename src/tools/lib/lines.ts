@@ -20,14 +20,14 @@ export interface LinesRead {
 }
 
 /** What one of them weighs when it is counted. Source: USDA SR28, file WEIGHT, "large", NDB 01124, 01123, 01125. */
-const each_g: Readonly<Record<string, number>> = {
+export const each_g: Readonly<Record<string, number>> = {
   whites: 33,
   "pasteurised whites": 33,
   egg: 50,
   "egg yolk": 17,
 };
 /** Above this a bare number beside eggs is grams. */
-const mostCounted = 24;
+export const mostCounted = 24;
 
 const joints = /[,;:+&]|\band\b|\bplus\b/g;
 const filler =

@@ -29,7 +29,11 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
-    [9, "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?", "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)"],
+    [
+      9,
+      "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?",
+      "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)",
+    ],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,

@@ -36,53 +36,134 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
   const lines = recipe.lines.map(({ name, grams }) => ({ name, grams: grams * found.factor }));
   const total = lines.reduce((sum, each) => sum + each.grams, 0);
   const scale = world.bench.scale_g;
-  const first = said.asked ? [...lines].sort((a, b) => Number(b.name === said.asked) - Number(a.name === said.asked)) : lines;
-  const left: Figure[] = found.left.map(({ name, grams }) => ({ name: `${name} left`, value: grams, unit: "g" }));
+  const first = said.asked
+    ? [...lines].sort((a, b) => Number(b.name === said.asked) - Number(a.name === said.asked))
+    : lines;
+  const left: Figure[] = found.left.map(({ name, grams }) => ({
+    name: `${name} left`,
+    value: grams,
+    unit: "g",
+  }));
   return {
     status: "answered",
     headline: `${first.map(({ name, grams }) => `${name} ${weight(grams, scale)} g`).join(", ")}${recipe.shells ? `: ${weight(total, scale)} g batter` : ""}${found.limiting ? `; ${found.limiting} runs out first` : ""}`,
-    figures: [...first.map(({ name, grams }) => ({ name, value: grams, unit: "g" })), { name: "total", value: total, unit: "g" }, { name: "factor", value: found.factor, unit: "" }, ...left],
+    figures: [
+      ...first.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+      { name: "total", value: total, unit: "g" },
+      { name: "factor", value: found.factor, unit: "" },
+      ...left,
+    ],
     rule: ruleOf(recipe, found),
     assumed: [...(recipe.from === "house" ? ["the house formula"] : []), ...found.assumed],
-    working: [`factor = ${found.why} = ${plain(found.factor, 4)}`, ...recipe.lines.map(({ name, grams }, at) => `${name}: ${plain(grams)} × ${plain(found.factor, 4)} = ${plain(lines[at]?.grams ?? 0)} g`), ...(left.length ? [`left over: ${left.map((each) => `${each.name.replace(/ left$/, "")} ${plain(each.value ?? 0)} g`).join(", ")}`] : [])],
-    leaves: { mass: { grams: total, thing: recipe.shells ? "batter" : "" }, recipe: lines, ...(said.macarons !== undefined ? { macarons: said.macarons } : {}), ...(said.diameter_mm !== undefined ? { diameter_mm: said.diameter_mm } : {}) },
+    working: [
+      `factor = ${found.why} = ${plain(found.factor, 4)}`,
+      ...recipe.lines.map(
+        ({ name, grams }, at) =>
+          `${name}: ${plain(grams)} × ${plain(found.factor, 4)} = ${plain(lines[at]?.grams ?? 0)} g`,
+      ),
+      ...(left.length
+        ? [
+            `left over: ${left.map((each) => `${each.name.replace(/ left$/, "")} ${plain(each.value ?? 0)} g`).join(", ")}`,
+          ]
+        : []),
+    ],
+    leaves: {
+      mass: { grams: total, thing: recipe.shells ? "batter" : "" },
+      recipe: lines,
+      ...(said.macarons !== undefined ? { macarons: said.macarons } : {}),
+      ...(said.diameter_mm !== undefined ? { diameter_mm: said.diameter_mm } : {}),
+    },
   };
 }
 
 function ruleOf(recipe: Recipe, found: Factor): Rule {
   const text = `one factor over all lines, ${found.why}`;
-  if (recipe.from === "house") return { text: `house formula, whites 100 : almond flour 130 : powdered sugar 130 : granulated sugar 100; ${text}`, basis: "common practice" };
+  if (recipe.from === "house")
+    return {
+      text: `house formula, whites 100 : almond flour 130 : powdered sugar 130 : granulated sugar 100; ${text}`,
+      basis: "common practice",
+    };
   if (recipe.from === "said") return { text, basis: "arithmetic" };
   return { text: `your "${recipe.from}"; ${text}`, basis: "your bench" };
 }
 
 function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
-  if (said.pointed && !said.lines?.length) return { status: "asking", headline: "Which recipe? Say its lines, for example 50 g butter, 40 g sugar.", question: "Which recipe?", slot: "lines" };
+  if (said.pointed && !said.lines?.length)
+    return {
+      status: "asking",
+      headline: "Which recipe? Say its lines, for example 50 g butter, 40 g sugar.",
+      question: "Which recipe?",
+      slot: "lines",
+    };
   if (said.lines?.length) return { lines: said.lines, from: "said", shells: isShells(said.lines) };
-  const own = said.formula === undefined ? undefined : world.formulas.find((each) => each.name.toLowerCase() === said.formula?.toLowerCase());
-  if (said.formula !== undefined && !own) return { status: "declined", headline: `I have no recipe called "${said.formula}".` };
-  if (own) return { lines: own.lines.map(({ name, grams }) => ({ name, grams })), from: own.name, shells: isShells(own.lines) };
-  return { lines: houseFormula.map(({ name, parts }) => ({ name, grams: parts })), from: "house", shells: true };
+  const own =
+    said.formula === undefined
+      ? undefined
+      : world.formulas.find((each) => each.name.toLowerCase() === said.formula?.toLowerCase());
+  if (said.formula !== undefined && !own)
+    return { status: "declined", headline: `I have no recipe called "${said.formula}".` };
+  if (own)
+    return {
+      lines: own.lines.map(({ name, grams }) => ({ name, grams })),
+      from: own.name,
+      shells: isShells(own.lines),
+    };
+  return {
+    lines: houseFormula.map(({ name, parts }) => ({ name, grams: parts })),
+    from: "house",
+    shells: true,
+  };
 }
 
-const isShells = (lines: readonly Line[]) => lines.some((each) => each.name === "almond flour") && lines.some((each) => each.name === "whites");
+const isShells = (lines: readonly Line[]) =>
+  lines.some((each) => each.name === "almond flour") && lines.some((each) => each.name === "whites");
 
 function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Outcome {
   const total = recipe.lines.reduce((sum, each) => sum + each.grams, 0);
   const none: Pick<Factor, "assumed" | "left"> = { assumed: [], left: [] };
-  if (said.factor !== undefined) return { factor: said.factor, why: plain(said.factor, 4), ...none, ...(recipe.from === "house" ? { assumed: ["100 g whites in one house recipe"] } : {}) };
-  if (said.whites_count !== undefined) return byStock([{ name: "whites", grams: said.whites_count * white_g }], recipe, [`${white_g} g a white (USDA SR, NDB 01124)`]);
+  if (said.factor !== undefined)
+    return {
+      factor: said.factor,
+      why: plain(said.factor, 4),
+      ...none,
+      ...(recipe.from === "house" ? { assumed: ["100 g whites in one house recipe"] } : {}),
+    };
+  if (said.whites_count !== undefined)
+    return byStock([{ name: "whites", grams: said.whites_count * white_g }], recipe, [
+      `${white_g} g a white (USDA SR, NDB 01124)`,
+    ]);
   if (said.have?.length) return byStock(said.have, recipe, []);
-  if (said.total_g !== undefined) return { factor: said.total_g / total, why: `${plain(said.total_g)} / ${plain(total)}`, ...none };
-  const shells = said.shells ?? (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
+  if (said.total_g !== undefined)
+    return { factor: said.total_g / total, why: `${plain(said.total_g)} / ${plain(total)}`, ...none };
+  const shells =
+    said.shells ?? (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
   if (shells !== undefined) {
     const size = sizing(said.diameter_mm, world.bench);
     const batter = batterForShells(shells, size.diameter_mm);
-    const assumed = [...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []), ...(said.shells === undefined ? ["10 % spare shells"] : [])];
-    return { factor: batter / total, why: `${plain(batter)} g batter for ${shells} shells / ${plain(total)}`, assumed, left: [] };
+    const assumed = [
+      ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
+      ...(said.shells === undefined ? ["10 % spare shells"] : []),
+    ];
+    return {
+      factor: batter / total,
+      why: `${plain(batter)} g batter for ${shells} shells / ${plain(total)}`,
+      assumed,
+      left: [],
+    };
   }
-  if (recipe.from !== "said") return { factor: 1, why: "1", left: [], assumed: recipe.from === "house" ? ["100 g whites in one house recipe"] : [] };
-  return { status: "asking", headline: "Scale it to what: a factor, a total weight, or what you have of one ingredient?", question: "Scale it to what: a factor, a total weight, or what you have of one ingredient?", slot: "factor" };
+  if (recipe.from !== "said")
+    return {
+      factor: 1,
+      why: "1",
+      left: [],
+      assumed: recipe.from === "house" ? ["100 g whites in one house recipe"] : [],
+    };
+  return {
+    status: "asking",
+    headline: "Scale it to what: a factor, a total weight, or what you have of one ingredient?",
+    question: "Scale it to what: a factor, a total weight, or what you have of one ingredient?",
+    slot: "factor",
+  };
 }
 
 /** The scarcest ingredient sets the size; what is left of the others is given. */
@@ -93,9 +174,17 @@ function byStock(have: readonly Line[], recipe: Recipe, assumed: string[]): Fact
   });
   const strangers = have.filter((each) => !lineFor(each.name, recipe.lines));
   if (matched.length === 0)
-    return { status: "impossible", headline: `There is no ${listed(strangers.map((each) => each.name), "or")} in ${recipe.from === "house" ? "the house formula" : "that recipe"}; it has ${listed(recipe.lines.map((each) => each.name))}.` };
+    return {
+      status: "impossible",
+      headline: `There is no ${listed(
+        strangers.map((each) => each.name),
+        "or",
+      )} in ${recipe.from === "house" ? "the house formula" : "that recipe"}; it has ${listed(recipe.lines.map((each) => each.name))}.`,
+    };
   const least = matched.reduce((a, b) => (b.factor < a.factor ? b : a));
-  const left = matched.filter((each) => each !== least).map((each) => ({ name: each.line.name, grams: each.grams - each.line.grams * least.factor }));
+  const left = matched
+    .filter((each) => each !== least)
+    .map((each) => ({ name: each.line.name, grams: each.grams - each.line.grams * least.factor }));
   return {
     factor: least.factor,
     why: `${plain(least.grams)} / ${plain(least.line.grams)} of ${least.line.name}`,
@@ -114,5 +203,9 @@ const sameThing: Record<string, readonly string[]> = {
 
 /** The line an ingredient belongs to; "sugar" is the granulated where the recipe names that. */
 function lineFor(name: string, lines: readonly Line[]): Line | undefined {
-  return lines.find((each) => each.name === name) ?? lines.find((each) => sameThing[each.name]?.includes(name) || sameThing[name]?.includes(each.name)) ?? lines.find((each) => / chocolate$/.test(each.name) && name === "chocolate");
+  return (
+    lines.find((each) => each.name === name) ??
+    lines.find((each) => sameThing[each.name]?.includes(name) || sameThing[name]?.includes(each.name)) ??
+    lines.find((each) => / chocolate$/.test(each.name) && name === "chocolate")
+  );
 }

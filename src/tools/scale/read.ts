@@ -1,6 +1,15 @@
 /** Reads a scaling question: the recipe's lines apart from what is at hand, and what sets the size. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, isWhitesCount, pointsBack, says, type Weighed, weighed, white_g } from "../lib/find.ts";
+import {
+  bareNumbers,
+  diameter,
+  isWhitesCount,
+  pointsBack,
+  says,
+  type Weighed,
+  weighed,
+  white_g,
+} from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { ScaleInputs } from "./scale.ts";
 
@@ -11,14 +20,30 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   const factor = factorOf(reading);
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
-  const weights = weighed(reading).filter((each) => each.thing?.ingredient || each.thing?.chocolate || each.thing?.dose || (each.thing?.taste && !each.thing.base));
-  const common: Draft = { ...(formula ? { formula } : {}), ...(size !== undefined ? { diameter_mm: size } : {}) };
+  const weights = weighed(reading).filter(
+    (each) =>
+      each.thing?.ingredient ||
+      each.thing?.chocolate ||
+      each.thing?.dose ||
+      (each.thing?.taste && !each.thing.base),
+  );
+  const common: Draft = {
+    ...(formula ? { formula } : {}),
+    ...(size !== undefined ? { diameter_mm: size } : {}),
+  };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
-  if (factor !== undefined) return { ...common, ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)) };
+  if (factor !== undefined)
+    return {
+      ...common,
+      ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)),
+    };
   const whites = reading.amounts.find(isWhitesCount);
   const out: Draft = { ...common, ...(lines.length > 0 ? { lines } : {}) };
-  const counted = whites && have.length > 0 && !have.some((each) => each.name === "whites") ? [{ name: "whites", grams: whites.value * white_g }] : [];
+  const counted =
+    whites && have.length > 0 && !have.some((each) => each.name === "whites")
+      ? [{ name: "whites", grams: whites.value * white_g }]
+      : [];
   if (memory.slot === "lines" && have.length > 1) out.lines = have;
   else if (have.length > 0) out.have = [...counted, ...have];
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
@@ -29,7 +54,8 @@ export function readScale(reading: Reading, memory: Memory): Draft {
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */
 function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined, number: number): number {
   if (!memory.follows || before?.whites_count === undefined) return number;
-  if (says(reading, /(?:take|minus|less|fewer|remove|drop|without) .*<|<\S* (?:less|fewer|away|off|out)/)) return before.whites_count - number;
+  if (says(reading, /(?:take|minus|less|fewer|remove|drop|without) .*<|<\S* (?:less|fewer|away|off|out)/))
+    return before.whites_count - number;
   return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
 }
 
@@ -37,10 +63,23 @@ function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined
 function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
   if (said) return said.value;
-  const by = reading.amounts.find((each) => each.dim === "number" && !each.of && /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(reading.text.slice(0, each.at[0])));
+  const by = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      !each.of &&
+      /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(
+        reading.text.slice(0, each.at[0]),
+      ),
+  );
   if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells/)) return by.value;
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
-  return part && says(reading, /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of /) ? part.value : undefined;
+  return part &&
+    says(
+      reading,
+      /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of /,
+    )
+    ? part.value
+    : undefined;
 }
 
 /** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
@@ -54,23 +93,49 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
   }
   const table = memory.table.recipe;
   if (pointsBack(reading) && !table?.length) return { factor, pointed: true };
-  return pointsBack(reading) && table?.length ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor } : { factor };
+  return pointsBack(reading) && table?.length
+    ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor }
+    : { factor };
 }
 
 /** Lines of a recipe from what is at hand: behind "but I only have", "I've got", or everything where no recipe is said. */
-function partition(reading: Reading, weights: readonly Weighed[], scaled: boolean, saved: boolean): { lines: Line[]; have: Line[] } {
-  const line = (each: Weighed): Line => ({ name: each.thing?.chocolate ? `${each.thing.chocolate} chocolate` : (each.thing?.ingredient ?? each.thing?.text ?? ""), grams: each.grams });
+function partition(
+  reading: Reading,
+  weights: readonly Weighed[],
+  scaled: boolean,
+  saved: boolean,
+): { lines: Line[]; have: Line[] } {
+  const line = (each: Weighed): Line => ({
+    name: each.thing?.chocolate
+      ? `${each.thing.chocolate} chocolate`
+      : (each.thing?.ingredient ?? each.thing?.text ?? ""),
+    grams: each.grams,
+  });
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
   const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
-  const isRecipe = /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(reading.text) || (weights.length >= 3 && /\b(?:but|only)\b/.test(reading.text) && !/^(?:i|ive|we|got|have)\b/.test(reading.text));
-  const whole = weights.length >= 2 && reading.amounts.some((each) => each.dim === "weight" && !each.of) && /altogether|all together|in total|in all|of it|total/.test(reading.text);
+  const isRecipe =
+    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+      reading.text,
+    ) ||
+    (weights.length >= 3 &&
+      /\b(?:but|only)\b/.test(reading.text) &&
+      !/^(?:i|ive|we|got|have)\b/.test(reading.text));
+  const whole =
+    weights.length >= 2 &&
+    reading.amounts.some((each) => each.dim === "weight" && !each.of) &&
+    /altogether|all together|in total|in all|of it|total/.test(reading.text);
   if (whole) return { lines: merged(weights.map(line)), have: [] };
   if (!isRecipe || weights.length < 2 || saved) return { lines: [], have: merged(weights.map(line)) };
   const starts = [...reading.text.matchAll(stock)].map((match) => match.index);
-  const cut = starts.findLast((at) => weights.some((each) => each.amount.at[0] > at) && weights.filter((each) => each.amount.at[0] < at).length >= 2);
+  const cut = starts.findLast(
+    (at) =>
+      weights.some((each) => each.amount.at[0] > at) &&
+      weights.filter((each) => each.amount.at[0] < at).length >= 2,
+  );
   const seen = new Set<string>();
   // without such words the second mention of an ingredient is what is at hand
-  const isStock = (each: Weighed) => (cut !== undefined ? each.amount.at[0] > cut : seen.has(each.thing?.ingredient ?? ""));
+  const isStock = (each: Weighed) =>
+    cut !== undefined ? each.amount.at[0] > cut : seen.has(each.thing?.ingredient ?? "");
   const lines: Line[] = [];
   const have: Line[] = [];
   for (const each of weights) {
@@ -90,18 +155,27 @@ function merged(lines: readonly Line[]): Line[] {
 
 /** The size by total, macarons or shells; by a bare number where one was said before; by what lies on the table. */
 function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lines: readonly Line[]): Draft {
-  const numberOf = (what: string) => reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  const numberOf = (what: string) =>
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
   const macarons = numberOf("macarons");
   if (macarons !== undefined) return { macarons };
   const shells = numberOf("shells");
   if (shells !== undefined) return { shells };
   const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
   const single = reading.things.filter((each) => each.ingredient && !each.base);
-  if (total && !total.of && single.length === 1 && single[0] && !says(reading, /<base=batter/) && !memory.follows)
+  if (
+    total &&
+    !total.of &&
+    single.length === 1 &&
+    single[0] &&
+    !says(reading, /<base=batter/) &&
+    !memory.follows
+  )
     return { have: [{ name: single[0].ingredient ?? "", grams: inBase(total.value, total.unit) }] };
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
-    if (before && memory.follows && !total.of && before.total_g === undefined) return replaced(before, grams ?? 0);
+    if (before && memory.follows && !total.of && before.total_g === undefined)
+      return replaced(before, grams ?? 0);
     return { total_g: grams };
   }
   const bare = bareNumbers(reading)[0];
@@ -110,13 +184,22 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
   const named = reading.things.find((each) => each.ingredient);
   const mass = memory.table.mass;
   if (mass && lines.length === 0 && memory.last?.tool !== "scale" && pointsBack(reading)) {
-    if (named && (mass.thing === named.ingredient || mass.thing === "" || named.ingredient === "sugar")) return { have: [{ name: named.ingredient ?? mass.thing, grams: mass.grams }] };
+    if (named && (mass.thing === named.ingredient || mass.thing === "" || named.ingredient === "sugar"))
+      return { have: [{ name: named.ingredient ?? mass.thing, grams: mass.grams }] };
     if (mass.thing === "batter") return { total_g: mass.grams };
-    if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing)) return { have: [{ name: mass.thing, grams: mass.grams }] };
+    if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing))
+      return { have: [{ name: mass.thing, grams: mass.grams }] };
   }
   const batter = mass?.thing === "batter" && memory.last?.tool !== "scale" ? mass.grams : undefined;
-  if (batter !== undefined && lines.length === 0 && says(reading, /recipe|weigh|ingredients|each|<ingredient/)) return { total_g: batter };
-  return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/) ? { macarons: memory.table.macarons } : {};
+  if (
+    batter !== undefined &&
+    lines.length === 0 &&
+    says(reading, /recipe|weigh|ingredients|each|<ingredient/)
+  )
+    return { total_g: batter };
+  return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/)
+    ? { macarons: memory.table.macarons }
+    : {};
 }
 
 function replaced(before: Draft, value: number): Draft {

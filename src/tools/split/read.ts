@@ -16,10 +16,23 @@ export function readShares(reading: Reading, memory: Memory): Draft {
 function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amount } {
   const mix = reading.things.find((each) => each.base)?.base;
   const weights = reading.amounts.filter((each) => each.dim === "weight");
-  const amount = weights.find((each) => each.of?.base) ?? weights.find((each) => !each.of) ?? (weights.length === 1 && !memory.follows ? weights[0] : undefined);
-  if (amount) return { draft: { total_g: inBase(amount.value, amount.unit), ...(amount.of?.base ?? mix ? { thing: amount.of?.base ?? mix } : {}) }, amount };
+  const amount =
+    weights.find((each) => each.of?.base) ??
+    weights.find((each) => !each.of) ??
+    (weights.length === 1 && !memory.follows ? weights[0] : undefined);
+  if (amount)
+    return {
+      draft: {
+        total_g: inBase(amount.value, amount.unit),
+        ...((amount.of?.base ?? mix) ? { thing: amount.of?.base ?? mix } : {}),
+      },
+      amount,
+    };
   const table = memory.table.mass;
-  const fits = table && memory.last?.tool !== "split" && (pointsBack(reading) || (mix && (table.thing === mix || table.thing === "filling")));
+  const fits =
+    table &&
+    memory.last?.tool !== "split" &&
+    (pointsBack(reading) || (mix && (table.thing === mix || table.thing === "filling")));
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
 }
@@ -30,23 +43,36 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const halved = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
   if (halved) return { equal: Math.round(1 / halved.value) };
   const percents = reading.amounts.filter((each) => each.dim === "percent");
-  if (percents.length > 0) return { percents: percents.map((each) => shareOf(each.value, named(each))), ...rest };
+  if (percents.length > 0)
+    return { percents: percents.map((each) => shareOf(each.value, named(each))), ...rest };
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);
-  if (weights.length > 0) return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
+  if (weights.length > 0)
+    return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
   const numbers = reading.amounts.filter((each) => each.dim === "number" && each.unit === "");
   const fractions = numbers.filter((each) => each.fraction);
-  if (fractions.length > 0 && !(fractions.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim())))
+  if (
+    fractions.length > 0 &&
+    !(fractions.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim()))
+  )
     return { percents: fractions.map((each) => shareOf(each.value * 100, named(each))), ...rest };
   if (says(reading, /(?:in|into) hal|half.and.half|in two halves/)) return { equal: 2 };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
   if (parts.length > 1) return { parts: parts.map((each) => shareOf(each.value, named(each))) };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
-  if (one && (parts.length === 1 || says(reading, /split|divide|share|equal|into|between|ways|bowls/) || memory.follows || memory.slot === "equal")) return { equal: one.value };
+  if (
+    one &&
+    (parts.length === 1 ||
+      says(reading, /split|divide|share|equal|into|between|ways|bowls/) ||
+      memory.follows ||
+      memory.slot === "equal")
+  )
+    return { equal: one.value };
   const bare = bareNumbers(reading)[0];
   if (bare && memory.slot === "equal") return { equal: bare.value };
   const colors = reading.things.filter((each) => each.color && !each.base);
-  if (colors.length > 1 && says(reading, /evenly|equal|split|divide/)) return { parts: colors.map((each) => shareOf(1, each.color)) };
+  if (colors.length > 1 && says(reading, /evenly|equal|split|divide/))
+    return { parts: colors.map((each) => shareOf(1, each.color)) };
   return {};
 }
 
@@ -55,23 +81,34 @@ const shareOf = (size: number, name: string | undefined): Share => ({ size, ...(
 /** "2 to 1", "3 : 2 : 1": the number has another beside it. */
 function isRatioPart(reading: Reading, amount: Amount): boolean {
   const [from, to] = amount.at;
-  return /^ ?(?:to|:) ?\d|^ ?(?:to|:) ?(?:one|two|three|four|five)\b/.test(reading.text.slice(to)) || /(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from));
+  return (
+    /^ ?(?:to|:) ?\d|^ ?(?:to|:) ?(?:one|two|three|four|five)\b/.test(reading.text.slice(to)) ||
+    /(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from))
+  );
 }
 
 /** The color or taste that follows an amount before the next one, else the one right before it. */
 function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined): string | undefined {
-  const isName = (each: Thing) => Boolean((each.color || each.taste || each.chocolate || each.dose) && !each.base);
-  const next = reading.amounts.filter((each) => each !== bowl && each.at[0] > amount.at[0]).map((each) => each.at[0]);
+  const isName = (each: Thing) =>
+    Boolean((each.color || each.taste || each.chocolate || each.dose) && !each.base);
+  const next = reading.amounts
+    .filter((each) => each !== bowl && each.at[0] > amount.at[0])
+    .map((each) => each.at[0]);
   const end = Math.min(...next, Number.POSITIVE_INFINITY);
   const after = reading.things.find((each) => isName(each) && each.at[0] >= amount.at[1] && each.at[0] < end);
   if (after) return nameFrom(after);
-  const before = reading.things.findLast((each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4);
+  const before = reading.things.findLast(
+    (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
+  );
   return before && nameFrom(before);
 }
 
 const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.text;
 
 function restName(reading: Reading): Draft {
-  const match = /(?:the_rest\S*|the rest(?: \S+)?|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(reading.mask);
+  const match =
+    /(?:the_rest\S*|the rest(?: \S+)?|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(
+      reading.mask,
+    );
   return match?.[1] ? { rest: match[1].replaceAll("_", " ") } : {};
 }

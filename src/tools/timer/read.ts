@@ -20,7 +20,8 @@ const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change
 const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
 );
-const fewer = /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
+const fewer =
+  /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
 const isChange =
   /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =

@@ -41,8 +41,19 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
-    [8, "how (?:many|much) \\S+ (?:still|left|more) (?:for|on)", "\\S*<step\\S* [+-] {time}", "(?:take|knock|cut) {time} (?:off|away)", "^(?:(?:actually|no|oh|ok) )*make (?:that|the|this) .. timer {time}"],
-    [5, "how much (?:time )?(?:is )?(?:still )?left on", "(?:time|minutes|how long) left \\?$", "let me know (?:when|at) .. {when}"],
+    [
+      8,
+      "how (?:many|much) \\S+ (?:still|left|more) (?:for|on)",
+      "\\S*<step\\S* [+-] {time}",
+      "(?:take|knock|cut) {time} (?:off|away)",
+      "^(?:(?:actually|no|oh|ok) )*make (?:that|the|this) .. timer {time}",
+    ],
+    [
+      5,
+      "how much (?:time )?(?:is )?(?:still )?left on",
+      "(?:time|minutes|how long) left \\?$",
+      "let me know (?:when|at) .. {when}",
+    ],
     [
       6,
       "(?:^(?:please |ok |and |now |lets )?(?:call|rename|name)) (?:it|that|this|the|my|{count=trays}|{color}|{taste}|{base}|{step})",
