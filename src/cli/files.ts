@@ -1,6 +1,6 @@
 /** Files that answers hand over: a calendar, a label. They go into the folder she stands in, never over another file. */
-import { mkdir, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { mkdir, open, stat, writeFile } from "node:fs/promises";
+import { join, resolve } from "node:path";
 
 /** Writes under a name of letters, digits and dashes; where it is taken a number is put behind. Gives the path. */
 export function fileWriter(folder: string): (name: string, text: string) => Promise<string> {
@@ -19,5 +19,44 @@ export function fileWriter(folder: string): (name: string, text: string) => Prom
       }
     }
     throw new Error(`No free name for ${safe} in ${folder}`);
+  };
+}
+
+/** More than this is no recipe. */
+const mostBytes = 100_000;
+
+/**
+ * Reads plain text that she named by its path, against the folder she stands in. Says why where it can't: not there,
+ * not a file, more than 100 kB, not text. Control characters are taken out by whoever reads the lines.
+ */
+export function fileReader(
+  folder: string,
+  home: string,
+): (path: string) => Promise<{ ok: true; text: string } | { ok: false; why: string }> {
+  return async (path) => {
+    const place = resolve(folder, path.replace(/^~(?=\/|$)/, home));
+    try {
+      const found = await stat(place);
+      if (!found.isFile()) return { ok: false, why: `${path} is not a file.` };
+      if (found.size > mostBytes) return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
+      const file = await open(place, "r");
+      try {
+        const { buffer, bytesRead } = await file.read(Buffer.alloc(mostBytes + 1), 0, mostBytes + 1, 0);
+        if (bytesRead > mostBytes) return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
+        const bytes = buffer.subarray(0, bytesRead);
+        if (bytes.includes(0)) return { ok: false, why: `${path} is not plain text.` };
+        return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };
+      } finally {
+        await file.close();
+      }
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      const why: Record<string, string> = {
+        ENOENT: `There is no ${path} in ${folder}.`,
+        EACCES: `${path} may not be read.`,
+        ERR_ENCODING_INVALID_ENCODED_DATA: `${path} is not plain text (UTF-8).`,
+      };
+      return { ok: false, why: why[code ?? ""] ?? `${path} can't be read.` };
+    }
   };
 }

@@ -7,7 +7,7 @@ import { tools } from "../tools/registry.ts";
 import { parseArguments, usage } from "./arguments.ts";
 import type { ChatOptions } from "./chat/options.ts";
 import { clockFrom } from "./clock.ts";
-import { fileWriter } from "./files.ts";
+import { fileReader, fileWriter } from "./files.ts";
 import { turnJson } from "./json.ts";
 import { linesOf } from "./lines.ts";
 import { turnText } from "./plain.ts";
@@ -64,6 +64,7 @@ async function run(outside: Outside): Promise<number> {
     understanding: understanding(tools),
     now_ms,
     writeFile: fileWriter(process.cwd()),
+    readFile: fileReader(process.cwd(), homedir()),
   });
   const shows = outside.isTerminal(1);
   const columns = shows ? (outside.stdout().columns ?? 80) : 100;

@@ -9,6 +9,7 @@ import {
   type Step,
   type Understanding,
 } from "../intents/converse.ts";
+import { dictated, isDictating, recipeFromFile } from "../intents/dictation.ts";
 import { sanitise } from "../intents/normalise.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
@@ -35,6 +36,8 @@ export interface Surroundings {
   understanding: Understanding;
   now_ms(): number;
   writeFile?(name: string, text: string): Promise<string>;
+  /** Reads a text file that she named, or says why not. */
+  readFile?(path: string): Promise<{ ok: true; text: string } | { ok: false; why: string }>;
 }
 
 /** Starts a conversation. Nothing is kept between sessions but the record. */
@@ -93,11 +96,39 @@ export function startSession(around: Surroundings): Session {
       : done.value;
   }
 
+  /** Runs a step; a text file that it needs is read first, and its lines take the file's place. */
+  async function runWith(step: Step): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
+    const { outcome, inputs } = await settle(step, run);
+    const file = outcome.wants?.file;
+    if (!file || !around.readFile) return { outcome, inputs };
+    const read = await around.readFile(file);
+    const found = read.ok ? recipeFromFile(inputs, file, read.text, around.understanding) : read.why;
+    if (typeof found === "string") return { outcome: { status: "impossible", headline: found }, inputs };
+    return { outcome: await run({ ...step, inputs: found }), inputs: found };
+  }
+
+  /** Runs a step and remembers it. */
+  async function take(step: Step): Promise<Answer> {
+    const { outcome, inputs } = await runWith(step);
+    state = remember(state, { tool: step.tool, inputs }, outcome);
+    lastReadings = [step.reading];
+    if (!["explain", "help", "undo"].includes(step.tool.name))
+      last = {
+        tool: step.tool.name,
+        question: step.reading.said,
+        answer: outcome,
+        readings: describe(lastReadings, step),
+      };
+    return answerFrom(step.tool.name, outcome);
+  }
+
   return {
     world: current,
     notice: () => notice,
     async ask(line) {
-      const asked = sanitise(line);
+      const asked = sanitise(isDictating(state) ? line : rowsJoined(line));
+      const dictation = dictated(asked, state, around.understanding);
+      if (dictation) return { asked, answers: [await take(dictation)] };
       if (asked === "") {
         state = freshState();
         last = undefined;
@@ -116,24 +147,16 @@ export function startSession(around: Surroundings): Session {
           );
           continue;
         }
-        for (const step of found) {
-          const { outcome, inputs } = await settle(step, run);
-          state = remember(state, { tool: step.tool, inputs }, outcome);
-          lastReadings = [reading];
-          if (!["explain", "help", "undo"].includes(step.tool.name))
-            last = {
-              tool: step.tool.name,
-              question: reading.said,
-              answer: outcome,
-              readings: describe(lastReadings, step),
-            };
-          answers.push(answerFrom(step.tool.name, outcome));
-        }
+        for (const step of found) answers.push(await take(step));
       }
       return { asked, answers };
     },
   };
 }
+
+/** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
+const rowsJoined = (line: string): string =>
+  /^[^\r\n]*\b(?:recipe|formula)\b[^\r\n]*[\r\n]/i.test(line) ? line.trim().replace(/:?\s*[\r\n]+/, ": ").replace(/\s*[\r\n]+\s*/g, "; ") : line;
 
 /** The store could not even be read. Caught at the one boundary in main. */
 export class StoreFailure extends Error {
@@ -170,7 +193,7 @@ const namesIn = (world: World): Names => ({
 });
 
 function answerFrom(tool: string, outcome: Outcome): Answer {
-  const { slot: _slot, leaves: _leaves, effects: _effects, change: _change, ...answer } = outcome;
+  const { slot: _slot, wants: _wants, leaves: _leaves, effects: _effects, change: _change, ...answer } = outcome;
   return { tool, ...answer };
 }
 

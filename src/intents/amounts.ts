@@ -116,6 +116,8 @@ function readCounted(tokens: readonly Token[], i: number): AmountRead | undefine
   if (times) return times;
   const range = readRange(tokens, i, number);
   if (range) return range;
+  const product = readProduct(tokens, number);
+  if (product) return product;
   const direct = readUnit(tokens, number.next, Math.abs(number.value));
   const loose = [
     "more",
@@ -158,6 +160,15 @@ function readTimes(tokens: readonly Token[], number: NumberRead): AmountRead | u
   )
     return made(number.value, "times", "number", number.next + 1);
   return undefined;
+}
+
+/** "3 x 200 g": so many of a weight or a volume, as one. */
+function readProduct(tokens: readonly Token[], number: NumberRead): AmountRead | undefined {
+  if (text(tokens[number.next]) !== "x" || !Number.isInteger(number.value) || number.negative) return undefined;
+  const one = readNumber(tokens, number.next + 1);
+  const unit = one && readUnit(tokens, one.next, one.value);
+  if (!one || !unit || !["weight", "volume"].includes(unit.dim)) return undefined;
+  return made(number.value * one.value, unit.unit, unit.dim, unit.next);
 }
 
 /** "3-5 %", "3 to 5 percent", "half to one percent", "between 100 and 150 g". Low first, or it is a ratio. */

@@ -72,6 +72,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
       continue;
     }
     if (item.is === "sign" && (item.text === "(" || item.text === '"')) continue;
+    // "24 38 mm macarons"
+    if (counting && item.is === "amount" && item.amount.dim === "length") continue;
     if (item.is !== "thing") return undefined;
     if (item.thing.manner || (item.thing.step && !canOwn(item.thing, amountAt(items, i)))) continue;
     if (!canOwn(item.thing, amountAt(items, i))) return undefined;

@@ -92,8 +92,14 @@ function readPiece(tokens: readonly Token[], i: number, loose = false): WhenRead
   );
 }
 
-/** 2026-03-20, with or without a time behind a T. */
+/** 2026-03-20, with or without a time behind a T; 20.3.2026. */
 function readIso(tokens: readonly Token[], i: number): WhenRead | undefined {
+  const dotted = /^(\d{1,2})\.(\d{1,2})\.(\d{4}|\d{2})$/.exec(text(tokens[i]));
+  if (dotted) {
+    const [day = 0, month = 0, year = 0] = dotted.slice(1).map(Number);
+    const fits = day >= 1 && day <= 31 && month >= 1 && month <= 12;
+    return fits ? { when: { year: year < 100 ? 2000 + year : year, month, day }, next: i + 1 } : undefined;
+  }
   const [year, a, month, b, day] = [0, 1, 2, 3, 4].map((k) => tokens[i + k]);
   if (
     year?.text.length !== 4 ||

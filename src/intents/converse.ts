@@ -10,6 +10,7 @@ import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
 import { withNames } from "./names.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
+import { recipeLines } from "./recipe-lines.ts";
 import { type Inputs, knownFrom, type Step, stepFrom } from "./step.ts";
 import { vocabulary } from "./vocabulary.ts";
 
@@ -65,7 +66,7 @@ export function questions(asked: string, { reader, tools }: Understanding): Read
 }
 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
-export function next(said: Reading, now: State, names: Names, { tools }: Understanding): Step[] | Unread {
+export function next(said: Reading, now: State, names: Names, { tools, reader }: Understanding): Step[] | Unread {
   const reading = withNames(said, names.formulas);
   const state = returned(reading, now);
   const scores = score(reading, tools);
@@ -73,13 +74,15 @@ export function next(said: Reading, now: State, names: Names, { tools }: Underst
     .filter((each) => each.points !== 0)
     .slice(0, 4)
     .map((each) => `${each.tool.name} ${each.points}: ${each.because.join("; ")}`);
+  const recipe = (text: string) => recipeLines(text, reader);
   const memory = (follows: boolean): Memory => ({
     table: state.table,
     ...(state.last ? { last: state.last } : {}),
     follows,
     names,
+    recipe,
   });
-  const answer = answersPending(reading, state, names, scores, tools);
+  const answer = answersPending(reading, state, names, scores, tools, recipe);
   if (answer) {
     const { tool, inputs, filled } = answer;
     return [

@@ -43,6 +43,7 @@ export function answersPending(
   names: Names,
   scores: Score[],
   tools: readonly Tool[],
+  recipe?: Memory["recipe"],
 ): { tool: Tool; inputs: Inputs; filled: Inputs } | undefined {
   const pending = state.pending;
   const tool = pending && tools.find((each) => each.name === pending.tool);
@@ -64,7 +65,7 @@ export function answersPending(
     return undefined;
   const last = { tool: pending.tool, inputs: pending.inputs };
   const found =
-    drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names })[0] ?? {};
+    drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names, ...(recipe ? { recipe } : {}) })[0] ?? {};
   const filled =
     pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;

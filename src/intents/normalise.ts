@@ -36,6 +36,8 @@ export function normalise(asked: string): string {
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"
       .replace(/(?<=[a-z])-(?=[a-z])/g, " ")
+      // "10ish min"
+      .replace(/(?<=\d) ?-?ish\b/g, "")
       .replace(/\s+/g, " ")
       .trim()
   );

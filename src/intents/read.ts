@@ -3,6 +3,7 @@
 import { symptoms } from "../../data/words/symptoms.ts";
 import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
 import { bind } from "./bind.ts";
+import { spreadEach } from "./each.ts";
 import { joinFlavors } from "./flavors.ts";
 import { plainGrades } from "./grade.ts";
 import type { Lexicon } from "./lexicon.ts";
@@ -25,7 +26,7 @@ export function itemsOf(
 ): { text: string; items: Item[]; mended: Reading["mended"] } {
   const text = normalise(said);
   const { tokens, mended } = mendAll(tokenise(text), mender);
-  return { text, items: joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender), mended };
+  return { text, items: spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)), mended };
 }
 
 /** A reading of some items that belong to one question. */

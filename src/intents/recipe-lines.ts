@@ -11,7 +11,7 @@ const rowEnds = /[\r\n;]+/;
 const spelt = "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve";
 /** Where one line may end and the next begin, outside brackets and numbers. */
 const joint = new RegExp(
-  `,(?!\\d)|,(?=\\d+ ?(?:g|kg|oz)\\b)|\\b(?:and|plus)\\s+(?=(?:a )?pinch|\\d+(?!\\s*/)|(?:${spelt})\\b)|&`,
+  `,(?!\\d)|(?<!\\d),|\\b(?:and|plus)\\s+(?=(?:a )?pinch|\\d+(?!\\s*/)|(?:${spelt})\\b)|&`,
   "g",
 );
 

@@ -6,6 +6,7 @@ import { tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
 import { count, weight_g } from "./lib/inputs.ts";
+import { type Lesson, learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
 import { plain, weight } from "./lib/show.ts";
 import { fillingFor, sizing } from "./lib/sizing.ts";
 
@@ -233,9 +234,15 @@ function compute(said: Inputs, world: World): Outcome {
       ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
       { name: "total", value: total, unit: "g" },
     ],
-    rule: { text: "whites 100 : sugar 150 : butter 250 by weight, 500 in all", basis: buttercreamBasis },
+    rule: {
+      text: [
+        "whites 100 : sugar 150 : butter 250 by weight, 500 in all",
+        ...(given.taught ?? []).map(lessonText),
+      ].join("; "),
+      basis: given.taught?.length ? "your bench" : buttercreamBasis,
+    },
     ...(given.assumed.length ? { assumed: given.assumed } : {}),
-    cautions: [heatCaution],
+    cautions: [heatCaution, ...oddLines(given.taught ?? [], world.now_ms)],
     working: [
       `${plain(given.grams)} g ${given.part} are ${plain(own)} parts of ${plain(all)}`,
       ...lines.map(
@@ -251,15 +258,17 @@ function compute(said: Inputs, world: World): Outcome {
 function given_g(
   said: Inputs,
   world: World,
-): { part: Part | "total"; grams: number; assumed: string[] } | undefined {
+): { part: Part | "total"; grams: number; assumed: string[]; taught?: Lesson[] } | undefined {
   if (said.macarons !== undefined) {
     const size = sizing(undefined, world.bench);
+    const lessons = learned(world, size.diameter_mm);
     return {
       part: "total",
-      grams: fillingFor(said.macarons, size.diameter_mm),
+      grams: fillingFor(said.macarons, size.diameter_mm, ownFigures(lessons)),
       assumed: [
         `${plain(said.macarons)} macarons of ${plain(size.diameter_mm)} mm, filled with buttercream alone`,
       ],
+      taught: [lessons.filling, lessons["filling loss"]].filter((lesson) => lesson !== undefined),
     };
   }
   const whites = said.whites_g ?? (said.whites_count !== undefined ? said.whites_count * white_g : undefined);

@@ -6,6 +6,7 @@ import { tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { bareNumbers, diameter, pointsBack, says, weighed } from "./lib/find.ts";
 import { count, diameter_mm, weight_g } from "./lib/inputs.ts";
+import { learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
 import { plain, weight } from "./lib/show.ts";
 import { fillingFor, fillingWeight, macaronsFrom, sizing } from "./lib/sizing.ts";
 
@@ -191,24 +192,44 @@ function twoNames(reading: Reading): Partial<Inputs> {
 
 function compute(said: Inputs, world: World): Outcome {
   const size = sizing(said.diameter_mm, world.bench);
-  const own = size.diameterFrom === "bench";
+  const lessons = learned(world, size.diameter_mm);
+  const figures = ownFigures(lessons);
+  const { filling: each, "filling loss": loss } = lessons;
+  const taught = [...(each ? [each] : []), ...(loss ? [loss] : [])];
+  const own = size.diameterFrom === "bench" || taught.length > 0;
+  const odd = oddLines(taught, world.now_ms);
+  const cautions = odd.length ? { cautions: odd } : {};
+  const lost = figures.fillingLoss_percent ?? fillingLoss.value;
+  const kept = plain(1 - lost / 100, 4);
+  const made = figures.filling_g;
+  const one = fillingWeight(size.diameter_mm, figures);
   const d = plain(size.diameter_mm);
   const assumed = size.diameterFrom === "book" ? [`${d} mm shells`] : [];
   const rule = {
-    text: `0.42 × d² g in one macaron, d in cm: ${plain(fillingWeight(size.diameter_mm))} g at ${d} mm; ${fillingLoss.value} % stays in bowl and bag, so to make = needed / 0.92`,
+    text: each
+      ? `${taught.map(lessonText).join("; ")}, at ${d} mm`
+      : `0.42 × d² g in one macaron, d in cm: ${plain(one)} g at ${d} mm; ${loss ? lessonText(loss) : `${plain(lost)} % stays in bowl and bag`}, so to make = needed / ${kept}`,
     basis: own ? ("your bench" as const) : macaronFilling.basis,
   };
   const scale = world.bench.scale_g;
   if (said.filling_g !== undefined && said.macarons === undefined && said.shells === undefined) {
-    const macarons = macaronsFrom(said.filling_g, size.diameter_mm);
+    const macarons = macaronsFrom(said.filling_g, size.diameter_mm, figures);
     return {
       status: "answered",
       headline: `${macarons} macarons from ${weight(said.filling_g, scale)} g ${said.filling ?? "filling"}`,
       figures: [{ name: "macarons", value: macarons, unit: "macarons" }],
-      rule: { ...rule, text: `macarons = floor(G × 0.92 / (0.42 d²)), d ${d} mm` },
+      rule: {
+        ...rule,
+        text: each
+          ? `${rule.text}; macarons = floor(G / filling a macaron)`
+          : `macarons = floor(G × ${kept} / (0.42 d²)), d ${d} mm${loss ? `; ${lessonText(loss)}` : ""}`,
+      },
       assumed,
+      ...cautions,
       working: [
-        `${plain(said.filling_g)} × 0.92 / ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain((said.filling_g * 0.92) / fillingWeight(size.diameter_mm))}, cut off to ${macarons}`,
+        made === undefined
+          ? `${plain(said.filling_g)} × ${kept} / ${plain(one, 4)} = ${plain((said.filling_g * (1 - lost / 100)) / one)}, cut off to ${macarons}`
+          : `${plain(said.filling_g)} / ${plain(made, 4)} = ${plain(said.filling_g / made)}, cut off to ${macarons}`,
       ],
       leaves: { macarons, diameter_mm: size.diameter_mm },
     };
@@ -221,7 +242,7 @@ function compute(said: Inputs, world: World): Outcome {
       question: "For how many macarons?",
       slot: "macarons",
     };
-  const total = fillingFor(macarons, size.diameter_mm);
+  const total = fillingFor(macarons, size.diameter_mm, figures);
   const shares = said.two
     ? { ring: (total * ringShare.value) / 100, center: (total * (100 - ringShare.value)) / 100 }
     : undefined;
@@ -234,12 +255,12 @@ function compute(said: Inputs, world: World): Outcome {
           " ",
         )
       : macarons === 1
-        ? `${plain(fillingWeight(size.diameter_mm))} g ${said.filling ?? "filling"} in one macaron`
+        ? `${plain(one)} g ${said.filling ?? "filling"} in one macaron`
         : `${weight(total, scale)} g ${said.filling ?? "filling"} for ${plain(macarons)} macarons`,
     figures:
       macarons === 1 && !shares
         ? [
-            { name: "filling", value: fillingWeight(size.diameter_mm), unit: "g" },
+            { name: "filling", value: one, unit: "g" },
             { ...total_, name: "filling to make" },
           ]
         : shares
@@ -253,9 +274,14 @@ function compute(said: Inputs, world: World): Outcome {
       ? { ...rule, text: `${rule.text}; ${ringShare.value} % ring, ${100 - ringShare.value} % center` }
       : rule,
     assumed,
+    ...cautions,
     working: [
-      `needed: ${plain(macarons)} × ${plain(fillingWeight(size.diameter_mm), 4)} = ${plain(macarons * fillingWeight(size.diameter_mm))} g`,
-      `to make: ${plain(macarons * fillingWeight(size.diameter_mm))} / 0.92 = ${plain(total)} g`,
+      ...(made === undefined
+        ? [
+            `needed: ${plain(macarons)} × ${plain(one, 4)} = ${plain(macarons * one)} g`,
+            `to make: ${plain(macarons * one)} / ${kept} = ${plain(total)} g`,
+          ]
+        : [`to make: ${plain(macarons)} × ${plain(made, 4)} = ${plain(total)} g`]),
       ...(shares
         ? [
             `ring ${ringShare.value} % = ${plain(shares.ring)} g, center ${100 - ringShare.value} % = ${plain(shares.center)} g`,

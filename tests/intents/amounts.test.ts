@@ -99,6 +99,7 @@ const said: Readonly<Record<string, readonly string[]>> = {
     "0.5 to 1 percent",
     "0,5-1%",
   ],
+  "150 g": ["3 x 50 g", "3x50g", "150 g"],
   "100-150 g": [
     "100-150 g",
     "100 to 150 g",
@@ -141,6 +142,8 @@ describe("two things that stay two", () => {
     ["2 to 1", ["2", "1"]],
     ["5-3", ["5", "3"]],
     ["12 x 45", ["12", "45"]],
+    ["1 200 g", ["1", "200 g"]],
+    ["24 x 4 cm", ["24", "4 cm"]],
     ["105 whites 135 almond", ["105", "135"]],
     ["30 min rest, 15 min bake", ["30 min", "15 min"]],
     ["1 lb butter 4 oz sugar", ["1 lb", "4 oz"]],

@@ -129,3 +129,21 @@ it("gives one thing to one amount when each has its own", () => {
   expect(bound("48 macarons with 300 g ganache")).toEqual(["48 of macarons", "300 g of ganache"]);
   expect(bound("24 macarons of 4 cm")).toEqual(["24 of macarons", "4 cm of nothing"]);
 });
+
+it("gives a weight said for each to every one of them", () => {
+  expect(bound("100 g each of dark chocolate and cream")).toEqual(["100 g of dark chocolate", "100 g of cream"]);
+  expect(bound("100 g each whites, almond flour and sugar")).toEqual([
+    "100 g of whites",
+    "100 g of almond flour",
+    "100 g of sugar",
+  ]);
+  expect(bound("dark chocolate and cream, 200 g each")).toEqual(["200 g of dark chocolate", "200 g of cream"]);
+  expect(bound("2 cups each of sugar and almond flour")).toEqual(["2 cup of sugar", "2 cup of almond flour"]);
+  expect(bound("split it in bowls of 200 g each")).toHaveLength(1);
+  expect(bound("24 macarons, 12 min each")).toEqual(["24 of macarons", "12 min of nothing"]);
+});
+
+it("counts macarons past their size", () => {
+  for (const said of ["24 38 mm macarons", "24 x 4 cm macarons", "24 macarons of 4 cm", "24 big 5 cm macarons"])
+    expect(bound(said)[0], said).toBe("24 of macarons");
+});

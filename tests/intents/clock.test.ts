@@ -44,11 +44,11 @@ const settled: readonly (readonly [Moment, ...string[]])[] = [
   [{ minute: at(12), half: "pm" }, "12 pm", "12:00 pm", "twelve pm"],
   [{ minute: at(0, 30), half: "am" }, "12:30 am"],
   [{ minute: at(12, 30), half: "pm" }, "12:30 pm", "half past twelve pm"],
-  [{ minute: at(12), half: "24" }, "noon", "midday"],
+  [{ minute: at(12), half: "24" }, "noon", "midday", "12 noon", "twelve noon"],
   [{ minute: at(15), half: "24" }, "15:00"],
   [{ minute: at(18, 45), half: "24" }, "18:45", "18:45:00"],
   [{ minute: at(7), half: "24" }, "07:00"],
-  [{ minute: at(24), half: "24" }, "midnight"],
+  [{ minute: at(24), half: "24" }, "midnight", "12 midnight"],
 ];
 
 describe.each(settled.map(([moment, ...ways]) => ({ moment, ways })))("$moment", ({ moment, ways }) => {
@@ -66,6 +66,9 @@ const open: readonly (readonly [number, ...string[]])[] = [
   [at(3, 50), "at ten to four", "at 10 to 4", "by ten to four", "at 3:50"],
   [at(7), "at 7", "at seven", "by 7", "by seven o'clock", "at 7 o'clock", "at 7 o clock"],
   [at(12), "at 12", "at 12 o'clock"],
+  [at(8, 30), "at half eight", "by half past eight", "at 8:30"],
+  [at(9, 5), "at nine oh five", "at 9:05"],
+  [at(12, 45), "at twelve forty five", "at 12:45"],
 ];
 
 describe.each(open.map(([minute, ...ways]) => ({ minute, ways })))(
@@ -113,6 +116,9 @@ describe("no time of day", () => {
     "10 to 15 min",
     "from 3 to 5 %",
     "rated 8 out of 10",
+    "from 9 to 11 macarons",
+    "by half 12 macarons",
+    "45.13.2026",
   ])('"%s"', (sentence) => {
     expect(whens(sentence)).toEqual([]);
   });

@@ -43,7 +43,7 @@ const said: readonly (readonly [Moment, ...string[]])[] = [
   [{ month: 12, day: 24 }, "december 24", "24 dec", "24th december", "the twenty fourth of december"],
   [{ day: 21 }, "the 21st", "on the 21st", "the twenty first"],
   [{ day: 9 }, "the 9th", "on the ninth"],
-  [{ year: 2026, month: 3, day: 20 }, "2026-03-20"],
+  [{ year: 2026, month: 3, day: 20 }, "2026-03-20", "20.3.2026", "20.03.2026", "on 20.3.26"],
   [{ year: 2026, month: 3, day: 20, minute: at(15), half: "24" }, "2026-03-20T15:00"],
   [
     { days: 1, minute: at(9), half: "am" },

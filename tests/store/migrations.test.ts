@@ -3,6 +3,7 @@ import { checkRecord } from "../../src/store/check.ts";
 import { type Migration, migrate, migrations } from "../../src/store/migrations.ts";
 import { emptyRecord, version } from "../../src/store/schema.ts";
 import { textOf } from "../../src/store/text.ts";
+import { sample } from "./sample.ts";
 
 const rename: Migration = { from: 1, up: ({ oven, ...rest }) => ({ ...rest, oven_c: oven }) };
 const toKelvin: Migration = { from: 2, up: (old) => ({ ...old, oven_k: Number(old.oven_c) + 273 }) };
@@ -58,7 +59,14 @@ describe("migrations", () => {
         .replace('"notes": []', '"pages": []'),
     );
     const step: Migration = { from: 0, up: ({ pages, ...rest }) => ({ ...rest, notes: pages }) };
-    expect(checkRecord(bytes, [step])).toEqual({ record: emptyRecord(), state: "sound", version: 0 });
+    expect(checkRecord(bytes, [step, ...migrations])).toEqual({ record: emptyRecord(), state: "sound", version: 0 });
     expect(checkRecord(bytes, []).state).toBe("damaged");
+  });
+
+  test("a record of version 1, from before planned days were kept, is read whole and sound", () => {
+    const { plans: _plans, last_ids, ...rest } = sample;
+    const { plans: _last, ...ids } = last_ids;
+    const found = checkRecord(Buffer.from(JSON.stringify({ ...rest, version: 1, last_ids: ids })));
+    expect(found).toEqual({ record: sample, state: "sound", version: 1 });
   });
 });

@@ -60,8 +60,13 @@ export interface Baker {
 /**
  * Starts a conversation.
  * @param now local moment at which the clock stands
+ * @param texts files that can be read, by their paths
  */
-export function baker({ now = standing, record = {} as Partial<RecordData> } = {}): Baker {
+export function baker({
+  now = standing,
+  record = {} as Partial<RecordData>,
+  texts = {} as Record<string, string>,
+} = {}): Baker {
   let now_ms = new Date(now).getTime();
   const memory = memoryStore(record, now_ms);
   const files: Baker["files"] = [];
@@ -72,6 +77,10 @@ export function baker({ now = standing, record = {} as Partial<RecordData> } = {
     async writeFile(name, text) {
       files.push({ name, text });
       return name;
+    },
+    async readFile(path) {
+      const text = texts[path];
+      return text === undefined ? { ok: false, why: `There is no ${path}.` } : { ok: true, text };
     },
   });
   const ask = async (line: string) => (await session.ask(line)).answers;

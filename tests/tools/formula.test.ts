@@ -1,8 +1,8 @@
 /** Recipes of the baker's own. Readings of lines are worked by hand. */
 import { describe, expect, test } from "vitest";
 import type { Formula } from "../../src/tools/contract/index.ts";
-import { kindOf } from "../../src/tools/formula/answer.ts";
 import { formula } from "../../src/tools/formula/formula.ts";
+import { kindOf } from "../../src/tools/formula/kind.ts";
 import { baker } from "../support/ask.ts";
 import { answer, value } from "../support/world.ts";
 
@@ -104,11 +104,11 @@ describe("saved in her words", () => {
     expect(said.cautions).toBeUndefined();
   });
 
-  test("a line that can't be read is named, never dropped", async () => {
+  test("a line without a weight, or that can't be read, is named, never dropped", async () => {
     const said = await baker().one(
-      "save recipe winter shells: 100 g whites, 120 g almond flour, a pinch of salt, 90 g sugar",
+      "save recipe winter shells: 100 g whites, 120 g almond flour, a pinch of salt, 90 g sugar, cornflour",
     );
-    expect(said.headline).toContain('not read: "a pinch of salt"');
+    expect(said.headline).toContain('not weighed: "a pinch of salt"; not read: "cornflour"');
     expect(said.cautions?.join(" ")).toContain("a pinch of salt");
   });
 

@@ -40,8 +40,10 @@ export function startTurns(around: TurnsAround): Turns {
     const blank = line.trim() === "";
     if (blank && !talking) return;
     const turn = await around.ask(line);
-    talking = !blank;
-    if (blank) around.startOver();
+    // A blank line that ends a list has an answer; one that ends a conversation has none.
+    const over = blank && turn.answers.length === 0;
+    talking = !over;
+    if (over) around.startOver();
     else around.show(turn);
     await around.after();
   }

@@ -48,6 +48,7 @@ export const inputs = z.strictObject({
   currency: z.optional(z.string()),
   labor_per_h: z.optional(money),
   market: z.optional(z.enum(["us", "eu"])),
+  house_formula: z.optional(z.string()),
 });
 
 export type BenchInputs = z.infer<typeof inputs>;

@@ -2,7 +2,7 @@
 import type { Bench, Figure } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
 
-export type SettingKey = Exclude<keyof Bench, "use_book">;
+export type SettingKey = Exclude<keyof Bench, "use_book" | "forgotten">;
 
 export interface Setting {
   key: SettingKey;
@@ -222,6 +222,13 @@ export const settings: readonly Setting[] = [
     unit: "an hour",
     say: (v) => `labor at ${plain(v)} an hour`,
     book: "no labor counted",
+  },
+  {
+    key: "house_formula",
+    name: "house recipe",
+    words: /house|<formula=/,
+    say: String,
+    book: "the book's house formula",
   },
   { key: "market", name: "market", words: /market|labels?|sell/, say: String, book: "labels for the US" },
 ];

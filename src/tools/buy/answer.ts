@@ -4,6 +4,7 @@ import { ratios } from "../../../data/rules/ganache.ts";
 import { batterLoss, fillingLoss, ringShare, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Item, Outcome, Stock, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
+import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { type Line, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
@@ -29,15 +30,25 @@ const toBuy = (need: Need) => need.grams - need.have;
 const eggMix = "33 g of white from an egg";
 
 /** @throws never: without a number of macarons it asks. */
-export function answerBuy(inputs: BuyInputs, world: World): Outcome {
+export function answerBuy(inputs: BuyInputs, given: World): Outcome {
   const macarons =
     inputs.macarons ?? (inputs.shells !== undefined ? Math.floor(inputs.shells / 2) : undefined);
   if (macarons === undefined) return asking("For how many macarons?", "macarons");
-  const size = sizing(inputs.diameter_mm, world.bench);
+  const size = sizing(inputs.diameter_mm, given.bench);
+  const lessons = learned(given, size.diameter_mm);
+  const spares = inputs.macarons === undefined ? [] : taughtTo(given.bench, lessons, ["spares"]);
+  const world = { ...given, bench: taughtBench(given.bench, spares) };
+  const figures = ownFigures(lessons);
+  const taught = [
+    ...[lessons.shell, lessons["batter loss"]],
+    ...(inputs.shells_only ? [] : [lessons.filling, lessons["filling loss"]]),
+    ...spares,
+  ].filter((lesson) => lesson !== undefined);
+  const odd = oddLines(taught, world.now_ms);
   const batter =
     inputs.macarons === undefined && inputs.shells !== undefined
-      ? batterForShells(inputs.shells, size.diameter_mm)
-      : batterFor(macarons, size.diameter_mm, world.bench);
+      ? batterForShells(inputs.shells, size.diameter_mm, figures)
+      : batterFor(macarons, size.diameter_mm, world.bench, figures);
   const saved =
     inputs.formula === undefined
       ? undefined
@@ -45,7 +56,7 @@ export function answerBuy(inputs: BuyInputs, world: World): Outcome {
   const shells = saved ? scaled(saved.lines, batter) : houseLines(batter);
   const mixes = inputs.shells_only ? [] : (inputs.fillings ?? (["buttercream", "ganache"] as const));
   const fillings = mixes.flatMap((mix) =>
-    fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(macarons, size.diameter_mm)),
+    fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(macarons, size.diameter_mm, figures)),
   );
   const needs = lessStock([...shells.map((line) => ({ ...line, part: "shells" })), ...fillings], world.stock);
   const buys = needs.filter((need) => toBuy(need) > 1e-9);
@@ -55,6 +66,7 @@ export function answerBuy(inputs: BuyInputs, world: World): Outcome {
     saved !== undefined ||
     needs.some((need) => need.have > 0) ||
     size.diameterFrom === "bench" ||
+    taught.length > 0 ||
     world.bench.spare_percent !== undefined;
   return {
     status: "answered",
@@ -66,7 +78,7 @@ export function answerBuy(inputs: BuyInputs, world: World): Outcome {
       ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : []),
     ],
     rule: {
-      text: `${saved ? saved.name : "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${batterLoss.value} % loss in; fillings with ${fillingLoss.value} % loss; less what is on the shelf`,
+      text: `${saved ? saved.name : "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${lessons.shell ? "your own" : `${plain(figures.batterLoss_percent ?? batterLoss.value)} %`} loss in; fillings with ${lessons.filling ? "your own" : `${plain(figures.fillingLoss_percent ?? fillingLoss.value)} %`} loss; less what is on the shelf${taught.map((lesson) => `; ${lessonText(lesson)}`).join("")}`,
       basis: own ? "your bench" : "from memory",
     },
     assumed: [
@@ -75,6 +87,7 @@ export function answerBuy(inputs: BuyInputs, world: World): Outcome {
       ...(whites > 0 ? [eggMix] : []),
       "flavor and color not counted",
     ],
+    ...(odd.length ? { cautions: odd } : {}),
     items: itemsOf(needs, list),
     working: [
       `batter ${plain(batter)} g`,
@@ -157,7 +170,15 @@ function figuresOf(buys: readonly Need[]): Figure[] {
   return [...out, ...totals];
 }
 
-interface Shopping extends Line {
+/** What is to be bought of these lines, less what is on the shelf, a line a thing in the shop. */
+export function shoppingFor(lines: readonly (Line & { part: string })[], stock: readonly Stock[]): Shopping[] {
+  return shoppingList(
+    lessStock(lines, stock).filter((need) => toBuy(need) > 1e-9),
+    stock,
+  );
+}
+
+export interface Shopping extends Line {
   packs?: number;
   pack_g?: number;
   price?: string;

@@ -91,6 +91,8 @@ export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas" | "
 export interface Outcome extends Omit<Answer, "tool"> {
   /** With `asking`: the input that is missing. */
   slot?: string;
+  /** A text file that has to be read first; src/cli reads it and calls again with its lines. */
+  wants?: { file: string };
   leaves?: Table;
   effects?: Effect[];
   /** How the change is named when it is taken back: "the 20 min timer". */

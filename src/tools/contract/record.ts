@@ -69,7 +69,10 @@ export const Formula = z.object({
   id,
   name: z.string(),
   kind: optionalText,
-  lines: z.array(z.object({ name: z.string(), grams: z.number() })),
+  /** Of a range, `grams` is what counts; its ends are kept beside it. */
+  lines: z.array(z.object({ name: z.string(), grams: z.number(), low_g: optionalNumber, high_g: optionalNumber })),
+  /** Lines without a weight, in the baker's own words: "a pinch of salt". */
+  unweighed: z.optional(z.array(z.string())),
 });
 
 /**
@@ -137,6 +140,8 @@ export const Bench = z.object({
   labor_per_h: optionalNumber,
   cup_ml: optionalNumber,
   market: z.optional(z.enum(["us", "eu"])),
+  /** The saved recipe that stands in for the book's shells, by its name. */
+  house_formula: optionalText,
   /** Figures that her batches teach are set aside; settings stay. */
   use_book: z.optional(z.boolean()),
   /** The last note that no longer teaches a topic, by its id: later ones teach again. */

@@ -4,6 +4,7 @@ import { asking } from "../lib/asking.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
+import { type Lesson, learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
 
@@ -36,10 +37,11 @@ export function currencyOf(inputs: CostInputs, world: World): string {
 /** Everything that costs; undefined when nothing was said of it, an outcome when something is missing. */
 export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
   const assumed: string[] = [];
-  const lines = recipeOf(inputs, world, assumed);
+  const taught: Lesson[] = [];
+  const lines = recipeOf(inputs, world, assumed, taught);
   const parts: Part[] = [];
   let currency = currencyOf(inputs, world);
-  let own = false;
+  let own = taught.length > 0;
   const missing: string[] = [];
   let asked = 0;
   let shelf = inputs.currency;
@@ -101,7 +103,12 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
 }
 
 /** The lines said, a saved formula's, or the house shells for a number of macarons. */
-function recipeOf(inputs: CostInputs, world: World, assumed: string[]): CostInputs["lines"] {
+function recipeOf(
+  inputs: CostInputs,
+  world: World,
+  assumed: string[],
+  taught: Lesson[],
+): CostInputs["lines"] {
   if (inputs.lines) return inputs.lines;
   const saved =
     inputs.formula &&
@@ -118,5 +125,11 @@ function recipeOf(inputs: CostInputs, world: World, assumed: string[]): CostInpu
   assumed.push(
     `house shells for ${plain(inputs.macarons)} macarons of ${plain(size.diameter_mm)} mm, without filling`,
   );
-  return houseLines(batterFor(inputs.macarons, size.diameter_mm, world.bench));
+  const lessons = learned(world, size.diameter_mm);
+  const spares = taughtTo(world.bench, lessons, ["spares"]);
+  const used = [lessons.shell, lessons["batter loss"], ...spares].filter((lesson) => lesson !== undefined);
+  taught.push(...used);
+  assumed.push(...used.map(lessonText), ...oddLines(used, world.now_ms));
+  const bench = taughtBench(world.bench, spares);
+  return houseLines(batterFor(inputs.macarons, size.diameter_mm, bench, ownFigures(lessons)));
 }

@@ -13,6 +13,7 @@ import {
   whatNext,
 } from "../day-plan/index.ts";
 import { clock, clockOfMinute, friendly, localIso } from "../lib/days.ts";
+import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
 import { capital, counted, listed, plain } from "../lib/show.ts";
 import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
 import type { Said } from "../lib/when.ts";
@@ -28,7 +29,9 @@ const asking = (question: string, slot: string): Outcome => ({
 });
 
 /** @throws never: what is missing, past or can't fit comes back as an outcome that says so. */
-export function answerDay(inputs: DayInputs, world: World): Outcome {
+export function answerDay(inputs: DayInputs, given: World): Outcome {
+  const taught = lessonsFor(inputs, given);
+  const world = { ...given, bench: taughtBench(given.bench, taught) };
   if (inputs.macarons === undefined && inputs.want && inputs.want !== "plan")
     return {
       status: "impossible",
@@ -47,8 +50,26 @@ export function answerDay(inputs: DayInputs, world: World): Outcome {
       headline: `${order.trays} trays are beyond a home kitchen; check the numbers.`,
     };
   const plan = planNow(inputs, order, standing);
-  if (!plan.fits) return cannot(plan, order, due.at_ms, world);
-  return shown(inputs, plan, order, due.at_ms, due.assumed, world);
+  if (!plan.fits) return withLessons(cannot(plan, order, due.at_ms, world), taught, world.now_ms);
+  return withLessons(shown(inputs, plan, order, due.at_ms, due.assumed, world), taught, world.now_ms);
+}
+
+/** Names the batches that the plan's lengths are from, and those that were left out. */
+function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number): Outcome {
+  const { rule, cautions = [] } = outcome;
+  if (!rule || taught.length === 0) return outcome;
+  const odd = oddLines(taught, now_ms);
+  return {
+    ...outcome,
+    rule: { ...rule, text: [rule.text, ...taught.map(lessonText)].join("; ") },
+    ...(cautions.length + odd.length ? { cautions: [...cautions, ...odd] } : {}),
+  };
+}
+
+/** What her batches teach of the lengths and spares, where her bench doesn't set them. */
+function lessonsFor(inputs: DayInputs, { bench, notes }: World): Lesson[] {
+  const lessons = learned({ bench, notes }, sizing(inputs.diameter_mm, bench).diameter_mm);
+  return taughtTo(bench, lessons, inputs.no_rest ? ["bake", "spares"] : ["bake", "rest", "spares"]);
 }
 
 /** More trays than this the solver doesn't take. */

@@ -2,8 +2,10 @@
 import { type DoseRow, doseRows, liquidTeaspoon_g } from "../../../data/rules/doses.ts";
 import { bases } from "../../../data/words/things.ts";
 import type { Bottle, Figure, Item, Outcome, Rule, World } from "../contract/index.ts";
+import { type BestDose, bestDose } from "../lib/best-dose.ts";
+import { friendlyDay } from "../lib/days.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
-import { capital, percent, plain, weight, weightRange } from "../lib/show.ts";
+import { capital, listed, percent, plain, weight, weightRange } from "../lib/show.ts";
 import { inBase } from "../lib/units.ts";
 import type { DoseInputs } from "./dose.ts";
 
@@ -102,8 +104,16 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
       headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`,
       cautions: [labelCaution],
     };
-  const [low, high] = said ?? own ?? range ?? [0, 0];
-  const rule: Rule =
+  const rated = bestDose({ taste: inputs.taste, row: row.id, base }, world);
+  // Her usual dose stands where she asks for it, never over the directions of her own bottle.
+  const usual = inputs.usual && !said && !own ? rated?.usual : undefined;
+  const [low, high] = said ?? own ?? (usual && ([usual.percent, usual.percent] as const)) ?? range ?? [0, 0];
+  const rule: Rule = usual
+    ? {
+        text: `${percent(low)} of the ${base}'s weight, your usual: your last ${usual.batches.length} batches rated ${listed(usual.batches.map((each) => plain(each.rating)))}`,
+        basis: "your bench",
+      }
+    :
     own && !said
       ? {
           text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`,
@@ -124,9 +134,16 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
       : column === "any"
         ? ["the filling is a buttercream"]
         : []),
+    ...(inputs.usual && !usual && !said
+      ? [own ? "your bottle's directions, before your usual dose" : "the table's range: no two liked batches agree on a dose yet"]
+      : []),
   ];
-  const cautions = [...(row.caution ? [row.caution] : []), ...(isColor ? [] : []), labelCaution];
-  return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, world) };
+  const beyond =
+    usual && range && (usual.percent < range[0] || usual.percent > range[1])
+      ? [`The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`]
+      : [];
+  const cautions = [...beyond, ...(row.caution ? [row.caution] : []), ...(isColor ? [] : []), labelCaution];
+  return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
 }
 
 /** How figures name it: "flavor" for a concentrated one, else the thing's own name. */
@@ -313,10 +330,10 @@ function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | und
 }
 
 /** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
-function pastNotes(inputs: DoseInputs, world: World): Item[] {
+function pastNotes(inputs: DoseInputs, rated: BestDose | undefined, world: World): Item[] {
   if (!inputs.taste) return [];
-  return world.notes
-    .filter((note) => note.flavors.includes(inputs.taste ?? "") && note.doses?.length)
+  const last = world.notes
+    .filter((note) => !note.ignored && note.flavors.includes(inputs.taste ?? "") && note.doses?.length)
     .slice(-1)
     .map((note) => ({
       date: note.date,
@@ -324,6 +341,18 @@ function pastNotes(inputs: DoseInputs, world: World): Item[] {
       text: note.text,
       ...(note.rating !== undefined ? { rating: note.rating } : {}),
     }));
+  if (!rated) return last;
+  const { best, usual } = rated;
+  const day = friendlyDay(best.note.date, world.now_ms);
+  return [
+    ...last,
+    {
+      best: `${percent(best.percent)} ${inputs.taste}, rated ${plain(best.rating)} out of 10, ${day}`,
+      ...(usual && !inputs.usual
+        ? { your_bench: `${percent(usual.percent)} is your usual, in ${usual.batches.length} liked batches` }
+        : {}),
+    },
+  ];
 }
 
 export { weight };

@@ -28,6 +28,8 @@ export const inputs = z.strictObject({
   percent: z.optional(share_percent),
   percent_high: z.optional(share_percent),
   of_finished: z.optional(z.boolean()),
+  /** She asks for her own usual dose, not for the table's range. */
+  usual: z.optional(z.boolean()),
   want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
   /** She asks how much base the flavor is enough for: a base said before isn't meant. */
   asks_base: z.optional(z.boolean()),
@@ -153,7 +155,7 @@ export const dose = tool<DoseInputs>({
   rivals: [
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
-    ["percent", "percent_high"],
+    ["percent", "percent_high", "usual"],
     ["base_g", "parts"],
     ["unweighable", "flavor_g"],
     ["unweighable", "base_g"],

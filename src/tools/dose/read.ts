@@ -135,7 +135,8 @@ const families = [
   ["fruit powder", "tea powder", "coffee powder", "cocoa powder", "powder", "other powder"],
 ];
 
-function nameOf(target: Thing, reading: Reading): Draft {
+/** The inputs that a flavor is named by: its row of the dose table, its taste, its own name. */
+export function nameOf(target: Pick<Thing, "id" | "taste" | "dose" | "ingredient" | "text">, reading: Reading): Draft {
   const dose = target.dose ?? usualRow(target);
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   const own = target.ingredient && target.dose ? target.ingredient : undefined;
@@ -148,7 +149,7 @@ function nameOf(target: Thing, reading: Reading): Draft {
   };
 }
 
-const usualRow = (thing: Thing): string =>
+const usualRow = (thing: Pick<Thing, "taste">): string =>
   spirits.has(thing.taste ?? "") ? "spirit" : teas.has(thing.taste ?? "") ? "tea powder" : "flavor";
 const spirits = new Set([
   "rum",

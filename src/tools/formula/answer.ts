@@ -2,8 +2,12 @@
 import type { Effect, Formula, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { listed, plain, weight } from "../lib/show.ts";
+import { cautionsFor, collect, left, wanted } from "./collect.ts";
+import { house } from "./house.ts";
+import { kindOf } from "./kind.ts";
 import type { FormulaInputs } from "./formula.ts";
 
+const isHouse = (name: string, world: World) => world.bench.house_formula?.toLowerCase() === name.toLowerCase();
 const named = (world: World, name: string | undefined): Formula | undefined =>
   world.formulas.findLast((each) => each.name.toLowerCase() === name?.toLowerCase());
 const own = { text: "your own recipe, as you saved it", basis: "your bench" as const };
@@ -21,6 +25,9 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
       return rename(inputs, world);
     case "forget":
       return forget(inputs, world);
+    case "house":
+    case "book house":
+      return house(inputs, world);
     case "show":
       return inputs.name ? show(inputs.name, world) : list(world);
     default:
@@ -42,47 +49,26 @@ const leaves = (lines: Formula["lines"]) => ({
   },
 });
 
-/** What a recipe makes, by its lines: shells, a ganache, a buttercream; else nothing is said. */
-export function kindOf(lines: readonly { name: string }[]): string | undefined {
-  const has = (...names: string[]) => names.some((name) => lines.some((each) => each.name === name));
-  if (
-    has("almond flour", "hazelnuts", "pistachios") &&
-    has("whites", "pasteurised whites", "egg white powder")
-  )
-    return "shells";
-  if (lines.some((each) => each.name.endsWith("chocolate")) && has("cream", "light cream", "milk", "butter"))
-    return "ganache";
-  if (
-    has("butter", "salted butter") &&
-    (has("whites", "pasteurised whites") || (has("powdered sugar") && !has("egg", "egg yolk", "flour")))
-  )
-    return "buttercream";
-  return undefined;
-}
-
 /** A recipe of that name already there is replaced, and the answer says so. */
-function save({ name, lines, unread = [], taken = [] }: FormulaInputs, world: World): Outcome {
+function save(inputs: FormulaInputs, world: World): Outcome {
+  const { name, lines, unread = [], unweighed = [], doubts = [], taken = [] } = inputs;
+  if (inputs.file) return wanted(inputs.file);
   if (!name) return asking("What shall I call it?", "name");
+  if (inputs.collecting || inputs.cancelled) return collect(inputs, named(world, name), world);
   if (!lines?.length) return asking(`What is in ${name}? Each ingredient with its weight, please.`, "lines");
   const known = named(world, name);
   const kind = kindOf(lines);
-  const entry = { name, ...(kind ? { kind } : {}), lines };
+  const entry = { name, ...(kind ? { kind } : {}), lines, ...(unweighed.length ? { unweighed } : {}) };
   const effect: Effect = known
-    ? { do: "change", list: "formulas", id: known.id, patch: entry }
+    ? { do: "change", list: "formulas", id: known.id, patch: { ...entry, unweighed: unweighed.length ? unweighed : null } }
     : { do: "add", list: "formulas", entry };
   return {
     status: "answered",
-    headline: `Saved ${name}: ${textOf(lines, world)}${unread.length ? `; not read: ${listed(unread.map((each) => `"${each}"`))}` : ""}${known ? "; it replaces what was saved before" : ""}`,
+    headline: `Saved ${name}: ${textOf(lines, world)}${left("not weighed", unweighed)}${left("not read", unread)}${known && !inputs.started ? "; it replaces what was saved before" : ""}`,
     figures: figures(lines),
     rule: own,
     ...(taken.length ? { assumed: taken } : {}),
-    ...(unread.length
-      ? {
-          cautions: [
-            `${listed(unread.map((each) => `"${each}"`))} ${unread.length === 1 ? "is" : "are"} not in the recipe: say ${unread.length === 1 ? "it" : "them"} again with a weight.`,
-          ],
-        }
-      : {}),
+    ...cautionsFor(unread, unweighed, doubts),
     effects: [effect],
     change: `the recipe ${name}`,
     leaves: leaves(lines),
@@ -99,7 +85,7 @@ function show(name: string, world: World): Outcome {
     };
   return {
     status: "answered",
-    headline: `${found.name}: ${textOf(found.lines, world)}`,
+    headline: `${found.name}: ${textOf(found.lines, world)}${left("not weighed", found.unweighed ?? [])}`,
     figures: figures(found.lines),
     rule: own,
     items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }],
@@ -130,7 +116,7 @@ function change({ name, lines }: FormulaInputs, world: World): Outcome {
   const known = (each: string) =>
     found.lines.find((line) => line.name === each) ??
     (each === "sugar" ? found.lines.find((line) => line.name === "granulated sugar") : undefined);
-  const renamed = lines.map((each) => ({ name: known(each.name)?.name ?? each.name, grams: each.grams }));
+  const renamed = lines.map((each) => ({ ...each, name: known(each.name)?.name ?? each.name }));
   const next = [
     ...found.lines.map((line) => renamed.find((each) => each.name === line.name) ?? line),
     ...renamed.filter((each) => !found.lines.some((line) => line.name === each.name)),
@@ -181,7 +167,10 @@ function rename({ name, new_name }: FormulaInputs, world: World): Outcome {
     status: "answered",
     headline: `${found.name} is now ${new_name}`,
     rule: own,
-    effects: [{ do: "change", list: "formulas", id: found.id, patch: { name: new_name } }],
+    effects: [
+      { do: "change", list: "formulas", id: found.id, patch: { name: new_name } },
+      ...(isHouse(found.name, world) ? [{ do: "set", setting: "house_formula", value: new_name } as const] : []),
+    ],
     change: `the name of ${new_name}`,
   };
 }
@@ -192,9 +181,12 @@ function forget({ name }: FormulaInputs, world: World): Outcome {
   if (!found) return { status: "impossible", headline: `There is no recipe called ${name} to forget.` };
   return {
     status: "answered",
-    headline: `Forgotten: ${found.name}`,
+    headline: `Forgotten: ${found.name}${isHouse(found.name, world) ? "; the book's house formula counts again" : ""}`,
     items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }],
-    effects: [{ do: "remove", list: "formulas", id: found.id }],
+    effects: [
+      { do: "remove", list: "formulas", id: found.id },
+      ...(isHouse(found.name, world) ? [{ do: "set", setting: "house_formula", value: null } as const] : []),
+    ],
     change: `forgetting ${found.name}`,
   };
 }

@@ -6,19 +6,37 @@ import { text, weight_g } from "../lib/inputs.ts";
 import { answerFormula } from "./answer.ts";
 import { readFormula } from "./read.ts";
 
-const line = z.object({ name: text, grams: weight_g });
+const line = z.object({
+  name: text,
+  grams: weight_g,
+  /** The ends of a range, of which `grams` is the middle. */
+  low_g: z.optional(weight_g),
+  high_g: z.optional(weight_g),
+});
 
 export const inputs = z.strictObject({
-  does: z.optional(z.enum(["save", "show", "list", "change", "drop line", "rename", "forget"])),
+  does: z.optional(z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"])),
   name: z.optional(text),
   new_name: z.optional(text),
   lines: z.optional(z.array(line)),
   /** Lines that couldn't be read, by their own words: named in the answer, never dropped. */
   unread: z.optional(z.array(z.string())),
+  /** Lines without a weight: "a pinch of salt". */
+  unweighed: z.optional(z.array(z.string())),
+  /** Two amounts of one line that don't agree. */
+  doubts: z.optional(z.array(z.string())),
   /** How a range, a cup or a number of whites was taken. */
   taken: z.optional(z.array(z.string())),
   /** A line that is taken out. */
   line: z.optional(text),
+  /** A text file that holds the recipe. */
+  file: z.optional(text),
+  /** Lines come one a turn until a blank line or "done"; how many of them are in the record already. */
+  collecting: z.optional(z.boolean()),
+  started: z.optional(z.boolean()),
+  /** What the last turn added, in its own words; "cancel" takes the recipe back. */
+  latest: z.optional(z.string()),
+  cancelled: z.optional(z.boolean()),
 });
 
 export type FormulaInputs = z.infer<typeof inputs>;
@@ -44,6 +62,17 @@ export const formula = tool<FormulaInputs>({
       "(?:{count=shells}|{base}) (?:are|is|take|takes|use|uses|have|has) .*{weight} {ingredient}.* (?:save|remember|keep|store) (?:that|it|this)",
       "^(?:my|our) (?:\\S+ )?{count=shells} (?:are|take|use|have) {weight} {ingredient}(?!.* (?:what|how|only|but|make|scale|times|need|want|save))",
       "take .. {ingredient} (?:out of|from) {formula}",
+      "^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) .* :$",
+      "(?:read|load|import|open|get|take|fetch) .*(?:recipe|formula)s? .*(?:from|in|out of|file) ",
+      "(?:read|load|import) .* (?:txt|file)",
+    ],
+    [
+      8,
+      "{formula} (?:as|is|for|to be) (?:my|the|our) (?:house|usual|standard|own|default) (?:recipe|formula|shells?|batter|one)?",
+      "(?:my|the|our) (?:house|usual|standard|default) (?:recipe|formula) (?:is|will be|should be|be|to|:) {formula}",
+      "(?:back to|use|go by) the book<?\\S* .*(?:house|shell|recipe|formula)",
+      "(?:forget|reset|drop|clear) (?:my|the|our) house (?:recipe|formula)",
+      "(?:what|which|whats) (?:is |recipe is )?(?:my|our) house (?:recipe|formula|shells)",
     ],
     [9, "(?:change|correct|fix|set|put) .. {ingredient} .. {formula}"],
     [
@@ -97,6 +126,8 @@ export const formula = tool<FormulaInputs>({
       inputs: { does: "save", name: "caramel" },
     },
     { say: "forget the recipe snowy shells", inputs: { does: "forget", name: "snowy shells" } },
+    { say: "recipe snowy shells:", inputs: { does: "save", name: "snowy shells", collecting: true } },
+    { say: "read recipe from shells.txt", inputs: { does: "save", file: "shells.txt" } },
   ],
   elsewhere: [
     { say: "recipe says 105 whites 135 almond but I only have 70 g whites", tool: "scale" },
@@ -104,7 +135,24 @@ export const formula = tool<FormulaInputs>({
     { say: "my mint bottle says half a percent, save that", tool: "shelf" },
     { say: "pantry: 50 g almond flour", tool: "shelf" },
   ],
-  rivals: [["does", "name", "new_name", "lines", "unread", "taken", "line"]],
+  rivals: [
+    [
+      "does",
+      "name",
+      "new_name",
+      "lines",
+      "unread",
+      "unweighed",
+      "doubts",
+      "taken",
+      "line",
+      "file",
+      "collecting",
+      "started",
+      "latest",
+      "cancelled",
+    ],
+  ],
   alone: true,
   read: readFormula,
   compute: answerFormula,

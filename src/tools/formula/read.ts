@@ -1,5 +1,5 @@
 /** Reads an order about a recipe: its name, its lines, and what couldn't be read of them. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Memory, Reading, RecipeRead } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import type { FormulaInputs } from "./formula.ts";
@@ -14,7 +14,11 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   );
   const before = memory.last?.tool === "formula" ? (memory.last.inputs as Draft) : undefined;
   if (memory.slot === "lines" && before?.name)
-    return { does: "save", name: before.name, ...linesFrom(reading, 0) };
+    return { does: "save", name: before.name, ...linesFrom(reading, 0, memory) };
+  const file = fileIn(reading.said);
+  if (file) return { does: "save", file, ...nameOfFile(reading.said) };
+  const housed = readHouse(reading, saved);
+  if (housed) return housed;
   if (memory.slot === "name" && before?.lines) return { ...before, name: cleaned(reading.text) };
   if (
     says(reading, /(?:^| )(?:forget|delete|remove|drop|lose|throw)(?: |$)/) &&
@@ -64,7 +68,8 @@ const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 function readSave(reading: Reading, memory: Memory, saved: string | undefined): Draft {
   const head = headOf(reading);
   const name = saved ?? nameIn(head.text);
-  const read = linesFrom(reading, head.end);
+  const read = linesFrom(reading, head.end, memory);
+  if (name && !read.lines && /:\s*$/.test(reading.text)) return { does: "save", name, collecting: true };
   if (read.lines) return { does: "save", ...(name ? { name } : {}), ...read };
   const table = memory.table.recipe;
   return {
@@ -130,15 +135,51 @@ function newName(text: string, saved: string): Draft {
 const talk =
   /^(?:(?:please|pls|save|remember|keep|store|note|it|that|this|them|thanks|thank you|cheers|for me|ok|okay|as|my|the|recipe|shells|house)\b\s*)+$/;
 
-function linesFrom(reading: Reading, from: number): Draft {
-  const { lines, unread: rest, taken } = readLines(reading, from);
-  const unread = rest.filter((each) => !talk.test(each));
-  if (lines.length === 0) return {};
+function linesFrom(reading: Reading, from: number, memory: Memory): Draft {
+  const read = memory.recipe?.(reading.text.slice(from, endOf(reading))) ?? plainly(reading, from);
+  const unread = read.unread.filter((each) => !talk.test(each.toLowerCase().replace(/[.!?]+$/, "")));
+  if (read.lines.length === 0) return {};
   return {
-    lines: merged(lines.map(({ name, grams }) => ({ name, grams }))),
+    lines: read.lines,
     ...(unread.length ? { unread } : {}),
-    ...(taken.length ? { taken } : {}),
+    ...(read.unweighed.length ? { unweighed: read.unweighed } : {}),
+    ...(read.doubts.length ? { doubts: read.doubts } : {}),
+    ...(read.taken.length ? { taken: read.taken } : {}),
   };
+}
+
+/** Where nothing reads text, the sentence's own finds have to do. */
+function plainly(reading: Reading, from: number): RecipeRead {
+  const { lines, unread, taken } = readLines(reading, from);
+  return { lines: merged(lines.map(({ name, grams }) => ({ name, grams }))), unread, unweighed: [], taken, doubts: [] };
+}
+
+/** The recipe ends where the next sentence begins, behind its last amount. */
+function endOf(reading: Reading): number {
+  const last = Math.max(0, ...reading.amounts.map((each) => each.at[1]));
+  const end = reading.text.slice(last).search(/[?!]|\.\s+(?=[a-z])(?!.*\d)/);
+  return end < 0 ? reading.text.length : last + end;
+}
+
+/** "read recipe from shells.txt", "load my recipe out of \"shells one.txt\"": the path as it was typed. */
+function fileIn(said: string): string | undefined {
+  const found =
+    /\b(?:read|load|import|open|get|take|fetch|save|add)\b.*?\b(?:from|in|out of|file)\s+(?:the |my )?(?:file |text file )?(?:"([^"]+)"|'([^']+)'|((?:~|\.{0,2})\/\S+|\S+\.[a-z]{2,4}\b))/i.exec(said);
+  return (found?.[1] ?? found?.[2] ?? found?.[3])?.replace(/[?!,;]+$/, "");
+}
+
+const nameOfFile = (said: string): Draft => {
+  const name = cleaned((/(?:\.[a-z]{2,4}|["'])\s+(?:as|and call it|called|named)\s+(.+)$/i.exec(said)?.[1] ?? "").toLowerCase());
+  return name ? { name } : {};
+};
+
+/** "use snowy shells as my house recipe", "back to the book's recipe", "what is my house recipe". */
+function readHouse(reading: Reading, saved: string | undefined): Draft | undefined {
+  if (!says(reading, /(?:^| )(?:house|usual|standard|default|book\S*)(?: |$|<)/)) return undefined;
+  if (says(reading, /(?:back to|use|go by|follow) the books?(?: |$|<)|(?:forget|reset|drop|clear) (?:my|the|our) house/)) return { does: "book house" };
+  if (saved && says(reading, /(?:as|is|for|be|to|:) (?:my |the |our )?(?:house|usual|standard|own|default)|(?:my|the|our) (?:house|usual|standard|default) (?:recipe|formula) (?:is|will be|should be|be|to|:)/))
+    return { does: "house", name: saved };
+  return says(reading, /(?:what|which|whats|show) .*house/) ? { does: "house" } : undefined;
 }
 
 function changed(reading: Reading): Draft {

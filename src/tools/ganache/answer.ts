@@ -10,6 +10,7 @@ import {
 } from "../../../data/rules/ganache.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { listed, plain, weight } from "../lib/show.ts";
+import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { fillingFor, sizing } from "../lib/sizing.ts";
 import { answerComposition } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -64,11 +65,19 @@ function fromParts(inputs: GanacheInputs): GanacheInputs {
   };
 }
 
+/** The ratio's rule, and how much it was made for by her own batches. */
+const taughtRule = (rule: Rule, taught: readonly Lesson[]): Rule => ({
+  text: [rule.text, ...taught.map(lessonText)].join("; "),
+  basis: "your bench",
+});
+
 function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioRow, world: World): Outcome {
   const size = inputs.macarons === undefined ? undefined : sizing(undefined, world.bench);
+  const lessons = size ? learned(world, size.diameter_mm) : {};
+  const taught = [lessons.filling, lessons["filling loss"]].filter((lesson) => lesson !== undefined);
   const total_g =
     inputs.total_g ??
-    (size && inputs.macarons !== undefined ? fillingFor(inputs.macarons, size.diameter_mm) : undefined);
+    (size && inputs.macarons !== undefined ? fillingFor(inputs.macarons, size.diameter_mm, ownFigures(lessons)) : undefined);
   const given =
     inputs.chocolate_g !== undefined
       ? "chocolate"
@@ -102,14 +111,14 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
     status: "answered",
     headline: `${order.map(show).join(", ")}${withButter ? `; or set with butter: ${withButter.text}` : ""}`,
     figures: [...order.map(figure), figure(given), ...(withButter?.figures ?? [])],
-    rule: ruleOf(chocolate, use, row),
+    rule: given === "total" && taught.length ? taughtRule(ruleOf(chocolate, use, row), taught) : ruleOf(chocolate, use, row),
     assumed: [
       ...(inputs.use ? [] : [`for ${use}`]),
       ...(size
         ? [`${plain(inputs.macarons ?? 0)} macarons of ${plain(size.diameter_mm)} mm, filled with it alone`]
         : []),
     ],
-    cautions: [keepCold],
+    cautions: [keepCold, ...oddLines(taught, world.now_ms)],
     working: [`chocolate = ${plain(row.ratio)} × cream`, ...workingOf(given, grams, row.ratio, usual)],
     leaves: {
       mass: { grams: usual.total, thing: "ganache" },

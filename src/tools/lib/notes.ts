@@ -26,6 +26,8 @@ export function noteFigures(note: Partial<Note>): Figure[] {
     ["rest", note.rest_min, "min"],
     ["mature", note.mature_h === undefined ? undefined : note.mature_h * 60, "min"],
     ...(note.weights ?? []).map((each): [string, number, string] => [each.name, each.grams, "g"]),
+    ["batter left", note.batter_left_g, "g"],
+    ["filling left", note.filling_left_g, "g"],
     ...(note.doses ?? []).map((each): [string, number, string] => [
       `share ${each.flavor}`,
       each.percent,
@@ -51,6 +53,8 @@ export function readAs(note: Partial<Note>): string {
     ...bit(note.rest_min, (n) => `rested ${n} min`),
     ...bit(note.mature_h, (n) => `matured ${n} h`),
     ...(note.weights ?? []).map((each) => `${plain(each.grams)} g ${each.name}`),
+    ...bit(note.batter_left_g, (n) => `${n} g batter left`),
+    ...bit(note.filling_left_g, (n) => `${n} g filling left`),
     ...(note.doses ?? []).map((each) => `${plain(each.percent)} % ${each.flavor}`),
     ...(note.problems ?? []),
     ...(note.praise ?? []),

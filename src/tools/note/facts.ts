@@ -32,6 +32,9 @@ export const Facts = z.object({
   mature_h: number,
   batter_g: number,
   filling_g: number,
+  /** What stayed in bowl and bag of each. */
+  batter_left_g: number,
+  filling_left_g: number,
   weights: z.optional(z.array(z.object({ name: z.string(), grams: z.number() }))),
   doses: z.optional(z.array(z.object({ flavor: z.string(), percent: z.number() }))),
   /** Times in min of no named step, and numbers without a unit: a correction's neighbours settle them. */

@@ -1,7 +1,7 @@
 /** Weights and doses of a note: "200 g buttercream", "4 % lemon flavor", "8 g mint in 200 g ganache". */
 import { doseRows } from "../../../data/rules/doses.ts";
 import type { Thing } from "../contract/index.ts";
-import type { Piece } from "../lib/pieces.ts";
+import { isSign, type Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import type { Facts } from "./facts.ts";
 
@@ -17,8 +17,9 @@ export interface Weights {
 const bareWeighed = new Set(["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"]);
 
 export function weightsIn(some: readonly Piece[]): Weights {
-  const weighed = some.flatMap((each): { thing: Thing; grams: number }[] => {
+  const weighed = some.flatMap((each, at): { thing: Thing; grams: number }[] => {
     const amount = each.amount;
+    if (isLeft(some, at)) return [];
     if (!amount?.of || amount.value <= 0) return [];
     const isBare =
       amount.dim === "number" &&
@@ -37,12 +38,40 @@ export function weightsIn(some: readonly Piece[]): Weights {
       ...(weights.length ? { weights } : {}),
       ...(batter ? { batter_g: batter.grams } : {}),
       ...(fillings.length === 1 ? { filling_g: fillings[0]?.grams } : {}),
+      ...leftIn(some, batter !== undefined, fillings.length === 1),
     },
     flavors: weighed
       .filter(({ thing }) => isFlavor(thing))
       .map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
     ...(mixes.length === 1 ? { base_g: mixes[0]?.grams } : {}),
   };
+}
+
+/** "18 g left in the bowl", "20 g of batter left over": what stayed, not what was made. */
+function isLeft(some: readonly Piece[], at: number): boolean {
+  if (some[at]?.amount?.dim !== "weight") return false;
+  const before = some.slice(Math.max(0, at - 2), at);
+  if (before.some((each) => each.text === "leftover") && !before.some(isSign)) return true;
+  for (const each of some.slice(at + 1, at + 5)) {
+    if (isSign(each) || each.amount) return false;
+    if (stayed.has(each.text)) return true;
+  }
+  return false;
+}
+
+const stayed = new Set(["left", "leftover", "over", "remained", "remaining", "stayed", "stuck"]);
+
+/** Of which mix it was left: the one named beside it, else the only one that was weighed. */
+function leftIn(some: readonly Piece[], batter: boolean, filling: boolean): Partial<Facts> {
+  const found: Partial<Facts> = {};
+  some.forEach(({ amount }, at) => {
+    if (!amount || amount.value < 0 || !isLeft(some, at)) return;
+    const grams = inBase(amount.value, amount.unit);
+    const named = amount.of?.base ?? some.slice(at + 1, at + 4).find((each) => each.thing?.base)?.thing?.base;
+    if (named ? named === "batter" : batter && !filling) found.batter_left_g ??= grams;
+    else if (named ? named !== "meringue" : filling && !batter) found.filling_left_g ??= grams;
+  });
+  return found;
 }
 
 const isFlavor = (thing: Thing) =>

@@ -1,7 +1,16 @@
 /** One factor over all lines of a recipe: found from whatever was given, shown with what sets it. */
-import { houseFormula } from "../../../data/rules/shells.ts";
+import { houseFormula, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
+import {
+  type Lesson,
+  learned,
+  lessonText,
+  oddLines,
+  ownFigures,
+  taughtBench,
+  taughtTo,
+} from "../lib/learned.ts";
 import { listed, plain, weight } from "../lib/show.ts";
 import { batterForShells, shellsFor, sizing } from "../lib/sizing.ts";
 import type { ScaleInputs } from "./scale.ts";
@@ -25,6 +34,8 @@ interface Factor {
   assumed: string[];
   limiting?: string;
   left: Line[];
+  /** Figures of the baker's own batches that it rests on. */
+  taught?: Lesson[];
 }
 
 /** @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`. */
@@ -36,6 +47,7 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
   const lines = recipe.lines.map(({ name, grams }) => ({ name, grams: grams * found.factor }));
   const total = lines.reduce((sum, each) => sum + each.grams, 0);
   const scale = world.bench.scale_g;
+  const odd = oddLines(found.taught ?? [], world.now_ms);
   const first = said.asked
     ? [...lines].sort((a, b) => Number(b.name === said.asked) - Number(a.name === said.asked))
     : lines;
@@ -54,6 +66,7 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
       ...left,
     ],
     rule: ruleOf(recipe, found),
+    ...(odd.length ? { cautions: odd } : {}),
     assumed: [...(recipe.from === "house" ? ["the house formula"] : []), ...found.assumed],
     working: [
       `factor = ${found.why} = ${plain(found.factor, 4)}`,
@@ -77,13 +90,14 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
 }
 
 function ruleOf(recipe: Recipe, found: Factor): Rule {
-  const text = `one factor over all lines, ${found.why}`;
+  const taught = found.taught ?? [];
+  const text = [`one factor over all lines, ${found.why}`, ...taught.map(lessonText)].join("; ");
   if (recipe.from === "house")
     return {
       text: `house formula, whites 100 : almond flour 130 : powdered sugar 130 : granulated sugar 100; ${text}`,
-      basis: "common practice",
+      basis: taught.length ? "your bench" : "common practice",
     };
-  if (recipe.from === "said") return { text, basis: "arithmetic" };
+  if (recipe.from === "said") return { text, basis: taught.length ? "your bench" : "arithmetic" };
   return { text: `your "${recipe.from}"; ${text}`, basis: "your bench" };
 }
 
@@ -135,22 +149,7 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
   if (said.have?.length) return byStock(said.have, recipe, []);
   if (said.total_g !== undefined)
     return { factor: said.total_g / total, why: `${plain(said.total_g)} / ${plain(total)}`, ...none };
-  const shells =
-    said.shells ?? (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
-  if (shells !== undefined) {
-    const size = sizing(said.diameter_mm, world.bench);
-    const batter = batterForShells(shells, size.diameter_mm);
-    const assumed = [
-      ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
-      ...(said.shells === undefined ? ["10 % spare shells"] : []),
-    ];
-    return {
-      factor: batter / total,
-      why: `${plain(batter)} g batter for ${shells} shells / ${plain(total)}`,
-      assumed,
-      left: [],
-    };
-  }
+  if (said.shells !== undefined || said.macarons !== undefined) return byCount(said, total, world);
   if (recipe.from !== "said")
     return {
       factor: 1,
@@ -163,6 +162,29 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
     headline: "Scale it to what: a factor, a total weight, or what you have of one ingredient?",
     question: "Scale it to what: a factor, a total weight, or what you have of one ingredient?",
     slot: "factor",
+  };
+}
+
+/** Batter for so many shells or macarons, by the book or by what her batches take. */
+function byCount(said: ScaleInputs, total: number, world: World): Factor {
+  const size = sizing(said.diameter_mm, world.bench);
+  const lessons = learned(world, size.diameter_mm);
+  const spares = said.shells === undefined ? taughtTo(world.bench, lessons, ["spares"]) : [];
+  const bench = taughtBench(world.bench, spares);
+  const shells = said.shells ?? shellsFor(said.macarons ?? 1, bench);
+  const batter = batterForShells(shells, size.diameter_mm, ownFigures(lessons));
+  const { shell, "batter loss": loss } = lessons;
+  return {
+    factor: batter / total,
+    why: `${plain(batter)} g batter for ${shells} shells / ${plain(total)}`,
+    assumed: [
+      ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
+      ...(said.shells === undefined
+        ? [`${plain(bench.spare_percent ?? spareShells.value)} % spare shells`]
+        : []),
+    ],
+    left: [],
+    taught: [...(shell ? [shell] : []), ...(loss ? [loss] : []), ...spares],
   };
 }
 

@@ -2,11 +2,13 @@
 import { bakedShare, batterLoss, houseParts, shellBatter, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
+import { type Lessons, learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { counted, plain, weight } from "../lib/show.ts";
 import {
   batterForShells,
   eggsFor,
   houseLines,
+  type Own,
   type Sizing,
   shellsFor,
   shellsFrom,
@@ -17,8 +19,12 @@ import {
 import type { ShellsInputs } from "./shells.ts";
 
 /** @throws never: what is missing comes back as `asking`. */
-export function answerShells(said: ShellsInputs, world: World): Outcome {
-  const size = sizing(said.diameter_mm, world.bench);
+export function answerShells(said: ShellsInputs, given: World): Outcome {
+  const size: Measures = { ...sizing(said.diameter_mm, given.bench), lessons: {}, own: {}, set: given.bench };
+  size.lessons = learned(given, size.diameter_mm);
+  size.own = ownFigures(size.lessons);
+  // Spares that her batches teach stand where the bench sets none.
+  const world = { ...given, bench: taughtBench(given.bench, taughtTo(given.bench, size.lessons, ["spares"])) };
   const onTray = shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
@@ -39,8 +45,15 @@ export function answerShells(said: ShellsInputs, world: World): Outcome {
       question: "For how many macarons?",
       slot: "macarons",
     };
-  if (said.want === "baked") return baked(shellWeight(size.diameter_mm) * shells, shells, world, size);
+  if (said.want === "baked") return baked(shellWeight(size.diameter_mm, size.own) * shells, shells, world, size);
   return forOrder(shells, size, onTray, said, world);
+}
+
+/** The size with what her batches teach about it; `set` is the bench as she set it. */
+interface Measures extends Sizing {
+  lessons: Lessons;
+  own: Own;
+  set: World["bench"];
 }
 
 const whitesBatter = (said: ShellsInputs): number | undefined => {
@@ -63,9 +76,9 @@ function eggsAnswer(whites_g: number, world: World): Outcome {
   };
 }
 
-const isOwn = (size: Sizing) => size.diameterFrom === "bench";
+const isOwn = (size: Measures) => size.diameterFrom === "bench";
 
-function assumptions(size: Sizing, spares: boolean, world: World): string[] {
+function assumptions(size: Measures, spares: boolean, world: World): string[] {
   const { bench } = world;
   return [
     ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
@@ -73,19 +86,45 @@ function assumptions(size: Sizing, spares: boolean, world: World): string[] {
   ];
 }
 
-function shellRule(size: Sizing, world: World, tail: string, tray: boolean): Rule {
+/** The lessons that an answer rests on: of the batter, and of the spares where it takes some. */
+function lessonsOf({ lessons, set }: Measures, spares: boolean) {
+  const { shell, "batter loss": loss } = lessons;
+  return [
+    ...(shell ? [shell] : []),
+    ...(loss ? [loss] : []),
+    ...(spares ? taughtTo(set, lessons, ["spares"]) : []),
+  ];
+}
+
+function shellRule(size: Measures, world: World, tail: string, tray: boolean, spares = false): Rule {
+  const taught = lessonsOf(size, spares);
   const own =
     isOwn(size) ||
     (tray && (world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined)) ||
-    world.bench.spare_percent !== undefined;
+    size.set.spare_percent !== undefined ||
+    taught.length > 0;
+  const at = `${plain(size.diameter_mm)} mm${isOwn(size) ? ", your size" : ""}`;
+  const rest = taught.filter((lesson) => lesson.name !== "shell").map((lesson) => `; ${lessonText(lesson)}`);
+  const lost = size.own.batterLoss_percent === undefined ? `; ${batterLoss.value} % stays in bowl and bag` : "";
   return {
-    text: `${shellBatter.value} × d² g batter a shell, d in cm: ${plain(shellWeight(size.diameter_mm))} g at ${plain(size.diameter_mm)} mm${own && isOwn(size) ? ", your size" : ""}; ${batterLoss.value} % stays in bowl and bag${tail}`,
+    text: size.lessons.shell
+      ? `${lessonText(size.lessons.shell)}, at ${at}${rest.join("")}${tail}`
+      : `${shellBatter.value} × d² g batter a shell, d in cm: ${plain(shellWeight(size.diameter_mm))} g at ${at}${lost}${rest.join("")}${tail}`,
     basis: own ? "your bench" : shellBatter.basis,
   };
 }
 
-function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInputs, world: World): Outcome {
-  const batter = batterForShells(shells, size.diameter_mm);
+/** What of the batter made reaches the shells: 0.96 by the book. */
+const keptShare = (own: Own) => 1 - (own.batterLoss_percent ?? batterLoss.value) / 100;
+
+/** Batches that were left out, as cautions. */
+function oddOnes(size: Measures, world: World, spares: boolean): { cautions?: string[] } {
+  const lines = oddLines(lessonsOf(size, spares), world.now_ms);
+  return lines.length ? { cautions: lines } : {};
+}
+
+function forOrder(shells: number, size: Measures, onTray: number, said: ShellsInputs, world: World): Outcome {
+  const batter = batterForShells(shells, size.diameter_mm, size.own);
   const trays = onTray > 0 ? Math.ceil(shells / onTray) : undefined;
   const lines = houseLines(batter);
   const whites = lines.find((each) => each.name === "whites")?.grams ?? 0;
@@ -123,7 +162,9 @@ function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInpu
       world,
       first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "",
       true,
+      said.shells === undefined && said.trays === undefined,
     ),
+    ...oddOnes(size, world, said.shells === undefined && said.trays === undefined),
     assumed: [
       ...assumptions(size, said.shells === undefined && said.trays === undefined, world),
       ...(first === "whites" ? ["the house formula"] : []),
@@ -132,7 +173,9 @@ function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInpu
       ...(said.shells === undefined && said.trays === undefined
         ? [`shells = ceil(2 × ${plain(macarons)} × ${plain(100 + spare)} %) = ${shells}`]
         : []),
-      `batter = ${shells} × ${plain(shellWeight(size.diameter_mm), 4)} / 0.96 = ${plain(batter)} g`,
+      size.own.shell_g === undefined
+        ? `batter = ${shells} × ${plain(shellWeight(size.diameter_mm), 4)} / ${plain(keptShare(size.own), 4)} = ${plain(batter)} g`
+        : `batter = ${shells} × ${plain(size.own.shell_g, 4)} = ${plain(batter)} g`,
       ...(trays === undefined ? [] : [`trays = ceil(${shells} / ${onTray}) = ${trays}`]),
       `whites = ${plain(batter)} × 100 / ${houseParts} = ${plain(whites)} g = ${eggs} of 33 g`,
     ],
@@ -148,12 +191,12 @@ function forOrder(shells: number, size: Sizing, onTray: number, said: ShellsInpu
 
 function fromBatter(
   batter_g: number,
-  size: Sizing,
+  size: Measures,
   onTray: number,
   said: ShellsInputs,
   world: World,
 ): Outcome {
-  const shells = shellsFrom(batter_g, size.diameter_mm);
+  const shells = shellsFrom(batter_g, size.diameter_mm, size.own);
   const macarons = Math.floor(shells / 2);
   if (shells === 0)
     return {
@@ -177,20 +220,30 @@ function fromBatter(
       ...(trays === undefined ? [] : [{ name: "trays", value: trays, unit: "trays" }]),
       { name: "batter", value: batter_g, unit: "g" },
     ],
-    rule: shellRule(size, world, `; shells = floor(B × 0.96 / (0.53 d²))`, true),
+    rule: shellRule(
+      size,
+      world,
+      size.own.shell_g === undefined
+        ? `; shells = floor(B × ${plain(keptShare(size.own), 4)} / (0.53 d²))`
+        : "; shells = floor(B / batter a shell)",
+      true,
+    ),
+    ...oddOnes(size, world, false),
     assumed: [
       ...assumptions(size, false, world),
       ...(fromWhites ? [`the house formula, batter ${houseParts} per 100 of whites`] : []),
     ],
     working: [
-      `${plain(batter_g)} × 0.96 / ${plain(shellWeight(size.diameter_mm), 4)} = ${plain((batter_g * 0.96) / shellWeight(size.diameter_mm))}, cut off to ${shells} shells`,
+      size.own.shell_g === undefined
+        ? `${plain(batter_g)} × ${plain(keptShare(size.own), 4)} / ${plain(shellWeight(size.diameter_mm), 4)} = ${plain((batter_g * keptShare(size.own)) / shellWeight(size.diameter_mm))}, cut off to ${shells} shells`
+        : `${plain(batter_g)} / ${plain(size.own.shell_g, 4)} = ${plain(batter_g / size.own.shell_g)}, cut off to ${shells} shells`,
       `${shells} / 2, cut off to ${macarons} macarons`,
     ],
     leaves: { mass: { grams: batter_g, thing: "batter" }, macarons, shells, diameter_mm: size.diameter_mm },
   };
 }
 
-function trayAnswer(size: Sizing, onTray: number, world: World): Outcome {
+function trayAnswer(size: Measures, onTray: number, world: World): Outcome {
   const own = world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined;
   if (onTray === 0)
     return { status: "impossible", headline: `No ${plain(size.diameter_mm)} mm shell fits that tray.` };
@@ -216,30 +269,38 @@ function trayAnswer(size: Sizing, onTray: number, world: World): Outcome {
   };
 }
 
-function oneShell(size: Sizing, world: World): Outcome {
-  const grams = shellWeight(size.diameter_mm);
+function oneShell(size: Measures, world: World): Outcome {
+  const grams = shellWeight(size.diameter_mm, size.own);
+  const less = `less the ${plain(100 * (1 - keptShare(size.own)))} % that stays in bowl and bag`;
   return {
     status: "answered",
     headline: `${plain(grams)} g batter in one ${plain(size.diameter_mm)} mm shell`,
     figures: [{ name: "batter", value: grams, unit: "g" }],
-    rule: shellRule(size, world, "", false),
+    rule: shellRule(size, world, size.own.shell_g === undefined ? "" : `; ${less}`, false),
+    ...oddOnes(size, world, false),
     assumed: assumptions(size, false, world),
-    working: [`${shellBatter.value} × ${plain(size.diameter_mm / 10)}² = ${plain(grams, 4)} g`],
+    working: [
+      size.own.shell_g === undefined
+        ? `${shellBatter.value} × ${plain(size.diameter_mm / 10)}² = ${plain(grams, 4)} g`
+        : `${plain(size.own.shell_g, 4)} × ${plain(keptShare(size.own), 4)} = ${plain(grams, 4)} g`,
+    ],
     leaves: { diameter_mm: size.diameter_mm },
   };
 }
 
-function baked(raw_g: number, shells: number, world: World, size?: Sizing): Outcome {
+function baked(raw_g: number, shells: number, world: World, size?: Measures): Outcome {
   const grams = (raw_g * bakedShare.value) / 100;
   return {
     status: "answered",
     headline: `${weight(grams, world.bench.scale_g)} g baked`,
     figures: [{ name: "baked", value: grams, unit: "g" }],
-    rule: { text: `baked weight = 0.87 × batter weight`, basis: bakedShare.basis },
+    rule: size?.lessons.shell
+      ? { text: `${lessonText(size.lessons.shell)}; baked weight = 0.87 × batter weight`, basis: "your bench" }
+      : { text: `baked weight = 0.87 × batter weight`, basis: bakedShare.basis },
     assumed: size ? assumptions(size, false, world) : [],
     working: [
       ...(size
-        ? [`${shells} shells of ${plain(shellWeight(size.diameter_mm), 4)} g are ${plain(raw_g)} g piped`]
+        ? [`${shells} shells of ${plain(shellWeight(size.diameter_mm, size.own), 4)} g are ${plain(raw_g)} g piped`]
         : []),
       `${plain(raw_g)} × 0.87 = ${plain(grams)} g`,
     ],

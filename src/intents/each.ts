@@ -1,0 +1,62 @@
+/** "100 g each of dark chocolate and cream", "whites and sugar, 100 g each": the weight belongs to every one of them. */
+import type { Item } from "./scan.ts";
+
+/** The items with the weight said again before each thing that it is meant for. */
+export function spreadEach(items: readonly Item[]): Item[] {
+  for (let i = 0; i < items.length; i++) {
+    const amount = items[i];
+    if (amount?.is !== "amount" || !["weight", "volume"].includes(amount.amount.dim) || !isWord(items[i + 1], "each"))
+      continue;
+    const start = isWord(items[i + 2], "of") ? i + 3 : i + 2;
+    const behind = listFrom(items, start);
+    if (behind.things.length > 1)
+      return [...items.slice(0, i), ...repeated(amount, behind.things), ...spreadEach(items.slice(behind.next))];
+    const before = listBefore(items, i);
+    if (before.things.length > 1)
+      return [...items.slice(0, before.from), ...repeated(amount, before.things), ...spreadEach(items.slice(i + 2))];
+  }
+  return [...items];
+}
+
+type Amounts = Item & { is: "amount" };
+
+const repeated = (amount: Amounts, things: readonly Item[]): Item[] =>
+  things.flatMap((thing, at): Item[] => {
+    const again: Item = { is: "amount", amount: { ...amount.amount } };
+    return at === 0 ? [again, thing] : [{ is: "word", text: "and", at: placeOf(thing) }, again, thing];
+  });
+
+/** Things with "and" or a comma between them, from `at` on. */
+function listFrom(items: readonly Item[], at: number): { things: Item[]; next: number } {
+  const things: Item[] = [];
+  let next = at;
+  while (isStuff(items[next])) {
+    things.push(items[next] as Item);
+    next += 1;
+    const joint = isJoint(items[next]) ? (isJoint(items[next + 1]) ? 2 : 1) : 0;
+    if (joint === 0 || !isStuff(items[next + joint])) break;
+    next += joint;
+  }
+  return { things, next };
+}
+
+/** The same list ending before `end`, a comma or "at" between them allowed. */
+function listBefore(items: readonly Item[], end: number): { things: Item[]; from: number } {
+  let last = end - 1;
+  if (isJoint(items[last]) || isWord(items[last], "at")) last -= 1;
+  const things: Item[] = [];
+  let from = end;
+  while (isStuff(items[last])) {
+    things.unshift(items[last] as Item);
+    from = last;
+    if (!isJoint(items[last - 1])) break;
+    last -= isJoint(items[last - 2]) ? 3 : 2;
+  }
+  return { things, from };
+}
+
+const isWord = (item: Item | undefined, text: string) => item?.is === "word" && item.text === text;
+const isJoint = (item: Item | undefined) => isWord(item, "and") || (item?.is === "sign" && [",", "&"].includes(item.text));
+/** What is weighed into a bowl; tastes and counts aren't meant. */
+const isStuff = (item: Item | undefined) => item?.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate || item.thing.base);
+const placeOf = (item: Item) => (item.is === "thing" ? item.thing.at : ([0, 0] as const));
