@@ -48,3 +48,6 @@ export const stepTimes: readonly StepTime[] = [
     setting: { name: "mature_h", per: 60 },
   },
 ];
+
+/** Piped shells that stand for longer than this before they bake have dried through. */
+export const longestStand_min = { value: 180, basis: "from memory" as Basis };

@@ -276,6 +276,7 @@ export const counts: readonly WordRow[] = [
       "disks",
       "shels",
       "circles",
+      "rings",
       "rounds",
     ],
   },
@@ -303,7 +304,7 @@ export const counts: readonly WordRow[] = [
   },
   {
     id: "bowls",
-    words: [
+    words: ["colours", "colors", "shades", 
       "bowl",
       "bowls",
       "equal bowls",

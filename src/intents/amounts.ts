@@ -104,7 +104,7 @@ function halfBehind(tokens: readonly Token[], i: number): { value: number; next:
   const read = readNumber(tokens, i + 1);
   if (!read?.fraction || read.value >= 1) return undefined;
   // "a cup and half a stick": the half belongs to what comes behind it
-  return readUnit(tokens, read.next, 1) || ["a", "an", "of"].includes(text(tokens[read.next]))
+  return readUnit(tokens, read.next, 1) || ["a", "an"].includes(text(tokens[read.next]))
     ? undefined
     : read;
 }
@@ -220,9 +220,9 @@ const endsTime = new Set([
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
 function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   const { amount } = read;
-  if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || amount.fraction)
-    return read;
-  const at = text(tokens[read.next]) === "and" ? read.next + 1 : read.next;
+  const shared = amount.fraction && amount.dim !== "volume";
+  if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || shared) return read;
+  const at = ["and", "+", "plus"].includes(text(tokens[read.next])) ? read.next + 1 : read.next;
   const number = readNumber(tokens, at);
   if (!number) return read;
   if (
@@ -233,6 +233,11 @@ function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
     Number.isInteger(number.value) &&
     !readUnit(tokens, number.next, number.value)
   )
+    return made(amount.value * 60 + number.value, "min", "time", number.next);
+  // "an hour and ten": minutes, where nothing else follows that they could be
+  const loose = tokens[number.next];
+  const endsThere = !loose || loose.kind === "sign" || ["for", "on", "in", "please", "pls", "timer", "to", "till"].includes(loose.text);
+  if (amount.unit === "h" && at > read.next && number.spelt && number.value >= 5 && number.value < 60 && endsThere)
     return made(amount.value * 60 + number.value, "min", "time", number.next);
   const unit = readUnit(tokens, number.next, number.value);
   const pairs: Record<string, string[]> = {

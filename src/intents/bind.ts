@@ -85,11 +85,13 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
 /** In a run of things without words between them, the last that is a mix or a count owns: "200 g milk choc ganache". */
 function headOf(items: readonly Item[], at: number): Thing {
   let head = (items[at] as Item & { is: "thing" }).thing;
+  // "5 whites smbc": what it is made from, not what it is
+  if (/\bwhites$|^egg$/.test(head.ingredient ?? "")) return head;
   for (let next = at + 1; next < items.length; next++) {
     const item = items[next] as Item;
     if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text))
       continue;
-    if (item.is !== "thing") break;
+    if (item.is !== "thing" || (item.thing.use && !item.thing.base)) break;
     if (item.thing.base || item.thing.count)
       head = item.thing.count === "bowls" && head.base ? head : item.thing;
     else if (!(head.color || head.taste || head.chocolate)) break;
@@ -111,15 +113,13 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
   return undefined;
 }
 
-/** "whites 100 almond 130 sugar 100": it starts with a thing, ends with an amount, and they alternate. */
+/** "whites 100 almond 130 sugar 100": from the first thing on they alternate and end with an amount. */
 function amountsComeLast(items: readonly Item[]): boolean {
-  const parts = items.filter(
-    (item) =>
-      (item.is === "amount" && needsOwner(item.amount)) ||
-      (item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate)),
-  );
-  const start = parts.findIndex((item) => item.is === "amount");
-  const run = parts.slice(Math.max(0, start - 1));
-  if (run.length < 4 || run[0]?.is !== "thing") return false;
-  return run.at(-1)?.is === "amount" && run.every((item, at) => (item.is === "thing") === (at % 2 === 0));
+  const isThing = (item: Item) => item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate);
+  const first = items.findIndex(isThing);
+  const before = items.slice(0, first).findLast((item) => item.is !== "word");
+  // "90 g whites 150 g almond flour, and I want 300 g": the first thing has its weight before it
+  if (first < 0 || (before?.is === "amount" && needsOwner(before.amount))) return false;
+  const run = items.slice(first).filter((item) => isThing(item) || (item.is === "amount" && needsOwner(item.amount)));
+  return run.length >= 4 && run.at(-1)?.is === "amount" && run.every((item, at) => isThing(item) === (at % 2 === 0));
 }

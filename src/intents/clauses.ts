@@ -19,9 +19,13 @@ import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart =
-  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|recipe \S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)/;
+  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|(?:\S*batch\S* |baking )?(?:diary|journal|logbook|entry)|tack on|remember this \S*batch\S*|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|recipe \S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)/;
 const orderInside =
   /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
+
+/** An order at the end that makes a note of all before it. */
+const noteEnd =
+  /(?:(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note|(?:note|log|record|jot) (?:it|that|this)(?: down)?|write (?:it|that|this) down|add that)(?: please| pls)?(?: [.!])*$/;
 
 /** A part, and whether it asks something by itself. */
 interface Cut {
@@ -37,7 +41,7 @@ const pantryOrder =
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   const items = withoutCourtesy(all, ear);
-  if (noteStart.test(ear.mask(items))) return splitNote(items, ear);
+  if (noteStart.test(ear.mask(items)) || noteEnd.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
   const cuts = cutSentences(items)
     .flatMap(pairedBases)

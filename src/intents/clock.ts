@@ -192,7 +192,8 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   if (joint === "to" && part === undefined && ["from", "since"].includes(lead)) return undefined;
   if (minutes === undefined || minutes >= 60 || !["past", "to", "after", "till", "of"].includes(joint))
     return undefined;
-  if (joint !== "past" && part !== 15 && !before.has(lead)) return undefined;
+  const roundMinutes = number?.spelt === true && minutes % 5 === 0 && ["for", "its", "is"].includes(lead);
+  if (joint !== "past" && part !== 15 && !before.has(lead) && !roundMinutes) return undefined;
   if (joint === "of") return undefined;
   const hour = readNumber(tokens, skip + 1);
   if (!hour || !Number.isInteger(hour.value) || hour.value < 1 || hour.value > 24) return undefined;

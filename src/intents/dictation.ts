@@ -24,13 +24,14 @@ export function dictated(said: string, state: State, { tools, reader }: Understa
     const known = Object.fromEntries(Object.keys(inputs).map((key) => [key, key === "name" ? "remembered" : "said"] as const));
     return { tool, inputs, known, reading: readingOf(said, text, items, mended, reader), trace: [note] };
   };
-  const { collecting: _collecting, latest: _latest, ...before } = state.pending.inputs;
-  const some = Array.isArray(before.lines) && before.lines.length > 0;
+  const { collecting: _collecting, latest: _latest, lines: saved, unweighed: _unweighed, ...before } = state.pending.inputs;
+  const some = before.started === true || (Array.isArray(saved) && saved.length > 0);
   if (cancel.test(said)) return step({ ...before, cancelled: true }, "the recipe is dropped");
   if (said === "" || done.test(said))
-    return step(some ? before : { ...before, cancelled: true }, "the recipe's end");
+    return step(some ? { ...before, started: true } : { ...before, cancelled: true }, "the recipe's end");
   if (other.test(said)) return undefined;
   const lines = linesIn(said, reader);
+  // lines are laid over those in the record, so that one that was undone stays out
   const added = joined(before as Partial<RecipeRead>, collected(lines));
   const inputs = { ...before, ...added, collecting: true, ...(some ? { started: true } : {}), latest: lines.map(told).join("; ") };
   return step(inputs, "a line of the recipe");

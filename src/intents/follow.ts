@@ -139,7 +139,7 @@ function follows(
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
-  const bonus = bare ? (leans.test(`${reading.mask} `) ? 5 : 3) : leaning ? 2 : 0;
+  const bonus = bare ? (leans.test(`${reading.mask} `) || reading.amounts.length === 0 ? 5 : 3) : leaning ? 2 : 0;
   if (own + bonus <= rival - 1e-9 && rival >= stands) return false;
   if (!bare && own + bonus < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {

@@ -80,7 +80,8 @@ function fractionAt(tokens: readonly Token[], i: number): readonly [number, numb
   const [up, slash, down] = [tokens[i], tokens[i + 1], tokens[i + 2]];
   if (up?.kind !== "number" || !sign(slash, "/") || down?.kind !== "number") return undefined;
   const pair = [up.value ?? 0, down.value ?? 0] as const;
-  return Number.isInteger(pair[0]) && Number.isInteger(pair[1]) && pair[1] > 0 && pair[1] <= 100
+  // "50/50" is two halves, not one
+  return Number.isInteger(pair[0]) && Number.isInteger(pair[1]) && pair[1] > 0 && pair[1] <= 100 && pair[0] !== pair[1]
     ? pair
     : undefined;
 }

@@ -25,7 +25,7 @@ export function earFor(tools: readonly Tool[]): Ear {
 
 /** A request opens with one of these. */
 const openers =
-  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |another (?:one|timer)|help|timer|\S*<step[^>]*> timer)/;
+  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|another one|help|timer|\S*<step[^>]*> timer)/;
 
 /** Verbs that are nouns too: "scale batteries died" orders nothing. */
 const looseVerb =
@@ -79,14 +79,23 @@ export const orders = (part: Part, ear: Ear): boolean =>
 const tailWords = ["it", "that", "this", "them", "those", "me", "enough", "do", "set", "down", "again"];
 
 /** "save that", "put it in the pantry", "time it", "is that alright": leans wholly on what stands before it. */
-export const isTail = (part: Part): boolean =>
+export const isTail = (part: Part): boolean => asksOnly(part) || leansBack(part);
+
+/** "what do i change", "what now", "help": a question with nothing in it of its own. */
+const asksOnly = (part: Part): boolean => {
+  if (part.some((item) => item.is !== "word" && item.is !== "sign")) return false;
+  const text = part.flatMap((item) => (item.is === "word" ? [item.text] : [])).join(" ");
+  return /^(?:(?:so|and|but|oh|please) )*(?:what (?:do|should|can|could) i (?:do|change|add|fix|try)|what now|why|whats wrong|what went wrong|how do i (?:fix|save|rescue|mend) (?:it|this|that|them)|help|any ideas?|what to do)(?: now| next| about it| please)?$/.test(text);
+};
+
+const leansBack = (part: Part): boolean =>
   part.length <= 8 &&
   !part.some(
     (item) =>
       item.is === "amount" ||
       item.is === "when" ||
       (item.is === "thing" && !item.thing.step && !item.thing.unit && !item.thing.color) ||
-      (item.is === "word" && ["why", "undo"].includes(item.text)),
+      (item.is === "word" && ["why", "undo", "timer", "timers", "alarm"].includes(item.text)),
   ) &&
   part.some((item) => item.is === "word" && tailWords.includes(item.text));
 
@@ -97,5 +106,5 @@ export const howAlone = (part: Part, ear: Ear): boolean =>
 /** "... and mint flavor for the whole of it", "... and filling for them too": more for what the first part makes. */
 export const forAllOfIt = (part: Part, ear: Ear): boolean =>
   part.some(
-    (item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base),
+    (item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
   ) && / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));

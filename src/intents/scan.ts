@@ -96,9 +96,16 @@ function isPronounOne(
 ): boolean {
   if (text(tokens[i]) !== "one" || amount.value !== 1 || amount.dim !== "number" || next !== i + 1)
     return false;
+  if (inRatio(tokens, i, -1) || inRatio(tokens, i, 1)) return false;
   const follows = phraseAt(tokens, next, lexicon);
   return !follows || ["the", "that", "this", "which", "other"].includes(text(tokens[i - 1]));
 }
+
+/** "two to one", "one to two": a number stands on the other side. */
+const inRatio = (tokens: readonly Token[], i: number, step: 1 | -1) =>
+  ["to", ":"].includes(text(tokens[i + step])) &&
+  (tokens[i + 2 * step]?.kind === "number" || /^(?:one|two|three|four|five|six)$/.test(text(tokens[i + 2 * step]))) &&
+  !["this", "that", "which", "other", "the"].includes(text(tokens[i - 1]));
 
 /** A unit with no number before it: "in grams", "how many teaspoons". Single letters only behind in, to, into. */
 function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: number } | undefined {
@@ -107,7 +114,9 @@ function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: nu
   if (token.text === "%" || token.text === "$" || token.text === "€" || token.text === "£")
     return { unit: token.text === "%" ? "%" : "", next: i + 1 };
   if (token.kind !== "word" && token.text !== "°") return undefined;
-  if (token.text.length === 1 && !["in", "to", "into", "as", "many", "much"].includes(lead)) return undefined;
+  // "1/4 cup honey g"
+  const closes = tokens[i + 1] === undefined && token.text === "g" && tokens.some((each) => ["cup", "cups", "tbsp", "tsp", "tablespoons", "tablespoon", "teaspoon", "teaspoons", "oz", "stick", "sticks"].includes(each.text));
+  if (token.text.length === 1 && !closes && !["in", "to", "into", "as", "many", "much"].includes(lead)) return undefined;
   if (["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;
   const unit = readUnit(tokens, i, 100);
   if (unit) return unit;

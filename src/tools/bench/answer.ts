@@ -2,12 +2,17 @@
 import type { Effect, Outcome, World } from "../contract/index.ts";
 import { listed } from "../lib/show.ts";
 import type { BenchInputs } from "./bench.ts";
+import { bookInstead, forgetLearned, ownAgain, showLearned } from "./lessons.ts";
 import { type Setting, type SettingKey, saySetting, settingFigure, settings } from "./settings.ts";
 
 /** @throws never */
 export function answerBench(inputs: BenchInputs, world: World): Outcome {
   if (inputs.do === "show") return show(inputs.keys, world);
-  if (inputs.do === "reset") return reset(inputs.keys, world);
+  if (inputs.do === "learned") return showLearned(inputs.topics, world);
+  if (inputs.do === "forget") return forgetLearned(inputs.topics, world);
+  if (inputs.do === "own") return ownAgain(world);
+  if (inputs.do === "reset")
+    return (inputs.book ? bookInstead(world) : undefined) ?? reset(inputs.keys, world);
   if (inputs.metric_cup && inputs.cup_ml === undefined)
     return asking("How many ml does your cup hold: 240 or 250?", "cup_ml");
   if (inputs.off_c !== undefined && inputs.oven_offset_c === undefined)

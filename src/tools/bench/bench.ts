@@ -1,6 +1,7 @@
 /** How the baker's bench is set: oven, tray, size, scale, hours, money. Said once, it counts in every answer. */
 import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
+import { learnedTopics } from "../contract/record.ts";
 import { diameter_mm, money, time_min } from "../lib/inputs.ts";
 import { answerBench } from "./answer.ts";
 import { benchCues } from "./cues.ts";
@@ -12,7 +13,12 @@ const minutes = within(0, 10_080, "A step takes between nothing and a week.");
 const clock = within(0, 1440, "A day has 24 hours.");
 
 export const inputs = z.strictObject({
-  do: z.optional(z.enum(["set", "show", "reset"])),
+  /** "learned" lists what her batches teach, "forget" ends it, "own" goes back to it from the book. */
+  do: z.optional(z.enum(["set", "show", "reset", "learned", "forget", "own"])),
+  /** What of it: all where none is named. */
+  topics: z.optional(z.array(z.enum(learnedTopics))),
+  /** "use the book": not only a setting forgotten. */
+  book: z.optional(z.boolean()),
   /** Settings asked for or reset; all of them when none is named. */
   keys: z.optional(z.array(z.string())),
   /** "metric cups" without a size. */
@@ -68,6 +74,9 @@ export const bench = tool<BenchInputs>({
     { say: "set my currency to euros", inputs: { do: "set", currency: "EUR" } },
     { say: "how is my bench set", inputs: { do: "show" } },
     { say: "use the book", inputs: { do: "reset" } },
+    { say: "what have you learned", inputs: { do: "learned" } },
+    { say: "forget what you learned about the filling", inputs: { do: "forget", topics: ["filling"] } },
+    { say: "use my own figures again", inputs: { do: "own" } },
   ],
   elsewhere: [
     { say: "how many shells of 45 mm fit on one tray", tool: "shells" },
@@ -78,7 +87,7 @@ export const bench = tool<BenchInputs>({
     { say: "forget my recipe for porch shells", tool: "formula" },
   ],
   rivals: [
-    ["do", "keys"],
+    ["do", "keys", "topics", "book"],
     ["metric_cup", "cup_ml"],
     ["off_c", "oven_offset_c"],
   ],

@@ -1,5 +1,6 @@
 /** What sounds like a setting of the bench, and what only looks like one. */
 import { cues } from "../lib/cue.ts";
+import { lessonCues } from "./lessons-said.ts";
 
 const end = "(?: (?:please|pls|now|remember|thanks|,|[.!?]))*$";
 const mine = "(?:my|our|the)";
@@ -7,6 +8,7 @@ const habit = "(?:always|usually|normally|from now on|every time|by default)";
 const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)";
 
 export const benchCues = cues(
+  ...lessonCues,
   [
     4,
     `${mine} (?:\\S+ )?{count=trays} (?:has|have|holds?|does|do|takes?|fits?|is|are|makes?|got|only|can|will) .. (?:{number}|{length})`,
@@ -24,6 +26,8 @@ export const benchCues = cues(
     `{length} .. {length} .. (?:save|remember|keep)`,
     `{count=trays} .. {number} x {length} .. (?:save|remember|keep)`,
     `from now on .. {volume}`,
+    `i (?:use|have|bake on|work with|got) (?:an? )?{count=trays} (?:with|of|for|that has|has|takes|holds) {number}`,
+    `{count=trays} (?:with|of) {number} {count=shells}`,
     `(?:a_cup|my cup|cups?|1_cup)\\S* .. {volume} .. (?:remember|from now on|save)`,
     `from now on .. (?:{length}|{time}|{temperature}|{percent}|{unit}|{money})`,
     `(?:i|we) (?:get up|wake up|wake|go to bed|go to sleep|am up|am in bed|sleep|turn in|start work|stop work) .. {when}`,

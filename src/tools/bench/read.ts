@@ -3,6 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { counted } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
+import { readLessons } from "./lessons-said.ts";
 import { readHours, readMoney, readOven } from "./places.ts";
 import { settings } from "./settings.ts";
 
@@ -14,6 +15,8 @@ const shows = /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell
 
 export function readBench(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
+  const lesson = readLessons(mask);
+  if (lesson) return lesson;
   const before = memory.slot && memory.last?.tool === "bench" ? (memory.last.inputs as Draft) : undefined;
   if (before && memory.slot === "cup_ml") return cupOf(reading);
   if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined)
@@ -21,7 +24,10 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   const set = valuesIn(reading);
   if (resets.test(mask) && Object.keys(set).length === 0) {
     const keys = keysIn(mask);
-    return { do: "reset", ...(keys.length ? { keys } : {}) };
+    return {
+      do: "reset",
+      ...(keys.length ? { keys } : /(?:^| )books?(?: |$)/.test(mask) ? { book: true } : {}),
+    };
   }
   if (Object.keys(set).length > 0) return { do: "set", ...set };
   if (/metric/.test(mask) && /cup/.test(mask)) return { do: "set", metric_cup: true };

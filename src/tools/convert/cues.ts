@@ -23,6 +23,7 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  [8, `{percent} of {number}${end}`],
   // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
   [
     8,
@@ -54,7 +55,6 @@ export const convertCues = cues(
     `${value} ${op} ${value}${end}`,
     `${value} (?:divided|multiplied) by (?:${value}|{when})${end}`,
     `${ask} ${value} ${op} ${value}`,
-    `{percent} of {number}${end}`,
     `{fraction} of {number}${end}`,
     `(?:tip|tips|nozzle|nozzles) .. ${inches}${end}`,
   ],

@@ -1,10 +1,18 @@
 /** Adds up everything that costs: lines by their prices, packaging, labor. */
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
+import {
+  type Lesson,
+  learned,
+  lessonText,
+  oddLines,
+  ownFigures,
+  taughtBench,
+  taughtTo,
+} from "../lib/learned.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
-import { type Lesson, learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
 

@@ -9,6 +9,33 @@ import { readDay } from "./read.ts";
 /** A moment as said; held against the clock only when the day is worked out. */
 const when = z.looseObject({ text: z.optional(z.string()) });
 
+/** A flavor as the dose calculator takes it. */
+const flavor = z.object({
+  dose: z.optional(z.string()),
+  taste: z.optional(z.string()),
+  name: z.optional(z.string()),
+  bare: z.optional(z.boolean()),
+});
+
+const filling = z.object({
+  base: z.string(),
+  /** A jam's fruit. */
+  of: z.optional(z.string()),
+  flavor: z.optional(flavor),
+  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+  part: z.optional(z.enum(["ring", "center"])),
+  /** It fills so many of them, and nothing else does. */
+  macarons: z.optional(count("macarons")),
+});
+
+const shares = z.optional(z.array(z.object({ name: z.optional(z.string()), size: z.number() })));
+const colors = z.object({
+  percents: shares,
+  parts: shares,
+  rest: z.optional(z.string()),
+  assumed: z.optional(z.boolean()),
+});
+
 export const inputs = z.strictObject({
   macarons: z.optional(
     count("macarons").check(
@@ -18,11 +45,25 @@ export const inputs = z.strictObject({
   due: z.optional(when),
   diameter_mm: z.optional(diameter_mm),
   no_rest: z.optional(z.boolean()),
-  /** Fillings by name; without one it is a ganache and a buttercream. */
-  fillings: z.optional(z.array(z.string())),
-  /** The plan there is, with what it was made for: what has begun by now stays as it was. */
-  plan: z.optional(z.looseObject({})),
-  want: z.optional(z.enum(["plan", "timers", "calendar", "next", "late"])),
+  /** Fillings that were named; without one it is a ganache and a buttercream. */
+  fillings: z.optional(z.array(filling)),
+  /** A flavor that was named with no filling of its own: it goes into each that has none. */
+  flavor: z.optional(flavor),
+  /** Flavors of which nobody knows what they go into. */
+  unplaced: z.optional(z.array(z.string())),
+  /** The colors of the shells, in the shares that the split calculator takes. */
+  colors: z.optional(colors),
+  /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
+  plan: z.optional(z.number()),
+  want: z.optional(z.enum(["plan", "timers", "calendar", "next", "late", "done", "drop"])),
+  /** With `done`: the step that has just been finished. */
+  step: z.optional(
+    z.object({
+      kind: z.optional(z.string()),
+      tray: z.optional(z.number()),
+      filling: z.optional(z.string()),
+    }),
+  ),
   /** How far behind the plan the bench is. */
   late_min: z.optional(
     z
@@ -42,6 +83,13 @@ export const day = tool<DayInputs>({
   inputs,
   cues: cues(
     // "save it as" is a recipe's otherwise
+    [
+      7,
+      "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)})",
+      "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|piped<\\S+|{step=bake})(?: |$)",
+      "timers? for (?:it|them|that|this|everything|all of it)$",
+      "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
+    ],
     [7, "(?:save|put|give|make|write|send|export) .. calendar"],
     [
       5,
@@ -113,7 +161,7 @@ export const day = tool<DayInputs>({
     { say: "what did I bake last sunday", tool: "recall" },
     { say: "batter for 24 macarons", tool: "shells" },
   ],
-  rivals: [["want", "late_min"]],
+  rivals: [["want", "late_min", "step"], ["fillings", "unplaced"]],
   read: readDay,
   compute: answerDay,
 });

@@ -32,27 +32,31 @@ export function madeFor(inputs: DayInputs): Partial<DayInputs> {
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /**
- * Writes a plan into the record: into the one that was spoken of, or one that is the same and not begun; else as a
- * new one. Nothing is written where nothing has changed.
+ * Writes a plan into the record: into the one that was spoken of, or one for the same hour that isn't begun; else as a
+ * new one. Nothing is written where nothing has changed. `made_ms` tells it again.
  */
 export function keep(
   plan: DayPlan,
   fields: Pick<Plan, "made_for" | "macarons" | "trays" | "diameter_mm" | "flavors">,
   kept: Plan | undefined,
   world: World,
-): Effect[] {
+): { effects: Effect[]; made_ms: number } {
   const now = wallNow(world);
   const patch = { ...fields, start: plan.start, ready: plan.ready, steps: [...plan.steps] };
   const old =
     kept ??
     world.plans.findLast(
-      (each) => each.start > now && each.ready === plan.ready && each.macarons === fields.macarons,
+      (each) => each.start > now && each.ready === plan.ready,
     );
-  if (old && Object.entries(patch).every(([key, value]) => same(old[key as keyof Plan], value))) return [];
-  if (old) return [{ do: "change", list: "plans", id: old.id, patch }];
+  if (old && Object.entries(patch).every(([key, value]) => same(old[key as keyof Plan], value)))
+    return { effects: [], made_ms: old.made_ms };
+  if (old) return { effects: [{ do: "change", list: "plans", id: old.id, patch }], made_ms: old.made_ms };
   const stale = world.plans.filter((each) => each.ready < now - keptFor_days * 86_400);
-  return [
-    ...stale.map(({ id }): Effect => ({ do: "remove", list: "plans", id })),
-    { do: "add", list: "plans", entry: { made_ms: world.now_ms, ...patch } },
-  ];
+  return {
+    effects: [
+      ...stale.map(({ id }): Effect => ({ do: "remove", list: "plans", id })),
+      { do: "add", list: "plans", entry: { made_ms: world.now_ms, ...patch } },
+    ],
+    made_ms: world.now_ms,
+  };
 }

@@ -3,13 +3,15 @@ import type { Memory, Reading, When } from "../contract/index.ts";
 import { bareNumbers, diameter, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
+import { readDone } from "./done.ts";
+import { readDetails } from "./order.ts";
 
 type Draft = Partial<DayInputs>;
 
 export function readDay(reading: Reading, memory: Memory): Draft {
   const before = planBefore(memory);
   const want = readWant(reading);
-  const told = { ...readOrder(reading, memory), ...(want ?? {}) };
+  const told = want?.want === "done" ? want : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
   const due = mergedDue(reading, before);
   const plan = (memory.table.order as Draft | undefined)?.plan;
   return {
@@ -17,10 +19,16 @@ export function readDay(reading: Reading, memory: Memory): Draft {
     // a new hour asks for the plan again, not for another set of timers
     ...(!want && memory.follows && before?.want ? { want: "plan" } : {}),
     ...(due ? { due } : {}),
-    ...(plan && (want || memory.follows) ? { plan } : {}),
+    ...(plan && (want || memory.follows) && !isAnother(told, due) ? { plan } : {}),
     ...fromTable(told, memory),
   };
 }
+
+/** A number and a day of its own are another order, not another number for this one. */
+const isAnother = (told: Draft, due: Draft["due"]) =>
+  told.macarons !== undefined &&
+  due !== undefined &&
+  ["days", "weekday", "day", "month"].some((key) => (due as Record<string, unknown>)[key] !== undefined);
 
 /** The plan that is spoken of: the one of the turn before, or the last that was made. */
 function planBefore(memory: Memory): Draft | undefined {
@@ -32,6 +40,10 @@ function readWant(reading: Reading): Draft | undefined {
   if (says(reading, /calendar|(?:^| )ics(?: |$)|diary/)) return { want: "calendar" };
   if (says(reading, /timers?(?:<\S+)?(?: |$)/)) return { want: "timers" };
   if (says(reading, /(?:whats|what is|what comes|what do i do|and) next/)) return { want: "next" };
+  if (says(reading, /^(?:\S+ )?(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake)/))
+    return { want: "drop" };
+  const step = readDone(reading);
+  if (step) return { want: "done", step };
   const late = reading.amounts.find((each) => each.dim === "time");
   if (late && says(reading, /(?:late|behind|delay|running)/))
     return { want: "late", late_min: inBase(late.value, late.unit) };
@@ -42,19 +54,15 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   const counted = countedMacarons(reading);
   const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
   const bare =
-    counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows)
+    counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows || says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/))
       ? bareNumbers(reading)[0]?.value
       : undefined;
   const macarons = counted ?? bare;
   const size = diameter(reading);
-  const fillings = reading.things.flatMap((each) =>
-    each.base && !["filling", "batter", "meringue"].includes(each.base) ? [each.base] : [],
-  );
   const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
   return {
     ...(macarons !== undefined ? { macarons } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
-    ...(fillings.length > 0 ? { fillings: [...new Set(fillings)] } : {}),
     ...(noRest ? { no_rest: true } : {}),
   };
 }

@@ -1,22 +1,26 @@
 /** The plan that was made before and stands: a bake under way goes on from it, however late it has become. */
-import type { World } from "../contract/index.ts";
-import { type DayPlan, wallText } from "../day-plan/index.ts";
+import type { Plan, World } from "../contract/index.ts";
+import { type DayPlan, type DayStep, wallText } from "../day-plan/index.ts";
 import { localDay } from "../lib/days.ts";
 import { ahead, type Moment, type NoMoment, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
 
-/** A plan as it lies on the table, with the inputs it was made for. */
+/** A plan as it was kept, with the inputs it was made for. */
 export interface Standing extends DayPlan {
   made_for: Partial<DayInputs>;
+  trays: number;
 }
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a ?? null) === JSON.stringify(b ?? null);
 
 /** The plan that stands, unless another number, size or filling is wanted now: then it is made anew. */
-export function standingPlan(inputs: DayInputs): Standing | undefined {
-  const plan = inputs.plan as Standing | undefined;
-  const keys = ["macarons", "diameter_mm", "fillings"] as const;
-  return plan && keys.every((key) => same(plan.made_for[key], inputs[key])) ? plan : undefined;
+export function standingPlan(inputs: DayInputs, plan: Plan | undefined): Standing | undefined {
+  if (!plan) return undefined;
+  const { start, ready, steps, trays } = plan;
+  const made_for: Partial<DayInputs> = plan.made_for;
+  const keys = ["macarons", "diameter_mm", "fillings", "flavor"] as const;
+  if (!keys.every((key) => same(made_for[key], inputs[key]))) return undefined;
+  return { fits: true, start, ready, trays, steps: steps as DayStep[], made_for };
 }
 
 const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();

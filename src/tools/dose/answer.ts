@@ -51,7 +51,7 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
       ? backward(inputs, dose, world)
       : inputs.want === "mend" && (inputs.flavor_g !== undefined || inputs.percent === undefined)
         ? mend(inputs, dose, world)
-        : inputs.flavor_g !== undefined
+        : inputs.flavor_g !== undefined && inputs.want !== "flavor"
           ? check(inputs, dose, world)
           : forward(inputs, dose, world);
   const assumed = [
@@ -113,8 +113,7 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
         text: `${percent(low)} of the ${base}'s weight, your usual: your last ${usual.batches.length} batches rated ${listed(usual.batches.map((each) => plain(each.rating)))}`,
         basis: "your bench",
       }
-    :
-    own && !said
+    : own && !said
       ? {
           text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`,
           basis: "your bench",
@@ -135,12 +134,18 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
         ? ["the filling is a buttercream"]
         : []),
     ...(inputs.usual && !usual && !said
-      ? [own ? "your bottle's directions, before your usual dose" : "the table's range: no two liked batches agree on a dose yet"]
+      ? [
+          own
+            ? "your bottle's directions, before your usual dose"
+            : "the table's range: no two liked batches agree on a dose yet",
+        ]
       : []),
   ];
   const beyond =
     usual && range && (usual.percent < range[0] || usual.percent > range[1])
-      ? [`The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`]
+      ? [
+          `The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`,
+        ]
       : [];
   const cautions = [...beyond, ...(row.caution ? [row.caution] : []), ...(isColor ? [] : []), labelCaution];
   return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };

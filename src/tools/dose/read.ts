@@ -14,7 +14,7 @@ const isFlavor = (thing: Thing | undefined): thing is Thing =>
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading);
   if (pairs) return pairs;
-  const targets = flavorsAsked(reading);
+  const targets = flavorsAsked(reading).map((each) => colorKind(each, memory));
   const weights = weighed(reading).map((each) =>
     each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
       ? { ...each, thing: undefined }
@@ -22,7 +22,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   );
   const common = {
     ...readBase(reading, memory, weights, targets),
-    ...readShare(reading),
+    ...readShare(reading, memory),
     ...readWant(reading),
     ...readSpoon(reading),
   };
@@ -121,6 +121,12 @@ const dedupe = (things: Thing[]) =>
   things.filter(
     (each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at,
   );
+
+/** "the powder kind": of the color that was spoken of. */
+function colorKind(target: Thing, memory: Memory): Thing {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;
+  return target.dose === "powder" && before && / color$|^color$/.test(before) ? { ...target, dose: "powder color", id: "powder color" } : target;
+}
 
 /** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
 function sameAgain(target: Thing, memory: Memory): boolean {
@@ -332,7 +338,7 @@ function readLoose(
     before?.percent !== undefined &&
     found.percent === undefined &&
     bareNumbers(reading).length === 1 &&
-    says(reading, /(?:^| )at \S*<number/)
+    says(reading, /(?:^| )(?:at|to) \S*<number/)
       ? bareNumbers(reading)[0]?.value
       : undefined;
   if (at !== undefined) return { percent: at };
@@ -376,7 +382,9 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
   return undefined;
 }
 
-function readShare(reading: Reading): Draft {
+function readShare(reading: Reading, memory: Memory): Draft {
+  const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const checked = before?.base_g !== undefined && before.flavor_g !== undefined && !reading.amounts.some((each) => each.dim === "weight");
   const share = reading.amounts.find(
     (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
   );
@@ -385,6 +393,7 @@ function readShare(reading: Reading): Draft {
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     /\bfinished\b/.test(reading.text);
   return {
+    ...(checked ? { want: "flavor" as const } : {}),
     percent: share.value,
     ...(share.high !== undefined ? { percent_high: share.high } : {}),
     ...(finished ? { of_finished: true } : {}),
@@ -397,7 +406,7 @@ function readWant(reading: Reading): Draft {
       reading.text,
     );
   const more =
-    /(?:how much|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
+    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
       reading.text,
     );
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
@@ -409,7 +418,11 @@ function readWant(reading: Reading): Draft {
     )
   )
     return { want: "check" };
-  return {};
+  return /(?:^| )(?:my (?:usual|normal|best|own)|as (?:i )?(?:usual|always)|like (?:usual|always)|i (?:usually|normally|always))(?: |$)/.test(
+    reading.mask,
+  )
+    ? { usual: true }
+    : {};
 }
 
 function readSpoon(reading: Reading): Draft {

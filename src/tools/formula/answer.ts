@@ -1,10 +1,11 @@
 /** Keeps the baker's recipes. What couldn't be read of one is named, never dropped. */
 import type { Effect, Formula, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { listed, plain, weight } from "../lib/show.ts";
-import { cautionsFor, collect, left, wanted } from "./collect.ts";
+import { listed, plain } from "../lib/show.ts";
+import { cautionsFor, collect, finished, left, wanted } from "./collect.ts";
 import { house } from "./house.ts";
 import { kindOf } from "./kind.ts";
+import { figuresOf, leavesOf, textOf } from "./lines.ts";
 import type { FormulaInputs } from "./formula.ts";
 
 const isHouse = (name: string, world: World) => world.bench.house_formula?.toLowerCase() === name.toLowerCase();
@@ -35,25 +36,12 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
   }
 }
 
-const textOf = (lines: Formula["lines"], world: World) =>
-  lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ");
-const figures = (lines: Formula["lines"]) => [
-  ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
-  { name: "total", value: lines.reduce((sum, each) => sum + each.grams, 0), unit: "g" },
-];
-const leaves = (lines: Formula["lines"]) => ({
-  recipe: lines.map(({ name, grams }) => ({ name, grams })),
-  mass: {
-    grams: lines.reduce((sum, each) => sum + each.grams, 0),
-    thing: kindOf(lines) === "shells" ? "batter" : (kindOf(lines) ?? ""),
-  },
-});
-
 /** A recipe of that name already there is replaced, and the answer says so. */
 function save(inputs: FormulaInputs, world: World): Outcome {
   const { name, lines, unread = [], unweighed = [], doubts = [], taken = [] } = inputs;
   if (inputs.file) return wanted(inputs.file);
   if (!name) return asking("What shall I call it?", "name");
+  if (inputs.started && !inputs.collecting && !inputs.cancelled) return finished(inputs, named(world, name), world);
   if (inputs.collecting || inputs.cancelled) return collect(inputs, named(world, name), world);
   if (!lines?.length) return asking(`What is in ${name}? Each ingredient with its weight, please.`, "lines");
   const known = named(world, name);
@@ -65,13 +53,13 @@ function save(inputs: FormulaInputs, world: World): Outcome {
   return {
     status: "answered",
     headline: `Saved ${name}: ${textOf(lines, world)}${left("not weighed", unweighed)}${left("not read", unread)}${known && !inputs.started ? "; it replaces what was saved before" : ""}`,
-    figures: figures(lines),
+    figures: figuresOf(lines),
     rule: own,
     ...(taken.length ? { assumed: taken } : {}),
     ...cautionsFor(unread, unweighed, doubts),
     effects: [effect],
     change: `the recipe ${name}`,
-    leaves: leaves(lines),
+    leaves: leavesOf(lines),
   };
 }
 
@@ -86,10 +74,10 @@ function show(name: string, world: World): Outcome {
   return {
     status: "answered",
     headline: `${found.name}: ${textOf(found.lines, world)}${left("not weighed", found.unweighed ?? [])}`,
-    figures: figures(found.lines),
+    figures: figuresOf(found.lines),
     rule: own,
     items: [{ name: found.name, lines: found.lines.map((each) => `${each.name} ${plain(each.grams)} g`) }],
-    leaves: leaves(found.lines),
+    leaves: leavesOf(found.lines),
   };
 }
 
@@ -149,11 +137,11 @@ function edited(found: Formula, lines: Formula["lines"], headline: string, world
   return {
     status: "answered",
     headline: `${headline}. Now ${textOf(lines, world)}`,
-    figures: figures(lines),
+    figures: figuresOf(lines),
     rule: own,
     effects: [{ do: "change", list: "formulas", id: found.id, patch: { lines, ...(kind ? { kind } : {}) } }],
     change: `the change to ${found.name}`,
-    leaves: leaves(lines),
+    leaves: leavesOf(lines),
   };
 }
 

@@ -1,8 +1,9 @@
 /** A recipe that comes line by line, and one that stands in a file. What isn't weighed or read is named each time. */
 import type { Effect, Formula, Outcome, World } from "../contract/index.ts";
-import { listed, weight } from "../lib/show.ts";
+import { listed } from "../lib/show.ts";
 import type { FormulaInputs } from "./formula.ts";
 import { kindOf } from "./kind.ts";
+import { figuresOf, leavesOf, textOf } from "./lines.ts";
 
 const shown = 4;
 const quoted = (some: readonly string[]) => listed(some.map((each) => `"${each}"`));
@@ -38,9 +39,40 @@ export const wanted = (file: string): Outcome => ({
   wants: { file },
 });
 
+/** The list's end: what is in the record, and what isn't. */
+export function finished(inputs: FormulaInputs, known: Formula | undefined, world: World): Outcome {
+  const { name = "", unread = [], doubts = [], taken = [] } = inputs;
+  if (!known) return { status: "answered", headline: "Nothing was saved" };
+  const { lines, unweighed = [] } = known;
+  return {
+    status: "answered",
+    headline: `Saved ${name}: ${textOf(lines, world)}${left("not weighed", unweighed)}${left("not read", unread)}`,
+    figures: figuresOf(lines),
+    rule: { text: "your own recipe, as you saved it", basis: "your bench" },
+    ...(taken.length ? { assumed: taken } : {}),
+    ...cautionsFor(unread, unweighed, doubts),
+    leaves: leavesOf(lines),
+  };
+}
+
+/** Lines over those before; amounts of the same ingredient add up. */
+function laid(before: Formula["lines"], now: Formula["lines"]): Formula["lines"] {
+  const out = [...before];
+  for (const line of now) {
+    const at = out.findIndex((each) => each.name === line.name);
+    const old = out[at];
+    if (old) out[at] = { name: line.name, grams: old.grams + line.grams };
+    else out.push(line);
+  }
+  return out;
+}
+
 /** Each line is saved as it comes, so that nothing is lost when the list is broken off. */
 export function collect(inputs: FormulaInputs, known: Formula | undefined, world: World): Outcome {
-  const { name = "", lines = [], unweighed = [], started, latest, cancelled } = inputs;
+  const { name = "", started, latest, cancelled } = inputs;
+  const before = started ? (known?.lines ?? []) : [];
+  const lines = laid(before, inputs.lines ?? []);
+  const unweighed = [...(started ? (known?.unweighed ?? []) : []), ...(inputs.unweighed ?? [])];
   if (cancelled)
     return {
       status: "answered",
@@ -60,14 +92,14 @@ export function collect(inputs: FormulaInputs, known: Formula | undefined, world
     };
   const kind = kindOf(lines);
   const entry = { name, lines, ...(kind ? { kind } : {}), ...(unweighed.length ? { unweighed } : {}) };
+  const added = inputs.lines?.length || inputs.unweighed?.length;
   const effect: Effect = known
     ? { do: "change", list: "formulas", id: known.id, patch: { ...entry, kind: kind ?? null, unweighed: unweighed.length ? unweighed : null } }
     : { do: "add", list: "formulas", entry };
-  const soFar = lines.map((each) => `${each.name} ${weight(each.grams, world.bench.scale_g)} g`).join(", ");
   return {
     ...ask,
-    headline: `${latest ? `${latest}. ` : ""}${name} so far: ${soFar}. ${question}`,
-    effects: [effect],
+    headline: `${latest ? `${latest}. ` : ""}${name} so far: ${textOf(lines, world)}. ${question}`,
+    ...(added ? { effects: [effect] } : {}),
     change: started ? `a line of ${name}` : `the recipe ${name}`,
   };
 }

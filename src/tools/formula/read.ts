@@ -42,11 +42,12 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   const weighs = reading.amounts.some(
     (each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number",
   );
-  if (saved && weighs && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
+  const headed = /^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) \S[^:]*:/.test(reading.text);
+  if (saved && weighs && !headed && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
     return { does: "change", name: saved, ...changed(reading) };
   if (name && says(reading, /(?:remove|drop|take|leave) .*<ingredient.* (?:from|out)|without \S*<ingredient/))
     return { does: "drop line", name, ...lineOf(reading) };
-  if (weighs || says(reading, /(?:^| )(?:save|remember|store|keep|call)(?: |$)/))
+  if (weighs || headed || says(reading, /(?:^| )(?:save|remember|store|keep|call)(?: |$)/))
     return readSave(reading, memory, saved);
   return {
     does: "show",

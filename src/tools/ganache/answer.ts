@@ -9,8 +9,8 @@ import {
   whiteWithButter,
 } from "../../../data/rules/ganache.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
-import { listed, plain, weight } from "../lib/show.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
+import { listed, plain, weight } from "../lib/show.ts";
 import { fillingFor, sizing } from "../lib/sizing.ts";
 import { answerComposition } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -77,7 +77,9 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
   const taught = [lessons.filling, lessons["filling loss"]].filter((lesson) => lesson !== undefined);
   const total_g =
     inputs.total_g ??
-    (size && inputs.macarons !== undefined ? fillingFor(inputs.macarons, size.diameter_mm, ownFigures(lessons)) : undefined);
+    (size && inputs.macarons !== undefined
+      ? fillingFor(inputs.macarons, size.diameter_mm, ownFigures(lessons))
+      : undefined);
   const given =
     inputs.chocolate_g !== undefined
       ? "chocolate"
@@ -111,7 +113,10 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
     status: "answered",
     headline: `${order.map(show).join(", ")}${withButter ? `; or set with butter: ${withButter.text}` : ""}`,
     figures: [...order.map(figure), figure(given), ...(withButter?.figures ?? [])],
-    rule: given === "total" && taught.length ? taughtRule(ruleOf(chocolate, use, row), taught) : ruleOf(chocolate, use, row),
+    rule:
+      given === "total" && taught.length
+        ? taughtRule(ruleOf(chocolate, use, row), taught)
+        : ruleOf(chocolate, use, row),
     assumed: [
       ...(inputs.use ? [] : [`for ${use}`]),
       ...(size

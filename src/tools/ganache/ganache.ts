@@ -34,6 +34,12 @@ export const ganache = tool<GanacheInputs>({
   cues: cues(
     [
       7,
+      "(?:loosen|thicken|firm|soften|thin|stiffen) (?:it|this|that|them)",
+      "(?:estimate|whats|what is) .. aw(?: |$)",
+      "(?:^| )aw (?:of|for)",
+    ],
+    [
+      7,
       "(?:percentage|percent|share|much|proportion) (?:of )?(?:the )?(?:fat|water\\S*|sugar\\S*) .. {base=ganache}",
       "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. (?:{weight}|{number}) .. {ingredient}",
       "(?:{weight}|{number}) .. {ingredient=(cream|chocolate)} .. {symptom=(loose|stiff)_ganache}",

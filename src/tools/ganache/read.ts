@@ -69,19 +69,21 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
 }
 
 function readWant(reading: Reading): Draft {
+  const verb = says(reading, /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/) ? "stiff" : says(reading, /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/) ? "loose" : undefined;
   const fault = reading.things.find(
     (each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache",
   )?.symptom;
   if (
     says(
       reading,
-      /(?:^| )water\S* activity|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
+      /(?:^| )water\S* activity|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
     )
   )
     return { want: "composition" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
   if (!fault && says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/))
     return { want: "build" };
+  if (verb && !fault) return { want: "mend", fault: verb };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};
 }

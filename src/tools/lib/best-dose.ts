@@ -40,7 +40,7 @@ const formIn = (text: string) => forms.find(([words]) => words.test(text.toLower
 
 /** The mix that a text names, where it names one alone. */
 function mixIn(text: string): string | undefined {
-  const named = ["buttercream", "ganache", "batter"].filter((each) => text.toLowerCase().includes(each));
+  const named = ["buttercream", "ganache"].filter((each) => text.toLowerCase().includes(each));
   return named.length === 1 ? named[0] : undefined;
 }
 
@@ -60,7 +60,9 @@ export function bestDose(
         note.doses?.find((each) => each.flavor === taste) ??
         note.doses?.find((each) => isTaste(taste, each.flavor));
       const mix = mixIn(note.text);
-      const fits = formIn(note.text) === formIn(asked.row) && (mix === undefined || mix === asked.base || asked.base === "filling");
+      const fits =
+        formIn(note.text) === formIn(asked.row) &&
+        (mix === undefined || mix === asked.base || asked.base === "filling");
       return dose && fits && note.rating !== undefined
         ? [{ percent: dose.percent, rating: note.rating, note }]
         : [];

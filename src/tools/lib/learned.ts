@@ -232,9 +232,13 @@ export function lessonFigure({ name, what, unit }: Lesson, value: number): strin
   return `${plain(value, 1)} ${unit} ${what}`;
 }
 
+/** "your last 4 batches", "4 of your last 5 batches" where one is left out. */
+const whose = ({ used, odd }: Lesson) =>
+  `${odd.length ? `${used.length} of ` : ""}your last ${counted(used.length + odd.length, "batch", "batches")}`;
+
 /** "your last 4 batches: 7.1 g a shell". */
 export const lessonText = (lesson: Lesson): string =>
-  `your last ${counted(lesson.used.length, "batch", "batches")}: ${lessonFigure(lesson, lesson.value ?? 0)}${lesson.name === "shell" || lesson.name === "filling" ? ", what stays in bowl and bag in it" : ""}`;
+  `${whose(lesson)}: ${lessonFigure(lesson, lesson.value ?? 0)}${lesson.name === "shell" || lesson.name === "filling" ? ", what stays in bowl and bag in it" : ""}`;
 
 /** The batches that were left out, a line each: "left out: the batch of Fri 13 Mar, 12.8 g a shell". */
 export const oddLines = (lessons: readonly Lesson[], now_ms: number): string[] =>

@@ -31,6 +31,16 @@ export const note = tool<NoteInputs>({
   cues: cues(
     [
       9,
+      "^(?:(?:please|ok|and|so|hi) )*(?:\\S*batch\\S* |baking )?(?:diary|journal|logbook|entry)(?: |$)",
+      "^(?:(?:please|ok|and|also|oh) )*(?:tack|stick|pop|put) on :? ?",
+      "remember this {count=batches}",
+      "(?:write|type|put) up .. {count=batches}",
+      "(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note(?: [.!])*$",
+      "(?:note|log|record|jot) (?:it|that|this)(?: down)?(?: please| pls)?$",
+      "add that(?: to (?:it|the note|my note|my notes))?(?: please| pls)?$",
+    ],
+    [
+      9,
       "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?",
       "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)",
     ],

@@ -13,11 +13,13 @@ type Draft = Partial<NoteInputs>;
 const leads =
   "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
 const opens = new RegExp(
-  `^${leads}(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|(?:batch\\S* )?notes?|log|record|jot|write (?:this |that |it )?down)(?: |$)`,
+  `^${leads}(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:\\S*batch\\S* |baking )?(?:diary|journal|logbook|entry)|remember this|write up|type up|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|(?:batch\\S* )?notes?|log|record|jot|write (?:this |that |it )?down)(?: |$)`,
 );
 const closes =
-  /(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:note|log|book)/;
-const adds = new RegExp(`^${leads}(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)(?: |$)`);
+  /(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note(?: |$)|(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:note|log|book)/;
+const adds = new RegExp(
+  `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on)(?: |$)|add (?:that|this)(?: please| pls)?$`,
+);
 const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct))(?: |$)`,
 );

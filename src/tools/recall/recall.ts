@@ -50,6 +50,18 @@ export const recall = tool<RecallInputs>({
   inputs,
   cues: cues(
     [
+      5,
+      "(?:pull|bring|call|look) up .. (?:{taste}|{count=batches}|notes?)",
+      "{taste} notes?(?: now| then| again| please| pls)?$",
+      "^(?:the |my |and )*last (?:{taste} )?{count=batches}(?: [?])?$",
+      "(?:typical|usual|average|normal) .. for {taste}",
+      "(?:typical|usual|average) {step}",
+      "anything .. notes? .. (?:on|about|for)",
+      "how (?:did|was|were) .. {taste} .. (?:go|come|turn|do|work|fare)",
+      "what was it .. (?:bake|made|make|{step=bake})",
+      "(?:which|what) {count=batches} .. (?:went|came|got|had|were|was|turned)",
+    ],
+    [
       6,
       "(?:which|what) (?:of my |of the )?{count=batches}",
       "what (?:did|have) i (?:bake|baked|make|made|pipe|piped|do|note|noted|write|written|{step=bake})",

@@ -31,6 +31,8 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     ...(formula ? { formula } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
   };
+  const yields = madeFor(reading, weights);
+  if (yields) return { ...common, ...yields };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   if (factor !== undefined)
@@ -59,6 +61,18 @@ function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined
   return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
 }
 
+/** "recipe for 30 macarons is 100 g whites ..., i want 45": the factor is one count over the other. */
+function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  if (weights.length < 2 || !says(reading, /(?:recipe|formula|makes|for) (?:\S+ )?\S*<number/)) return undefined;
+  const first = weights[0]?.amount.at[0] ?? 0;
+  const counts = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction && (!each.of || each.of.count === "macarons" || each.of.count === "shells"));
+  const made = counts.find((each) => each.at[0] < first && each.of);
+  const wanted = counts.findLast((each) => each !== made && each.at[0] > first);
+  if (!made || !wanted) return undefined;
+  const lines = weights.map((each) => ({ name: each.thing?.ingredient ?? each.thing?.text ?? "", grams: each.grams }));
+  return { lines: merged(lines), factor: wanted.value / made.value };
+}
+
 /** "1.5 times", "double", "half the recipe". */
 function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
@@ -71,7 +85,9 @@ function factorOf(reading: Reading): number | undefined {
         reading.text.slice(0, each.at[0]),
       ),
   );
-  if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells/)) return by.value;
+  if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells|^by /)) return by.value;
+  const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0]))) return cut.value;
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
   return part &&
     says(
@@ -114,7 +130,7 @@ function partition(
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
   const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
   const isRecipe =
-    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
     (weights.length >= 3 &&

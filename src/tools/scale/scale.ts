@@ -44,6 +44,19 @@ export const scale = tool<ScaleInputs>({
   cues: cues(
     [
       4,
+      "{count=shells} weights?",
+      "weights? of (?:every|all|each|the) .. {base=batter}",
+      "{weight} .. {base=batter} .. weights?",
+      "(?:recipe|formula|card|book) .. {number} .. {ingredient} .. {number} .. {ingredient}",
+      "{weight} .. {ingredient} .. {weight} .. {ingredient} .. (?:down|cut|reduce|scale|bring|up) (?:it |them |that )?(?:down )?(?:to|by) (?:{fraction}|{number}|{percent})",
+      "multipl\\S* by {number}",
+      "{fraction} (?:of )?(?:a|the|my|one) .. (?:house|recipe|formula|batch)",
+      "(?:recipe|formula) for {number} .. {weight} .. {ingredient}",
+      "(?:house|shell|shells) (?:recipe|formula|batch)",
+      "my {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar)} for (?:the )?{count=shells}",
+    ],
+    [
+      4,
       "{formula} (?:for|to|from|with) (?:{number}|{weight})",
       "{factor} (?:of )?(?:the |my )?{formula}",
       "{fraction} of (?:the |my )?{formula}",

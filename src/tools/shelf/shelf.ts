@@ -45,6 +45,11 @@ export const shelf = tool<ShelfInputs>({
   inputs,
   cues: cues(
     [
+      10,
+      "{weight} .. {ingredient} in (?:stock|the (?:pantry|cupboard|larder)) .. (?:write|note|remember|save|put)",
+    ],
+    [5, "(?:took|used|taken) {weight} .. (?:out|from|for)", "^{ingredient} left(?: [?])?$", "{ingredient} left [?]"],
+    [
       6,
       "bottle .. (?:contains?|has) .. (?:{ingredient}|{taste}|soy|gluten|wheat|nuts?|allergens?)",
       "what .. bottle .. (?:say|says)",

@@ -2,7 +2,15 @@
 import { bakedShare, batterLoss, houseParts, shellBatter, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
-import { type Lessons, learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
+import {
+  type Lessons,
+  learned,
+  lessonText,
+  oddLines,
+  ownFigures,
+  taughtBench,
+  taughtTo,
+} from "../lib/learned.ts";
 import { counted, plain, weight } from "../lib/show.ts";
 import {
   batterForShells,
@@ -24,11 +32,15 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   size.lessons = learned(given, size.diameter_mm);
   size.own = ownFigures(size.lessons);
   // Spares that her batches teach stand where the bench sets none.
-  const world = { ...given, bench: taughtBench(given.bench, taughtTo(given.bench, size.lessons, ["spares"])) };
+  const world = {
+    ...given,
+    bench: taughtBench(given.bench, taughtTo(given.bench, size.lessons, ["spares"])),
+  };
   const onTray = shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
+  if (said.want === "whites" && said.batter_g !== undefined) return eggsAnswer(said.batter_g, world);
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
     return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);
@@ -45,7 +57,8 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
       question: "For how many macarons?",
       slot: "macarons",
     };
-  if (said.want === "baked") return baked(shellWeight(size.diameter_mm, size.own) * shells, shells, world, size);
+  if (said.want === "baked")
+    return baked(shellWeight(size.diameter_mm, size.own) * shells, shells, world, size);
   return forOrder(shells, size, onTray, said, world);
 }
 
@@ -105,7 +118,8 @@ function shellRule(size: Measures, world: World, tail: string, tray: boolean, sp
     taught.length > 0;
   const at = `${plain(size.diameter_mm)} mm${isOwn(size) ? ", your size" : ""}`;
   const rest = taught.filter((lesson) => lesson.name !== "shell").map((lesson) => `; ${lessonText(lesson)}`);
-  const lost = size.own.batterLoss_percent === undefined ? `; ${batterLoss.value} % stays in bowl and bag` : "";
+  const lost =
+    size.own.batterLoss_percent === undefined ? `; ${batterLoss.value} % stays in bowl and bag` : "";
   return {
     text: size.lessons.shell
       ? `${lessonText(size.lessons.shell)}, at ${at}${rest.join("")}${tail}`
@@ -295,12 +309,17 @@ function baked(raw_g: number, shells: number, world: World, size?: Measures): Ou
     headline: `${weight(grams, world.bench.scale_g)} g baked`,
     figures: [{ name: "baked", value: grams, unit: "g" }],
     rule: size?.lessons.shell
-      ? { text: `${lessonText(size.lessons.shell)}; baked weight = 0.87 × batter weight`, basis: "your bench" }
+      ? {
+          text: `${lessonText(size.lessons.shell)}; baked weight = 0.87 × batter weight`,
+          basis: "your bench",
+        }
       : { text: `baked weight = 0.87 × batter weight`, basis: bakedShare.basis },
     assumed: size ? assumptions(size, false, world) : [],
     working: [
       ...(size
-        ? [`${shells} shells of ${plain(shellWeight(size.diameter_mm, size.own), 4)} g are ${plain(raw_g)} g piped`]
+        ? [
+            `${shells} shells of ${plain(shellWeight(size.diameter_mm, size.own), 4)} g are ${plain(raw_g)} g piped`,
+          ]
         : []),
       `${plain(raw_g)} × 0.87 = ${plain(grams)} g`,
     ],

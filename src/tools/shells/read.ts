@@ -39,6 +39,7 @@ function readKnown(reading: Reading): Draft {
     );
   const shells = numberOf("shells");
   const one = says(reading, /(?:one(?:<number>)?|a|each|per|single) \S*<count=shells/);
+  if (batter && says(reading, /(?:out of|from) (?:\S+ ){0,3}\S*<weight/)) return { batter_g: batter.grams };
   if (macarons) return { macarons: macarons.value };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value };
   if (shellWeight) return { shell_g: shellWeight.grams };
@@ -98,8 +99,8 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
 
 /** What earlier answers left: the batter weighed out, the macarons planned. */
 function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"]): Draft {
-  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
-  if (before && memory.follows) return {};
+  // what was known before is kept by the conversation; the table would only repeat its outcome
+  if (memory.last?.tool === "shells") return {};
   const { mass, macarons, shells, diameter_mm } = memory.table;
   const size =
     diameter_mm !== undefined && reading.amounts.every((each) => each.dim !== "length")

@@ -28,6 +28,14 @@ export const shells = tool<ShellsInputs>({
   purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
   inputs,
   cues: cues(
+    [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
+    [
+      4,
+      "{number} .. {count=(macarons|shells)} (?:out of|from) .. {weight} .. {base=batter}",
+      "how (?:many|much) .. {ingredient=(whites|egg)} .. crack",
+      "(?:whites|\\S*<ingredient=(?:whites|egg)\\S*) to crack",
+      "{ingredient=egg} to crack",
+    ],
     [
       4,
       "(?:how|hw) (?:many|much) .. {count=(macarons|shells)} .. {weight} .. {base=batter}",

@@ -40,6 +40,8 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
 function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): Draft {
   const rest = restName(reading);
   const named = (amount: Amount): string | undefined => nameBeside(reading, amount, bowl);
+  const hundred = wholeHundred(reading);
+  if (hundred) return { parts: hundred };
   const halved = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
   if (halved) return { equal: Math.round(1 / halved.value) };
   const percents = reading.amounts.filter((each) => each.dim === "percent");
@@ -74,6 +76,16 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (colors.length > 1 && says(reading, /evenly|equal|split|divide/))
     return { parts: colors.map((each) => shareOf(1, each.color)) };
   return {};
+}
+
+/** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
+function wholeHundred(reading: Reading): Share[] | undefined {
+  const said = /(?:^| )(\d{1,2}) ?[/-] ?(\d{1,2})(?= |$)/.exec(reading.text);
+  const [one, two] = / fifty fifty(?: |$)/.test(reading.text) ? [50, 50] : [Number(said?.[1]), Number(said?.[2])];
+  if (one + two !== 100) return undefined;
+  const colors = reading.things.filter((each) => (each.color || each.taste) && !each.base);
+  const names = colors.length === 2 ? colors.map((each) => each.color ?? each.taste) : [];
+  return [shareOf(one, names[0]), shareOf(two, names[1])];
 }
 
 const shareOf = (size: number, name: string | undefined): Share => ({ size, ...(name ? { name } : {}) });

@@ -41,6 +41,7 @@ export const split = tool<SplitInputs>({
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
   cues: cues(
+    [5, "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)", "{weight} .. {base} .. (?:into|in) {number} {count=bowls}"],
     [
       4,
       "^(?:halve|half)\\S* {weight} .. {base}",
@@ -48,8 +49,8 @@ export const split = tool<SplitInputs>({
       "split<\\S+ .. {weight}",
       "{weight} .. (?:split|divide|divided|share)(?:<\\S+)?(?: |$)",
       "{number} {count=bowls} .. {color} .. {number} {count=bowls}",
-      "{fraction} .. {color}",
-      "{fraction} (?:of it |of that |of them )?(?:{taste}|{color}|{dose})",
+      "\\S*<number,fraction> .. {color}",
+      "\\S*<number,fraction> (?:of it |of that |of them )?(?:{taste}|{color}|{dose})",
       "{percent} .. {weight} .. {base} .. {remainder}",
       "{percent} .. {taste} .. {remainder}",
       "half_and_half\\S*",
@@ -67,7 +68,7 @@ export const split = tool<SplitInputs>({
       "{percent} .. {color} .. {percent}",
       "{color} .. {percent} .. {color}",
       "{weight} .. {base} .. {number} (?:to|:) {number}",
-      "{fraction} .. {taste} .. {remainder}",
+      "\\S*<number,fraction> .. {taste} .. {remainder}",
       "half and half",
       "(?:how|hw) much (?:in|for|goes in|per) (?:each|every) {count=bowls}",
     ],

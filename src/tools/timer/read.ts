@@ -23,7 +23,7 @@ const restarts = new RegExp(
 const fewer =
   /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
 const isChange =
-  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|(?:push|move|put) (?:it|that|this) (?:back|on|out|forward) by|<time> on top|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
@@ -33,7 +33,7 @@ const isOrder =
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
-  /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time left|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+  /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const asksAll =

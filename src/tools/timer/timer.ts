@@ -42,6 +42,19 @@ export const timer = tool<TimerInputs>({
   inputs,
   cues: cues(
     [
+      6,
+      "time (?:remaining|left|to go)(?: [?])?$",
+      "(?:make|set|start|do|give me) (?:another|a second|one more) .. {time}",
+      "{time} .. set (?:both|all|them|these|those)",
+      "(?:push|move|put) (?:it|that|this) (?:back|on|out|forward) by {time}",
+      "{time} on top",
+      "^{time} (?:less|more|longer|extra)$",
+      "{time} .. (?:beep|buzz|ring|shout|ding|ping|call) (?:me )?(?:when|once|at)",
+      "(?:alarm|beep|buzz|ring|shout) (?:me )?(?:for|at) .. {when}",
+      "how much longer$",
+      "{time} for (?:the )?(?:fridge|oven|freezer|counter)",
+    ],
+    [
       8,
       "how (?:many|much) \\S+ (?:still|left|more) (?:for|on)",
       "\\S*<step\\S* [+-] {time}",

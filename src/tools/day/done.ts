@@ -1,0 +1,26 @@
+/** Reads which step has just been finished: "done piping tray 1", "the ganache is done", "tray 2 is out". */
+import type { Reading } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import type { DayInputs } from "./day.ts";
+
+const words: readonly (readonly [RegExp, string])[] = [
+  [/(?:^| )(?:weigh|sift)/, "weigh"],
+  [/macaronag|folding|meringue|whipping/, "macaronage"],
+  [/(?:^| )pip(?:ing|ed)/, "pipe"],
+  [/(?:^| )(?:baking|baked|out)(?:<| |$)/, "bake"],
+  [/(?:^| )cool/, "cool"],
+  [/(?:^| )(?:filling|filled)(?:<| |$)/, "fill"],
+  [/(?:^| )(?:boxing|boxed|label)/, "box"],
+];
+
+export function readDone(reading: Reading): DayInputs["step"] {
+  if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked)(?:<| |$)/)) return undefined;
+  if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/)) return undefined;
+  // "60 finished macarons by friday" is an order
+  if (reading.whens.length > 0 || reading.amounts.some((each) => each.of?.count === "macarons")) return undefined;
+  const mix = reading.things.find((each) => ["ganache", "buttercream"].includes(each.base ?? ""));
+  const tray = reading.amounts.find((each) => each.of?.count === "trays")?.value;
+  if (mix?.base) return { filling: mix.base };
+  const kind = words.find(([pattern]) => says(reading, pattern))?.[1] ?? (tray === undefined ? undefined : "bake");
+  return kind === undefined ? undefined : { kind, ...(tray !== undefined ? { tray } : {}) };
+}
