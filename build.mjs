@@ -64,7 +64,7 @@ await bundle("src/cli/chat/main.tsx", {
 // ASCII alone: the program is then read and kept as one byte a letter.
 const programFile = join(dist, "program.cjs");
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
-writeFileSync(programFile, readFileSync(programFile, "utf8").replace(/[^\x00-\x7f]/g, escaped));
+writeFileSync(programFile, readFileSync(programFile, "utf8").replace(/[\u0080-\uffff]/g, escaped));
 
 // The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it.
 const launcher = `#!/usr/bin/env node

@@ -24,3 +24,22 @@ export const shellOven = {
   diameter_mm: 38,
   basis: "common practice",
 } as const satisfies { basis: Basis } & Record<string, unknown>;
+
+/** Marks of a British gas oven: °C of a conventional oven at 1 to 9, and at the two below. */
+export const gasMarks: HeatRule & { celsius: ReadonlyMap<number, number> } = {
+  celsius: new Map([
+    [0.25, 110],
+    [0.5, 120],
+    [1, 140],
+    [2, 150],
+    [3, 160],
+    [4, 180],
+    [5, 190],
+    [6, 200],
+    [7, 220],
+    [8, 230],
+    [9, 240],
+  ]),
+  basis: "common practice",
+  text: "gas marks as British ovens and cookbooks count them",
+};

@@ -304,7 +304,10 @@ export const counts: readonly WordRow[] = [
   },
   {
     id: "bowls",
-    words: ["colours", "colors", "shades", 
+    words: [
+      "colours",
+      "colors",
+      "shades",
       "bowl",
       "bowls",
       "equal bowls",

@@ -38,11 +38,13 @@ export function fileReader(
     try {
       const found = await stat(place);
       if (!found.isFile()) return { ok: false, why: `${path} is not a file.` };
-      if (found.size > mostBytes) return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
+      if (found.size > mostBytes)
+        return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
       const file = await open(place, "r");
       try {
         const { buffer, bytesRead } = await file.read(Buffer.alloc(mostBytes + 1), 0, mostBytes + 1, 0);
-        if (bytesRead > mostBytes) return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
+        if (bytesRead > mostBytes)
+          return { ok: false, why: `${path} is larger than 100 kB; a recipe is a few lines of text.` };
         const bytes = buffer.subarray(0, bytesRead);
         if (bytes.includes(0)) return { ok: false, why: `${path} is not plain text.` };
         return { ok: true, text: new TextDecoder("utf-8", { fatal: true }).decode(bytes) };

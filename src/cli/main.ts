@@ -6,6 +6,7 @@ import { openStore } from "../store/open.ts";
 import { tools } from "../tools/registry.ts";
 import { parseArguments, usage } from "./arguments.ts";
 import type { ChatOptions } from "./chat/options.ts";
+import { signsFor } from "./chat/signs.ts";
 import { clockFrom } from "./clock.ts";
 import { fileReader, fileWriter } from "./files.ts";
 import { turnJson } from "./json.ts";
@@ -69,7 +70,8 @@ async function run(outside: Outside): Promise<number> {
   const shows = outside.isTerminal(1);
   const columns = shows ? (outside.stdout().columns ?? 80) : 100;
   const color = shows && !env.NO_COLOR;
-  const show = (turn: Turn) => write(`${json ? turnJson(turn) : turnText(turn, columns, color)}\n`);
+  const signs = signsFor(env);
+  const show = (turn: Turn) => write(`${json ? turnJson(turn) : turnText(turn, columns, color, signs)}\n`);
   const told = new Set<string>();
   const tell = async () => {
     const notice = await noticeOf(session);

@@ -79,6 +79,9 @@ export function startSession(around: Surroundings): Session {
         value: outcome,
       };
     });
+    // a plan is an answer even where it can't be kept
+    if (!done.ok && !dry.change && dry.effects.every((effect) => "list" in effect && effect.list === "plans"))
+      return { ...dry, cautions: [...(dry.cautions ?? []), `The plan isn't kept: ${done.problem.message}`] };
     if (!done.ok)
       return {
         status: "impossible",
@@ -156,7 +159,12 @@ export function startSession(around: Surroundings): Session {
 
 /** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
 const rowsJoined = (line: string): string =>
-  /^[^\r\n]*\b(?:recipe|formula)\b[^\r\n]*[\r\n]/i.test(line) ? line.trim().replace(/:?\s*[\r\n]+/, ": ").replace(/\s*[\r\n]+\s*/g, "; ") : line;
+  /^[^\r\n]*\b(?:recipe|formula)\b[^\r\n]*[\r\n]/i.test(line)
+    ? line
+        .trim()
+        .replace(/:?\s*[\r\n]+/, ": ")
+        .replace(/\s*[\r\n]+\s*/g, "; ")
+    : line;
 
 /** The store could not even be read. Caught at the one boundary in main. */
 export class StoreFailure extends Error {
@@ -193,7 +201,14 @@ const namesIn = (world: World): Names => ({
 });
 
 function answerFrom(tool: string, outcome: Outcome): Answer {
-  const { slot: _slot, wants: _wants, leaves: _leaves, effects: _effects, change: _change, ...answer } = outcome;
+  const {
+    slot: _slot,
+    wants: _wants,
+    leaves: _leaves,
+    effects: _effects,
+    change: _change,
+    ...answer
+  } = outcome;
   return { tool, ...answer };
 }
 

@@ -104,9 +104,7 @@ function halfBehind(tokens: readonly Token[], i: number): { value: number; next:
   const read = readNumber(tokens, i + 1);
   if (!read?.fraction || read.value >= 1) return undefined;
   // "a cup and half a stick": the half belongs to what comes behind it
-  return readUnit(tokens, read.next, 1) || ["a", "an"].includes(text(tokens[read.next]))
-    ? undefined
-    : read;
+  return readUnit(tokens, read.next, 1) || ["a", "an"].includes(text(tokens[read.next])) ? undefined : read;
 }
 
 function readCounted(tokens: readonly Token[], i: number): AmountRead | undefined {
@@ -164,7 +162,8 @@ function readTimes(tokens: readonly Token[], number: NumberRead): AmountRead | u
 
 /** "3 x 200 g": so many of a weight or a volume, as one. */
 function readProduct(tokens: readonly Token[], number: NumberRead): AmountRead | undefined {
-  if (text(tokens[number.next]) !== "x" || !Number.isInteger(number.value) || number.negative) return undefined;
+  if (text(tokens[number.next]) !== "x" || !Number.isInteger(number.value) || number.negative)
+    return undefined;
   const one = readNumber(tokens, number.next + 1);
   const unit = one && readUnit(tokens, one.next, one.value);
   if (!one || !unit || !["weight", "volume"].includes(unit.dim)) return undefined;
@@ -236,8 +235,18 @@ function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
     return made(amount.value * 60 + number.value, "min", "time", number.next);
   // "an hour and ten": minutes, where nothing else follows that they could be
   const loose = tokens[number.next];
-  const endsThere = !loose || loose.kind === "sign" || ["for", "on", "in", "please", "pls", "timer", "to", "till"].includes(loose.text);
-  if (amount.unit === "h" && at > read.next && number.spelt && number.value >= 5 && number.value < 60 && endsThere)
+  const endsThere =
+    !loose ||
+    loose.kind === "sign" ||
+    ["for", "on", "in", "please", "pls", "timer", "to", "till"].includes(loose.text);
+  if (
+    amount.unit === "h" &&
+    at > read.next &&
+    number.spelt &&
+    number.value >= 5 &&
+    number.value < 60 &&
+    endsThere
+  )
     return made(amount.value * 60 + number.value, "min", "time", number.next);
   const unit = readUnit(tokens, number.next, number.value);
   const pairs: Record<string, string[]> = {

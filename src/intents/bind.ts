@@ -115,11 +115,18 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
 
 /** "whites 100 almond 130 sugar 100": from the first thing on they alternate and end with an amount. */
 function amountsComeLast(items: readonly Item[]): boolean {
-  const isThing = (item: Item) => item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate);
+  const isThing = (item: Item) =>
+    item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate);
   const first = items.findIndex(isThing);
   const before = items.slice(0, first).findLast((item) => item.is !== "word");
   // "90 g whites 150 g almond flour, and I want 300 g": the first thing has its weight before it
   if (first < 0 || (before?.is === "amount" && needsOwner(before.amount))) return false;
-  const run = items.slice(first).filter((item) => isThing(item) || (item.is === "amount" && needsOwner(item.amount)));
-  return run.length >= 4 && run.at(-1)?.is === "amount" && run.every((item, at) => isThing(item) === (at % 2 === 0));
+  const run = items
+    .slice(first)
+    .filter((item) => isThing(item) || (item.is === "amount" && needsOwner(item.amount)));
+  return (
+    run.length >= 4 &&
+    run.at(-1)?.is === "amount" &&
+    run.every((item, at) => isThing(item) === (at % 2 === 0))
+  );
 }

@@ -21,7 +21,7 @@ import type { Item } from "./scan.ts";
 const noteStart =
   /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|(?:\S*batch\S* |baking )?(?:diary|journal|logbook|entry)|tack on|remember this \S*batch\S*|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|recipe \S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)/;
 const orderInside =
-  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
+  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** An order at the end that makes a note of all before it. */
 const noteEnd =

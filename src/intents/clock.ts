@@ -299,12 +299,12 @@ function withHalf(tokens: readonly Token[], next: number, minute: number, settle
 }
 
 /** A number that something follows is no hour: "at 50 %", "at 150 c", "by 3 trays". */
-function followedByThing(tokens: readonly Token[], i: number, value: number): boolean {
+function followedByThing(tokens: readonly Token[], i: number, value: number, second = false): boolean {
   if (readUnit(tokens, i, value)) return true;
   const then = text(tokens[i]);
   // "from 24 to 36 macarons", "from 3 to 5 %": what the second is, the first is too
-  const upTo = then === "to" ? readNumber(tokens, i + 1) : undefined;
-  if (upTo && (upTo.value > 24 || followedByThing(tokens, upTo.next, upTo.value))) return true;
+  const upTo = then === "to" && !second ? readNumber(tokens, i + 1) : undefined;
+  if (upTo && (upTo.value > 24 || followedByThing(tokens, upTo.next, upTo.value, true))) return true;
   if (["-", "/", "x", "*", "+", "times", "and", ":"].includes(then) && tokens[i + 1]?.kind === "number")
     return true;
   return (

@@ -66,7 +66,12 @@ export function questions(asked: string, { reader, tools }: Understanding): Read
 }
 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
-export function next(said: Reading, now: State, names: Names, { tools, reader }: Understanding): Step[] | Unread {
+export function next(
+  said: Reading,
+  now: State,
+  names: Names,
+  { tools, reader }: Understanding,
+): Step[] | Unread {
   const reading = withNames(said, names.formulas);
   const state = returned(reading, now);
   const scores = score(reading, tools);

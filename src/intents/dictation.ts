@@ -5,7 +5,8 @@ import { itemsOf, readingOf } from "./read.ts";
 import { collected, linesIn, recipeLines } from "./recipe-lines.ts";
 import type { Inputs, Step } from "./step.ts";
 
-const done = /^(?:ok(?:ay)? |and )?(?:done|that'?s (?:it|all|everything|the lot|the recipe)|all done|finished|i'?m done|end|save(?: it| that)?)[.! ]*$/i;
+const done =
+  /^(?:ok(?:ay)? |and )?(?:done|that'?s (?:it|all|everything|the lot|the recipe)|all done|finished|i'?m done|end|save(?: it| that)?)[.! ]*$/i;
 const cancel = /^(?:cancel(?: (?:it|that))?|never ?mind|scrap (?:it|that)|forget it|abort)[.! ]*$/i;
 /** Anything else that she asks ends the list; what was said of it is saved already. */
 const other =
@@ -13,7 +14,9 @@ const other =
 
 /** True while a recipe's lines are waited for. */
 export const isDictating = (state: State): boolean =>
-  state.pending?.tool === "formula" && state.pending.slot === "lines" && state.pending.inputs.collecting === true;
+  state.pending?.tool === "formula" &&
+  state.pending.slot === "lines" &&
+  state.pending.inputs.collecting === true;
 
 /** The step that a turn is within a recipe, a blank line too; undefined where the turn is about something else. */
 export function dictated(said: string, state: State, { tools, reader }: Understanding): Step | undefined {
@@ -21,10 +24,18 @@ export function dictated(said: string, state: State, { tools, reader }: Understa
   if (!isDictating(state) || !state.pending || !tool) return undefined;
   const step = (inputs: Inputs, note: string): Step => {
     const { text, items, mended } = itemsOf(said, reader);
-    const known = Object.fromEntries(Object.keys(inputs).map((key) => [key, key === "name" ? "remembered" : "said"] as const));
+    const known = Object.fromEntries(
+      Object.keys(inputs).map((key) => [key, key === "name" ? "remembered" : "said"] as const),
+    );
     return { tool, inputs, known, reading: readingOf(said, text, items, mended, reader), trace: [note] };
   };
-  const { collecting: _collecting, latest: _latest, lines: saved, unweighed: _unweighed, ...before } = state.pending.inputs;
+  const {
+    collecting: _collecting,
+    latest: _latest,
+    lines: saved,
+    unweighed: _unweighed,
+    ...before
+  } = state.pending.inputs;
   const some = before.started === true || (Array.isArray(saved) && saved.length > 0);
   if (cancel.test(said)) return step({ ...before, cancelled: true }, "the recipe is dropped");
   if (said === "" || done.test(said))
@@ -33,7 +44,13 @@ export function dictated(said: string, state: State, { tools, reader }: Understa
   const lines = linesIn(said, reader);
   // lines are laid over those in the record, so that one that was undone stays out
   const added = joined(before as Partial<RecipeRead>, collected(lines));
-  const inputs = { ...before, ...added, collecting: true, ...(some ? { started: true } : {}), latest: lines.map(told).join("; ") };
+  const inputs = {
+    ...before,
+    ...added,
+    collecting: true,
+    ...(some ? { started: true } : {}),
+    latest: lines.map(told).join("; "),
+  };
   return step(inputs, "a line of the recipe");
 }
 
@@ -63,16 +80,27 @@ function joined(before: Partial<RecipeRead>, now: RecipeRead): Inputs {
 const mostRows = 300;
 
 /** The inputs that a file's text gives: its lines, and its name by a title, else by the file's own. */
-export function recipeFromFile(before: Inputs, path: string, text: string, { reader }: Understanding): Inputs | string {
+export function recipeFromFile(
+  before: Inputs,
+  path: string,
+  text: string,
+  { reader }: Understanding,
+): Inputs | string {
   const rows = text.split(/[\r\n]+/).filter((row) => /\S/.test(row));
   if (rows.length > mostRows) return `${path} has ${rows.length} lines; a recipe has at most ${mostRows}.`;
   const first = rows[0] ? linesIn(rows[0], reader) : [];
-  const title = first.length === 1 && isTitle(first[0]) ? (first[0]?.said.replace(/^[#*\s]+|[:*\s]+$/g, "") ?? "") : "";
+  const title =
+    first.length === 1 && isTitle(first[0]) ? (first[0]?.said.replace(/^[#*\s]+|[:*\s]+$/g, "") ?? "") : "";
   const read = recipeLines(rows.slice(title ? 1 : 0).join("\n"), reader);
   if (read.lines.length === 0) return `I found no ingredient with a weight in ${path}.`;
   const { file: _file, ...kept } = before;
-  const stem = path.replace(/^.*[/\\]/, "").replace(/\.[^.]*$/, "").replace(/[-_]+/g, " ");
-  const name = String(kept.name ?? (title || stem)).toLowerCase().slice(0, 60);
+  const stem = path
+    .replace(/^.*[/\\]/, "")
+    .replace(/\.[^.]*$/, "")
+    .replace(/[-_]+/g, " ");
+  const name = String(kept.name ?? (title || stem))
+    .toLowerCase()
+    .slice(0, 60);
   return { ...kept, name, ...joined({}, read) };
 }
 

@@ -3,19 +3,25 @@ import type { Item } from "./scan.ts";
 
 /** The items with the weight said again before each thing that it is meant for. */
 export function spreadEach(items: readonly Item[]): Item[] {
-  for (let i = 0; i < items.length; i++) {
-    const amount = items[i];
-    if (amount?.is !== "amount" || !["weight", "volume"].includes(amount.amount.dim) || !isWord(items[i + 1], "each"))
-      continue;
-    const start = isWord(items[i + 2], "of") ? i + 3 : i + 2;
-    const behind = listFrom(items, start);
-    if (behind.things.length > 1)
-      return [...items.slice(0, i), ...repeated(amount, behind.things), ...spreadEach(items.slice(behind.next))];
-    const before = listBefore(items, i);
-    if (before.things.length > 1)
-      return [...items.slice(0, before.from), ...repeated(amount, before.things), ...spreadEach(items.slice(i + 2))];
+  const out: Item[] = [];
+  for (let i = 0; i < items.length; ) {
+    const item = items[i] as Item;
+    const weighed =
+      item.is === "amount" && ["weight", "volume"].includes(item.amount.dim) && isWord(items[i + 1], "each");
+    const behind = weighed ? listFrom(items, isWord(items[i + 2], "of") ? i + 3 : i + 2) : undefined;
+    const before = weighed ? listBefore(out, out.length) : undefined;
+    if (weighed && behind && behind.things.length > 1) {
+      out.push(...repeated(item, behind.things));
+      i = behind.next;
+    } else if (weighed && before && before.things.length > 1) {
+      out.splice(before.from, out.length, ...repeated(item, before.things));
+      i += 2;
+    } else {
+      out.push(item);
+      i += 1;
+    }
   }
-  return [...items];
+  return out;
 }
 
 type Amounts = Item & { is: "amount" };
@@ -56,7 +62,9 @@ function listBefore(items: readonly Item[], end: number): { things: Item[]; from
 }
 
 const isWord = (item: Item | undefined, text: string) => item?.is === "word" && item.text === text;
-const isJoint = (item: Item | undefined) => isWord(item, "and") || (item?.is === "sign" && [",", "&"].includes(item.text));
+const isJoint = (item: Item | undefined) =>
+  isWord(item, "and") || (item?.is === "sign" && [",", "&"].includes(item.text));
 /** What is weighed into a bowl; tastes and counts aren't meant. */
-const isStuff = (item: Item | undefined) => item?.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate || item.thing.base);
+const isStuff = (item: Item | undefined) =>
+  item?.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate || item.thing.base);
 const placeOf = (item: Item) => (item.is === "thing" ? item.thing.at : ([0, 0] as const));

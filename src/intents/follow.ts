@@ -65,7 +65,14 @@ export function answersPending(
     return undefined;
   const last = { tool: pending.tool, inputs: pending.inputs };
   const found =
-    drafts(tool, reading, { table: state.table, last, slot: pending.slot, follows: true, names, ...(recipe ? { recipe } : {}) })[0] ?? {};
+    drafts(tool, reading, {
+      table: state.table,
+      last,
+      slot: pending.slot,
+      follows: true,
+      names,
+      ...(recipe ? { recipe } : {}),
+    })[0] ?? {};
   const filled =
     pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
@@ -139,7 +146,13 @@ function follows(
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
-  const bonus = bare ? (leans.test(`${reading.mask} `) || reading.amounts.length === 0 ? 5 : 3) : leaning ? 2 : 0;
+  const bonus = bare
+    ? leans.test(`${reading.mask} `) || reading.amounts.length === 0
+      ? 5
+      : 3
+    : leaning
+      ? 2
+      : 0;
   if (own + bonus <= rival - 1e-9 && rival >= stands) return false;
   if (!bare && own + bonus < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {

@@ -19,6 +19,7 @@ import { itemsOf, type Reader, readingOf } from "./read.ts";
 
 /** A bare number below this is no weight in grams that anyone leaves the unit off. */
 const leastBare = 5;
+const bareGrams = "numbers without a unit as grams";
 /** Two weights may differ by a kitchen's rounding ("1 oz / 30 g"); a cup or a number of eggs by more. */
 const pairTolerance = { weight: 0.06, estimate: 0.25 };
 /** Above a tonne a line is a slip, and the record takes no more. */
@@ -100,7 +101,7 @@ export function ingredientLine(line: string, reader: Reader): IngredientLine {
     ...(used.high > used.low ? { low_g: used.low, high_g: used.high } : {}),
     taken: [
       ...(used.high > used.low ? [`${used.amount.text} ${name}: the middle, ${plain(grams)} g`] : []),
-      ...(used.how ? [`${used.amount.text} ${name}: ${used.how}`] : []),
+      ...(used.how ? [used.how === bareGrams ? bareGrams : `${used.amount.text} ${name}: ${used.how}`] : []),
     ],
     ...(doubts.length ? { doubts } : {}),
   };
@@ -212,7 +213,7 @@ function weightOf(amount: Amount, name: string, manner: string | undefined): Wei
     !(isKnown(name) || amount.of?.ingredient || amount.of?.chocolate)
   )
     return undefined;
-  return [{ low: amount.value, high, amount, how: "taken as grams" }];
+  return [{ low: amount.value, high, amount, how: bareGrams }];
 }
 
 const isKnown = (name: string) => / chocolate$/.test(name);

@@ -113,8 +113,14 @@ const skeleton = (word: string) =>
 /** How many letters two words don't share: a cheap floor under twice their edit distance. */
 function lettersApart(a: string, b: string): number {
   const counts = new Int8Array(128);
-  for (let i = 0; i < a.length; i++) counts[a.charCodeAt(i) & 127]! += 1;
-  for (let i = 0; i < b.length; i++) counts[b.charCodeAt(i) & 127]! -= 1;
+  const tally = (word: string, step: number) => {
+    for (let i = 0; i < word.length; i++) {
+      const slot = word.charCodeAt(i) & 127;
+      counts[slot] = (counts[slot] ?? 0) + step;
+    }
+  };
+  tally(a, 1);
+  tally(b, -1);
   let apart = 0;
   for (const count of counts) apart += Math.abs(count);
   return apart;

@@ -1,6 +1,7 @@
 /** From what was typed to text that can be read: no control characters, one kind of dash, fractions spelt out. */
 import { fractionSigns } from "../../data/words/numbers.ts";
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: taking them out is the point
 const escapes = /\u001b(?:\[[0-?]*[ -/]*[@-~]|\][^\u0007\u001b]*(?:\u0007|\u001b\\)?|[@-Z\\-_])/g;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: taking them out is the point
 const controls = /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2060-\u2069\ufeff]+/g;

@@ -49,7 +49,9 @@ function readNegative(tokens: readonly Token[], i: number): NumberRead | undefin
   const before = tokens[i - 1];
   const minusSign =
     sign(token, "-") && token?.gap === true && tokens[i + 1]?.gap === false && before?.kind !== "number";
-  if (!minusWord && !minusSign) return undefined;
+  const next = tokens[i + 1];
+  if ((!minusWord && !minusSign) || sign(next, "-") || ["minus", "negative"].includes(word(next) ?? ""))
+    return undefined;
   const read = readNumber(tokens, i + 1);
   return read && !read.negative ? { ...read, value: -read.value, negative: true } : undefined;
 }
@@ -81,7 +83,11 @@ function fractionAt(tokens: readonly Token[], i: number): readonly [number, numb
   if (up?.kind !== "number" || !sign(slash, "/") || down?.kind !== "number") return undefined;
   const pair = [up.value ?? 0, down.value ?? 0] as const;
   // "50/50" is two halves, not one
-  return Number.isInteger(pair[0]) && Number.isInteger(pair[1]) && pair[1] > 0 && pair[1] <= 100 && pair[0] !== pair[1]
+  return Number.isInteger(pair[0]) &&
+    Number.isInteger(pair[1]) &&
+    pair[1] > 0 &&
+    pair[1] <= 100 &&
+    pair[0] !== pair[1]
     ? pair
     : undefined;
 }

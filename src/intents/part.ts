@@ -12,13 +12,24 @@ export interface Ear {
   claimed(part: Part): Tool | undefined;
 }
 
+/** Nobody asks one thing in more pieces than this; without a limit a long line would cost the square of its length. */
+const longest = 120;
+
 export function earFor(tools: readonly Tool[]): Ear {
-  const mask = (part: Part) => part.map(maskOf).join(" ");
+  // what a part is shows in its beginning; a line of a hundred pages is still cut in time
+  const mask = (part: Part) =>
+    (part.length > 3 * longest ? part.slice(0, 3 * longest) : part).map(maskOf).join(" ");
+  const heard = new Map<string, Tool | undefined>();
   return {
     mask,
     claimed(part) {
-      const best = score({ mask: mask(part) }, tools)[0];
-      return best && best.points >= stands ? best.tool : undefined;
+      if (part.length > longest) return undefined;
+      const text = mask(part);
+      if (!heard.has(text)) {
+        const best = score({ mask: text }, tools)[0];
+        heard.set(text, best && best.points >= stands ? best.tool : undefined);
+      }
+      return heard.get(text);
     },
   };
 }
@@ -85,7 +96,9 @@ export const isTail = (part: Part): boolean => asksOnly(part) || leansBack(part)
 const asksOnly = (part: Part): boolean => {
   if (part.some((item) => item.is !== "word" && item.is !== "sign")) return false;
   const text = part.flatMap((item) => (item.is === "word" ? [item.text] : [])).join(" ");
-  return /^(?:(?:so|and|but|oh|please) )*(?:what (?:do|should|can|could) i (?:do|change|add|fix|try)|what now|why|whats wrong|what went wrong|how do i (?:fix|save|rescue|mend) (?:it|this|that|them)|help|any ideas?|what to do)(?: now| next| about it| please)?$/.test(text);
+  return /^(?:(?:so|and|but|oh|please) )*(?:what (?:do|should|can|could) i (?:do|change|add|fix|try)|what now|why|whats wrong|what went wrong|how do i (?:fix|save|rescue|mend) (?:it|this|that|them)|help|any ideas?|what to do)(?: now| next| about it| please)?$/.test(
+    text,
+  );
 };
 
 const leansBack = (part: Part): boolean =>
@@ -106,5 +119,7 @@ export const howAlone = (part: Part, ear: Ear): boolean =>
 /** "... and mint flavor for the whole of it", "... and filling for them too": more for what the first part makes. */
 export const forAllOfIt = (part: Part, ear: Ear): boolean =>
   part.some(
-    (item) => item.is === "thing" && Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
+    (item) =>
+      item.is === "thing" &&
+      Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
   ) && / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));

@@ -26,7 +26,11 @@ export function itemsOf(
 ): { text: string; items: Item[]; mended: Reading["mended"] } {
   const text = normalise(said);
   const { tokens, mended } = mendAll(tokenise(text), mender);
-  return { text, items: spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)), mended };
+  return {
+    text,
+    items: spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+    mended,
+  };
 }
 
 /** A reading of some items that belong to one question. */

@@ -11,7 +11,7 @@ const rowEnds = /[\r\n;]+/;
 const spelt = "one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve";
 /** Where one line may end and the next begin, outside brackets and numbers. */
 const joint = new RegExp(
-  `,(?!\\d)|(?<!\\d),|\\b(?:and|plus)\\s+(?=(?:a )?pinch|\\d+(?!\\s*/)|(?:${spelt})\\b)|&`,
+  `,(?!\\d)|(?<!\\d),|(?<!hundred |thousand )\\b(?:and|plus)\\s+(?=(?:a )?pinch|\\d+(?!\\s*/)|(?:${spelt})\\b)|&`,
   "g",
 );
 
@@ -36,7 +36,7 @@ export function collected(lines: readonly IngredientLine[]): RecipeRead {
   for (const line of lines) {
     if (line.is === "unread") out.unread.push(line.said.trim());
     if (line.is === "unweighed") out.unweighed.push(line.said.trim());
-    out.taken.push(...(line.taken ?? []));
+    out.taken.push(...(line.taken ?? []).filter((each) => !out.taken.includes(each)));
     out.doubts.push(...(line.doubts ?? []));
     if (line.is !== "weighed" || line.name === undefined || line.grams === undefined) continue;
     const { name, grams } = line;

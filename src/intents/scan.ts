@@ -104,7 +104,8 @@ function isPronounOne(
 /** "two to one", "one to two": a number stands on the other side. */
 const inRatio = (tokens: readonly Token[], i: number, step: 1 | -1) =>
   ["to", ":"].includes(text(tokens[i + step])) &&
-  (tokens[i + 2 * step]?.kind === "number" || /^(?:one|two|three|four|five|six)$/.test(text(tokens[i + 2 * step]))) &&
+  (tokens[i + 2 * step]?.kind === "number" ||
+    /^(?:one|two|three|four|five|six)$/.test(text(tokens[i + 2 * step]))) &&
   !["this", "that", "which", "other", "the"].includes(text(tokens[i - 1]));
 
 /** A unit with no number before it: "in grams", "how many teaspoons". Single letters only behind in, to, into. */
@@ -115,8 +116,26 @@ function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: nu
     return { unit: token.text === "%" ? "%" : "", next: i + 1 };
   if (token.kind !== "word" && token.text !== "°") return undefined;
   // "1/4 cup honey g"
-  const closes = tokens[i + 1] === undefined && token.text === "g" && tokens.some((each) => ["cup", "cups", "tbsp", "tsp", "tablespoons", "tablespoon", "teaspoon", "teaspoons", "oz", "stick", "sticks"].includes(each.text));
-  if (token.text.length === 1 && !closes && !["in", "to", "into", "as", "many", "much"].includes(lead)) return undefined;
+  const closes =
+    tokens[i + 1] === undefined &&
+    token.text === "g" &&
+    tokens.some((each) =>
+      [
+        "cup",
+        "cups",
+        "tbsp",
+        "tsp",
+        "tablespoons",
+        "tablespoon",
+        "teaspoon",
+        "teaspoons",
+        "oz",
+        "stick",
+        "sticks",
+      ].includes(each.text),
+    );
+  if (token.text.length === 1 && !closes && !["in", "to", "into", "as", "many", "much"].includes(lead))
+    return undefined;
   if (["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;
   const unit = readUnit(tokens, i, 100);
   if (unit) return unit;

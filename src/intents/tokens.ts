@@ -15,7 +15,8 @@ export interface Token {
 const tooLarge = 1e15;
 
 // "10 000" and "1'000" are one number; "1 200 g" may be one piece of 200 g and isn't
-const piece = /(\d{1,3}(?: 000)+(?!\d)|\d{1,3}(?:'\d{3})+(?!\d)|\d+(?:[.,]\d+)*|(?<![a-z])[.,]\d+)|([a-z]+(?:'[a-z]+)*)|(\S)/gu;
+const piece =
+  /(\d{1,3}(?: 000)+(?!\d)|\d{1,3}(?:'\d{3})+(?!\d)|\d+(?:[.,]\d+)*|(?<![a-z])[.,]\d+)|([a-z]+(?:'[a-z]+)*)|(\S)/gu;
 
 /** Splits normalised text. "230g" gives a number and a word; "2tbs", "1.5x" likewise. Linear in the text's length. */
 export function tokenise(text: string): Token[] {
@@ -47,7 +48,8 @@ export function decimal(written: string): number {
     return Number(digits.replaceAll(".", "").replace(",", "."));
   const parts = digits.replaceAll(",", ".").split(".");
   // "1.250.000" is a million and a quarter; "5.5.5" and "14.3.2026" are no numbers
-  if (parts.length > 2) return /^[1-9]\d{0,2}(\.\d{3})+$/.test(digits) ? Number(digits.replaceAll(".", "")) : Number.NaN;
+  if (parts.length > 2)
+    return /^[1-9]\d{0,2}(\.\d{3})+$/.test(digits) ? Number(digits.replaceAll(".", "")) : Number.NaN;
   const [whole, part] = [parts[0] || "0", parts[1] ?? ""];
   return Number(part ? `${whole}.${part}` : whole);
 }

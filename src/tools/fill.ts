@@ -31,7 +31,12 @@ export const fill = tool<Inputs>({
   purpose: "Filling to make for a number of macarons, ring and center, or macarons from a bowl of filling",
   inputs,
   cues: cues(
-    [5, "{weight} .. {base=(filling|buttercream|ganache)} .. (?:fill|enough) .. how many", "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill", "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill"],
+    [
+      5,
+      "{weight} .. {base=(filling|buttercream|ganache)} .. (?:fill|enough) .. how many",
+      "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
+      "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
+    ],
     [
       8,
       "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)",

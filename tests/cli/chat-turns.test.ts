@@ -41,6 +41,22 @@ describe("turns", () => {
     expect(seen).toEqual(["ask one", "show one", "after", "ask two", "show two", "after", "leave"]);
   });
 
+  it("show the answer to a blank line that ends a list", async () => {
+    const seen: string[] = [];
+    const turns = startTurns({
+      ask: async (line) => ({ asked: line, answers: line === "" ? [dose] : [] }),
+      show: (turn) => seen.push(`show ${turn.answers.length}`),
+      startOver: () => seen.push("start over"),
+      after: async () => {},
+      trouble: (error) => seen.push(String(error)),
+      leave: () => {},
+    });
+    turns.submit(["105 g whites", ""]);
+    await later();
+    expect(seen).toContain("show 1");
+    expect(seen).not.toContain("start over");
+  });
+
   it.each(["quit", "exit", "bye", " Bye! ", "QUIT"])("end by word: %s", async (word) => {
     const { turns, seen } = conversation();
     turns.submit([word]);

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { basename, dirname, join } from "node:path";
 import fc from "fast-check";
 import { expect, it, onTestFinished } from "vitest";
-import { fileWriter } from "../../src/cli/files.ts";
+import { fileReader, fileWriter } from "../../src/cli/files.ts";
 
 function folder(): string {
   const made = mkdtempSync(join(tmpdir(), "files-test-"));
@@ -73,4 +73,29 @@ it.skipIf(process.platform === "win32")("is readable by its owner alone", async 
 it("makes the folder when it isn't there", async () => {
   const home = join(folder(), "new", "er");
   expect(dirname(await fileWriter(home)("label.txt", "text"))).toBe(home);
+});
+
+it("reads plain text by a path in the folder, below home, or absolute", async () => {
+  const home = folder();
+  writeFileSync(join(home, "shells.txt"), "105 g whites\n");
+  for (const path of ["shells.txt", "./shells.txt", "~/shells.txt", join(home, "shells.txt")])
+    expect(await fileReader(home, home)(path), path).toEqual({ ok: true, text: "105 g whites\n" });
+});
+
+it("says why it doesn't read: not there, a folder, no text, more than 100 kB", async () => {
+  const home = folder();
+  writeFileSync(join(home, "zero.txt"), "a\u0000b");
+  writeFileSync(join(home, "latin.txt"), Buffer.from([0x63, 0x72, 0xe8, 0x6d, 0x65]));
+  writeFileSync(join(home, "full.txt"), "a".repeat(100_000));
+  writeFileSync(join(home, "large.txt"), "a".repeat(100_001));
+  const read = fileReader(home, home);
+  expect((await read("full.txt")).ok).toBe(true);
+  for (const [path, why] of [
+    ["none.txt", "There is no none.txt"],
+    [".", "not a file"],
+    ["zero.txt", "not plain text"],
+    ["latin.txt", "not plain text"],
+    ["large.txt", "larger than 100 kB"],
+  ] as const)
+    expect(await read(path), path).toMatchObject({ ok: false, why: expect.stringContaining(why) });
 });

@@ -2,7 +2,15 @@
 import { describe, expect, test } from "vitest";
 import { baker } from "../support/ask.ts";
 
-const rows = ["For the shells:", "- 105 g egg whites (room temperature)", "- 130 g almond flour, sifted", "130 g powdered sugar", "90-100 g granulated sugar", "a pinch of salt", "Bake at 150 °C for 15 min"];
+const rows = [
+  "For the shells:",
+  "- 105 g egg whites (room temperature)",
+  "- 130 g almond flour, sifted",
+  "130 g powdered sugar",
+  "90-100 g granulated sugar",
+  "a pinch of salt",
+  "Bake at 150 °C for 15 min",
+];
 const shells = [
   { name: "whites", grams: 105 },
   { name: "almond flour", grams: 130 },
@@ -19,7 +27,9 @@ describe("pasted lines", () => {
     expect(said.headline).toContain("Saved snowy shells");
     expect(said.headline).toContain('not weighed: "a pinch of salt"');
     expect(said.headline).toContain('not read: "Bake at 150 °C for 15 min"');
-    expect(record().formulas).toMatchObject([{ name: "snowy shells", kind: "shells", lines: shells, unweighed: ["a pinch of salt"] }]);
+    expect(record().formulas).toMatchObject([
+      { name: "snowy shells", kind: "shells", lines: shells, unweighed: ["a pinch of salt"] },
+    ]);
   });
 
   test("each turn says what it was taken for", async () => {
@@ -77,7 +87,11 @@ test("several rows in one turn", async () => {
 });
 
 describe("from a text file", () => {
-  const texts = { "shells.txt": `Snowy Shells\n\n${rows.join("\r\n")}\n`, "my-porch.txt": "100 g whites\n130 g almond flour", "letter.txt": "Dear all,\nsee you soon" };
+  const texts = {
+    "shells.txt": `Snowy Shells\n\n${rows.join("\r\n")}\n`,
+    "my-porch.txt": "100 g whites\n130 g almond flour",
+    "letter.txt": "Dear all,\nsee you soon",
+  };
   test("named by its title, read line by line", async () => {
     const { one, record } = baker({ texts });
     const said = await one("read recipe from shells.txt");
@@ -96,12 +110,17 @@ describe("from a text file", () => {
   });
   test("a file that isn't there, or holds no recipe, saves nothing and says so", async () => {
     const { one, record } = baker({ texts });
-    expect(await one("read recipe from nowhere.txt")).toMatchObject({ status: "impossible", headline: "There is no nowhere.txt." });
+    expect(await one("read recipe from nowhere.txt")).toMatchObject({
+      status: "impossible",
+      headline: "There is no nowhere.txt.",
+    });
     expect((await one("read recipe from letter.txt")).headline).toContain("no ingredient");
     expect(record().formulas).toEqual([]);
   });
   test("escapes of a terminal are taken out", async () => {
-    const { one, record } = baker({ texts: { "x.txt": "\u001b]0;title\u0007105 g \u001b[31mwhites\u001b[0m\n130 g almond flour" } });
+    const { one, record } = baker({
+      texts: { "x.txt": "\u001b]0;title\u0007105 g \u001b[31mwhites\u001b[0m\n130 g almond flour" },
+    });
     const said = await one("read recipe from x.txt as cloud");
     expect(record().formulas[0]?.lines.map((each) => each.name)).toEqual(["whites", "almond flour"]);
     expect(JSON.stringify(said)).not.toContain("\\u001b");
@@ -111,7 +130,9 @@ describe("from a text file", () => {
 describe("said in plain words and used by its name", () => {
   test("my shells are ..., and the other calculators", async () => {
     const { one, record } = baker();
-    await one("my shells are 105 g whites, 130 almond, 125 powdered sugar, 95 sugar, remember that as snowy shells");
+    await one(
+      "my shells are 105 g whites, 130 almond, 125 powdered sugar, 95 sugar, remember that as snowy shells",
+    );
     expect(record().formulas[0]?.lines.map((each) => each.grams)).toEqual([105, 130, 125, 95]);
   });
 });

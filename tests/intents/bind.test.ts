@@ -10,6 +10,8 @@ describe("an amount before its thing", () => {
     ["230 grams of the plain buttercream", "230 g of buttercream"],
     ["two thirty grams of my butter cream", "230 g of buttercream"],
     ["24 macarons", "24 of macarons"],
+    ["5 whites smbc", "5 of whites"],
+    ["90 g whites buttercream", "90 g of whites"],
     ["24 pistachio macarons", "24 of macarons"],
     ["24 little rose macarons", "24 of macarons"],
     ["84 dainty macarons", "84 of macarons"],
@@ -131,19 +133,30 @@ it("gives one thing to one amount when each has its own", () => {
 });
 
 it("gives a weight said for each to every one of them", () => {
-  expect(bound("100 g each of dark chocolate and cream")).toEqual(["100 g of dark chocolate", "100 g of cream"]);
+  expect(bound("100 g each of dark chocolate and cream")).toEqual([
+    "100 g of dark chocolate",
+    "100 g of cream",
+  ]);
   expect(bound("100 g each whites, almond flour and sugar")).toEqual([
     "100 g of whites",
     "100 g of almond flour",
     "100 g of sugar",
   ]);
-  expect(bound("dark chocolate and cream, 200 g each")).toEqual(["200 g of dark chocolate", "200 g of cream"]);
+  expect(bound("dark chocolate and cream, 200 g each")).toEqual([
+    "200 g of dark chocolate",
+    "200 g of cream",
+  ]);
   expect(bound("2 cups each of sugar and almond flour")).toEqual(["2 cup of sugar", "2 cup of almond flour"]);
   expect(bound("split it in bowls of 200 g each")).toHaveLength(1);
   expect(bound("24 macarons, 12 min each")).toEqual(["24 of macarons", "12 min of nothing"]);
 });
 
 it("counts macarons past their size", () => {
-  for (const said of ["24 38 mm macarons", "24 x 4 cm macarons", "24 macarons of 4 cm", "24 big 5 cm macarons"])
+  for (const said of [
+    "24 38 mm macarons",
+    "24 x 4 cm macarons",
+    "24 macarons of 4 cm",
+    "24 big 5 cm macarons",
+  ])
     expect(bound(said)[0], said).toBe("24 of macarons");
 });

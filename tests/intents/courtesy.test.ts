@@ -15,7 +15,9 @@ describe("a question with courtesies around it is that one question", () => {
     "how much flavor for 230 g buttercream, cheers",
     "pls how much flavor for 230 g buttercream thx",
   ])("%s", async (said) => {
-    expect(await baker().ask(said)).toMatchObject([{ tool: "dose", figures: [{ low: 6.9, high: 11.5, unit: "g" }] }]);
+    expect(await baker().ask(said)).toMatchObject([
+      { tool: "dose", figures: [{ low: 6.9, high: 11.5, unit: "g" }] },
+    ]);
   });
 });
 

@@ -6,9 +6,11 @@ import { describe, expect, it } from "vitest";
 import { tools } from "../../src/tools/registry.ts";
 import { baker } from "../support/ask.ts";
 
-/** Greetings and thanks are left out: more of the same is another thing to say. */
+/** Greetings and thanks are left out: more of the same is another thing to say. So are lines that wait for more. */
 const examples = tools.flatMap((tool) =>
-  tool.examples.flatMap(({ say, inputs }) => ("talk" in inputs ? [] : [{ tool: tool.name, say }])),
+  tool.examples.flatMap(({ say, inputs }) =>
+    "talk" in inputs || say.endsWith(":") ? [] : [{ tool: tool.name, say }],
+  ),
 );
 
 const answers = async (said: string) =>

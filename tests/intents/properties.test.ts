@@ -189,6 +189,21 @@ describe("any text is read", () => {
   });
 });
 
+it.each([
+  "buttercream flavor 230 g and ganache how much almnd flour ",
+  "1 cup and ",
+  "at 3 to ",
+  "minus ",
+  "100 g each of butter and sugar, ",
+  "how much flavor for 230 g buttercream? ",
+  "half of a ",
+  "3 x ",
+  "(((",
+  "note: and what is ",
+])("twenty thousand characters of %j come to an end", (piece) => {
+  through(piece.repeat(Math.ceil(20_000 / piece.length)));
+});
+
 it("no number is ever read as one with another size: digits come through as they are", () => {
   fc.assert(
     fc.property(fc.double({ min: 0.01, max: 1e6, noNaN: true }), (value) => {

@@ -59,7 +59,11 @@ describe("migrations", () => {
         .replace('"notes": []', '"pages": []'),
     );
     const step: Migration = { from: 0, up: ({ pages, ...rest }) => ({ ...rest, notes: pages }) };
-    expect(checkRecord(bytes, [step, ...migrations])).toEqual({ record: emptyRecord(), state: "sound", version: 0 });
+    expect(checkRecord(bytes, [step, ...migrations])).toEqual({
+      record: emptyRecord(),
+      state: "sound",
+      version: 0,
+    });
     expect(checkRecord(bytes, []).state).toBe("damaged");
   });
 

@@ -1,6 +1,6 @@
 /** Lists of an answer: one row an item, its short facts aligned, what the baker wrote at length below. */
 import type { Item } from "../../tools/contract/index.ts";
-import { plain } from "../../tools/lib/show.ts";
+import { plain, weight } from "../../tools/lib/show.ts";
 import { dayOf, minutes, timeOf } from "./moments.ts";
 import { padded, printable, width } from "./text.ts";
 import { wrapped } from "./wrap.ts";
@@ -61,6 +61,7 @@ function factOf(name: string, value: string | number | boolean | string[]): stri
   if (Array.isArray(value)) return value.join(", ");
   if (typeof value === "boolean") return value ? name : `not ${name}`;
   if (typeof value === "string") return moment.test(value) ? `${dayOf(value)} ${timeOf(value)}` : value;
+  if (name === "grams") return `${weight(value)} g`;
   if (name === "left") return `${minutes(value)} left`;
   if (name === "order") return `${value}.`;
   const [, plainName = name, unit = ""] = /^(.*)_(g|mm|min|h|c|percent)$/.exec(name) ?? [];

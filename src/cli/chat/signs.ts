@@ -8,10 +8,30 @@ export interface Signs {
   /** A cell of a bar: the part that has passed, the part that is left. */
   full: string;
   empty: string;
+  /** In a day's chart: hands at work, what goes by itself, and what goes on into the next day. */
+  hands: string;
+  waits: string;
+  onward: string;
 }
 
-export const drawn: Signs = { prompt: "∪ ", gap: "…", full: "■", empty: "·" };
-export const ascii: Signs = { prompt: "u ", gap: "..", full: "#", empty: "." };
+export const drawn: Signs = {
+  prompt: "∪ ",
+  gap: "…",
+  full: "■",
+  empty: "·",
+  hands: "■",
+  waits: "─",
+  onward: "→",
+};
+export const ascii: Signs = {
+  prompt: "u ",
+  gap: "..",
+  full: "#",
+  empty: ".",
+  hands: "#",
+  waits: "-",
+  onward: ">",
+};
 
 type Environment = Readonly<Record<string, string | undefined>>;
 

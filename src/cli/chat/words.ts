@@ -17,7 +17,7 @@ export function turnLines(turn: Turn, columns: number, signs: Signs): Line[] {
   const asked = wrapped(printable(turn.asked), columns, margin).map(
     (text): Line => ({ text, tone: "asked" }),
   );
-  return [...asked, ...turn.answers.flatMap((answer) => answerLines(answer, columns))];
+  return [...asked, ...turn.answers.flatMap((answer) => answerLines(answer, columns, signs))];
 }
 
 /** What stands at the top: the lines handed in, and where the record is kept. */

@@ -4,19 +4,12 @@ import { ratios } from "../../../data/rules/ganache.ts";
 import { batterLoss, fillingLoss, ringShare, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Item, Outcome, Stock, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
+import { houseFor, houseOf } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { type Line, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
-import {
-  batterFor,
-  batterForShells,
-  eggsFor,
-  fillingFor,
-  houseLines,
-  shellsFor,
-  sizing,
-} from "../lib/sizing.ts";
+import { batterFor, batterForShells, eggsFor, fillingFor, shellsFor, sizing } from "../lib/sizing.ts";
 import type { BuyInputs } from "./buy.ts";
 
 interface Need extends Line {
@@ -53,7 +46,8 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
     inputs.formula === undefined
       ? undefined
       : world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
-  const shells = saved ? scaled(saved.lines, batter) : houseLines(batter);
+  const house = houseOf(world);
+  const shells = saved ? scaled(saved.lines, batter) : houseFor(house, batter);
   const mixes = inputs.shells_only ? [] : (inputs.fillings ?? (["buttercream", "ganache"] as const));
   const fillings = mixes.flatMap((mix) =>
     fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(macarons, size.diameter_mm, figures)),
@@ -64,6 +58,7 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
   const list = shoppingList(buys, world.stock);
   const own =
     saved !== undefined ||
+    house.name !== undefined ||
     needs.some((need) => need.have > 0) ||
     size.diameterFrom === "bench" ||
     taught.length > 0 ||
@@ -78,7 +73,7 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
       ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : []),
     ],
     rule: {
-      text: `${saved ? saved.name : "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${lessons.shell ? "your own" : `${plain(figures.batterLoss_percent ?? batterLoss.value)} %`} loss in; fillings with ${lessons.filling ? "your own" : `${plain(figures.fillingLoss_percent ?? fillingLoss.value)} %`} loss; less what is on the shelf${taught.map((lesson) => `; ${lessonText(lesson)}`).join("")}`,
+      text: `${saved?.name ?? house.name ?? "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${lessons.shell ? "your own" : `${plain(figures.batterLoss_percent ?? batterLoss.value)} %`} loss in; fillings with ${lessons.filling ? "your own" : `${plain(figures.fillingLoss_percent ?? fillingLoss.value)} %`} loss; less what is on the shelf${taught.map((lesson) => `; ${lessonText(lesson)}`).join("")}`,
       basis: own ? "your bench" : "from memory",
     },
     assumed: [
@@ -171,7 +166,10 @@ function figuresOf(buys: readonly Need[]): Figure[] {
 }
 
 /** What is to be bought of these lines, less what is on the shelf, a line a thing in the shop. */
-export function shoppingFor(lines: readonly (Line & { part: string })[], stock: readonly Stock[]): Shopping[] {
+export function shoppingFor(
+  lines: readonly (Line & { part: string })[],
+  stock: readonly Stock[],
+): Shopping[] {
   return shoppingList(
     lessStock(lines, stock).filter((need) => toBuy(need) > 1e-9),
     stock,

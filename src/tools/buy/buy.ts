@@ -72,6 +72,33 @@ export const buy = tool<BuyInputs>({
   compute: answerBuy,
 });
 
+/** "what do I need to buy for it", or no number at all behind an order: the macarons that were spoken of. */
+const leansOnOrder = (reading: Reading, memory: Memory): boolean =>
+  memory.last?.tool !== "buy" &&
+  (pointsBack(reading) ||
+    /\border\b/.test(reading.text) ||
+    ["day", "shells", "fill", "scale", "split"].includes(memory.last?.tool ?? ""));
+
+/** The fillings and the size that the last day was planned for. */
+function orderOf({ table }: Memory): Partial<BuyInputs> {
+  const order = table.order;
+  if (!order) return {};
+  const named = (Array.isArray(order.fillings) ? order.fillings : []).map((each: unknown) =>
+    typeof each === "string"
+      ? { base: each }
+      : (each as { base?: string; chocolate?: BuyInputs["chocolate"] }),
+  );
+  const fillings = (["buttercream", "ganache"] as const).filter((base) =>
+    named.some((each) => each.base === base),
+  );
+  const chocolate = named.find((each) => each.chocolate)?.chocolate;
+  return {
+    ...(typeof order.diameter_mm === "number" ? { diameter_mm: order.diameter_mm } : {}),
+    ...(fillings.length > 0 ? { fillings } : {}),
+    ...(chocolate ? { chocolate } : {}),
+  };
+}
+
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
@@ -79,7 +106,8 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const macarons =
     counted(reading, "macarons") ??
     bare ??
-    (pointsBack(reading) && memory.last?.tool !== "buy" ? memory.table.macarons : undefined);
+    (leansOnOrder(reading, memory) ? memory.table.macarons : undefined);
+  const order = macarons !== undefined && macarons === memory.table.macarons ? orderOf(memory) : {};
   const shells = counted(reading, "shells");
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
@@ -92,6 +120,7 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
       reading.text,
     );
   return {
+    ...order,
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(formula ? { formula } : {}),

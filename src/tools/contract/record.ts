@@ -42,6 +42,8 @@ export const Note = z.object({
   weights: z.optional(z.array(z.object({ name: z.string(), grams: z.number() }))),
   doses: z.optional(z.array(z.object({ flavor: z.string(), percent: z.number() }))),
   ignored: z.optional(z.boolean()),
+  /** The counts that were taken from the plan and not counted: they teach nothing. */
+  planned: z.optional(z.array(z.string())),
 });
 
 /** A bottle on the shelf with what its own label says. Percentages by weight of the base. */
@@ -51,6 +53,8 @@ export const Bottle = z.object({
   form: optionalText,
   low_percent: optionalNumber,
   high_percent: optionalNumber,
+  /** How many times the usual strength: 2 is double. It counts where the bottle has no directions of its own. */
+  strength: optionalNumber,
   left_g: optionalNumber,
   allergens: z.optional(z.array(z.string())),
 });
@@ -70,7 +74,9 @@ export const Formula = z.object({
   name: z.string(),
   kind: optionalText,
   /** Of a range, `grams` is what counts; its ends are kept beside it. */
-  lines: z.array(z.object({ name: z.string(), grams: z.number(), low_g: optionalNumber, high_g: optionalNumber })),
+  lines: z.array(
+    z.object({ name: z.string(), grams: z.number(), low_g: optionalNumber, high_g: optionalNumber }),
+  ),
   /** Lines without a weight, in the baker's own words: "a pinch of salt". */
   unweighed: z.optional(z.array(z.string())),
 });

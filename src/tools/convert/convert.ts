@@ -35,6 +35,8 @@ export const inputs = z.strictObject({
   liquid: z.optional(z.boolean()),
   /** The oven that the heat is wanted for. */
   oven: z.optional(z.enum(["fan", "conventional"])),
+  /** A gas oven's mark, into `to` or °C. */
+  gas_mark: z.optional(number),
   /** Digits, operators and brackets. */
   sum: z.optional(z.string().check(z.maxLength(400))),
   sum_unit: z.optional(unit),
@@ -72,6 +74,7 @@ export const convert = tool<ConvertInputs>({
       inputs: { value: 3, unit: "large", ingredient: "whites", to: "g" },
     },
     { say: "what's 3/4 of 260", inputs: { sum: "3 / 4 * 260" } },
+    { say: "gas mark 4 in celsius", inputs: { gas_mark: 4, to: "°C" } },
     { say: "12 x 45", inputs: { sum: "12 * 45" } },
   ],
   elsewhere: [
@@ -94,6 +97,7 @@ export const convert = tool<ConvertInputs>({
       "unknown",
       "liquid",
       "oven",
+      "gas_mark",
       "sum",
       "sum_unit",
       "exchange",

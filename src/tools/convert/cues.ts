@@ -30,6 +30,8 @@ export const convertCues = cues(
     `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`,
   ],
   [5, `{factor} {number}${end}`],
+  [4, "gas (?:mark )?(?:{number}|{fraction})"],
+  [-3, "gas (?:bill|price|cost|station|tank|cooker broke)"],
   [
     4,
     `(?:add|subtract|take|multiply|divide) {number} (?:by|to|from|and|with) (?:{number}|{when})${end}`,
@@ -115,7 +117,6 @@ export const convertCues = cues(
     `${volumes} of (?:\\S+ )?{dose} .. (?:for|in|into) .. {weight}`,
     "{money}",
     "(?:what else|whats left|the rest|everything else|the others|use it (?:all )?up|use up)",
-    "gas",
     "(?:timer|timers|alarm|remind|ping|countdown)",
     "^(?:and |please |pls )*(?:note|log|record|jot)",
     "(?:split|divide|share out) .. (?:into|between|equal)",

@@ -1,6 +1,7 @@
 /** Temperatures between scales, and between a fan oven and a conventional one. */
-import { fanLower } from "../../../data/rules/heat.ts";
+import { fanLower, gasMarks } from "../../../data/rules/heat.ts";
 import type { Outcome, World } from "../contract/index.ts";
+import { plain } from "../lib/show.ts";
 import { celsius, fahrenheit } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { result, unitRule } from "./result.ts";
@@ -31,5 +32,24 @@ export function heatAnswer(inputs: ConvertInputs & { value: number; unit: string
     headline: `${answer} in a ${oven} oven, for ${asked}`,
     cautions: ["Ovens differ: a thermometer inside is surer than the dial."],
     assumed: [`the ${value} ${unit} is meant for a ${from} oven`],
+  };
+}
+
+/** A gas oven's mark as degrees; a mark between two of the table's is no mark. */
+export function gasAnswer({ gas_mark, to = "°C" }: ConvertInputs & { gas_mark: number }): Outcome {
+  const heat_c = gasMarks.celsius.get(gas_mark);
+  if (heat_c === undefined)
+    return {
+      status: "impossible",
+      headline: `Gas marks go from 1 to 9, with 1/4 and 1/2 below: there is no ${plain(gas_mark, 2)}.`,
+    };
+  const value = to === "°F" ? fahrenheit(heat_c) : heat_c;
+  return {
+    status: "answered",
+    headline: `${plain(value, 0)} ${to} = gas mark ${plain(gas_mark, 2)}`,
+    figures: [{ name: "result", value, unit: to }],
+    rule: { text: gasMarks.text, basis: gasMarks.basis },
+    working: [`gas mark ${plain(gas_mark, 2)} = ${heat_c} °C, conventional`],
+    cautions: ["Ovens differ: a thermometer inside is surer than the dial."],
   };
 }

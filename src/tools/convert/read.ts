@@ -1,6 +1,7 @@
 /** Reads conversions: what of what is to be turned into which unit. Each amount with its target is one draft. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
+import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { changed, continues, follow } from "./follow.ts";
 import { mannerIn, nameOf } from "./named.ts";
@@ -18,6 +19,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;
   if (answer) return [answer];
   if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
+  const gas = gasMark(reading);
+  if (gas) return [gas];
   const sum = sumOf(reading);
   if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
   const orders = ordersIn(reading);
@@ -29,6 +32,14 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+}
+
+/** "gas mark 4", "gas 1/2 in fahrenheit". */
+function gasMark(reading: Reading): Draft | undefined {
+  const said = /\bgas (?:mark )?/.exec(reading.text);
+  const amount = said && reading.amounts.find((each) => each.at[0] === said.index + said[0].length);
+  const to = targets(reading).find((unit) => unitRow(unit).dim === "temperature");
+  return amount ? { gas_mark: amount.value, ...(to ? { to } : {}) } : undefined;
 }
 
 const isLoneFraction = (reading: Reading) =>

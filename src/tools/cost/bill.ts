@@ -1,6 +1,7 @@
 /** Adds up everything that costs: lines by their prices, packaging, labor. */
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
+import { houseFor, houseOf } from "../lib/house.ts";
 import {
   type Lesson,
   learned,
@@ -13,7 +14,7 @@ import {
 import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
-import { batterFor, houseLines, sizing } from "../lib/sizing.ts";
+import { batterFor, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
 
 interface Part {
@@ -131,7 +132,7 @@ function recipeOf(
     return undefined;
   const size = sizing(undefined, world.bench);
   assumed.push(
-    `house shells for ${plain(inputs.macarons)} macarons of ${plain(size.diameter_mm)} mm, without filling`,
+    `${houseOf(world).name ?? "house shells"} for ${plain(inputs.macarons)} macarons of ${plain(size.diameter_mm)} mm, without filling`,
   );
   const lessons = learned(world, size.diameter_mm);
   const spares = taughtTo(world.bench, lessons, ["spares"]);
@@ -139,5 +140,5 @@ function recipeOf(
   taught.push(...used);
   assumed.push(...used.map(lessonText), ...oddLines(used, world.now_ms));
   const bench = taughtBench(world.bench, spares);
-  return houseLines(batterFor(inputs.macarons, size.diameter_mm, bench, ownFigures(lessons)));
+  return houseFor(houseOf(world), batterFor(inputs.macarons, size.diameter_mm, bench, ownFigures(lessons)));
 }

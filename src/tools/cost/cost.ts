@@ -66,7 +66,12 @@ export const cost = tool<CostInputs>({
   inputs,
   // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
-    [5, "(?:cost|price) of {weight} .. {ingredient}", "how much (?:does|do|is|are|would) {weight} .. {ingredient} cost", "what (?:does|do) {weight} .. {ingredient} cost"],
+    [
+      5,
+      "(?:cost|price) of {weight} .. {ingredient}",
+      "how much (?:does|do|is|are|would) {weight} .. {ingredient} cost",
+      "what (?:does|do) {weight} .. {ingredient} cost",
+    ],
     [
       6,
       "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|come to|run me)",

@@ -56,6 +56,8 @@ export const inputs = z.strictObject({
   /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
   plan: z.optional(z.number()),
   want: z.optional(z.enum(["plan", "timers", "calendar", "next", "late", "done", "drop"])),
+  /** Nothing of the order was said with what is wanted: the kept plan's own order stands. */
+  as_kept: z.optional(z.boolean()),
   /** With `done`: the step that has just been finished. */
   step: z.optional(
     z.object({
@@ -85,8 +87,8 @@ export const day = tool<DayInputs>({
     // "save it as" is a recipe's otherwise
     [
       7,
-      "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)})",
-      "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|piped<\\S+|{step=bake})(?: |$)",
+      "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)}|{count=trays} {number})(?: (?:{count=trays}|{number}|all|now|already|them|it|up|and|please|pls|thanks|labell?ing))*(?: [.!])?$",
+      "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
       "timers? for (?:it|them|that|this|everything|all of it)$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
@@ -152,6 +154,11 @@ export const day = tool<DayInputs>({
       say: "can I have 24 macarons ready tomorrow at 5 pm without resting",
       inputs: { macarons: 24, no_rest: true },
     },
+    {
+      say: "60 macarons by friday 10 am, apricot ganache and vanilla buttercream, half pink half white",
+      inputs: { macarons: 60 },
+    },
+    { say: "done piping tray 2", inputs: { want: "done", step: { kind: "pipe", tray: 2 } } },
     { say: "put the steps on timers", inputs: { want: "timers" } },
     { say: "save it as a calendar file", inputs: { want: "calendar" } },
   ],
@@ -161,7 +168,10 @@ export const day = tool<DayInputs>({
     { say: "what did I bake last sunday", tool: "recall" },
     { say: "batter for 24 macarons", tool: "shells" },
   ],
-  rivals: [["want", "late_min", "step"], ["fillings", "unplaced"]],
+  rivals: [
+    ["want", "late_min", "step", "as_kept"],
+    ["fillings", "unplaced"],
+  ],
   read: readDay,
   compute: answerDay,
 });

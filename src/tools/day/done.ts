@@ -15,12 +15,15 @@ const words: readonly (readonly [RegExp, string])[] = [
 
 export function readDone(reading: Reading): DayInputs["step"] {
   if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked)(?:<| |$)/)) return undefined;
-  if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/)) return undefined;
+  if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/))
+    return undefined;
   // "60 finished macarons by friday" is an order
-  if (reading.whens.length > 0 || reading.amounts.some((each) => each.of?.count === "macarons")) return undefined;
+  if (reading.whens.length > 0 || reading.amounts.some((each) => each.of?.count === "macarons"))
+    return undefined;
   const mix = reading.things.find((each) => ["ganache", "buttercream"].includes(each.base ?? ""));
   const tray = reading.amounts.find((each) => each.of?.count === "trays")?.value;
   if (mix?.base) return { filling: mix.base };
-  const kind = words.find(([pattern]) => says(reading, pattern))?.[1] ?? (tray === undefined ? undefined : "bake");
+  const kind =
+    words.find(([pattern]) => says(reading, pattern))?.[1] ?? (tray === undefined ? undefined : "bake");
   return kind === undefined ? undefined : { kind, ...(tray !== undefined ? { tray } : {}) };
 }

@@ -1,18 +1,18 @@
 /** The plans that are kept in the record: which one is meant, and how an answer is written into it. */
-import type { Effect, Plan, World } from "../contract/index.ts";
-import { type DayPlan, wallSeconds } from "../day-plan/index.ts";
+import type { Effect, Outcome, Plan, World } from "../contract/index.ts";
+import { type DayOrder, type DayPlan, wallSeconds, wallText } from "../day-plan/index.ts";
 import { localIso } from "../lib/days.ts";
+import { sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
+import { fillingsOf } from "./sizes.ts";
 
 /** A kept plan stays this long after it is over, for the note of the batch and for "what's next". */
 const keptFor_days = 60;
 
 export const wallNow = (world: World): number => wallSeconds(localIso(world.now_ms));
 
-/** The plan that the talk is about, else the one at work, the next to come, or the last that was. */
-export function keptPlan(made_ms: number | undefined, world: World): Plan | undefined {
-  const spoken = world.plans.findLast((each) => each.made_ms === made_ms);
-  if (spoken) return spoken;
+/** The plan that is at work, else the next to come, else the last that was. */
+export function keptPlan(world: World): Plan | undefined {
   const now = wallNow(world);
   const open = world.plans.filter((each) => each.ready > now);
   const nearest = (plan: Plan): number => {
@@ -24,9 +24,9 @@ export function keptPlan(made_ms: number | undefined, world: World): Plan | unde
 }
 
 /** What was ordered, without what was asked about it now. */
-export function madeFor(inputs: DayInputs): Partial<DayInputs> {
-  const { want: _want, late_min: _late, plan: _plan, step: _step, ...order } = inputs;
-  return order;
+function madeFor(inputs: DayInputs): Partial<DayInputs> {
+  const { want: _want, late_min: _late, plan: _plan, step: _step, as_kept: _kept, ...order } = inputs;
+  return Object.fromEntries(Object.entries(order).filter(([, value]) => value !== undefined));
 }
 
 const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
@@ -35,7 +35,7 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
  * Writes a plan into the record: into the one that was spoken of, or one for the same hour that isn't begun; else as a
  * new one. Nothing is written where nothing has changed. `made_ms` tells it again.
  */
-export function keep(
+function keep(
   plan: DayPlan,
   fields: Pick<Plan, "made_for" | "macarons" | "trays" | "diameter_mm" | "flavors">,
   kept: Plan | undefined,
@@ -43,11 +43,7 @@ export function keep(
 ): { effects: Effect[]; made_ms: number } {
   const now = wallNow(world);
   const patch = { ...fields, start: plan.start, ready: plan.ready, steps: [...plan.steps] };
-  const old =
-    kept ??
-    world.plans.findLast(
-      (each) => each.start > now && each.ready === plan.ready,
-    );
+  const old = kept ?? world.plans.findLast((each) => each.start > now && each.ready === plan.ready);
   if (old && Object.entries(patch).every(([key, value]) => same(old[key as keyof Plan], value)))
     return { effects: [], made_ms: old.made_ms };
   if (old) return { effects: [{ do: "change", list: "plans", id: old.id, patch }], made_ms: old.made_ms };
@@ -60,3 +56,58 @@ export function keep(
     made_ms: world.now_ms,
   };
 }
+
+/** What is told of the bake itself and moves the plan, in the words that undo has for it. */
+const changes: Readonly<Record<string, string>> = { late: "the delay", done: "what was said to be done" };
+export const changesIt = ({ want, no_rest }: DayInputs, kept: Plan): string | undefined =>
+  changes[want ?? ""] ?? (no_rest && !kept.made_for.no_rest ? "skipping the rest" : undefined);
+
+/** Timers that were set for the plan's steps ring at their new times; a step that has begun keeps what was set. */
+function movedTimers(kept: Plan, plan: DayPlan, world: World): Effect[] {
+  const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
+  return kept.steps.flatMap((old): Effect[] => {
+    const now = plan.steps.find((step) => step.id === old.id);
+    const timer = world.timers.find(
+      (each) => each.state === "running" && each.label === old.name && each.due_ms === msOf(old.start),
+    );
+    if (!now || !timer || now.start === old.start || msOf(now.start) <= world.now_ms) return [];
+    return [{ do: "change", list: "timers", id: timer.id, patch: { due_ms: msOf(now.start) } }];
+  });
+}
+
+/** The plan written into the record, and left on the table to go on from. Only what moves a kept one can be undone. */
+export function written(
+  inputs: DayInputs,
+  plan: DayPlan,
+  order: DayOrder,
+  kept: Plan | undefined,
+  world: World,
+): Pick<Outcome, "effects" | "change" | "leaves"> {
+  const made_for = madeFor(inputs);
+  const size = sizing(inputs.diameter_mm, world.bench);
+  const { effects, made_ms } = keep(
+    plan,
+    {
+      made_for,
+      macarons: order.macarons,
+      trays: order.trays ?? 1,
+      diameter_mm: size.diameter_mm,
+      flavors: flavorsOf(inputs),
+    },
+    kept,
+    world,
+  );
+  const change = kept && changesIt(inputs, kept);
+  const all = [...effects, ...(effects.length && kept ? movedTimers(kept, plan, world) : [])];
+  return {
+    ...(all.length ? { effects: all, ...(change ? { change } : {}) } : {}),
+    leaves: { macarons: order.macarons, order: { ...made_for, plan: made_ms } },
+  };
+}
+
+const flavorsOf = (inputs: DayInputs): string[] => [
+  ...new Set([
+    ...fillingsOf(inputs).flatMap((each) => each.of || (each.flavor?.taste ?? [])),
+    ...(inputs.unplaced ?? []),
+  ]),
+];

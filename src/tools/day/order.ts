@@ -65,7 +65,11 @@ function runOf(base: Thing, reading: Reading): Run {
   if (run.flavor || !base.base) return run;
   const behind = reading.things.find((each) => {
     const gap = reading.text.slice(base.at[1], each.at[0]);
-    return isFlavor(each) && each.at[0] >= base.at[1] && /^ ?(?:\(|(?:(?:flavou?red|made) )?with )(?:some |a )?$/.test(gap);
+    return (
+      isFlavor(each) &&
+      each.at[0] >= base.at[1] &&
+      /^ ?(?:\(|(?:(?:flavou?red|made) )?with )(?:some |a )?$/.test(gap)
+    );
   });
   const isNext = reading.things.some((each) => each.base && behind && each.at[0] - behind.at[1] === 1);
   return behind && !isNext ? { ...run, flavor: behind } : run;
@@ -121,14 +125,19 @@ const distinct = (fillings: readonly Filling[]): Filling[] => [
 /** Colors of the shells: by shares where they were said, else in equal parts. One color alone splits nothing. */
 function readColors(reading: Reading): Draft["colors"] {
   const names = [
-    ...new Set(reading.things.flatMap((each) => (each.color && !each.base && !each.taste ? [each.color] : []))),
+    ...new Set(
+      reading.things.flatMap((each) => (each.color && !each.base && !each.taste ? [each.color] : [])),
+    ),
   ];
   if (names.length === 0) return undefined;
   const amounts = reading.amounts.filter(
     (each) => each.of?.color || each.fraction || each.dim === "percent" || each.of?.count === "bowls",
   );
   const shares = amounts.length
-    ? readShares({ ...reading, amounts }, { table: {}, follows: false, names: { formulas: [], bottles: [], timers: [] } })
+    ? readShares(
+        { ...reading, amounts },
+        { table: {}, follows: false, names: { formulas: [], bottles: [], timers: [] } },
+      )
     : {};
   const { percents, parts, rest } = shares;
   if (percents?.length) return { percents, ...(rest ? { rest } : {}) };

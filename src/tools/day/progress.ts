@@ -1,5 +1,5 @@
 /** How far the bench is: which step was said to be done, what is going on, whether it is all over. */
-import type { DayPlan, DayStep } from "../day-plan/index.ts";
+import type { DayPlan, DayStep, DoneStep } from "../day-plan/index.ts";
 import type { DayInputs } from "./day.ts";
 
 /** The steps as their ids name them: `pipe-2`, `weigh`. */
@@ -35,4 +35,56 @@ export function standingLong(plan: DayPlan, limit: number): { tray: string; from
     const stands = kind === "rest" && step.end - begins(step) > limit;
     return stands ? [{ tray, from: begins(step), to: step.end }] : [];
   });
+}
+
+const isOven = (step: DayStep) => step.id.startsWith("bake-");
+
+/** The steps by hand or in the oven that a step comes after, those that go by themselves stepped across. */
+function comesAfter(id: string, all: readonly DayStep[]): string[] {
+  const [kind = "", tray] = id.split("-");
+  const of = (start: string) => all.filter((step) => step.id.startsWith(start)).map((step) => step.id);
+  const before: Readonly<Record<string, string[]>> = {
+    macaronage: ["weigh"],
+    pipe: ["macaronage"],
+    bake: [`pipe-${tray}`],
+    fill: [...of("pipe-"), ...of("bake-"), ...of("filling-")],
+    box: ["fill"],
+  };
+  return before[kind] ?? [];
+}
+
+/** All that a step comes after, however far back. */
+function allBefore(id: string, all: readonly DayStep[], found = new Set<string>()): Set<string> {
+  for (const each of comesAfter(id, all)) {
+    if (found.has(each)) continue;
+    found.add(each);
+    allBefore(each, all, found);
+  }
+  return found;
+}
+
+/**
+ * What has been done when a step is said to be finished at `now`: it and all that it comes after; of the rest what the
+ * plan has begun, as planned, except that hands that were at this step until now were at no other.
+ */
+export function doneBy(plan: DayPlan, target: DayStep, now: number): DoneStep[] {
+  const steps = plan.steps.filter((step) => step.hands || isOven(step));
+  const before = allBefore(target.id, steps);
+  // begun ahead of the plan, it takes the time since the last thing that was done
+  const isAhead = target.start >= now;
+  const free = Math.max(...steps.filter((step) => step.hands && step.end <= now).map((step) => step.end));
+  const start = isAhead ? Math.min(now, Math.max(now - (target.end - target.start), free)) : target.start;
+  const done = new Map<string, DoneStep>([[target.id, { id: target.id, start, end: now }]]);
+  for (const step of steps) {
+    const { id } = step;
+    if (id === target.id || allBefore(id, steps).has(target.id)) continue;
+    if (before.has(id)) {
+      const end = Math.min(step.end, start);
+      done.set(id, { id, start: Math.min(step.start, end), end });
+    } else if (step.start < now && (!step.hands || !target.hands || step.end <= (isAhead ? now : start)))
+      done.set(id, { id, start: step.start, end: step.end });
+  }
+  const isBacked = (id: string) =>
+    [...allBefore(id, steps)].every((each) => done.has(each) || !steps.some((step) => step.id === each));
+  return [...done.values()].filter(({ id }) => isBacked(id));
 }

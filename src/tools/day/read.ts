@@ -11,11 +11,15 @@ type Draft = Partial<DayInputs>;
 export function readDay(reading: Reading, memory: Memory): Draft {
   const before = planBefore(memory);
   const want = readWant(reading);
-  const told = want?.want === "done" ? want : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
+  const told =
+    want?.want === "done"
+      ? want
+      : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
   const due = mergedDue(reading, before);
   const plan = (memory.table.order as Draft | undefined)?.plan;
   return {
     ...(want && before ? { ...before, ...told } : told),
+    ...(want && !due && Object.keys(told).every((key) => key in want) ? { as_kept: true } : {}),
     // a new hour asks for the plan again, not for another set of timers
     ...(!want && memory.follows && before?.want ? { want: "plan" } : {}),
     ...(due ? { due } : {}),
@@ -40,7 +44,12 @@ function readWant(reading: Reading): Draft | undefined {
   if (says(reading, /calendar|(?:^| )ics(?: |$)|diary/)) return { want: "calendar" };
   if (says(reading, /timers?(?:<\S+)?(?: |$)/)) return { want: "timers" };
   if (says(reading, /(?:whats|what is|what comes|what do i do|and) next/)) return { want: "next" };
-  if (says(reading, /^(?:\S+ )?(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake)/))
+  if (
+    says(
+      reading,
+      /^(?:\S+ )?(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake)/,
+    )
+  )
     return { want: "drop" };
   const step = readDone(reading);
   if (step) return { want: "done", step };
@@ -54,7 +63,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   const counted = countedMacarons(reading);
   const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
   const bare =
-    counted === undefined && !boxed && (memory.slot === "macarons" || memory.follows || says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/))
+    counted === undefined &&
+    !boxed &&
+    (memory.slot === "macarons" ||
+      memory.follows ||
+      says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/))
       ? bareNumbers(reading)[0]?.value
       : undefined;
   const macarons = counted ?? bare;

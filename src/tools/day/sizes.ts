@@ -6,9 +6,10 @@ import { bases } from "../../../data/words/things.ts";
 import { shoppingFor } from "../buy/answer.ts";
 import type { Figure, Item, Outcome, World } from "../contract/index.ts";
 import { answerDose } from "../dose/answer.ts";
+import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import type { Line } from "../lib/lines.ts";
-import { counted, plain, weight, weightRange } from "../lib/show.ts";
-import { batterFor, eggsFor, fillingFor, houseLines, shellsFor, sizing } from "../lib/sizing.ts";
+import { counted, listed, plain, weight, weightRange } from "../lib/show.ts";
+import { batterFor, eggsFor, fillingFor, houseLines, type Own, shellsFor, sizing } from "../lib/sizing.ts";
 import { split } from "../split/split.ts";
 import type { DayInputs } from "./day.ts";
 import type { Filling } from "./order.ts";
@@ -50,14 +51,24 @@ export function fillingsOf(inputs: Partial<DayInputs>): Filling[] {
 }
 
 /** @returns the sizes, or an outcome that says why the order can't be */
-export function sizedOrder(inputs: DayInputs, macarons: number, trays: number, world: World): Sized | Outcome {
+export function sizedOrder(
+  inputs: DayInputs,
+  macarons: number,
+  trays: number,
+  world: World,
+): Sized | Outcome {
   const size = sizing(inputs.diameter_mm, world.bench);
-  const batter_g = batterFor(macarons, size.diameter_mm, world.bench);
+  const lessons = learned(world, size.diameter_mm);
+  const own = ownFigures(lessons);
+  const { shell, filling: one, "batter loss": batterLost, "filling loss": fillingLost } = lessons;
+  const taught = [shell, batterLost, one, fillingLost].filter((lesson) => lesson !== undefined);
+  const batter_g = batterFor(macarons, size.diameter_mm, world.bench, own);
   const shells = shellsFor(macarons, world.bench);
   const colors = colorParts(inputs, batter_g, world);
   if (colors && "status" in colors) return colors;
-  const fillings = fillingsOf(inputs);
-  const portions = portionsOf(fillings, macarons, size.diameter_mm);
+  const fillings = shared(fillingsOf(inputs), macarons);
+  if ("status" in fillings) return fillings;
+  const portions = portionsOf(fillings, macarons, size.diameter_mm, own);
   const doses = portions.map((each) => doseOf(each, world));
   const made = portions.map(({ filling, grams }) => linesOf(filling, grams));
   const shellLines = houseLines(batter_g);
@@ -71,7 +82,8 @@ export function sizedOrder(inputs: DayInputs, macarons: number, trays: number, w
   const whites = shopping.find((each) => each.name === "whites")?.grams ?? 0;
   const total = portions.reduce((sum, each) => sum + each.grams, 0);
   const scale = world.bench.scale_g;
-  const listOf = (lines: readonly Line[]) => lines.map(({ name, grams }) => `${name} ${weight(grams, scale)} g`);
+  const listOf = (lines: readonly Line[]) =>
+    lines.map(({ name, grams }) => `${name} ${weight(grams, scale)} g`);
   return {
     figures: unique([
       { name: "macarons", value: macarons, unit: "macarons" },
@@ -116,16 +128,24 @@ export function sizedOrder(inputs: DayInputs, macarons: number, trays: number, w
           : ["nothing, it is all on your shelf"],
       },
     ],
-    rule: `batter = shells × 0.53 d² / 0.96, filling = macarons × 0.42 d² / 0.92, d ${plain(size.diameter_mm / 10)} cm${isRing(portions) ? `; ring ${ringShare.value} %, center ${100 - ringShare.value} %` : ""}${doses.flatMap((each) => (each?.rule ? `; ${each.rule}` : [])).join("")}`,
-    own: size.diameterFrom === "bench" || doses.some((each) => each?.own) || world.stock.length > 0,
+    rule: `${sizeRule(own, size.diameter_mm, taught)}${isRing(portions) ? `; ring ${ringShare.value} %, center ${100 - ringShare.value} %` : ""}${doses.flatMap((each) => (each?.rule ? `; ${each.rule}` : [])).join("")}`,
+    own:
+      size.diameterFrom === "bench" ||
+      taught.length > 0 ||
+      doses.some((each) => each?.own) ||
+      world.stock.length > 0,
     assumed: [
       ...portions.flatMap(({ filling }) =>
-        filling.base === "ganache" && !filling.chocolate ? [`dark chocolate in the ${fillingName(filling)}`] : [],
+        filling.base === "ganache" && !filling.chocolate
+          ? [`dark chocolate in the ${fillingName(filling)}`]
+          : [],
       ),
       ...(isRing(portions) && !fillings.some((each) => each.part)
         ? [`${portions.map((each) => `${fillingName(each.filling)} as ${each.part}`).join(", ")}`]
         : []),
-      ...(portions.length > 2 && !fillings.every((each) => each.macarons) ? ["fillings in equal shares"] : []),
+      ...(portions.length > 2 && !fillings.every((each) => each.macarons)
+        ? ["fillings in equal shares"]
+        : []),
       ...(inputs.colors?.assumed ? ["colors in equal parts"] : []),
       ...(inputs.unplaced?.length
         ? [`no dose for ${inputs.unplaced.join(" and ")}: say which filling each goes into`]
@@ -133,15 +153,34 @@ export function sizedOrder(inputs: DayInputs, macarons: number, trays: number, w
       ...new Set(doses.flatMap((each) => each?.assumed ?? [])),
       "flavor and color not on the list to buy",
     ],
-    cautions: [...new Set(doses.flatMap((each) => each?.cautions ?? []))],
+    cautions: [...new Set(doses.flatMap((each) => each?.cautions ?? [])), ...oddLines(taught, world.now_ms)],
     working: [
-      `${plain(shells)} shells, batter ${plain(batter_g)} g with ${batterLoss.value} % left in bowl and bag`,
-      `fillings ${plain(total)} g with ${fillingLoss.value} % left in bowl and bag`,
+      own.shell_g === undefined
+        ? `${plain(shells)} shells, batter ${plain(batter_g)} g with ${plain(own.batterLoss_percent ?? batterLoss.value)} % left in bowl and bag`
+        : `${plain(shells)} shells × ${plain(own.shell_g, 4)} = ${plain(batter_g)} g batter`,
+      own.filling_g === undefined
+        ? `fillings ${plain(total)} g with ${plain(own.fillingLoss_percent ?? fillingLoss.value)} % left in bowl and bag`
+        : `fillings ${plain(macarons)} × ${plain(own.filling_g, 4)} = ${plain(total)} g`,
       ...portions.map(({ part, grams, filling }) => `${part}: ${fillingName(filling)} ${plain(grams)} g`),
       ...doses.flatMap((each) => each?.working ?? []),
     ],
     ...(colors ? { parts: colors } : {}),
   };
+}
+
+/** How batter and fillings were sized: the book's formulas, or what her batches take. */
+function sizeRule(own: Own, diameter_mm: number, taught: readonly Lesson[]): string {
+  const kept = (loss: number) => plain(1 - loss / 100, 4);
+  const book = [
+    ...(own.shell_g === undefined
+      ? [`batter = shells × 0.53 d² / ${kept(own.batterLoss_percent ?? batterLoss.value)}`]
+      : []),
+    ...(own.filling_g === undefined
+      ? [`filling = macarons × 0.42 d² / ${kept(own.fillingLoss_percent ?? fillingLoss.value)}`]
+      : []),
+    `d ${plain(diameter_mm / 10)} cm`,
+  ].join(", ");
+  return [book, ...taught.map(lessonText)].join("; ");
 }
 
 const isRing = (portions: readonly Portion[]) => portions.some((each) => each.part === "ring");
@@ -156,15 +195,35 @@ function unique(figures: readonly (Figure & { of?: string })[]): Figure[] {
   });
 }
 
+/** Where fillings have numbers of their own, one without takes the rest; numbers that don't add up are said. */
+function shared(fillings: Filling[], macarons: number): Filling[] | Outcome {
+  const own = fillings.flatMap((each) => each.macarons ?? []);
+  if (own.length === 0) return fillings;
+  const rest = macarons - own.reduce((sum, each) => sum + each, 0);
+  const open = fillings.length - own.length;
+  if (open === 0 && rest === 0) return fillings;
+  if (open === 1 && rest > 0)
+    return fillings.map((each) => (each.macarons === undefined ? { ...each, macarons: rest } : each));
+  return {
+    status: "impossible",
+    headline: `${listed(own.map((each) => plain(each)))} of ${plain(macarons)} macarons: say for every filling how many it fills, so that they add up.`,
+  };
+}
+
 /** Of two fillings 60 % are ring and 40 % center; fillings of so many macarons each take what those take. */
-function portionsOf(fillings: readonly Filling[], macarons: number, diameter_mm: number): Portion[] {
-  const all = fillingFor(macarons, diameter_mm);
+function portionsOf(
+  fillings: readonly Filling[],
+  macarons: number,
+  diameter_mm: number,
+  own: Own,
+): Portion[] {
+  const all = fillingFor(macarons, diameter_mm, own);
   const [first, second] = fillings;
   if (fillings.every((each) => each.macarons !== undefined))
     return fillings.map((filling) => ({
       filling,
       part: fillings.length === 1 ? "filling" : fillingName(filling),
-      grams: fillingFor(filling.macarons ?? 0, diameter_mm),
+      grams: fillingFor(filling.macarons ?? 0, diameter_mm, own),
     }));
   if (first && !second) return [{ filling: first, part: "filling", grams: all }];
   if (first && second && fillings.length === 2) {

@@ -87,12 +87,15 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
   const name = nameOf(inputs, row);
   if (base === "batter" && (row?.liquid || id === "vanilla paste")) return liquidInBatter(name);
   const column = bases.find((each) => each.id === base)?.column ?? "any";
-  const range = row?.[column === "any" ? "buttercream" : column];
+  const tableRange = row?.[column === "any" ? "buttercream" : column];
   const bottle = bottleFor(inputs, world.bottles);
   const own =
     bottle?.low_percent !== undefined
       ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const)
       : undefined;
+  const strong = own ? undefined : strongFor(inputs, world.bottles);
+  const strength = strong?.strength ?? 1;
+  const range = tableRange && ([tableRange[0] / strength, tableRange[1] / strength] as const);
   const said =
     inputs.percent !== undefined
       ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const)
@@ -123,7 +126,12 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
             text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`,
             basis: "arithmetic",
           }
-        : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
+        : strong
+          ? {
+              text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, your ${strong.taste} bottle is ${plain(strength)} times as strong: ${percent(low, high)}`,
+              basis: "your bench",
+            }
+          : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
   const assumed = [
     ...(inputs.bare && row.id === "flavor" && !own ? ["a concentrated flavor"] : []),
     ...(row.id === "oil" ? ["super strength oil"] : []),
@@ -333,6 +341,16 @@ function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | und
     )
     .at(-1);
 }
+
+/** A bottle of this taste with a strength and no directions: the table's range goes by it. */
+const strongFor = (inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined =>
+  bottles.findLast(
+    (bottle) =>
+      bottle.taste === inputs.taste &&
+      bottle.strength !== undefined &&
+      bottle.low_percent === undefined &&
+      (bottle.form === undefined || bottle.form === (inputs.dose ?? "flavor")),
+  );
 
 /** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
 function pastNotes(inputs: DoseInputs, rated: BestDose | undefined, world: World): Item[] {

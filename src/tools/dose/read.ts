@@ -125,7 +125,9 @@ const dedupe = (things: Thing[]) =>
 /** "the powder kind": of the color that was spoken of. */
 function colorKind(target: Thing, memory: Memory): Thing {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;
-  return target.dose === "powder" && before && / color$|^color$/.test(before) ? { ...target, dose: "powder color", id: "powder color" } : target;
+  return target.dose === "powder" && before && / color$|^color$/.test(before)
+    ? { ...target, dose: "powder color", id: "powder color" }
+    : target;
 }
 
 /** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
@@ -142,7 +144,10 @@ const families = [
 ];
 
 /** The inputs that a flavor is named by: its row of the dose table, its taste, its own name. */
-export function nameOf(target: Pick<Thing, "id" | "taste" | "dose" | "ingredient" | "text">, reading: Reading): Draft {
+export function nameOf(
+  target: Pick<Thing, "id" | "taste" | "dose" | "ingredient" | "text">,
+  reading: Reading,
+): Draft {
   const dose = target.dose ?? usualRow(target);
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   const own = target.ingredient && target.dose ? target.ingredient : undefined;
@@ -384,7 +389,10 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
 
 function readShare(reading: Reading, memory: Memory): Draft {
   const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
-  const checked = before?.base_g !== undefined && before.flavor_g !== undefined && !reading.amounts.some((each) => each.dim === "weight");
+  const checked =
+    before?.base_g !== undefined &&
+    before.flavor_g !== undefined &&
+    !reading.amounts.some((each) => each.dim === "weight");
   const share = reading.amounts.find(
     (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
   );
@@ -402,7 +410,7 @@ function readShare(reading: Reading, memory: Memory): Draft {
 
 function readWant(reading: Reading): Draft {
   const mend =
-    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
+    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
       reading.text,
     );
   const more =

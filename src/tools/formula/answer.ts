@@ -3,12 +3,13 @@ import type { Effect, Formula, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { listed, plain } from "../lib/show.ts";
 import { cautionsFor, collect, finished, left, wanted } from "./collect.ts";
+import type { FormulaInputs } from "./formula.ts";
 import { house } from "./house.ts";
 import { kindOf } from "./kind.ts";
 import { figuresOf, leavesOf, textOf } from "./lines.ts";
-import type { FormulaInputs } from "./formula.ts";
 
-const isHouse = (name: string, world: World) => world.bench.house_formula?.toLowerCase() === name.toLowerCase();
+const isHouse = (name: string, world: World) =>
+  world.bench.house_formula?.toLowerCase() === name.toLowerCase();
 const named = (world: World, name: string | undefined): Formula | undefined =>
   world.formulas.findLast((each) => each.name.toLowerCase() === name?.toLowerCase());
 const own = { text: "your own recipe, as you saved it", basis: "your bench" as const };
@@ -41,14 +42,20 @@ function save(inputs: FormulaInputs, world: World): Outcome {
   const { name, lines, unread = [], unweighed = [], doubts = [], taken = [] } = inputs;
   if (inputs.file) return wanted(inputs.file);
   if (!name) return asking("What shall I call it?", "name");
-  if (inputs.started && !inputs.collecting && !inputs.cancelled) return finished(inputs, named(world, name), world);
+  if (inputs.started && !inputs.collecting && !inputs.cancelled)
+    return finished(inputs, named(world, name), world);
   if (inputs.collecting || inputs.cancelled) return collect(inputs, named(world, name), world);
   if (!lines?.length) return asking(`What is in ${name}? Each ingredient with its weight, please.`, "lines");
   const known = named(world, name);
   const kind = kindOf(lines);
   const entry = { name, ...(kind ? { kind } : {}), lines, ...(unweighed.length ? { unweighed } : {}) };
   const effect: Effect = known
-    ? { do: "change", list: "formulas", id: known.id, patch: { ...entry, unweighed: unweighed.length ? unweighed : null } }
+    ? {
+        do: "change",
+        list: "formulas",
+        id: known.id,
+        patch: { ...entry, unweighed: unweighed.length ? unweighed : null },
+      }
     : { do: "add", list: "formulas", entry };
   return {
     status: "answered",
@@ -157,7 +164,9 @@ function rename({ name, new_name }: FormulaInputs, world: World): Outcome {
     rule: own,
     effects: [
       { do: "change", list: "formulas", id: found.id, patch: { name: new_name } },
-      ...(isHouse(found.name, world) ? [{ do: "set", setting: "house_formula", value: new_name } as const] : []),
+      ...(isHouse(found.name, world)
+        ? [{ do: "set", setting: "house_formula", value: new_name } as const]
+        : []),
     ],
     change: `the name of ${new_name}`,
   };

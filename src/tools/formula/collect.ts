@@ -22,7 +22,9 @@ export function cautionsFor(
 ): Pick<Outcome, "cautions"> {
   const cautions = [
     ...doubts.map((each) => `${each}.`),
-    ...(unweighed.length ? [`${quoted(unweighed)} ${unweighed.length === 1 ? "has" : "have"} no weight and no part in any sum.`] : []),
+    ...(unweighed.length
+      ? [`${quoted(unweighed)} ${unweighed.length === 1 ? "has" : "have"} no weight and no part in any sum.`]
+      : []),
     ...(unread.length
       ? [
           `${quoted(unread)} ${unread.length === 1 ? "is" : "are"} not in the recipe: say ${unread.length === 1 ? "it" : "them"} again with a weight.`,
@@ -78,7 +80,10 @@ export function collect(inputs: FormulaInputs, known: Formula | undefined, world
       status: "answered",
       headline: started && known ? `${name} is not kept` : "Nothing was saved",
       ...(started && known
-        ? { effects: [{ do: "remove", list: "formulas", id: known.id } as const], change: `forgetting ${name}` }
+        ? {
+            effects: [{ do: "remove", list: "formulas", id: known.id } as const],
+            change: `forgetting ${name}`,
+          }
         : {}),
     };
   const question = 'The next line, or "done".';
@@ -94,11 +99,16 @@ export function collect(inputs: FormulaInputs, known: Formula | undefined, world
   const entry = { name, lines, ...(kind ? { kind } : {}), ...(unweighed.length ? { unweighed } : {}) };
   const added = inputs.lines?.length || inputs.unweighed?.length;
   const effect: Effect = known
-    ? { do: "change", list: "formulas", id: known.id, patch: { ...entry, kind: kind ?? null, unweighed: unweighed.length ? unweighed : null } }
+    ? {
+        do: "change",
+        list: "formulas",
+        id: known.id,
+        patch: { ...entry, kind: kind ?? null, unweighed: unweighed.length ? unweighed : null },
+      }
     : { do: "add", list: "formulas", entry };
   return {
     ...ask,
-    headline: `${latest ? `${latest}. ` : ""}${name} so far: ${textOf(lines, world)}. ${question}`,
+    headline: `${latest ? `${latest}. ` : ""}${name} so far: ${textOf(lines, world)}`,
     ...(added ? { effects: [effect] } : {}),
     change: started ? `a line of ${name}` : `the recipe ${name}`,
   };

@@ -15,7 +15,9 @@ const line = z.object({
 });
 
 export const inputs = z.strictObject({
-  does: z.optional(z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"])),
+  does: z.optional(
+    z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"]),
+  ),
   name: z.optional(text),
   new_name: z.optional(text),
   lines: z.optional(z.array(line)),

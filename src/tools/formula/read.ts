@@ -42,7 +42,9 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   const weighs = reading.amounts.some(
     (each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number",
   );
-  const headed = /^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) \S[^:]*:/.test(reading.text);
+  const headed = /^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) \S[^:]*:/.test(
+    reading.text,
+  );
   if (saved && weighs && !headed && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
     return { does: "change", name: saved, ...changed(reading) };
   if (name && says(reading, /(?:remove|drop|take|leave) .*<ingredient.* (?:from|out)|without \S*<ingredient/))
@@ -152,7 +154,13 @@ function linesFrom(reading: Reading, from: number, memory: Memory): Draft {
 /** Where nothing reads text, the sentence's own finds have to do. */
 function plainly(reading: Reading, from: number): RecipeRead {
   const { lines, unread, taken } = readLines(reading, from);
-  return { lines: merged(lines.map(({ name, grams }) => ({ name, grams }))), unread, unweighed: [], taken, doubts: [] };
+  return {
+    lines: merged(lines.map(({ name, grams }) => ({ name, grams }))),
+    unread,
+    unweighed: [],
+    taken,
+    doubts: [],
+  };
 }
 
 /** The recipe ends where the next sentence begins, behind its last amount. */
@@ -165,20 +173,36 @@ function endOf(reading: Reading): number {
 /** "read recipe from shells.txt", "load my recipe out of \"shells one.txt\"": the path as it was typed. */
 function fileIn(said: string): string | undefined {
   const found =
-    /\b(?:read|load|import|open|get|take|fetch|save|add)\b.*?\b(?:from|in|out of|file)\s+(?:the |my )?(?:file |text file )?(?:"([^"]+)"|'([^']+)'|((?:~|\.{0,2})\/\S+|\S+\.[a-z]{2,4}\b))/i.exec(said);
+    /\b(?:read|load|import|open|get|take|fetch|save|add)\b.*?\b(?:from|in|out of|file)\s+(?:the |my )?(?:file |text file )?(?:"([^"]+)"|'([^']+)'|((?:~|\.{0,2})\/\S+|\S+\.[a-z]{2,4}\b))/i.exec(
+      said,
+    );
   return (found?.[1] ?? found?.[2] ?? found?.[3])?.replace(/[?!,;]+$/, "");
 }
 
 const nameOfFile = (said: string): Draft => {
-  const name = cleaned((/(?:\.[a-z]{2,4}|["'])\s+(?:as|and call it|called|named)\s+(.+)$/i.exec(said)?.[1] ?? "").toLowerCase());
+  const name = cleaned(
+    (/(?:\.[a-z]{2,4}|["'])\s+(?:as|and call it|called|named)\s+(.+)$/i.exec(said)?.[1] ?? "").toLowerCase(),
+  );
   return name ? { name } : {};
 };
 
 /** "use snowy shells as my house recipe", "back to the book's recipe", "what is my house recipe". */
 function readHouse(reading: Reading, saved: string | undefined): Draft | undefined {
   if (!says(reading, /(?:^| )(?:house|usual|standard|default|book\S*)(?: |$|<)/)) return undefined;
-  if (says(reading, /(?:back to|use|go by|follow) the books?(?: |$|<)|(?:forget|reset|drop|clear) (?:my|the|our) house/)) return { does: "book house" };
-  if (saved && says(reading, /(?:as|is|for|be|to|:) (?:my |the |our )?(?:house|usual|standard|own|default)|(?:my|the|our) (?:house|usual|standard|default) (?:recipe|formula) (?:is|will be|should be|be|to|:)/))
+  if (
+    says(
+      reading,
+      /(?:back to|use|go by|follow) the books?(?: |$|<)|(?:forget|reset|drop|clear) (?:my|the|our) house/,
+    )
+  )
+    return { does: "book house" };
+  if (
+    saved &&
+    says(
+      reading,
+      /(?:as|is|for|be|to|:) (?:my |the |our )?(?:house|usual|standard|own|default)|(?:my|the|our) (?:house|usual|standard|default) (?:recipe|formula) (?:is|will be|should be|be|to|:)/,
+    )
+  )
     return { does: "house", name: saved };
   return says(reading, /(?:what|which|whats|show) .*house/) ? { does: "house" } : undefined;
 }

@@ -28,7 +28,10 @@ export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
 }
 
 function route(inputs: GanacheInputs, world: World): Outcome {
-  if (inputs.want === "composition") return answerComposition(fromParts(inputs));
+  if (inputs.want === "composition") {
+    const saved = world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
+    return answerComposition(saved ? { ...inputs, lines: saved.lines } : fromParts(inputs));
+  }
   if (inputs.want === "split") return mendSplit(inputs, world);
   const { chocolate } = inputs;
   if (!chocolate) return asking("Which chocolate is it: dark, milk or white?", "chocolate");

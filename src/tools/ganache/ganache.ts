@@ -20,6 +20,8 @@ export const inputs = z.strictObject({
   part: z.optional(z.enum(["sugar", "fat", "water", "all"])),
   /** Ingredient lines for the composition, or of a ganache that split. */
   lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, ndb: z.optional(z.string()) }))),
+  /** A saved recipe whose composition is asked. */
+  formula: z.optional(z.string()),
   /** Weighed by the portion table from cups or spoons. */
   by_volume: z.optional(z.boolean()),
 });
@@ -32,6 +34,12 @@ export const ganache = tool<GanacheInputs>({
     "Ganache from chocolate, cream or total; what a ratio is good for; too loose, too stiff, split; what it is made of",
   inputs,
   cues: cues(
+    [
+      7,
+      "(?:composition|water|ingredient=water>|fat|sugar|sugary?) .. (?:in|of|has|have) (?:my |the )?{formula}",
+      "(?:water<\\S+|sugar<\\S+) .. (?:in|of) (?:my |the )?{formula}",
+      "{formula} .. (?:composition|water activity|perishable)",
+    ],
     [
       7,
       "(?:loosen|thicken|firm|soften|thin|stiffen) (?:it|this|that|them)",

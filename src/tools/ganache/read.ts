@@ -8,6 +8,9 @@ type Draft = Partial<GanacheInputs>;
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
   const part = partAsked(reading, memory);
   if (part) return { want: "composition", part };
+  const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
+  if (formula && says(reading, /composition|water|fat|sugar|perishable/))
+    return { want: "composition", formula };
   const several = readSeveral(reading);
   if (several) return several;
   const want = readWant(reading);
@@ -69,7 +72,17 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
 }
 
 function readWant(reading: Reading): Draft {
-  const verb = says(reading, /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/) ? "stiff" : says(reading, /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/) ? "loose" : undefined;
+  const verb = says(
+    reading,
+    /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/,
+  )
+    ? "stiff"
+    : says(
+          reading,
+          /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/,
+        )
+      ? "loose"
+      : undefined;
   const fault = reading.things.find(
     (each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache",
   )?.symptom;

@@ -156,7 +156,14 @@ export const teachers = (
   notes: readonly Note[],
   bench: Pick<Bench, "forgotten">,
   topic: LearnedTopic,
-): Note[] => notes.filter((note) => !note.ignored && note.id > (bench.forgotten?.[topic] ?? 0));
+): Note[] =>
+  notes
+    .filter((note) => !note.ignored && note.id > (bench.forgotten?.[topic] ?? 0))
+    .map((note) => (note.planned?.length ? withoutPlanned(note, note.planned) : note));
+
+/** A note without the counts that came from a plan: nobody counted them. */
+const withoutPlanned = (note: Note, planned: readonly string[]): Note =>
+  Object.fromEntries(Object.entries(note).filter(([name]) => !planned.includes(name))) as Note;
 
 /**
  * Every figure that some batch tells, settled or not, whether or not the book is to be used.

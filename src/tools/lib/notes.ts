@@ -5,7 +5,7 @@ import { listed, plain } from "./show.ts";
 
 /** A note as `items` have it: the day, the baker's own words, and what was read from them. */
 export function noteItem(note: Note): Item {
-  const { id: _id, noted_ms: _noted, weights, doses, praise, ...rest } = note;
+  const { id: _id, noted_ms: _noted, planned: _planned, weights, doses, praise, ...rest } = note;
   return {
     ...rest,
     ...(praise?.length ? { praise } : {}),

@@ -8,6 +8,7 @@ import { behind } from "../lib/when.ts";
 import { correction } from "./correct.ts";
 import { fieldsOf } from "./fields.ts";
 import type { NoteInputs } from "./note.ts";
+import { fromPlan } from "./planned.ts";
 
 /** @throws never: what can't be noted comes back as `asking` or `impossible` */
 export function answerNote(inputs: NoteInputs, world: World): Outcome {
@@ -50,19 +51,21 @@ function add(inputs: NoteInputs, world: World): Outcome {
   const day = dayFor(inputs, world);
   if (!day.ok) return { status: "impossible", headline: day.why };
   const fields = fieldsOf(inputs.facts);
-  const entry = {
+  const plan = fromPlan(inputs.facts, inputs.when ? day.date : undefined, world);
+  const entry: Omit<Note, "id"> = {
     date: day.date,
     noted_ms: world.now_ms,
     text: inputs.text,
     flavors: [],
     problems: [],
     ...fields,
+    ...plan?.fields,
   };
-  const flavors = inputs.facts.flavors;
+  const { flavors } = entry;
   return {
-    ...shown({ id: 0, ...entry }, `Noted for ${friendlyDay(day.date, world.now_ms)}`),
-    ...withAssumed([...inputs.facts.assumed, ...day.assumed]),
-    effects: [{ do: "add", list: "notes", entry }],
+    ...shown({ id: 0, ...entry }, `Noted for ${friendlyDay(entry.date, world.now_ms)}`),
+    ...withAssumed([...inputs.facts.assumed, ...day.assumed, ...(plan?.assumed ?? [])]),
+    effects: [{ do: "add", list: "notes", entry }, ...(plan?.effects ?? [])],
     change: flavors.length ? `the ${listed(flavors)} note` : "the note",
     leaves: { note: undefined },
   };
@@ -103,10 +106,15 @@ const union = <T>(a: readonly T[] | undefined, b: readonly T[] | undefined): T[]
 const nameOf = (note: Note, world: World) =>
   note.flavors.length ? listed(note.flavors) : friendlyDay(note.date, world.now_ms);
 
+/** A count that is said now is no longer the plan's. */
+const stillPlanned = ({ planned }: Note, said: Partial<Note>): Partial<Note> =>
+  planned ? { planned: planned.filter((name) => !(name in said)) } : {};
+
 function append(inputs: NoteInputs, target: Note, world: World): Outcome {
   const fields = inputs.facts ? fieldsOf(inputs.facts) : {};
   const patch: Partial<Note> = {
     ...fields,
+    ...stillPlanned(target, fields),
     text: `${target.text.replace(/[\s.,;]+$/, "")}; ${inputs.text}`,
     flavors: union(target.flavors, target.flavors.length ? [] : fields.flavors),
     problems: union(target.problems, fields.problems),
@@ -128,6 +136,7 @@ function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
   if ("question" in found) return asking(found.question, found.slot);
   const patch: Partial<Note> = {
     ...found.patch,
+    ...stillPlanned(target, found.patch),
     ...(day ? { date: day.date } : {}),
     text: `${target.text.replace(/[\s.,;]+$/, "")}; corrected: ${inputs.text}`,
   };

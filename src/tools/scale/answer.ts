@@ -1,7 +1,8 @@
 /** One factor over all lines of a recipe: found from whatever was given, shown with what sets it. */
-import { houseFormula, spareShells } from "../../../data/rules/shells.ts";
+import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
+import { houseOf } from "../lib/house.ts";
 import {
   type Lesson,
   learned,
@@ -122,11 +123,8 @@ function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
       from: own.name,
       shells: isShells(own.lines),
     };
-  return {
-    lines: houseFormula.map(({ name, parts }) => ({ name, grams: parts })),
-    from: "house",
-    shells: true,
-  };
+  const house = houseOf(world);
+  return { lines: house.lines, from: house.name ?? "house", shells: true };
 }
 
 const isShells = (lines: readonly Line[]) =>

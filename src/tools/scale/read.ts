@@ -63,13 +63,23 @@ function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined
 
 /** "recipe for 30 macarons is 100 g whites ..., i want 45": the factor is one count over the other. */
 function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
-  if (weights.length < 2 || !says(reading, /(?:recipe|formula|makes|for) (?:\S+ )?\S*<number/)) return undefined;
+  if (weights.length < 2 || !says(reading, /(?:recipe|formula|makes|for) (?:\S+ )?\S*<number/))
+    return undefined;
   const first = weights[0]?.amount.at[0] ?? 0;
-  const counts = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction && (!each.of || each.of.count === "macarons" || each.of.count === "shells"));
+  const counts = reading.amounts.filter(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      (!each.of || each.of.count === "macarons" || each.of.count === "shells"),
+  );
   const made = counts.find((each) => each.at[0] < first && each.of);
   const wanted = counts.findLast((each) => each !== made && each.at[0] > first);
   if (!made || !wanted) return undefined;
-  const lines = weights.map((each) => ({ name: each.thing?.ingredient ?? each.thing?.text ?? "", grams: each.grams }));
+  const lines = weights.map((each) => ({
+    name: each.thing?.ingredient ?? each.thing?.text ?? "",
+    grams: each.grams,
+  }));
   return { lines: merged(lines), factor: wanted.value / made.value };
 }
 
@@ -87,7 +97,8 @@ function factorOf(reading: Reading): number | undefined {
   );
   if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells|^by /)) return by.value;
   const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
-  if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0]))) return cut.value;
+  if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
+    return cut.value;
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
   return part &&
     says(

@@ -6,6 +6,7 @@ import { capital, listed, plain } from "../lib/show.ts";
 import { bottle, bottleItem, bottlesOf, bottleText } from "./bottles.ts";
 import type { ShelfInputs } from "./shelf.ts";
 import { g, leave, price, put, stockOf, use } from "./stock.ts";
+import { pack, takeWhole } from "./taking.ts";
 
 /** @throws never: an order that can't be carried out comes back as `asking` or `impossible`, with nothing changed. */
 export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
@@ -16,9 +17,11 @@ export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
     case "set":
       return put(inputs, world);
     case "use":
-      return use(inputs, world);
+      return inputs.whole ? takeWhole(inputs, world) : use(inputs, world);
     case "ask":
       return ask(inputs, world);
+    case "pack":
+      return pack(inputs, world);
     case "price":
       return price(inputs, world);
     case "forget":
@@ -29,6 +32,9 @@ export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
 }
 
 function ask({ entries, taste }: ShelfInputs, world: World): Outcome {
+  const only = entries?.length === 1 ? entries[0]?.name : undefined;
+  if (only && !stockOf(world, only) && world.bottles.some((each) => each.taste === only))
+    return bottlesOf(only, world);
   if (!entries?.length) return taste ? bottlesOf(taste, world) : list(world);
   const found = entries.map(({ name }) => ({ name, stock: stockOf(world, name) }));
   const figures = found.flatMap(({ name, stock }): Figure[] =>

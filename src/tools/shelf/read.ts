@@ -5,13 +5,19 @@ import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
+import { bottleFacts } from "./facts.ts";
 import type { ShelfInputs } from "./shelf.ts";
+import { readPack, readWhole } from "./whole.ts";
 
 type Draft = Partial<ShelfInputs>;
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
 type Does = NonNullable<ShelfInputs["does"]>;
 
 export function readShelf(reading: Reading, memory: Memory): Draft {
+  const whole = readWhole(reading, memory);
+  if (whole) return whole;
+  const pack = readPack(reading);
+  if (pack) return pack;
   const bottle = readBottle(reading);
   if (bottle) return bottle;
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
@@ -40,12 +46,21 @@ function readBottle(reading: Reading): Draft | undefined {
   if (!says(reading, /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)/))
     return undefined;
   const share = reading.amounts.find((each) => each.dim === "percent");
+  const { mix, ...more } = bottleFacts(reading);
   if (!share && says(reading, /(?:^| )(?:what|whats|which|show|forget|remove|delete)(?: |$)/))
     return undefined;
   const thing =
     reading.things.find((each) => each.taste) ??
     reading.things.find((each) => each.dose && each.dose !== "flavor");
   const contains = says(reading, /contains?|allergens?|free/) ? containsOf(reading) : undefined;
+  if (thing && (mix || more.strength !== undefined || more.left_g !== undefined))
+    return {
+      does: "bottle",
+      ...named(thing, reading),
+      ...(share ? range(share) : (mix ?? {})),
+      ...more,
+      ...(contains ? { allergens: contains } : {}),
+    };
   if (!share && !contains) {
     const drops = reading.amounts.find((each) => each.of?.count === "drops" || each.dim === "volume");
     return drops && thing && !says(reading, /how (?:much|many)/)

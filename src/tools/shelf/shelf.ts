@@ -7,7 +7,7 @@ import { answerShelf } from "./answer.ts";
 import { readShelf } from "./read.ts";
 
 export const inputs = z.strictObject({
-  does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "forget"])),
+  does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "pack", "forget"])),
   /** Ingredients with what is put there, used, or what they cost. */
   entries: z.optional(
     z.array(
@@ -28,6 +28,15 @@ export const inputs = z.strictObject({
   form: z.optional(z.string()),
   low_percent: z.optional(share_percent),
   high_percent: z.optional(share_percent),
+  /** How many times the usual strength, and what is left in it. */
+  strength: z.optional(z.number().check(z.gt(0), z.lte(100))),
+  left_g: z.optional(inBowl_g),
+  /** How directions that aren't in percent were taken. */
+  taken: z.optional(z.string()),
+  /** A whole recipe is taken off: what the shelf lacks is named, the rest is taken. */
+  whole: z.optional(z.boolean()),
+  /** What the last note says was used. */
+  from_note: z.optional(z.boolean()),
   /** What the bottle says is in it. */
   allergens: z.optional(z.array(z.string())),
   /** A bottle whose directions aren't a share of the weight: "5 drops". */
@@ -48,11 +57,27 @@ export const shelf = tool<ShelfInputs>({
       10,
       "{weight} .. {ingredient} in (?:stock|the (?:pantry|cupboard|larder)) .. (?:write|note|remember|save|put)",
     ],
-    [5, "(?:took|used|taken) {weight} .. (?:out|from|for)", "^{ingredient} left(?: [?])?$", "{ingredient} left [?]"],
+    [
+      5,
+      "(?:took|used|taken) {weight} .. (?:out|from|for)",
+      "^{ingredient} left(?: [?])?$",
+      "{ingredient} left [?]",
+    ],
     [
       6,
       "bottle .. (?:contains?|has) .. (?:{ingredient}|{taste}|soy|gluten|wheat|nuts?|allergens?)",
       "what .. bottle .. (?:say|says)",
+      "{ingredient} .. (?:comes?|is sold|are sold|sold|sells|packed) in .. {weight}",
+    ],
+    [
+      8,
+      "(?:bottle|label|directions) .. (?:{weight}|{volume}) (?:per|a|an|for (?:a|each|every|one)|to (?:a|the|each)|in (?:a|each)|for|in|/) (?:{unit}|(?:{weight}|{volume}))",
+      "bottle .. (?:{weight}|{volume}) (?:left|remaining|in it)$",
+      "(?:{weight}|{volume}) (?:is )?left (?:in |of )?(?:my |the )?\\S+ bottle$",
+      "bottle (?:is|has|holds) (?:still |about |now |only |a )*(?:{weight}|{volume})$",
+      "bottle .. (?:strength|as strong)",
+      "(?:how much|whats|what is) .. left in .. bottle",
+      "(?:take|took|deduct|subtract|book) (?:it|that|them|this|those|all|everything|these) .. (?:off|from|out of) (?:(?:of|the|my) )*(?:shelf|stock|pantry|larder|cupboard)",
     ],
     [
       5,
@@ -155,6 +180,14 @@ export const shelf = tool<ShelfInputs>({
       say: "used 250 g of the almond flour",
       inputs: { does: "use", entries: [{ name: "almond flour", grams: 250 }] },
     },
+    {
+      say: "my violet bottle prescribes 6 to 9 g per kilogram of filling, save this",
+      inputs: { does: "bottle", taste: "violet", low_percent: 0.6, high_percent: 0.9 },
+    },
+    {
+      say: "almond flour comes in 1 kg bags",
+      inputs: { does: "pack", entries: [{ name: "almond flour", pack_g: 1000 }] },
+    },
     { say: "how much almond flour have i got", inputs: { does: "ask", entries: [{ name: "almond flour" }] } },
     { say: "what's on my shelf", inputs: { does: "list" } },
     { say: "almond flour costs $16 a kilo, remember that", inputs: { does: "price" } },
@@ -180,6 +213,11 @@ export const shelf = tool<ShelfInputs>({
       "form",
       "low_percent",
       "high_percent",
+      "strength",
+      "left_g",
+      "taken",
+      "whole",
+      "from_note",
       "allergens",
       "unweighable",
     ],

@@ -65,6 +65,23 @@ export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
   const said: string[] = [];
   for (const entry of entries) {
     const known = stockOf(world, entry.name);
+    const flask = known
+      ? undefined
+      : world.bottles.findLast((each) => each.taste === entry.name && each.left_g !== undefined);
+    if (flask) {
+      const held = flask.left_g ?? 0;
+      const out = entry.grams ?? held * (entry.part ?? 1);
+      if (out > held + 1e-9 && !to_zero)
+        return {
+          status: "impossible",
+          headline: `There are only ${g(held, world)} in the ${flask.taste} bottle; ${g(out, world)} is more. Nothing is changed; say "to zero" to take it all.`,
+        };
+      const rest = Math.max(0, held - out);
+      effects.push({ do: "change", list: "bottles", id: flask.id, patch: { left_g: rest } });
+      figures.push({ name: `${entry.name} left`, value: rest, unit: "g" });
+      said.push(`${g(rest, world)} left in the ${flask.taste} bottle`);
+      continue;
+    }
     if (!known)
       return {
         status: "impossible",

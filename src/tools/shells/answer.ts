@@ -1,7 +1,8 @@
 /** Works sizes out, forward from an order or back from a bowl. Counts are cut off exactly, never by a float's whim. */
-import { bakedShare, batterLoss, houseParts, shellBatter, spareShells } from "../../../data/rules/shells.ts";
+import { bakedShare, batterLoss, shellBatter, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
+import { type House, houseFor, houseOf } from "../lib/house.ts";
 import {
   type Lessons,
   learned,
@@ -15,7 +16,6 @@ import { counted, plain, weight } from "../lib/show.ts";
 import {
   batterForShells,
   eggsFor,
-  houseLines,
   type Own,
   type Sizing,
   shellsFor,
@@ -44,7 +44,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
     return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);
-  const batter = said.batter_g ?? whitesBatter(said);
+  const batter = said.batter_g ?? whitesBatter(said, houseOf(given));
   if (batter !== undefined) return fromBatter(batter, size, onTray, said, world);
   const shells =
     said.shells ??
@@ -69,9 +69,9 @@ interface Measures extends Sizing {
   set: World["bench"];
 }
 
-const whitesBatter = (said: ShellsInputs): number | undefined => {
+const whitesBatter = (said: ShellsInputs, { total, whites: own }: House): number | undefined => {
   const whites = said.whites_g ?? (said.whites_count !== undefined ? said.whites_count * white_g : undefined);
-  return whites === undefined ? undefined : (whites * houseParts) / 100;
+  return whites === undefined ? undefined : (whites * total) / own;
 };
 
 function eggsAnswer(whites_g: number, world: World): Outcome {
@@ -140,8 +140,9 @@ function oddOnes(size: Measures, world: World, spares: boolean): { cautions?: st
 function forOrder(shells: number, size: Measures, onTray: number, said: ShellsInputs, world: World): Outcome {
   const batter = batterForShells(shells, size.diameter_mm, size.own);
   const trays = onTray > 0 ? Math.ceil(shells / onTray) : undefined;
-  const lines = houseLines(batter);
-  const whites = lines.find((each) => each.name === "whites")?.grams ?? 0;
+  const house = houseOf(world);
+  const lines = houseFor(house, batter);
+  const whites = (batter * house.whites) / house.total;
   const eggs = eggsFor(whites);
   const macarons = said.macarons ?? Math.floor(shells / 2);
   const scale = world.bench.scale_g;
@@ -171,17 +172,20 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
       heads[first] ??
       `${weight(batter, scale)} g batter for ${shells} shells${trays === undefined ? "" : `, ${counted(trays, "tray")}`}`,
     figures: [...figures].sort((a, b) => Number(b.name === first) - Number(a.name === first)),
-    rule: shellRule(
-      size,
-      world,
-      first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "",
-      true,
-      said.shells === undefined && said.trays === undefined,
-    ),
+    rule: {
+      ...shellRule(
+        size,
+        world,
+        first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "",
+        true,
+        said.shells === undefined && said.trays === undefined,
+      ),
+      ...(first === "whites" && house.name ? { basis: "your bench" as const } : {}),
+    },
     ...oddOnes(size, world, said.shells === undefined && said.trays === undefined),
     assumed: [
       ...assumptions(size, said.shells === undefined && said.trays === undefined, world),
-      ...(first === "whites" ? ["the house formula"] : []),
+      ...(first === "whites" ? [house.name ? `your house recipe, ${house.name}` : "the house formula"] : []),
     ],
     working: [
       ...(said.shells === undefined && said.trays === undefined
@@ -191,7 +195,7 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
         ? `batter = ${shells} × ${plain(shellWeight(size.diameter_mm), 4)} / ${plain(keptShare(size.own), 4)} = ${plain(batter)} g`
         : `batter = ${shells} × ${plain(size.own.shell_g, 4)} = ${plain(batter)} g`,
       ...(trays === undefined ? [] : [`trays = ceil(${shells} / ${onTray}) = ${trays}`]),
-      `whites = ${plain(batter)} × 100 / ${houseParts} = ${plain(whites)} g = ${eggs} of 33 g`,
+      `whites = ${plain(batter)} × ${plain(house.whites)} / ${plain(house.total)} = ${plain(whites)} g = ${eggs} of 33 g`,
     ],
     leaves: {
       mass: { grams: batter, thing: "batter" },
@@ -219,6 +223,7 @@ function fromBatter(
     };
   const trays = onTray > 0 ? Math.ceil(shells / onTray) : undefined;
   const fromWhites = said.batter_g === undefined;
+  const house = houseOf(world);
   const head =
     said.want === "trays" && trays !== undefined
       ? `${counted(trays, "tray")} for ${shells} shells`
@@ -245,7 +250,11 @@ function fromBatter(
     ...oddOnes(size, world, false),
     assumed: [
       ...assumptions(size, false, world),
-      ...(fromWhites ? [`the house formula, batter ${houseParts} per 100 of whites`] : []),
+      ...(fromWhites
+        ? [
+            `${house.name ? `your house recipe, ${house.name}` : "the house formula"}, batter ${plain((house.total * 100) / house.whites)} per 100 of whites`,
+          ]
+        : []),
     ],
     working: [
       size.own.shell_g === undefined

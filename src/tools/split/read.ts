@@ -81,7 +81,9 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
 /** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
 function wholeHundred(reading: Reading): Share[] | undefined {
   const said = /(?:^| )(\d{1,2}) ?[/-] ?(\d{1,2})(?= |$)/.exec(reading.text);
-  const [one, two] = / fifty fifty(?: |$)/.test(reading.text) ? [50, 50] : [Number(said?.[1]), Number(said?.[2])];
+  const [one, two] = / fifty fifty(?: |$)/.test(reading.text)
+    ? [50, 50]
+    : [Number(said?.[1]), Number(said?.[2])];
   if (one + two !== 100) return undefined;
   const colors = reading.things.filter((each) => (each.color || each.taste) && !each.base);
   const names = colors.length === 2 ? colors.map((each) => each.color ?? each.taste) : [];

@@ -41,7 +41,11 @@ export const split = tool<SplitInputs>({
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
   cues: cues(
-    [5, "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)", "{weight} .. {base} .. (?:into|in) {number} {count=bowls}"],
+    [
+      5,
+      "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)",
+      "{weight} .. {base} .. (?:into|in) {number} {count=bowls}",
+    ],
     [
       4,
       "^(?:halve|half)\\S* {weight} .. {base}",

@@ -98,7 +98,6 @@ describe("left to others, or to nobody", () => {
     ["18 min on the clock please", "timer"],
     ["split 480 g batter two to one", "split"],
     ["what oven temperature for macaron shells", "method"],
-    ["gas mark 4 in c", "help"],
     ["square root of 2", "help"],
   ])("%s", async (say, tool) => expect((await baker().one(say)).tool).toBe(tool));
 });
@@ -112,4 +111,17 @@ test("spelling, case and spacing of a unit change nothing", async () => {
     "how many grams is 9 ounces",
   ])
     close(await figures(say), [255.145708125]);
+});
+
+describe("gas marks, as British cookbooks print them (common practice)", () => {
+  test.each([
+    ["gas mark 4 in c", 180, "°C"],
+    ["what is gas 2", 150, "°C"],
+    ["gas mark 1 in fahrenheit", 284, "°F"],
+    ["gas mark 1/2 in celsius", 120, "°C"],
+  ])("%s", async (say, value, unit) =>
+    expect((await baker().one(say)).figures).toEqual([{ name: "result", value, unit }]),
+  );
+  test("there is no mark 12", async () =>
+    expect((await baker().one("gas mark 12 in c")).status).toBe("impossible"));
 });

@@ -1,0 +1,195 @@
+/** A plan as an answer: its steps and sizes, on timers, as a calendar file, or what comes next. */
+import { longestStand_min } from "../../../data/rules/step-times.ts";
+import type { DayStep, Effect, Outcome, Plan, Rule, World } from "../contract/index.ts";
+import { type DayImpossible, type DayOrder, type DayPlan, wallText, whatNext } from "../day-plan/index.ts";
+import { friendly } from "../lib/days.ts";
+import { counted, listed, plain } from "../lib/show.ts";
+import { calendarOf } from "./calendar.ts";
+import type { DayInputs } from "./day.ts";
+import { changesIt, wallNow, written } from "./kept.ts";
+import { planNow, planRule } from "./making.ts";
+import { goingOn, standingLong } from "./progress.ts";
+import { isDetailed, type Sized, sizedOrder } from "./sizes.ts";
+import type { Standing } from "./standing.ts";
+
+/** Ms since the epoch of a moment on the solver's axis. */
+export const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
+
+/** The steps as answers have them, those that are over by `from` left out. */
+const stepsOf = (plan: DayPlan, from = Number.NEGATIVE_INFINITY): DayStep[] =>
+  plan.steps
+    .filter((step) => step.end > from)
+    .map((step) => ({
+      name: step.name,
+      start: wallText(step.start),
+      end: wallText(step.end),
+      hands: step.hands,
+      ...(step.from !== undefined && step.from < step.start ? { from: wallText(step.from) } : {}),
+    }));
+
+/**
+ * What would fit. Where a bake is under way it goes on for the earliest hour there is, and that is kept: what has been
+ * done stays done, whether or not it is in time.
+ */
+export function cannot(
+  inputs: DayInputs,
+  plan: DayImpossible,
+  order: DayOrder,
+  due_ms: number,
+  standing: Standing | undefined,
+  kept: Plan | undefined,
+  world: World,
+): Outcome {
+  const would = [
+    ...(plan.readyAt !== undefined
+      ? [`started now they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`]
+      : []),
+    ...(plan.most ? [`${plan.most} macarons would be ready in time`] : []),
+    ...(plan.noRestFits ? ["with the no-rest method it would fit"] : []),
+  ];
+  const onward =
+    standing && kept && plan.readyAt !== undefined && changesIt(inputs, kept)
+      ? planNow(inputs, { ...order, due: plan.readyAt }, standing)
+      : undefined;
+  return {
+    status: "impossible",
+    headline: `They can't be ready by ${friendly(due_ms, world.now_ms)}${would.length ? `: ${listed(would, "or")}` : ""}.${onward?.fits ? " The plan goes on for that hour." : ""}`,
+    rule: planRule(order, world),
+    ...(onward?.fits
+      ? { ...written(inputs, onward, order, kept, world), steps: stepsOf(onward, wallNow(world)) }
+      : {}),
+  };
+}
+
+export function shown(
+  inputs: DayInputs,
+  plan: DayPlan,
+  order: DayOrder,
+  due_ms: number,
+  moment: string[],
+  kept: Plan | undefined,
+  world: World,
+): Outcome {
+  const steps = stepsOf(plan);
+  const start_ms = msOf(plan.start);
+  const { bench } = world;
+  const trays = order.trays ?? 1;
+  const isPlan = inputs.want === undefined || inputs.want === "plan";
+  const isMoved = kept !== undefined && changesIt(inputs, kept) !== undefined;
+  const sized =
+    isPlan && !isMoved && isDetailed(inputs) ? sizedOrder(inputs, order.macarons, trays, world) : undefined;
+  if (sized && "status" in sized) return sized;
+  const { effects, change, leaves } = written(inputs, plan, order, kept, world);
+  const assumed = [
+    ...moment,
+    ...(inputs.fillings ? [] : ["one ganache and one buttercream"]),
+    ...(inputs.diameter_mm === undefined && bench.diameter_mm === undefined ? ["38 mm shells"] : []),
+    ...(bench.spare_percent === undefined ? ["10 % spare shells"] : []),
+    ...(sized?.assumed ?? []),
+  ];
+  const base: Outcome = {
+    status: "answered",
+    headline: `Start ${friendly(start_ms, world.now_ms)} for ${plain(order.macarons)} macarons, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`,
+    ...(sized ? { figures: sized.figures, items: sized.items } : {}),
+    rule: withSizes(planRule(order, world), sized),
+    assumed,
+    cautions: [
+      ...standCautions(plan, world),
+      ...(sized?.cautions ?? []),
+      "Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word.",
+    ],
+    steps,
+    working: [
+      ...(sized?.working ?? []),
+      ...plan.steps.map(
+        (step) => `${wallText(step.start).slice(11, 16)} to ${wallText(step.end).slice(11, 16)} ${step.name}`,
+      ),
+    ],
+    ...(effects ? { effects, ...(change ? { change } : {}) } : {}),
+    leaves: { ...leaves, ...(sized?.parts ? { parts: sized.parts } : {}) },
+  };
+  const { steps: _steps, ...brief } = base;
+  if (inputs.want === "timers") return onTimers(brief, plan, world);
+  if (inputs.want === "calendar")
+    return {
+      ...brief,
+      headline: `A calendar file with ${steps.length} steps, from ${friendly(start_ms, world.now_ms)}`,
+      effects: [
+        ...(base.effects ?? []),
+        {
+          do: "write file",
+          name: `bake-${steps[0]?.start.slice(0, 10) ?? "day"}.ics`,
+          text: calendarOf(plan, world.now_ms),
+        },
+      ],
+    };
+  if (inputs.want === "next") return next(base, plan, world);
+  return base;
+}
+
+/** A timer at the start of each step that wants hands or the oven. */
+function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
+  const calls = plan.steps.filter(
+    (step) => (step.hands || step.id.startsWith("bake-")) && msOf(step.start) > world.now_ms,
+  );
+  if (calls.length === 0)
+    return {
+      status: "impossible",
+      headline: "Every step of that plan has begun; there is nothing left to ring for.",
+    };
+  return {
+    ...base,
+    headline: `${calls.length} timers set, the first rings ${friendly(msOf(calls[0]?.start ?? 0), world.now_ms)}`,
+    items: calls.map((step) => ({
+      label: step.name,
+      due: wallText(step.start),
+      left: (msOf(step.start) - world.now_ms) / 60_000,
+      state: "running",
+    })),
+    effects: [
+      ...(base.effects ?? []),
+      ...calls.map(
+        (step): Effect => ({
+          do: "add",
+          list: "timers",
+          entry: { label: step.name, set_ms: world.now_ms, due_ms: msOf(step.start), state: "running" },
+        }),
+      ),
+    ],
+    change: `${calls.length} timers for the plan`,
+  };
+}
+
+/** So many steps ahead are shown with the next one. */
+const soon = 6;
+
+function next(base: Outcome, plan: DayPlan, world: World): Outcome {
+  const now = wallNow(world);
+  const running = goingOn(plan, now);
+  const { next: then } = whatNext(plan, now);
+  const at = then ? friendly(msOf(then.start), world.now_ms) : "";
+  const going = running.length ? `Now: ${listed(running.map((step) => step.name))}. ` : "";
+  return {
+    ...base,
+    steps: stepsOf(plan, now).slice(0, running.length + soon),
+    headline: then
+      ? `${going}Next ${/^\d/.test(at) ? "at " : ""}${at}: ${then.name}`
+      : `${going}Nothing more is planned.`,
+  };
+}
+
+function withSizes(rule: Rule, sized: Sized | undefined): Rule {
+  if (!sized) return rule;
+  return { text: `${rule.text}; ${sized.rule}`, basis: sized.own ? "your bench" : rule.basis };
+}
+
+/** Piped shells that a plan leaves standing for hours, most often overnight. */
+function standCautions(plan: DayPlan, world: World): string[] {
+  const stand = standingLong(plan, longestStand_min.value * 60);
+  const first = stand[0];
+  if (!first) return [];
+  const trays = stand.map((each) => each.tray);
+  return [
+    `${trays.length === 1 ? "Tray" : "Trays"} ${listed(trays)} would stand piped from ${friendly(msOf(first.from), world.now_ms)} to ${friendly(msOf(first.to), world.now_ms)}: shells that dry for over ${plain(longestStand_min.value / 60)} h can crack or bake lopsided. Start early enough to bake them the same day, or ask for a later hour.`,
+  ];
+}
