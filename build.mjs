@@ -18,16 +18,17 @@ try {
 }
 
 if (process.argv.includes("--train")) {
-  // natural's classifier stays outside the bundle: it needs files of its own
   const file = join(root, "node_modules", ".train.mjs");
   const build = await rolldown({
     input: join(root, "src/intents/train.ts"),
     platform: "node",
     cwd: root,
-    external: [/natural\/lib\/natural\/classifiers/],
   });
   await build.write({ file, format: "es" });
-  (await import(file)).train(join(root, "data/model.json"));
+  (await import(file)).train(
+    join(root, "tests/questions/learned"),
+    join(root, "data/model.json"),
+  );
   process.exit(0);
 }
 

@@ -20,10 +20,11 @@ const silent = new Set([
 ]);
 
 /**
- * Tokens of a masked sentence. "230_g<weight>" is `<weight>`, "buttercream<base=buttercream>" both `<base>` and
- * `<base=buttercream>`; tastes and colors only count as such, since any may be named.
+ * Tokens of a masked sentence. "230_g<weight>" is `<weight>`, "buttercream<base=buttercream>" is `<base=buttercream>`;
+ * tastes and colors only count as such, since any may be named. `last` is the calculator of the turn before: "and for
+ * 300?" says little without it.
  */
-export function featuresOf(mask: string): string[] {
+export function featuresOf(mask: string, last?: string): string[] {
   const tokens = mask.split(" ").flatMap((token): string[] => {
     const tag = /<([^>]*)>$/.exec(token)?.[1];
     if (tag === undefined) return /^[a-z]+$/.test(token) && !silent.has(token) ? [porter.stem(token)] : [];
@@ -31,6 +32,8 @@ export function featuresOf(mask: string): string[] {
     const [name = "", value] = facet.split("=");
     return value === undefined || ["taste", "color", "dose"].includes(name) ? [`<${name}>`] : [`<${facet}>`];
   });
+  if (tokens.length === 0) return [];
   const pairs = tokens.slice(1).map((token, at) => `${tokens[at]} ${token}`);
-  return [...new Set([...tokens, ...pairs])];
+  const length = Math.min(6, Math.floor(mask.split(" ").length / 3));
+  return [...new Set([...tokens, ...pairs]), `first ${tokens[0]}`, `last ${last ?? ""}`, `length ${length}`];
 }

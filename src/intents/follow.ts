@@ -1,7 +1,7 @@
 /** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
 import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
-import { faint, margin, type Score, stands } from "./choose.ts";
+import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
 import type { Names, State } from "./converse.ts";
 import { fillSlot, isBare, multiplied } from "./slots.ts";
@@ -101,14 +101,13 @@ export function choose(
   memory: (follows: boolean) => Memory,
   trace: string[],
 ): { tool: Tool; follows: boolean } | undefined {
-  const best = scores[0];
   const last = tools.find((each) => each.name === state.last?.tool);
   const leaning = isLeaning(reading);
   if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
-  const settled = best && (best.points < stands ? settle(reading, scores, best) : best);
+  const settled = settle(reading, scores, state.last?.tool);
   if (!settled) return undefined;
   const empty =
     settled.tool === last &&
@@ -116,21 +115,31 @@ export function choose(
   return { tool: settled.tool, follows: settled.tool === last && (leaning || empty) };
 }
 
-/** How sure the classifier has to be before it lends weight to a reading that the cues leave faint. */
-const sure = 0.5;
+/** A lead that the classifier isn't asked about: from so many points, and so far before the next. */
+const clear = { points: 5, lead: 2.5 };
+/** How far the classifier can lift or lower a calculator, in points for each factor of ten in likelihood. */
+const pull = 1.5;
+/** A likelihood that says neither yes nor no, among all calculators. */
+const even = 0.04;
 
 /**
- * A reading that doesn't stand on its own: among calculators as near as a tie, the classifier's favourite; under the
- * threshold only one that the cues hint at and the classifier is sure of.
+ * Words decide; where they don't decide clearly, the classifier weighs in. Under the threshold of words only a
+ * calculator that it is sure of is taken, and of two that stay close none.
  */
-function settle(reading: Reading, scores: Score[], best: Score): Score | undefined {
-  const said = opinions(reading.mask);
-  const tied = scores.filter((each) => each.points > 0 && best.points - each.points < margin);
-  const favourite = said.find((each) => tied.some(({ tool }) => tool.name === each.tool));
-  const chosen = tied.find(({ tool }) => tool.name === favourite?.tool);
-  if (best.points >= faint && tied.length === 1) return best;
-  const first = said[0]?.tool === favourite?.tool && (favourite?.sureness ?? 0) >= sure;
-  return chosen && first ? chosen : undefined;
+function settle(reading: Reading, scores: Score[], last: string | undefined): Score | undefined {
+  const [best, second] = scores;
+  if (!best) return undefined;
+  if (best.points >= clear.points && best.points - (second?.points ?? 0) >= clear.lead) return best;
+  const sureness = new Map(opinions(reading.mask, last).map((each) => [each.tool, each.sureness]));
+  if (sureness.size === 0) return best.points >= stands ? best : undefined;
+  const weighed = scores
+    .map((each) => ({
+      ...each,
+      weighed: each.points + pull * Math.log10(Math.max(1e-4, sureness.get(each.tool.name) ?? 0) / even),
+    }))
+    .sort((a, b) => b.weighed - a.weighed);
+  const [first] = weighed;
+  return first && first.weighed >= faint ? first : undefined;
 }
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */

@@ -1,43 +1,79 @@
-/** Trains the classifier on the calculators' own phrases. Run by `npm run train`; its result is data/model.json. */
-import { writeFileSync } from "node:fs";
-import Logistic from "natural/lib/natural/classifiers/logistic_regression_classifier.js";
+/**
+ * Trains the classifier on the calculators' own phrases and on the conversations in tests/questions/learned. Run by
+ * `npm run train`; its result is data/model.json.
+ */
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { tools } from "../tools/registry.ts";
 import { questions, understanding } from "./converse.ts";
 import { featuresOf } from "./features.ts";
+import { type Example, softmax } from "./softmax.ts";
 
 /** A feature seen once says more about the phrase than about the calculator. */
 const least = 2;
 
-/** Every phrase that the calculators declare, as features of the calculator it belongs to. */
-export function documents(): { features: string[]; tool: string }[] {
+interface Turn {
+  say: string;
+  expect?: { tool?: string; status?: string }[];
+}
+
+/** The calculator that an expected answer names; what is to be declined is nobody's, which help answers. */
+const wanted = (answer: { tool?: string; status?: string } | undefined): string | undefined =>
+  answer?.tool?.split("|")[0] ?? (answer?.status === "declined" ? "help" : undefined);
+
+/** Every phrase that the calculators declare and every judged turn, as features of the calculator it belongs to. */
+export function documents(folder: string): { features: string[]; tool: string }[] {
   const all = understanding(tools);
-  const said = tools.flatMap((tool) => [
+  const own = tools.flatMap((tool) => [
     ...tool.examples.map(({ say }) => ({ say, tool: tool.name })),
     ...tool.elsewhere,
   ]);
-  return said.flatMap(({ say, tool }) =>
+  const docs = own.flatMap(({ say, tool }) =>
     questions(say, all).map((reading) => ({ features: featuresOf(reading.mask), tool })),
   );
+  const lines = readdirSync(folder)
+    .filter((name) => name.endsWith(".jsonl"))
+    .sort()
+    .flatMap((name) => readFileSync(join(folder, name), "utf8").split("\n").filter(Boolean));
+  for (const line of lines) {
+    let last: string | undefined;
+    for (const { say, expect } of (JSON.parse(line) as { turns: Turn[] }).turns) {
+      const parts = questions(say, all);
+      const fits = parts.length === (expect?.length ?? 0);
+      parts.forEach((reading, at) => {
+        const tool = wanted(fits || at < parts.length - 1 ? expect?.[fits ? at : -1] : expect?.[0]);
+        if (tool) docs.push({ features: featuresOf(reading.mask, last), tool });
+      });
+      last = wanted(expect?.at(-1)) ?? last;
+    }
+  }
+  return docs;
 }
 
-export function train(file: string): void {
-  const docs = documents();
+/** @param folder of learned conversations @param file where the model is written */
+export function train(folder: string, file: string): void {
+  const docs = documents(folder);
   const seen = new Map<string, number>();
   for (const { features } of docs)
     for (const feature of features) seen.set(feature, (seen.get(feature) ?? 0) + 1);
-  const classifier = new Logistic();
-  for (const { features, tool } of docs) {
-    const kept = features.filter((feature) => (seen.get(feature) ?? 0) >= least);
-    if (kept.length > 0) classifier.addDocument(kept, tool);
-  }
-  classifier.train();
-  const { classifications, theta } = classifier.classifier;
-  const weights = theta.map(({ elements }) => elements.map((weight) => Number(weight.toFixed(3))));
+  const features = [...seen].filter(([, times]) => times >= least).map(([feature]) => feature);
+  const at = new Map(features.map((feature, position) => [feature, position]));
+  const names = tools.map(({ name }) => name);
+  const examples: Example[] = docs.map((doc) => ({
+    features: doc.features.flatMap((feature) => at.get(feature) ?? []),
+    label: names.indexOf(doc.tool),
+  }));
+  const { weights, step } = softmax(
+    examples.filter(({ label }) => label >= 0),
+    features.length,
+    names.length,
+  );
   const model = {
-    trained: "natural's logistic regression, on the calculators' example phrases",
-    tools: classifications,
-    features: Object.keys(classifier.features),
-    weights,
+    trained: "softmax regression on the calculators' phrases and the learned conversations",
+    tools: names,
+    features,
+    step,
+    weights: Buffer.from(weights.buffer).toString("base64"),
   };
   writeFileSync(file, `${JSON.stringify(model)}\n`);
 }

@@ -9,7 +9,7 @@ import { describe, expect, test } from "vitest";
 import { baker } from "../support/ask.ts";
 import { type Conversation, fault } from "../support/judge.ts";
 
-const folder = import.meta.dirname;
+const folder = join(import.meta.dirname, "learned");
 const files = readdirSync(folder).filter((name) => name.endsWith(".jsonl"));
 
 /** Of all turns of a hand at least so many right, and at most so many wrong. */
