@@ -62,6 +62,23 @@ await bundle("src/cli/chat/main.tsx", {
   write: { file: join(dist, "chat.mjs"), format: "es", codeSplitting: false },
 });
 
+await bundle("src/cli/demo/main.ts", {
+  write: { file: join(dist, "demo.mjs"), format: "es", codeSplitting: false },
+});
+
+// The library's build for where there are no files: node's looks for its fonts beside itself. Papers are set in the
+// standard fonts, so it needs no reader of font files.
+await bundle("src/cli/paper/paper.ts", {
+  options: {
+    platform: "browser",
+    resolve: { alias: { fontkit: join(root, "src/cli/paper/no-own-fonts.ts") } },
+  },
+  write: { file: join(dist, "paper.mjs"), format: "es", codeSplitting: false },
+});
+await bundle("src/cli/csv/csv.ts", {
+  write: { file: join(dist, "csv.mjs"), format: "es", codeSplitting: false },
+});
+
 // ASCII alone: the program is then read and kept as one byte a letter.
 const programFile = join(dist, "program.cjs");
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
@@ -86,7 +103,13 @@ if (process.argv[2] === "--make-cache") {
   writeFileSync(beside("program.cache"), script.createCachedData());
 } else {
   const table = kept("program.cues.json");
-  program.exports.start(() => import("./chat.mjs"), ${JSON.stringify(version)}, table && JSON.parse(table));
+  const parts = {
+    chat: () => import("./chat.mjs"),
+    demo: () => import("./demo.mjs"),
+    paper: () => import("./paper.mjs"),
+    csv: () => import("./csv.mjs"),
+  };
+  program.exports.start(parts, ${JSON.stringify(version)}, table && JSON.parse(table));
 }
 `;
 writeFileSync(join(dist, "bowlside.cjs"), launcher);

@@ -1,6 +1,7 @@
 /** Meringue buttercream by weight, and the heat that makes its whites safe. */
 import type { Basis } from "../../src/tools/contract/answer.ts";
 
+/** Common practice. */
 export const buttercreamParts: readonly { name: "whites" | "sugar" | "butter"; parts: number }[] = [
   { name: "whites", parts: 100 },
   { name: "sugar", parts: 150 },

@@ -11,6 +11,30 @@ export const netSource = {
 /** Avoirdupois ounce and pound, exact. Source: NIST SP 811, B.8. */
 export const ounce_g = 28.349523125;
 
+/**
+ * The smallest type that a label may be set in, by the height of its lower-case x or o. 21 CFR 101.2(c): 1/16 inch,
+ * which of lower-case letters the "o" has to have (101.7(h)(2)). Regulation (EU) 1169/2011, Article 13(2) and annex IV:
+ * an x-height of 1.2 mm. Smaller packages have exemptions, which nothing here makes use of.
+ */
+export const leastType = {
+  us: { x_mm: 25.4 / 16, source: "21 CFR 101.2(c)" },
+  eu: { x_mm: 1.2, source: "Regulation (EU) 1169/2011, Article 13(2)" },
+} as const;
+
+/** Net weight on a front of over 5 and up to 25 square inches: 1/8 inch, of the "o" in mixed letters. 21 CFR 101.7(i). */
+export const usNetType = { mm: 25.4 / 8, front_sqin: 25, source: "21 CFR 101.7(i)" } as const;
+
+/** Digits of the net weight by how much is in it, in g. Directive 76/211/EEC, annex I, 3.1. */
+export const euNetType = {
+  rows: [
+    { upTo_g: 50, mm: 2 },
+    { upTo_g: 200, mm: 3 },
+    { upTo_g: 1000, mm: 4 },
+    { upTo_g: Number.POSITIVE_INFINITY, mm: 6 },
+  ],
+  source: "Directive 76/211/EEC, annex I, 3.1",
+} as const;
+
 /** An ingredient's common name on a label, with what it is made of in brackets where that is known for certain. */
 export interface LabelName {
   name: string;

@@ -1,5 +1,5 @@
 /**
- * How the steps of the bake are done. Every number is the rule book's; where it has none, the words do without.
+ * How the steps of the bake are done. A step without a number of the trade does without one.
  * `words` are cue patterns (src/tools/lib/cue.ts) that name the step; the calculator puts "how long", "how hot" and
  * "how do I" before them.
  */
@@ -55,6 +55,8 @@ export const methodRows: readonly MethodRow[] = [
     ],
     asks: [
       "(?:dry|almond) (?:mix|mixture|ingredients|stuff) .. (?:{base=meringue}|{ingredient=whites})",
+      "(?:dry|almond) (?:mix|mixture|ingredients|stuff) .. mixer",
+      "mixer .. (?:dry|almond) (?:mix|mixture|ingredients|stuff)",
       "(?:all at once|how many additions|in one go|in two goes|in stages|bit by bit) .. {base=meringue}",
     ],
     headline:

@@ -8,7 +8,7 @@ export interface Constant {
   source?: string;
 }
 
-/** House formula by weight, per 100 of whites; batter 460. */
+/** House formula by weight, per 100 of whites; batter 460. Common practice. */
 export const houseFormula: readonly { name: string; parts: number }[] = [
   { name: "whites", parts: 100 },
   { name: "almond flour", parts: 130 },
@@ -16,6 +16,7 @@ export const houseFormula: readonly { name: string; parts: number }[] = [
   { name: "granulated sugar", parts: 100 },
 ];
 
+/** The parts of the house formula added up: arithmetic. */
 export const houseParts = 460;
 
 const fromMemory = (value: number, unit: string): Constant => ({ value, unit, basis: "from memory" });

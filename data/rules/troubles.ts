@@ -1,6 +1,6 @@
 /**
  * What goes wrong and what to change, a row a symptom: causes in the order in which they are worth trying.
- * Everything here is from memory: a baker's working knowledge without a source. Numbers that are the rule book's own
+ * Everything here is from memory: a baker's working knowledge without a source. Numbers that other rules hold
  * (rest 30-60 min, 150 °C, 12-18 min, 71 °C, 24-48 h) are used with their values there.
  */
 import type { Basis, Figure } from "../../src/tools/contract/answer.ts";

@@ -207,6 +207,7 @@ export const forms: readonly FormRow[] = [
     words: ["extract", "alcohol extract", "extrait", "tincture", "extrakt", "extracts", "exract", "extrct"],
   },
   { form: "bean paste", dose: "vanilla paste", words: ["bean paste"] },
+  { form: "nut paste", dose: "nut paste", words: ["pate de"] },
   {
     form: "oil",
     dose: "oil",

@@ -44,3 +44,12 @@ export const negations = list(
 export const bridges = list(
   "a any at all of them were was are is single one the too so very really got get came out sign ever even that",
 );
+
+const book = "(?:diary|journal\\S*|logbook|notebook|entry|log|record|notes?)";
+
+/** How a note is opened, at the head of what she says: "note:", "batch log:", "journal today:", "write this down". */
+export const noteOpeners = `(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down)`;
+
+/** How one is made of all that was said before: "keep that as a note", "write it down". */
+export const noteClosers =
+  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:put|save|add|write) (?:that|this|it|all that) (?:down )?(?:in|into|to) (?:the|my) (?:notes?|log\\S*|book|notebook|diary|journal))";

@@ -1,5 +1,5 @@
 /**
- * What goes wrong, in the words that bakers use. The ids are the rule book's own, and notes keep them.
+ * What goes wrong, in the words that bakers use. The ids are those of data/rules/troubles.ts, and notes keep them.
  * One word can mean several ("split" is a ganache's, a buttercream's or a shell's): `of` says what has to be named
  * beside it, and the sentence decides.
  */
@@ -53,6 +53,8 @@ export const symptoms: readonly SymptomRow[] = [
     words: [
       "cracked tops",
       "tops cracked",
+      "tops crack",
+      "shells crack",
       "cracked",
       "cracks",
       "cracking",

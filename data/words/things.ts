@@ -325,7 +325,7 @@ export const counts: readonly WordRow[] = [
     ],
   },
   { id: "batches", words: ["batch", "batches"] },
-  { id: "boxes", words: ["box", "boxes", "boxs", "packs", "bags", "gift box", "gift boxes"] },
+  { id: "boxes", words: ["box", "boxes", "boxs", "packs", "bags", "gift bags", "gift box", "gift boxes"] },
   { id: "drops", words: ["drop", "drops"] },
 ];
 

@@ -8,7 +8,7 @@ at to for from with and or so then also too as well it its them they theyre all 
 off by until till again back there here is are be was been has have had got will would could can do does
 did left still yet done ready doing running start set begin put run make give time timed need needs want
 wants id like i im ive hey ok okay right take takes call timer timers alarm alarms reminder reminders
-countdown clock minute minutes more extra longer less instead about around how long much hows whats what
+actually sorry oops wait top label countdown clock minute minutes more extra longer less instead about around how long much hows whats what
 when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz
 let lemme know konw tell shout something somthing anything count counting down reminding
 `);

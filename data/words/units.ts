@@ -352,6 +352,7 @@ export const units: readonly UnitRow[] = [
   },
   { unit: "USD cent", dim: "money", per: 0.01, words: ["cents"], risky: ["¢"], source: "ISO 4217" },
   { unit: "EUR", dim: "money", per: 1, words: ["€", "eur", "euro", "euros"], source: "ISO 4217" },
+  { unit: "GBP penny", dim: "money", per: 0.01, words: ["pence"], risky: ["p"], source: "ISO 4217" },
   { unit: "GBP", dim: "money", per: 1, words: ["£", "gbp", "quid", "pounds sterling"], source: "ISO 4217" },
   { unit: "CAD", dim: "money", per: 1, words: ["cad", "canadian dollars"], source: "ISO 4217" },
   { unit: "AUD", dim: "money", per: 1, words: ["aud", "australian dollars"], source: "ISO 4217" },

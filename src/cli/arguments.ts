@@ -1,9 +1,15 @@
 /** The command line as data. */
 import { parseArgs } from "node:util";
+import { options as known, type Option, type Shell, shells } from "./options.ts";
 
 export interface Arguments {
   json: boolean;
   home?: string;
+  /** An invented record instead of the baker's own. */
+  demo: boolean;
+  /** The chat reads answers and rings aloud. */
+  speak: boolean;
+  completion?: Shell;
   help: boolean;
   version: boolean;
   /** The question, its words joined; empty when none was given. */
@@ -17,28 +23,26 @@ export type Parsed = { ok: true; value: Arguments } | { ok: false; message: stri
  * be typed without quotes; a weight below zero ("-50 g ...") is no option.
  */
 export function parseArguments(argv: readonly string[]): Parsed {
-  const first = argv.findIndex((word) => !word.startsWith("-") || /^-\d/.test(word));
-  const ended = argv.indexOf("--");
-  const cut = ended >= 0 && (first < 0 || ended < first) ? ended : first;
-  const { options, words } = apart(argv, cut);
+  const { options, words } = apart(argv);
   try {
-    const { values } = parseArgs({
-      args: options,
-      options: {
-        json: { type: "boolean" },
-        home: { type: "string" },
-        help: { type: "boolean", short: "h" },
-        version: { type: "boolean", short: "v" },
-      },
-    });
-    if (values.home === "") return { ok: false, message: "--home needs a folder behind it." };
+    const { values } = parseArgs({ args: options, options: forParser });
+    const { home, completion } = values as { home?: string; completion?: string };
+    if (home === "") return { ok: false, message: "--home needs a folder behind it." };
+    const shell = shells.find((each) => each === completion);
+    if (completion !== undefined && !shell)
+      return { ok: false, message: `--completion needs a shell behind it: ${shells.join(", ")}.` };
+    if (home !== undefined && values.demo)
+      return { ok: false, message: "--demo has a record of its own; leave --home out." };
     return {
       ok: true,
       value: {
-        json: values.json ?? false,
-        ...(values.home !== undefined ? { home: values.home } : {}),
-        help: values.help ?? false,
-        version: values.version ?? false,
+        json: values.json === true,
+        ...(home !== undefined ? { home } : {}),
+        demo: values.demo === true,
+        speak: values.speak === true,
+        ...(shell ? { completion: shell } : {}),
+        help: values.help === true,
+        version: values.version === true,
         question: words.join(" ").trim(),
       },
     };
@@ -50,28 +54,29 @@ export function parseArguments(argv: readonly string[]): Parsed {
   }
 }
 
-/** Options wherever they stand, with their values; everything else is the question. */
-function apart(argv: readonly string[], cut: number): { options: string[]; words: string[] } {
+/** The options table as node's parser takes it. */
+const forParser = Object.fromEntries(
+  known.map(({ name, short, takes }: Option) => [
+    name,
+    { type: takes ? ("string" as const) : ("boolean" as const), ...(short ? { short } : {}) },
+  ]),
+);
+
+const withValue = new Set(known.flatMap(({ name, takes }: Option) => (takes ? [`--${name}`] : [])));
+
+/** Options wherever they stand, with their values; everything else is the question, and all behind a leading "--". */
+function apart(argv: readonly string[]): { options: string[]; words: string[] } {
   const options: string[] = [];
   const words: string[] = [];
   for (let i = 0; i < argv.length; i++) {
     const word = argv[i] ?? "";
-    if (word === "--" && i === cut) words.push(...argv.slice(i + 1));
-    if (word === "--" && i === cut) break;
-    if (word === "--home") options.push(word, argv[++i] ?? "");
+    if (word === "--" && words.length === 0) {
+      words.push(...argv.slice(i + 1));
+      break;
+    }
+    if (withValue.has(word)) options.push(word, argv[++i] ?? "");
     else if (/^--[a-z]/.test(word) || /^-[a-z]$/.test(word)) options.push(word);
     else words.push(word);
   }
   return { options, words };
 }
-
-export const usage = `bowlside                       the chat
-bowlside "QUESTION"            one answer, then it ends
-... | bowlside                 each line a turn, a blank line a new conversation
-
-  --json         one JSON object a turn
-  --home DIR     where the record lives (or BOWLSIDE_HOME)
-  --help         this
-  --version      the version
-
-It ends with 0 answered, 2 a detail is asked for, 3 declined or impossible, 1 something broke.`;

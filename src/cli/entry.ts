@@ -2,7 +2,7 @@
 import { freshState, next, questions, understanding } from "../intents/converse.ts";
 import { needsOf, prime } from "../tools/lib/cue.ts";
 import { tools } from "../tools/registry.ts";
-import { main, type Outside } from "./main.ts";
+import { main, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
 const allCues = () => tools.flatMap((tool) => tool.cues);
@@ -10,11 +10,7 @@ const allCues = () => tools.flatMap((tool) => tool.cues);
 /** What the build keeps beside the program for `start`. */
 export const cueTable = (): string[][][] => needsOf(allCues());
 
-export function start(
-  loadChat: Outside["loadChat"],
-  version: string,
-  cueTable: readonly string[][][] | undefined,
-): void {
+export function start(parts: Parts, version: string, cueTable: readonly string[][][] | undefined): void {
   if (cueTable) prime(allCues(), cueTable);
   void main({
     argv: process.argv.slice(2),
@@ -25,7 +21,7 @@ export function start(
     write: (text) => writeAll(1, text),
     complain: (text) => writeAll(2, text),
     version,
-    loadChat,
+    parts,
   }).then((status) => {
     process.exitCode = status;
   });

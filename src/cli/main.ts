@@ -4,15 +4,32 @@ import { understanding } from "../intents/converse.ts";
 import { recordHome } from "../store/home.ts";
 import { openStore } from "../store/open.ts";
 import { tools } from "../tools/registry.ts";
-import { parseArguments, usage } from "./arguments.ts";
+import { type Arguments, parseArguments } from "./arguments.ts";
 import type { ChatOptions } from "./chat/options.ts";
 import { signsFor } from "./chat/signs.ts";
 import { clockFrom } from "./clock.ts";
+import { wantsColor } from "./color.ts";
+import { completion } from "./completion.ts";
+import type { Demo } from "./demo/main.ts";
 import { fileReader, fileWriter } from "./files.ts";
+import type { Makers } from "./hand-over.ts";
+import { helpText } from "./help.ts";
 import { turnJson } from "./json.ts";
 import { linesOf } from "./lines.ts";
 import { turnText } from "./plain.ts";
-import { type Session, StoreFailure, startSession, type Turn } from "./session.ts";
+import { startProgress } from "./progress.ts";
+import { StoreFailure, startSession, type Turn } from "./session.ts";
+
+/** What the program loads only when it is wanted. */
+export interface Parts {
+  /** ink and react come only with this. */
+  chat(): Promise<{ openChat(options: ChatOptions): Promise<void> }>;
+  demo(): Promise<{ openDemo(): Demo }>;
+  /** The library that makes PDFs. */
+  paper: Makers["paper"];
+  /** The library that writes and reads CSV. */
+  csv: Makers["csv"];
+}
 
 export interface Outside {
   argv: readonly string[];
@@ -20,88 +37,114 @@ export interface Outside {
   /** Streams are made when they are first asked for. */
   stdin(): NodeJS.ReadStream;
   stdout(): NodeJS.WriteStream;
-  isTerminal(descriptor: 0 | 1): boolean;
+  isTerminal(descriptor: 0 | 1 | 2): boolean;
   /** Answers, and nothing else, to standard output. */
   write(text: string): void;
   /** What isn't an answer, to standard error. */
   complain(text: string): void;
   version: string;
-  /** ink and react come only with this. */
-  loadChat(): Promise<{ openChat(options: ChatOptions): Promise<void> }>;
+  parts: Parts;
 }
+
+/** Columns where no terminal tells its own. */
+const plainColumns = 100;
 
 /** Runs the command and gives its exit status. The one boundary that catches what broke. */
 export async function main(outside: Outside): Promise<number> {
+  const { argv, env, version, write, complain } = outside;
   try {
-    return await run(outside);
+    const parsed = parseArguments(argv);
+    if (!parsed.ok) {
+      complain(`bowlside: ${parsed.message.replace(/\.?$/, ".")} "bowlside --help" shows what there is.\n`);
+      return 1;
+    }
+    const { help, completion: shell } = parsed.value;
+    if (help || parsed.value.version || shell) {
+      write(help ? `${helpText(columnsOf(outside))}\n` : shell ? completion(shell) : `${version}\n`);
+      return 0;
+    }
+    const clock = clockFrom(env.BOWLSIDE_NOW, Date.now);
+    if (!clock.ok) {
+      complain(`bowlside: ${clock.message}\n`);
+      return 1;
+    }
+    const demo = parsed.value.demo ? (await outside.parts.demo()).openDemo() : undefined;
+    try {
+      return await run(outside, parsed.value, clock.now_ms, demo);
+    } finally {
+      demo?.remove();
+    }
   } catch (error) {
     const hint = error instanceof StoreFailure ? ` ${error.hint}` : "";
-    outside.complain(`bowlside: ${error instanceof Error ? error.message : String(error)}${hint}\n`);
+    complain(`bowlside: ${error instanceof Error ? error.message : String(error)}${hint}\n`);
     return 1;
   }
 }
 
-async function run(outside: Outside): Promise<number> {
-  const { argv, env, version, write, complain } = outside;
-  const parsed = parseArguments(argv);
-  if (!parsed.ok) {
-    complain(`bowlside: ${parsed.message}\n\n${usage}\n`);
+const columnsOf = (outside: Outside): number =>
+  outside.isTerminal(1) ? outside.stdout().columns || 80 : plainColumns;
+
+async function run(
+  outside: Outside,
+  { json, question, home, speak }: Arguments,
+  now_ms: () => number,
+  demo: Demo | undefined,
+): Promise<number> {
+  const { env, write, complain } = outside;
+  const store = openStore(demo?.home ?? recordHome(env, home, process.platform, homedir()), { now_ms });
+  const broke = await demo?.fill(store, now_ms());
+  if (broke !== undefined) {
+    complain(`bowlside: ${broke}\n`);
     return 1;
   }
-  const { json, question, help, home } = parsed.value;
-  if (help || parsed.value.version) {
-    write(`${help ? usage : version}\n`);
-    return 0;
-  }
-  const clock = clockFrom(env.BOWLSIDE_NOW, Date.now);
-  if (!clock.ok) {
-    complain(`bowlside: ${clock.message}\n`);
-    return 1;
-  }
-  const { now_ms } = clock;
-  const store = openStore(recordHome(env, home, process.platform, homedir()), { now_ms });
   const session = startSession({
     store,
     understanding: understanding(tools),
     now_ms,
     writeFile: fileWriter(process.cwd()),
     readFile: fileReader(process.cwd(), homedir()),
+    makers: outside.parts,
   });
-  const shows = outside.isTerminal(1);
-  const columns = shows ? (outside.stdout().columns ?? 80) : 100;
-  const color = shows && !env.NO_COLOR;
-  const signs = signsFor(env);
-  const show = (turn: Turn) => write(`${json ? turnJson(turn) : turnText(turn, columns, color, signs)}\n`);
-  const told = new Set<string>();
-  const tell = async () => {
-    const notice = await noticeOf(session);
-    if (notice && !told.has(notice)) complain(`bowlside: ${notice}\n`);
-    if (notice) told.add(notice);
-  };
-
-  if (question !== "") {
-    const turn = await session.ask(question);
-    await tell();
-    show(turn);
-    return statusOf(turn);
-  }
-  if (!outside.isTerminal(0) || json) {
-    let first = true;
-    for await (const line of linesOf(outside.stdin())) {
-      const turn = await session.ask(line);
-      await tell();
-      if (turn.answers.length === 0) continue;
-      if (!first && !json) write("\n");
-      first = false;
-      show(turn);
-    }
+  const asks = question !== "";
+  if (!asks && !json && outside.isTerminal(0) && outside.isTerminal(1)) {
+    const { openIn } = await import("./open-chat.ts");
+    const [stdin, stdout] = [outside.stdin(), outside.stdout()];
+    const given = { session, store, now_ms, env, stdin, stdout, demo: demo !== undefined, speak };
+    await openIn(given, outside.parts.chat);
     return 0;
   }
-  const { openChat } = await outside.loadChat();
-  const { chatOptions } = await import("./open-chat.ts");
-  await openChat(
-    chatOptions({ session, store, now_ms, env, stdin: outside.stdin(), stdout: outside.stdout() }),
-  );
+  const signs = signsFor(env);
+  const shows = outside.isTerminal(1);
+  const color = wantsColor(env, shows);
+  const columns = json ? plainColumns : columnsOf(outside);
+  const progress = startProgress({ shows: outside.isTerminal(2), write: complain, real_ms: Date.now });
+  const told = new Set<string>();
+  const show = (turn: Turn, gap: string) => {
+    progress.clear();
+    const notice = session.notice?.();
+    if (notice && !told.has(notice)) complain(`bowlside: ${notice}\n`);
+    if (notice) told.add(notice);
+    if (turn.answers.length > 0)
+      write(`${gap}${json ? turnJson(turn) : turnText(turn, columns, color, signs)}\n`);
+  };
+  const ask = (line: string) => progress.during("Still at it ...", () => session.ask(line));
+
+  if (asks) {
+    const turn = await ask(question);
+    show(turn, "");
+    return statusOf(turn);
+  }
+  let gap = "";
+  let turns = 0;
+  for await (const line of linesOf(outside.stdin())) {
+    const turn = await ask(line);
+    show(turn, gap);
+    turns += 1;
+    if (turn.answers.length > 0 && !json) gap = "\n";
+    // in a terminal the answers themselves show how far it is
+    if (!shows) progress.so(() => `${turns} lines answered ...`);
+  }
+  progress.clear();
   return 0;
 }
 
@@ -111,5 +154,3 @@ function statusOf(turn: Turn): number {
   if (states.some((state) => state === "asking")) return 2;
   return states.some((state) => state !== "answered") ? 3 : 0;
 }
-
-const noticeOf = async (session: Session): Promise<string | undefined> => session.notice?.();

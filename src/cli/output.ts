@@ -2,12 +2,16 @@
  * Writing without node's stream objects: making them costs as much as an answer does. A single question writes once
  * and ends.
  */
-import { fstatSync, writeSync } from "node:fs";
+import { fstatSync, statSync, writeSync } from "node:fs";
+import { devNull } from "node:os";
 
-/** True when a descriptor is a terminal (or another device that shows characters). */
+/** True when a descriptor is a terminal. */
 export function isTerminal(descriptor: number): boolean {
   try {
-    return fstatSync(descriptor).isCharacterDevice();
+    const found = fstatSync(descriptor);
+    // A pipe or a file never is; only for what may be one node's terminals are loaded. Before 20.16 it can't be asked.
+    if (!found.isCharacterDevice() || found.rdev === statSync(devNull).rdev) return false;
+    return process.getBuiltinModule?.("node:tty").isatty(descriptor) ?? true;
   } catch {
     return false;
   }

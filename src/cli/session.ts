@@ -15,6 +15,9 @@ import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
 import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
+import type { Limit } from "./files.ts";
+import { handOver, type Makers } from "./hand-over.ts";
+import { notesFromFile } from "./notes-file.ts";
 
 export interface Turn {
   asked: string;
@@ -35,9 +38,11 @@ export interface Surroundings {
   store: RecordStore;
   understanding: Understanding;
   now_ms(): number;
-  writeFile?(name: string, text: string): Promise<string>;
+  writeFile?(name: string, content: string | Uint8Array): Promise<string>;
+  /** Make PDF and CSV of what answers hand over; loaded when they are needed. */
+  makers?: Makers;
   /** Reads a text file that she named, or says why not. */
-  readFile?(path: string): Promise<{ ok: true; text: string } | { ok: false; why: string }>;
+  readFile?(path: string, limit?: Limit): Promise<{ ok: true; text: string } | { ok: false; why: string }>;
 }
 
 /** Starts a conversation. Nothing is kept between sessions but the record. */
@@ -51,11 +56,20 @@ export function startSession(around: Surroundings): Session {
     now_ms: around.now_ms(),
     bench: record.bench,
     timers: record.timers,
-    notes: record.notes,
+    // read when a calculator looks: most never do
+    get notes() {
+      return record.notes;
+    },
     bottles: record.bottles,
     stock: record.stock,
     formulas: record.formulas,
     plans: record.plans,
+    get copies() {
+      return {
+        days: around.store.copies(),
+        ...(record.saved_ms === undefined ? {} : { changed_ms: record.saved_ms }),
+      };
+    },
     ...(record.changes.at(-1) ? { undoable: record.changes.at(-1)?.name } : {}),
     ...(last ? { last } : {}),
   });
@@ -88,22 +102,20 @@ export function startSession(around: Surroundings): Session {
         headline: `Not saved: ${done.problem.message}`,
         cautions: [done.problem.try],
       };
-    const files = (done.value.effects ?? []).flatMap((effect) =>
-      effect.do === "write file" ? [effect] : [],
-    );
-    const written: string[] = [];
-    for (const file of files)
-      if (around.writeFile) written.push(await around.writeFile(file.name, file.text));
-    return written.length
-      ? { ...done.value, headline: `${done.value.headline} (${written.join(", ")})` }
-      : done.value;
+    return handOver(done.value, done.value.effects ?? [], around);
   }
 
   /** Runs a step; a text file that it needs is read first, and its lines take the file's place. */
   async function runWith(step: Step): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
     const { outcome, inputs } = await settle(step, run);
-    const file = outcome.wants?.file;
+    const { file, as } = outcome.wants ?? {};
     if (!file || !around.readFile) return { outcome, inputs };
+    if (as === "notes") {
+      const found = await notesFromFile(file, around, around.understanding);
+      if (typeof found === "string") return { outcome: { status: "impossible", headline: found }, inputs };
+      // what the file held isn't kept for the next turn
+      return { outcome: await run({ ...step, inputs: { ...inputs, found } }), inputs };
+    }
     const read = await around.readFile(file);
     const found = read.ok ? recipeFromFile(inputs, file, read.text, around.understanding) : read.why;
     if (typeof found === "string") return { outcome: { status: "impossible", headline: found }, inputs };
@@ -127,7 +139,10 @@ export function startSession(around: Surroundings): Session {
 
   return {
     world: current,
-    notice: () => notice,
+    notice() {
+      notice = around.store.late() ?? notice;
+      return notice;
+    },
     async ask(line) {
       const asked = sanitise(isDictating(state) ? line : rowsJoined(line));
       const dictation = dictated(asked, state, around.understanding);
@@ -178,7 +193,15 @@ export class StoreFailure extends Error {
 
 function computeWith(step: Step, world: World): Outcome {
   const checked = checkInputs(step.tool, step.inputs);
-  return checked.ok ? step.tool.compute(checked.inputs, world) : checked.outcome;
+  if (!checked.ok) return checked.outcome;
+  const outcome = step.tool.compute(checked.inputs, world);
+  return outcome.status === "answered" && step.left ? unsure(step.tool.name, step.left) : outcome;
+}
+
+/** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
+function unsure(tool: string, left: readonly string[]): Outcome {
+  const question = `What is the ${left.join(" and the ")} for? I took the rest for ${tool}; say it once more, one thing at a time.`;
+  return { status: "asking", headline: question, question };
 }
 
 /** Runs a step; where it asks for what the turn before knew, runs it again with that. */

@@ -83,6 +83,12 @@ function readArticle(tokens: readonly Token[], i: number): AmountRead | undefine
       : addSmaller(tokens, made(1, "h", "time", i + 1));
     return summed.next > i + 1 ? summed : undefined;
   }
+  // "tablespoon of honey in g": one of it, the article left out
+  const bare =
+    i === 0 && /^(?:cup|stick|tablespoon|tbsp|teaspoon|tsp|pint)$/.test(text(tokens[i]))
+      ? readUnit(tokens, i, 1)
+      : undefined;
+  if (bare && text(tokens[bare.next]) === "of") return made(1, bare.unit, bare.dim, bare.next);
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
   const unit = readUnit(tokens, i + 1, 1);
   if (
@@ -185,8 +191,11 @@ function readRange(
   )
     return undefined;
   if (joint === "-" && tokens[at]?.gap && tokens[at + 1]?.gap === false) return undefined;
+  // "by 1.75 - 60 g whites": the dash begins a list
+  if (joint === "-" && text(tokens[i - 1]) === "by") return undefined;
   const high = readNumber(tokens, at + 1);
   if (!high || high.negative || low.negative || high.value <= low.value) return undefined;
+  if (joint === "-" && tokens[at]?.gap && low.value > 0 && high.value > 10 * low.value) return undefined;
   const unit = readUnit(tokens, high.next, high.value);
   if (lowUnit && unit && lowUnit.dim !== unit.dim) return undefined;
   if (!unit && !lowUnit)
@@ -338,6 +347,7 @@ function settle(tokens: readonly Token[], i: number, next: number, value: number
   if (token === "m") return "min";
   if (token === "s") return "s";
   if (token === "d") return "d";
+  if (token === "p") return tokens[i]?.gap === false ? "GBP penny" : undefined;
   if (token === "¢") return "USD cent";
   return undefined;
 }

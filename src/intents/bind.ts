@@ -85,8 +85,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
 /** In a run of things without words between them, the last that is a mix or a count owns: "200 g milk choc ganache". */
 function headOf(items: readonly Item[], at: number): Thing {
   let head = (items[at] as Item & { is: "thing" }).thing;
-  // "5 whites smbc": what it is made from, not what it is
-  if (/\bwhites$|^egg$/.test(head.ingredient ?? "")) return head;
+  // "5 whites smbc", "150 g cream ganache": what it is made from, not what it is
+  if (/\bwhites$|^egg$|^cream$|^butter$/.test(head.ingredient ?? "")) return head;
   for (let next = at + 1; next < items.length; next++) {
     const item = items[next] as Item;
     if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text))

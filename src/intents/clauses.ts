@@ -1,4 +1,5 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
+import { noteClosers, noteOpeners } from "../../data/words/note-talk.ts";
 import type { Tool } from "../tools/contract/index.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import {
@@ -18,14 +19,14 @@ import {
 import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
-const noteStart =
-  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:note|notes|log|record|jot|(?:\S*batch\S* |baking )?(?:diary|journal|logbook|entry)|tack on|remember this \S*batch\S*|save (?:a )?note|batch\S* note|write (?:this |that )?down|add (?:a )?note|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\S+ ){0,3}(?:recipe|formula)|save formula|recipe \S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)/;
+const noteStart = new RegExp(
+  `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|save formula|recipe \\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+);
 const orderInside =
   /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** An order at the end that makes a note of all before it. */
-const noteEnd =
-  /(?:(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note|(?:note|log|record|jot) (?:it|that|this)(?: down)?|write (?:it|that|this) down|add that)(?: please| pls)?(?: [.!])*$/;
+const noteEnd = new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`);
 
 /** A part, and whether it asks something by itself. */
 interface Cut {
@@ -37,15 +38,22 @@ interface Cut {
 const pantryOrder =
   /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
 
+/** "cupboard: whites 80 g, ground almonds 90 g. biggest batch i can do?": the list is what the question is about. */
+const stockQuestion =
+  /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/;
+
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   const items = withoutCourtesy(all, ear);
   if (noteStart.test(ear.mask(items)) || noteEnd.test(ear.mask(items))) return splitNote(items, ear);
   if (pantryOrder.test(ear.mask(items))) return [items];
-  const cuts = cutSentences(items)
-    .flatMap(pairedBases)
-    .flatMap((sentence) => cutWithin(sentence, ear));
+  if (stockQuestion.test(ear.mask(items))) return [items];
+  const cuts = cutSentences(items).flatMap((sentence) => {
+    const pair = pairedBases(sentence);
+    const cut = pair.flatMap((each) => cutWithin(each, ear));
+    return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
+  });
   // signs alone are a question too, one that nobody understands
   return cuts.length === 0 ? [items] : join(cuts, ear);
 }
@@ -117,11 +125,16 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const complete =
       !givesOnly(left) &&
+      (carriesAmount(left) || opens(left, ear) || !states(left, ear)) &&
       ear.claimed(left) !== undefined &&
       (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
     const vague = ear.claimed(left) === undefined && !carriesAmount(left);
     if ((!asks(left, ear) && !complete) || (vague && !spoken)) continue;
+    // "what temp and how long for shells", "2 g oil fell into 300 g, what extra base": the question behind is its own
+    const leads = !asks(left, ear) && !carriesAmount(right) && ear.claimed(right) === undefined;
+    if (isLoose(left, ear) || (leads && sharesBase(left, right))) continue;
+    if (ring.test(ear.mask(left)) && center.test(ear.mask(right))) continue;
     if (!rightAsks(left, right, head, ear)) continue;
     out.push({ part: left, whole: true });
     from = i + joint;
@@ -129,6 +142,23 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
   const rest = items.slice(from);
   return [...out, { part: rest, whole: out.length > 0 || asks(rest, ear) }];
 }
+
+/** A question of which nothing says what it is about: "what temp", "how much". */
+const isLoose = (part: Part, ear: Ear) =>
+  part.length <= 3 && part.every((item) => item.is === "word") && ear.claimed(part) === undefined;
+
+/** Both name the same mix: the part behind asks about the one before. */
+const sharesBase = (left: Part, right: Part) =>
+  right.some(
+    (item) =>
+      item.is === "thing" &&
+      item.thing.base !== undefined &&
+      left.some((other) => other.is === "thing" && other.thing.base === item.thing.base),
+  );
+
+/** The two parts of one filling, asked for in one breath. */
+const ring = /(?:^| )(?:ring|border|rim|dam|wall|outer|outside)(?: |$)/;
+const center = /(?:^| )(?:center|centre|middle|core|inside|inner)(?: |$)/;
 
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
@@ -193,6 +223,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       orders(waiting, ear) &&
+      !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
       (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
     if (apart) {
       out.push(waiting);

@@ -3,9 +3,10 @@
  * answer is remembered for the next. Nothing is computed here and nothing is stored.
  */
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
+import { withoutBareHours } from "./bare-hour.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
-import { answersPending, choose, drafts, strange } from "./follow.ts";
+import { answersPending, choose, fullest, strange } from "./follow.ts";
 import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
 import { withNames } from "./names.ts";
@@ -72,7 +73,7 @@ export function next(
   names: Names,
   { tools, reader }: Understanding,
 ): Step[] | Unread {
-  const reading = withNames(said, names.formulas);
+  const reading = withoutBareHours(withNames(said, names.formulas), now.last?.tool);
   const state = returned(reading, now);
   const scores = score(reading, tools);
   const trace = scores
@@ -101,10 +102,11 @@ export function next(
     const near = scores.filter((each) => each.points > 0).slice(0, 2);
     return { reading, near: near.map((each) => each.tool), trace };
   }
-  const { tool, follows } = chosen;
-  return drafts(tool, reading, memory(follows)).map((draft) =>
-    stepFrom(tool, draft, reading, state, follows, trace),
-  );
+  const { tool, follows, drafted, left } = fullest(chosen, reading, memory, trace);
+  return drafted.map((draft) => ({
+    ...stepFrom(tool, draft, reading, state, follows, trace),
+    ...(left.length > 0 ? { left } : {}),
+  }));
 }
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */

@@ -4,6 +4,7 @@ import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
 import type { Names, State } from "./converse.ts";
+import { leftOver } from "./left-over.ts";
 import { fillSlot, isBare, multiplied } from "./slots.ts";
 import { type Inputs, saidNow, withoutRivals } from "./step.ts";
 
@@ -74,10 +75,18 @@ export function answersPending(
       ...(recipe ? { recipe } : {}),
     })[0] ?? {};
   const filled =
-    pending.slot in found ? found : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
+    pending.slot in found || takesAll(found, reading)
+      ? found
+      : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
+
+/** The one weight that was said stands in an input already: "150 g cream" where grams of chocolate were asked for. */
+const takesAll = (found: Inputs, { amounts }: Reading) =>
+  amounts.length === 1 &&
+  amounts[0]?.dim === "weight" &&
+  Object.entries(found).some(([key, value]) => key.endsWith("_g") && typeof value === "number");
 
 /** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */
 const isListFor = (slot: string, reading: Reading) =>
@@ -92,6 +101,13 @@ const isListFor = (slot: string, reading: Reading) =>
         ["and", "of", "the", "its", "some", "plus"].includes(each),
     );
 
+export interface Choice {
+  tool: Tool;
+  follows: boolean;
+  /** Others that the words speak for, the likeliest first. */
+  others?: Tool[];
+}
+
 /** The calculator, and whether the sentence takes what is missing from the turn before; undefined when unsure. */
 export function choose(
   reading: Reading,
@@ -100,19 +116,43 @@ export function choose(
   tools: readonly Tool[],
   memory: (follows: boolean) => Memory,
   trace: string[],
-): { tool: Tool; follows: boolean } | undefined {
+): Choice | undefined {
   const last = tools.find((each) => each.name === state.last?.tool);
   const leaning = isLeaning(reading);
   if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
-  const settled = settle(reading, scores, state.last?.tool);
+  const [settled, ...others] = settle(reading, scores, state.last?.tool);
   if (!settled) return undefined;
   const empty =
     settled.tool === last &&
     drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
-  return { tool: settled.tool, follows: settled.tool === last && (leaning || empty) };
+  return {
+    tool: settled.tool,
+    follows: settled.tool === last && (leaning || empty),
+    others: others.map((each) => each.tool),
+  };
+}
+
+/** The choice with what it reads; where that leaves a weight out, another that the words speak for and that takes all. */
+export function fullest(
+  { tool, follows, others = [] }: Choice,
+  reading: Reading,
+  memory: (follows: boolean) => Memory,
+  trace: string[],
+): { tool: Tool; follows: boolean; drafted: Inputs[]; left: string[] } {
+  const drafted = drafts(tool, reading, memory(follows));
+  const left = leftOver(tool.name, reading, drafted);
+  if (left.length === 0) return { tool, follows, drafted, left };
+  for (const other of others) {
+    const read = drafts(other, reading, memory(false));
+    if (!read.some((each) => Object.keys(each).length > 1)) continue;
+    if (leftOver(other.name, reading, read).length > 0) continue;
+    trace.push(`${other.name}: ${tool.name} leaves out ${left.join(", ")}`);
+    return { tool: other, follows: false, drafted: read, left: [] };
+  }
+  return { tool, follows, drafted, left };
 }
 
 /** A lead that the classifier isn't asked about: from so many points, and so far before the next. */
@@ -126,20 +166,21 @@ const even = 0.04;
  * Words decide; where they don't decide clearly, the classifier weighs in. Under the threshold of words only a
  * calculator that it is sure of is taken, and of two that stay close none.
  */
-function settle(reading: Reading, scores: Score[], last: string | undefined): Score | undefined {
+function settle(reading: Reading, scores: Score[], last: string | undefined): Score[] {
   const [best, second] = scores;
-  if (!best) return undefined;
-  if (best.points >= clear.points && best.points - (second?.points ?? 0) >= clear.lead) return best;
+  if (!best) return [];
+  const likely = scores.filter((each) => each.points >= faint);
+  if (best.points >= clear.points && best.points - (second?.points ?? 0) >= clear.lead) return likely;
   const sureness = new Map(opinions(reading.mask, last).map((each) => [each.tool, each.sureness]));
-  if (sureness.size === 0) return best.points >= stands ? best : undefined;
-  const weighed = scores
+  if (sureness.size === 0) return best.points >= stands ? likely : [];
+  return scores
+    .filter((each) => each.points >= faint || each.tool.name !== "help")
     .map((each) => ({
       ...each,
-      weighed: each.points + pull * Math.log10(Math.max(1e-4, sureness.get(each.tool.name) ?? 0) / even),
+      points: each.points + pull * Math.log10(Math.max(1e-4, sureness.get(each.tool.name) ?? 0) / even),
     }))
-    .sort((a, b) => b.weighed - a.weighed);
-  const [first] = weighed;
-  return first && first.weighed >= faint ? first : undefined;
+    .filter((each) => each.points >= faint)
+    .sort((a, b) => b.points - a.points);
 }
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
@@ -155,13 +196,18 @@ function follows(
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
-  const bonus = bare
-    ? leans.test(`${reading.mask} `) || reading.amounts.length === 0
-      ? 5
-      : 3
-    : leaning
-      ? 2
-      : 0;
+  const asksDose =
+    last.name !== "dose" && scores[0]?.tool.name === "dose" && reading.things.some((each) => each.dose);
+  const bonus =
+    bare && !asksDose
+      ? leans.test(`${reading.mask} `) ||
+        reading.amounts.length === 0 ||
+        /^\S*<weight> (?:of )?(?:\S+ )*\S*<[^>]*base=\S+ \?$/.test(reading.mask)
+        ? 5
+        : 3
+      : leaning
+        ? 2
+        : 0;
   if (own + bonus <= rival - 1e-9 && rival >= stands) return false;
   if (!bare && own + bonus < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {

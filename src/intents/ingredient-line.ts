@@ -10,42 +10,15 @@ import {
   unweighable,
 } from "../../data/words/recipe-words.ts";
 import type { Amount, IngredientLine, Reading, Thing } from "../tools/contract/index.ts";
-import { each_g, mostCounted, nameOf } from "../tools/lib/lines.ts";
-import { gramsOfVolume } from "../tools/lib/portions.ts";
-import { listed, plain } from "../tools/lib/show.ts";
-import { inBase } from "../tools/lib/units.ts";
-import { normalise, sanitise } from "./normalise.ts";
+import { nameOf } from "../tools/lib/lines.ts";
+import { plain } from "../tools/lib/show.ts";
+import { cleanLine } from "./clean-line.ts";
+import { bareGrams, doubtOf, isMetric, sumOf, weightOf } from "./line-weight.ts";
+import { sanitise } from "./normalise.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 
-/** A bare number below this is no weight in grams that anyone leaves the unit off. */
-const leastBare = 5;
-const bareGrams = "numbers without a unit as grams";
-/** Two weights may differ by a kitchen's rounding ("1 oz / 30 g"); a cup or a number of eggs by more. */
-const pairTolerance = { weight: 0.06, estimate: 0.25 };
 /** Above a tonne a line is a slip, and the record takes no more. */
 const most_g = 1_000_000;
-
-/** Bullets, boxes, numbering, table bars and dotted leaders taken off. */
-export function cleanLine(said: string): string {
-  return normalise(sanitise(said.replaceAll("\t", " ")))
-    .replace(/\|/g, " ")
-    .replace(/\.{3,}|…|·{3,}|_{3,}/g, " ")
-    .replace(/^\s*(?:[-*+•◦▪‣·○●☐☑✓>]|\[[ x]?\])+\s+/, "")
-    .replace(/^\s*\d{1,2}[.)]\s+(?=\S)/, "")
-    .replace(/^\*+|\*+$|(?<=[a-z])\*+/g, "")
-    .replace(/[~≈]\s*/g, "about ")
-    .replace(/(\d)\s*(?:or|to)\s+(?=\d)/g, "$1-")
-    .replace(/\bx\s*(\d+)\s*$/, "$1")
-    .replace(/^(\d+)\s*x\s+(?=[a-z])/, "$1 ")
-    .replace(
-      /\b(?:egg )?(whites?|yolks?) (?:of|from) (\S+) (?:(?:large|medium|small|fresh) )?eggs?\b/,
-      "$2 egg $1",
-    )
-    .replace(/^(\S+) (?:large |medium |small )?eggs?,? (whites?|yolks?) only\b/, "$1 egg $2")
-    .replace(/\bzest of (?:an?|one|\d+) (lemon|lime|orange)s?\b/, "a little $1 zest to taste")
-    .replace(/\s+/g, " ")
-    .trim();
-}
 
 /** Reads one line. Its own words stay with it, so that whatever isn't understood can be named. */
 export function ingredientLine(line: string, reader: Reader): IngredientLine {
@@ -107,13 +80,6 @@ export function ingredientLine(line: string, reader: Reader): IngredientLine {
   };
 }
 
-interface Weight {
-  low: number;
-  high: number;
-  amount: Amount;
-  how?: string;
-}
-
 const readingOfText = (text: string, reader: Reader): Reading => {
   const found = itemsOf(text, reader);
   return readingOf(text, found.text, found.items, found.mended, reader);
@@ -123,7 +89,6 @@ const amountsIn = (reading: Reading) =>
   reading.amounts.filter(
     (each) => ["weight", "volume"].includes(each.dim) || (each.dim === "number" && each.unit === ""),
   );
-const isMetric = ({ amount }: Weight) => amount.dim === "weight" && ["g", "kg", "mg"].includes(amount.unit);
 const isNamed = (thing: Thing) => Boolean(thing.ingredient || thing.chocolate);
 
 function ownerIn(reading: Reading, amounts: readonly Amount[]): Thing | undefined {
@@ -192,56 +157,4 @@ function isHeading(said: string, text: string, reader: Reader): boolean {
     amounts.length === 0 &&
     (/:$/.test(plainText) || (/^for the [a-z ]+$/.test(plainText) && !/dusting|rolling|top$/.test(plainText)))
   );
-}
-
-function weightOf(amount: Amount, name: string, manner: string | undefined): Weight[] | undefined {
-  const high = amount.high ?? amount.value;
-  if (amount.dim === "weight")
-    return [{ low: inBase(amount.value, amount.unit), high: inBase(high, amount.unit), amount }];
-  if (amount.dim === "volume") {
-    const [low, top] = [amount.value, high].map((value) => gramsOfVolume(name, value, amount.unit, manner));
-    return low && top
-      ? [{ low: low.grams, high: top.grams, amount, how: `${low.row}, by the portion table` }]
-      : undefined;
-  }
-  const one = amount.value <= mostCounted ? each_g[name] : undefined;
-  if (one !== undefined)
-    return [{ low: amount.value * one, high: high * one, amount, how: `${one} g each, large` }];
-  if (
-    amount.fraction ||
-    amount.value < leastBare ||
-    !(isKnown(name) || amount.of?.ingredient || amount.of?.chocolate)
-  )
-    return undefined;
-  return [{ low: amount.value, high, amount, how: bareGrams }];
-}
-
-const isKnown = (name: string) => / chocolate$/.test(name);
-
-/** "90 g + 10 g sugar": one line of both. */
-function sumOf(weights: readonly Weight[], main: string): Weight | undefined {
-  const [first, second] = weights;
-  if (
-    weights.length !== 2 ||
-    !first ||
-    !second ||
-    first.amount.dim !== "weight" ||
-    second.amount.dim !== "weight"
-  )
-    return undefined;
-  const between = main.slice(first.amount.at[1], second.amount.at[0]).trim();
-  if (!/^(?:\+|plus|and)$/.test(between)) return undefined;
-  return { low: first.low + second.low, high: first.high + second.high, amount: first.amount };
-}
-
-/** What the other amount of a pair comes to, where it is not the same. */
-function doubtOf(used: Weight, other: Weight): string[] {
-  const both = [used, other].every((each) => each.amount.dim === "weight");
-  const middle = (other.low + other.high) / 2;
-  const apart =
-    used.low > other.high ? used.low / other.high - 1 : other.low > used.high ? other.low / used.high - 1 : 0;
-  if (apart <= (both ? pairTolerance.weight : pairTolerance.estimate)) return [];
-  return [
-    `${listed([used.amount.text, other.amount.text], "and")} don't agree: ${other.amount.text} is ${plain(middle)} g; ${used.amount.text} is used`,
-  ];
 }

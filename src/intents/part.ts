@@ -1,5 +1,5 @@
 /** What a part of a turn is: a question, an order, something given, a tail. `Ear` carries how parts are heard. */
-import type { Tool } from "../tools/contract/index.ts";
+import type { Amount, Tool } from "../tools/contract/index.ts";
 import { score, stands } from "./choose.ts";
 import { maskOf } from "./read.ts";
 import type { Item } from "./scan.ts";
@@ -53,7 +53,7 @@ export function asks(part: Part, ear: Ear): boolean {
   if (looseVerb.test(text) && idle) return false;
   return (
     openers.test(text) ||
-    / (?:how|what|whats|when|which|why) /.test(` ${text}`) ||
+    / (?:how|what|whats|when|which|why|tell me|give me|show me) /.test(` ${text}`) ||
     part.some((item) => item.is === "sign" && item.text === "?")
   );
 }
@@ -64,13 +64,16 @@ const giving = new Set(
   ),
 );
 
+/** "half", "a third": what is to be done with a bowl, not what is there. */
+const isShare = (amount: Amount) => amount.dim === "number" && amount.fraction !== undefined;
+
 /** Weights with their things and talk around them: what is there, not what is wanted. */
 export const givesOnly = (part: Part): boolean =>
   part.every(
     (item, at) =>
       (at === 0 && item.is === "word" && ["for", "from", "with", "using"].includes(item.text)) ||
       item.is === "sign" ||
-      (item.is === "amount" && item.amount.unit !== "times") ||
+      (item.is === "amount" && item.amount.unit !== "times" && !isShare(item.amount)) ||
       (item.is === "thing" && !item.thing.unit && !item.thing.dose && !item.thing.use) ||
       (item.is === "word" && giving.has(item.text)),
   );
@@ -78,7 +81,7 @@ export const givesOnly = (part: Part): boolean =>
 export const states = (part: Part, ear: Ear): boolean => statement.test(`${ear.mask(part)} `);
 
 const statement =
-  /(?:^| )(?:i|ive|im|my|we|its|it|there|theres|have|got|is|are|was|were|weighs|looks|has|been|thats|put) /;
+  /^(?:(?:so|ok|im|were|and) )*(?:making|doing|using|baking|working|mixing|piping|filling) |(?:^| )(?:i|ive|im|my|we|its|it|there|theres|have|got|is|are|was|were|weighs|looks|has|been|thats|put|went|came|fell) /;
 
 /** A complete order without a question word: "house shells with 4 egg whites", "325 f in c". A statement is none. */
 export const orders = (part: Part, ear: Ear): boolean =>
@@ -122,4 +125,7 @@ export const forAllOfIt = (part: Part, ear: Ear): boolean =>
     (item) =>
       item.is === "thing" &&
       Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
-  ) && / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both)(?: |$)/.test(ear.mask(part));
+  ) &&
+  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both|the \S+<color)(?: |$|=)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* (?:too|as well|also)(?: |$)/.test(
+    ear.mask(part),
+  );

@@ -1,7 +1,8 @@
 /** The lines of a recipe in a text: one a row, or several in one sentence with commas between. Pure. */
 import { unweighable } from "../../data/words/recipe-words.ts";
 import type { IngredientLine, RecipeRead } from "../tools/contract/index.ts";
-import { cleanLine, ingredientLine } from "./ingredient-line.ts";
+import { cleanLine } from "./clean-line.ts";
+import { ingredientLine } from "./ingredient-line.ts";
 import { normalise } from "./normalise.ts";
 import { itemsOf, type Reader } from "./read.ts";
 import type { Item } from "./scan.ts";

@@ -48,7 +48,10 @@ export function softmax(
   let step = 0;
   const value = (list: Float64Array, at: number) => list[at] as number;
   const learn = ({ features, label }: Example, share: number) => {
-    const rows = [...features.map((row) => [row, 1 / Math.sqrt(features.length) ** 0.5] as const), [width, 1] as const];
+    const rows = [
+      ...features.map((row) => [row, 1 / Math.sqrt(features.length) ** 0.5] as const),
+      [width, 1] as const,
+    ];
     chances.fill(0);
     for (const [row, by] of rows)
       for (let kind = 0; kind < kinds; kind++)
@@ -86,5 +89,8 @@ export function softmax(
     }
   }
   const widest = weights.reduce((most, each) => Math.max(most, Math.abs(each)), 1e-9);
-  return { weights: Int8Array.from(weights, (each) => Math.round((each / widest) * 127)), step: widest / 127 };
+  return {
+    weights: Int8Array.from(weights, (each) => Math.round((each / widest) * 127)),
+    step: widest / 127,
+  };
 }

@@ -15,6 +15,8 @@ export interface Step {
   reading: Reading;
   /** Inputs with what earlier turns knew, should these alone not be enough. */
   fallback?: Inputs;
+  /** Weights and percentages that were said and are in no input: the sentence may have been misread. */
+  left?: string[];
   trace: string[];
 }
 

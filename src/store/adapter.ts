@@ -1,90 +1,123 @@
 /**
- * lowdb's adapter for the record. How the record is laid out on disk is known here and nowhere else: one file now.
- * A layout for many more entries replaces this file; the rest of the store sees whole records only.
+ * lowdb's adapter for the record. How the record is laid out on disk is known here and in the files that this one
+ * uses (parts, fold, copies): the record's own file with what is recent, files of old entries beside it, daily copies.
  */
 import type { Adapter } from "lowdb";
-import { type Aside, keepAside } from "./aside.ts";
+import { adopted } from "./adopt.ts";
 import { type Checked, checkRecord } from "./check.ts";
-import { bytesOf, type Files, tidyAway } from "./files.ts";
+import { copiedDays } from "./copies.ts";
+import { bytesOf, type Files } from "./files.ts";
 import { frozen } from "./frozen.ts";
+import { type Part, readPart } from "./parts.ts";
 import type { Place } from "./place.ts";
 import { Failed, problemOf } from "./problem.ts";
-import { replaceFile } from "./replace.ts";
-import type { RecordData } from "./schema.ts";
-import { cannotKeep, damagedNotice, newerNotice, newerProblem } from "./tell.ts";
-import { textOf } from "./text.ts";
+import { type Entry, emptyRecord, type RecordData, type Seal } from "./schema.ts";
+import { copyHint, damagedNotice, lostFileNotice, newerNotice, newerProblem, partNotice } from "./tell.ts";
+import { wholeRecord } from "./whole.ts";
+import { writeAll } from "./write.ts";
 
 /** What was read last, so that the same bytes are not checked again: a chat looks every second. */
 export interface Seen {
   bytes?: Buffer;
   checked?: Checked;
+  whole?: RecordData;
+  /** Files of old entries by their names; they never change. */
+  parts: Map<string, Part>;
+  /** What came up while old entries were read. */
+  late: string[];
 }
+
+export const nothingSeen = (): Seen => ({ parts: new Map(), late: [] });
 
 export interface RecordAdapter extends Adapter<RecordData> {
   /** What the baker should know about the file that was read. */
   notice(): string | undefined;
   /** Whether the file holds what the record doesn't; the next write keeps it aside. */
   damaged(): boolean;
+  /** A record with its old notes, for readers. */
+  whole(record: RecordData): RecordData;
+  /** Old entries of one file. Throws Failed where it can't be read. */
+  load(seal: Seal): readonly Entry[];
+  /** Files of old entries that are damaged, of those read so far. */
+  broken(record: RecordData): Seal[];
 }
 
 /**
  * An adapter for one piece of work: read, then perhaps write, the latter under the lock. Both throw Failed.
- * A write that fails leaves the file and `seen` as they were.
+ * A write that fails leaves the files and `seen` as they were.
+ * @param now_ms ms since the epoch: what is old is measured by it
  */
-export function recordAdapter(files: Files, place: Place, seen: Seen): RecordAdapter {
+export function recordAdapter(files: Files, place: Place, seen: Seen, now_ms: number): RecordAdapter {
   let found: Checked | undefined;
   let before: Buffer | undefined;
   let notice: string | undefined;
 
-  const holds = (bytes: Buffer | undefined): boolean => {
+  function load(seal: Seal): readonly Entry[] {
+    const known = seen.parts.get(seal.file);
+    const part = known ?? readPart(files, place, seal);
+    if (part.state !== "missing") seen.parts.set(seal.file, part);
+    if (!known && part.state !== "sound") seen.late.push(partNotice(place, seal, part));
+    return part.entries;
+  }
+
+  const withHint = (text: string): string => {
     try {
-      return bytes !== undefined && bytesOf(files, place.file)?.equals(bytes) === true;
+      return `${text}${copyHint(copiedDays(files, place))}`;
     } catch {
-      return false;
+      return text;
     }
   };
 
   return {
     notice: () => notice,
     damaged: () => found?.state === "damaged",
+    load,
+    broken: (record) => record.sealed.filter(({ file }) => seen.parts.get(file)?.state === "lost"),
+
+    whole(record) {
+      if (seen.checked?.record !== record) return wholeRecord(record, load);
+      seen.whole ??= wholeRecord(record, load);
+      return seen.whole;
+    },
 
     async read() {
       try {
         before = bytesOf(files, place.file);
+        if (before && seen.checked && seen.bytes?.equals(before)) found = seen.checked;
+        else {
+          const checked = before ? checkRecord(before) : undefined;
+          found = checked?.state === "damaged" || !checked ? adopted(files, place, checked) : checked;
+          Object.assign(seen, { bytes: before, checked: found, whole: undefined });
+        }
       } catch (error) {
         throw new Failed(problemOf(error, "read", place.file));
       }
-      if (!before) return null;
-      const known = seen.checked && seen.bytes?.equals(before) ? seen.checked : undefined;
-      found = known ?? checkRecord(before);
-      Object.assign(seen, { bytes: before, checked: found });
-      if (found.state === "damaged") notice = damagedNotice(place.file, found.record);
+      if (!found) return null;
       if (found.state === "newer") notice = newerNotice(place.file, found);
+      if (found.state === "damaged")
+        notice = withHint(
+          before ? damagedNotice(place.file, found.record) : lostFileNotice(place, found.record),
+        );
       return found.record;
     },
 
     async write(record) {
       if (found?.state === "newer") throw new Failed(newerProblem(place.file, found));
-      const bytes = Buffer.from(textOf(record));
-      let aside: Aside | undefined;
-      if (found?.state === "damaged" && before) {
-        try {
-          aside = keepAside(files, place, "damaged", before);
-        } catch (error) {
-          throw new Failed(cannotKeep(place.file, problemOf(error, "write", place.file)));
-        }
-      }
-      try {
-        replaceFile(files, place.file, bytes, before);
-      } catch (error) {
-        // Only where the file itself is still there: otherwise this is the last copy.
-        if (aside?.made && holds(before)) tidyAway(files, aside.path);
-        throw new Failed(problemOf(error, "write", place.file));
-      }
-      if (found && aside) notice = damagedNotice(place.file, found.record, aside.path);
+      const { written, bytes, aside } = writeAll({ files, place, found, before, now_ms, load, seen }, record);
+      if (found && aside) notice = withHint(damagedNotice(place.file, found.record, aside));
       before = bytes;
-      found = { record: frozen(record), state: "sound" };
-      Object.assign(seen, { bytes, checked: found });
+      found = { record: frozen(written), state: "sound" };
+      Object.assign(seen, { bytes, checked: found, whole: undefined });
     },
   };
+}
+
+/** The record that a copy of a day holds. Throws Failed. */
+export function readCopy(files: Files, path: string): RecordData {
+  try {
+    const bytes = bytesOf(files, path);
+    return bytes ? checkRecord(bytes).record : emptyRecord();
+  } catch (error) {
+    throw new Failed(problemOf(error, "read", path));
+  }
 }

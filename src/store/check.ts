@@ -6,7 +6,16 @@ import { frozen } from "./frozen.ts";
 import { orderById } from "./ids.ts";
 import { type Migration, migrate, type Raw } from "./migrations.ts";
 import { salvageText } from "./salvage.ts";
-import { Change, type Entry, emptyRecord, entries, listNames, type RecordData, version } from "./schema.ts";
+import {
+  Change,
+  type Entry,
+  emptyRecord,
+  entries,
+  listNames,
+  type RecordData,
+  Seal,
+  version,
+} from "./schema.ts";
 
 export interface Checked {
   record: RecordData;
@@ -14,6 +23,26 @@ export interface Checked {
   state: "sound" | "damaged" | "newer";
   /** The version that the file says it has, where it says one. */
   version?: number;
+}
+
+/**
+ * Reads the bytes of a file of old entries, those with ids from `from` to `to`. Never throws. `lost`: the file holds
+ * something that `read` doesn't.
+ */
+export function checkPart(
+  bytes: Buffer,
+  { list, from, to }: Pick<Seal, "list" | "from" | "to">,
+): { read: Entry[]; lost: boolean } {
+  const { raw, whole } = parse(bytes);
+  const found = readList(raw[list], (each) => entries[list].safeParse(each));
+  const fitting = (found.read as Entry[]).filter(({ id }) => id >= from && id <= to);
+  const ordered = orderById(fitting, to);
+  const strays = fitting.length !== found.read.length || ordered.mended;
+  const more = Object.keys(raw).some((key) => key !== "version" && key !== list);
+  return {
+    read: ordered.list.filter(({ id }) => id <= to),
+    lost: !whole || found.missed || strays || more || raw.version !== version,
+  };
 }
 
 /** Reads a record's bytes. Never throws, whatever they are. `steps` are for tests of the migrations. */
@@ -44,11 +73,19 @@ function parse(bytes: Buffer): { raw: Raw; whole: boolean } {
 
 function gather(raw: Raw): { record: RecordData; lost: boolean } {
   const record = emptyRecord();
-  let lost = Object.keys(raw).some((key) => !Object.hasOwn(record, key));
+  let lost = Object.keys(raw).some((key) => key !== "saved_ms" && !Object.hasOwn(record, key));
+  // A record that was never written has no moment of it.
+  if (typeof raw.saved_ms === "number") record.saved_ms = raw.saved_ms;
+  else lost ||= raw.saved_ms !== undefined;
+  const seals = readList(raw.sealed, (each) => Seal.safeParse(each));
+  record.sealed = seals.read as Seal[];
+  lost ||= seals.missed;
+  const sealedTo = (list: ListName) =>
+    record.sealed.reduce((most, seal) => (seal.list === list ? Math.max(most, seal.to) : most), 0);
   const into = (list: ListName) => {
     const { read, missed } = readList(raw[list], (each) => entries[list].safeParse(each));
     const before = isObject(raw.last_ids) ? Number(raw.last_ids[list]) : Number.NaN;
-    const { list: ordered, last, mended } = orderById(read as Entry[], before);
+    const { list: ordered, last, mended } = orderById(read as Entry[], Math.max(before || 0, sealedTo(list)));
     // A last id that lags behind its list, as after adding an entry by hand, is simply brought up.
     lost ||= missed || mended || !(before >= 0 && before <= last);
     record.last_ids[list] = last;

@@ -17,6 +17,8 @@ export const migrations: readonly Migration[] = [
     from: 1,
     up: ({ last_ids, ...rest }) => ({ plans: [], ...rest, last_ids: { plans: 0, ...Object(last_ids) } }),
   },
+  // old notes and timers went into files of their own with version 3
+  { from: 2, up: (rest) => ({ ...rest, sealed: [] }) },
 ];
 
 /**

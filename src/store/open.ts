@@ -1,13 +1,18 @@
 /** Opens the record of a home folder. */
 import { resolve } from "node:path";
 import { Low } from "lowdb";
-import { type RecordAdapter, recordAdapter, type Seen } from "./adapter.ts";
+import type { Effect } from "../tools/contract/answer.ts";
+import { nothingSeen, type RecordAdapter, readCopy, recordAdapter } from "./adapter.ts";
 import { applyEffects } from "./apply.ts";
+import { copiedDays, copyOf } from "./copies.ts";
 import { type Files, makeFolder, nodeFiles } from "./files.ts";
+import { unfolded, withoutParts } from "./fold.ts";
 import { underLock } from "./lock.ts";
+import { partsNeeded } from "./needed.ts";
 import { findPlace, type Place } from "./place.ts";
 import { Failed, problemOf } from "./problem.ts";
-import { emptyRecord, type RecordData } from "./schema.ts";
+import { emptyRecord, type RecordData, type Step } from "./schema.ts";
+import { stepsBetween } from "./steps-between.ts";
 import { tidyStrays } from "./strays.ts";
 import type { RecordStore, Result } from "./types.ts";
 
@@ -27,7 +32,7 @@ export interface StoreOptions {
 export function openStore(home: string, options: StoreOptions = {}): RecordStore {
   const { now_ms = Date.now, wait_ms = 10_000, files = nodeFiles } = options;
   const folder = resolve(home);
-  const seen: Seen = {};
+  const seen = nothingSeen();
   let told: string | undefined;
   let tidied = false;
   let last: Promise<unknown> = Promise.resolve();
@@ -36,7 +41,7 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
    * Reads under the lock and hands over, in the order of the calls. lowdb's own state lives for one piece of work
    * only: between two of them the file may be changed by others, and a failed write must leave nothing behind.
    */
-  function locked<T>(work: (low: Low<RecordData>, adapter: RecordAdapter) => Promise<T>): Promise<Result<T>> {
+  function locked<T>(work: (low: Low<RecordData>, adapter: RecordAdapter, place: Place) => Promise<T>): Promise<Result<T>> {
     const turn = last.then(() =>
       answering("write", folder, async () => {
         makeFolder(files, folder);
@@ -45,7 +50,7 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
           if (!tidied) tidyStrays(files, place);
           tidied = true;
           const { low, adapter } = await loaded(place);
-          return work(low, adapter);
+          return work(low, adapter, place);
         });
       }),
     );
@@ -54,7 +59,7 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
   }
 
   async function loaded(place: Place): Promise<{ low: Low<RecordData>; adapter: RecordAdapter }> {
-    const adapter = recordAdapter(files, place, seen);
+    const adapter = recordAdapter(files, place, seen, now_ms());
     const low = new Low<RecordData>(adapter, emptyRecord());
     await low.read();
     return { low, adapter };
@@ -64,8 +69,28 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
   const mend = () =>
     locked(async (low, adapter) => {
       if (adapter.damaged()) await low.write();
-      return { record: low.data, notice: adapter.notice() };
+      return { record: adapter.whole(low.data), notice: adapter.notice() };
     });
+
+  /** The record with the old entries that the effects reach into, and the effects with going back as its steps. */
+  function prepared(record: RecordData, effects: readonly Effect[], adapter: RecordAdapter, place: Place) {
+    let base = unfolded(record, adapter.broken(record), adapter.load);
+    const steps: (Effect | Step)[] = [];
+    for (const effect of effects) {
+      if (effect.do !== "restore") {
+        steps.push(effect);
+        continue;
+      }
+      const then = readCopy(files, copyOf(place, effect.day));
+      // Files of old entries that both name hold the same.
+      const own = new Set(base.sealed.map(({ file }) => file));
+      const shared = then.sealed.filter(({ file }) => own.has(file));
+      const differing = (all: RecordData) => withoutParts(all.sealed, shared);
+      base = unfolded(base, differing(base), adapter.load);
+      steps.push(...stepsBetween(base, unfolded(then, differing(then), adapter.load)));
+    }
+    return { base: unfolded(base, partsNeeded(base, steps), adapter.load), steps };
+  }
 
   return {
     home: folder,
@@ -73,7 +98,7 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
     async read() {
       const first = await answering("read", folder, async () => {
         const { low, adapter } = await loaded(findPlace(files, folder));
-        return { record: low.data, notice: adapter.notice(), damaged: adapter.damaged() };
+        return { record: adapter.whole(low.data), notice: adapter.notice(), damaged: adapter.damaged() };
       });
       if (!first.ok) return first;
       const mended = first.value.damaged ? await mend() : first;
@@ -85,16 +110,31 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
     },
 
     change(work) {
-      return locked(async (low, adapter) => {
-        const { effects, change, value } = work(low.data);
-        const next = applyEffects(low.data, effects, change, now_ms());
-        if (next === low.data) return value;
-        low.data = next;
+      return locked(async (low, adapter, place) => {
+        const { effects, change, value } = work(adapter.whole(low.data));
+        if (!effects.some((effect) => effect.do !== "write file")) return value;
+        const { base, steps } = prepared(low.data, effects, adapter, place);
+        const next = applyEffects(base, steps, change, now_ms());
+        if (next === base) return value;
+        low.data = { ...next, saved_ms: now_ms() };
         await low.write();
         // The next reading tells, as a change has no other way to.
         told = adapter.notice() ?? told;
         return value;
       });
+    },
+
+    copies() {
+      try {
+        return copiedDays(files, findPlace(files, folder));
+      } catch {
+        return [];
+      }
+    },
+
+    late() {
+      const all = seen.late.splice(0);
+      return all.length ? all.join(" ") : undefined;
     },
   };
 }

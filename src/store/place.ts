@@ -10,6 +10,9 @@ export interface Place {
   folder: string;
   /** The lock. It goes with the file and not with the home, so that two homes may share one record by a link. */
   lock: string;
+  /** The folder of files with old entries, and the one of daily copies. */
+  parts: string;
+  copies: string;
 }
 
 /** Finds the record of a home. Throws as node:fs, or Failed where something else stands in its place. */
@@ -19,10 +22,21 @@ export function findPlace(files: Files, home: string): Place {
   for (let links = 0; links < 40; links++) {
     const kind = kindOf(files, file);
     if (kind === "other") throw new Failed(notAFile(file));
-    if (kind !== "link") return { file, folder: dirname(file), lock: `${file}.lock` };
+    if (kind !== "link") return placeOf(file);
     file = resolve(dirname(file), files.readlinkSync(file));
   }
   throw new Failed(notAFile(file));
+}
+
+function placeOf(file: string): Place {
+  const stem = file.replace(/\.json$/, "");
+  return {
+    file,
+    folder: dirname(file),
+    lock: `${file}.lock`,
+    parts: `${stem}.parts`,
+    copies: `${stem}.copies`,
+  };
 }
 
 function kindOf(files: Files, file: string): "file" | "link" | "missing" | "other" {

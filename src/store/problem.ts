@@ -2,10 +2,16 @@
 import { codeOf, isLink } from "./files.ts";
 import type { StoreProblem } from "./types.ts";
 
-/** Carries a problem through lowdb, whose adapters can only throw. It never leaves src/store. */
+/** Carries a problem through lowdb, whose adapters can only throw. It leaves src/store only when old entries
+ * that are read late can't be read. */
 export class Failed extends Error {
   constructor(readonly problem: StoreProblem) {
     super(problem.message);
+  }
+
+  /** What to try, under the name that the command and the chat look for. */
+  get hint(): string {
+    return this.problem.try;
   }
 }
 

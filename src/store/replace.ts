@@ -24,7 +24,8 @@ export function replaceFile(
   }
 }
 
-function putInPlace(files: Files, path: string, bytes: Uint8Array): void {
+/** Gives a path new bytes, flushed; not yet its name in the folder. Throws as node:fs. */
+export function putInPlace(files: Files, path: string, bytes: Uint8Array): void {
   const draft = `${path}.${newToken()}.tmp`;
   try {
     writeNew(files, draft, bytes, true);

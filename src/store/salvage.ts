@@ -1,7 +1,7 @@
 /** Finds the entries in a text that is no JSON any more: cut short, a bit flipped, a comma lost while editing. */
 
 const headers =
-  /(?<!\\)"(version|last_ids|bench|timers|notes|bottles|stock|formulas|plans|changes)"\s*:\s*([[{]|\d+)/g;
+  /(?<!\\)"(version|last_ids|saved_ms|sealed|bench|timers|notes|bottles|stock|formulas|plans|changes)"\s*:\s*([[{]|\d+)/g;
 
 /**
  * A record as far as the text yields one, to be checked like any other: each list with those of its entries that are
@@ -16,7 +16,7 @@ export function salvageText(text: string): Record<string, unknown> {
   const parts = [...text.matchAll(headers)];
   for (const [n, part] of parts.entries()) {
     const [whole, name = "", opening = ""] = part;
-    if (name === "version") found.version ??= Number(opening);
+    if ((name === "version" || name === "saved_ms") && /^\d/.test(opening)) found[name] ??= Number(opening);
     if (name === "changes" || (opening !== "[" && opening !== "{")) continue;
     const list: unknown[] = [];
     const until = parts[n + 1]?.index ?? text.length;

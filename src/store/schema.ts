@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import type { ListName } from "../tools/contract/answer.ts";
 import { Bench, Bottle, Formula, Note, Plan, Stock, Timer } from "../tools/contract/record.ts";
 
-export const version = 2;
+export const version = 3;
 
 /** The schema of an entry, by the list that it stands in. */
 export const entries = {
@@ -20,6 +20,23 @@ export const listNames: readonly ListName[] = ["timers", "notes", "bottles", "st
 const list = z.enum(listNames);
 const fields = z.record(z.string(), z.unknown());
 
+/** Lists that grow for ever: what is old in them lies in files of its own, see parts.ts. */
+export const longLists = ["notes", "timers"] as const;
+export type LongList = (typeof longLists)[number];
+
+/**
+ * A file of old entries that the record goes on from: ids `from` to `to`, `count` of them. `crc` is the CRC-32 of its
+ * bytes, where node could tell. The file's name can't lead out of its folder.
+ */
+export const Seal = z.object({
+  list: z.enum(longLists),
+  from: z.number(),
+  to: z.number(),
+  count: z.number(),
+  crc: z.optional(z.number()),
+  file: z.string().check(z.regex(/^(?:notes|timers)-\d+-\d+-[0-9a-z-]+\.json$/)),
+});
+
 /**
  * One step back. `put` brings a removed entry back under the id it had; in a patch, and as a setting's value, null
  * stands for "was not there". What an entry may hold is checked when the step is taken, against its own schema.
@@ -27,7 +44,8 @@ const fields = z.record(z.string(), z.unknown());
 export const Step = z.discriminatedUnion("do", [
   z.object({ do: z.literal("put"), list, entry: fields }),
   z.object({ do: z.literal("change"), list, id: z.number(), patch: fields }),
-  z.object({ do: z.literal("remove"), list, id: z.number() }),
+  // `to`: all ids from `id` up to it, so that taking back a thousand notes is one step
+  z.object({ do: z.literal("remove"), list, id: z.number(), to: z.optional(z.number()) }),
   z.object({ do: z.literal("set"), setting: z.string(), value: z.unknown() }),
 ]);
 
@@ -44,10 +62,16 @@ export const LastIds = z.object({
   plans: z.number(),
 });
 
-/** Every list stands in the order of its ids, which are whole numbers from 1 up, each there once. */
+/**
+ * Every list stands in the order of its ids, which are whole numbers from 1 up, each there once. Here as in the file:
+ * of the long lists only what is recent, the rest behind `sealed`.
+ */
 export const RecordData = z.object({
   version: z.literal(version),
   last_ids: LastIds,
+  /** When it was last changed, ms since the epoch. */
+  saved_ms: z.optional(z.number()),
+  sealed: z.array(Seal),
   bench: Bench,
   timers: z.array(Timer),
   notes: z.array(Note),
@@ -59,6 +83,7 @@ export const RecordData = z.object({
 });
 
 export type RecordData = z.infer<typeof RecordData>;
+export type Seal = z.infer<typeof Seal>;
 export type Change = z.infer<typeof Change>;
 export type Step = z.infer<typeof Step>;
 export type Entry = RecordData[ListName][number];
@@ -66,6 +91,7 @@ export type Entry = RecordData[ListName][number];
 export const emptyRecord = (): RecordData => ({
   version,
   last_ids: { timers: 0, notes: 0, bottles: 0, stock: 0, formulas: 0, plans: 0 },
+  sealed: [],
   bench: {},
   timers: [],
   notes: [],

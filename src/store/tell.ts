@@ -1,7 +1,9 @@
 /** What the baker is told about a record that isn't as it should be. */
 import type { Checked } from "./check.ts";
+import { type Part, pathOf } from "./parts.ts";
+import type { Place } from "./place.ts";
 import { shown } from "./problem.ts";
-import { listNames, type RecordData, version } from "./schema.ts";
+import { listNames, type RecordData, type Seal, version } from "./schema.ts";
 import type { StoreProblem } from "./types.ts";
 
 /** `aside`: where the file is kept now; without it the file still stands in its place. */
@@ -11,6 +13,23 @@ export function damagedNotice(file: string, record: RecordData, aside?: string):
     : "It is as it was, and will be kept aside before anything is written.";
   return `${shown(file)} is damaged or was edited by hand; ${countOf(record)} could be read. ${kept}`;
 }
+
+/** The record's file is gone and files of old entries are there. */
+export const lostFileNotice = (place: Place, record: RecordData): string =>
+  `${shown(place.file)} is missing; ${countOf(record)} could be read from ${shown(place.parts)}.`;
+
+/** A file of old entries that isn't as it should be. */
+export function partNotice(place: Place, seal: Seal, part: Part): string {
+  const path = shown(pathOf(place, seal));
+  const kind = `${seal.count} ${many[seal.list]}`;
+  return part.state === "missing"
+    ? `${path} is missing, and with it ${kind}.`
+    : `${path} is damaged or was edited by hand; ${part.entries.length} of ${kind} could be read. The file is kept.`;
+}
+
+/** Where a way back may be found. */
+export const copyHint = (days: readonly string[]): string =>
+  days.length ? ` There is a copy of the record as it was at the end of ${days.at(-1)}.` : "";
 
 export const newerNotice = (file: string, found: Checked): string =>
   `${newer(file, found)} ${countOf(found.record)} could be read; nothing will be written to it.`;
@@ -53,7 +72,8 @@ const many = {
 /** "12 notes and 1 timer", or "nothing". */
 function countOf(record: RecordData): string {
   const counts = listNames.flatMap((name) => {
-    const { length } = record[name];
+    const old = record.sealed.filter(({ list }) => list === name);
+    const length = old.reduce((sum, { count }) => sum + count, record[name].length);
     return length ? [`${length} ${(length === 1 ? one : many)[name]}`] : [];
   });
   const settings = Object.keys(record.bench).length;

@@ -1,7 +1,6 @@
 /** The record as text: JSON with an entry a line, so that it can be read by eye and saved entry by entry. */
-import type { RecordData } from "./schema.ts";
 
-export function textOf(record: RecordData): string {
+export function textOf(record: object): string {
   const parts = Object.entries(record).map(([name, part]) => `${JSON.stringify(name)}: ${partText(part)}`);
   return `{\n${parts.join(",\n")}\n}\n`;
 }

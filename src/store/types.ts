@@ -22,13 +22,21 @@ export interface Work<T> {
 }
 
 export interface RecordStore {
-  /** The record as it is on disk now. A damaged file is kept aside and named in `notice`; reading goes on without it. */
+  /**
+   * The record as it is on disk now. A damaged file is kept aside and named in `notice`; reading goes on without it.
+   * Old notes are read from their files when `notes` is first looked at; that throws Failed where a file can't be
+   * read. Timers are those that run and the recent ones.
+   */
   read(): Promise<Result<{ record: RecordData; notice?: string }>>;
   /**
    * Runs `work` on the record under the lock and carries its effects out: acknowledged means written and flushed.
    * Work without effects writes nothing. On failure nothing changed, on disk or in memory.
    */
   change<T>(work: (record: RecordData) => Work<T>): Promise<Result<T>>;
+  /** The local days that there are copies of, the oldest first: each the record as it was left on that day. */
+  copies(): string[];
+  /** What came up while old entries were read, once: a file of them that is damaged or missing. */
+  late(): string | undefined;
   /** The folder that the record lives in. */
   readonly home: string;
 }

@@ -63,6 +63,8 @@ export const buttercream = tool<Inputs>({
       "{base=buttercream} .. (?:total|altogether)",
       "what (?:goes|do i need|is|are) .. {base=buttercream}",
       "{base=buttercream} (?:from|with|using|out of) {weight}",
+      "(?:end up with|must have|to have|want|wanting|need|needing|aim for|aiming for|i make|im making|making|batch of) {weight} .. {base=buttercream}$",
+      "{ingredient=(whites|butter|sugar|granulated_sugar)} (?:weight|amount|quantity) .. {base=buttercream}",
       "{base=buttercream} .. (?:what|whats) (?:goes|go) in",
       "ingredients .. {base=buttercream}",
       "{base=buttercream} .. ingredients",

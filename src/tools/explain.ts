@@ -21,12 +21,13 @@ export const explain = tool<ExplainInputs>({
   cues: cues(
     [
       4,
-      `^${lead}(?:why|whyy+|how come)(?: (?:that|so|is|its|it|the|much|many|little|few|this|exactly|not|though|tho|those|these|are|high|low|long|thats|would|be|please|{weight}|{number}|{percent}|{time}))*(?: [?.!])*$`,
+      `^${lead}(?:why|whyy+|how come)(?: (?:that|so|is|its|it|the|much|many|little|few|this|exactly|not|though|tho|those|these|are|high|low|long|early|late|soon|short|big|small|thats|would|be|please|{weight}|{number}|{percent}|{time}))*(?: [?.!])*$`,
       `how (?:did|do|would|have) (?:you|u|ya) (?:get|got|work|worked|come|figure|figured|calculate|calculated|arrive|arrived|reach|reached|know|compute|computed|do) (?:to |at |up |with |out )?${it}`,
       `how (?:is|was|were|are) ${it} (?:worked out|calculated|computed|figured|done)`,
       `where (?:do|did|does|is|are|have) (?:you|u|${it}) .. (?:get|got|come|from|getting)`,
       "where (?:do|does|did) .. come from",
       `(?:explain|explian) (?:${it}|yourself|how you)`,
+      `^${lead}(?:explain|explian)(?: please| pls)?(?: [?.!])*$`,
       "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",
       "(?:whats|what is|wheres) (?:the|your) (?:rule|reasoning|math|maths|working|source)(?: (?:for|behind) \\S+)?(?: [?])*$",
       `(?:whats|what is) ${it} based on`,

@@ -1,13 +1,14 @@
 /** Filling for a number of macarons, ring and center, and macarons that a bowl of filling fills. */
 import * as z from "zod/mini";
 import { fillingLoss, macaronFilling, ringShare } from "../../data/rules/shells.ts";
+import { bases } from "../../data/words/things.ts";
 import type { Figure, Memory, Outcome, Reading, World } from "./contract/index.ts";
 import { tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { bareNumbers, diameter, pointsBack, says, weighed } from "./lib/find.ts";
 import { count, diameter_mm, weight_g } from "./lib/inputs.ts";
 import { learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
-import { plain, weight } from "./lib/show.ts";
+import { counted, plain, weight } from "./lib/show.ts";
 import { fillingFor, fillingWeight, macaronsFrom, sizing } from "./lib/sizing.ts";
 
 const inputs = z.strictObject({
@@ -22,6 +23,8 @@ const inputs = z.strictObject({
   two: z.optional(z.boolean()),
   ring: z.optional(z.string()),
   center: z.optional(z.string()),
+  /** Nobody said which of two is the ring. */
+  placed: z.optional(z.boolean()),
 });
 
 type Inputs = z.infer<typeof inputs>;
@@ -49,6 +52,7 @@ export const fill = tool<Inputs>({
       "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
       "{base=filling} for {number}",
+      "{count=macarons} .. (?:waiting|ready|there|baked|need|want|paired|matched) (?:for|to|a|some|their)? ?\\S*(?:filling|fill|filled)",
       "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
       "(?:how|hw) many .. (?:fill|filled) .. {weight}",
       "{weight} .. fill .. (?:how|hw) many",
@@ -119,7 +123,7 @@ export const fill = tool<Inputs>({
   ],
   rivals: [
     ["macarons", "shells", "filling_g"],
-    ["two", "ring", "center"],
+    ["two", "ring", "center", "placed"],
   ],
   read,
   compute,
@@ -139,13 +143,16 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const two =
     says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
+  const mixes = two ? [] : twoMixes(reading);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
   const bare =
     macarons === undefined &&
     shells === undefined &&
     weights.length === 0 &&
-    (memory.follows || memory.slot || /for \S*<number|<number> of (?:them|those|these)/.test(reading.mask))
+    (memory.follows ||
+      memory.slot ||
+      /for \S*<number|<number> of (?:them|those|these)|<number> (?:\S+ )?ones/.test(reading.mask))
       ? bareNumbers(reading)[0]?.value
       : undefined;
   const before =
@@ -170,7 +177,8 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
           : {}),
     ...(backward && bare !== undefined ? { filling_g: bare } : {}),
     ...(weights[0] && (counted === undefined || enough) ? { filling_g: weights[0].grams } : {}),
-    ...(mix && !two ? { filling: mix } : {}),
+    ...(mix && !two && mixes.length < 2 ? { filling: mix } : {}),
+    ...(mixes.length === 2 ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),
     ...(size !== undefined
       ? { diameter_mm: size }
@@ -183,6 +191,19 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
         ? { filling_g: fromTable.mass.grams }
         : {}),
   };
+}
+
+/** "buttercream and ganache": two that share the filling, the firmer one the ring; its name stands first. */
+function twoMixes(reading: Reading): string[] {
+  const named = reading.things.filter(
+    (each) => each.base && !["filling", "batter", "meringue"].includes(each.base),
+  );
+  const [first, second] = [...new Set(named.map((each) => each.base ?? ""))];
+  if (!first || !second) return [];
+  const between = reading.text.slice(named[0]?.at[1], named.at(-1)?.at[0]);
+  if (!/(?:^| )(?:and|&|,|plus|with)(?: |$)/.test(between) || /(?:^| )or(?: |$)/.test(between)) return [];
+  const isButter = (base: string) => bases.find((each) => each.id === base)?.column === "buttercream";
+  return !isButter(first) && isButter(second) ? [second, first] : [first, second];
 }
 
 /** "caramel center with a buttercream ring": what stands before each word. */
@@ -210,7 +231,10 @@ function compute(said: Inputs, world: World): Outcome {
   const made = figures.filling_g;
   const one = fillingWeight(size.diameter_mm, figures);
   const d = plain(size.diameter_mm);
-  const assumed = size.diameterFrom === "book" ? [`${d} mm shells`] : [];
+  const assumed = [
+    ...(size.diameterFrom === "book" ? [`${d} mm shells`] : []),
+    ...(said.placed ? [`${said.ring} as the ring, ${said.center} as the center`] : []),
+  ];
   const rule = {
     text: each
       ? `${taught.map(lessonText).join("; ")}, at ${d} mm`
@@ -222,7 +246,7 @@ function compute(said: Inputs, world: World): Outcome {
     const macarons = macaronsFrom(said.filling_g, size.diameter_mm, figures);
     return {
       status: "answered",
-      headline: `${macarons} macarons from ${weight(said.filling_g, scale)} g ${said.filling ?? "filling"}`,
+      headline: `${counted(macarons, "macaron")} from ${weight(said.filling_g, scale)} g ${said.filling ?? "filling"}`,
       figures: [{ name: "macarons", value: macarons, unit: "macarons" }],
       rule: {
         ...rule,
@@ -262,12 +286,12 @@ function compute(said: Inputs, world: World): Outcome {
         )
       : macarons === 1
         ? `${plain(one)} g ${said.filling ?? "filling"} in one macaron`
-        : `${weight(total, scale)} g ${said.filling ?? "filling"} for ${plain(macarons)} macarons`,
+        : `${weight(total, scale)} g ${said.filling ?? "filling"} for ${counted(macarons, "macaron")}`,
     figures:
       macarons === 1 && !shares
         ? [
             { name: "filling", value: one, unit: "g" },
-            { ...total_, name: "filling to make" },
+            { ...total_, name: "total" },
           ]
         : shares
           ? [

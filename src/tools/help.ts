@@ -9,6 +9,8 @@ const inputs = z.strictObject({
   /** The calculator that help is wanted with. */
   topic: z.optional(z.string()),
   talk: z.optional(z.enum(["thanks", "hello", "who", "bye"])),
+  /** One or a few examples, not all there is. */
+  some: z.optional(z.boolean()),
 });
 
 type HelpInputs = z.infer<typeof inputs>;
@@ -47,13 +49,14 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         "(?:things|stuff|questions) (?:can|may|could) (?:you|i) (?:help|ask)",
         `what (?:does|do) (?:this|it|you) do${end}`,
         `how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?${end}`,
-        `(?:show|give) (?:me )?(?:some |the |a few )?(?:examples?|commands?|options)${end}`,
+        `(?:show|give) (?:me )?(?:some |the |a few |an |another )?(?:examples?|commands?|options)${end}`,
         `^(?:some |a few |any )?examples?${end}`,
         "(?:list|what are) (?:the |your )?(?:commands|options|features|calculators|tools)",
         `(?:who|what) are (?:you|u)${end}`,
         `whats your name${end}`,
         `^(?:${praise} )*${thanks}(?: ${praise})*${end}`,
         `^${thanks}`,
+        `^\\S+ ${thanks}${end}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
         `^${hello}${end}`,
         `^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)${end}`,
@@ -89,7 +92,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
       { say: "what can I make with 300 g almond flour", tool: "scale" },
       { say: "why?", tool: "explain" },
     ],
-    rivals: [["topic", "talk"]],
+    rivals: [["topic", "talk", "some"]],
     read: (reading) => read(reading.mask, tools()),
     compute: (given) => answer(given, tools()),
   });
@@ -104,7 +107,11 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
     plain,
   )?.[1];
   if (!wanted)
-    return /help|what|how|show|list|give|option|command|example/.test(plain) ? {} : { talk: "thanks" };
+    return /example/.test(plain)
+      ? { some: true }
+      : /help|what|how|show|list|give|option|command/.test(plain)
+        ? {}
+        : { talk: "thanks" };
   const named = tools.find(
     (each) =>
       each.name === wanted ||
@@ -113,8 +120,16 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   return named ? { topic: named.name } : {};
 }
 
-function answer({ topic, talk }: HelpInputs, tools: readonly Tool[]): Outcome {
+function answer({ topic, talk, some }: HelpInputs, tools: readonly Tool[]): Outcome {
   if (talk) return { status: "answered", headline: small[talk] };
+  if (some)
+    return {
+      status: "answered",
+      headline: 'Type one of these as it stands, or with your own numbers. "help" shows more.',
+      items: tools
+        .filter((each) => first.includes(each.name))
+        .map((each) => ({ say: each.examples[0]?.say })),
+    };
   const one = tools.find((each) => each.name === topic);
   if (one) {
     const says = one.examples.map((each) => each.say);
@@ -136,6 +151,9 @@ function answer({ topic, talk }: HelpInputs, tools: readonly Tool[]): Outcome {
     ],
   };
 }
+
+/** Whose examples are shown to somebody who asks for one. */
+const first = ["dose", "shells", "timer", "note", "day"];
 
 const small: Record<NonNullable<HelpInputs["talk"]>, string> = {
   thanks: "You're welcome.",

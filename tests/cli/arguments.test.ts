@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { parseArguments } from "../../src/cli/arguments.ts";
 
-const plain = { json: false, help: false, version: false, question: "" };
+const plain = { json: false, demo: false, help: false, version: false, question: "" };
 
 describe("understood", () => {
   it.each([
@@ -15,6 +15,12 @@ describe("understood", () => {
     [["--home", "/tmp/x", "help"], { home: "/tmp/x", question: "help" }],
     [["--home=/tmp/x"], { home: "/tmp/x" }],
     [["what", "timers", "--home", "/tmp/x"], { home: "/tmp/x", question: "what timers" }],
+    [["--demo"], { demo: true }],
+    [["what", "timers", "--demo"], { demo: true, question: "what timers" }],
+    [["--completion", "fish"], { completion: "fish" }],
+    [["--completion=zsh"], { completion: "zsh" }],
+    [["--home", "/tmp/x", "--", "-x"], { home: "/tmp/x", question: "-x" }],
+    [["flavor", "--", "more"], { question: "flavor -- more" }],
     [["--help"], { help: true }],
     [["-h"], { help: true }],
     [["--version"], { version: true }],
@@ -43,6 +49,9 @@ describe("refused, with a sentence that names it", () => {
     [["--home"], /home/],
     [["--home", ""], /home/],
     [["--json=yes"], /json/],
+    [["--completion"], /bash, zsh, fish/],
+    [["--completion", "cat"], /bash, zsh, fish/],
+    [["--demo", "--home", "/tmp/x"], /--home/],
   ])("%j", (argv, message) => {
     const parsed = parseArguments(argv);
     expect(parsed.ok).toBe(false);

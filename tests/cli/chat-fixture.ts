@@ -1,5 +1,5 @@
 /** A small program around the chat, for tests: a session with fixed answers, timers in memory, history in a file. */
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, readFileSync } from "node:fs";
 import { openChat } from "../../src/cli/chat/main.tsx";
 import type { Session } from "../../src/cli/session.ts";
 import type { Timer } from "../../src/tools/contract/record.ts";
@@ -54,13 +54,15 @@ await openChat({
   session,
   now_ms: () => Date.now(),
   home: "/home/baker/record",
-  intro: ["Ask the way you would say it."],
+  intro: () => ["Ask the way you would say it."],
+  examples: ["I have 230 g buttercream, how much flavor?", "batter for 24 macarons"],
   async ring(ids) {
     log(`ring ${ids.join(" ")}`);
     for (const timer of timers) if (ids.includes(timer.id)) timer.state = "rung";
   },
   loadHistory: async () =>
     existsSync(historyFile) ? readFileSync(historyFile, "utf8").split("\n").filter(Boolean) : [],
-  saveHistory: async (lines) => void (historyFile && writeFileSync(historyFile, lines.join("\n"))),
+  keepHistory: async (lines) =>
+    void (historyFile && appendFileSync(historyFile, lines.map((line) => `${line}\n`).join(""))),
 });
 log("closed");

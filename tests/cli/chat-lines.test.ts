@@ -47,6 +47,8 @@ describe("an answer", () => {
 
   it("puts the baker's own words under the facts", () => {
     expect(text(notes, 60)).toBe(`2 batches with raspberry
+          8 Mar  1 Mar
+  rating  9      8      +1
   2026-03-01  raspberry        rating 8
     raspberry, a bit hollow on the second tray, oven ran hot
     I think

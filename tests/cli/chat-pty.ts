@@ -46,6 +46,7 @@ export function openScreen(
   columns: number,
   rows: number,
   env: Record<string, string> = {},
+  args: readonly string[] = [],
 ): Screen {
   const terminal = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true, scrollback: 2000 });
   const logFile = `${file}.${Math.random().toString(36).slice(2)}.log`;
@@ -56,7 +57,7 @@ export function openScreen(
     LANG: "C.UTF-8",
     FIXTURE_LOG: logFile,
   };
-  const pty = spawn(process.execPath, [file], {
+  const pty = spawn(process.execPath, [file, ...args], {
     cols: columns,
     rows,
     cwd: tmpdir(),

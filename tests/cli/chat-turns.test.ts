@@ -19,6 +19,7 @@ function conversation(ask: (line: string) => Promise<void> = async () => {}) {
       return { asked: line, answers: [] };
     },
     show: (turn) => seen.push(`show ${turn.asked}`),
+    own: (word) => void seen.push(`own ${word}`),
     startOver: () => seen.push("start over"),
     async after() {
       seen.push("after");
@@ -46,6 +47,7 @@ describe("turns", () => {
     const turns = startTurns({
       ask: async (line) => ({ asked: line, answers: line === "" ? [dose] : [] }),
       show: (turn) => seen.push(`show ${turn.answers.length}`),
+      own: () => {},
       startOver: () => seen.push("start over"),
       after: async () => {},
       trouble: (error) => seen.push(String(error)),

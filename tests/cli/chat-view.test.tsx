@@ -68,10 +68,11 @@ function fake(change: Partial<ChatOptions> = {}, timers: Timer[] = []): Fake {
     },
     now_ms: () => Date.now(),
     home: "/record",
-    intro: ["Hello."],
+    intro: () => ["Hello."],
+    examples: [],
     ring: async (ids) => void rang.push(ids),
     loadHistory: async () => ["timers"],
-    saveHistory: async (lines) => void saved.push([...lines]),
+    keepHistory: async (lines) => void saved.push([...lines]),
     stdin: stdin as unknown as NodeJS.ReadStream,
     stdout: stdout as unknown as NodeJS.WriteStream,
     env: {},
@@ -144,7 +145,7 @@ describe("the chat", () => {
     await chat.sees("2 timers");
     chat.type("both\rbye\r");
     await end;
-    expect(chat.saved).toEqual([["timers", "both"]]);
+    expect(chat.saved).toEqual([["both"]]);
   });
 
   it("stays open when something goes wrong, and says what to try", async () => {
@@ -160,7 +161,7 @@ describe("the chat", () => {
 
   it("survives a history that can't be read or kept", async () => {
     const fails = () => Promise.reject(new Error("no such place"));
-    const chat = fake({ loadHistory: fails, saveHistory: fails });
+    const chat = fake({ loadHistory: fails, keepHistory: fails });
     const end = chat.open();
     chat.type("both\r");
     await chat.sees("2 timers");

@@ -1,5 +1,5 @@
 /**
- * One turn, several questions: each is answered, in order, with the figures that the rule book gives. Sums are worked
+ * One turn, several questions: each is answered, in order, with the figures that data/rules gives. Sums are worked
  * out by hand from the rules: a shell of 3.8 cm takes 0.53 × 3.8² = 7.6532 g, its filling 0.42 × 3.8² = 6.0648 g.
  */
 import { describe, expect, it } from "vitest";

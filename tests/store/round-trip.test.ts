@@ -16,6 +16,7 @@ describe("what was acknowledged is in the file", () => {
     );
     expect(onDisk(home)).toEqual({
       ...emptyRecord(),
+      saved_ms: 42,
       last_ids: { ...emptyRecord().last_ids, notes: 1 },
       notes: [{ ...noteNamed("crème brûlée \u2028 🥜 \u001b[31m"), id: 1 }],
       changes: [

@@ -20,8 +20,17 @@ export function newHome(): string {
 
 export const fileOf = (home: string): string => join(home, "record.json");
 
-/** The record on disk as anyone else would read it. */
+/** The record's own file as anyone else would read it. */
 export const onDisk = (home: string): RecordData => JSON.parse(fs.readFileSync(fileOf(home), "utf8"));
+
+/** All notes on disk, those in files of their own first, by other means than the store's. */
+export function notesOnDisk(home: string): RecordData["notes"] {
+  const { sealed, notes } = onDisk(home);
+  const old = sealed
+    .filter(({ list }) => list === "notes")
+    .map(({ file }) => JSON.parse(fs.readFileSync(join(home, "record.parts", file), "utf8")).notes);
+  return [...old, notes].flat();
+}
 
 export const addNote = (text: string): Effect => ({ do: "add", list: "notes", entry: noteNamed(text) });
 

@@ -32,6 +32,8 @@ export function memoryStore(start: Partial<RecordData> = {}, now_ms = new Date(s
   let record: RecordData = { ...emptyRecord(), ...start };
   const store: RecordStore = {
     home: "memory",
+    copies: () => [],
+    late: () => undefined,
     async read() {
       return { ok: true, value: { record } };
     },
@@ -52,7 +54,7 @@ export interface Baker {
   session: Session;
   record(): RecordData;
   /** Files that answers handed over. */
-  files: { name: string; text: string }[];
+  files: { name: string; text: string; bytes?: Uint8Array }[];
   /** Puts the clock to another local moment: "2026-03-14T13:00:00". */
   setClock(now: string): void;
 }
@@ -74,9 +76,13 @@ export function baker({
     store: memory.store,
     understanding: understood,
     now_ms: () => now_ms,
-    async writeFile(name, text) {
-      files.push({ name, text });
+    async writeFile(name, content) {
+      files.push(typeof content === "string" ? { name, text: content } : { name, text: "", bytes: content });
       return name;
+    },
+    makers: {
+      paper: () => import("../../src/cli/paper/paper.ts"),
+      csv: () => import("../../src/cli/csv/csv.ts"),
     },
     async readFile(path) {
       const text = texts[path];

@@ -1,4 +1,4 @@
-/** Every row and column of the dose table, typed in here a second time from the rule book. */
+/** Every row and column of the dose table, typed in here a second time by hand. */
 import { describe, expect, test } from "vitest";
 import { doseRows } from "../../data/rules/doses.ts";
 import { dose } from "../../src/tools/dose/dose.ts";

@@ -8,7 +8,7 @@ import { answer, figure, names, range, value } from "../support/world.ts";
 const say = (inputs: Record<string, unknown>, more: Partial<World> = {}) => answer(ganache, inputs, more);
 
 describe("the table of ratios, chocolate : cream by weight", () => {
-  // typed in from the rule book: default, low, high; common practice
+  // typed in by hand: default, low, high; common practice
   test.each([
     ["dark", "loose", 1, 0.8, 1],
     ["dark", "piping", 1.25, 1, 1.5],

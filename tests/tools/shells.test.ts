@@ -22,7 +22,7 @@ describe("forward from an order", () => {
     expect(said.rule?.basis).toBe("from memory");
   });
 
-  // rule book: 110 shells for 50
+  // ceil(22 x 50 / 10)
   test("50 macarons are 110 shells", () => {
     expect(value(say({ macarons: 50, want: "shells" }), "shells")).toBe(110);
   });

@@ -1,4 +1,4 @@
-/** What went wrong: every symptom of the rule book is found from a baker's words and has causes in order. */
+/** What went wrong: every symptom is found from a baker's words and has causes in order. */
 import { describe, expect, test } from "vitest";
 import { troubles } from "../../data/rules/troubles.ts";
 import { praise, symptoms } from "../../data/words/symptoms.ts";

@@ -1,50 +1,73 @@
 import { Box, Static, useApp, useCursor, useIsScreenReaderEnabled, useStdout } from "ink";
 import { type ReactNode, useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
-import { type Entry, EntryView, LineView } from "./entry-view.tsx";
-import { layFrame } from "./frame.ts";
+import type { Timer } from "../../tools/contract/record.ts";
+import { wantsColor } from "../color.ts";
+import { ringText } from "./countdown.ts";
+import { EntryView, LineView } from "./entry-view.tsx";
+import type { Opened } from "./first-frame.ts";
+import { type Frame, layFrame } from "./frame.ts";
 import type { ChatOptions } from "./options.ts";
 import { signsFor } from "./signs.ts";
-import { type Line, wantsColor } from "./tones.ts";
+import { spoken } from "./spoken.ts";
+import { likelyEnd } from "./suggest.ts";
 import { startTurns, type Turns } from "./turns.ts";
+import { useBig } from "./use-big.ts";
+import { useEntries } from "./use-entries.ts";
 import { useKeys } from "./use-keys.ts";
 import { useLine } from "./use-line.ts";
+import { useOwnWords } from "./use-own-words.ts";
 import { useSize } from "./use-size.ts";
 import { useTimers } from "./use-timers.ts";
-import { farewellLines, introLines, ringLines, startOverLines, troubleLines, turnLines } from "./words.ts";
+import { useVoice } from "./use-voice.ts";
+import {
+  farewellLines,
+  introLines,
+  ownLines,
+  ringLines,
+  startOverLines,
+  troubleLines,
+  turnLines,
+} from "./words.ts";
 
 const bell = "\u0007";
 
 export interface ChatProps {
   options: ChatOptions;
-  history: readonly string[];
+  opened: Opened;
   env: Readonly<Record<string, string | undefined>>;
   /** Hands over how to end the work under way, for after the screen is gone. */
   onStart(stop: () => Promise<unknown>): void;
 }
 
 /** The whole chat: what is finished above, what is live below. */
-export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
+export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
   const { exit } = useApp();
   const { stdout } = useStdout();
   const { setCursorPosition } = useCursor();
   const still = useIsScreenReaderEnabled();
   const below = useRef(0);
   const size = useSize(useCallback(() => below.current, []));
-  const [signs, color] = useMemo(() => [signsFor(env), wantsColor(env)], [env]);
+  const [signs, color] = useMemo(() => [signsFor(env), wantsColor(env, true)], [env]);
   const [opened_ms] = useState(() => options.now_ms());
-  const [entries, setEntries] = useState<Entry[]>(() => [
-    { id: 0, lines: introLines(options.intro, options.home, size.columns) },
-  ]);
   const [closing, setClosing] = useState(false);
+  const [rang, setRang] = useState<Timer[]>([]);
   // What the queue and the watch need from later renders than the one they were made in.
   const now = useRef({ columns: size.columns, running: 0 });
-
-  const add = (lines: Line[]) => {
-    if (lines.length > 0) setEntries((before) => [...before, { id: before.length, lines }]);
-  };
-  const trouble = (error: unknown) => add(troubleLines(error, now.current.columns));
+  const entries = useEntries(
+    opened.cursorRow === undefined ? introLines(options.intro(opened.world), options.home, size.columns) : [],
+  );
+  const trouble = (error: unknown) => entries.add(troubleLines(error, now.current.columns));
+  const voice = useVoice(env, trouble);
+  const own = useOwnWords({
+    voice,
+    signs,
+    still,
+    write: (text) => void stdout.write(text),
+    running: () => now.current.running,
+    tell: (asked, answer) => entries.add(ownLines(asked, answer, now.current.columns, signs)),
+  });
   const leave = () => {
-    add(farewellLines(now.current.running, now.current.columns));
+    entries.add(farewellLines(now.current.running, now.current.columns));
     setClosing(true);
   };
 
@@ -54,7 +77,10 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
     ring: (ids) => options.ring(ids),
     announce(due) {
       stdout.write(bell);
-      add(ringLines(due, options.now_ms(), opened_ms, now.current.columns));
+      const now_ms = options.now_ms();
+      for (const timer of due) voice.say(spoken(ringText(timer, now_ms, opened_ms)));
+      setRang((before) => [...before, ...due]);
+      entries.add(ringLines(due, now_ms, opened_ms, now.current.columns));
     },
     trouble,
   });
@@ -65,8 +91,19 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
     () =>
       startTurns({
         ask: (line) => options.session.ask(line),
-        show: (turn) => add(turnLines(turn, now.current.columns, signs)),
-        startOver: () => add(startOverLines(now.current.columns)),
+        show(turn) {
+          entries.add(turnLines(turn, now.current.columns, signs, still));
+          own.answered(turn);
+        },
+        async own(word, line) {
+          if (word === "big") {
+            setRang([]);
+            // before anything that comes in the same moment
+            entries.hold(now.current.running > 0 && !still);
+          }
+          await own.carryOut(word, line);
+        },
+        startOver: () => entries.add(startOverLines(now.current.columns)),
         after: () => timers.watch.look(),
         trouble,
         leave,
@@ -74,27 +111,51 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
     [],
   );
 
-  const line = useLine(history, (lines) => options.saveHistory(lines).catch(trouble));
+  const likely = (text: string, history: readonly string[]) => likelyEnd(text, history, options.examples);
+  const line = useLine(opened.history, likely, (lines) => options.keepHistory(lines).catch(trouble));
   useKeys(
     (keys) => {
       const edited = line.take(keys);
+      if (edited.submitted.length > 0) voice.hush();
       turns.submit(edited.submitted);
       if (edited.leave === "in turn") turns.leave();
       else if (edited.leave === "now" && !closing) leave();
     },
     () => setClosing(true),
+    () => own.back(),
   );
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: once, at the start
-  useEffect(() => onStart(() => Promise.all([turns.stop(), timers.watch.stop(), line.settled()])), []);
+  useEffect(() => {
+    onStart(() => Promise.all([turns.stop(), timers.watch.stop(), line.settled()]));
+    if (options.speak) void own.speak("speak");
+  }, []);
   useEffect(() => {
     if (closing) exit();
   }, [closing, exit]);
 
+  const { text, cursor, history } = line.shown;
+  const rest = cursor === text.length ? likely(text, history) : "";
   // The last frame has no live part, so that the shell's own prompt comes below everything.
-  const frame = closing
+  const laid = closing
     ? undefined
-    : layFrame({ ...size, editor: line.shown, timers: timers.running, now_ms: timers.now_ms, signs, still });
+    : layFrame({
+        ...size,
+        editor: line.shown,
+        likely: rest && text + rest,
+        timers: timers.running,
+        now_ms: timers.now_ms,
+        signs,
+        still,
+      });
+  // While the large timers are on, the first screen stays as it was left.
+  const left = useRef<Frame>(undefined);
+  const isBig = own.big && !closing;
+  const frame = isBig ? left.current : laid;
+  left.current = frame;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: when it changes, and not with every frame
+  useLayoutEffect(() => entries.hold(isBig), [isBig]);
+  useBig(isBig, [...rang, ...timers.running], options.now_ms, signs);
   below.current = frame ? frame.lines.length - frame.cursor.y : 0;
   // When a signal ends the process, the shell's prompt must not come into the middle of the frame.
   useLayoutEffect(() => () => void stdout.write("\n".repeat(below.current)), [stdout]);
@@ -102,7 +163,9 @@ export function Chat({ options, history, env, onStart }: ChatProps): ReactNode {
   setCursorPosition(frame?.cursor);
   return (
     <>
-      <Static items={entries}>{(entry) => <EntryView key={entry.id} entry={entry} color={color} />}</Static>
+      <Static items={entries.shown}>
+        {(entry) => <EntryView key={entry.id} entry={entry} color={color} />}
+      </Static>
       <Box flexDirection="column">
         {frame?.lines.map((line, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place

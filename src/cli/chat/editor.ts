@@ -1,6 +1,7 @@
 /** The question line as a pure reducer: a line and a key in, a line and what was asked out. */
 import type { Key } from "./keys.ts";
 import { isLeaving } from "./leave.ts";
+import { pasted } from "./paste.ts";
 import { after, before, printable } from "./text.ts";
 
 export interface Editor {
@@ -19,6 +20,8 @@ export interface Edited {
   editor: Editor;
   /** Lines that were ended, in order. */
   submitted: string[];
+  /** Those of them that joined the history. */
+  kept: string[];
   /** The baker wants to go: at once, or when what was submitted is answered. Later keys do nothing. */
   leave?: "now" | "in turn";
 }
@@ -37,28 +40,64 @@ export function freshEditor(history: readonly string[] = []): Editor {
   };
 }
 
-/** Carries out keys one after the other. */
-export function edit(editor: Editor, keys: readonly Key[]): Edited {
+/** What would follow a text; "" for nothing. */
+export type Likely = (text: string, history: readonly string[]) => string;
+
+/**
+ * Carries out keys one after the other.
+ * @param likely the end of the line that Tab, or the right arrow behind the last letter, takes
+ */
+export function edit(editor: Editor, keys: readonly Key[], likely: Likely = () => ""): Edited {
   const submitted: string[] = [];
+  const kept: string[] = [];
   let now = editor;
+  const end = (line: Editor) => {
+    const { history } = now;
+    submitted.push(line.text);
+    now = asked(line);
+    if (now.history !== history) kept.push(now.history.at(-1) ?? "");
+  };
   for (const key of keys) {
-    if (key.do === "leave") return { editor: now, submitted, leave: "now" };
-    if (key.do === "leave or erase" && now.text === "") return { editor: now, submitted, leave: "in turn" };
-    if (key.do !== "insert") {
+    if (key.do === "leave") return { editor: now, submitted, kept, leave: "now" };
+    if (key.do === "leave or erase" && now.text === "")
+      return { editor: now, submitted, kept, leave: "in turn" };
+    if (key.do === "paste" && key.text.includes("\n")) {
+      const { turns, rest } = pasted(now.text.slice(0, now.cursor), key.text);
+      const tail = now.text.slice(now.cursor);
+      for (const turn of turns) {
+        end({ ...now, text: turn });
+      }
+      now = insert({ ...now, text: tail, cursor: 0 }, rest);
+      continue;
+    }
+    const rest = takesEnd(now, key, keys.length === 1) ? likely(now.text, now.history) : "";
+    if (rest !== "") {
+      now = insert(now, rest);
+      continue;
+    }
+    if (key.do === "tab") {
+      now = insert(now, " ");
+      continue;
+    }
+    if (key.do !== "insert" && key.do !== "paste") {
       now = single(now, key);
       continue;
     }
-    const [first = "", ...rest] = key.text.split("\n");
+    const [first = "", ...others] = key.text.split("\n");
     now = insert(now, first);
-    for (const line of rest) {
-      submitted.push(now.text);
-      now = insert(asked(now), line);
+    for (const line of others) {
+      end(now);
+      now = insert(now, line);
     }
   }
-  return { editor: now, submitted };
+  return { editor: now, submitted, kept };
 }
 
-function single(editor: Editor, key: Exclude<Key, { do: "insert" | "leave" }>): Editor {
+/** A tab that came with other keys is one of a text that a terminal pastes without saying so. */
+const takesEnd = ({ text, cursor }: Editor, key: Key, alone: boolean) =>
+  cursor === text.length && (key.do === "tab" ? alone : key.do === "move" && key.to === "right");
+
+function single(editor: Editor, key: Exclude<Key, { do: "insert" | "paste" | "tab" | "leave" }>): Editor {
   switch (key.do) {
     case "move":
       return { ...editor, cursor: target(editor, key.to) };
@@ -86,7 +125,11 @@ function insert(editor: Editor, text: string): Editor {
 
 /** The line was ended: it joins the history unless it is blank, a goodbye, or was the last one too. */
 function asked(editor: Editor): Editor {
-  const line = editor.text.trim();
+  // a recipe of several lines comes back as one
+  const line = editor.text
+    .trim()
+    .replace(/\s*\n\s*/g, "; ")
+    .replace(/:; /, ": ");
   const keep = line !== "" && !isLeaving(line) && line !== editor.history.at(-1);
   const history = keep ? [...editor.history, line].slice(-longestHistory) : editor.history;
   return { text: "", cursor: 0, history, place: history.length, draft: "" };

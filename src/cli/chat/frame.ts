@@ -14,6 +14,8 @@ export interface FrameInput {
   now_ms: number;
   signs: Signs;
   still: boolean;
+  /** The line with its likely end, in place of the hint; none or "" where nothing is likely. */
+  likely?: string;
   /** While the window is dragged the hint goes: what the terminal drops below the cursor is drawn anew. */
   settling?: boolean;
 }
@@ -24,7 +26,7 @@ export interface Frame {
   cursor: { x: number; y: number };
 }
 
-const hint = '"help" for examples, "bye" to leave';
+const usualHint = '"help" for examples, "bye" to leave';
 const mostTimers = 4;
 const mostQuestion = 6;
 
@@ -33,7 +35,7 @@ export function layFrame(input: FrameInput): Frame {
   const room = Math.max(1, input.rows - 2);
   const most = Math.max(0, Math.min(mostTimers, room - 2));
   const timers = timerLines(input.timers, input.now_ms, { signs: input.signs, most, still: input.still });
-  const hints = room - timers.length > 1 && !input.settling ? [hint] : [];
+  const hints = room - timers.length > 1 && !input.settling ? [hintOf(input)] : [];
   const question = layQuestion(
     input,
     Math.max(1, Math.min(mostQuestion, room - timers.length - hints.length)),
@@ -48,6 +50,16 @@ export function layFrame(input: FrameInput): Frame {
     ],
     cursor: { x: question.x, y: timers.length + question.y },
   };
+}
+
+/** What Tab would take, its end in any case: on a line of its own, so that it can't be taken for what was typed. */
+function hintOf({ likely, signs, columns }: FrameInput): string {
+  if (!likely) return usualHint;
+  const room = columns - 1 - width(signs.take);
+  if (width(likely) <= room) return signs.take + likely;
+  const units = graphemes(likely);
+  while (units.length > 0 && width(units.join("")) > room - width(signs.gap)) units.shift();
+  return signs.take + signs.gap + units.join("").trimStart();
 }
 
 /** The question broken into rows of cells, and of those the ones around the cursor. */

@@ -16,7 +16,7 @@ interface Row {
   texts: string[];
 }
 
-/** The lines of a list; aligned where all rows fit, else each item wrapped by itself. */
+/** The lines of a plain list; aligned where all rows fit, else each item wrapped by itself. */
 export function itemLines(items: readonly Item[], columns: number): string[] {
   const rows = items.map(rowOf);
   const names = [...new Set(rows.flatMap((row) => [...row.facts.keys()]))];
@@ -48,7 +48,7 @@ function rowOf(item: Item): Row {
   for (const [name, value] of Object.entries(item)) {
     // the words of a rating say more than its number
     if (value === undefined || name === "id" || (name === "rating" && item.rating_said)) continue;
-    const text = printable(factOf(name, value));
+    const text = printable(factText(name, value));
     if (text === "") continue;
     if (name === "text" || width(text) > longFact) row.texts.push(text);
     else row.facts.set(name, text);
@@ -57,7 +57,7 @@ function rowOf(item: Item): Row {
 }
 
 /** A fact that is clear without a heading: numbers carry their name. */
-function factOf(name: string, value: string | number | boolean | string[]): string {
+export function factText(name: string, value: string | number | boolean | string[]): string {
   if (Array.isArray(value)) return value.join(", ");
   if (typeof value === "boolean") return value ? name : `not ${name}`;
   if (typeof value === "string") return moment.test(value) ? `${dayOf(value)} ${timeOf(value)}` : value;

@@ -6,6 +6,7 @@ export type EditKey =
   | { do: "recall"; which: "older" | "newer" }
   | { do: "leave" }
   | { do: "leave or erase" }
+  | { do: "tab" }
   | { do: "escape" };
 
 const move = (to: Extract<EditKey, { do: "move" }>["to"]): EditKey => ({ do: "move", to });
@@ -22,6 +23,7 @@ export const controlKeys: Readonly<Record<string, EditKey>> = {
   "\u0005": move("end"),
   "\u0006": move("right"),
   "\u0008": erase("back"),
+  "\u0009": { do: "tab" },
   "\u000b": erase("to end"),
   "\u000e": newer,
   "\u0010": older,

@@ -1,7 +1,7 @@
 /** From what the terminal sends to what the editor does. Pure: what a chunk leaves open is in the state. */
 import { controlKeys, csiKey, type EditKey, metaKeys, readSequence } from "./key-table.ts";
 
-export type Key = { do: "insert"; text: string } | EditKey;
+export type Key = { do: "insert"; text: string } | { do: "paste"; text: string } | EditKey;
 
 /** What was begun and not ended by the chunks so far. */
 export interface Decoder {
@@ -9,11 +9,11 @@ export interface Decoder {
   pending: string;
   /** The last character was CR: a LF that follows belongs to it. */
   afterReturn: boolean;
-  /** Between the marks that the terminal puts around a paste. */
-  pasting: boolean;
+  /** What came so far between the marks that the terminal puts around a paste; undefined outside of them. */
+  pasted?: string;
 }
 
-export const freshDecoder: Decoder = { pending: "", afterReturn: false, pasting: false };
+export const freshDecoder: Decoder = { pending: "", afterReturn: false };
 
 const pasteStart = "\u001b[200~";
 const pasteEnd = "\u001b[201~";
@@ -22,17 +22,26 @@ const interrupt = "\u0003";
 
 /**
  * Reads one chunk. The same characters in any chunks give the same keys, next to each other inserts joined.
- * Line ends in inserted text are all "\n"; tabs are spaces; other control characters are keys or nothing.
+ * Line ends in inserted text are all "\n"; other control characters are keys or nothing. A paste is one key, however
+ * many chunks it takes; tabs in it are spaces.
  */
 export function decode(state: Decoder, chunk: string): { state: Decoder; keys: Key[] } {
   const input = state.pending + chunk;
-  let { afterReturn, pasting } = state;
+  let { afterReturn, pasted } = state;
   const keys: Key[] = [];
   let text = "";
   const add = (key: Key | undefined) => {
     if (text) keys.push({ do: "insert", text });
     text = "";
     if (key) keys.push(key);
+  };
+  const endPaste = () => {
+    if (pasted) add({ do: "paste", text: pasted });
+    pasted = undefined;
+  };
+  const put = (letters: string) => {
+    if (pasted === undefined) text += letters;
+    else pasted += letters;
   };
   let at = 0;
   while (at < input.length) {
@@ -42,21 +51,27 @@ export function decode(state: Decoder, chunk: string): { state: Decoder; keys: K
       if (sequence === undefined) break;
       at += sequence.length;
       afterReturn = false;
-      if (sequence === pasteStart || sequence === pasteEnd) pasting = sequence === pasteStart;
-      else if (!pasting) add(sequence.length > 2 ? csiKey(sequence) : metaKeys[sequence.slice(1)]);
+      if (sequence === pasteStart) pasted ??= "";
+      else if (sequence === pasteEnd) endPaste();
+      else if (pasted === undefined)
+        add(sequence.length > 2 ? csiKey(sequence) : metaKeys[sequence.slice(1)]);
       continue;
     }
     at += 1;
-    if (sign === "\r" || (sign === "\n" && !afterReturn)) text += "\n";
-    else if (sign === "\t") text += " ";
-    else if (sign >= " " && !/[\u007f-\u009f]/.test(sign)) text += sign;
+    if (sign === "\r" || (sign === "\n" && !afterReturn)) put("\n");
+    else if (sign === "\t" && pasted !== undefined) put(" ");
+    else if (sign >= " " && !/[\u007f-\u009f]/.test(sign)) put(sign);
     // A paste whose end was lost on the way must not lock the keyboard: Ctrl-C ends it, the next one leaves.
-    else if (pasting) pasting = sign !== interrupt;
-    else add(controlKeys[sign]);
+    else if (pasted !== undefined) {
+      if (sign === interrupt) endPaste();
+    } else add(controlKeys[sign]);
     afterReturn = sign === "\r";
   }
   add(undefined);
-  return { state: { pending: input.slice(at), afterReturn, pasting }, keys };
+  return {
+    state: { pending: input.slice(at), afterReturn, ...(pasted === undefined ? {} : { pasted }) },
+    keys,
+  };
 }
 
 /** To be called when a sequence was begun and nothing followed: it was the Escape key alone. */

@@ -1,6 +1,7 @@
 import "./terminal.ts";
 import { render } from "ink";
 import { Chat } from "./chat.tsx";
+import { readFirst, undoFirst } from "./first-frame.ts";
 import type { ChatOptions } from "./options.ts";
 
 export type { ChatOptions } from "./options.ts";
@@ -22,10 +23,10 @@ export async function openChat(options: ChatOptions): Promise<void> {
     stop = how;
   };
   try {
-    const history = await options.loadHistory().catch(() => []);
-    const chat = (
-      <Chat options={options} history={history} env={options.env ?? process.env} onStart={onStart} />
-    );
+    const opened = options.opened ?? (await readFirst(options));
+    const env = options.env ?? process.env;
+    const chat = <Chat options={options} opened={opened} env={env} onStart={onStart} />;
+    if (opened.cursorRow !== undefined) stdout.write(undoFirst(opened.cursorRow));
     // Ctrl-C is a key like the others here; it leaves by the same door as "bye".
     // Incremental rendering stays off: with a visible cursor it starts one line too low.
     await render(chat, { stdin, stdout, exitOnCtrlC: false }).waitUntilExit();

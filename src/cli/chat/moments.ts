@@ -9,6 +9,11 @@ export function dayOf(iso: string): string {
   return `${days[new Date(Date.UTC(year, month - 1, day)).getUTCDay()]} ${day} ${months[month - 1]}`;
 }
 
+/** "14 Mar" of a local ISO day. */
+export function shortDay(iso: string): string {
+  return dayOf(iso).replace(/^\S+ /, "");
+}
+
 /** "09:30" of a local ISO time. */
 export function timeOf(iso: string): string {
   return iso.slice(11, 16);

@@ -12,6 +12,14 @@ export interface Signs {
   hands: string;
   waits: string;
   onward: string;
+  /** Points down at a place on the scale below it. */
+  mark: string;
+  /** Parts of a whole side by side, told apart by their pattern alone. */
+  parts: readonly [string, string, string, string];
+  /** What large digits are made of. */
+  block: string;
+  /** Before the likely end of the line, which the right arrow takes. */
+  take: string;
 }
 
 export const drawn: Signs = {
@@ -22,6 +30,10 @@ export const drawn: Signs = {
   hands: "■",
   waits: "─",
   onward: "→",
+  mark: "▼",
+  parts: ["█", "▒", "░", "·"],
+  block: "█",
+  take: "→ ",
 };
 export const ascii: Signs = {
   prompt: "u ",
@@ -31,6 +43,10 @@ export const ascii: Signs = {
   hands: "#",
   waits: "-",
   onward: ">",
+  mark: "v",
+  parts: ["#", "=", "-", "."],
+  block: "#",
+  take: "> ",
 };
 
 type Environment = Readonly<Record<string, string | undefined>>;

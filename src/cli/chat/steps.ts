@@ -29,14 +29,23 @@ const minutesOf = (iso: string) => Date.parse(`${iso.slice(0, 19)}Z`) / 60_000;
 const dayIn = (iso: string) => iso.slice(0, 10);
 const beginning = (step: DayStep) => step.from ?? step.start;
 
-/** The lines of a chart; none without steps. */
-export function stepLines(steps: readonly DayStep[], columns: number, signs: Signs): string[] {
+/**
+ * The lines of a chart; none without steps.
+ * @param asList no bars, for screen readers
+ */
+export function stepLines(
+  steps: readonly DayStep[],
+  columns: number,
+  signs: Signs,
+  asList = false,
+): string[] {
   const rows = steps
     .map((step): Row => ({ step, from: minutesOf(beginning(step)), to: minutesOf(step.end) }))
     .sort((a, b) => a.from - b.from);
   const days = [...new Set(rows.map(({ step }) => dayIn(beginning(step))))];
   const blocks = days.map((day) => rows.filter(({ step }) => dayIn(beginning(step)) === day));
-  if (columns < leastChart) return blocks.flatMap((block) => [headOf(block), ...listed(block, columns)]);
+  if (asList || columns < leastChart)
+    return blocks.flatMap((block) => [headOf(block), ...listed(block, columns)]);
   const layout = layoutOf(columns, Math.max(0, ...blocks.map((block) => spanOf(block).length)));
   const lines = blocks.flatMap((block) => charted(block, layout, columns, signs));
   return lines.length ? [...lines, legend(signs)] : [];

@@ -33,7 +33,7 @@ const colored: Readonly<Record<Tone, Style>> = {
   figure: {},
   rule: { dimColor: true },
   assumed: { dimColor: true },
-  caution: { color: "yellow" },
+  caution: { dimColor: true, color: "yellow" },
   question: { bold: true },
   item: {},
   step: {},
@@ -48,7 +48,13 @@ export function styleOf(tone: Tone, color: boolean): Style {
   return color ? colored[tone] : colored[tone].bold ? { bold: true } : {};
 }
 
-/** NO_COLOR with anything in it means no color, whatever else is set. */
-export function wantsColor(env: Readonly<Record<string, string | undefined>>): boolean {
-  return !env.NO_COLOR;
+const colors: Readonly<Record<string, number>> = { red: 31, yellow: 33, magenta: 35, cyan: 36 };
+
+/** A line with its style as escape sequences, the same as the view gives it. */
+export function painted({ text, tone }: Line, color: boolean): string {
+  const { bold, dimColor, color: name } = styleOf(tone, color);
+  const code = name ? colors[name] : undefined;
+  const dim = dimColor ? `\u001b[2m${text}\u001b[22m` : text;
+  const hued = code ? `\u001b[${code}m${dim}\u001b[39m` : dim;
+  return bold ? `\u001b[1m${hued}\u001b[22m` : hued;
 }

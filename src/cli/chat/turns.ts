@@ -1,11 +1,14 @@
 /** Answers lines one after the other, however many come at once, and keeps their order. */
 import type { Turn } from "../session.ts";
 import { isLeaving } from "./leave.ts";
+import { type OwnWord, ownWord } from "./own-words.ts";
 
 export interface TurnsAround {
   ask(line: string): Promise<Turn>;
   /** A turn that was answered. */
   show(turn: Turn): void;
+  /** A word for the chat itself. */
+  own(word: OwnWord, line: string): Promise<void> | void;
   /** The baker ended a conversation with a blank line. */
   startOver(): void;
   /** After each answer, before the next question. */
@@ -36,6 +39,8 @@ export function startTurns(around: TurnsAround): Turns {
   async function answer(line: string): Promise<void> {
     if (stopped) return;
     if (isLeaving(line)) return go();
+    const word = ownWord(line);
+    if (word) return around.own(word, line);
     // Enter on an empty line of a conversation that hasn't begun is nothing worth a word.
     const blank = line.trim() === "";
     if (blank && !talking) return;

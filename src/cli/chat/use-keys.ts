@@ -4,6 +4,7 @@ import { decode, flush, freshDecoder, type Key } from "./keys.ts";
 
 const pasteMarksOn = "\u001b[?2004h";
 const pasteMarksOff = "\u001b[?2004l";
+const interrupt = "\u0003";
 /** How long after a lone Escape what follows is no longer part of a sequence. */
 const sequence_ms = 60;
 
@@ -15,12 +16,13 @@ const sequence_ms = 60;
  * gets its paste mode and its line mode back.
  * @param onKeys called with what one chunk holds
  * @param onEnd the terminal is gone
+ * @param onAny called first with whatever came; what it takes for itself (true) goes no further
  */
-export function useKeys(onKeys: (keys: Key[]) => void, onEnd: () => void): void {
+export function useKeys(onKeys: (keys: Key[]) => void, onEnd: () => void, onAny: () => boolean): void {
   const { stdin } = useStdin();
   const { stdout } = useStdout();
-  const latest = useRef({ onKeys, onEnd });
-  latest.current = { onKeys, onEnd };
+  const latest = useRef({ onKeys, onEnd, onAny });
+  latest.current = { onKeys, onEnd, onAny };
   useLayoutEffect(() => {
     let state = freshDecoder;
     let waiting: NodeJS.Timeout | undefined;
@@ -30,7 +32,10 @@ export function useKeys(onKeys: (keys: Key[]) => void, onEnd: () => void): void 
     };
     const onData = (chunk: string | Buffer) => {
       clearTimeout(waiting);
-      take(decode(state, String(chunk)));
+      const text = String(chunk);
+      // Ctrl-C leaves from anywhere
+      if (latest.current.onAny() && text !== interrupt) return;
+      take(decode(state, text));
       if (state.pending) waiting = setTimeout(() => take(flush(state)), sequence_ms);
     };
     const ended = () => latest.current.onEnd();

@@ -1,5 +1,5 @@
 import { useRef, useState } from "react";
-import { type Edited, type Editor, edit, freshEditor } from "./editor.ts";
+import { type Edited, type Editor, edit, freshEditor, type Likely } from "./editor.ts";
 import type { Key } from "./keys.ts";
 
 export interface QuestionLine {
@@ -14,11 +14,13 @@ export interface QuestionLine {
 /**
  * The question line and its history.
  * @param history lines of earlier sessions
- * @param save called with all lines whenever one was added, never twice at once
+ * @param likely how a line probably goes on
+ * @param keep called with the lines that were added, never twice at once
  */
 export function useLine(
   history: readonly string[],
-  save: (lines: readonly string[]) => Promise<unknown>,
+  likely: Likely,
+  keep: (lines: readonly string[]) => Promise<unknown>,
 ): QuestionLine {
   const [shown, setShown] = useState(() => freshEditor(history));
   // Several chunks can come between two frames: the ref is what they change, the state only shows it.
@@ -27,12 +29,10 @@ export function useLine(
   return {
     shown,
     take(keys) {
-      const before = current.current;
-      const edited = edit(before, keys);
+      const edited = edit(current.current, keys, likely);
       current.current = edited.editor;
       setShown(edited.editor);
-      if (edited.editor.history !== before.history)
-        saving.current = saving.current.then(() => save(edited.editor.history));
+      if (edited.kept.length > 0) saving.current = saving.current.then(() => keep(edited.kept));
       return edited;
     },
     settled: () => saving.current,

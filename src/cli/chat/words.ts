@@ -12,13 +12,44 @@ const said = (text: string, tone: Tone, columns: number): Line[] =>
   wrapped(printable(text), columns, { first: "", rest: "  " }).map((line) => ({ text: line, tone }));
 
 /** A finished turn: what was asked, then every answer to it. */
-export function turnLines(turn: Turn, columns: number, signs: Signs): Line[] {
+export function turnLines(turn: Turn, columns: number, signs: Signs, still = false): Line[] {
   const margin = { first: signs.prompt, rest: " ".repeat(width(signs.prompt)) };
   const asked = wrapped(printable(turn.asked), columns, margin).map(
     (text): Line => ({ text, tone: "asked" }),
   );
-  return [...asked, ...turn.answers.flatMap((answer) => answerLines(answer, columns, signs))];
+  return [
+    ...asked,
+    ...turn.answers.flatMap((answer) => answerLines(answer, columns, signs, still)),
+    ...(isOverview(turn) ? said(ownHelp, "quiet", columns) : []),
+  ];
 }
+
+const ownHelp =
+  'Here in the chat: "big" for timers that read from afar, "speak" and "stop speaking", "copy" for the last answer, the arrow up to ask again, "bye" to leave.';
+
+/** Help that lists what all there is. */
+const isOverview = ({ answers: [answer] }: Turn) =>
+  answer?.tool === "help" && (answer.items?.some(({ tool }) => tool !== undefined) ?? false);
+
+/** What the chat says to one of its own words: what was typed, and what came of it. */
+export function ownLines(asked: string, answer: string, columns: number, signs: Signs): Line[] {
+  const margin = { first: signs.prompt, rest: " ".repeat(width(signs.prompt)) };
+  return [
+    ...wrapped(printable(asked), columns, margin).map((text): Line => ({ text, tone: "asked" })),
+    ...said(answer, "plain", columns),
+  ];
+}
+
+export const ownAnswers = {
+  speaking: 'I read answers and rings aloud from here on. "stop speaking" ends it.',
+  silent: "I no longer read aloud.",
+  noTimers: 'No timer is running. "set a timer for 12 min" starts one.',
+  stillTimers:
+    "The timers are listed above the line that you write in, each with the time at which it is due.",
+  nothingToCopy: "There is no answer to copy yet.",
+  copied:
+    "The last answer went to the terminal for its clipboard. Where the terminal doesn't take it, select the lines: they stand there without a frame.",
+} as const;
 
 /** What stands at the top: the lines handed in, and where the record is kept. */
 export function introLines(intro: readonly string[], home: string, columns: number): Line[] {

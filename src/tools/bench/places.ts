@@ -73,7 +73,9 @@ export function readMoney(reading: Reading): Draft {
   if (market && /market|labels?|sell|selling/.test(mask)) return { market };
   if (
     money ||
-    !/currency|money|price|prices|sell|charge|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(mask)
+    !/currency|money|price|prices|sell|charge|(?:^| )use (?:the )?\S*<unit=|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(
+      mask,
+    )
   )
     return {};
   const code = codes.find(([pattern]) => pattern.test(mask))?.[1];

@@ -1,6 +1,7 @@
 /** Reads settings out of a sentence: what is set, what is asked, what goes back to the book. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { counted } from "../lib/find.ts";
+import { paperSaid } from "../lib/paper-size.ts";
 import { inBase } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
 import { readLessons } from "./lessons-said.ts";
@@ -21,7 +22,8 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   if (before && memory.slot === "cup_ml") return cupOf(reading);
   if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined)
     return { do: "set", oven_offset_c: before.off_c * (/cold|cool|low|under/.test(mask) ? -1 : 1) };
-  const set = valuesIn(reading);
+  const paper = /\b(?:paper|print\w*)\b/.test(reading.text) ? paperSaid(reading) : undefined;
+  const set = paper ? { paper } : valuesIn(reading);
   if (resets.test(mask) && Object.keys(set).length === 0) {
     const keys = keysIn(mask);
     return {

@@ -231,12 +231,20 @@ export const settings: readonly Setting[] = [
     book: "the book's house formula",
   },
   { key: "market", name: "market", words: /market|labels?|sell/, say: String, book: "labels for the US" },
+  {
+    key: "paper",
+    name: "paper",
+    words: /paper|print/,
+    say: String,
+    book: "A4 paper, US Letter with ounces, dollars or a label for the US",
+  },
 ];
 
 /** One set value in words: "28 shells a tray", "currency EUR". */
 export function saySetting(setting: Setting, value: unknown): string {
   if (typeof value === "number") return setting.say(value);
   if (typeof value === "boolean") return setting.say(value ? 1 : 0);
+  if (setting.key === "paper") return `${value === "a4" ? "A4" : "US Letter"} paper`;
   return `${setting.name} ${setting.key === "market" ? String(value).toUpperCase() : String(value)}`;
 }
 

@@ -1,25 +1,17 @@
 /** Adds up what a bake needs and takes off what is on the shelf. */
-import { buttercreamParts } from "../../../data/rules/buttercream.ts";
-import { ratios } from "../../../data/rules/ganache.ts";
-import { batterLoss, fillingLoss, ringShare, spareShells } from "../../../data/rules/shells.ts";
-import type { Figure, Item, Outcome, Stock, World } from "../contract/index.ts";
+import { batterLoss, fillingLoss, spareShells } from "../../../data/rules/shells.ts";
+import type { Outcome, World } from "../contract/index.ts";
+import type { Filling } from "../day/order.ts";
+import { fillingName, linesOf, portionsOf, recipeFor, shared } from "../day/portions.ts";
+import { kindOf } from "../formula/kind.ts";
 import { asking } from "../lib/asking.ts";
-import { houseFor, houseOf } from "../lib/house.ts";
+import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
-import { type Line, sameIngredient } from "../lib/lines.ts";
-import { moneyText } from "../lib/money.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
-import { batterFor, batterForShells, eggsFor, fillingFor, shellsFor, sizing } from "../lib/sizing.ts";
+import { batterFor, batterForShells, eggsFor, shellsFor, sizing } from "../lib/sizing.ts";
 import type { BuyInputs } from "./buy.ts";
+import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "./shopping.ts";
 
-interface Need extends Line {
-  /** "shells", "buttercream" or "ganache". */
-  part: string;
-  /** What is on the shelf of it, at most what is needed. */
-  have: number;
-}
-
-const toBuy = (need: Need) => need.grams - need.have;
 const eggMix = "33 g of white from an egg";
 
 /** @throws never: without a number of macarons it asks. */
@@ -42,22 +34,33 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
     inputs.macarons === undefined && inputs.shells !== undefined
       ? batterForShells(inputs.shells, size.diameter_mm, figures)
       : batterFor(macarons, size.diameter_mm, world.bench, figures);
-  const saved =
-    inputs.formula === undefined
-      ? undefined
-      : world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
-  const house = houseOf(world);
-  const shells = saved ? scaled(saved.lines, batter) : houseFor(house, batter);
-  const mixes = inputs.shells_only ? [] : (inputs.fillings ?? (["buttercream", "ganache"] as const));
-  const fillings = mixes.flatMap((mix) =>
-    fillingLines(mix, inputs, shareOf(mix, mixes.length) * fillingFor(macarons, size.diameter_mm, figures)),
+  const named = world.formulas.findLast((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
+  const makesFilling = named && ["ganache", "buttercream"].includes(kindOf(named.lines) ?? "");
+  const saved = makesFilling ? undefined : named;
+  const house = houseOf(world, saved?.name);
+  const shells = houseFor(house, batter);
+  const fillings = shared(
+    inputs.shells_only ? [] : fillingsFor(inputs, makesFilling ? named.name : undefined),
+    macarons,
   );
-  const needs = lessStock([...shells.map((line) => ({ ...line, part: "shells" })), ...fillings], world.stock);
+  if ("status" in fillings) return fillings;
+  const portions = fillings.length ? portionsOf(fillings, macarons, size.diameter_mm, figures) : [];
+  const recipes = portions.flatMap(({ filling }) => recipeFor(filling, world) ?? []);
+  const needs = lessStock(
+    [
+      ...shells.map((line) => ({ ...line, part: "shells" })),
+      ...portions.flatMap(({ filling, grams }) =>
+        linesOf(filling, grams, world).map((line) => ({ ...line, part: partName(filling, fillings) })),
+      ),
+    ],
+    world.stock,
+  );
   const buys = needs.filter((need) => toBuy(need) > 1e-9);
   const whites = buys.filter((need) => need.name === "whites").reduce((sum, need) => sum + toBuy(need), 0);
   const list = shoppingList(buys, world.stock);
+  const cautions = [...[house, ...recipes].flatMap(unweighedLine), ...odd];
   const own =
-    saved !== undefined ||
+    recipes.length > 0 ||
     house.name !== undefined ||
     needs.some((need) => need.have > 0) ||
     size.diameterFrom === "bench" ||
@@ -73,16 +76,16 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
       ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : []),
     ],
     rule: {
-      text: `${saved?.name ?? house.name ?? "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${lessons.shell ? "your own" : `${plain(figures.batterLoss_percent ?? batterLoss.value)} %`} loss in; fillings with ${lessons.filling ? "your own" : `${plain(figures.fillingLoss_percent ?? fillingLoss.value)} %`} loss; less what is on the shelf${taught.map((lesson) => `; ${lessonText(lesson)}`).join("")}`,
+      text: `${house.name ?? "house formula"} for ${plain(inputs.macarons === undefined ? (inputs.shells ?? 0) : shellsFor(macarons, world.bench))} shells, ${inputs.macarons === undefined ? "no" : `${plain(world.bench.spare_percent ?? spareShells.value)} %`} spares and ${lessons.shell ? "your own" : `${plain(figures.batterLoss_percent ?? batterLoss.value)} %`} loss in; fillings with ${lessons.filling ? "your own" : `${plain(figures.fillingLoss_percent ?? fillingLoss.value)} %`} loss; less what is on the shelf${taught.map((lesson) => `; ${lessonText(lesson)}`).join("")}`,
       basis: own ? "your bench" : "from memory",
     },
     assumed: [
       ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
-      ...assumedFillings(inputs, mixes),
+      ...assumedFillings(inputs, fillings, world),
       ...(whites > 0 ? [eggMix] : []),
       "flavor and color not counted",
     ],
-    ...(odd.length ? { cautions: odd } : {}),
+    ...(cautions.length ? { cautions } : {}),
     items: itemsOf(needs, list),
     working: [
       `batter ${plain(batter)} g`,
@@ -95,142 +98,36 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
   };
 }
 
-function scaled(lines: readonly Line[], total_g: number): Line[] {
-  const whole = lines.reduce((sum, each) => sum + each.grams, 0);
-  return lines.map(({ name, grams }) => ({ name, grams: (grams / whole) * total_g }));
+/** The order's own fillings, those that were named, or a buttercream and a ganache. */
+function fillingsFor({ order, fillings, chocolate }: BuyInputs, recipe: string | undefined): Filling[] {
+  if (order?.length)
+    return order.map((each) =>
+      each.base === "ganache" && chocolate && !each.chocolate ? { ...each, chocolate } : each,
+    );
+  if (recipe !== undefined && !fillings) return [{ base: "filling", formula: recipe }];
+  return (fillings ?? (["buttercream", "ganache"] as const)).map((base) => ({
+    base,
+    ...(base === "ganache" && chocolate ? { chocolate } : {}),
+  }));
 }
 
-/** Two fillings are a ring of buttercream and a center of ganache, 60 to 40; one takes all. */
-const shareOf = (mix: "buttercream" | "ganache", of: number) =>
-  of < 2 ? 1 : mix === "buttercream" ? ringShare.value / 100 : 1 - ringShare.value / 100;
+/** "buttercream", or its whole name where there are two of the kind. */
+const partName = (filling: Filling, all: readonly Filling[]): string =>
+  filling.formula === undefined && all.filter((each) => each.base === filling.base).length < 2
+    ? filling.base === "jam"
+      ? fillingName(filling)
+      : filling.base
+    : fillingName(filling);
 
-function fillingLines(
-  mix: "buttercream" | "ganache",
-  inputs: BuyInputs,
-  total_g: number,
-): (Line & { part: string })[] {
-  if (mix === "buttercream") {
-    const all = buttercreamParts.reduce((sum, each) => sum + each.parts, 0);
-    return buttercreamParts.map(({ name, parts }) => ({ name, grams: (total_g * parts) / all, part: mix }));
-  }
-  const kind = inputs.chocolate ?? "dark";
-  const { ratio } = ratios[kind].piping;
+function assumedFillings({ order, fillings }: BuyInputs, all: readonly Filling[], world: World): string[] {
+  const isNamed = order !== undefined || fillings !== undefined || all.some((each) => each.formula);
+  const dark = all.some(
+    (each) => each.base === "ganache" && each.chocolate === undefined && !recipeFor(each, world),
+  );
   return [
-    { name: `${kind} chocolate`, grams: (total_g * ratio) / (ratio + 1), part: mix },
-    { name: "cream", grams: total_g / (ratio + 1), part: mix },
-  ];
-}
-
-/** The shelf goes to the shells first, what is left of it to the fillings. */
-function lessStock(lines: readonly (Line & { part: string })[], stock: readonly Stock[]): Need[] {
-  const left = stock.map((each) => each.grams);
-  return lines.map((line) => {
-    let have = 0;
-    stock.forEach((each, at) => {
-      if (!sameIngredient(each.name, line.name)) return;
-      const taken = Math.min(left[at] ?? 0, line.grams - have);
-      have += taken;
-      left[at] = (left[at] ?? 0) - taken;
-    });
-    return { ...line, have };
-  });
-}
-
-/** Shells by ingredient name; a filling's whites with its name behind, and both together where both want some. */
-function figuresOf(buys: readonly Need[]): Figure[] {
-  const out = buys.map(
-    (need): Figure => ({
-      name:
-        need.part !== "shells" && buys.some((other) => other !== need && other.name === need.name)
-          ? `${need.name}, ${need.part}`
-          : need.name,
-      value: toBuy(need),
-      unit: "g",
-    }),
-  );
-  const twice = buys.filter(
-    (need) =>
-      need.part !== "shells" &&
-      buys.some((other) => other.part === "shells" && sameIngredient(other.name, need.name)),
-  );
-  const totals = twice.map(
-    (need): Figure => ({
-      name: `${need.name} in all`,
-      value: buys
-        .filter((each) => sameIngredient(each.name, need.name))
-        .reduce((sum, each) => sum + toBuy(each), 0),
-      unit: "g",
-    }),
-  );
-  return [...out, ...totals];
-}
-
-/** What is to be bought of these lines, less what is on the shelf, a line a thing in the shop. */
-export function shoppingFor(
-  lines: readonly (Line & { part: string })[],
-  stock: readonly Stock[],
-): Shopping[] {
-  return shoppingList(
-    lessStock(lines, stock).filter((need) => toBuy(need) > 1e-9),
-    stock,
-  );
-}
-
-export interface Shopping extends Line {
-  packs?: number;
-  pack_g?: number;
-  price?: string;
-}
-
-/** One line a thing in the shop, in packs where the shelf knows how it is sold. */
-function shoppingList(buys: readonly Need[], stock: readonly Stock[]): Shopping[] {
-  const lines: Line[] = [];
-  for (const need of buys) {
-    const known = lines.find((each) => sameIngredient(each.name, need.name));
-    if (known) known.grams += toBuy(need);
-    else lines.push({ name: need.name, grams: toBuy(need) });
-  }
-  return lines.map((line) => {
-    const shelf = stock.findLast((each) => sameIngredient(each.name, line.name));
-    const pack = shelf?.pack_g
-      ? { packs: Math.ceil(line.grams / shelf.pack_g - 1e-9), pack_g: shelf.pack_g }
-      : undefined;
-    const grams = pack ? pack.packs * pack.pack_g : line.grams;
-    return {
-      ...line,
-      ...pack,
-      ...(shelf?.price_per_g !== undefined
-        ? { price: moneyText(grams * shelf.price_per_g, shelf.currency ?? "USD") }
-        : {}),
-    };
-  });
-}
-
-function itemsOf(needs: readonly Need[], list: readonly Shopping[]): Item[] {
-  const covered = needs.filter((need) => toBuy(need) <= 1e-9);
-  return [
-    ...list.map(
-      (each): Item => ({
-        buy: each.name,
-        grams: each.grams,
-        ...(each.packs ? { packs: each.packs, pack_g: each.pack_g } : {}),
-        ...(each.price ? { price: each.price } : {}),
-        ...(each.name === "whites" ? { eggs: eggsFor(each.grams) } : {}),
-      }),
-    ),
-    ...covered.map((need): Item => ({ on_the_shelf: need.name, part: need.part, grams: need.grams })),
-  ];
-}
-
-function assumedFillings(inputs: BuyInputs, mixes: readonly string[]): string[] {
-  if (mixes.length === 0) return [];
-  const named = inputs.fillings !== undefined;
-  const dark =
-    mixes.includes("ganache") && inputs.chocolate === undefined ? ["dark chocolate in the ganache"] : [];
-  return [
-    ...(named
+    ...(isNamed || all.length === 0
       ? []
       : [`filled with ${listed(["a ring of buttercream (60 %)", "a center of ganache (40 %)"])}`]),
-    ...dark,
+    ...(dark ? ["dark chocolate in the ganache"] : []),
   ];
 }

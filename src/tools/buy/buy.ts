@@ -3,6 +3,8 @@ import * as z from "zod/mini";
 import type { Memory, Reading } from "../contract/index.ts";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
+import { filling } from "../day/filling.ts";
+import { readDetails } from "../day/order.ts";
 import { counted, diameter, pointsBack } from "../lib/find.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
 import { answerBuy } from "./answer.ts";
@@ -17,6 +19,8 @@ export const inputs = z.strictObject({
   /** Fillings that were named; none means one buttercream and one ganache. */
   fillings: z.optional(z.array(z.enum(["buttercream", "ganache"]))),
   chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+  /** The fillings of a planned day, or of a sentence that says more of them than their kind. */
+  order: z.optional(z.array(filling)),
   /** Only the shells' ingredients are asked for. */
   shells_only: z.optional(z.boolean()),
 });
@@ -67,7 +71,7 @@ export const buy = tool<BuyInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
     { say: "shell recipe for 36 macarons", tool: "scale" },
   ],
-  rivals: [["macarons", "shells"], ["diameter_mm"], ["fillings", "shells_only"], ["chocolate"], ["formula"]],
+  rivals: [["macarons", "shells"], ["diameter_mm"], ["fillings", "shells_only", "order"], ["chocolate"], ["formula"]],
   read: readBuy,
   compute: answerBuy,
 });
@@ -83,20 +87,21 @@ const leansOnOrder = (reading: Reading, memory: Memory): boolean =>
 function orderOf({ table }: Memory): Partial<BuyInputs> {
   const order = table.order;
   if (!order) return {};
-  const named = (Array.isArray(order.fillings) ? order.fillings : []).map((each: unknown) =>
-    typeof each === "string"
-      ? { base: each }
-      : (each as { base?: string; chocolate?: BuyInputs["chocolate"] }),
-  );
-  const fillings = (["buttercream", "ganache"] as const).filter((base) =>
-    named.some((each) => each.base === base),
-  );
-  const chocolate = named.find((each) => each.chocolate)?.chocolate;
+  const fillings = order.fillings as BuyInputs["order"];
   return {
     ...(typeof order.diameter_mm === "number" ? { diameter_mm: order.diameter_mm } : {}),
-    ...(fillings.length > 0 ? { fillings } : {}),
-    ...(chocolate ? { chocolate } : {}),
+    ...(typeof order.shell_recipe === "string" ? { formula: order.shell_recipe } : {}),
+    ...(fillings?.length ? { order: fillings } : {}),
   };
+}
+
+/** Fillings of which more is said than "buttercream" or "ganache": a jam, a ring, a recipe, a number of their own. */
+function detailed(reading: Reading): Partial<BuyInputs> | undefined {
+  const { fillings } = readDetails(reading);
+  const isPlain = fillings?.every(
+    ({ base, part, macarons }) => ["buttercream", "ganache"].includes(base) && !part && !macarons,
+  );
+  return fillings && !isPlain ? { order: fillings } : undefined;
 }
 
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
@@ -126,11 +131,8 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
     ...(formula ? { formula } : {}),
     ...(none
       ? { shells_only: true }
-      : fillings.length > 0
-        ? { fillings }
-        : chocolate
-          ? { fillings: ["ganache"] }
-          : {}),
+      : (detailed(reading) ??
+        (fillings.length > 0 ? { fillings } : chocolate ? { fillings: ["ganache" as const] } : {}))),
     ...(chocolate ? { chocolate } : {}),
   };
 }

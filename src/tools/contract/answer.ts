@@ -1,4 +1,5 @@
 /** What a calculator answers with: plain data, no layout. Numbers stay unrounded; rounding is for showing. */
+import type { Paper, Sheet } from "./paper.ts";
 
 export type Basis = "published" | "common practice" | "from memory" | "arithmetic" | "your bench";
 
@@ -72,6 +73,8 @@ export interface Table {
   recipe?: { name: string; grams: number }[];
   timer?: string;
   note?: number;
+  /** The last label's inputs, so that it can be printed after another topic. */
+  label?: Record<string, unknown>;
   /** The order that the last day was planned for, to go on from. */
   order?: Record<string, unknown>;
 }
@@ -83,7 +86,12 @@ export type Effect =
   | { do: "remove"; list: ListName; id: number }
   | { do: "set"; setting: string; value: unknown }
   | { do: "undo" }
-  | { do: "write file"; name: string; text: string };
+  /** Back to the record as it was at the end of a day that there is a copy of: "2026-03-13". */
+  | { do: "restore"; day: string }
+  | ({ do: "write file"; name: string } & FileContent);
+
+/** What goes into a file: text as it is, or what src/cli makes a PDF or a CSV of. */
+export type FileContent = { text: string } | { paper: Paper } | { sheet: Sheet };
 
 export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas" | "plans";
 
@@ -91,8 +99,8 @@ export type ListName = "timers" | "notes" | "bottles" | "stock" | "formulas" | "
 export interface Outcome extends Omit<Answer, "tool"> {
   /** With `asking`: the input that is missing. */
   slot?: string;
-  /** A text file that has to be read first; src/cli reads it and calls again with its lines. */
-  wants?: { file: string };
+  /** A text file that has to be read first; src/cli reads it and calls again: a recipe's lines, or a record's rows. */
+  wants?: { file: string; as?: "notes" };
   leaves?: Table;
   effects?: Effect[];
   /** How the change is named when it is taken back: "the 20 min timer". */

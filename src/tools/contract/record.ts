@@ -146,6 +146,8 @@ export const Bench = z.object({
   labor_per_h: optionalNumber,
   cup_ml: optionalNumber,
   market: z.optional(z.enum(["us", "eu"])),
+  /** What is printed on. */
+  paper: z.optional(z.enum(["a4", "letter"])),
   /** The saved recipe that stands in for the book's shells, by its name. */
   house_formula: optionalText,
   /** Figures that her batches teach are set aside; settings stay. */
@@ -183,6 +185,8 @@ export interface World {
   plans: Plan[];
   /** The last change to the record in words, when it can be taken back. */
   undoable?: string;
+  /** The local days that a copy of the record is kept of, the oldest first, and when it was last changed. */
+  copies?: { days: string[]; changed_ms?: number };
   /** The answer before this one, for "why?". */
   last?: { tool: string; question: string; answer: import("./answer.ts").Outcome; readings: string[] };
 }

@@ -71,8 +71,10 @@ function convertUnit(inputs: Ready, world: World): Outcome {
 const isMass = (dim: string) => dim === "weight" || dim === "volume";
 
 /** Degrees without a scale: the other one than is asked for; above any °C that an oven has, °F. */
-function settleDegree({ unit, to, value }: ConvertInputs): string | undefined {
+function settleDegree({ unit, to, value, oven }: ConvertInputs): string | undefined {
   if (unit !== "°") return unit;
+  // no shells bake at 140 °F: what is said of an oven so low is °C
+  if (oven && value !== undefined && value > 80 && value <= 230) return "°C";
   if (to === "°C") return "°F";
   if (to === "°F") return "°C";
   return value !== undefined && value >= 270 ? "°F" : undefined;

@@ -5,19 +5,41 @@ import { sellingCaution } from "../lib/care.ts";
 import { moneyText } from "../lib/money.ts";
 import { plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
+import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
+import { levelled } from "./level.ts";
 
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
 export function answerCost(inputs: CostInputs, world: World): Outcome {
-  if (inputs.mixed)
-    return { status: "impossible", headline: `I can't add ${inputs.mixed}: say it all in one currency.` };
-  const bill = billOf(inputs, world);
-  if (bill && "status" in bill) return bill;
+  const now = answerNow(inputs, world);
+  return inputs.was && now.status === "answered"
+    ? compared(now, answerNow(inputs.was as CostInputs, world), wantOf(inputs))
+    : now;
+}
+
+function answerNow(said: CostInputs, world: World): Outcome {
+  if (said.mixed)
+    return { status: "impossible", headline: `I can't add ${said.mixed}: say it all in one currency.` };
+  const level = levelled(said);
+  if ("status" in level) return level;
+  const { inputs, sums } = level;
+  const outcome = answerLevel(inputs, world);
+  return sums.length && outcome.working ? { ...outcome, working: [...sums, ...outcome.working] } : outcome;
+}
+
+/** What is asked: as said, or what follows from what there is. */
+function wantOf(inputs: CostInputs): NonNullable<CostInputs["want"]> {
   const shared =
     inputs.margin_percent !== undefined ||
     inputs.markup_percent !== undefined ||
     inputs.food_cost_percent !== undefined;
-  const want = inputs.want ?? (shared ? "price" : inputs.price !== undefined ? "margin" : "cost");
+  return inputs.want ?? (shared ? "price" : inputs.price !== undefined ? "margin" : "cost");
+}
+
+function answerLevel(inputs: CostInputs, world: World): Outcome {
+  const bill = billOf(inputs, world);
+  if (bill && "status" in bill) return bill;
+  const want = wantOf(inputs);
   if (!bill)
     return inputs.price !== undefined && inputs.margin_percent !== undefined
       ? backward(inputs, world)

@@ -1,21 +1,11 @@
 /** Adds up everything that costs: lines by their prices, packaging, labor. */
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { houseFor, houseOf } from "../lib/house.ts";
-import {
-  type Lesson,
-  learned,
-  lessonText,
-  oddLines,
-  ownFigures,
-  taughtBench,
-  taughtTo,
-} from "../lib/learned.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
-import { batterFor, sizing } from "../lib/sizing.ts";
 import type { CostInputs } from "./cost.ts";
+import { recipeOf } from "./recipe.ts";
 
 interface Part {
   name: string;
@@ -45,9 +35,7 @@ export function currencyOf(inputs: CostInputs, world: World): string {
 
 /** Everything that costs; undefined when nothing was said of it, an outcome when something is missing. */
 export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
-  const assumed: string[] = [];
-  const taught: Lesson[] = [];
-  const lines = recipeOf(inputs, world, assumed, taught);
+  const { lines, assumed, taught } = recipeOf(inputs, world);
   const parts: Part[] = [];
   let currency = currencyOf(inputs, world);
   let own = taught.length > 0;
@@ -109,36 +97,4 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   const ingredients =
     lines?.length || inputs.ingredients !== undefined ? fromLines + (inputs.ingredients ?? 0) : undefined;
   return { parts, total, ...(ingredients !== undefined ? { ingredients } : {}), currency, own, assumed };
-}
-
-/** The lines said, a saved formula's, or the house shells for a number of macarons. */
-function recipeOf(
-  inputs: CostInputs,
-  world: World,
-  assumed: string[],
-  taught: Lesson[],
-): CostInputs["lines"] {
-  if (inputs.lines) return inputs.lines;
-  const saved =
-    inputs.formula &&
-    world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
-  if (saved) return saved.lines;
-  if (
-    inputs.want !== "cost" ||
-    inputs.macarons === undefined ||
-    inputs.cost !== undefined ||
-    inputs.ingredients !== undefined
-  )
-    return undefined;
-  const size = sizing(undefined, world.bench);
-  assumed.push(
-    `${houseOf(world).name ?? "house shells"} for ${plain(inputs.macarons)} macarons of ${plain(size.diameter_mm)} mm, without filling`,
-  );
-  const lessons = learned(world, size.diameter_mm);
-  const spares = taughtTo(world.bench, lessons, ["spares"]);
-  const used = [lessons.shell, lessons["batter loss"], ...spares].filter((lesson) => lesson !== undefined);
-  taught.push(...used);
-  assumed.push(...used.map(lessonText), ...oddLines(used, world.now_ms));
-  const bench = taughtBench(world.bench, spares);
-  return houseFor(houseOf(world), batterFor(inputs.macarons, size.diameter_mm, bench, ownFigures(lessons)));
 }

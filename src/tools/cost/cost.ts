@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { count, money, time_min, weight_g } from "../lib/inputs.ts";
+import { count, diameter_mm, money, time_min, weight_g } from "../lib/inputs.ts";
 import { plain } from "../lib/show.ts";
 import { answerCost } from "./answer.ts";
 import { readCost } from "./read.ts";
@@ -49,11 +49,24 @@ export const inputs = z.strictObject({
       ),
   ),
   macarons: z.optional(count("macarons")),
+  /** For how many macarons the cost and the price were said: 1 for "each". */
+  cost_for: z.optional(count("macarons")),
+  price_for: z.optional(count("macarons")),
+  /** The side that was said for a box of nobody knows how many. */
+  boxed: z.optional(z.enum(["cost", "price"])),
+  /** Shells of this size, filled with this, where the macarons' own cost is asked. */
+  diameter_mm: z.optional(diameter_mm),
+  filling: z.optional(z.string()),
+  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+  /** Weights are worked out for the macarons; without this a saved recipe is priced whole, as it is saved. */
+  fitted: z.optional(z.boolean()),
   /** ISO 4217; bare is a $ or no sign at all, which the bench may settle. */
   currency: z.optional(z.string()),
   bare_sign: z.optional(z.enum(["$", ""])),
   mixed: z.optional(z.string()),
   want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost"])),
+  /** The inputs of the answer before, where this one changes something in them. */
+  was: z.optional(z.record(z.string(), z.unknown())),
 });
 
 export type CostInputs = z.infer<typeof inputs>;
@@ -95,7 +108,8 @@ export const cost = tool<CostInputs>({
       "price .. {percent}",
       "(?:worth|break even)",
     ],
-    [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}", "(?:cost|costs|charge|price)"],
+    [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}"],
+    [1.9, "(?:cost|costs|charge|price)"],
     [
       1,
       "{percent}",

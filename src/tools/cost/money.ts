@@ -12,13 +12,15 @@ export interface Sum {
   /** Said with a $, or with no sign. */
   bare?: "$" | "";
   use?: Use;
+  /** "almond flour is $16 a kilo, powdered sugar $2": the weight that an earlier price was for goes on. */
+  per?: Amount["per"];
   amount: Amount;
 }
 
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|customers? pay|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
@@ -35,10 +37,19 @@ export function sums(reading: Reading): Sum[] {
     signed.length > 0 ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
   const moneys = reading.amounts.filter((each) => signed.includes(each) || also.includes(each));
   const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
+  const goesOn = (amount: Amount, at: number): Amount["per"] => {
+    const place = places[at] ?? 0;
+    const named = list[place - 1]?.thing?.ingredient && list[place - 2]?.amount?.dim !== "weight";
+    return named && !amount.per
+      ? moneys.slice(0, at).findLast((each) => each.per && unitRow(each.per.unit).dim === "weight")?.per
+      : undefined;
+  };
   return moneys.map((amount, at) => {
     const place = places[at] ?? 0;
     const known = amount.dim === "money";
+    const per = goesOn(amount, at);
     return {
+      ...(per ? { per } : {}),
       value:
         (known ? inBase(amount.value, amount.unit) : amount.value) + (known ? centsBehind(list, place) : 0),
       currency: known ? codeOf(amount.unit) : "",
@@ -96,6 +107,13 @@ const head = (text: string) => text.split(joint)[0] ?? "";
 
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
+  // "took $30 for a box": what it brought in, and not what the box cost
+  if (
+    /\b(?:took|take|got|get|earned|earn|made|fetched)(?: in)?$/.test(before.trim()) &&
+    /^ ?(?:for (?:a|an|the|each|every|one|it|them)|(?:a|per) (?:box|dozen))\b/.test(after)
+  )
+    return "price";
+  if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
   // "1.5 hours at 20 dollars"
   if (/\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/.test(before.trim()))
     return "rate";
@@ -132,7 +150,7 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
-    if (before === "of") return false;
+    if (["of", "make", "makes", "made"].includes(before ?? "")) return false;
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
     return !each.of || each.of.at[0] < each.at[0];
   });

@@ -12,11 +12,9 @@ type PricedLine = NonNullable<CostInputs["lines"]>[number];
 /** "$16 a kilo", "$4 for 500 g", "a 500 g bag at $4": the price of a weight, not a sum spent. */
 export const isWeightPrice = (sum: Sum, reading: Reading) => pricePerGram(sum, reading) !== undefined;
 
-function pricePerGram({ amount, value }: Sum, reading: Reading): number | undefined {
-  if (amount.per)
-    return unitRow(amount.per.unit).dim === "weight"
-      ? value / inBase(amount.per.value, amount.per.unit)
-      : undefined;
+function pricePerGram({ amount, value, per: on }: Sum, reading: Reading): number | undefined {
+  const per = amount.per ?? on;
+  if (per) return unitRow(per.unit).dim === "weight" ? value / inBase(per.value, per.unit) : undefined;
   const pack = packOf(amount.at, reading);
   return pack === undefined ? undefined : value / pack;
 }

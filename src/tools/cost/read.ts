@@ -1,7 +1,9 @@
 /** Reads a question about money, and what it carries over from the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, pointsBack, says } from "../lib/find.ts";
+import { carry, changeTo } from "./carry.ts";
 import type { CostInputs } from "./cost.ts";
+import { readCounts, readMaking } from "./making.ts";
 import { type Sum, sums } from "./money.ts";
 import { isWeightPrice, paidFor, readLinesAndPrices } from "./prices.ts";
 import { readLabor, readShares } from "./shares.ts";
@@ -17,7 +19,12 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     ...readLabor(reading, money),
     ...readShares(reading, memory, before, money),
   };
-  const macarons = counted(reading, "macarons") ?? perBox(reading) ?? eachOf(reading, money);
+  const macarons =
+    counted(reading, "macarons") ??
+    perBox(reading) ??
+    dozens(reading) ??
+    eachOf(reading, money) ??
+    answered(reading, memory);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const table = memory.table.recipe;
   const points =
@@ -28,51 +35,33 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     pointsBack(reading) &&
     memory.last?.tool !== "cost" &&
     says(reading, /cost|come to|run me/);
-  return carry(
+  const carried = carry(
     before,
     {
       ...draft,
+      ...(memory.slot === "more_prices" ? {} : readCounts(reading, money)),
+      ...readMaking(reading, { ...(memory.follows ? before : {}), ...draft }, formula),
       ...(macarons !== undefined ? { macarons } : {}),
       ...(formula ? { formula } : {}),
       ...(points ? { lines: table.map(({ name, grams }) => ({ name, grams })) } : {}),
-      ...readWant(reading, draft),
+      ...readWant(reading, draft, memory.follows ? before : {}),
     },
     memory.follows,
   );
+  return { ...carried, ...changeTo(before, carried, memory) };
 }
 
-/**
- * What the turn before still says. New lines start afresh; a new cost or price replaces what it makes void; a bare
- * "at 50 %?" keeps the rest. Without a cost of its own a question takes the one that was last spoken of.
- */
-function carry(before: Draft, said: Draft, follows: boolean): Draft {
-  const own =
-    said.lines || said.cost !== undefined || said.ingredients !== undefined || said.formula !== undefined;
-  if (!follows && own) return said;
-  const { margin_percent, markup_percent, food_cost_percent, price, want: _want, ...parts } = before;
-  const share = {
-    ...(margin_percent !== undefined ? { margin_percent } : {}),
-    ...(markup_percent !== undefined ? { markup_percent } : {}),
-    ...(food_cost_percent !== undefined ? { food_cost_percent } : {}),
-  };
-  const newShare =
-    said.margin_percent !== undefined ||
-    said.markup_percent !== undefined ||
-    said.food_cost_percent !== undefined;
-  const kept: Draft =
-    said.lines || said.formula !== undefined
-      ? {}
-      : own
-        ? { ...(parts.currency && !said.currency ? { currency: parts.currency } : {}) }
-        : parts;
-  const keptPrice = price !== undefined && !newShare && !said.lines ? { price } : {};
-  const keptShare = !newShare && said.price === undefined && !said.lines ? share : {};
-  return { ...kept, ...keptPrice, ...keptShare, ...said };
-}
+/** "a dozen", "two dozen". */
+const dozens = (reading: Reading): number | undefined =>
+  reading.amounts.find((each) => each.dim === "number" && !each.of && /dozen/.test(each.text))?.value;
+
+/** How many a box holds, where that was asked. */
+const answered = (reading: Reading, memory: Memory): number | undefined =>
+  memory.slot === "macarons" ? bareNumbers(reading)[0]?.value : undefined;
 
 function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
   const out: Draft = {};
-  const codes = [...new Set(money.map((each) => each.currency).filter(Boolean))];
+  const codes = currenciesOf(money);
   if (codes[0]) out.currency = codes[0];
   if (codes.length > 1) out.mixed = codes.join(" and ");
   const signs = [...new Set(money.map((each) => each.bare).filter((each) => each !== undefined))];
@@ -81,9 +70,11 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
     return out.bare_sign === undefined && out.currency ? { currency: out.currency } : {};
   const pack = paidFor(reading, money) !== undefined;
   const plainSums = pack ? [] : money.filter((each) => !isWeightPrice(each, reading));
-  for (const { use, value } of plainSums) {
+  for (const { use, value, amount } of plainSums) {
     if (use === "rate" || use === undefined) continue;
-    out[use] = (out[use] ?? 0) + value;
+    const boxes =
+      use === "packaging" && eachBox.test(reading.text.slice(amount.at[1])) ? boxesOf(reading) : 1;
+    out[use] = (out[use] ?? 0) + value * boxes;
   }
   const loose = plainSums.filter((each) => each.use === undefined);
   if (loose.length > 0) {
@@ -98,12 +89,31 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   return out;
 }
 
-function readWant(reading: Reading, draft: Draft): Draft {
+/** "packaging $1.20 a box, 6 boxes". */
+const eachBox = /^ ?(?:a|per|for (?:a|each|every)|each) box\b/;
+const boxesOf = (reading: Reading): number =>
+  reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.of?.count === "boxes" &&
+      !/box(?:es)? of $/.test(reading.text.slice(0, each.at[0])),
+  )?.value ?? 1;
+
+/** The currencies said; bare "cents" are those of the one that was named. */
+function currenciesOf(money: readonly Sum[]): string[] {
+  const named = money.filter((each) => each.amount.unit !== "USD cent");
+  return [...new Set((named.length > 0 ? named : money).map((each) => each.currency).filter(Boolean))];
+}
+
+function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
   const shared =
     draft.margin_percent !== undefined ||
     draft.markup_percent !== undefined ||
     draft.food_cost_percent !== undefined;
   if (shared) return { want: "price" };
+  // "what if it costs 10": the same question with another cost
+  if (before.price !== undefined && draft.cost !== undefined && says(reading, /(?:^| )if /))
+    return before.want ? { want: before.want } : {};
   if (says(reading, /mark ?-?up/)) return { want: "markup" };
   if (says(reading, /food cost/)) return { want: "food cost" };
   if (says(reading, /margin|profit|percent/)) return { want: "margin" };

@@ -1,15 +1,17 @@
 /** Which plan is meant, and what becomes of it: made, gone on with, over, dropped. */
 import type { Outcome, Plan, World } from "../contract/index.ts";
-import type { DayPlan } from "../day-plan/index.ts";
-import { friendly, localDay, weekdayOf } from "../lib/days.ts";
+import { type DayPlan, wallText } from "../day-plan/index.ts";
+import { friendly, localDay, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
 import { plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
-import type { Said } from "../lib/when.ts";
+import { ahead, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
 import { keptPlan, wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
 import { stepMeant } from "./progress.ts";
+import { withRecipes } from "./recipes.ts";
+import { undatedSheet } from "./sheet.ts";
 import { cannot, msOf, shown } from "./shown.ts";
 import { dueOf, type Standing, standingPlan } from "./standing.ts";
 
@@ -31,18 +33,53 @@ const isAbout = ({ want, no_rest, macarons, due }: DayInputs) =>
 function planMeant(said: DayInputs, world: World): Plan | undefined {
   const spoken = world.plans.findLast((each) => each.made_ms === said.plan);
   const bare = said.macarons === undefined && said.due === undefined;
+  if (said.want === "sheet" && said.due === undefined) return spoken ?? sheetPlan(said, world);
   return spoken ?? (bare && isAbout(said) ? keptPlan(world) : undefined);
+}
+
+/** A sheet for as many as are planned, and for nothing else, is that plan's; one for a day is for a plan with that day in it. */
+function sheetPlan(
+  { want: _want, paper: _paper, plan: _plan, as_kept: _kept, on, macarons, ...more }: DayInputs,
+  world: World,
+) {
+  const now = wallNow(world);
+  const isAny = macarons === undefined && Object.keys(more).length === 0;
+  if (on) {
+    const day = dayOf(on as Said, world);
+    const having = world.plans.filter((each) =>
+      each.steps.some(({ start }) => wallText(start).startsWith(day)),
+    );
+    return keptPlan({ ...world, plans: having });
+  }
+  const next = keptPlan(world);
+  const same =
+    next?.macarons === macarons && next !== undefined && next.ready > now && Object.keys(more).length === 0;
+  return isAny || same ? next : undefined;
+}
+
+function dayOf(on: Said, world: World): string {
+  const moment = ahead(on, world.now_ms);
+  return moment.ok ? moment.day : localDay(world.now_ms);
 }
 
 /**
  * Lengths and spares that the baker's batches teach stand where her bench sets none.
  * @throws never: what is missing, past or can't fit comes back as an outcome that says so.
  */
-export function answerDay(said: DayInputs, given: World): Outcome {
-  const { diameter_mm, no_rest } = { ...planMeant(said, given)?.made_for, ...said } as DayInputs;
+export function answerDay(order: DayInputs, given: World): Outcome {
+  const said = withRecipes(order, given);
+  const { diameter_mm, no_rest, wake_min, sleep_min } = {
+    ...planMeant(said, given)?.made_for,
+    ...said,
+  } as DayInputs;
   const lessons = learned(given, sizing(diameter_mm, given.bench).diameter_mm);
   const taught = taughtTo(given.bench, lessons, no_rest ? ["bake", "spares"] : ["bake", "rest", "spares"]);
-  const outcome = planned(said, { ...given, bench: taughtBench(given.bench, taught) });
+  const bench = {
+    ...taughtBench(given.bench, taught),
+    ...(wake_min !== undefined ? { wake_min } : {}),
+    ...(sleep_min !== undefined ? { sleep_min } : {}),
+  };
+  const outcome = planned(said, { ...given, bench });
   return withLessons(outcome, taught, given.now_ms);
 }
 
@@ -60,16 +97,27 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
 
 function planned(said: DayInputs, world: World): Outcome {
   const kept = planMeant(said, world);
-  const isLeft = said.as_kept || said.macarons === undefined;
-  const inputs: DayInputs = kept && isLeft ? goneOn(kept, said) : said;
+  const isLeft =
+    said.as_kept ||
+    said.macarons === undefined ||
+    (said.want === "sheet" && said.due === undefined && kept?.macarons === said.macarons);
+  const noRest = said.by_record && kept?.made_for.no_rest ? { no_rest: true } : {};
+  const inputs: DayInputs = kept && isLeft ? goneOn(kept, said) : { ...said, ...noRest };
   if (kept && inputs.want === "drop") return dropped(kept, world);
   const isOld = JSON.stringify(inputs.due) === JSON.stringify(kept?.made_for.due);
   if (kept && isOld && kept.ready <= wallNow(world)) return over(kept, inputs, world);
+  if (!kept && inputs.on)
+    return {
+      status: "impossible",
+      headline: `There is no plan with a step on ${shortDay(dayOf(inputs.on as Said, world))}. Say how many macarons you need and when.`,
+    };
   if (inputs.macarons === undefined && (isAbout(inputs) || inputs.want === "drop"))
     return {
       status: "impossible",
       headline: "There is no plan yet. Say how many macarons you need and when.",
     };
+  if (inputs.due === undefined && inputs.want === "sheet" && inputs.macarons !== undefined)
+    return anyDay(inputs, world);
   if (inputs.due === undefined) return asking("When do they have to be ready?", "due");
   const standing = standingPlan(inputs, kept);
   const due = dueOf(inputs.due as Said, standing, world);
@@ -77,11 +125,7 @@ function planned(said: DayInputs, world: World): Outcome {
   if (inputs.macarons === undefined) return asking("How many macarons?", "macarons");
   if (!due.timed) return asking("At what time do they have to be ready?", "due");
   const order = orderOf(inputs, due.at_ms, standing, world);
-  if ((order.trays ?? 0) > mostTrays)
-    return {
-      status: "impossible",
-      headline: `${order.trays} trays are beyond a home kitchen; check the numbers.`,
-    };
+  if ((order.trays ?? 0) > mostTrays) return tooMany(order.trays ?? 0);
   if (inputs.want === "done" && !stepMeant(standing ?? noPlan, inputs.step))
     return { status: "impossible", headline: "There is no such step in the plan." };
   const plan = planNow(inputs, order, standing);
@@ -99,6 +143,17 @@ function goneOn(kept: Plan, said: DayInputs): DayInputs {
   const { want, late_min, step, plan } = said;
   return { ...kept.made_for, want, late_min, step, plan };
 }
+
+/** A sheet without an hour is planned for one that is far off. */
+function anyDay(inputs: DayInputs, world: World): Outcome {
+  const order = orderOf(inputs, world.now_ms + 60 * 86_400_000, undefined, world);
+  return (order.trays ?? 0) > mostTrays ? tooMany(order.trays ?? 0) : undatedSheet(inputs, order, world);
+}
+
+const tooMany = (trays: number): Outcome => ({
+  status: "impossible",
+  headline: `${trays} trays are beyond a home kitchen; check the numbers.`,
+});
 
 const noPlan: DayPlan = { fits: true, start: 0, ready: 0, steps: [] };
 

@@ -4,29 +4,11 @@ import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
 import { answerDay } from "./answer.ts";
+import { filling, flavor } from "./filling.ts";
 import { readDay } from "./read.ts";
 
 /** A moment as said; held against the clock only when the day is worked out. */
 const when = z.looseObject({ text: z.optional(z.string()) });
-
-/** A flavor as the dose calculator takes it. */
-const flavor = z.object({
-  dose: z.optional(z.string()),
-  taste: z.optional(z.string()),
-  name: z.optional(z.string()),
-  bare: z.optional(z.boolean()),
-});
-
-const filling = z.object({
-  base: z.string(),
-  /** A jam's fruit. */
-  of: z.optional(z.string()),
-  flavor: z.optional(flavor),
-  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
-  part: z.optional(z.enum(["ring", "center"])),
-  /** It fills so many of them, and nothing else does. */
-  macarons: z.optional(count("macarons")),
-});
 
 const shares = z.optional(z.array(z.object({ name: z.optional(z.string()), size: z.number() })));
 const colors = z.object({
@@ -45,8 +27,15 @@ export const inputs = z.strictObject({
   due: z.optional(when),
   diameter_mm: z.optional(diameter_mm),
   no_rest: z.optional(z.boolean()),
+  /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
+  by_record: z.optional(z.boolean()),
+  /** The baker's hours where they were said with this order, minutes of the day. */
+  wake_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
+  sleep_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
   /** Fillings that were named; without one it is a ganache and a buttercream. */
   fillings: z.optional(z.array(filling)),
+  /** A saved recipe for the shells, where one was named. */
+  shell_recipe: z.optional(z.string()),
   /** A flavor that was named with no filling of its own: it goes into each that has none. */
   flavor: z.optional(flavor),
   /** Flavors of which nobody knows what they go into. */
@@ -55,9 +44,12 @@ export const inputs = z.strictObject({
   colors: z.optional(colors),
   /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
   plan: z.optional(z.number()),
-  want: z.optional(z.enum(["plan", "timers", "calendar", "next", "late", "done", "drop"])),
+  want: z.optional(z.enum(["plan", "timers", "calendar", "sheet", "next", "late", "done", "drop"])),
   /** Nothing of the order was said with what is wanted: the kept plan's own order stands. */
   as_kept: z.optional(z.boolean()),
+  /** With `sheet`: the day whose plan is meant, and what it is printed on. */
+  on: z.optional(when),
+  paper: z.optional(z.enum(["a4", "letter"])),
   /** With `done`: the step that has just been finished. */
   step: z.optional(
     z.object({
@@ -88,11 +80,27 @@ export const day = tool<DayInputs>({
     [
       7,
       "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)}|{count=trays} {number})(?: (?:{count=trays}|{number}|all|now|already|them|it|up|and|please|pls|thanks|labell?ing))*(?: [.!])?$",
+      "^(?:(?:ok|okay|so|and|now|the|my|all|that|thats) )*(?:(?:{taste}|{chocolate}) )?{base=(ganache|buttercream)} (?:(?:is|are|has|now|all|just|been) )*(?:done|ready|made|finished)(?: (?:now|already|too|please|thanks))*(?: [.!])?$",
       "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
-      "timers? for (?:it|them|that|this|everything|all of it)$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
     [7, "(?:save|put|give|make|write|send|export) .. calendar"],
+    [
+      8,
+      "{count=batches} (?:sheets?|cards?)\\S*",
+      "(?:print|printed|printout|pdf) .. (?:plan|schedule|timetable|timeline|bake day|{step=bake} day|day|steps)",
+      "(?:plan|schedule|timetable|timeline|bake day|{step=bake} day|day|steps) .. (?:pdf|print|printed|paper|for the wall)",
+      "(?:work|prep|production|kitchen|wall|run) sheets?\\S*",
+      "(?:print|printed|pdf) .. (?:{step=bake}|baking) sheets?\\S*",
+    ],
+    [
+      2,
+      "(?:as|to|in) (?:a |an )?pdfs?",
+      "pdfs?",
+      "^(?:(?:and|can|could|you|please|ok|now) )*print",
+      "for the wall",
+    ],
+    [9, "timers? for (?:it|them|that|this|everything|all of it)$", "calendar"],
     [
       5,
       "{number} .. {count=(macarons|boxes|shells)} .. {when}",
@@ -102,6 +110,8 @@ export const day = tool<DayInputs>({
       "what time (?:do|should|must) i (?:start|begin)",
       "latest (?:i can )?start",
       "(?:put|set|make|turn|start|give) .. steps .. timers?",
+      "(?:put|set|make|turn) (?:all )?(?:of )?(?:that|this|it|them|everything|those) (?:all )?(?:on|onto|in|into|as) (?:my |the )?timers?",
+      "timers? for (?:the |those |these |all )*steps?",
       "steps? (?:on|onto|as|into) timers?",
       "timers? for (?:the |all the |those |these |each |every )?(?:steps?|it all|plan|day|whole)",
       "calendar",
@@ -161,6 +171,8 @@ export const day = tool<DayInputs>({
     { say: "done piping tray 2", inputs: { want: "done", step: { kind: "pipe", tray: 2 } } },
     { say: "put the steps on timers", inputs: { want: "timers" } },
     { say: "save it as a calendar file", inputs: { want: "calendar" } },
+    { say: "print a batch sheet for 40 macarons", inputs: { macarons: 40, want: "sheet" } },
+    { say: "print today's plan for the wall", inputs: { want: "sheet" } },
   ],
   elsewhere: [
     { say: "ping me at quarter past ten", tool: "timer" },
@@ -171,6 +183,7 @@ export const day = tool<DayInputs>({
   rivals: [
     ["want", "late_min", "step", "as_kept"],
     ["fillings", "unplaced"],
+    ["no_rest", "by_record"],
   ],
   read: readDay,
   compute: answerDay,

@@ -14,7 +14,8 @@ const words: readonly (readonly [RegExp, string])[] = [
 ];
 
 export function readDone(reading: Reading): DayInputs["step"] {
-  if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked)(?:<| |$)/)) return undefined;
+  if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked|ready|made)(?:<| |$)/))
+    return undefined;
   if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/))
     return undefined;
   // "60 finished macarons by friday" is an order
@@ -22,7 +23,8 @@ export function readDone(reading: Reading): DayInputs["step"] {
     return undefined;
   const mix = reading.things.find((each) => ["ganache", "buttercream"].includes(each.base ?? ""));
   const tray = reading.amounts.find((each) => each.of?.count === "trays")?.value;
-  if (mix?.base) return { filling: mix.base };
+  const taste = mix && reading.things.find((each) => each.taste && each.at[1] === mix.at[0] - 1)?.taste;
+  if (mix?.base) return { filling: [taste, mix.base].filter(Boolean).join(" ") };
   const kind =
     words.find(([pattern]) => says(reading, pattern))?.[1] ?? (tray === undefined ? undefined : "bake");
   return kind === undefined ? undefined : { kind, ...(tray !== undefined ? { tray } : {}) };

@@ -2,7 +2,7 @@
 import { type DayFilling, usualFillings } from "../day-plan/index.ts";
 import { capital } from "../lib/show.ts";
 import type { Filling } from "./order.ts";
-import { fillingName } from "./sizes.ts";
+import { fillingName } from "./portions.ts";
 
 /** A filling that has no length of its own takes this. From memory. */
 const usualHands_min = 20;

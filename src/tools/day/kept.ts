@@ -1,10 +1,11 @@
 /** The plans that are kept in the record: which one is meant, and how an answer is written into it. */
+import { tastes } from "../../../data/words/flavors.ts";
 import type { Effect, Outcome, Plan, World } from "../contract/index.ts";
 import { type DayOrder, type DayPlan, wallSeconds, wallText } from "../day-plan/index.ts";
 import { localIso } from "../lib/days.ts";
 import { sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
-import { fillingsOf } from "./sizes.ts";
+import { fillingsOf } from "./portions.ts";
 
 /** A kept plan stays this long after it is over, for the note of the batch and for "what's next". */
 const keptFor_days = 60;
@@ -25,7 +26,17 @@ export function keptPlan(world: World): Plan | undefined {
 
 /** What was ordered, without what was asked about it now. */
 function madeFor(inputs: DayInputs): Partial<DayInputs> {
-  const { want: _want, late_min: _late, plan: _plan, step: _step, as_kept: _kept, ...order } = inputs;
+  const {
+    want: _want,
+    late_min: _late,
+    plan: _plan,
+    step: _step,
+    as_kept: _kept,
+    paper: _paper,
+    on: _on,
+    by_record: _record,
+    ...order
+  } = inputs;
   return Object.fromEntries(Object.entries(order).filter(([, value]) => value !== undefined));
 }
 
@@ -105,9 +116,15 @@ export function written(
   };
 }
 
+/** The tastes in a recipe's name: "apricot ganache". */
+const tastesNamed = (name = ""): string[] =>
+  tastes
+    .map((row) => row.taste)
+    .filter((taste) => ` ${name.toLowerCase()} `.includes(` ${taste} `));
+
 const flavorsOf = (inputs: DayInputs): string[] => [
   ...new Set([
-    ...fillingsOf(inputs).flatMap((each) => each.of || (each.flavor?.taste ?? [])),
+    ...fillingsOf(inputs).flatMap((each) => each.of || (each.flavor?.taste ?? tastesNamed(each.formula))),
     ...(inputs.unplaced ?? []),
   ]),
 ];

@@ -15,7 +15,7 @@ import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
 import { fillingSteps } from "./fillings.ts";
 import { doneBy, stepMeant } from "./progress.ts";
-import { fillingsOf } from "./sizes.ts";
+import { fillingsOf } from "./portions.ts";
 import type { Standing } from "./standing.ts";
 
 /** The order on the solver's axis: local wall-clock seconds. Lengths are the book's, or the baker's where set. */

@@ -41,10 +41,21 @@ interface Run {
 const isFlavor = (each: Thing): boolean =>
   Boolean((each.taste || each.dose) && !each.base && !each.chocolate && !/color$/.test(each.dose ?? ""));
 
-/** A mix, or a jam that is said to be the ring or the center. */
+/** A mix, a recipe of her own, a jam that is said to be the ring or the center or stands beside another filling. */
 function isFilling(each: Thing, reading: Reading): boolean {
+  if (each.formula) return true;
   if (each.base) return !noFillings.includes(each.base);
-  return isJam(each) && placeOf(each, each.at[0], reading) !== undefined;
+  return isJam(each) && (placeOf(each, each.at[0], reading) !== undefined || isBeside(each, reading));
+}
+
+/** "raspberry jam and vanilla buttercream": joined to a filling, not before one ("jam buttercream") or in one. */
+function isBeside(jam: Thing, reading: Reading): boolean {
+  const mixes = reading.things.filter((each) => each.base && !noFillings.includes(each.base));
+  const joined = (between: string) => /^ ?(?:and|,|&|\+|plus) ?(?:a |an |the |some )?(?:\S+ ){0,2}$/.test(between);
+  return mixes.some(
+    (mix) =>
+      joined(reading.text.slice(jam.at[1], mix.at[0])) || joined(reading.text.slice(mix.at[1], jam.at[0])),
+  );
 }
 
 const isJam = (each: Thing) => each.dose === "purée" && /jam|jelly|curd|compote/.test(each.text);
@@ -79,6 +90,13 @@ function fillingOf(run: Run, reading: Reading): Filling {
   const { base, chocolate } = run;
   const part = placeOf(base, run.from, reading);
   const macarons = countBefore(run, reading);
+  if (base.formula)
+    return {
+      base: /ganache|buttercream/.exec(base.formula.toLowerCase())?.[0] ?? "filling",
+      formula: base.formula,
+      ...(part ? { part } : {}),
+      ...(macarons !== undefined ? { macarons } : {}),
+    };
   const flavor = run.flavor ?? (base.base ? tasteWithin(base) : undefined);
   return {
     base: base.base ?? "jam",

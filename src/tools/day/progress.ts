@@ -9,10 +9,13 @@ const ofTray = ["pipe", "rest", "bake", "cool"];
 export function stepMeant(plan: DayPlan, said: DayInputs["step"]): DayStep | undefined {
   if (!said) return undefined;
   const { kind, tray, filling } = said;
-  if (filling !== undefined)
-    return plan.steps.find(
-      (step) => step.id.startsWith("filling-") && step.name.toLowerCase().includes(filling.toLowerCase()),
-    );
+  if (filling !== undefined) {
+    const mixes = plan.steps.filter((step) => step.id.startsWith("filling-"));
+    const said = filling.toLowerCase().split(" ");
+    const has = (step: DayStep, words: readonly string[]) =>
+      words.every((word) => step.name.toLowerCase().includes(word));
+    return mixes.find((step) => has(step, said)) ?? mixes.find((step) => has(step, said.slice(-1)));
+  }
   if (kind === undefined) return undefined;
   if (!ofTray.includes(kind)) return plan.steps.find((step) => step.id === kind);
   const trays = plan.steps.filter((step) => step.id.startsWith(`${kind}-`));

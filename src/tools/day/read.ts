@@ -5,28 +5,40 @@ import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
 import { readDetails } from "./order.ts";
+import { asksSheet, readSheet } from "./sheet-said.ts";
 
 type Draft = Partial<DayInputs>;
 
 export function readDay(reading: Reading, memory: Memory): Draft {
-  const before = planBefore(memory);
+  const plan = (memory.table.order as Draft | undefined)?.plan;
+  if (asksSheet(reading))
+    return readSheet(reading, { ...readOrder(reading, memory), ...readDetails(reading) }, plan, memory);
+  // whether a kept plan rests its shells is the record's to say: it may have been taken back
+  const before = plan === undefined ? planBefore(memory) : withoutRest(planBefore(memory));
   const want = readWant(reading);
   const told =
     want?.want === "done"
       ? want
       : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
   const due = mergedDue(reading, before);
-  const plan = (memory.table.order as Draft | undefined)?.plan;
-  return {
+  const draft: Draft = {
     ...(want && before ? { ...before, ...told } : told),
     ...(want && !due && Object.keys(told).every((key) => key in want) ? { as_kept: true } : {}),
     // a new hour asks for the plan again, not for another set of timers
-    ...(!want && memory.follows && before?.want ? { want: "plan" } : {}),
+    ...(!want && memory.follows && before?.want ? { want: "plan" as const } : {}),
     ...(due ? { due } : {}),
-    ...(plan && (want || memory.follows) && !isAnother(told, due) ? { plan } : {}),
     ...fromTable(told, memory),
   };
+  const goesOn = plan !== undefined && (want !== undefined || memory.follows) && !isAnother(told, due);
+  if (!goesOn) return draft;
+  const isSaid = draft.no_rest !== undefined || Object.keys(draft).length === 0;
+  return { ...draft, plan, ...(isSaid ? {} : { by_record: true }) };
 }
+
+const withoutRest = (order: Draft | undefined): Draft | undefined => {
+  const { no_rest: _rest, ...kept } = order ?? {};
+  return order && kept;
+};
 
 /** A number and a day of its own are another order, not another number for this one. */
 const isAnother = (told: Draft, due: Draft["due"]) =>
@@ -67,17 +79,46 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     !boxed &&
     (memory.slot === "macarons" ||
       memory.follows ||
-      says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/))
+      says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/) ||
+      // "pink macarons, 24 for friday 3pm"
+      (says(reading, /<number> (?:of them )?(?:for|by|on|until) \S*<when>/) &&
+        reading.things.some((each) => each.count === "macarons")))
       ? bareNumbers(reading)[0]?.value
       : undefined;
   const macarons = counted ?? bare;
   const size = diameter(reading);
   const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
+  const { wake_min, sleep_min } = readWaking(reading);
   return {
+    ...(wake_min !== undefined ? { wake_min } : {}),
+    ...(sleep_min !== undefined ? { sleep_min } : {}),
     ...(macarons !== undefined ? { macarons } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
   };
+}
+
+/** "i sleep 10 to 6", "i'm up from 6 till 11", "bed at 9 pm": the hours of this one plan. */
+function readWaking(reading: Reading): Pick<Draft, "wake_min" | "sleep_min"> {
+  const span =
+    /(?:^| )(sleep|asleep|in bed|awake|up|work|bake) (?:from |between )?(\d{1,2})(?::(\d\d))? ?(am|pm)? ?(?:to|-|until|till|and) ?(\d{1,2})(?::(\d\d))? ?(am|pm)?(?![\d:%])/.exec(
+      reading.text,
+    );
+  if (!span) return {};
+  const [, verb = "", hour, min, half, hour2, min2, half2] = span;
+  const at = (
+    said: string | undefined,
+    minutes: string | undefined,
+    of: string | undefined,
+    late: boolean,
+  ) => {
+    const h = Number(said);
+    const isLate = of ? of === "pm" : late && h < 12 && h >= 5;
+    return ((h % (of || isLate ? 12 : 24)) + (isLate ? 12 : 0)) * 60 + Number(minutes ?? 0);
+  };
+  const sleeps = /sleep|bed/.test(verb);
+  const [first, second] = [at(hour, min, half, sleeps), at(hour2, min2, half2, !sleeps)];
+  return sleeps ? { sleep_min: first, wake_min: second } : { wake_min: first, sleep_min: second };
 }
 
 /** "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for. */

@@ -1,14 +1,22 @@
 /** A plan as an answer: its steps and sizes, on timers, as a calendar file, or what comes next. */
 import { longestStand_min } from "../../../data/rules/step-times.ts";
 import type { DayStep, Effect, Outcome, Plan, Rule, World } from "../contract/index.ts";
-import { type DayImpossible, type DayOrder, type DayPlan, wallText, whatNext } from "../day-plan/index.ts";
-import { friendly } from "../lib/days.ts";
+import {
+  type DayImpossible,
+  type DayOrder,
+  type DayPlan,
+  type DayStep as PlanStep,
+  wallText,
+  whatNext,
+} from "../day-plan/index.ts";
+import { friendly, shortDay } from "../lib/days.ts";
 import { counted, listed, plain } from "../lib/show.ts";
 import { calendarOf } from "./calendar.ts";
 import type { DayInputs } from "./day.ts";
 import { changesIt, wallNow, written } from "./kept.ts";
 import { planNow, planRule } from "./making.ts";
 import { goingOn, standingLong } from "./progress.ts";
+import { onSheet } from "./sheet.ts";
 import { isDetailed, type Sized, sizedOrder } from "./sizes.ts";
 import type { Standing } from "./standing.ts";
 
@@ -87,9 +95,14 @@ export function shown(
     ...(bench.spare_percent === undefined ? ["10 % spare shells"] : []),
     ...(sized?.assumed ?? []),
   ];
+  const what = `${counted(order.macarons, "macaron")}, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`;
   const base: Outcome = {
     status: "answered",
-    headline: `Start ${friendly(start_ms, world.now_ms)} for ${plain(order.macarons)} macarons, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`,
+    // under way the start is past: what is going on and what comes next stand in its place
+    headline:
+      plan.start < wallNow(world)
+        ? `${nowAndNext(plan, world)}; ${what}`
+        : `Start ${friendly(start_ms, world.now_ms)} for ${what}`,
     ...(sized ? { figures: sized.figures, items: sized.items } : {}),
     rule: withSizes(planRule(order, world), sized),
     assumed,
@@ -99,14 +112,13 @@ export function shown(
       "Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word.",
     ],
     steps,
-    working: [
-      ...(sized?.working ?? []),
-      ...plan.steps.map(
-        (step) => `${wallText(step.start).slice(11, 16)} to ${wallText(step.end).slice(11, 16)} ${step.name}`,
-      ),
-    ],
+    working: [...(sized?.working ?? []), ...plan.steps.map((step) => `${spanText(step)} ${step.name}`)],
     ...(effects ? { effects, ...(change ? { change } : {}) } : {}),
-    leaves: { ...leaves, ...(sized?.parts ? { parts: sized.parts } : {}) },
+    leaves: {
+      ...leaves,
+      ...(sized?.parts ? { parts: sized.parts } : {}),
+      ...(sized ? { recipe: sized.recipe } : {}),
+    },
   };
   const { steps: _steps, ...brief } = base;
   if (inputs.want === "timers") return onTimers(brief, plan, world);
@@ -123,8 +135,16 @@ export function shown(
         },
       ],
     };
+  if (inputs.want === "sheet") return onSheet(brief, inputs, order, plan, world);
   if (inputs.want === "next") return next(base, plan, world);
   return base;
+}
+
+/** "Thu 12 Mar 14:02 to 14:10", the day again where it ends on another. */
+function spanText({ start, end }: { start: number; end: number }): string {
+  const [from, to] = [wallText(start), wallText(end)];
+  const on = (text: string) => `${shortDay(text.slice(0, 10))} ${text.slice(11, 16)}`;
+  return `${on(from)} to ${from.slice(0, 10) === to.slice(0, 10) ? to.slice(11, 16) : on(to)}`;
 }
 
 /** A timer at the start of each step that wants hands or the oven. */
@@ -137,9 +157,18 @@ function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
       status: "impossible",
       headline: "Every step of that plan has begun; there is nothing left to ring for.",
     };
+  const isSet = (step: PlanStep) =>
+    world.timers.some(
+      (each) => each.state === "running" && each.label === step.name && each.due_ms === msOf(step.start),
+    );
+  const fresh = calls.filter((step) => !isSet(step));
+  const first = friendly(msOf(calls[0]?.start ?? 0), world.now_ms);
+  const already = calls.length - fresh.length;
   return {
     ...base,
-    headline: `${calls.length} timers set, the first rings ${friendly(msOf(calls[0]?.start ?? 0), world.now_ms)}`,
+    headline: fresh.length
+      ? `${counted(fresh.length, "timer")} set${already ? `, ${plain(already)} ran already` : ""}; the first rings ${first}`
+      : `All ${plain(calls.length)} timers run already; the first rings ${first}`,
     items: calls.map((step) => ({
       label: step.name,
       due: wallText(step.start),
@@ -148,7 +177,7 @@ function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
     })),
     effects: [
       ...(base.effects ?? []),
-      ...calls.map(
+      ...fresh.map(
         (step): Effect => ({
           do: "add",
           list: "timers",
@@ -156,7 +185,7 @@ function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
         }),
       ),
     ],
-    change: `${calls.length} timers for the plan`,
+    ...(fresh.length ? { change: `${counted(fresh.length, "timer")} for the plan` } : {}),
   };
 }
 
@@ -165,17 +194,23 @@ const soon = 6;
 
 function next(base: Outcome, plan: DayPlan, world: World): Outcome {
   const now = wallNow(world);
+  return {
+    ...base,
+    steps: stepsOf(plan, now).slice(0, goingOn(plan, now).length + soon),
+    headline: nowAndNext(plan, world),
+  };
+}
+
+/** "Now: Rest tray 1. Next at 15:35: Pipe tray 2". */
+function nowAndNext(plan: DayPlan, world: World): string {
+  const now = wallNow(world);
   const running = goingOn(plan, now);
   const { next: then } = whatNext(plan, now);
   const at = then ? friendly(msOf(then.start), world.now_ms) : "";
   const going = running.length ? `Now: ${listed(running.map((step) => step.name))}. ` : "";
-  return {
-    ...base,
-    steps: stepsOf(plan, now).slice(0, running.length + soon),
-    headline: then
-      ? `${going}Next ${/^\d/.test(at) ? "at " : ""}${at}: ${then.name}`
-      : `${going}Nothing more is planned.`,
-  };
+  return then
+    ? `${going}Next ${/^\d/.test(at) ? "at " : ""}${at}: ${then.name}`
+    : `${going}Nothing more is planned.`;
 }
 
 function withSizes(rule: Rule, sized: Sized | undefined): Rule {

@@ -38,7 +38,9 @@ export function dueOf(said: Said, standing: Standing | undefined, world: World):
   const day = localDay(at_ms);
   if (same(withoutText(said), withoutText(before))) return { ok: true, at_ms, day, timed: true, assumed: [] };
   const keys = ["days", "weekday", "which", "day", "month", "year"] as const;
-  if (!keys.every((key) => same(said[key], before?.[key]))) return ahead(said, world.now_ms, options);
+  const isHourAlone = keys.every((key) => said[key] === undefined);
+  if (!isHourAlone && !keys.every((key) => same(said[key], before?.[key])))
+    return ahead(said, world.now_ms, options);
   const { minute, half, part } = said;
   const hour: Said = {
     ...(minute !== undefined ? { minute } : {}),

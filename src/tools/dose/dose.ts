@@ -27,6 +27,8 @@ export const inputs = z.strictObject({
   by_volume: z.optional(z.boolean()),
   percent: z.optional(share_percent),
   percent_high: z.optional(share_percent),
+  /** Another row than the one before: a percentage said of that isn't meant. */
+  by_table: z.optional(z.boolean()),
   of_finished: z.optional(z.boolean()),
   /** She asks for her own usual dose, not for the table's range. */
   usual: z.optional(z.boolean()),
@@ -45,6 +47,7 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
+    [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
     [
       4,
       "(?:how|hw) (?:much|many|mch) .. {dose}",
@@ -60,6 +63,7 @@ export const dose = tool<DoseInputs>({
       "{base=batter} .. {dose}",
       "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
     ],
+    [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
     [
       3,
       "{dose} .. how much",
@@ -155,7 +159,7 @@ export const dose = tool<DoseInputs>({
   rivals: [
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
-    ["percent", "percent_high", "usual"],
+    ["percent", "percent_high", "usual", "by_table"],
     ["base_g", "parts"],
     ["unweighable", "flavor_g"],
     ["unweighable", "base_g"],

@@ -15,7 +15,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading);
   if (pairs) return pairs;
   const targets = flavorsAsked(reading).map((each) => colorKind(each, memory));
-  const weights = weighed(reading).map((each) =>
+  const weights = rebound(reading, weighed(reading)).map((each) =>
     each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
       ? { ...each, thing: undefined }
       : each,
@@ -37,6 +37,11 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       ? { asks_base: true }
       : {}),
     ...(sameAgain(target, memory) ? {} : nameOf(target, reading)),
+    ...(before?.percent !== undefined &&
+    common.percent === undefined &&
+    nameOf(target, reading).dose !== before.dose
+      ? { by_table: true }
+      : {}),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1
       ? readLoose(
@@ -48,6 +53,20 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
         )
       : {}),
   }));
+}
+
+/**
+ * "buttercream 95 g violet flavor grams": one weight right behind the mix and before the flavor, with a unit or a
+ * question asked at the end, is the mix's.
+ */
+function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
+  const [only] = weights;
+  if (weights.length !== 1 || !only?.thing || only.thing.base) return weights;
+  const mix = reading.things.find(
+    (each) => each.base && only.amount.at[0] - each.at[1] <= 2 && each.at[1] <= only.amount.at[0],
+  );
+  const asks = says(reading, /<unit=[^>]*>(?: \?)?$|(?:how much|amount|dose)(?: \?)?$/);
+  return mix && asks && only.thing.at[0] > only.amount.at[0] ? [{ ...only, thing: mix }] : weights;
 }
 
 /** "150 g buttercream that's lemon and 200 g ganache that's mint, flavor for each": a dose a bowl. */
@@ -150,7 +169,9 @@ export function nameOf(
 ): Draft {
   const dose = target.dose ?? usualRow(target);
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
-  const own = target.ingredient && target.dose ? target.ingredient : undefined;
+  // "strawberry jam" doses as purée, but keeps its name
+  const jam = dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
+  const own = jam ?? (target.ingredient && target.dose ? target.ingredient : undefined);
   void reading;
   return {
     dose,
@@ -196,7 +217,11 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
   if (mixes.size > 1) return {};
   if (parts.length > 0) {
-    const base_g = parts.reduce((sum, each) => sum + each.grams, 0);
+    // "half of it", of a weight said in the same breath
+    const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
+      ? reading.amounts.find((each) => each.fraction && each.dim === "number" && !each.of)?.value
+      : undefined;
+    const base_g = parts.reduce((sum, each) => sum + each.grams, 0) * (share ?? 1);
     const corrected = correctParts(parts, memory);
     if (corrected) return corrected;
     const summed = parts.length > 1 ? { parts: parts.map(partOf) } : {};
@@ -211,6 +236,7 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   if (
     part &&
     earlier?.base_g !== undefined &&
+    !says(reading, /(?:that|this|the same) \S*<number,fraction/) &&
     says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
   )
     return { base_g: earlier.base_g * part.value };
@@ -220,7 +246,7 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   if (named && !reading.amounts.some((each) => each.dim === "weight"))
     return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
   const asksPart =
-    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these)|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
+    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
       reading.text,
     );
   if (asksPart && table.part)

@@ -49,7 +49,7 @@ export const formula = tool<FormulaInputs>({
   inputs,
   cues: cues(
     [
-      6,
+      8,
       "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)",
       "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)",
       "(?:what|which|show|list|how many) .. (?:recipes|formulas|formulae)",
@@ -61,9 +61,7 @@ export const formula = tool<FormulaInputs>({
       "call it .. : {weight}",
       "save (?:it|that|this) as",
       "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls)).* : .*{weight} {ingredient}",
-      "(?:{count=shells}|{base}) (?:are|is|take|takes|use|uses|have|has) .*{weight} {ingredient}.* (?:save|remember|keep|store) (?:that|it|this)",
       "^(?:my|our) (?:\\S+ )?{count=shells} (?:are|take|use|have) {weight} {ingredient}(?!.* (?:what|how|only|but|make|scale|times|need|want|save))",
-      "take .. {ingredient} (?:out of|from) {formula}",
       "^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) .* :$",
       "(?:read|load|import|open|get|take|fetch) .*(?:recipe|formula)s? .*(?:from|in|out of|file) ",
       "(?:read|load|import) .* (?:txt|file)",
@@ -76,7 +74,12 @@ export const formula = tool<FormulaInputs>({
       "(?:forget|reset|drop|clear) (?:my|the|our) house (?:recipe|formula)",
       "(?:what|which|whats) (?:is |recipe is )?(?:my|our) house (?:recipe|formula|shells)",
     ],
-    [9, "(?:change|correct|fix|set|put) .. {ingredient} .. {formula}"],
+    [12, "(?:change|correct|fix|set|put) .. {ingredient} .. {formula}"],
+    [
+      10,
+      "(?:take|leave) .. {ingredient} (?:out of|from) {formula}",
+      "(?:{count=shells}|{base}) (?:are|is|take|takes|use|uses|have|has) .*{weight} {ingredient}.* (?:save|remember|keep|store) (?:that|it|this)",
+    ],
     [
       5,
       "{formula} .. (?:has|have|should|takes|gets|with) .. {weight} .. {ingredient}",

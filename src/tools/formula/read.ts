@@ -3,6 +3,8 @@ import type { Memory, Reading, RecipeRead } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import type { FormulaInputs } from "./formula.ts";
+import { readHouse } from "./house-said.ts";
+import { cleaned, fileIn, nameAfter, nameIn, nameOfFile, newName } from "./names.ts";
 
 type Draft = Partial<FormulaInputs>;
 
@@ -74,7 +76,8 @@ function readSave(reading: Reading, memory: Memory, saved: string | undefined): 
   const read = linesFrom(reading, head.end, memory);
   if (name && !read.lines && /:\s*$/.test(reading.text)) return { does: "save", name, collecting: true };
   if (read.lines) return { does: "save", ...(name ? { name } : {}), ...read };
-  const table = memory.table.recipe;
+  // what a planned day left is shells and fillings together, no recipe
+  const table = memory.last?.tool === "day" ? undefined : memory.table.recipe;
   return {
     does: "save",
     ...(name ? { name } : {}),
@@ -95,43 +98,6 @@ function headOf(reading: Reading): { text: string; end: number } {
   if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1 };
   const end = Math.min(first, named?.at[0] ?? first);
   return { text: reading.text.slice(0, end), end };
-}
-
-const patterns = [
-  /(?:call(?:ed)? (?:it|this|that)?|name(?:d)? (?:it|this|that)?|(?:save|store|keep) (?:it|that|this|that recipe|this recipe) as|\bas) ?(.+)$/,
-  /(?:my|our|the|her|his) (.+?) (?:recipe|formula)s?\b(?: is| are| takes| has| goes)?$/,
-  /(?:recipe|formula)(?: for| of| called| named| is)? (.+)$/,
-  /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
-];
-
-function nameIn(head: string): string | undefined {
-  for (const pattern of patterns) {
-    const name = cleaned(pattern.exec(head.trim())?.[1] ?? "");
-    if (name) return name;
-  }
-  return undefined;
-}
-
-/** Quotes, a "recipe" behind it and joining words taken off. */
-function cleaned(text: string): string | undefined {
-  const name = text
-    .replace(/["'?!.,:]+|\s-+(?=\s|$)/g, " ")
-    .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
-    .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
-    .replace(/\s+/g, " ")
-    .trim();
-  return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name)
-    ? name
-    : undefined;
-}
-
-const nameAfter = (text: string, lead: RegExp) =>
-  cleaned(new RegExp(`${lead.source}\\s+(.+)$`).exec(text)?.[1] ?? "");
-
-function newName(text: string, saved: string): Draft {
-  const behind = text.slice(text.indexOf(saved.toLowerCase()) + saved.length);
-  const name = cleaned(behind.replace(/^\s*(?:to|as|into)\s+/, ""));
-  return name ? { new_name: name } : {};
 }
 
 /** "save that", "please remember it": no line of a recipe. */
@@ -168,43 +134,6 @@ function endOf(reading: Reading): number {
   const last = Math.max(0, ...reading.amounts.map((each) => each.at[1]));
   const end = reading.text.slice(last).search(/[?!]|\.\s+(?=[a-z])(?!.*\d)/);
   return end < 0 ? reading.text.length : last + end;
-}
-
-/** "read recipe from shells.txt", "load my recipe out of \"shells one.txt\"": the path as it was typed. */
-function fileIn(said: string): string | undefined {
-  const found =
-    /\b(?:read|load|import|open|get|take|fetch|save|add)\b.*?\b(?:from|in|out of|file)\s+(?:the |my )?(?:file |text file )?(?:"([^"]+)"|'([^']+)'|((?:~|\.{0,2})\/\S+|\S+\.[a-z]{2,4}\b))/i.exec(
-      said,
-    );
-  return (found?.[1] ?? found?.[2] ?? found?.[3])?.replace(/[?!,;]+$/, "");
-}
-
-const nameOfFile = (said: string): Draft => {
-  const name = cleaned(
-    (/(?:\.[a-z]{2,4}|["'])\s+(?:as|and call it|called|named)\s+(.+)$/i.exec(said)?.[1] ?? "").toLowerCase(),
-  );
-  return name ? { name } : {};
-};
-
-/** "use snowy shells as my house recipe", "back to the book's recipe", "what is my house recipe". */
-function readHouse(reading: Reading, saved: string | undefined): Draft | undefined {
-  if (!says(reading, /(?:^| )(?:house|usual|standard|default|book\S*)(?: |$|<)/)) return undefined;
-  if (
-    says(
-      reading,
-      /(?:back to|use|go by|follow) the books?(?: |$|<)|(?:forget|reset|drop|clear) (?:my|the|our) house/,
-    )
-  )
-    return { does: "book house" };
-  if (
-    saved &&
-    says(
-      reading,
-      /(?:as|is|for|be|to|:) (?:my |the |our )?(?:house|usual|standard|own|default)|(?:my|the|our) (?:house|usual|standard|default) (?:recipe|formula) (?:is|will be|should be|be|to|:)/,
-    )
-  )
-    return { does: "house", name: saved };
-  return says(reading, /(?:what|which|whats|show) .*house/) ? { does: "house" } : undefined;
 }
 
 function changed(reading: Reading): Draft {

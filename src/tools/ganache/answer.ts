@@ -14,6 +14,8 @@ import { listed, plain, weight } from "../lib/show.ts";
 import { fillingFor, sizing } from "../lib/sizing.ts";
 import { answerComposition } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
+import { answerMoves } from "./moves.ts";
+import { answerTarget } from "./target.ts";
 
 const keepCold =
   "Keep ganache-filled macarons cold, at 5 °C (41 °F) or below; your local food authority has the last word.";
@@ -28,10 +30,9 @@ export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
 }
 
 function route(inputs: GanacheInputs, world: World): Outcome {
-  if (inputs.want === "composition") {
-    const saved = world.formulas.find((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
-    return answerComposition(saved ? { ...inputs, lines: saved.lines } : fromParts(inputs));
-  }
+  if (inputs.want === "composition") return answerComposition(inputs, world);
+  if (inputs.want === "moves") return answerMoves(inputs, world);
+  if (inputs.want === "target") return answerTarget(inputs, world);
   if (inputs.want === "split") return mendSplit(inputs, world);
   const { chocolate } = inputs;
   if (!chocolate) return asking("Which chocolate is it: dark, milk or white?", "chocolate");
@@ -55,18 +56,6 @@ const ruleOf = (chocolate: Chocolate, use: Use, row: RatioRow): Rule => ({
   basis: row.basis,
   ...(row.source ? { source: row.source } : {}),
 });
-
-/** Composition questions may come with chocolate and cream already known from the turn before. */
-function fromParts(inputs: GanacheInputs): GanacheInputs {
-  if (inputs.lines?.length || inputs.chocolate_g === undefined || inputs.cream_g === undefined) return inputs;
-  return {
-    ...inputs,
-    lines: [
-      { name: `${inputs.chocolate ?? "dark"} chocolate`, grams: inputs.chocolate_g },
-      { name: "cream", grams: inputs.cream_g },
-    ],
-  };
-}
 
 /** The ratio's rule, and how much it was made for by her own batches. */
 const taughtRule = (rule: Rule, taught: readonly Lesson[]): Rule => ({

@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { inBowl_g, weight_g } from "../lib/inputs.ts";
+import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerGanache } from "./answer.ts";
 import { readGanache } from "./read.ts";
 
@@ -14,17 +14,34 @@ export const inputs = z.strictObject({
   total_g: z.optional(weight_g),
   /** Macarons to fill with it, when no weight was said. */
   macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
-  want: z.optional(z.enum(["build", "check", "mend", "split", "composition"])),
+  want: z.optional(z.enum(["build", "check", "mend", "split", "composition", "moves", "target"])),
   fault: z.optional(z.enum(["loose", "stiff"])),
   /** The part of a composition that is asked for. */
   part: z.optional(z.enum(["sugar", "fat", "water", "all"])),
   /** Ingredient lines for the composition, or of a ganache that split. */
   lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, ndb: z.optional(z.string()) }))),
+  /** What it is to be brought to: a water activity, or a share of `part` in %. */
+  target_aw: z.optional(
+    z
+      .number()
+      .check(
+        z.gt(0, { error: "Water activity lies between 0 and 1." }),
+        z.lte(1, { error: "Water activity lies between 0 and 1." }),
+      ),
+  ),
+  target_percent: z.optional(share_percent),
+  /** Grams more or less of one of its lines: "20 g less cream". */
+  steps: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) }))),
+  /** Another mix than a ganache. */
+  base: z.optional(z.enum(["buttercream"])),
   /** A saved recipe whose composition is asked. */
   formula: z.optional(z.string()),
   /** Weighed by the portion table from cups or spoons. */
   by_volume: z.optional(z.boolean()),
 });
+
+/** "water activity", "a_w", "aw" as the mask has them. */
+const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
 
 export type GanacheInputs = z.infer<typeof inputs>;
 
@@ -34,6 +51,29 @@ export const ganache = tool<GanacheInputs>({
     "Ganache from chocolate, cream or total; what a ratio is good for; too loose, too stiff, split; what it is made of",
   inputs,
   cues: cues(
+    // what a mix is brought to, and what moves it
+    [
+      10,
+      `(?:get|bring|take|lower|reduce|push|mend|adjust|move|raise|drop|cut|make|want|need) .. ${activityWords} .. {number}`,
+      `(?:{chocolate} {base=ganache}|{base=ganache} .. {weight}|{weight} .. {base=ganache}|{weight} .. {chocolate}) .. ${activityWords} (?:of |at |to |is )*{number}`,
+      `(?:what|how|anything|which|ways) .. (?:moves?|lowers?|raises?|changes?|affects?|reduces?|brings? down|drops?) .. ${activityWords}`,
+      `(?:happens to|effect on|do to|does to) .. ${activityWords}`,
+      `^(?:(?:whats|what|is|the|estimate|estimated|and) )*${activityWords} (?:of|for) `,
+    ],
+    [-10, `${activityWords} (?:of|in|for) .. (?:is|was|came out at|reads?|measures?|measured) {number}`],
+    [
+      16,
+      `(?:${activityWords}|composition|made of|how fatty|fat content) .. {base=buttercream}`,
+      `{base=buttercream} .. (?:${activityWords}|composition|fat content)`,
+      "(?:how much|percentage|percent|share) (?:of )?(?:the )?fat .. {base=buttercream}",
+    ],
+    [
+      6,
+      "{base=ganache} .. {percent} (?:of )?(?:fat|(?:water|sugar)\\S*)",
+      "{percent} (?:of )?(?:fat|(?:water|sugar)\\S*) .. {base=ganache}",
+      "(?:bring|get|take|push|lower|drop|reduce|move) (?:it|this|that|them|mine) .. 0[.][89]\\d*<number>",
+      "(?:below|under) 0[.][89]\\d*<number>",
+    ],
     [
       7,
       "(?:composition|water|ingredient=water>|fat|sugar|sugary?) .. (?:in|of|has|have) (?:my |the )?{formula}",
@@ -76,6 +116,11 @@ export const ganache = tool<GanacheInputs>({
       "{weight} .. {base=ganache} .. {symptom=split_ganache}",
       "{symptom=split_ganache} .. {weight} .. {base=ganache}",
       "{base=ganache} .. {symptom=split_ganache} .. {weight}",
+    ],
+    [
+      10,
+      "{base=ganache} .. {symptom=split_ganache} .. {weight}",
+      "{base=ganache} .. {symptom=split_ganache} .. (?:\\S+ ){0,9}{weight}",
     ],
     [
       3.5,
@@ -182,7 +227,7 @@ export const ganache = tool<GanacheInputs>({
   ],
   rivals: [
     ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume"],
-    ["want", "fault", "part"],
+    ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],
   read: readGanache,
   compute: answerGanache,

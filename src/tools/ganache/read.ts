@@ -1,32 +1,63 @@
 /** Reads a ganache question: which chocolate, what for, which weights, and what is wrong with it. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { onTable, readAim } from "./aim.ts";
 import type { GanacheInputs } from "./ganache.ts";
+import { readLines, readMix } from "./mix-said.ts";
 
 type Draft = Partial<GanacheInputs>;
 
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
   const part = partAsked(reading, memory);
-  if (part) return { want: "composition", part };
+  if (part)
+    return {
+      want: "composition",
+      part,
+      ...((memory.last?.inputs as Draft | undefined)?.want === "target" ? onTable(memory, {}) : {}),
+    };
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
+  const aim = readAim(reading, memory);
+  if (aim) return formula ? { ...aim, formula } : aim;
   if (formula && says(reading, /composition|water|fat|sugar|perishable/))
     return { want: "composition", formula };
   const several = readSeveral(reading);
   if (several) return several;
   const want = readWant(reading);
   const chocolate = kindOf(reading);
+  const fills = says(
+    reading,
+    /(?:filling|macaron)\S* (?:\S+ )?\S*<[^>]*base=ganache|ganache\S* (?:filling|to fill)/,
+  );
+  const pours = says(reading, /(?:what|how much)[^?]* pour\S* (?:on|over|in|onto)(?: |$)/);
   const use =
-    reading.things.findLast((each) => each.use)?.use ??
+    (fills && pours
+      ? "piping"
+      : reading.things.findLast((each) => each.use && !isRefused(reading, each))?.use) ??
     (says(reading, /(?:^| )(?:to|for) (?:fill|filling|sandwich)/) ? "piping" : undefined);
   const common: Draft = { ...(chocolate ? { chocolate } : {}), ...(use ? { use } : {}), ...want };
-  if (want.want === "composition") return { ...common, ...readLines(reading) };
+  const before =
+    memory.follows && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const lines = readLines(reading);
+  if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
+    return { ...common, want: "composition", ...lines };
+  if (want.want === "composition") return { ...common, ...readMix(reading, memory) };
   return { ...common, ...readWeights(reading, memory, want.want === "split") };
 }
+
+/** "for a drip, not piping": the use that isn't meant. */
+const isRefused = (reading: Reading, { at }: Thing) =>
+  /(?:^| )(?:not|no|never|instead of|rather than)(?: for| a| to)* $/.test(reading.text.slice(0, at[0]));
 
 /** "and the sugar?" behind a composition: the same mix, another part of it. */
 function partAsked(reading: Reading, memory: Memory): GanacheInputs["part"] | undefined {
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
-  if (!memory.follows || before?.want !== "composition" || weighed(reading).length > 0) return undefined;
+  if (
+    !memory.follows ||
+    !["composition", "moves", "target"].includes(before?.want ?? "") ||
+    weighed(reading).length > 0 ||
+    reading.amounts.some((each) => each.dim === "percent")
+  )
+    return undefined;
   if (says(reading, /composition|made of/)) return "all";
   return (["sugar", "fat", "water"] as const).find((each) =>
     says(reading, new RegExp(`(?:^| )${each}(?:<| |$)`)),
@@ -63,7 +94,9 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
         each.at[0] >= thing.at[1] &&
         each.at[0] - thing.at[1] <= 2,
     );
-  const alone = (thing: Thing) => !reading.amounts.some((each) => each.of === thing && each.dim !== "number");
+  const alone = (thing: Thing) =>
+    !reading.amounts.some((each) => each.of === thing && each.dim !== "number") ||
+    isChocolateHere(reading, thing);
   const white = reading.things.find((each) => each.color === "white");
   if (white && (before(white) || reading.things.length <= 2)) return "white";
   const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
@@ -89,7 +122,7 @@ function readWant(reading: Reading): Draft {
   if (
     says(
       reading,
-      /(?:^| )water\S* activity|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
+      /(?:^| )water\S* activity|(?:^| )a _ w(?: |$)|(?:^| )fat content|percent ?wise|(?:in|by|as) (?:percent|percentages)(?: |$)|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|(?:^| )(?:fat|water|sugar) (?:percentage|percent|share|content|proportion)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
     )
   )
     return { want: "composition" };
@@ -105,12 +138,15 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   const out: Draft = {};
   const lines: { name: string; grams: number }[] = [];
   for (const { grams, thing, estimate } of weighed(reading)) {
-    if (thing?.chocolate || /chocolate/.test(thing?.ingredient ?? "")) out.chocolate_g ??= grams;
+    if (thing?.chocolate && describes(reading, thing)) out.total_g ??= grams;
+    else if (thing?.chocolate || isChocolateHere(reading, thing) || /chocolate/.test(thing?.ingredient ?? ""))
+      out.chocolate_g ??= grams;
     else if (thing?.ingredient === "cream" || thing?.ingredient === "light whipping cream") {
       out.cream_g ??= grams;
       if (estimate) out.by_volume = true;
     } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
-    else if (!thing && Object.keys(out).length === 0) out[looseSlot(memory)] ??= grams;
+    else if (!thing && Object.keys(out).length === 0)
+      out[isChopped(reading) ? "chocolate_g" : looseSlot(memory)] ??= grams;
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
   }
   if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
@@ -134,6 +170,23 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   }
   return out;
 }
+
+/** "250 g white and 100 g cream", "and with 280 g white": milk and white are chocolates beside cream, or alone. */
+const isChocolateHere = (reading: Reading, thing: Thing | undefined): boolean =>
+  (thing?.color === "white" || thing?.ingredient === "milk") &&
+  reading.things.every((each) => each === thing || each.ingredient === "cream" || each.base === "ganache");
+
+/** "630 g dark piping ganache": the kind of the ganache, not a weight of chocolate. */
+function describes(reading: Reading, chocolate: Thing): boolean {
+  if (/choc/.test(chocolate.text)) return false;
+  const mix = reading.things.find((each) => each.base === "ganache" && each.at[0] > chocolate.at[0]);
+  const between = mix ? reading.text.slice(chocolate.at[1], mix.at[0]).trim() : "-";
+  return between === "" || reading.things.some((each) => each.use && each.text === between);
+}
+
+/** "175 g chopped", "the cream?": what is chopped, or what cream is asked for, is chocolate. */
+const isChopped = (reading: Reading) =>
+  says(reading, /(?:^| )(?:chop|chopped|chopping)(?:<| |$)|<weight>[^?]* (?:melted|broken up)(?:<| |$)/);
 
 /** A weight of nothing named takes the place of the one said before; at first it is the total. */
 function looseSlot(memory: Memory): "chocolate_g" | "cream_g" | "total_g" {
@@ -182,25 +235,4 @@ function fromTable(reading: Reading, memory: Memory): Draft {
     readWant(reading).want === "split"
     ? { total_g: mass.grams }
     : {};
-}
-
-/** Every weighed ingredient of the sentence; a chocolate's cacao percentage picks its row. */
-function readLines(reading: Reading): Draft {
-  const cacao = reading.amounts.find(
-    (each) => each.dim === "percent" && each.value >= 40 && each.value <= 100,
-  )?.value;
-  const lines = weighed(reading).flatMap(({ grams, thing }) => {
-    const name = thing?.chocolate ? `${thing.chocolate} chocolate` : thing?.ingredient;
-    if (!name) return [];
-    const ndb =
-      thing?.chocolate === "dark" && cacao !== undefined
-        ? cacao < 60
-          ? "19902"
-          : cacao < 70
-            ? "19903"
-            : "19904"
-        : undefined;
-    return [{ name, grams, ...(ndb ? { ndb } : {}) }];
-  });
-  return lines.length > 0 ? { lines } : {};
 }

@@ -74,7 +74,13 @@ export const keep = tool<KeepInputs>({
       "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",
       "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
     ],
-    [6, "water\\S* activity (?:of |is |was |at )*{number}"],
+    [6, "water\\S* activity (?:of |is |was |at |my |the |this |this is |{base} )*{number}"],
+    [
+      6,
+      "(?:sit|stand|stay|keep|live|left) .. (?:shelf|counter|room temp\\S*)",
+      "water\\S* activity .. (?:under|below|limit|line|safe|needed|has to be|have to be|should)",
+      "(?:how|can|should|do|must) .. {step=thaw}",
+    ],
     [
       4,
       `how (?:long|many days) .. (?:in|at|on) (?:the |a |my )?${stored}`,

@@ -23,7 +23,8 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     brings: bringsOf(each.name, each.taste, world.bottles),
   }));
   if (!ingredients?.length) {
-    if (inputs.mixes || inputs.named) return allergensOf(described(inputs, world), inputs, market);
+    if ((inputs.mixes || inputs.named) && !inputs.as_pdf)
+      return allergensOf(described(inputs, world), inputs, market);
     return asking("What is in it? Each ingredient with its weight in grams, please.", "lines");
   }
   const brings = gather(ingredients.map((each) => each.brings));
@@ -44,6 +45,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     inputs,
     dates,
     market,
+    world,
   );
 }
 

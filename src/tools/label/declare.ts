@@ -3,6 +3,7 @@ import { euSource, mixAllergens, usSource } from "../../../data/rules/allergens.
 import type { Market } from "../../../data/rules/labels.ts";
 import type { Item, Outcome, Rule, World } from "../contract/index.ts";
 import { allergenCaution } from "../lib/care.ts";
+import { houseOf } from "../lib/house.ts";
 import { listed } from "../lib/show.ts";
 import { type Brings, bringsOf, tasteBrings } from "./allergens.ts";
 import type { LabelInputs } from "./label.ts";
@@ -10,12 +11,31 @@ import { declared } from "./lines.ts";
 
 export interface Found extends Brings {
   from: { allergen: string; from: string }[];
+  /** The baker's own shell recipe that was gone by. */
+  house?: string;
 }
 
 /** Allergens of a description: shells and mixes by what they are made of, the rest by the tables. */
 export function described(inputs: LabelInputs, world: World): Found {
-  const mixes = (inputs.mixes ?? []).flatMap((base) => mixAllergens.find((row) => row.base === base) ?? []);
+  const house = houseOf(world);
+  // her own shells may be of other nuts than the book's
+  const isOwn = house.name !== undefined && Boolean(inputs.mixes?.includes("shells"));
+  const mixes = (inputs.mixes ?? [])
+    .filter((base) => !(isOwn && base === "shells"))
+    .flatMap((base) => mixAllergens.find((row) => row.base === base) ?? []);
+  const shells = (isOwn ? house.lines : []).map(({ name }) => {
+    const brings = bringsOf(name, undefined, world.bottles);
+    return {
+      from: brings.sure.map((allergen) => ({ allergen, from: `shells (${name})` })),
+      unsure: brings.unsure,
+    };
+  });
   const parts = [
+    ...shells,
+    ...(isOwn ? (house.unweighed ?? []) : []).map((said) => ({
+      from: [],
+      unsure: [`"${said}" in your shells: not known`],
+    })),
     ...mixes.map((row) => ({
       from: row.brings.map((each) => ({ allergen: each.allergen, from: `${row.base} (${each.from})` })),
       unsure: row.unsure ? [`${row.base}: ${row.unsure}`] : [],
@@ -49,6 +69,7 @@ export function described(inputs: LabelInputs, world: World): Found {
     from,
     sure: [...new Set(from.map((each) => each.allergen))],
     unsure: [...new Set([...unsure, ...(noFilling ? ["the filling: not said what it is"] : [])])],
+    ...(isOwn && house.name ? { house: house.name } : {}),
   };
 }
 
@@ -84,7 +105,13 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
       ...(inputs.market
         ? []
         : [market === "us" ? "United States law" : "European Union law, as your bench is set"]),
-      ...(inputs.mixes?.includes("shells") && !inputs.lines ? ["shells of almond flour and egg whites"] : []),
+      ...(inputs.mixes?.includes("shells") && !inputs.lines
+        ? [
+            found.house
+              ? `shells by your house recipe, ${found.house}`
+              : "shells of almond flour and egg whites",
+          ]
+        : []),
     ]),
     items: [
       ...found.from.map(({ allergen, from }): Item => ({ allergen, from })),

@@ -2,10 +2,19 @@
 import * as z from "zod/mini";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { weight_g } from "../lib/inputs.ts";
+import { count, weight_g } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
 import { answerLabel } from "./answer.ts";
 import { readLabel } from "./read.ts";
+
+const side_mm = z.optional(
+  z
+    .number()
+    .check(
+      z.gte(20, { error: "A label under 20 mm has no room for its text." }),
+      z.lte(400, { error: "A label over 400 mm is larger than the paper." }),
+    ),
+);
 
 export const inputs = z.strictObject({
   want: z.optional(z.enum(["label", "allergens", "dates"])),
@@ -25,6 +34,15 @@ export const inputs = z.strictObject({
   named: z.optional(z.array(z.object({ name: z.string(), taste: z.optional(z.string()) }))),
   /** "do they contain nuts": the allergens that are asked about, by their ids. */
   asked: z.optional(z.array(z.string())),
+  /** To be printed: so many or a page full, of that size, on that paper. */
+  as_pdf: z.optional(z.boolean()),
+  full_page: z.optional(z.boolean()),
+  copies: z.optional(
+    count("labels").check(z.lte(1000, { error: "More than 1000 labels at once; print them in parts." })),
+  ),
+  label_width_mm: side_mm,
+  label_height_mm: side_mm,
+  paper: z.optional(z.enum(["a4", "letter"])),
 });
 
 export type LabelInputs = z.infer<typeof inputs>;
@@ -34,6 +52,21 @@ export const label = tool<LabelInputs>({
   purpose: "The label: ingredients in order, allergens, net weight, dates, for the US or the EU",
   inputs,
   cues: cues(
+    [
+      7,
+      "(?:print|printed|printable|pdf|pdfs) .. labels?",
+      "labels? .. (?:pdf|pdfs|print|printed|printing|printable|paper)",
+      "(?:sheets?|pages?)\\S* (?:of|with|full of) .. (?:labels?|stickers)",
+      "label sheets?\\S*",
+    ],
+    [4, "{number} (?:\\S+ )?labels?"],
+    [
+      2,
+      "(?:as|to|in) (?:a |an )?pdfs?",
+      "pdfs?",
+      "^(?:(?:and|can|could|you|please|ok|now) )*print",
+      "{number} copies",
+    ],
     [
       5,
       "(?:allergens?|allergen|allergies)",
@@ -89,6 +122,15 @@ export const label = tool<LabelInputs>({
       say: "which allergens are in hazelnut macarons with buttercream",
       inputs: { want: "allergens", mixes: ["shells", "buttercream"] },
     },
+    {
+      say: "a sheet of 12 labels as a pdf: almond flour 130 g, powdered sugar 130 g, egg whites 100 g, sugar 100 g, butter 90 g",
+      inputs: { as_pdf: true, copies: 12, want: "label" },
+    },
+    {
+      say: "print a label 70 x 50 mm on a4 for 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar",
+      inputs: { as_pdf: true, label_width_mm: 70, label_height_mm: 50, paper: "a4" },
+    },
+    { say: "print that label as a pdf", inputs: { as_pdf: true } },
   ],
   elsewhere: [
     { say: "my mint bottle's label says half a percent, save that", tool: "shelf" },
@@ -101,6 +143,8 @@ export const label = tool<LabelInputs>({
     ["made"],
     ["want"],
     ["market"],
+    ["label_width_mm", "label_height_mm"],
+    ["copies", "full_page"],
   ],
   read: readLabel,
   compute: answerLabel,

@@ -29,12 +29,19 @@ export function inOrder(ingredients: readonly Ingredient[], market: Market): Ing
   return [...byName.values()].sort((a, b) => b.grams - a.grams);
 }
 
-/** "Ingredients: almond flour (almonds), ..." in the US; in the EU with the allergens in capitals inside the list. */
-export function ingredientLine(ingredients: readonly Ingredient[], market: Market): string {
+/**
+ * "Ingredients: almond flour (almonds), ..." in the US; in the EU with the allergens in capitals inside the list.
+ * @param own what stands in the brackets for the list that only a wrapper has
+ */
+export function ingredientLine(
+  ingredients: readonly Ingredient[],
+  market: Market,
+  own = "its own list, from the wrapper",
+): string {
   const parts = inOrder(ingredients, market).map((each) => {
     const name = common(each.name, market);
     const shown = market === "eu" ? emphasised(name, each.allergens) : name;
-    return rowOf(each.name)?.compound ? `${shown} [its own list, from the wrapper]` : shown;
+    return rowOf(each.name)?.compound ? `${shown} [${own}]` : shown;
   });
   return `Ingredients: ${parts.join(", ")}`;
 }

@@ -5,6 +5,7 @@ import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import type { LabelInputs } from "./label.ts";
+import { isPrintOnly, printSaid } from "./print-said.ts";
 
 type Draft = Partial<LabelInputs>;
 
@@ -13,8 +14,10 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const want = wanted(reading) ?? (memory.follows ? before?.want : undefined);
   const net = netWeight(reading);
   const made = reading.whens[0];
+  const print = printSaid(reading);
   const common: Draft = {
-    ...(want ? { want } : {}),
+    ...(want || print.as_pdf ? { want: print.as_pdf ? "label" : want } : {}),
+    ...print,
     ...marketOf(reading),
     ...(net ? net.input : {}),
     ...(made ? { made: placeless(made) } : {}),
@@ -24,8 +27,8 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   if (lines.length > 0) {
     const unread = read.unread.filter((each) => namesSomething(each, reading));
     return {
+      want: "label",
       ...common,
-      want: want ?? "label",
       lines: lines.map(({ name, grams, thing }) => ({
         name,
         grams,
@@ -34,8 +37,11 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       ...(unread.length ? { unread } : {}),
     };
   }
+  // "print that label" is about the one before, whatever came between
+  if (print.as_pdf && isPrintOnly(print, reading) && (before || memory.table.label) && !namesFood(reading))
+    return { ...(before ?? (memory.table.label as Draft)), ...common };
   const formulas = memory.names.formulas.filter((name) => reading.text.includes(name.toLowerCase()));
-  if (formulas.length > 0) return { ...common, want: want ?? "label", formulas };
+  if (formulas.length > 0) return { want: "label", ...common, formulas };
   if (want === "dates") return common;
   const asked = want === "allergens" ? asksAbout(reading) : [];
   const described = describe(reading, asked);
@@ -56,6 +62,10 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     };
   return common;
 }
+
+/** A filling or an ingredient in the sentence: another label than the one before. */
+const namesFood = (reading: Reading): boolean =>
+  reading.things.some((each) => each.ingredient || each.taste || each.base || each.chocolate || each.formula);
 
 function wanted(reading: Reading): LabelInputs["want"] {
   if (/free\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";

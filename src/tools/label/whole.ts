@@ -1,12 +1,13 @@
 /** A whole label, line by line; what isn't known is left blank and named. */
 import { type Market, netSource, orderSource } from "../../../data/rules/labels.ts";
-import type { Item, Outcome } from "../contract/index.ts";
+import type { Item, Outcome, World } from "../contract/index.ts";
 import { allergenCaution, sellingCaution } from "../lib/care.ts";
 import { listed } from "../lib/show.ts";
 import type { Brings } from "./allergens.ts";
 import { given, lawOf } from "./declare.ts";
 import type { LabelInputs } from "./label.ts";
 import { compounds, declared, type Ingredient, ingredientLine, inOrder, netWeight } from "./lines.ts";
+import { printed } from "./print.ts";
 
 /** Best by on day 5, use by on day 7 of the day of making. */
 export interface Dates {
@@ -21,6 +22,7 @@ export function wholeLabel(
   inputs: LabelInputs,
   dates: Dates | undefined,
   market: Market,
+  world: World,
 ): Outcome {
   const contains = declared(brings.sure, market);
   const net =
@@ -63,7 +65,7 @@ export function wholeLabel(
     { line: "home kitchen", text: "the statement that your local law asks for, if it does" },
     ...open.map((text): Item => ({ check: text })),
   ];
-  return {
+  const outcome: Outcome = {
     status: "answered",
     headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; left blank: ${listed(blanks)}${open.length ? `; not complete, check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`,
     ...(net
@@ -97,6 +99,13 @@ export function wholeLabel(
       sellingCaution,
     ],
     working: inOrder(ingredients, market).map(({ name, grams }) => `${name} ${grams} g`),
-    leaves: { recipe: ingredients.map(({ name, grams }) => ({ name, grams })) },
+    leaves: { recipe: ingredients.map(({ name, grams }) => ({ name, grams })), label: { ...inputs } },
   };
+  if (!inputs.as_pdf) return outcome;
+  return printed(
+    outcome,
+    { ingredients, contains, isOpen: brings.unsure.length > 0, net, dates, market, blanks, checks: open },
+    inputs,
+    world,
+  );
 }

@@ -63,3 +63,20 @@ export function waterActivity({
   const x = moles / (moles + water_g / waterMole);
   return (1 - x) * Math.exp(-norrish * x * x);
 }
+
+/**
+ * The dissolved sugar, in g per g of water, at which a mix has this water activity: Norrish's formula turned round.
+ * @returns undefined where no solution has it: above 1, or below that of saturation, about 0.84
+ */
+export function sugarPerWater(aw: number): number | undefined {
+  const at = (ratio: number) => waterActivity({ water_g: 1, sugar_g: ratio }) ?? 1;
+  if (!(aw <= 1 && aw >= at(saturation))) return undefined;
+  let [low, high] = [0, saturation];
+  // the formula only falls, so halving finds the one place; sixty steps are beyond the last bit
+  for (let step = 0; step < 60; step++) {
+    const middle = (low + high) / 2;
+    if (at(middle) > aw) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

@@ -6,6 +6,7 @@ export type Oven = "fan" | "conventional";
 const fanWords = /^(?:fan|fans|convection|fanforced|blower)$/;
 const plainWords = /^(?:conventional|conventionals|static|regular|normal|ordinary|standard)$/;
 const hers = /^(?:my|mine|mines|our|ours|ive|i|weve|we)$/;
+const written = /^(?:recipes?|books?|cards?)$/;
 const no = /^(?:no|not|without|isnt|hasnt|doesnt|non)$/;
 
 interface Mention {
@@ -24,6 +25,7 @@ export function ovenWanted(reading: Reading): Oven | undefined {
   const mine = mentions.find(
     (each) =>
       words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) &&
+      !words.slice(Math.max(0, each.at - 5), each.at).some((word) => written.test(word)) &&
       !isSource(words, each, heat, alone),
   );
   if (mine) return mine.oven;

@@ -1,5 +1,7 @@
 /** Writes notes, adds to them, puts them right. */
 import type { Effect, Note, Outcome, World } from "../contract/index.ts";
+import { answerImport } from "../exchange/in.ts";
+import { answerExport } from "../exchange/out.ts";
 import { friendlyDay, localDay } from "../lib/days.ts";
 import { newestFirst, noteFigures, noteItem, noteLine, readAs } from "../lib/notes.ts";
 import { capital, listed } from "../lib/show.ts";
@@ -13,6 +15,9 @@ import { fromPlan } from "./planned.ts";
 /** @throws never: what can't be noted comes back as `asking` or `impossible` */
 export function answerNote(inputs: NoteInputs, world: World): Outcome {
   if (inputs.do === "add") return add(inputs, world);
+  if (inputs.do === "import") return answerImport(inputs.file, inputs.found, world);
+  if (inputs.do === "export")
+    return answerExport(inputs.what ?? "notes", inputs.as ?? "csv", world);
   const target = targetOf(inputs, world.notes);
   if (!target)
     return {
@@ -76,8 +81,18 @@ function dayFor(
   world: World,
 ): { ok: true; date: string; assumed: string[] } | { ok: false; why: string } {
   if (!inputs.when) return { ok: true, date: localDay(world.now_ms), assumed: [] };
-  const moment = behind(inputs.when, world.now_ms);
-  return moment.ok ? { ok: true, date: moment.day, assumed: moment.assumed } : { ok: false, why: moment.why };
+  const { month = 0, day = 0 } = inputs.when;
+  const dayFirst = world.bench.market === "eu" || ["EUR", "GBP"].includes(world.bench.currency ?? "");
+  const isTurned = inputs.slashed && dayFirst && day <= 12;
+  const moment = behind(isTurned ? { ...inputs.when, month: day, day: month } : inputs.when, world.now_ms);
+  if (!moment.ok) return { ok: false, why: moment.why };
+  const how =
+    inputs.slashed && day <= 12 && day !== month
+      ? [
+          `${month}/${day} is ${friendlyDay(moment.day, world.now_ms)}, ${isTurned ? "the day" : "the month"} first`,
+        ]
+      : [];
+  return { ok: true, date: moment.day, assumed: [...moment.assumed, ...how] };
 }
 
 const withAssumed = (assumed: readonly string[]) => (assumed.length ? { assumed: [...assumed] } : {});

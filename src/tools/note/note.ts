@@ -1,7 +1,10 @@
 /** Notes: a batch in one breath, more to one, a correction. The baker's words are kept as said, numbers beside them. */
 import * as z from "zod/mini";
+import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
 import { tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
+import { exchangeCues } from "../exchange/cues.ts";
+import { Found } from "../exchange/rows.ts";
 import { text } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
 import { answerNote } from "./answer.ts";
@@ -9,13 +12,20 @@ import { Facts } from "./facts.ts";
 import { readNote } from "./read.ts";
 
 export const inputs = z.strictObject({
-  do: z.enum(["add", "append", "correct", "remove"]),
+  do: z.enum(["add", "append", "correct", "remove", "export", "import"]),
   text: z.optional(text),
   facts: z.optional(Facts),
   /** The day it is about; today without one. */
   when: z.optional(whenSaid),
+  /** The day was said as "3/12": which of the two is the month is the bench's to say. */
+  slashed: z.optional(z.boolean()),
   /** The flavor of the note that is added to or corrected; the last note without one. */
   about: z.optional(z.array(z.string())),
+  /** With `export` and `import`: of what, as what, by which file, and what that held. */
+  what: z.optional(z.enum(["notes", "everything"])),
+  as: z.optional(z.enum(["csv", "json"])),
+  file: z.optional(z.string()),
+  found: z.optional(Found),
   /** The note on the table. */
   note: z.optional(z.number()),
   /** Which of a note's times a correction means. */
@@ -29,9 +39,11 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
+    ...exchangeCues,
     [
       9,
-      "^(?:(?:please|ok|and|so|hi) )*(?:\\S*batch\\S* |baking )?(?:diary|journal|logbook|entry)(?: |$)",
+      `^(?:(?:please|pls|ok|okay|and|so|hi|hey|also|then|can you|could you) )*${noteOpeners}`,
+      `(?:^| |, )${noteClosers}(?: please| pls)?(?: [.!])*$`,
       "^(?:(?:please|ok|and|also|oh) )*(?:tack|stick|pop|put) on :? ?",
       "remember this {count=batches}",
       "(?:write|type|put) up .. {count=batches}",
@@ -87,6 +99,10 @@ export const note = tool<NoteInputs>({
     { say: "add to the lemon note: sharper after two days", inputs: { do: "append", about: ["lemon"] } },
     { say: "correct the last note: it was 152 c", inputs: { do: "correct", text: "it was 152 c" } },
     { say: "delete the last note", inputs: { do: "remove" } },
+    { say: "export my notes as csv", inputs: { do: "export", what: "notes", as: "csv" } },
+    { say: "export everything as json", inputs: { do: "export", what: "everything", as: "json" } },
+    { say: "save my batches as a spreadsheet", inputs: { do: "export", as: "csv" } },
+    { say: "import notes from batches.csv", inputs: { do: "import", file: "batches.csv" } },
   ],
   elsewhere: [
     { say: "show me the blueberry notes", tool: "recall" },
@@ -96,7 +112,7 @@ export const note = tool<NoteInputs>({
     { say: "save this recipe as lemon shells", tool: "formula" },
   ],
   // A note is whole or none: nothing said for the one before goes into the next.
-  rivals: [["do", "text", "facts", "when", "about", "note", "step"]],
+  rivals: [["do", "text", "facts", "when", "slashed", "about", "note", "step", "what", "as", "file", "found"]],
   alone: true,
   read: readNote,
   compute: answerNote,

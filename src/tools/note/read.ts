@@ -1,6 +1,7 @@
 /** Reads a note: a new one, more to one, a correction. What is behind the order is the baker's, word for word. */
-import { events } from "../../../data/words/note-talk.ts";
+import { events, noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
+import { exchangeSaid, fileSaid } from "../exchange/said.ts";
 import { isSign, type Piece, pieces } from "../lib/pieces.ts";
 import { tastesIn } from "../lib/tastes.ts";
 import { placeless } from "../lib/when-said.ts";
@@ -12,11 +13,8 @@ type Draft = Partial<NoteInputs>;
 
 const leads =
   "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
-const opens = new RegExp(
-  `^${leads}(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:\\S*batch\\S* |baking )?(?:diary|journal|logbook|entry)|remember this|write up|type up|(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?|(?:batch\\S* )?notes?|log|record|jot|write (?:this |that |it )?down)(?: |$)`,
-);
-const closes =
-  /(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note(?: |$)|(?:write|jot|note|log|record) (?:that|this|it)(?: down)?(?: |$)|(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:note|log|book)/;
+const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
+const closes = new RegExp(`(?:^| )${noteClosers}(?: |$)`);
 const adds = new RegExp(
   `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on)(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
@@ -36,6 +34,9 @@ const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/
 
 export function readNote(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
+  const isFile = memory.slot === "file" && memory.last?.tool === "note";
+  const exchange = isFile ? fileSaid(reading) : exchangeSaid(reading);
+  if (exchange) return exchange;
   const text = clauseText(reading.said, mask);
   const isOpen = memory.last?.tool === "note" ? memory.slot : undefined;
   if (isOpen === "text" && drops.test(mask)) return {};
@@ -57,12 +58,23 @@ export function readNote(reading: Reading, memory: Memory): Draft {
 function whole(reading: Reading, text: string, behindHead = false): Draft {
   const some = pieces(reading);
   const from = behindHead ? headEnd(some) : 0;
-  const when = dayOf(some.slice(from));
+  const slashed = slashedDay(reading.text);
+  const when = slashed ? undefined : dayOf(some.slice(from));
   return {
     ...(text ? { text } : {}),
     facts: factsOf(reading, from),
-    ...(when ? { when: placeless(when) } : {}),
+    ...(slashed ? { when: slashed, slashed: true } : when ? { when: placeless(when) } : {}),
   };
+}
+
+/** "note for 3/12: ...": a day, where a mark out of ten would make no sense. Month first; the bench may turn it. */
+function slashedDay(text: string): Draft["when"] {
+  const said =
+    /^(?:\S+ ){0,4}(?:for|on|from|of) (?:the )?(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d\d))?(?= ?(?:[:,;.-]|$| ))/.exec(text);
+  const [one, two] = [Number(said?.[1]), Number(said?.[2])];
+  if (!said || one < 1 || two < 1 || Math.min(one, two) > 12 || Math.max(one, two) > 31) return undefined;
+  const year = said[3] === undefined ? {} : { year: (Number(said[3]) % 2000) + 2000 };
+  return one > 12 ? { month: two, day: one, ...year } : { month: one, day: two, ...year };
 }
 
 /** Where "add to the lemon note:" ends. */

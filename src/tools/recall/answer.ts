@@ -27,6 +27,7 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   if (inputs.want === "count") return count(found, about, world);
   if (inputs.want === "total") return total(inputs, found, about);
   if (inputs.want === "best" || inputs.want === "worst") return ranked(inputs.want, found, about, world);
+  if (inputs.want === "compare") return versus(found, about, world);
   if (inputs.want === "last") return shown(found.slice(0, 1), world, "");
   if (inputs.want === "first") return shown(found.slice(-1), world, "");
   return shown(found, world, about);
@@ -117,6 +118,22 @@ function shown(notes: readonly Note[], world: World, about: string): Outcome {
     ...(notes.length === 1 && first ? { figures: noteFigures(first) } : {}),
     items: notes.slice(0, most).map(noteItem),
     leaves: { note: notes.length === 1 ? first?.id : undefined },
+  };
+}
+
+/** The newest two of what was found, the newer first; what differs is in their items. */
+function versus(notes: readonly Note[], about: string, world: World): Outcome {
+  const pair = notes.slice(0, 2);
+  const [late, early] = pair;
+  if (!late || !early)
+    return { ...shown(pair, world, about), cautions: ["There is no earlier one to compare it with."] };
+  const said = (note: Note) =>
+    `${friendlyDay(note.date, world.now_ms)}${note.rating === undefined ? "" : `, ${plain(note.rating)} out of 10`}`;
+  return {
+    status: "answered",
+    headline: capital(`${said(late)}; before that ${said(early)}`),
+    rule: { text: `the last two notes${about}`, basis: "your bench" },
+    items: pair.map(noteItem),
   };
 }
 

@@ -17,6 +17,7 @@ const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
 const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
 const best = /(?:^| )(?:best|highest|top|favou?rite|finest|high)(?: |$)/;
 const worst = /(?:^| )(?:worst|lowest|poorest|low)(?: |$)/;
+const compared = /(?:^| )(?:compar(?:e|ed|ing)|against|versus|vs)(?: |$)/;
 const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;
 const last =
   /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
@@ -74,6 +75,7 @@ function without(before: Draft, now: Draft): Draft {
 }
 
 function wantOf(mask: string, hasPeriod: boolean): RecallInputs["want"] {
+  if (compared.test(mask)) return "compare";
   if (usual.test(mask)) return "typical";
   if (totals.test(mask)) return "total";
   if (times.test(mask)) return "count";

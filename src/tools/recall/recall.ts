@@ -23,7 +23,7 @@ export const measures = [
 ] as const;
 
 export const inputs = z.strictObject({
-  want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total"]),
+  want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total", "compare"]),
   measure: z.optional(z.enum(measures)),
   flavors: z.optional(z.array(z.string())),
   problems: z.optional(z.array(z.string())),
@@ -49,6 +49,13 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    [
+      6,
+      "(?:compare|comparing) .. (?:{taste}|{count=batches}|last|notes?)",
+      "{count=batches} .. (?:compared|against|versus|vs) .. (?:last|before|previous|earlier)",
+      "^(?:show|me|my|the|all|list|please|pls| )*ratings? (?:of|for|over) .. (?:{taste}|{count=batches})",
+      "^(?:show|me|my|the|all|list|please|pls| )*{taste} ratings?(?: over time)?(?: [?])?$",
+    ],
     [
       5,
       "(?:pull|bring|call|look) up .. (?:{taste}|{count=batches}|notes?)",

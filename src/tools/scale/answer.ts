@@ -2,7 +2,7 @@
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
-import { houseOf } from "../lib/house.ts";
+import { houseOf, unweighedLine } from "../lib/house.ts";
 import {
   type Lesson,
   learned,
@@ -12,13 +12,16 @@ import {
   taughtBench,
   taughtTo,
 } from "../lib/learned.ts";
-import { listed, plain, weight } from "../lib/show.ts";
+import { listed, plain, weight, weightRange } from "../lib/show.ts";
 import { batterForShells, shellsFor, sizing } from "../lib/sizing.ts";
 import type { ScaleInputs } from "./scale.ts";
 
 interface Line {
   name: string;
   grams: number;
+  /** The ends of a range in a saved recipe, of which `grams` is the middle. */
+  low_g?: number;
+  high_g?: number;
 }
 
 interface Recipe {
@@ -27,6 +30,8 @@ interface Recipe {
   from: string;
   /** It makes shell batter. */
   shells: boolean;
+  /** Lines of it without a weight, in the baker's own words. */
+  unweighed?: string[];
 }
 
 interface Factor {
@@ -45,10 +50,13 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
   if ("status" in recipe) return recipe;
   const found = factorOf(said, recipe, world);
   if ("status" in found) return found;
-  const lines = recipe.lines.map(({ name, grams }) => ({ name, grams: grams * found.factor }));
+  const lines = recipe.lines.map((line) => times(line, found.factor));
   const total = lines.reduce((sum, each) => sum + each.grams, 0);
   const scale = world.bench.scale_g;
-  const odd = oddLines(found.taught ?? [], world.now_ms);
+  const cautions = [
+    ...unweighedLine({ name: recipe.from, unweighed: recipe.unweighed }),
+    ...oddLines(found.taught ?? [], world.now_ms),
+  ];
   const first = said.asked
     ? [...lines].sort((a, b) => Number(b.name === said.asked) - Number(a.name === said.asked))
     : lines;
@@ -59,15 +67,20 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
   }));
   return {
     status: "answered",
-    headline: `${first.map(({ name, grams }) => `${name} ${weight(grams, scale)} g`).join(", ")}${recipe.shells ? `: ${weight(total, scale)} g batter` : ""}${found.limiting ? `; ${found.limiting} runs out first` : ""}`,
+    headline: `${first.map((line) => lineText(line, scale)).join(", ")}${recipe.shells ? `: ${weight(total, scale)} g batter` : ""}${found.limiting ? `; ${found.limiting} runs out first` : ""}`,
     figures: [
-      ...first.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+      ...first.map(({ name, grams, low_g, high_g }) => ({
+        name,
+        value: grams,
+        ...(low_g !== undefined && high_g !== undefined ? { low: low_g, high: high_g } : {}),
+        unit: "g",
+      })),
       { name: "total", value: total, unit: "g" },
       { name: "factor", value: found.factor, unit: "" },
       ...left,
     ],
     rule: ruleOf(recipe, found),
-    ...(odd.length ? { cautions: odd } : {}),
+    ...(cautions.length ? { cautions } : {}),
     assumed: [...(recipe.from === "house" ? ["the house formula"] : []), ...found.assumed],
     working: [
       `factor = ${found.why} = ${plain(found.factor, 4)}`,
@@ -83,12 +96,23 @@ export function answerScale(said: ScaleInputs, world: World): Outcome {
     ],
     leaves: {
       mass: { grams: total, thing: recipe.shells ? "batter" : "" },
-      recipe: lines,
+      recipe: lines.map(({ name, grams }) => ({ name, grams })),
       ...(said.macarons !== undefined ? { macarons: said.macarons } : {}),
       ...(said.diameter_mm !== undefined ? { diameter_mm: said.diameter_mm } : {}),
     },
   };
 }
+
+/** A line so many times, the ends of its range with it. */
+const times = ({ name, grams, low_g, high_g }: Line, factor: number): Line => ({
+  name,
+  grams: grams * factor,
+  ...(low_g !== undefined && high_g !== undefined ? { low_g: low_g * factor, high_g: high_g * factor } : {}),
+});
+
+/** "whites 210 g (200 to 220 g)". */
+const lineText = ({ name, grams, low_g, high_g }: Line, scale_g: number | undefined): string =>
+  `${name} ${weight(grams, scale_g)} g${low_g !== undefined && high_g !== undefined ? ` (${weightRange(low_g, high_g, scale_g)})` : ""}`;
 
 function ruleOf(recipe: Recipe, found: Factor): Rule {
   const taught = found.taught ?? [];
@@ -119,12 +143,14 @@ function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
     return { status: "declined", headline: `I have no recipe called "${said.formula}".` };
   if (own)
     return {
-      lines: own.lines.map(({ name, grams }) => ({ name, grams })),
+      lines: own.lines,
       from: own.name,
       shells: isShells(own.lines),
+      ...(own.unweighed?.length ? { unweighed: own.unweighed } : {}),
     };
   const house = houseOf(world);
-  return { lines: house.lines, from: house.name ?? "house", shells: true };
+  const unweighed = house.unweighed ? { unweighed: house.unweighed } : {};
+  return { lines: house.lines, from: house.name ?? "house", shells: true, ...unweighed };
 }
 
 const isShells = (lines: readonly Line[]) =>

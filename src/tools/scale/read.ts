@@ -33,6 +33,8 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   };
   const yields = madeFor(reading, weights);
   if (yields) return { ...common, ...yields };
+  const against = stockOfOne(reading, weights) ?? remade(reading, weights);
+  if (against) return { ...common, ...against };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   if (factor !== undefined)
@@ -40,7 +42,18 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       ...common,
       ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)),
     };
-  const whites = reading.amounts.find(isWhitesCount);
+  const [whites, fewer] = reading.amounts.filter(isWhitesCount);
+  if (whites && fewer && weights.length >= 2) {
+    const own = weights.map((each) => ({
+      name: each.thing?.ingredient ?? each.thing?.text ?? "",
+      grams: each.grams,
+    }));
+    return {
+      ...common,
+      lines: merged([{ name: "whites", grams: whites.value * white_g }, ...own]),
+      have: [{ name: "whites", grams: fewer.value * white_g }],
+    };
+  }
   const out: Draft = { ...common, ...(lines.length > 0 ? { lines } : {}) };
   const counted =
     whites && have.length > 0 && !have.some((each) => each.name === "whites")
@@ -51,6 +64,40 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   return out;
+}
+
+/** "recipe uses 96 g whites and i have 120": a bare number is of the one ingredient that was named. */
+function stockOfOne(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  const [only] = weights;
+  const name = only?.thing?.ingredient;
+  if (weights.length !== 1 || !only || !name || !says(reading, /(?:recipe|formula|card|book|factor)(?: |$)/))
+    return undefined;
+  const own = reading.amounts.find(
+    (each) =>
+      each !== only.amount &&
+      !each.of &&
+      !each.fraction &&
+      ((each.dim === "number" && each.unit === "") || each.dim === "weight") &&
+      /(?:have|got|only|but|ive|left|just)(?: \S+){0,2} $/.test(reading.text.slice(0, each.at[0])),
+  );
+  if (!own) return undefined;
+  const grams = own.dim === "weight" ? inBase(own.value, own.unit) : own.value;
+  return { lines: [{ name, grams: only.grams }], have: [{ name, grams }] };
+}
+
+/** "this makes 500 g, i want 350 g: 200 g butter, ...": one weight over the other, or the lines brought to it. */
+function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  const loose = reading.amounts.filter((each) => each.dim === "weight" && !each.of);
+  const [makes, wants] = loose;
+  if (weights.length < 2 || !makes || !wants || loose.length !== 2) return undefined;
+  if (!/(?:makes|gives|yields|comes to) $/.test(reading.text.slice(0, makes.at[0]))) return undefined;
+  const factor = inBase(wants.value, wants.unit) / inBase(makes.value, makes.unit);
+  return {
+    lines: merged(
+      weights.map((each) => ({ name: each.thing?.ingredient ?? each.thing?.text ?? "", grams: each.grams })),
+    ),
+    factor,
+  };
 }
 
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */
@@ -90,7 +137,7 @@ function factorOf(reading: Reading): number | undefined {
   const by = reading.amounts.find(
     (each) =>
       each.dim === "number" &&
-      !each.of &&
+      (!each.of || each.of.count === "bowls" || each.of.count === "batches") &&
       /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(
         reading.text.slice(0, each.at[0]),
       ),
@@ -112,11 +159,17 @@ function factorOf(reading: Reading): number | undefined {
 /** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
 function timesBefore(before: Draft | undefined, memory: Memory, factor: number, reading: Reading): Draft {
   if (before && memory.follows) {
+    if (before.have && before.formula !== undefined && !pointsBack(reading)) return { factor };
     if (before.have) return { have: before.have.map((each) => ({ ...each, grams: each.grams * factor })) };
     if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
-    if (before.factor !== undefined) return { factor: pointsBack(reading) ? before.factor * factor : factor };
+    const instead =
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait)(?: |$)/.test(
+        reading.text,
+      );
+    if (before.factor !== undefined)
+      return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
   if (pointsBack(reading) && !table?.length) return { factor, pointed: true };
@@ -141,7 +194,7 @@ function partition(
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
   const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
   const isRecipe =
-    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
     (weights.length >= 3 &&
@@ -205,7 +258,7 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
       return replaced(before, grams ?? 0);
     return { total_g: grams };
   }
-  const bare = bareNumbers(reading)[0];
+  const bare = outcome(reading) ?? bareNumbers(reading)[0];
   if (bare && before && memory.follows) return replaced(before, bare.value);
   if (bare && memory.slot === "total_g") return { total_g: bare.value };
   const named = reading.things.find((each) => each.ingredient);
@@ -228,6 +281,12 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
     ? { macarons: memory.table.macarons }
     : {};
 }
+
+/** "and if two of them break, so five?": what comes of it is said. */
+const outcome = (reading: Reading) =>
+  bareNumbers(reading).findLast((each) =>
+    /(?:^| )(?:so|leaves|thats) (?:only |just )?$/.test(reading.text.slice(0, each.at[0])),
+  );
 
 function replaced(before: Draft, value: number): Draft {
   if (before.whites_count !== undefined) return { whites_count: value };

@@ -43,6 +43,17 @@ export const scale = tool<ScaleInputs>({
   inputs,
   cues: cues(
     [
+      12,
+      "^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) (?:\\S+ )*(?:biggest|largest|how big|what size|most) (?:\\S+ )*{count=(batches|shells|macarons)}",
+    ],
+    [
+      8,
+      "(?:other|rest of the|remaining) {count=shells} (?:things|ingredients|stuff|amounts|parts|bits)",
+      "{weight} .. (?:biggest|largest|most|how big|how large) .. (?:{count=batches}|{count=shells})",
+      "(?:makes|gives|yields|comes to) {weight} .. (?:want|need|make|only|down) .. {weight} .. {ingredient}",
+    ],
+    [5, "weights? (?:for|of) (?:the |my |all )*{count=shells}"],
+    [
       4,
       "{count=shells} weights?",
       "weights? of (?:every|all|each|the) .. {base=batter}",
@@ -75,6 +86,7 @@ export const scale = tool<ScaleInputs>({
       "recipe for {weight}",
       "{weight} .. {base=batter} .. (?:what|how) .. weigh",
       "{weight} .. {base=batter} .. (?:ingredients|recipe|what goes|broken down|made up)",
+      "{base=batter} .. {weight} .. (?:\\S+ ){0,6}(?:ingredients|recipe|what goes|broken down|made up)",
       `(?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. {weight} .. ${shellIngredient}`,
       `{weight} .. ${shellIngredient} .. (?:how|hw) much .. ${shellIngredient}`,
       "{number} .. {count=macarons} .. (?:what|how) .. (?:weigh|ingredients)",

@@ -44,6 +44,7 @@ function perWeight(reading: Reading): Draft | undefined {
         reading.text.slice(amount.at[1], next.at[0]),
       );
     const whole = unit?.[1] ?? (joined ? gramsOf(next.value, next) : undefined);
+    if (!whole && isRatio(amount)) return ratioOf(amount);
     if (!whole) continue;
     const low = (gramsOf(amount.value, amount) * 100) / whole;
     const high = (gramsOf(amount.high ?? amount.value, amount) * 100) / whole;
@@ -56,6 +57,22 @@ function perWeight(reading: Reading): Draft | undefined {
     };
   }
   return undefined;
+}
+
+/** A label never spans this far from its low to its high end. */
+const widest = 4;
+
+/** "4 g to 500 g", both with their unit and far apart: so much to so much, not from one to the other. */
+const isRatio = ({ value, high, text }: Amount) =>
+  high !== undefined && high >= widest * value && /[a-z]\.? ?to ?\d/.test(text.replaceAll("_", " "));
+
+function ratioOf(amount: Amount): Draft {
+  const share = (gramsOf(amount.value, amount) * 100) / gramsOf(amount.high ?? amount.value, amount);
+  return {
+    low_percent: share,
+    high_percent: share,
+    taken: `${amount.text} is ${plain(share, 3)} %${amount.dim === "volume" ? ", ml counted as grams: an estimate" : ""}`,
+  };
 }
 
 const spelt: Readonly<Record<string, number>> = { double: 2, twice: 2, triple: 3, quadruple: 4, half: 0.5 };

@@ -1,8 +1,10 @@
 /** A whole batch taken off the shelf, and the sizes that things are sold in. The shelf never goes below nothing. */
-import type { Effect, Figure, Outcome, World } from "../contract/index.ts";
+import type { Effect, Figure, Outcome, Plan, World } from "../contract/index.ts";
+import { sizedOrder } from "../day/sizes.ts";
+import { wallText } from "../day-plan/index.ts";
 import { asking } from "../lib/asking.ts";
 import { houseFor, houseOf } from "../lib/house.ts";
-import { capital, listed } from "../lib/show.ts";
+import { capital, counted, listed } from "../lib/show.ts";
 import type { ShelfInputs } from "./shelf.ts";
 import { g, stockOf } from "./stock.ts";
 
@@ -59,6 +61,12 @@ export function takeWhole({ entries, from_note }: ShelfInputs, world: World): Ou
 function usedInNote(world: World): { entries: Entry[]; how?: string } | undefined {
   const note = world.notes.at(-1);
   if (note?.weights?.length) return { entries: note.weights.map(({ name, grams }) => ({ name, grams })) };
+  const plan = note && world.plans.findLast((each) => each.noted && bakedOn(each) === note.date);
+  if (plan && note.batter_g === undefined) {
+    const sized = sizedOrder(plan.made_for, note.macarons ?? plan.macarons, plan.trays, world);
+    const how = `what the plan for ${counted(note.macarons ?? plan.macarons, "macaron")} takes`;
+    return "status" in sized ? undefined : { entries: sized.recipe, how };
+  }
   if (note?.batter_g === undefined) return undefined;
   const house = houseOf(world);
   return {
@@ -66,6 +74,13 @@ function usedInNote(world: World): { entries: Entry[]; how?: string } | undefine
     how: `${g(note.batter_g, world)} batter by ${house.name ?? "the house formula"}`,
   };
 }
+
+/** The day on which a plan's last tray baked. */
+const bakedOn = ({ steps }: Plan): string =>
+  wallText(Math.max(0, ...steps.filter((step) => step.id.startsWith("bake-")).map((step) => step.end))).slice(
+    0,
+    10,
+  );
 
 /** In what size something is sold; the shopping list goes by it. */
 export function pack({ entries }: ShelfInputs, world: World): Outcome {

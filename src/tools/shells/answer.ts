@@ -36,7 +36,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     ...given,
     bench: taughtBench(given.bench, taughtTo(given.bench, size.lessons, ["spares"])),
   };
-  const onTray = shellsOnTray(size.diameter_mm, world.bench);
+  const onTray = said.on_tray ?? shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
@@ -50,6 +50,8 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     said.shells ??
     (said.trays !== undefined && said.macarons === undefined ? said.trays * onTray : undefined) ??
     (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
+  if (shells === undefined && said.want === "baked" && said.diameter_mm !== undefined)
+    return baked(shellWeight(size.diameter_mm, size.own), 1, world, size);
   if (shells === undefined)
     return {
       status: "asking",
@@ -148,10 +150,10 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
   const scale = world.bench.scale_g;
   const heads: Partial<Record<NonNullable<ShellsInputs["want"]>, string>> = {
     trays:
-      trays === undefined ? "none fit" : `${counted(trays, "tray")} for ${shells} shells, ${onTray} a tray`,
-    whites: `${counted(eggs, "egg white")}: ${weight(whites, scale)} g for ${plain(macarons)} macarons`,
-    shells: `${shells} shells for ${plain(macarons)} macarons`,
-    macarons: `${plain(macarons)} macarons from ${shells} shells`,
+      trays === undefined ? "none fit" : `${counted(trays, "tray")} for ${counted(shells, "shell")}, ${onTray} a tray`,
+    whites: `${counted(eggs, "egg white")}: ${weight(whites, scale)} g for ${counted(macarons, "macaron")}`,
+    shells: `${counted(shells, "shell")} for ${counted(macarons, "macaron")}`,
+    macarons: `${counted(macarons, "macaron")} from ${counted(shells, "shell")}`,
   };
   const figures: Figure[] = [
     { name: "batter", value: batter, unit: "g" },
@@ -170,7 +172,7 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
     status: "answered",
     headline:
       heads[first] ??
-      `${weight(batter, scale)} g batter for ${shells} shells${trays === undefined ? "" : `, ${counted(trays, "tray")}`}`,
+      `${weight(batter, scale)} g batter for ${counted(shells, "shell")}${trays === undefined ? "" : `, ${counted(trays, "tray")}`}`,
     figures: [...figures].sort((a, b) => Number(b.name === first) - Number(a.name === first)),
     rule: {
       ...shellRule(
@@ -226,10 +228,10 @@ function fromBatter(
   const house = houseOf(world);
   const head =
     said.want === "trays" && trays !== undefined
-      ? `${counted(trays, "tray")} for ${shells} shells`
+      ? `${counted(trays, "tray")} for ${counted(shells, "shell")}`
       : said.want === "shells"
-        ? `${shells} shells`
-        : `${macarons} macarons, ${shells} shells`;
+        ? counted(shells, "shell")
+        : `${counted(macarons, "macaron")}, ${counted(shells, "shell")}`;
   return {
     status: "answered",
     headline: `${head} from ${weight(batter_g, world.bench.scale_g)} g batter`,

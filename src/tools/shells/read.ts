@@ -13,9 +13,28 @@ export function readShells(reading: Reading, memory: Memory): Draft {
     ...known,
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(want ? { want } : {}),
+    ...onTrayOf(reading),
   };
   if (Object.keys(known).length > 0) return draft;
+  // "and once it is baked?", of the one shell that was weighed
+  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
+  if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
+}
+
+/** "12 shells per tray, how many trays for 40 macarons": the number belongs to the tray. */
+function onTrayOf(reading: Reading): Draft {
+  const number = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      (!each.of || each.of.count === "shells") &&
+      /^ ?(?:\S+ )?(?:per|a|on (?:a|each|one|every|the)|to (?:a|each|the)|each) (?:baking )?(?:tray|sheet|mat|pan)/.test(
+        reading.text.slice(each.at[1]),
+      ),
+  );
+  const another = reading.amounts.some((each) => each !== number && each.dim === "number" && each.of?.count);
+  return number && another ? { on_tray: number.value } : {};
 }
 
 function readKnown(reading: Reading): Draft {
@@ -37,7 +56,11 @@ function readKnown(reading: Reading): Draft {
         !each.of &&
         /^ of (?:them|those|these)/.test(reading.text.slice(each.at[1])),
     );
-  const shells = numberOf("shells");
+  const onTray = onTrayOf(reading).on_tray;
+  const shells = reading.amounts.find(
+    (each) =>
+      each.dim === "number" && each.of?.count === "shells" && !each.fraction && each.value !== onTray,
+  );
   const one = says(reading, /(?:one(?:<number>)?|a|each|per|single) \S*<count=shells/);
   if (batter && says(reading, /(?:out of|from) (?:\S+ ){0,3}\S*<weight/)) return { batter_g: batter.grams };
   if (macarons) return { macarons: macarons.value };

@@ -18,6 +18,8 @@ export const inputs = z.strictObject({
   diameter_mm: z.optional(diameter_mm),
   /** Weight of one shell as piped, when the baked weight of that is asked. */
   shell_g: z.optional(weight_g),
+  /** So many on one tray, said with the question. */
+  on_tray: z.optional(count("shells")),
   want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
 });
 
@@ -29,6 +31,10 @@ export const shells = tool<ShellsInputs>({
   inputs,
   cues: cues(
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
+    [
+      8,
+      "(?:one|a|per|each|single)\\S* {count=shells} .. (?:holds?|takes?|gets?|needs?|weighs?|uses?) (?:what|how) .. {base=batter}",
+    ],
     [
       4,
       "{number} .. {count=(macarons|shells)} (?:out of|from) .. {weight} .. {base=batter}",

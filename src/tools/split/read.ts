@@ -104,7 +104,7 @@ function isRatioPart(reading: Reading, amount: Amount): boolean {
 /** The color or taste that follows an amount before the next one, else the one right before it. */
 function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined): string | undefined {
   const isName = (each: Thing) =>
-    Boolean((each.color || each.taste || each.chocolate || each.dose) && !each.base);
+    Boolean((each.color || each.taste || each.chocolate || each.dose || each.ingredient) && !each.base);
   const next = reading.amounts
     .filter((each) => each !== bowl && each.at[0] > amount.at[0])
     .map((each) => each.at[0]);
@@ -120,6 +120,8 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
 const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.text;
 
 function restName(reading: Reading): Draft {
+  const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(reading.mask)?.[1];
+  if (plain) return { rest: plain };
   const match =
     /(?:the_rest\S*|the rest(?: \S+)?|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(
       reading.mask,

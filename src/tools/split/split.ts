@@ -58,6 +58,8 @@ export const split = tool<SplitInputs>({
       "{percent} .. {weight} .. {base} .. {remainder}",
       "{percent} .. {taste} .. {remainder}",
       "half_and_half\\S*",
+      "(?:share|shared|sharing|dealt|parted|distribute|distributed|spread) .. (?:over|among|between|across|into) {number}",
+      "(?:share|distribute|divide|split) (?:my |the |this |that )?{base} .. (?:over|among|between|across|into|in) {number}",
       "{weight} .. {base} .. {percent} .. {color}",
       "{weight} .. {base} .. {percent} .. {percent}",
       "{number} {count=bowls} .. {number} {count=bowls}",

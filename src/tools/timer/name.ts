@@ -122,7 +122,9 @@ function head(some: readonly Piece[]): Piece[] {
 
 /** A name for a new timer from the pieces that belong to it; "" where nothing names it. */
 export function newName(some: readonly Piece[], remind = asksToBeTold.test(textOf(some))): string {
-  const called = some.findIndex((each) => ["called", "named", "labelled", "labeled"].includes(each.text));
+  const called = some.findIndex((each) =>
+    ["called", "named", "label", "labelled", "labeled"].includes(each.text),
+  );
   if (called >= 0) return nameFrom(run(some, called + 1, new Set(["please", "pls"])));
   const step = beforeTimer(some);
   const purpose = afterJoint(some);

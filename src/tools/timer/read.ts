@@ -76,7 +76,12 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
   if (!time && asksLeft.test(mask))
     return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
-  if (!time && asksAll.test(mask)) return { do: "list" };
+  if (
+    !time &&
+    asksAll.test(mask) &&
+    !/^(?:(?:please|pls|ok|and|now|can you) )*(?:get|set|start|put) /.test(mask)
+  )
+    return { do: "list" };
   // A question without a time sets nothing.
   if (!time && isQuestion.test(mask))
     return pointer.name ? { do: "left", name: pointer.name } : { do: "list" };

@@ -16,7 +16,7 @@ test("every USDA number of an ingredient has rows in the table", () => {
 
 describe("published rows, typed in", () => {
   test.each<[name: string, value: number, unit: string, manner: string | undefined, grams: number]>([
-    // rule book: powdered sugar unsifted unless said, 120 g; almond flour "almonds, ground", 95 g; cream fluid, 238 g
+    // USDA SR28, common practice for which row: powdered sugar unsifted unless said, 120 g; almond flour "almonds, ground", 95 g; cream fluid, 238 g
     ["powdered sugar", 1, "cup", undefined, 120],
     ["powdered sugar", 1, "cup", "sifted", 100],
     ["powdered sugar", 1, "tbsp", undefined, 8],

@@ -1,4 +1,4 @@
-/** Sizes worked by hand. The constants are from memory or common practice, as the rule book has them. */
+/** Sizes worked by hand. The constants are from memory or common practice. */
 import { describe, expect, test } from "vitest";
 import * as book from "../../../data/rules/shells.ts";
 import {
@@ -16,7 +16,7 @@ import {
   sizing,
 } from "../../../src/tools/lib/sizing.ts";
 
-test("the constants are the rule book's, each with its basis", () => {
+test("the constants have their values, each with its basis", () => {
   expect(book.houseFormula).toEqual([
     { name: "whites", parts: 100 },
     { name: "almond flour", parts: 130 },
@@ -42,7 +42,7 @@ test("the constants are the rule book's, each with its basis", () => {
 });
 
 describe("shells", () => {
-  // 0.53 x 3.8^2 = 7.6532, 7.65 in the rule book; 0.53 x 5^2 = 13.25
+  // 0.53 x 3.8^2 = 7.6532, 7.65 when shown; 0.53 x 5^2 = 13.25
   test("batter in one shell", () => {
     expect(shellWeight(38)).toBe(7.6532);
     expect(shellWeight(50)).toBe(13.25);

@@ -1,7 +1,7 @@
 /**
  * Dates and lengths of time as chrono-node reads them, beside ours. Where the two are meant to differ, that is listed:
  * it takes a bare hour as the morning's, "last sunday" and a passed weekday by rules of its own, and reads no vague
- * spellings; those follow the rule book here.
+ * spellings; those follow the program's own rules here.
  */
 import * as chrono from "chrono-node";
 import { describe, expect, test } from "vitest";
@@ -80,7 +80,7 @@ describe("lengths of time, both ways", () => {
   });
 });
 
-describe("where they part on purpose, by the rule book", () => {
+describe("where they part on purpose", () => {
   // "A bare hour is the next time that the clock shows it": at 9:30 "at 7" is tonight.
   test("a bare hour", () => {
     expect(ours("ping me at 7")).toBe("2026-03-14T19:00:00");

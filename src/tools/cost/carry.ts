@@ -1,0 +1,68 @@
+/** What a question about money takes over from the one before, and what it changes in it. */
+import type { Memory } from "../contract/index.ts";
+import { sameIngredient } from "../lib/lines.ts";
+import type { CostInputs } from "./cost.ts";
+
+type Draft = Partial<CostInputs>;
+
+/**
+ * What the turn before still says. New lines start afresh; a new cost or price replaces what it makes void; a bare
+ * "at 50 %?" keeps the rest. Without a cost of its own a question takes the one that was last spoken of.
+ */
+export function carry(before: Draft, said: Draft, follows: boolean): Draft {
+  const own =
+    said.lines || said.cost !== undefined || said.ingredients !== undefined || said.formula !== undefined;
+  if (!follows && own) return said;
+  const { margin_percent, markup_percent, food_cost_percent, price, price_for, ...others } = before;
+  const { want: _want, was: _was, ...parts } = others;
+  const share = {
+    ...(margin_percent !== undefined ? { margin_percent } : {}),
+    ...(markup_percent !== undefined ? { markup_percent } : {}),
+    ...(food_cost_percent !== undefined ? { food_cost_percent } : {}),
+  };
+  const newShare =
+    said.margin_percent !== undefined ||
+    said.markup_percent !== undefined ||
+    said.food_cost_percent !== undefined;
+  const kept: Draft =
+    said.lines || said.formula !== undefined
+      ? {}
+      : own
+        ? { ...(parts.currency && !said.currency ? { currency: parts.currency } : {}) }
+        : withPrices(parts, said);
+  const keptPrice = price !== undefined && !newShare && !said.lines ? { price } : {};
+  const keptFor = price_for !== undefined && !newShare && !own ? { price_for } : {};
+  const keptShare = !newShare && said.price === undefined && !said.lines ? share : {};
+  return { ...kept, ...keptPrice, ...keptFor, ...keptShare, ...ofMacarons(before, own), ...said };
+}
+
+/** The macarons' own cost was asked before: what to charge for them goes by it. */
+const ofMacarons = (before: Draft, own: unknown): Draft =>
+  !own &&
+  before.macarons !== undefined &&
+  (before.fitted || before.want === "cost") &&
+  !before.lines &&
+  before.cost === undefined &&
+  before.ingredients === undefined
+    ? { fitted: true }
+    : {};
+
+/** "and if butter is 12 euro a kilo": the line of it is priced anew. */
+function withPrices(parts: Draft, { prices }: Draft): Draft {
+  if (!prices || !parts.lines) return parts;
+  const lines = parts.lines.map((line) => {
+    const found = prices.find((each) => sameIngredient(each.name, line.name));
+    return found ? { ...line, price_per_g: found.price_per_g } : line;
+  });
+  return { ...parts, lines };
+}
+
+/** What the answer before went by, where this one changes something in it. */
+export function changeTo(before: Draft, now: Draft, memory: Memory): Draft {
+  const { was: _older, ...rest } = before;
+  if (!memory.follows || memory.slot !== undefined || Object.keys(rest).length === 0) return {};
+  const changed = Object.keys(now).some(
+    (key) => JSON.stringify(now[key as keyof Draft]) !== JSON.stringify((rest as Draft)[key as keyof Draft]),
+  );
+  return changed ? { was: rest } : {};
+}

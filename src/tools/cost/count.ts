@@ -1,0 +1,75 @@
+/** For how many macarons a sum of money is: "each costs 80 cents", "a dozen sells for $30", "a box of six". */
+import type { Reading } from "../contract/index.ts";
+import { type Piece, pieces } from "../lib/pieces.ts";
+import type { Sum } from "./money.ts";
+
+/** What stands beside a sum: the macarons that it is for, or a box of which nobody said how many it holds. */
+export interface For {
+  macarons?: number;
+  boxed?: true;
+}
+
+const many =
+  "(?:box|boxes|batch|batches|dozens?|tower|towers|bag|bags|packs?|packets?|gifts?|set|sets|order)";
+/** "each costs 80 cents", "$2 apiece", "a macaron sells for £2". */
+const eachBefore =
+  /\b(?:each|every one|apiece)(?: (?:one|macaron|macarons))?(?: of them)?(?: only| just)? (?:costs?|sells?|goes|is|comes?|at|for)\b|\b(?:each|every|one|an?|single) (?:macaron|macarons|piece)\b/;
+const eachBehind =
+  /^ ?(?:each|ea|apiece|a piece|per piece|a pop|per one|(?:a|per|for (?:a|each|one)) macarons?)\b/;
+const boxWord = new RegExp(`\\b${many}\\b`);
+
+/** For each sum, in their order, what it is for by the words of its own clause. */
+export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
+  const list = pieces(reading);
+  const places = money.map((sum) => list.findIndex((each) => each.amount === sum.amount));
+  return places.map((place, at) => {
+    const from = clauseStart(list, place, places[at - 1] ?? -1);
+    const to = clauseEnd(list, place, places[at + 1] ?? list.length);
+    return forOf(list.slice(from, place), list.slice(place + 1, to));
+  });
+}
+
+function forOf(before: readonly Piece[], after: readonly Piece[]): For {
+  const [left, right] = [before, after].map((some) => some.map((each) => each.text).join(" "));
+  const boxes = boxWord.test(`${left} ${right}`);
+  if (!boxes && (eachBefore.test(left ?? "") || eachBehind.test(right ?? ""))) return { macarons: 1 };
+  // "each macaron costs 60p in a box of 6" is still one of them
+  if (/\b(?:each|every) macarons?\b/.test(left ?? "")) return { macarons: 1 };
+  const macarons = numberOf([...before, ...after]);
+  if (macarons !== undefined) return { macarons };
+  return boxes ? { boxed: true } : {};
+}
+
+/** The number of macarons in a clause: "24 macarons", "a dozen", "a box of six", "to make 24". */
+function numberOf(clause: readonly Piece[]): number | undefined {
+  const hit = clause.find((piece, at) => {
+    const next = clause[at + 1]?.text;
+    const { amount } = piece;
+    if (amount?.dim !== "number" || amount.unit !== "" || !Number.isInteger(amount.value) || amount.value < 2)
+      return false;
+    if (amount.of?.count === "macarons" || /dozen/.test(amount.text)) return true;
+    const words = clause
+      .slice(Math.max(0, at - 3), at)
+      .map((each) => each.text)
+      .join(" ");
+    return (
+      new RegExp(`\\b${many} of$`).test(words) ||
+      (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "")) ||
+      (!amount.of && /\b(?:to make|makes?|made|for|batch of)$/.test(words))
+    );
+  });
+  return hit?.amount?.value;
+}
+
+const isJoint = (piece: Piece | undefined) =>
+  piece !== undefined && !piece.amount && /^(?:[,;:?!.]|and|but|plus|while)$/.test(piece.text);
+
+function clauseStart(list: readonly Piece[], place: number, last: number): number {
+  for (let at = place - 1; at > last; at--) if (isJoint(list[at])) return at + 1;
+  return last + 1;
+}
+
+function clauseEnd(list: readonly Piece[], place: number, next: number): number {
+  for (let at = place + 1; at < next; at++) if (isJoint(list[at])) return at;
+  return next;
+}

@@ -1,0 +1,57 @@
+/** Reads what a recipe is called: in an order to save it, behind "forget" or "show", in its file's name. */
+import type { FormulaInputs } from "./formula.ts";
+
+type Draft = Partial<FormulaInputs>;
+
+const patterns = [
+  /(?:call(?:ed)? (?:it|this|that)?|name(?:d)? (?:it|this|that)?|(?:save|store|keep) (?:it|that|this|that recipe|this recipe) as|\bas) ?(.+)$/,
+  /(?:my|our|the|her|his) (.+?) (?:recipe|formula)s?\b(?: is| are| takes| has| goes)?$/,
+  /(?:recipe|formula)(?: for| of| called| named| is)? (.+)$/,
+  /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
+];
+
+export function nameIn(head: string): string | undefined {
+  for (const pattern of patterns) {
+    const name = cleaned(pattern.exec(head.trim())?.[1] ?? "");
+    if (name) return name;
+  }
+  return undefined;
+}
+
+/** Quotes, a "recipe" behind it and joining words taken off. */
+export function cleaned(text: string): string | undefined {
+  const name = text
+    .replace(/["'?!.,:]+|\s-+(?=\s|$)/g, " ")
+    .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
+    .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
+    .replace(/\s+/g, " ")
+    .trim();
+  return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name)
+    ? name
+    : undefined;
+}
+
+export const nameAfter = (text: string, lead: RegExp) =>
+  cleaned(new RegExp(`${lead.source}\\s+(.+)$`).exec(text)?.[1] ?? "");
+
+export function newName(text: string, saved: string): Draft {
+  const behind = text.slice(text.indexOf(saved.toLowerCase()) + saved.length);
+  const name = cleaned(behind.replace(/^\s*(?:to|as|into)\s+/, ""));
+  return name ? { new_name: name } : {};
+}
+
+/** "read recipe from shells.txt", "load my recipe out of \"shells one.txt\"": the path as it was typed. */
+export function fileIn(said: string): string | undefined {
+  const found =
+    /\b(?:read|load|import|open|get|take|fetch|save|add)\b.*?\b(?:from|in|out of|file)\s+(?:the |my )?(?:file |text file )?(?:"([^"]+)"|'([^']+)'|((?:~|\.{0,2})\/\S+|\S+\.[a-z]{2,4}\b))/i.exec(
+      said,
+    );
+  return (found?.[1] ?? found?.[2] ?? found?.[3])?.replace(/[?!,;]+$/, "");
+}
+
+export const nameOfFile = (said: string): Draft => {
+  const name = cleaned(
+    (/(?:\.[a-z]{2,4}|["'])\s+(?:as|and call it|called|named)\s+(.+)$/i.exec(said)?.[1] ?? "").toLowerCase(),
+  );
+  return name ? { name } : {};
+};

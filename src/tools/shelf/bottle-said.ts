@@ -1,0 +1,79 @@
+/** Reads what a bottle's own label says: its taste and form, its directions, its allergens. */
+import { allergens } from "../../../data/rules/allergens.ts";
+import { forms } from "../../../data/words/flavors.ts";
+import type { Amount, Reading, Thing } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import { bottleFacts } from "./facts.ts";
+import type { ShelfInputs } from "./shelf.ts";
+
+type Draft = Partial<ShelfInputs>;
+
+/** "my mint bottle says half to one percent": the taste, its form where one is said, the range. */
+export function readBottle(reading: Reading): Draft | undefined {
+  if (!says(reading, /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)/))
+    return undefined;
+  const share = reading.amounts.find((each) => each.dim === "percent");
+  const { mix, ...more } = bottleFacts(reading);
+  if (!share && says(reading, /(?:^| )(?:what|whats|which|show|forget|remove|delete)(?: |$)/))
+    return undefined;
+  const thing =
+    reading.things.find((each) => each.taste) ??
+    reading.things.find((each) => each.dose && each.dose !== "flavor");
+  const contains = says(reading, /contains?|allergens?|free/) ? containsOf(reading) : undefined;
+  if (thing && (mix || more.strength !== undefined || more.left_g !== undefined))
+    return {
+      does: "bottle",
+      ...named(thing, reading),
+      ...(share ? range(share) : (mix ?? {})),
+      ...more,
+      ...(contains ? { allergens: contains } : {}),
+    };
+  if (!thing && mix) return { does: "bottle", ...mix };
+  if (!share && !contains) {
+    const written = says(reading, /(?:^| )(?:says|said|reads|directions)(?: |$)/);
+    const drops = reading.amounts.find(
+      (each) => each.of?.count === "drops" || each.dim === "volume" || (each.dim === "weight" && written),
+    );
+    return drops && thing && !says(reading, /how (?:much|many)/)
+      ? {
+          does: "bottle",
+          ...named(thing, reading),
+          unweighable: `${drops.text}${drops.of?.count === "drops" ? " drops" : ""}`,
+        }
+      : undefined;
+  }
+  if (!thing) return share ? { does: "bottle", ...range(share) } : undefined;
+  return {
+    does: "bottle",
+    ...named(thing, reading),
+    ...(share ? range(share) : {}),
+    ...(contains ? { allergens: contains } : {}),
+  };
+}
+
+const range = (share: Amount): Draft => ({
+  low_percent: share.value,
+  high_percent: share.high ?? share.value,
+});
+
+/** "mint bottle" is of any form; "vanilla extract bottle" only of extract. A form may stand apart from its taste. */
+function named(thing: Thing, reading: Reading): Draft {
+  const apart = reading.things.find((each) => !each.taste && each.dose && each.dose !== "flavor")?.dose;
+  const form = thing.dose && !["flavor", "other powder"].includes(thing.dose) ? thing.dose : apart;
+  const known = forms.some((each) => each.dose === form) || form !== undefined;
+  return {
+    ...(thing.taste ? { taste: thing.taste } : { taste: thing.text }),
+    ...(known && form ? { form } : {}),
+  };
+}
+
+/** Allergens said of a bottle: "contains almond", "contains milk and soy"; "no allergens" is an empty list. */
+function containsOf(reading: Reading): string[] | undefined {
+  const found = allergens.filter((row) =>
+    new RegExp(`\\b(?:${[row.id, row.us, row.eu].filter(Boolean).join("|")})s?\\b`, "i").test(
+      reading.text.slice(reading.text.search(/contains?/)),
+    ),
+  );
+  if (says(reading, /no allergens?|allergen free/)) return [];
+  return says(reading, /contains?/) && found.length > 0 ? found.map((row) => row.id) : undefined;
+}

@@ -1,0 +1,100 @@
+/** Reads the things that an order on the shelf is about: their weights, bags, prices. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import { merged, nameOf, readLines } from "../lib/lines.ts";
+import { inBase, unitRow } from "../lib/units.ts";
+import type { ShelfInputs } from "./shelf.ts";
+
+type Draft = Partial<ShelfInputs>;
+type Entry = NonNullable<ShelfInputs["entries"]>[number];
+export type Does = NonNullable<ShelfInputs["does"]>;
+
+/** Ingredients with their weights; without a name the one that was spoken of before. */
+export function entriesOf(
+  reading: Reading,
+  before: Draft | undefined,
+  memory: Memory,
+  does: Does | undefined,
+): Entry[] {
+  const bags = bagsOf(reading);
+  if (bags) return [bags];
+  const lines = merged(readLines(reading).lines.map((each) => ({ name: each.name, grams: each.grams })));
+  const known = lines.filter(
+    (each) => reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use",
+  );
+  if (known.length > 0 && reading.things.some((each) => each.ingredient || each.taste || each.chocolate))
+    return known;
+  const names = [
+    ...new Set(reading.things.filter((each) => each.ingredient || each.chocolate || each.taste).map(nameOf)),
+  ];
+  const weight = reading.amounts.find((each) => each.dim === "weight");
+  const part = reading.amounts.find((each) => each.fraction);
+  const name =
+    names[0] ??
+    (memory.follows || says(reading, /(?:^| )(?:it|that|left|there)(?: |$)/)
+      ? before?.entries?.[0]?.name
+      : undefined);
+  if (known.length > 0 && !name) return known;
+  if (name === undefined) return [];
+  const amount = weight
+    ? { grams: inBase(weight.value, weight.unit) }
+    : part
+      ? { part: part.value }
+      : does === "use"
+        ? { part: 1 }
+        : {};
+  return names.length > 1
+    ? names.map((each) => ({ name: each, ...(does === "use" ? { part: 1 } : {}) }))
+    : [{ name, ...amount }];
+}
+
+/** "2 bags of almond flour, 500 g each". */
+function bagsOf(reading: Reading): Entry | undefined {
+  const weights = reading.amounts.filter((each) => each.dim === "weight");
+  const number = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction && Number.isInteger(each.value),
+  );
+  const owner = reading.things.find((each) => each.ingredient || each.chocolate);
+  const [weight] = weights;
+  if (
+    !number ||
+    !owner ||
+    !weight ||
+    weights.length > 1 ||
+    !says(reading, /(?:^| )each(?: |$)|(?:bags?|packs?|packets?|boxes|cartons|tubs|jars|blocks) /)
+  )
+    return undefined;
+  return {
+    name: nameOf(owner),
+    grams: number.value * inBase(weight.value, weight.unit),
+    pack_g: inBase(weight.value, weight.unit),
+  };
+}
+
+/** "almond flour costs 16 a kilo", "$9 for a 2 lb bag of almond flour". */
+export function prices(reading: Reading): Entry[] {
+  const owner = reading.things.find((each) => each.ingredient || each.chocolate || each.taste);
+  const money =
+    reading.amounts.find((each) => each.dim === "money") ??
+    reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+  if (!owner || !money) return [];
+  const weight = reading.amounts.find((each) => each.dim === "weight");
+  const perUnit = /(?:per|a|the|each|every|\/) \S*<unit=(kg|g|lb|oz)>/.exec(reading.mask)?.[1];
+  const per =
+    money.per && unitRow(money.per.unit).dim === "weight"
+      ? inBase(money.per.value, money.per.unit)
+      : perUnit && !weight
+        ? inBase(1, perUnit)
+        : weight
+          ? inBase(weight.value, weight.unit)
+          : undefined;
+  if (per === undefined) return [{ name: nameOf(owner) }];
+  const value = money.dim === "money" ? inBase(money.value, money.unit) : money.value;
+  const currency =
+    money.dim === "money" && !money.text.includes("$") ? { currency: money.unit.slice(0, 3) } : {};
+  const pack =
+    weight && !money.per && says(reading, /(?:bag|pack|packet|box|carton|tub|jar|sack|block)(?: |$)/)
+      ? { pack_g: per }
+      : {};
+  return [{ name: nameOf(owner), price_per_g: value / per, ...pack, ...currency }];
+}
