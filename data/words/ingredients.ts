@@ -192,6 +192,8 @@ export const ingredients: readonly IngredientRow[] = [
     words: [
       "cream",
       "heavy cream",
+      "heavy crem",
+      "crem",
       "heavy whipping cream",
       "whipping cream",
       "double cream",

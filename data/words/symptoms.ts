@@ -51,6 +51,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "cracked tops",
     words: [
+      "exploded",
+      "exploding",
+      "blew open",
+      "blown tops",
       "cracked tops",
       "tops cracked",
       "tops crack",
@@ -134,6 +138,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "spread flat",
     words: [
+      "spread into each other",
+      "ran into each other",
+      "merged together",
+      "touching each other",
       "spread flat",
       "spread",
       "spreading",
@@ -157,6 +165,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "peaks that stay",
     words: [
+      "tips on top",
+      "tips wont settle",
+      "tips wont go down",
+      "tips stayed",
       "peaks that stay",
       "peaks stay",
       "nipples",
@@ -194,6 +206,9 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "lumpy tops",
     words: [
+      "orange peel tops",
+      "look like orange peel",
+      "like orange peel",
       "lumpy tops",
       "lumpy",
       "grainy tops",
@@ -219,6 +234,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "wrinkled tops",
     words: [
+      "oil stains",
+      "oil spots",
+      "oily spots",
+      "grease spots",
       "wrinkled tops",
       "wrinkled",
       "wrinkly",
@@ -247,6 +266,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "browned",
     words: [
+      "turned beige",
+      "went beige",
+      "turned yellow",
+      "went yellow",
       "browned",
       "brown tops",
       "browning",
@@ -275,6 +298,12 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "sticky bottoms",
     words: [
+      "too soft to lift",
+      "cant lift them",
+      "stay behind on",
+      "stayed behind on",
+      "insides stayed",
+      "insides stay",
       "sticky bottoms",
       "stick to the mat",
       "sticking",
@@ -323,6 +352,10 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "soft after maturing",
     words: [
+      "chewy and wet",
+      "too chewy and wet",
+      "wet after the fridge",
+      "too wet after",
       "soft after maturing",
       "too soft after",
       "soggy",
@@ -494,7 +527,18 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "grainy buttercream",
     of: buttercream,
-    words: ["grainy buttercream", "grainy", "gritty", "sandy", "sugar grains", "crunchy", "grains"],
+    words: [
+      "feel the sugar",
+      "feel sugar",
+      "taste the sugar",
+      "grainy buttercream",
+      "grainy",
+      "gritty",
+      "sandy",
+      "sugar grains",
+      "crunchy",
+      "grains",
+    ],
   },
   {
     id: "faded color",
@@ -539,6 +583,9 @@ export const symptoms: readonly SymptomRow[] = [
   {
     id: "bleeding color",
     words: [
+      "leaked into the filling",
+      "color leaked",
+      "colour leaked",
       "bleeding color",
       "bleeding colour",
       "color bleeding",

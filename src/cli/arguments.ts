@@ -8,7 +8,7 @@ export interface Arguments {
   /** An invented record instead of the baker's own. */
   demo: boolean;
   /** The chat reads answers and rings aloud. */
-  speak: boolean;
+  speak?: boolean;
   completion?: Shell;
   help: boolean;
   version: boolean;
@@ -39,7 +39,7 @@ export function parseArguments(argv: readonly string[]): Parsed {
         json: values.json === true,
         ...(home !== undefined ? { home } : {}),
         demo: values.demo === true,
-        speak: values.speak === true,
+        ...(values.speak === true ? { speak: true } : {}),
         ...(shell ? { completion: shell } : {}),
         help: values.help === true,
         version: values.version === true,

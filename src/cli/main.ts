@@ -86,7 +86,7 @@ const columnsOf = (outside: Outside): number =>
 
 async function run(
   outside: Outside,
-  { json, question, home, speak }: Arguments,
+  { json, question, home, speak = false }: Arguments,
   now_ms: () => number,
   demo: Demo | undefined,
 ): Promise<number> {

@@ -41,7 +41,7 @@ function introFor(world: World | undefined): string[] {
   if (!isNew?.every((list) => list.length === 0))
     return ['Ask as you would say it. "help" shows what there is, "bye" or Ctrl-C leaves.'];
   return [
-    "Ask as you would say it. Three to try, with your own numbers:",
+    "Ask as you would say it. Three to try:",
     "  I have 230 g buttercream, how much flavor?",
     "  batter for 24 macarons",
     "  set a timer for 12 min",

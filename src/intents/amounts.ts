@@ -90,7 +90,10 @@ function readArticle(tokens: readonly Token[], i: number): AmountRead | undefine
       : undefined;
   if (bare && text(tokens[bare.next]) === "of") return made(1, bare.unit, bare.dim, bare.next);
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
-  const unit = readUnit(tokens, i + 1, 1);
+  const filled = ["whole", "full", "level", "heaped", "rounded", "single"].includes(text(tokens[i + 1]))
+    ? 2
+    : 1;
+  const unit = readUnit(tokens, i + filled, 1);
   if (
     !unit ||
     unit.dim === "money" ||

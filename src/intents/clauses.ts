@@ -58,6 +58,9 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   return cuts.length === 0 ? [items] : join(cuts, ear);
 }
 
+const offTheShelf =
+  /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
+
 /** A note keeps everything behind it, but "and set a timer" ends it. */
 function splitNote(items: Part, ear: Ear): Part[] {
   for (let i = 1; i < items.length; i++) {
@@ -66,7 +69,8 @@ function splitNote(items: Part, ear: Ear): Part[] {
       (item.is === "word" && ["and", "then"].includes(item.text)) ||
       (item.is === "sign" && /[.;]/.test(item.text));
     const rest = items.slice(i + 1);
-    if (joint && orderInside.test(ear.mask(rest)))
+    const offShelf = item.is === "sign" && item.text === "," && offTheShelf.test(ear.mask(rest));
+    if (offShelf || (joint && orderInside.test(ear.mask(rest))))
       return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
   }
   return [items];

@@ -159,6 +159,8 @@ export function fullest(
 const clear = { points: 5, lead: 2.5 };
 /** How far the classifier can lift or lower a calculator, in points for each factor of ten in likelihood. */
 const pull = 1.5;
+/** However unlikely it finds a calculator, it takes no more than this off: words decide. */
+const least = 5e-3;
 /** A likelihood that says neither yes nor no, among all calculators. */
 const even = 0.04;
 
@@ -177,7 +179,7 @@ function settle(reading: Reading, scores: Score[], last: string | undefined): Sc
     .filter((each) => each.points >= faint || each.tool.name !== "help")
     .map((each) => ({
       ...each,
-      points: each.points + pull * Math.log10(Math.max(1e-4, sureness.get(each.tool.name) ?? 0) / even),
+      points: each.points + pull * Math.log10(Math.max(least, sureness.get(each.tool.name) ?? 0) / even),
     }))
     .filter((each) => each.points >= faint)
     .sort((a, b) => b.points - a.points);
@@ -196,8 +198,11 @@ function follows(
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
+  // "and the flavor for 320 g?" in the middle of timers: the dose calculator's, whatever it leans on
   const asksDose =
-    last.name !== "dose" && scores[0]?.tool.name === "dose" && reading.things.some((each) => each.dose);
+    !["dose", "shelf", "note", "label"].includes(last.name) &&
+    (scores.find((each) => each.tool.name === "dose")?.points ?? 0) >= faint &&
+    reading.things.some((each) => each.dose);
   const bonus =
     bare && !asksDose
       ? leans.test(`${reading.mask} `) ||
@@ -205,7 +210,7 @@ function follows(
         /^\S*<weight> (?:of )?(?:\S+ )*\S*<[^>]*base=\S+ \?$/.test(reading.mask)
         ? 5
         : 3
-      : leaning
+      : leaning && !asksDose
         ? 2
         : 0;
   if (own + bonus <= rival - 1e-9 && rival >= stands) return false;

@@ -18,7 +18,8 @@ export interface Weight {
   how?: string;
 }
 
-export const isMetric = ({ amount }: Weight) => amount.dim === "weight" && ["g", "kg", "mg"].includes(amount.unit);
+export const isMetric = ({ amount }: Weight) =>
+  amount.dim === "weight" && ["g", "kg", "mg"].includes(amount.unit);
 
 export function weightOf(amount: Amount, name: string, manner: string | undefined): Weight[] | undefined {
   const high = amount.high ?? amount.value;

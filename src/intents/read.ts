@@ -89,7 +89,9 @@ function settleSymptoms(items: readonly Item[]): void {
   for (const item of items) {
     if (item.is !== "thing" || !item.thing.symptom) continue;
     const ids = item.thing.symptom.split("|");
-    const found = ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id));
+    const curdles = /^curdl/.test(item.thing.text) ? "curdled buttercream" : undefined;
+    const found =
+      ids.find((id) => named.has(faultOf.get(id))) ?? ids.find((id) => !faultOf.get(id)) ?? curdles;
     // "separated", "thin": with no mix named it is just a word; "too thin" says that something is wrong
     if (found || / /.test(item.thing.text)) item.thing.symptom = found ?? ids[0];
     else delete item.thing.symptom;

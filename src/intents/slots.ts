@@ -86,7 +86,11 @@ const scaled = [
  * sentence holds another number, or nothing earlier can be multiplied.
  */
 export function multiplied(reading: Reading, before: Inputs): Inputs | undefined {
-  if (/other|in one|for one|each|in half|into|(?:in|for|with|to) (?:that|this|the same) (?:half|third|quarter)/.test(reading.text))
+  if (
+    /other|in one|for one|each|in half|into|(?:in|for|with|to) (?:that|this|the same) (?:half|third|quarter)/.test(
+      reading.text,
+    )
+  )
     return undefined;
   const [only, ...others] = reading.amounts;
   if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction))

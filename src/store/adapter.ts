@@ -8,11 +8,19 @@ import { type Checked, checkRecord } from "./check.ts";
 import { copiedDays } from "./copies.ts";
 import { bytesOf, type Files } from "./files.ts";
 import { frozen } from "./frozen.ts";
-import { type Part, readPart } from "./parts.ts";
+import { type Part, pathOf, readPart } from "./parts.ts";
 import type { Place } from "./place.ts";
 import { Failed, problemOf } from "./problem.ts";
-import { type Entry, emptyRecord, type RecordData, type Seal } from "./schema.ts";
-import { copyHint, damagedNotice, lostFileNotice, newerNotice, newerProblem, partNotice } from "./tell.ts";
+import type { Entry, RecordData, Seal } from "./schema.ts";
+import {
+  copyHint,
+  copyProblem,
+  damagedNotice,
+  lostFileNotice,
+  newerNotice,
+  newerProblem,
+  partNotice,
+} from "./tell.ts";
 import { wholeRecord } from "./whole.ts";
 import { writeAll } from "./write.ts";
 
@@ -38,6 +46,8 @@ export interface RecordAdapter extends Adapter<RecordData> {
   whole(record: RecordData): RecordData;
   /** Old entries of one file. Throws Failed where it can't be read. */
   load(seal: Seal): readonly Entry[];
+  /** As `load`, for what has to be whole: throws Failed where the file is damaged or missing too. */
+  loadWhole(seal: Seal): readonly Entry[];
   /** Files of old entries that are damaged, of those read so far. */
   broken(record: RecordData): Seal[];
 }
@@ -60,6 +70,12 @@ export function recordAdapter(files: Files, place: Place, seen: Seen, now_ms: nu
     return part.entries;
   }
 
+  function loadWhole(seal: Seal): readonly Entry[] {
+    const part = readPart(files, place, seal);
+    if (part.state !== "sound") throw new Failed(copyProblem(pathOf(place, seal), part.state !== "missing"));
+    return part.entries;
+  }
+
   const withHint = (text: string): string => {
     try {
       return `${text}${copyHint(copiedDays(files, place))}`;
@@ -72,6 +88,7 @@ export function recordAdapter(files: Files, place: Place, seen: Seen, now_ms: nu
     notice: () => notice,
     damaged: () => found?.state === "damaged",
     load,
+    loadWhole,
     broken: (record) => record.sealed.filter(({ file }) => seen.parts.get(file)?.state === "lost"),
 
     whole(record) {
@@ -112,12 +129,15 @@ export function recordAdapter(files: Files, place: Place, seen: Seen, now_ms: nu
   };
 }
 
-/** The record that a copy of a day holds. Throws Failed. */
+/** The record that a copy of a day holds. Throws Failed, also where it isn't whole: going back to less would take away. */
 export function readCopy(files: Files, path: string): RecordData {
+  let bytes: Buffer | undefined;
   try {
-    const bytes = bytesOf(files, path);
-    return bytes ? checkRecord(bytes).record : emptyRecord();
+    bytes = bytesOf(files, path);
   } catch (error) {
     throw new Failed(problemOf(error, "read", path));
   }
+  const checked = bytes ? checkRecord(bytes) : undefined;
+  if (checked?.state !== "sound") throw new Failed(copyProblem(path, checked !== undefined));
+  return checked.record;
 }

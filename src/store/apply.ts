@@ -36,7 +36,10 @@ export function applyEffects(
     inverse.push(taken.back);
   }
   if (inverse.length === 0 || changeName === undefined) return current;
-  const changes = [...current.changes, { name: changeName, at_ms: now_ms, inverse: joined(inverse.reverse()) }];
+  const changes = [
+    ...current.changes,
+    { name: changeName, at_ms: now_ms, inverse: joined(inverse.reverse()) },
+  ];
   return { ...current, changes: changes.slice(-undoDepth) };
 }
 
@@ -53,7 +56,10 @@ function joined(steps: readonly Step[]): Step[] {
 }
 
 /** An addition is a step with an id: one above the highest that the list ever gave out. */
-function stepOf(record: RecordData, effect: Exclude<Effect, { do: "undo" | "write file" | "restore" }> | Step): Step {
+function stepOf(
+  record: RecordData,
+  effect: Exclude<Effect, { do: "undo" | "write file" | "restore" }> | Step,
+): Step {
   if (effect.do !== "add") return effect;
   return { do: "put", list: effect.list, entry: { ...effect.entry, id: record.last_ids[effect.list] + 1 } };
 }

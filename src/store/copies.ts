@@ -60,7 +60,8 @@ export function tidyCopies(files: Files, place: Place, record: Buffer): void {
 }
 
 /** Names of files that a record's text holds. By the letter, so that a damaged copy keeps its files too. */
-const namedIn = (bytes: Buffer): string[] => bytes.toString("latin1").match(/(?:notes|timers)-[0-9a-z-]+\.json/g) ?? [];
+const namedIn = (bytes: Buffer): string[] =>
+  bytes.toString("latin1").match(/(?:notes|timers)-[0-9a-z-]+\.json/g) ?? [];
 
 export function namesIn(files: Files, folder: string): string[] {
   try {

@@ -24,7 +24,8 @@ export function oldEntries(record: RecordData, now_ms: number): Fold[] {
     let fold: Fold | undefined;
     for (const entry of record[list]) {
       if (entry.id >= firstKept) break;
-      if ("due_ms" in entry && now_ms - entry.due_ms < (entry.state === "running" ? 30 : 2) * day_ms) continue;
+      if ("due_ms" in entry && now_ms - entry.due_ms < (entry.state === "running" ? 30 : 2) * day_ms)
+        continue;
       const part = partOf(entry.id);
       if (fold?.part !== part) {
         fold = { list, part, entries: [] };

@@ -7,6 +7,7 @@ export function frozen(record: RecordData): RecordData {
     for (const entry of record[list]) Object.freeze(entry);
     Object.freeze(record[list]);
   }
-  for (const part of [record.bench, record.last_ids, record.sealed, record.changes, ...record.changes]) Object.freeze(part);
+  for (const part of [record.bench, record.last_ids, record.sealed, record.changes, ...record.changes])
+    Object.freeze(part);
   return Object.freeze(record);
 }

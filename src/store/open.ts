@@ -41,7 +41,9 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
    * Reads under the lock and hands over, in the order of the calls. lowdb's own state lives for one piece of work
    * only: between two of them the file may be changed by others, and a failed write must leave nothing behind.
    */
-  function locked<T>(work: (low: Low<RecordData>, adapter: RecordAdapter, place: Place) => Promise<T>): Promise<Result<T>> {
+  function locked<T>(
+    work: (low: Low<RecordData>, adapter: RecordAdapter, place: Place) => Promise<T>,
+  ): Promise<Result<T>> {
     const turn = last.then(() =>
       answering("write", folder, async () => {
         makeFolder(files, folder);
@@ -87,7 +89,7 @@ export function openStore(home: string, options: StoreOptions = {}): RecordStore
       const shared = then.sealed.filter(({ file }) => own.has(file));
       const differing = (all: RecordData) => withoutParts(all.sealed, shared);
       base = unfolded(base, differing(base), adapter.load);
-      steps.push(...stepsBetween(base, unfolded(then, differing(then), adapter.load)));
+      steps.push(...stepsBetween(base, unfolded(then, differing(then), adapter.loadWhole)));
     }
     return { base: unfolded(base, partsNeeded(base, steps), adapter.load), steps };
   }

@@ -7,7 +7,9 @@ import { type Entry, listNames, type RecordData, type Step } from "./schema.ts";
  */
 export function stepsBetween(now: RecordData, then: RecordData): Step[] {
   const steps: Step[] = [];
-  const settings = new Set([...Object.keys(now.bench), ...Object.keys(then.bench)]) as Set<keyof RecordData["bench"]>;
+  const settings = new Set([...Object.keys(now.bench), ...Object.keys(then.bench)]) as Set<
+    keyof RecordData["bench"]
+  >;
   for (const setting of settings)
     if (!isSame(now.bench[setting], then.bench[setting]))
       steps.push({ do: "set", setting, value: then.bench[setting] ?? null });
@@ -24,7 +26,8 @@ export function stepsBetween(now: RecordData, then: RecordData): Step[] {
   return steps;
 }
 
-const byId = (entries: readonly Entry[]): Map<number, Entry> => new Map(entries.map((each) => [each.id, each]));
+const byId = (entries: readonly Entry[]): Map<number, Entry> =>
+  new Map(entries.map((each) => [each.id, each]));
 
 /** Both were read by the same schema, which gives fields their order. */
 const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);

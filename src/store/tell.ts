@@ -27,6 +27,14 @@ export function partNotice(place: Place, seal: Seal, part: Part): string {
     : `${path} is damaged or was edited by hand; ${part.entries.length} of ${kind} could be read. The file is kept.`;
 }
 
+/** A copy, or a file that it names, that can't be gone back to. */
+export const copyProblem = (path: string, isThere: boolean): StoreProblem => ({
+  kind: "damaged",
+  message: `${shown(path)} is ${isThere ? "damaged" : "missing"}, so that copy can't be gone back to; nothing was changed.`,
+  try: "Go back to the record of another day.",
+  file: path,
+});
+
 /** Where a way back may be found. */
 export const copyHint = (days: readonly string[]): string =>
   days.length ? ` There is a copy of the record as it was at the end of ${days.at(-1)}.` : "";

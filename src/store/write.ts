@@ -42,7 +42,12 @@ export function writeAll(
     keepBroken(writing, written);
     const isOld = found?.version !== undefined && found.version < version;
     if (before && found && (found.state === "damaged" || isOld))
-      aside = asideFor(files, place, before, found.state === "damaged" ? "damaged" : `version-${found.version}`);
+      aside = asideFor(
+        files,
+        place,
+        before,
+        found.state === "damaged" ? "damaged" : `version-${found.version}`,
+      );
     const copied = before && found?.state === "sound" ? copyDay(writing, before, made) : false;
     replaceFile(files, place.file, bytes, before);
     if (copied) tidyCopies(files, place, bytes);

@@ -181,6 +181,13 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
+  const place = /(?:^| )(?:ring|border|rim|dam)(?: |$)/.test(reading.mask)
+    ? "ring"
+    : /(?:^| )(?:center|centre|middle|core)(?: |$)/.test(reading.mask)
+      ? "center"
+      : undefined;
+  const share = memory.table.parts?.find((each) => each.name === place);
+  if (share && Object.keys(out).length === 0) return { total_g: share.grams };
   const mass = memory.table.mass;
   const points =
     pointsBack(reading) || says(reading, /that much|the lot|all of/) || mass?.thing === "filling";

@@ -322,6 +322,14 @@ function compute(said: Inputs, world: World): Outcome {
       mass: { grams: total, thing: said.filling ?? "filling" },
       macarons,
       diameter_mm: size.diameter_mm,
+      ...(shares
+        ? {
+            parts: [
+              { name: "ring", grams: shares.ring },
+              { name: "center", grams: shares.center },
+            ],
+          }
+        : {}),
     },
   };
 }

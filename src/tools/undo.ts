@@ -1,9 +1,30 @@
-/** Takes the last change to the record back: a timer, a note, a setting, whatever it was. */
+/** Takes the last change to the record back, whatever it was, or goes back to the record of an earlier day. */
 import * as z from "zod/mini";
 import { tool } from "./contract/index.ts";
-import { cues } from "./lib/cue.ts";
+import { goBack, listCopies } from "./lib/copies.ts";
+import { cues, sign } from "./lib/cue.ts";
+import { placeless, whenSaid } from "./lib/when-said.ts";
 
-const inputs = z.strictObject({});
+const inputs = z.strictObject({
+  /** Nothing: the last change. A day's record, or which days there are. */
+  what: z.optional(z.enum(["day", "days"])),
+  when: z.optional(whenSaid),
+});
+
+const record = "(?:record|records|notebook|copy|copies|backup|backups)";
+const goes = "(?:go|going|get|bring|put|take|want|switch|roll|set|turn|reset|have)";
+const copiesAsked =
+  "(?:copies|backups) (?:of|from) (?:my|the) (?:record|notes|notebook|data)|(?:daily|record|older|old|earlier) (?:copies|backups)|(?:which|what|any) (?:backups|days can i go back)";
+const backToDay = [
+  `${goes} .. back .. {when} .. ${record}`,
+  `${goes} .. back .. ${record} .. {when}`,
+  `(?:restore|recover) .. {when} .. ${record}`,
+  `(?:restore|recover) .. ${record}`,
+  `${record} .. back .. {when}`,
+  `{when} .. ${record} back`,
+  `${record} .. {when} back`,
+  `${goes} .. back .. (?:last|latest|newest|older|earlier|previous) (?:daily )?${record}`,
+];
 
 const lead =
   "(?:(?:no|oh|oops|whoops|wait|sorry|please|pls|can you|could you|and|actually|ok|just|um|argh) )*(?:[,] )?";
@@ -33,8 +54,16 @@ export const undo = tool<z.infer<typeof inputs>>({
       "^go back one(?: step)?$",
       "i (?:didnt|did not) mean (?:to do |to |to say )?(?:that|it)$",
     ],
+    [4, ...backToDay, copiesAsked],
     [3, "undo"],
-    [-3, "{weight}", "{volume}", "{percent}", "(?:how|what)(?! i )"],
+    [
+      -3,
+      "{weight}",
+      "{volume}",
+      "{percent}",
+      "how(?! i | it | they | everything )",
+      "what(?! i | copies | backups | days | record )",
+    ],
   ),
   examples: [
     { say: "undo", inputs: {} },
@@ -42,14 +71,24 @@ export const undo = tool<z.infer<typeof inputs>>({
     { say: "take that back", inputs: {} },
     { say: "scrap that", inputs: {} },
     { say: "revert the last change", inputs: {} },
+    { say: "go back to yesterday's record", inputs: { what: "day", when: { days: -1 } } },
+    { say: "restore friday's record", inputs: { what: "day", when: { weekday: 5 } } },
+    { say: "which copies of my record are there", inputs: { what: "days" } },
   ],
   elsewhere: [
     { say: "take 5 min off the oven timer", tool: "timer" },
     { say: "cancel the syrup timer", tool: "timer" },
     { say: "forget my mat", tool: "bench" },
+    { say: "which batch did i bake yesterday", tool: "recall" },
   ],
-  read: () => ({}),
-  compute(_inputs, world) {
+  read({ mask, whens: [when] }) {
+    if (backToDay.some((pattern) => sign(pattern).test(mask)))
+      return { what: "day" as const, ...(when ? { when: placeless(when) } : {}) };
+    return sign(copiesAsked).test(mask) ? { what: "days" as const } : {};
+  },
+  compute(asked, world) {
+    if (asked.what === "day") return goBack(asked.when, world);
+    if (asked.what === "days") return listCopies(world);
     if (world.undoable === undefined)
       return { status: "impossible", headline: "There is nothing to undo: nothing was changed." };
     return { status: "answered", headline: `Taken back: ${world.undoable}.`, effects: [{ do: "undo" }] };

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { troubles } from "../../data/rules/troubles.ts";
 import { praise, symptoms } from "../../data/words/symptoms.ts";
 import type { Note } from "../../src/tools/contract/index.ts";
-import { comparison, median } from "../../src/tools/trouble/answer.ts";
+import { alike, comparison, median } from "../../src/tools/trouble/compare.ts";
 import { trouble } from "../../src/tools/trouble/trouble.ts";
 import { baker } from "../support/ask.ts";
 import { answer } from "../support/world.ts";
@@ -115,6 +115,29 @@ describe("the baker's own notes", () => {
       },
     ]);
     expect(answer(trouble, { symptom: "hollow" }, { notes }).headline).toContain("149 °C when all was well");
+  });
+
+  // arithmetic: medians of 6 and 4, and of 30 and 30
+  test("doses are compared too, and what was the same is no cause", () => {
+    const dosed = [
+      note(1, ["soft after maturing"], { rest_min: 30, doses: [{ flavor: "mint", percent: 6 }] }),
+      note(2, [], { rest_min: 30, doses: [{ flavor: "mint", percent: 4 }] }),
+    ];
+    expect(comparison("soft after maturing", dosed)).toMatchObject([
+      { what: "mint", here: 6, well: 4, unit: "%" },
+    ]);
+    expect(alike("soft after maturing", dosed)).toEqual(["rest"]);
+    const same = [note(1, ["hollow"], { oven_c: 150 }), note(2, [], { oven_c: 150 })];
+    expect(answer(trouble, { symptom: "hollow" }, { notes: same }).headline).toContain(
+      "In your notes oven was the same when all was well.",
+    );
+  });
+
+  test("the rule doesn't say the causes a second time", () => {
+    for (const { id, causes } of troubles) {
+      const text = answer(trouble, { symptom: id }).rule?.text ?? "";
+      for (const { change } of causes) expect(text).not.toContain(change);
+    }
   });
 
   test("nothing is compared where one side says nothing", () => {

@@ -27,6 +27,16 @@ export function pasted(before: string, text: string): Pasted {
   const [first = "", ...others] = full;
   const headed = !isIngredient(first) && heading.test(first) && others.length >= 2;
   if (full.length >= 3 && (headed ? others : full).every(isIngredient))
-    return { turns: [headed ? full.join("\n") : ["save recipe:", ...full].join("\n")], rest: "" };
+    return {
+      turns: [[headed ? order(first) : "save recipe:", ...(headed ? others : full)].join("\n")],
+      rest: "",
+    };
   return { turns: rows.slice(0, -1), rest: rows.at(-1) ?? "" };
+}
+
+/** "Snowy shells:" as the order to save it under that name; what is an order already stays as it is. */
+function order(title: string): string {
+  if (/^\W*(?:(?:please|save|remember|new|my|the|a) )*(?:recipe|formula)\b/i.test(title)) return title;
+  const name = title.replace(/\b(?:recipe|formula)\b/gi, " ").replace(/[^\p{L}\p{N}'’ -]+/gu, " ");
+  return `save recipe ${name.replace(/\s+/g, " ").trim()}:`;
 }

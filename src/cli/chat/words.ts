@@ -54,9 +54,16 @@ export const ownAnswers = {
 /** What stands at the top: the lines handed in, and where the record is kept. */
 export function introLines(intro: readonly string[], home: string, columns: number): Line[] {
   return [
-    ...intro.flatMap((text) => said(text, "plain", columns)),
+    ...intro.flatMap((text) => paragraph(text, columns)),
     ...said(`Your record is in ${home}`, "quiet", columns),
   ];
+}
+
+/** What begins with spaces stays indented: something to type. */
+function paragraph(text: string, columns: number): Line[] {
+  const indent = /^ */.exec(text)?.[0] ?? "";
+  const margin = indent ? { first: indent, rest: `${indent}  ` } : { first: "", rest: "" };
+  return wrapped(printable(text.trim()), columns, margin).map((line) => ({ text: line, tone: "plain" }));
 }
 
 /** Timers that came due. */

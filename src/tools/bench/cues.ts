@@ -9,6 +9,13 @@ const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|ca
 
 export const benchCues = cues(
   ...lessonCues,
+  // a printer is of another world otherwise
+  [
+    6,
+    `${mine} (?:printers? |print )?(?:paper|printer) (?:size )?(?:is|uses|takes|has|=|:|prints(?: on)?) .. (?:a 4\\S*|letter)`,
+    `(?:i|we) (?:always |only |usually )?print (?:everything |it all |them )?on .. (?:a 4\\S*|letter)`,
+    `(?:use|switch to|set) (?:${mine} )?(?:paper (?:size )?(?:to )?)?(?:us )?(?:a 4\\S*|letter) paper${end}`,
+  ],
   [
     4,
     `${mine} (?:\\S+ )?{count=trays} (?:has|have|holds?|does|do|takes?|fits?|is|are|makes?|got|only|can|will) .. (?:{number}|{length})`,
@@ -42,9 +49,6 @@ export const benchCues = cues(
     `use (?:an? |my )?{volume} {unit=cup}`,
     `(?:use|i use|i have|my cups are|switch to|set) (?:to )?metric (?:{unit=cup}|cups?)${end}`,
     `${mine} (?:market|labels?) (?:is|are|for|go|should be|to) .. (?:us|usa|eu|europe|america|american|european)`,
-    `${mine} (?:printer|paper) (?:is|uses|takes|has|=|:) .. (?:a4|letter)`,
-    `(?:i|we) (?:always |only |usually )?print (?:everything |it all )?on .. (?:a4|letter)`,
-    `(?:use|switch to|set) (?:${mine} )?(?:paper (?:size )?(?:to )?)?(?:us )?(?:a4|letter)(?: paper)?${end}`,
     `i sell (?:in|to) (?:the )?(?:us|usa|eu|europe|america)${end}`,
     `(?:plan|make|pipe|add|use|do|i (?:make|plan|pipe)|with) (?:always )?(?:{percent}|no|zero) (?:extra|spares?)`,
     `{percent} (?:\\S+ )?(?:spares?|extra|extras) .. (?:always|from now on|please|{count=shells})`,

@@ -114,9 +114,9 @@ function fillingsFor({ order, fillings, chocolate }: BuyInputs, recipe: string |
 /** "buttercream", or its whole name where there are two of the kind. */
 const partName = (filling: Filling, all: readonly Filling[]): string =>
   filling.formula === undefined && all.filter((each) => each.base === filling.base).length < 2
-    ? filling.base === "jam"
-      ? fillingName(filling)
-      : filling.base
+    ? ["buttercream", "ganache"].includes(filling.base)
+      ? filling.base
+      : fillingName(filling)
     : fillingName(filling);
 
 function assumedFillings({ order, fillings }: BuyInputs, all: readonly Filling[], world: World): string[] {

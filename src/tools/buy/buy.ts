@@ -2,9 +2,9 @@
 import * as z from "zod/mini";
 import type { Memory, Reading } from "../contract/index.ts";
 import { tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { filling } from "../day/filling.ts";
 import { readDetails } from "../day/order.ts";
+import { cues } from "../lib/cue.ts";
 import { counted, diameter, pointsBack } from "../lib/find.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
 import { answerBuy } from "./answer.ts";
@@ -71,7 +71,13 @@ export const buy = tool<BuyInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
     { say: "shell recipe for 36 macarons", tool: "scale" },
   ],
-  rivals: [["macarons", "shells"], ["diameter_mm"], ["fillings", "shells_only", "order"], ["chocolate"], ["formula"]],
+  rivals: [
+    ["macarons", "shells"],
+    ["diameter_mm"],
+    ["fillings", "shells_only", "order"],
+    ["chocolate"],
+    ["formula"],
+  ],
   read: readBuy,
   compute: answerBuy,
 });

@@ -1,6 +1,7 @@
 /** What of a bake's ingredients is on the shelf and what is to be bought, in packs where it is known how a thing is sold. */
 import type { Figure, Item, Stock } from "../contract/index.ts";
-import { type Line, sameIngredient } from "../lib/lines.ts";
+import { white_g } from "../lib/find.ts";
+import { each_g, type Line, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { eggsFor } from "../lib/sizing.ts";
 
@@ -11,14 +12,23 @@ export interface Need extends Line {
   have: number;
 }
 
+/** A large egg, of which `white_g` are white. */
+const egg_g = each_g.egg ?? 50;
+
 export const toBuy = (need: Need) => need.grams - need.have;
 
-/** The shelf goes to the shells first, what is left of it to the fillings. */
+/** The shelf goes to the shells first, what is left of it to the fillings. Eggs are whites, 33 g each. */
 export function lessStock(lines: readonly (Line & { part: string })[], stock: readonly Stock[]): Need[] {
   const left = stock.map((each) => each.grams);
   return lines.map((line) => {
     let have = 0;
     stock.forEach((each, at) => {
+      if (each.name === "egg" && line.name === "whites") {
+        const eggs = Math.min(Math.floor((left[at] ?? 0) / egg_g), eggsFor(Math.max(0, line.grams - have)));
+        have += Math.min(line.grams - have, eggs * white_g);
+        left[at] = (left[at] ?? 0) - eggs * egg_g;
+        return;
+      }
       if (!sameIngredient(each.name, line.name)) return;
       const taken = Math.min(left[at] ?? 0, line.grams - have);
       have += taken;
@@ -113,4 +123,3 @@ export function itemsOf(needs: readonly Need[], list: readonly Shopping[]): Item
     ...covered.map((need): Item => ({ on_the_shelf: need.name, part: need.part, grams: need.grams })),
   ];
 }
-

@@ -52,7 +52,7 @@ function withPrices(parts: Draft, { prices }: Draft): Draft {
   if (!prices || !parts.lines) return parts;
   const lines = parts.lines.map((line) => {
     const found = prices.find((each) => sameIngredient(each.name, line.name));
-    return found ? { ...line, price_per_g: found.price_per_g } : line;
+    return found ? { ...found, name: line.name, grams: line.grams } : line;
   });
   return { ...parts, lines };
 }

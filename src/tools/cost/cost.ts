@@ -7,7 +7,13 @@ import { plain } from "../lib/show.ts";
 import { answerCost } from "./answer.ts";
 import { readCost } from "./read.ts";
 
-const line = z.object({ name: z.string(), grams: weight_g, price_per_g: z.optional(money) });
+/** `pack_g` is the weight that the price was said for: "$9 for a 500 g bag". */
+const line = z.object({
+  name: z.string(),
+  grams: weight_g,
+  price_per_g: z.optional(money),
+  pack_g: z.optional(weight_g),
+});
 
 const share = (what: string) =>
   z.number().check(
@@ -25,7 +31,9 @@ export const inputs = z.strictObject({
   /** Weighed lines, with a price where one was said; the rest are priced from the shelf. */
   lines: z.optional(z.array(line)),
   /** Prices said without a weight, by ingredient. */
-  prices: z.optional(z.array(z.object({ name: z.string(), price_per_g: money }))),
+  prices: z.optional(
+    z.array(z.object({ name: z.string(), price_per_g: money, pack_g: z.optional(weight_g) })),
+  ),
   /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
   more_prices: z.optional(z.array(money)),
   formula: z.optional(z.string()),
@@ -87,7 +95,8 @@ export const cost = tool<CostInputs>({
     ],
     [
       6,
-      "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|come to|run me)",
+      "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|run me)",
+      "{money} .. {ingredient} .. (?:what|how much) .. come to",
       "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)",
     ],
     [

@@ -40,7 +40,10 @@ function packOf(at: readonly [number, number], reading: Reading): number | undef
 export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
   const priced = money.flatMap((sum) => {
     const price_per_g = pricePerGram(sum, reading);
-    return price_per_g === undefined ? [] : [{ at: sum.amount.at, price_per_g }];
+    const pack_g = sum.amount.per || sum.per ? undefined : packOf(sum.amount.at, reading);
+    return price_per_g === undefined
+      ? []
+      : [{ at: sum.amount.at, price_per_g, ...(pack_g !== undefined ? { pack_g } : {}) }];
   });
   if (memory.slot === "more_prices")
     return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), memory);
@@ -62,17 +65,19 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
     const index = found >= 0 ? found : weights.length === 1 && priced.length === 1 ? 0 : -1;
     if (index >= 0) taken.add(index);
     const price = priced[index]?.price_per_g;
+    const pack_g = priced[index]?.pack_g;
     return {
       name: each.thing ? nameOf(each.thing) : "",
       grams: each.grams,
       ...(price !== undefined ? { price_per_g: price } : {}),
+      ...(pack_g !== undefined ? { pack_g } : {}),
     };
   });
   if (lines.length > 0) return { lines };
   const named = reading.things.filter((each) => each.ingredient);
-  const prices = priced.flatMap(({ at, price_per_g }) => {
+  const prices = priced.flatMap(({ at, ...price }) => {
     const owner = named.findLast((each) => each.at[1] <= at[0]) ?? named.find((each) => each.at[0] >= at[1]);
-    return owner ? [{ name: nameOf(owner), price_per_g }] : [];
+    return owner ? [{ name: nameOf(owner), ...price }] : [];
   });
   // "almond flour is $9 for a 500 g bag, what do 130 g cost": the weight that is no pack is of what was priced
   const loose = reading.amounts.find(
@@ -80,9 +85,7 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
   );
   if (loose && prices[0])
     return {
-      lines: [
-        { name: prices[0].name, grams: inBase(loose.value, loose.unit), price_per_g: prices[0].price_per_g },
-      ],
+      lines: [{ ...prices[0], grams: inBase(loose.value, loose.unit) }],
     };
   return prices.length > 0 ? { prices } : {};
 }
@@ -102,6 +105,7 @@ export function paidFor(reading: Reading, money: readonly Sum[]): PricedLine | u
     name: nameOf(bought.of),
     grams: inBase(wanted.value, wanted.unit),
     price_per_g: sum.value / inBase(bought.value, bought.unit),
+    pack_g: inBase(bought.value, bought.unit),
   };
 }
 

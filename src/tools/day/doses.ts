@@ -27,7 +27,14 @@ export function doseOf({ filling, grams }: Portion, world: World): Dosed | undef
   const [dosed] = outcome.figures ?? [];
   const name = dosed?.name === "flavor" && flavor.taste ? `${flavor.taste} flavor` : dosed?.name;
   if (!dosed || !name)
-    return { text: outcome.headline, middle_g: 0, own: false, assumed: [], cautions: outcome.cautions ?? [], working: [] };
+    return {
+      text: outcome.headline,
+      middle_g: 0,
+      own: false,
+      assumed: [],
+      cautions: outcome.cautions ?? [],
+      working: [],
+    };
   const [low, high] = [dosed.low ?? dosed.value ?? 0, dosed.high ?? dosed.value ?? 0];
   return {
     figure: { ...dosed, name },

@@ -118,9 +118,7 @@ export function written(
 
 /** The tastes in a recipe's name: "apricot ganache". */
 const tastesNamed = (name = ""): string[] =>
-  tastes
-    .map((row) => row.taste)
-    .filter((taste) => ` ${name.toLowerCase()} `.includes(` ${taste} `));
+  tastes.map((row) => row.taste).filter((taste) => ` ${name.toLowerCase()} `.includes(` ${taste} `));
 
 const flavorsOf = (inputs: DayInputs): string[] => [
   ...new Set([

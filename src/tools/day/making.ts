@@ -14,8 +14,8 @@ import { plain } from "../lib/show.ts";
 import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
 import { fillingSteps } from "./fillings.ts";
-import { doneBy, stepMeant } from "./progress.ts";
 import { fillingsOf } from "./portions.ts";
+import { doneBy, stepMeant } from "./progress.ts";
 import type { Standing } from "./standing.ts";
 
 /** The order on the solver's axis: local wall-clock seconds. Lengths are the book's, or the baker's where set. */

@@ -17,7 +17,7 @@ export function readDetails(reading: Reading): Draft {
   const found = reading.things.filter((each) => isFilling(each, reading)).map((each) => runOf(each, reading));
   const used = new Set(found.flatMap((each) => each.flavor ?? []));
   const loose = reading.things.filter((each) => isFlavor(each) && !used.has(each));
-  const fillings = distinct(found.map((each) => fillingOf(each, reading)));
+  const fillings = withoutTotal(distinct(found.map((each) => fillingOf(each, reading))), reading);
   const colors = readColors(reading);
   const flavor = loose[0] && loose.length === 1 ? nameOf(loose[0], reading) : undefined;
   const unplaced = loose.length > 1 ? [...new Set(loose.map((each) => each.taste ?? each.text))] : [];
@@ -51,7 +51,8 @@ function isFilling(each: Thing, reading: Reading): boolean {
 /** "raspberry jam and vanilla buttercream": joined to a filling, not before one ("jam buttercream") or in one. */
 function isBeside(jam: Thing, reading: Reading): boolean {
   const mixes = reading.things.filter((each) => each.base && !noFillings.includes(each.base));
-  const joined = (between: string) => /^ ?(?:and|,|&|\+|plus) ?(?:a |an |the |some )?(?:\S+ ){0,2}$/.test(between);
+  const joined = (between: string) =>
+    /^ ?(?:and|,|&|\+|plus) ?(?:a |an |the |some )?(?:\S+ ){0,2}$/.test(between);
   return mixes.some(
     (mix) =>
       joined(reading.text.slice(jam.at[1], mix.at[0])) || joined(reading.text.slice(mix.at[1], jam.at[0])),
@@ -99,7 +100,7 @@ function fillingOf(run: Run, reading: Reading): Filling {
     };
   const flavor = run.flavor ?? (base.base ? tasteWithin(base) : undefined);
   return {
-    base: base.base ?? "jam",
+    base: base.base ?? (/jelly|curd|compote/.exec(base.text)?.[0] ?? "jam"),
     ...(base.base ? {} : { of: base.taste ?? "" }),
     ...(flavor ? { flavor: nameOf(flavor, reading) } : {}),
     ...(chocolate?.chocolate ? { chocolate: chocolate.chocolate } : {}),
@@ -134,6 +135,16 @@ function countBefore(run: Run, reading: Reading): number | undefined {
     (each) =>
       each.dim === "number" && each.unit === "" && !each.fraction && each.at[1] <= run.from && before(each),
   )?.value;
+}
+
+/** "60 macarons with jam and buttercream": the one number there is counts them all, not those of the first filling. */
+function withoutTotal(fillings: Filling[], reading: Reading): Filling[] {
+  const own = fillings.filter((each) => each.macarons !== undefined);
+  const numbers = reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && (!each.of || each.of.count === "macarons"),
+  );
+  if (fillings.length < 2 || own.length !== 1 || numbers.length > 1) return fillings;
+  return fillings.map(({ macarons: _all, ...rest }) => rest);
 }
 
 const distinct = (fillings: readonly Filling[]): Filling[] => [

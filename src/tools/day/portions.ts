@@ -20,8 +20,7 @@ export interface Portion {
 
 /** "apricot ganache", "white chocolate ganache". */
 export const fillingName = ({ base, of, flavor, chocolate, formula }: Filling): string =>
-  formula ??
-  [of || flavor?.taste, chocolate && `${chocolate} chocolate`, base].filter(Boolean).join(" ");
+  formula ?? [of || flavor?.taste, chocolate && `${chocolate} chocolate`, base].filter(Boolean).join(" ");
 
 /** The fillings in force: those that were named, else a buttercream and a ganache; a loose flavor goes into each. */
 export function fillingsOf(inputs: Partial<DayInputs>): Filling[] {

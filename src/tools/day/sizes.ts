@@ -9,7 +9,16 @@ import { counted, plain, weight } from "../lib/show.ts";
 import { batterFor, eggsFor, type Own, shellsFor, sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
 import { colorParts, doseOf } from "./doses.ts";
-import { fillingName, fillingsOf, isRing, linesOf, type Portion, portionsOf, recipeFor, shared } from "./portions.ts";
+import {
+  fillingName,
+  fillingsOf,
+  isRing,
+  linesOf,
+  type Portion,
+  portionsOf,
+  recipeFor,
+  shared,
+} from "./portions.ts";
 
 /** What sizing adds to the answer of a day. */
 export interface Sized {
@@ -29,7 +38,11 @@ export interface Sized {
 /** Whether the order says more than how many and when: only then are the weights part of the answer. */
 export const isDetailed = (inputs: Partial<DayInputs>): boolean =>
   Boolean(
-    inputs.fillings?.length || inputs.flavor || inputs.unplaced?.length || inputs.colors || inputs.shell_recipe,
+    inputs.fillings?.length ||
+      inputs.flavor ||
+      inputs.unplaced?.length ||
+      inputs.colors ||
+      inputs.shell_recipe,
   );
 
 /** @returns the sizes, or an outcome that says why the order can't be */
@@ -193,4 +206,3 @@ function unique(figures: readonly (Figure & { of?: string })[]): Figure[] {
     return { ...figure, name };
   });
 }
-

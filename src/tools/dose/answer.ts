@@ -204,10 +204,10 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
     ? `${inputs.parts.map((each) => `${each.name} ${plain(each.grams)}`).join(" + ")} = ${plain(base_g)} g; `
     : "";
   const spoons = inputs.spoon ? inSpoons(inputs, dose, grams) : undefined;
-  const scaleNote = scaleCaution(low, world.bench.scale_g);
+  const scaleNote = scaleCaution(low, world.bench.scale_g, base_g, dose.base);
   return {
     status: "answered",
-    headline: spoons?.headline ?? `${weightRange(low, high, world.bench.scale_g)} ${label(inputs, dose)}`,
+    headline: spoons?.headline ?? `${doseText(low, high, world.bench.scale_g)} ${label(inputs, dose)}`,
     figures: [...(spoons?.figures ?? []), grams],
     cautions: [...(spoons?.cautions ?? []), ...scaleNote],
     working: [
@@ -224,12 +224,23 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
 const label = (inputs: DoseInputs, dose: Dose) =>
   dose.name === "flavor" && inputs.taste ? `${inputs.taste} flavor` : dose.name;
 
-function scaleCaution(grams: number, scale_g: number | undefined): string[] {
-  return scale_g !== undefined && grams < scale_g * 5
-    ? [
-        `Your scale reads ${plain(scale_g)} g steps: ${plain(grams, 3)} g is only ${plain(grams / scale_g, 1)} of them.`,
-      ]
-    : [];
+/** A dose is never nothing: what the scale would show as 0 is written out. */
+const doseText = (low: number, high: number, scale_g: number | undefined): string =>
+  low > 0 && weight(low, scale_g) === "0"
+    ? `${[...new Set([plain(low, 3), plain(high, 3)])].join(" to ")} g`
+    : weightRange(low, high, scale_g);
+
+/** A dose of few steps of the scale: what it can show instead, and for how much base that is right. */
+function scaleCaution(grams: number, scale_g: number | undefined, base_g: number, base: string): string[] {
+  if (scale_g === undefined || grams <= 0 || grams >= scale_g * 5) return [];
+  const shown = Math.max(1, Math.round(grams / scale_g)) * scale_g;
+  const nearest =
+    Math.abs(shown / grams - 1) < 1e-9
+      ? ""
+      : ` It can show ${plain(shown, 3)} g, right for ${plain((base_g * shown) / grams, 0)} g ${base}: make that much, or use a finer scale.`;
+  return [
+    `Your scale reads ${plain(scale_g)} g steps: ${plain(grams, 3)} g is only ${plain(grams / scale_g, 1)} of them.${nearest}`,
+  ];
 }
 
 /** Spoons of a liquid by estimate; of a powder only where the portion table knows it. */

@@ -170,7 +170,8 @@ export function nameOf(
   const dose = target.dose ?? usualRow(target);
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   // "strawberry jam" doses as purée, but keeps its name
-  const jam = dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
+  const jam =
+    dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
   const own = jam ?? (target.ingredient && target.dose ? target.ingredient : undefined);
   void reading;
   return {
@@ -203,6 +204,8 @@ const spirits = new Set([
 const teas = new Set(["matcha", "hojicha"]);
 
 function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
+  const fewer = partLeftOut(reading, memory);
+  if (fewer) return fewer;
   const mix = reading.things.find((each) => each.base && each.base !== "meringue");
   const base = mix?.base;
   const parts = weights.filter(
@@ -282,6 +285,18 @@ const partOf = (each: Weighed) => ({
   name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",
   grams: each.grams,
 });
+
+/** "without the butter?": a part of the sum said before is left out. */
+function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {
+  const before =
+    memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
+  if (!before || !says(reading, /(?:^| )(?:without|minus|leave out|leaving out|skip|drop|no)(?: |$)/))
+    return undefined;
+  const gone = reading.things.flatMap((each) => each.ingredient ?? []);
+  const parts = before.filter((each) => !gone.includes(each.name));
+  if (parts.length === 0 || parts.length === before.length) return undefined;
+  return { parts, base_g: parts.reduce((sum, each) => sum + each.grams, 0) };
+}
 
 /** "the butter was 45, not 30": one part of a sum said before takes its new weight. */
 function correctParts(parts: readonly Weighed[], memory: Memory): Draft | undefined {

@@ -6,7 +6,7 @@ const held = "(?:\\S*notes?\\S*|\\S*batches\\S*|diary|record|data|everything|it 
 export const exchangeCues: readonly (readonly [weight: number, ...patterns: string[]])[] = [
   [
     10,
-    `(?:exports?|exporting|dump|back ?up) .. ${held}`,
+    `(?:exports?|exporting|download|dump|back ?up) .. ${held}`,
     `(?:exports?|exporting|dump) .. ${file}`,
     `${held} .. (?:as|to|in|into|for) ${file}`,
     `(?:csv|json|spreadsheet) (?:of|with|from) .. ${held}`,

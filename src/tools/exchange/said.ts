@@ -8,8 +8,10 @@ export interface Exchange {
   file?: string;
 }
 
-const out =
-  /(?:^| )(?:exports?|exporting|dump|back ?up|(?:save|write|give|get|put|send|download|turn|make|hand) .*(?:csv|json|spreadsheet|excel))(?: |$)/;
+const formats = "(?:a |an |my )?(?:csv|json|spreadsheet|excel)";
+const out = new RegExp(
+  `(?:^| )(?:exports?|exporting|download|dump|back ?up)(?: |$)|(?:^| )(?:as|to|in|into|for) ${formats}|(?:^| )(?:csv|json|spreadsheet) (?:of|with|from) `,
+);
 const back =
   /(?:^| )(?:imports?|importing|(?:read|load|bring|take|pull|add|get|restore) .*(?:notes?|batches|diary)\S* .*(?:in|from|out of|back))(?: |$)/;
 const all =

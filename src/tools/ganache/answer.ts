@@ -38,6 +38,7 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   if (!chocolate) return asking("Which chocolate is it: dark, milk or white?", "chocolate");
   const use = inputs.use ?? "piping";
   const row = ratios[chocolate][use];
+  if (inputs.want === "ratio") return ratioOf(chocolate, use, row, inputs.use === undefined);
   if (inputs.want === "mend") return mend(inputs, chocolate, use, row, world);
   if (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined)
     return check(inputs.chocolate_g, inputs.cream_g, chocolate);
@@ -55,6 +56,16 @@ const ruleOf = (chocolate: Chocolate, use: Use, row: RatioRow): Rule => ({
   text: `${chocolate} chocolate : cream ${plain(row.ratio)} : 1 for ${use} (${plain(row.low)}-${plain(row.high)} : 1)`,
   basis: row.basis,
   ...(row.source ? { source: row.source } : {}),
+});
+
+/** "what ratio for a milk ganache I can pipe": the table's own figure. */
+const ratioOf = (chocolate: Chocolate, use: Use, row: RatioRow, assumed: boolean): Outcome => ({
+  status: "answered",
+  headline: `${plain(row.ratio)} : 1, ${chocolate} chocolate to cream by weight, for ${useNames[use] ?? use}`,
+  figures: [{ name: "ratio", value: row.ratio, low: row.low, high: row.high, unit: ":1" }],
+  rule: ruleOf(chocolate, use, row),
+  ...(assumed ? { assumed: [`for ${use}`] } : {}),
+  cautions: [keepCold],
 });
 
 /** The ratio's rule, and how much it was made for by her own batches. */

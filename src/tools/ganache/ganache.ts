@@ -14,7 +14,7 @@ export const inputs = z.strictObject({
   total_g: z.optional(weight_g),
   /** Macarons to fill with it, when no weight was said. */
   macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
-  want: z.optional(z.enum(["build", "check", "mend", "split", "composition", "moves", "target"])),
+  want: z.optional(z.enum(["build", "check", "mend", "ratio", "split", "composition", "moves", "target"])),
   fault: z.optional(z.enum(["loose", "stiff"])),
   /** The part of a composition that is asked for. */
   part: z.optional(z.enum(["sugar", "fat", "water", "all"])),

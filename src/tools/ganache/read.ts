@@ -90,7 +90,10 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
   const before = (thing: Thing) =>
     reading.things.some(
       (each) =>
-        (each.base === "ganache" || each.ingredient === "chocolate" || each.use) &&
+        (each.base === "ganache" ||
+          each.step === "ganache sets" ||
+          each.ingredient === "chocolate" ||
+          each.use) &&
         each.at[0] >= thing.at[1] &&
         each.at[0] - thing.at[1] <= 2,
     );
@@ -126,8 +129,19 @@ function readWant(reading: Reading): Draft {
     )
   )
     return { want: "composition" };
+  if (
+    reading.amounts.every((each) => each.dim !== "weight") &&
+    says(reading, /(?:^| )(?:ratio|proportions?)(?: |$)/)
+  )
+    return { want: "ratio" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
-  if (!fault && says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/))
+  const asksChocolate =
+    weighed(reading).some((each) => each.thing?.ingredient === "cream") &&
+    !weighed(reading).some((each) => each.thing?.chocolate || /chocolate/.test(each.thing?.ingredient ?? ""));
+  if (
+    (!fault || asksChocolate) &&
+    says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)
+  )
     return { want: "build" };
   if (verb && !fault) return { want: "mend", fault: verb };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };

@@ -23,9 +23,7 @@ export interface House {
  */
 export function houseOf({ bench, formulas }: Pick<World, "bench" | "formulas">, said?: string): House {
   const name = said ?? bench.house_formula;
-  const own = name
-    ? formulas.findLast((each) => each.name.toLowerCase() === name.toLowerCase())
-    : undefined;
+  const own = name ? formulas.findLast((each) => each.name.toLowerCase() === name.toLowerCase()) : undefined;
   const lines = own
     ? own.lines.map((line) => ({ ...line }))
     : houseFormula.map(({ name, parts }) => ({ name, grams: parts }));
@@ -45,5 +43,7 @@ export const houseFor = (house: House, batter_g: number): { name: string; grams:
 /** Names what of a recipe has no weight and so no part in any sum. */
 export const unweighedLine = ({ name, unweighed = [] }: { name?: string; unweighed?: string[] }): string[] =>
   unweighed.length
-    ? [`${listed(unweighed.map((each) => `"${each}"`))} of ${name} ${unweighed.length === 1 ? "has" : "have"} no weight: add ${unweighed.length === 1 ? "it" : "them"} by eye.`]
+    ? [
+        `${listed(unweighed.map((each) => `"${each}"`))} of ${name} ${unweighed.length === 1 ? "has" : "have"} no weight: add ${unweighed.length === 1 ? "it" : "them"} by eye.`,
+      ]
     : [];

@@ -9,6 +9,7 @@ import { isTaste } from "../lib/tastes.ts";
 import { behind } from "../lib/when.ts";
 import { correction } from "./correct.ts";
 import { fieldsOf } from "./fields.ts";
+import { noteMeant, setAside } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
 import { fromPlan } from "./planned.ts";
 
@@ -18,6 +19,7 @@ export function answerNote(inputs: NoteInputs, world: World): Outcome {
   if (inputs.do === "import") return answerImport(inputs.file, inputs.found, world);
   if (inputs.do === "export")
     return answerExport(inputs.what ?? "notes", inputs.as ?? "csv", world);
+  if (inputs.do === "ignore" || inputs.do === "count") return aside(inputs.do, inputs, world);
   const target = targetOf(inputs, world.notes);
   if (!target)
     return {
@@ -31,6 +33,17 @@ export function answerNote(inputs: NoteInputs, world: World): Outcome {
     return asking(inputs.do === "append" ? "What shall I add?" : "What should it say?", "text");
   if (inputs.do === "append") return append(inputs, target, world);
   return correct(inputs, target, world);
+}
+
+function aside(does: "ignore" | "count", inputs: NoteInputs, world: World): Outcome {
+  const day = inputs.when ? dayFor(inputs, world) : undefined;
+  if (day && !day.ok) return { status: "impossible", headline: day.why };
+  const target = noteMeant(inputs, day?.date, world.notes);
+  if (target) return setAside(does, target, world);
+  return {
+    status: "impossible",
+    headline: world.notes.length ? "There is no note of that batch." : "There is no note yet.",
+  };
 }
 
 const asking = (question: string, slot: string): Outcome => ({

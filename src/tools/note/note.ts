@@ -2,17 +2,18 @@
 import * as z from "zod/mini";
 import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
 import { tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { exchangeCues } from "../exchange/cues.ts";
 import { Found } from "../exchange/rows.ts";
+import { cues } from "../lib/cue.ts";
 import { text } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
 import { answerNote } from "./answer.ts";
 import { Facts } from "./facts.ts";
+import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
 
 export const inputs = z.strictObject({
-  do: z.enum(["add", "append", "correct", "remove", "export", "import"]),
+  do: z.enum(["add", "append", "correct", "remove", "export", "import", "ignore", "count"]),
   text: z.optional(text),
   facts: z.optional(Facts),
   /** The day it is about; today without one. */
@@ -39,6 +40,7 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
+    [12, ...ignoringCues],
     ...exchangeCues,
     [
       9,
@@ -55,6 +57,11 @@ export const note = tool<NoteInputs>({
       9,
       "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?",
       "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)",
+    ],
+    [
+      6,
+      "^(?:(?:please|ok|and|also) )*add (?:that|also|in) (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ",
+      "^not \\S+ (?:, )?i (?:meant|mean) ",
     ],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
@@ -99,6 +106,9 @@ export const note = tool<NoteInputs>({
     { say: "add to the lemon note: sharper after two days", inputs: { do: "append", about: ["lemon"] } },
     { say: "correct the last note: it was 152 c", inputs: { do: "correct", text: "it was 152 c" } },
     { say: "delete the last note", inputs: { do: "remove" } },
+    { say: "ignore that batch", inputs: { do: "ignore" } },
+    { say: "don't count that one", inputs: { do: "ignore" } },
+    { say: "count that batch again", inputs: { do: "count" } },
     { say: "export my notes as csv", inputs: { do: "export", what: "notes", as: "csv" } },
     { say: "export everything as json", inputs: { do: "export", what: "everything", as: "json" } },
     { say: "save my batches as a spreadsheet", inputs: { do: "export", as: "csv" } },
@@ -112,7 +122,9 @@ export const note = tool<NoteInputs>({
     { say: "save this recipe as lemon shells", tool: "formula" },
   ],
   // A note is whole or none: nothing said for the one before goes into the next.
-  rivals: [["do", "text", "facts", "when", "slashed", "about", "note", "step", "what", "as", "file", "found"]],
+  rivals: [
+    ["do", "text", "facts", "when", "slashed", "about", "note", "step", "what", "as", "file", "found"],
+  ],
   alone: true,
   read: readNote,
   compute: answerNote,

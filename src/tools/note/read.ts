@@ -6,6 +6,7 @@ import { isSign, type Piece, pieces } from "../lib/pieces.ts";
 import { tastesIn } from "../lib/tastes.ts";
 import { placeless } from "../lib/when-said.ts";
 import { factsOf } from "./facts.ts";
+import { readIgnoring } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
 import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 
@@ -16,7 +17,7 @@ const leads =
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const closes = new RegExp(`(?:^| )${noteClosers}(?: |$)`);
 const adds = new RegExp(
-  `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on)(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct))(?: |$)`,
@@ -25,7 +26,7 @@ const removes = new RegExp(
   `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch)`,
 );
 const takesBack =
-  /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
+  /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 const drops =
@@ -42,6 +43,8 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (isOpen === "text" && drops.test(mask)) return {};
   if (isOpen === "text" && !asks.test(mask)) return { do: "add", ...whole(reading, noteWords(text)) };
   if (isOpen === "step") return fillStep(reading, memory);
+  const aside = readIgnoring(reading);
+  if (aside) return { ...(memory.table.note === undefined ? {} : { note: memory.table.note }), ...aside };
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };
   if (adds.test(mask))
     return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
@@ -70,7 +73,9 @@ function whole(reading: Reading, text: string, behindHead = false): Draft {
 /** "note for 3/12: ...": a day, where a mark out of ten would make no sense. Month first; the bench may turn it. */
 function slashedDay(text: string): Draft["when"] {
   const said =
-    /^(?:\S+ ){0,4}(?:for|on|from|of) (?:the )?(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d\d))?(?= ?(?:[:,;.-]|$| ))/.exec(text);
+    /^(?:\S+ ){0,4}(?:for|on|from|of) (?:the )?(\d{1,2})\/(\d{1,2})(?:\/(\d{4}|\d\d))?(?= ?(?:[:,;.-]|$| ))/.exec(
+      text,
+    );
   const [one, two] = [Number(said?.[1]), Number(said?.[2])];
   if (!said || one < 1 || two < 1 || Math.min(one, two) > 12 || Math.max(one, two) > 31) return undefined;
   const year = said[3] === undefined ? {} : { year: (Number(said[3]) % 2000) + 2000 };

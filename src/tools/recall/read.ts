@@ -102,6 +102,7 @@ function measureOf(some: readonly Piece[], mask: string): Draft {
   if (has(/<(?:[^> ]*,)?base=batter/) && has(/how much/)) return { measure: "batter" };
   if (
     has(/(?:how much|what) .*(?:<(?:[^> ]*,)?dose=|flavou?r|percent|<unit=%)/) ||
+    has(/(?:^| )(?:dose|dosage|dosing|strength)(?: |$)/) ||
     has(/how much \S*<(?:[^> ]*,)?taste=/)
   )
     return { measure: "dose" };

@@ -49,6 +49,7 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [
       6,
       "(?:compare|comparing) .. (?:{taste}|{count=batches}|last|notes?)",
@@ -59,6 +60,7 @@ export const recall = tool<RecallInputs>({
     [
       5,
       "(?:pull|bring|call|look) up .. (?:{taste}|{count=batches}|notes?)",
+      "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}",
       "{taste} notes?(?: now| then| again| please| pls)?$",
       "^(?:the |my |and )*last (?:{taste} )?{count=batches}(?: [?])?$",
       "(?:typical|usual|average|normal) .. for {taste}",
@@ -89,7 +91,6 @@ export const recall = tool<RecallInputs>({
       "how (?:did|were|was) .. (?:turn|come|came|turned) out",
       "how (?:long|hot|many|much|big|often) do i (?:usually|normally|normaly|typically|generally|always|mostly|tend)",
       "(?:what|which|whats) .. (?:usually|normally|normaly|typically|on average)",
-      "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)",
       "(?:whats|what is|how much is|hows) my (?:usual|normal|average|typical)",
       "my (?:usual|normal|average|typical) .. (?:time|temperature|temp|dose|{step}|oven|batch|rating|score)",
       "(?:anything|everything|batches|ones|{count=batches}) .. (?:rated|scored|marked)",

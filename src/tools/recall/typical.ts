@@ -87,13 +87,20 @@ export function typical(inputs: RecallInputs, notes: readonly Note[], about: str
   const count = Math.max(...found.map((each) => each.values.length));
   return {
     status: "answered",
-    headline: `${capital(figures.map((each) => `${plain(each.value ?? 0)} ${each.unit} ${inputs.measure ? "" : each.name}`.trim()).join(", "))}${about}, the median of ${counted(count, "note")}`,
+    headline: `${capital(figures.map((each) => figureText(each, inputs.measure !== undefined)).join(", "))}${about}, the median of ${counted(count, "note")}`,
     figures,
     rule: { text: `the median of your notes, ${lines.join("; ")}`, basis: "your bench" },
     ...(count === 1 ? { cautions: ["One note is little to go by."] } : {}),
     working: lines,
     items: used.slice(0, 20).map(noteItem),
   };
+}
+
+/** "16 min", or among others "16 min bake", "40 macarons", "4 % flavor", "rated 9". */
+function figureText({ name, value = 0, unit }: Figure, isAlone: boolean): string {
+  if (name === "rating") return isAlone ? plain(value) : `rated ${plain(value)}`;
+  const what = isAlone || name === unit ? "" : name === "share" ? " flavor" : ` ${name}`;
+  return `${plain(value)} ${unit}${what}`;
 }
 
 const saidAs: Readonly<Record<Measure, string>> = {

@@ -203,7 +203,9 @@ function partition(
   const whole =
     weights.length >= 2 &&
     reading.amounts.some((each) => each.dim === "weight" && !each.of) &&
-    /altogether|all together|in total|in all|of it|total/.test(reading.text);
+    /altogether|all together|in total|in all|of it|total|(?:out of|from|of|with) (?:this|these|that|it)\b/.test(
+      reading.text,
+    );
   if (whole) return { lines: merged(weights.map(line)), have: [] };
   if (!isRecipe || weights.length < 2 || saved) return { lines: [], have: merged(weights.map(line)) };
   const starts = [...reading.text.matchAll(stock)].map((match) => match.index);

@@ -52,7 +52,12 @@ export const scale = tool<ScaleInputs>({
       "{weight} .. (?:biggest|largest|most|how big|how large) .. (?:{count=batches}|{count=shells})",
       "(?:makes|gives|yields|comes to) {weight} .. (?:want|need|make|only|down) .. {weight} .. {ingredient}",
     ],
-    [5, "weights? (?:for|of) (?:the |my |all )*{count=shells}"],
+    [7, "weights? (?:for|of) (?:the |my |all )*{count=shells}", "{count=shells} weights? (?:for|of|to) "],
+    [
+      8,
+      "{weight} .. {weight} .. (?:but|and) (?:i |ive |we |weve )?(?:only |just )?(?:have |got |have got )?(?:only |just ){weight} .. {ingredient}",
+      "(?:make|want|need|get) {weight} (?:out of|from|of) (?:this|these|that) .. {weight} .. {ingredient}",
+    ],
     [
       4,
       "{count=shells} weights?",

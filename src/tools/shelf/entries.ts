@@ -71,6 +71,22 @@ function bagsOf(reading: Reading): Entry | undefined {
   };
 }
 
+/** "bought 2 bags of almond flour, 500 g each, 9 dollars a bag": what came, and what it cost. */
+export function bought(reading: Reading): Entry | undefined {
+  const [price] = prices(reading);
+  const money = reading.amounts.find((each) => each.dim === "money");
+  const weight = reading.amounts.find((each) => each.dim === "weight");
+  if (!price || !money || !weight || !says(reading, /(?:^| )(?:bought|picked up|just got)(?: |$)/))
+    return undefined;
+  const bags = bagsOf(reading);
+  const grams = bags?.grams ?? inBase(weight.value, weight.unit);
+  // a price with no "a kilo" and no "a bag" is for all of it
+  const isEach =
+    money.per || /^ ?(?:a|per|each|the) ?(?:bag|pack|packet|box|carton|tub|jar|block|kilo|one|$)/.test(reading.text.slice(money.at[1]));
+  const value = inBase(money.value, money.unit);
+  return { ...price, ...(bags ?? {}), grams, ...(isEach ? {} : { price_per_g: value / grams }) };
+}
+
 /** "almond flour costs 16 a kilo", "$9 for a 2 lb bag of almond flour". */
 export function prices(reading: Reading): Entry[] {
   const owner = reading.things.find((each) => each.ingredient || each.chocolate || each.taste);

@@ -20,7 +20,13 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
   const done = entries.map((entry) => {
     const known = stockOf(world, entry.name);
     const grams = (entry.grams ?? 0) + (does === "add" ? (known?.grams ?? 0) : 0);
-    const pack = entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {};
+    const currency = entry.currency ?? world.bench.currency ?? "USD";
+    const pack = {
+      ...(entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {}),
+      ...(entry.price_per_g !== undefined ? { price_per_g: entry.price_per_g, currency } : {}),
+    };
+    const cost =
+      entry.price_per_g !== undefined ? `, ${moneyText(entry.price_per_g * 1000, currency)} a kilo` : "";
     const effect: Effect = known
       ? { do: "change", list: "stock", id: known.id, patch: { grams, ...pack } }
       : { do: "add", list: "stock", entry: { name: entry.name, grams, ...pack } };
@@ -33,7 +39,7 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
     return {
       effect,
       figure: { name: entry.name, value: grams, unit: "g" },
-      text: `${entry.name} ${g(grams, world)}${sum}`,
+      text: `${entry.name} ${g(grams, world)}${sum}${cost}`,
     };
   });
   return {

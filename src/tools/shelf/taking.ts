@@ -4,11 +4,15 @@ import { sizedOrder } from "../day/sizes.ts";
 import { wallText } from "../day-plan/index.ts";
 import { asking } from "../lib/asking.ts";
 import { houseFor, houseOf } from "../lib/house.ts";
+import { each_g } from "../lib/lines.ts";
 import { capital, counted, listed } from "../lib/show.ts";
+import { eggsFor } from "../lib/sizing.ts";
 import type { ShelfInputs } from "./shelf.ts";
 import { g, stockOf } from "./stock.ts";
 
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
+
+const egg_g = each_g.egg ?? 50;
 
 /** Takes what is there, names what isn't and what didn't reach. */
 export function takeWhole({ entries, from_note }: ShelfInputs, world: World): Outcome {
@@ -20,8 +24,12 @@ export function takeWhole({ entries, from_note }: ShelfInputs, world: World): Ou
   const figures: Figure[] = [];
   const missing: string[] = [];
   const short: string[] = [];
-  for (const { name, grams = 0 } of used) {
-    const known = stockOf(world, name);
+  const eggs = world.stock.findLast((each) => each.name === "egg");
+  for (const { name, grams: weighed = 0 } of used) {
+    const own = stockOf(world, name);
+    // whites come out of the eggs that are there, whole ones
+    const known = own ?? (name === "whites" ? eggs : undefined);
+    const grams = known && known !== own ? eggsFor(weighed) * egg_g : weighed;
     if (!known) {
       missing.push(name);
       continue;

@@ -150,7 +150,9 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
   const scale = world.bench.scale_g;
   const heads: Partial<Record<NonNullable<ShellsInputs["want"]>, string>> = {
     trays:
-      trays === undefined ? "none fit" : `${counted(trays, "tray")} for ${counted(shells, "shell")}, ${onTray} a tray`,
+      trays === undefined
+        ? "none fit"
+        : `${counted(trays, "tray")} for ${counted(shells, "shell")}, ${onTray} a tray`,
     whites: `${counted(eggs, "egg white")}: ${weight(whites, scale)} g for ${counted(macarons, "macaron")}`,
     shells: `${counted(shells, "shell")} for ${counted(macarons, "macaron")}`,
     macarons: `${counted(macarons, "macaron")} from ${counted(shells, "shell")}`,

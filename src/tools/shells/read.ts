@@ -58,8 +58,7 @@ function readKnown(reading: Reading): Draft {
     );
   const onTray = onTrayOf(reading).on_tray;
   const shells = reading.amounts.find(
-    (each) =>
-      each.dim === "number" && each.of?.count === "shells" && !each.fraction && each.value !== onTray,
+    (each) => each.dim === "number" && each.of?.count === "shells" && !each.fraction && each.value !== onTray,
   );
   const one = says(reading, /(?:one(?:<number>)?|a|each|per|single) \S*<count=shells/);
   if (batter && says(reading, /(?:out of|from) (?:\S+ ){0,3}\S*<weight/)) return { batter_g: batter.grams };

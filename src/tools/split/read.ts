@@ -8,6 +8,8 @@ type Draft = Partial<SplitInputs>;
 type Share = { name?: string; size: number };
 
 export function readShares(reading: Reading, memory: Memory): Draft {
+  const total = newTotal(reading, memory);
+  if (total !== undefined) return { total_g: total };
   const bowl = bowlOf(reading, memory);
   return { ...bowl.draft, ...sharesOf(reading, memory, bowl.amount) };
 }
@@ -36,6 +38,15 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
 }
+
+/** "same split for 480": more than any number of bowls, a new weight for the shares said before. */
+const newTotal = (reading: Reading, memory: Memory): number | undefined => {
+  const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
+  const [only, ...others] = reading.amounts;
+  return before?.total_g !== undefined && only?.dim === "number" && others.length === 0 && only.value > 40
+    ? only.value
+    : undefined;
+};
 
 function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): Draft {
   const rest = restName(reading);
@@ -120,7 +131,9 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
 const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.text;
 
 function restName(reading: Reading): Draft {
-  const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(reading.mask)?.[1];
+  const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(
+    reading.mask,
+  )?.[1];
   if (plain) return { rest: plain };
   const match =
     /(?:the_rest\S*|the rest(?: \S+)?|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(

@@ -18,6 +18,11 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     ? all.filter((id) => id !== "peaks that stay")
     : all;
   if (named.length === 0) return [spelt(reading)];
+  // a grainy meringue has nothing to do with tops: no row of the table is of it
+  const ofMeringue =
+    mixes(reading).includes("meringue") &&
+    !/\b(?:shell|shells|macaron|macarons|tops?)\b/.test(wordsOf(reading));
+  if (ofMeringue && named.every((id) => faultOf.get(id) !== "meringue")) return [{}];
   const ofShells = named.filter((id) => !faultOf.get(id));
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
