@@ -1,6 +1,6 @@
 // Builds dist/: one narrow bundle for a single question, the chat apart, and a launcher that keeps V8's code cache.
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -25,16 +25,16 @@ if (process.argv.includes("--train")) {
     cwd: root,
   });
   await build.write({ file, format: "es" });
-  (await import(file)).train(
-    join(root, "tests/questions/learned"),
-    join(root, "data/model.json"),
-  );
+  (await import(file)).train(join(root, "tests/questions/learned"), join(root, "data/model.json"));
   process.exit(0);
 }
 
 const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist);
+
+/** Folders of the packages whose code is in a bundle. */
+const bundled = new Set();
 
 async function bundle(input, output) {
   const build = await rolldown({
@@ -44,8 +44,26 @@ async function bundle(input, output) {
     logLevel: "warn",
     ...output.options,
   });
-  await build.write({ minify: true, comments: false, ...output.write });
+  const { output: chunks } = await build.write({ minify: true, comments: false, ...output.write });
   await build.close();
+  for (const { moduleIds = [] } of chunks)
+    for (const id of moduleIds) {
+      const [folder] = /^.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+/.exec(id.replace(/^\0/, "")) ?? [];
+      if (folder && existsSync(join(folder, "package.json"))) bundled.add(folder);
+    }
+}
+
+/** Most of their licenses ask to be handed on with their code. */
+function licenses() {
+  const texts = [...bundled].map((folder) => {
+    const about = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
+    const files = readdirSync(folder).filter((name) =>
+      /^(?:licen[cs]e|copying|notice)(?:-mit)?(?:\.(?:md|txt))?$/i.test(name),
+    );
+    const text = files.map((name) => readFileSync(join(folder, name), "utf8").trim()).join("\n\n");
+    return `${about.name} ${about.version}\n\n${text || `License: ${about.license ?? "not said"}`}\n`;
+  });
+  return `What is bundled with this program, and under which licenses.\n\n${texts.sort().join(`\n${"-".repeat(72)}\n\n`)}`;
 }
 
 // natural's edit distance asks for all of underscore and uses two functions of it
@@ -83,6 +101,8 @@ await bundle("src/cli/csv/csv.ts", {
 const programFile = join(dist, "program.cjs");
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
 writeFileSync(programFile, readFileSync(programFile, "utf8").replace(/[\u0080-\uffff]/g, escaped));
+
+writeFileSync(join(dist, "licenses.txt"), licenses());
 
 // The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it.
 const launcher = `#!/usr/bin/env node

@@ -2,11 +2,11 @@
 export const strangers: ReadonlySet<string> = new Set(
   `weather forecast rain sunny poem song lyrics joke jokes riddle story novel  film films movie movies  tv
   football soccer rugby cricket tennis basketball  league team score election president minister government
-  politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike traffic 
+  politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike bicycle traffic 
    directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
   medicine appointment email emails mail     facebook internet website wifi password computer
   laptop printer  python javascript bitcoin crypto bank     loan mortgage taxes tax insurance
-  husband wife boyfriend girlfriend love dating horoscope zodiac  planet moon  rocket homework essay maths
+  husband wife boyfriend girlfriend love dating horoscope zodiac  planet moon  rocket homework essay
   exam  geography capital  language translate translation     
   lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta
   potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones

@@ -416,6 +416,7 @@ export const symptoms: readonly SymptomRow[] = [
       "greasy",
       "curdled",
       "splitting",
+      "splits",
       "seperating",
       "oily ganache",
     ],

@@ -37,7 +37,12 @@ export function makeCopy(files: Files, place: Place, day: string, bytes: Buffer)
   const before = bytesOf(files, path);
   if (before?.equals(bytes)) return undefined;
   putInPlace(files, path, bytes);
-  flushFolder(files, place.copies);
+  try {
+    flushFolder(files, place.copies);
+  } catch (error) {
+    if (!before) tidyAway(files, path);
+    throw error;
+  }
   return before ? undefined : path;
 }
 

@@ -6,7 +6,7 @@
  */
 import { join } from "node:path";
 import { checkPart } from "./check.ts";
-import { bytesOf, type Files, flushFolder, makeFolder, writeNew } from "./files.ts";
+import { bytesOf, type Files, flushFolder, makeFolder, tidyAway, writeNew } from "./files.ts";
 import { newToken } from "./holder.ts";
 import type { Place } from "./place.ts";
 import { Failed, problemOf } from "./problem.ts";
@@ -43,7 +43,12 @@ export function writePart(
   const file = `${list}-${from}-${to}-${newToken()}.json`;
   const seal: Seal = { list, from, to, count: entries.length, ...(crc === undefined ? {} : { crc }), file };
   makeFolder(files, place.parts);
-  writeNew(files, pathOf(place, seal), bytes, true);
+  try {
+    writeNew(files, pathOf(place, seal), bytes, true);
+  } catch (error) {
+    tidyAway(files, pathOf(place, seal));
+    throw error;
+  }
   return seal;
 }
 

@@ -91,6 +91,8 @@ describe("packages", () => {
     ["react", /^src\/cli\/chat\//],
     ["lowdb", /^src\/store\//],
     ["natural", /^src\/intents\//],
+    ["pdfkit", /^src\/cli\/paper\//],
+    ["papaparse", /^src\/cli\/csv\//],
   ] as const)("%s is used in its own folder only", (name, allowed) => {
     expect(only(name, allowed)).toEqual([]);
   });
@@ -156,6 +158,8 @@ describe("files", () => {
     };
     walk("src/cli/entry.ts");
     expect(seen.size).toBeGreaterThan(50);
-    expect([...seen].filter((file) => /^(?:ink|react|yoga-layout)(?:\/|$)|\.tsx$/.test(file))).toEqual([]);
+    expect(
+      [...seen].filter((file) => /^(?:ink|react|yoga-layout|pdfkit|papaparse)(?:\/|$)|\.tsx$/.test(file)),
+    ).toEqual([]);
   });
 });

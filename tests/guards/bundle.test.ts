@@ -48,6 +48,10 @@ describe("the program for one question", () => {
       "mongoose",
       "redis",
       "pg",
+      "pdfkit",
+      "papaparse",
+      "csv-parse",
+      "unpdf",
     ])
       expect([...packages], name).not.toContain(name);
   });
@@ -60,7 +64,12 @@ describe("the program for one question", () => {
     expect(shipped("chat.mjs")).toMatch(/react\.(?:transitional\.)?element/);
   });
 
-  it.each(["program.cjs", "bowlside.cjs", "chat.mjs"])(
+  it("makes papers without a reader of font files", () => {
+    expect(statSync(join(dist.folder, "paper.mjs")).size).toBeLessThan(300_000);
+    expect(shipped("paper.mjs")).not.toMatch(/node:fs|readFileSync\(["'`]/);
+  });
+
+  it.each(["program.cjs", "bowlside.cjs", "chat.mjs", "paper.mjs", "csv.mjs"])(
     "%s asks for nothing but what comes with node, and for its own parts",
     (name) => {
       expect(asked(shipped(name)).filter((each) => !builtins.has(each) && !each.startsWith("./"))).toEqual(

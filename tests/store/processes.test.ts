@@ -7,13 +7,8 @@ import { fileURLToPath } from "node:url";
 import { rolldown } from "rolldown";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { openStore } from "../../src/store/open.ts";
+import { kills, minutes, writers, writes } from "./length.ts";
 import { newHome, notesOnDisk, readTexts } from "./support.ts";
-
-// The figures of the long run come from outside; the short ones are enough to see the lock broken.
-const kills = Number(process.env.STORE_KILLS ?? 30);
-const writers = Number(process.env.STORE_WRITERS ?? 4);
-const writes = Number(process.env.STORE_WRITES ?? 50);
-const minutes = 60_000 * Number(process.env.STORE_MINUTES ?? 1);
 
 let folder = "";
 let program = "";

@@ -114,7 +114,7 @@ function rowOf(
   widths: readonly number[],
   { font, size, tick, box }: { font: string; size: number; tick: number; box: boolean },
 ): Piece {
-  const inset = size * 0.3;
+  const inset = size * 0.2;
   const set = () => document.font(font).fontSize(size).fillColor("black");
   const optionsOf = (n: number) => ({
     width: (widths[n] ?? 0) - 2 * inset,

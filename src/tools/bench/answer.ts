@@ -34,10 +34,7 @@ const given = (inputs: BenchInputs): { row: Setting; value: unknown }[] =>
 function set(inputs: BenchInputs, world: World): Outcome {
   const changes = given(inputs);
   if (changes.length === 0)
-    return asking(
-      'What should I set? For example "my mat has 28 circles" or "my oven runs 10 hot".',
-      "diameter_mm",
-    );
+    return openQuestion('What should I set? For example "my mat has 28 circles" or "my oven runs 10 hot".');
   const said = changes.map(({ row, value }) => saySetting(row, value));
   // A tray's size would stay without effect under an older count of its circles.
   const counted =
@@ -115,3 +112,6 @@ function reset(keys: string[] | undefined, world: World): Outcome {
     change: `forgetting ${listed(said)}`,
   };
 }
+
+/** No one setting is asked for: a number that comes next is the next question's, not its answer. */
+const openQuestion = (question: string): Outcome => ({ status: "asking", headline: question, question });

@@ -73,7 +73,7 @@ export const bench = tool<BenchInputs>({
     { say: "my tray is 30 by 40 cm", inputs: { do: "set", tray_width_mm: 300, tray_depth_mm: 400 } },
     { say: "I get up at 6", inputs: { do: "set", wake_min: 360 } },
     { say: "set my currency to euros", inputs: { do: "set", currency: "EUR" } },
-    { say: "my printer paper is us letter", inputs: { do: "set", paper: "letter" } },
+    { say: "my paper is us letter", inputs: { do: "set", paper: "letter" } },
     { say: "I always print on A4", inputs: { do: "set", paper: "a4" } },
     { say: "how is my bench set", inputs: { do: "show" } },
     { say: "use the book", inputs: { do: "reset" } },

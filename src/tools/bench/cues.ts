@@ -17,6 +17,18 @@ export const benchCues = cues(
     `(?:use|switch to|set) (?:${mine} )?(?:paper (?:size )?(?:to )?)?(?:us )?(?:a 4\\S*|letter) paper${end}`,
   ],
   [
+    8,
+    `(?:oven|i|we) (?:takes?|holds?|fits?|bakes?|can bake|do|can do|bake|\\S*<step=bake>) {number} {count=trays} (?:at once|at a time|at the same time|together)`,
+    `^(?:i|we) (?:always |usually |normally )?(?:rest|bake|cool|mature|\\S*<step=(?:rest|bake|cool|mature)>) (?:mine|them|my \\S+|the shells|everything) (?:for )?{time}${end}`,
+  ],
+  // a printer is of another world otherwise
+  [
+    6,
+    `${mine} (?:printers? |print )?(?:paper|printer) (?:size )?(?:is|uses|takes|has|=|:|prints(?: on)?) .. (?:a 4\\S*|letter)`,
+    `(?:i|we) (?:always |only |usually )?print (?:everything |it all |them )?on .. (?:a 4\\S*|letter)`,
+    `(?:use|switch to|set) (?:${mine} )?(?:paper (?:size )?(?:to )?)?(?:us )?(?:a 4\\S*|letter) paper${end}`,
+  ],
+  [
     4,
     `${mine} (?:\\S+ )?{count=trays} (?:has|have|holds?|does|do|takes?|fits?|is|are|makes?|got|only|can|will) .. (?:{number}|{length})`,
     `i (?:can |usually |always |only )?(?:get|fit|put|pipe) {number} .. (?:on|to|per|in) .. {count=trays}`,
@@ -39,7 +51,10 @@ export const benchCues = cues(
     `from now on .. (?:{length}|{time}|{temperature}|{percent}|{unit}|{money})`,
     `(?:i|we) (?:get up|wake up|wake|go to bed|go to sleep|am up|am in bed|sleep|turn in|start work|stop work) .. {when}`,
     `(?:im|i am) (?:up|awake|in bed|asleep) .. {when}`,
+    `(?:i|we|im|i am) (?:sleep|asleep|work|bake|awake|up|in bed) (?:from |between )?{number} (?:to|till|until|and|-) {number}${end}`,
     `${mine} currency`,
+    `^currency ${coins}${end}`,
+    `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
     `(?:use|work in|reckon in|count in|prices?(?: \\S+)? in|sell in|charge in|money(?: \\S+)? in) ${coins}`,
     `currency (?:to|is|in|should be|as) ${coins}`,
     `(?:i (?:sell|charge|price|pay|work)|prices?|show prices|use|switch to) (?:in )?${coins}${end}`,

@@ -1,5 +1,6 @@
 /** The oven, the baker's hours and what money is in. */
 import type { Reading } from "../contract/index.ts";
+import { hoursSaid } from "../lib/hours.ts";
 import { ovenNamed } from "../lib/oven.ts";
 import { celsius } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
@@ -34,6 +35,8 @@ export function readOven(reading: Reading): Draft {
 
 /** "i get up at 6", "to bed at 11". Bed at an hour before noon is in the evening, up to midnight's small hours. */
 export function readHours(reading: Reading): Draft {
+  const span = hoursSaid(reading.text);
+  if (span.wake_min !== undefined) return span;
   const found: Draft = {};
   for (const match of reading.mask.matchAll(
     /(?:^| )(get up|up|wake|awake|start|begin|out of bed|bed|sleep|asleep|stop|finish|turn in)(?= ).*?(\S+<when>)/g,

@@ -143,7 +143,7 @@ function withoutTotal(fillings: Filling[], reading: Reading): Filling[] {
   const numbers = reading.amounts.filter(
     (each) => each.dim === "number" && each.unit === "" && (!each.of || each.of.count === "macarons"),
   );
-  if (fillings.length < 2 || own.length !== 1 || numbers.length > 1) return fillings;
+  if (own.length !== 1 || numbers.length > 1) return fillings;
   return fillings.map(({ macarons: _all, ...rest }) => rest);
 }
 

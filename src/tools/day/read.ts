@@ -1,6 +1,7 @@
 /** Reads what is to be ready and when, or what is to be done with the plan there is. */
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { bareNumbers, diameter, says } from "../lib/find.ts";
+import { hoursSaid } from "../lib/hours.ts";
 import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
@@ -88,7 +89,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   const macarons = counted ?? bare;
   const size = diameter(reading);
   const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
-  const { wake_min, sleep_min } = readWaking(reading);
+  const { wake_min, sleep_min } = hoursSaid(reading.text);
   return {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
@@ -96,29 +97,6 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
   };
-}
-
-/** "i sleep 10 to 6", "i'm up from 6 till 11", "bed at 9 pm": the hours of this one plan. */
-function readWaking(reading: Reading): Pick<Draft, "wake_min" | "sleep_min"> {
-  const span =
-    /(?:^| )(sleep|asleep|in bed|awake|up|work|bake) (?:from |between )?(\d{1,2})(?::(\d\d))? ?(am|pm)? ?(?:to|-|until|till|and) ?(\d{1,2})(?::(\d\d))? ?(am|pm)?(?![\d:%])/.exec(
-      reading.text,
-    );
-  if (!span) return {};
-  const [, verb = "", hour, min, half, hour2, min2, half2] = span;
-  const at = (
-    said: string | undefined,
-    minutes: string | undefined,
-    of: string | undefined,
-    late: boolean,
-  ) => {
-    const h = Number(said);
-    const isLate = of ? of === "pm" : late && h < 12 && h >= 5;
-    return ((h % (of || isLate ? 12 : 24)) + (isLate ? 12 : 0)) * 60 + Number(minutes ?? 0);
-  };
-  const sleeps = /sleep|bed/.test(verb);
-  const [first, second] = [at(hour, min, half, sleeps), at(hour2, min2, half2, !sleeps)];
-  return sleeps ? { sleep_min: first, wake_min: second } : { wake_min: first, sleep_min: second };
 }
 
 /** "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for. */

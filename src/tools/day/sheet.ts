@@ -220,6 +220,8 @@ export function undatedSheet(inputs: DayInputs, order: DayOrder, world: World): 
     };
   const assumed = [
     ...(inputs.fillings ? [] : ["one ganache and one buttercream"]),
+    ...(inputs.diameter_mm === undefined && world.bench.diameter_mm === undefined ? ["38 mm shells"] : []),
+    ...(world.bench.spare_percent === undefined ? ["10 % spare shells"] : []),
     "no hour was said, so the steps count from the start",
   ];
   const cautions = [

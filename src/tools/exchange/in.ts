@@ -58,7 +58,11 @@ export function answerImport(file: string | undefined, found: Found | undefined,
     ],
     ...(items.length ? { items } : {}),
     ...(unknown.length
-      ? { cautions: [`Not taken, since I don't know what it is: ${listed(unknown)}.`] }
+      ? {
+          cautions: [
+            `Not taken: ${listed(unknown)}. Only notes, by the fields that they have, are taken in.`,
+          ],
+        }
       : {}),
     ...(added.length
       ? {

@@ -116,6 +116,9 @@ function fromJson(json: unknown): Read {
   const parsed = Exported.safeParse(json);
   if (!parsed.success) return { rows: [], unread: [], unknown: [], why: 'it holds no list of "notes".' };
   const list = Array.isArray(parsed.data) ? parsed.data : parsed.data.notes;
+  const left = Object.entries(Array.isArray(json) ? {} : (json as object))
+    .filter(([key, value]) => key !== "notes" && isSomething(value))
+    .map(([key]) => `the ${key} beside the notes`);
   const keys = new Set<string>(["id", ...noteColumns.map(({ key }) => key)]);
   const unknown = new Set<string>();
   const done = list.map((each, n): Row | string => {
@@ -124,8 +127,11 @@ function fromJson(json: unknown): Read {
     for (const key of Object.keys(each)) if (!keys.has(key)) unknown.add(key);
     return rowOf(each as Record<string, unknown>, `note ${n + 1}`);
   });
-  return { ...apart(done), unknown: [...unknown] };
+  return { ...apart(done), unknown: [...unknown, ...left] };
 }
+
+const isSomething = (value: unknown): boolean =>
+  typeof value === "object" && value !== null && Object.keys(value).length > 0;
 
 /** Checks a note against the record's own schema, its day against the calendar, its numbers against what can be. */
 function rowOf(fields: Record<string, unknown>, place: string): Row | string {

@@ -3,6 +3,7 @@ import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rul
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
+import { clock, daysBetween, localDay } from "../lib/days.ts";
 import { plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
@@ -60,6 +61,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
       return shelfStable;
     case "activity":
       return activityLines(inputs);
+    case "spoiled":
+      return spoiled;
     case "again":
       return {
         status: "declined",
@@ -81,9 +84,15 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
 function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   const hot = inputs.hot === true || (inputs.air_c !== undefined && isHot(inputs.air_c, inputs.fahrenheit));
   const limit_h = hot ? outside.hot_h : outside.limit_h;
-  const since = inputs.out_since && behind(inputs.out_since, world.now_ms);
+  const from = inputs.out_since ?? (inputs.out_since_made ? inputs.made : undefined);
+  const since = from && behind(from, world.now_ms);
   if (since && !since.ok) return { status: "impossible", headline: since.why };
-  const out_min = inputs.out_min ?? (since ? (world.now_ms - since.at_ms) / 60_000 : undefined);
+  // out since the day of making: without an hour all that is sure is a night or more
+  const nights =
+    inputs.out_since_made && since && !sayHour(from) ? daysBetween(since.day, localDay(world.now_ms)) : 0;
+  const out_min =
+    inputs.out_min ??
+    (since && (nights === 0 ? sayHour(from) : false) ? (world.now_ms - since.at_ms) / 60_000 : undefined);
   const warmth =
     inputs.air_c !== undefined
       ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`
@@ -98,10 +107,17 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
     ...(inputs.air_c === undefined && !hot ? { assumed: ["no hotter than 32 °C (90 °F)"] } : {}),
   };
   if (out_min === undefined) {
-    const headline = inputs.overnight
-      ? `No: a night out is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
-      : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
-    return { ...common, headline, figures: [limit] };
+    const headline =
+      inputs.overnight || nights > 0
+        ? `No: a night out is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
+        : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
+    const box = `In a cool box that holds ${fridge.limit_c} °C (${fridge.limit_f} °F) or below the time doesn't count.`;
+    return {
+      ...common,
+      headline,
+      figures: [limit],
+      ...(inputs.overnight || nights > 0 ? {} : { cautions: [box] }),
+    };
   }
   const left_min = tidy(limit_h * 60 - out_min);
   const headline =
@@ -109,7 +125,7 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
       ? `No: ${hours(out_min)} is past the ${limit_h} h that ${what} may be out of the fridge${warmth}. Throw it out.`
       : left_min === 0
         ? `At the limit: ${hours(out_min)} is all the time out of the fridge${warmth}. Eat them now or throw them out.`
-        : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together`;
+        : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together${since && sayHour(from) ? `, so back in the fridge by ${clock(world.now_ms + left_min * 60_000)}` : ""}`;
   return {
     ...common,
     headline,
@@ -125,11 +141,21 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   };
 }
 
+const sayHour = (when: KeepInputs["made"]) => when?.minute !== undefined;
+
 /** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
 const isHot = (air_c: number, said_f: boolean | undefined) =>
   said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c;
 
 const hours = (min: number) => (min < 60 ? `${plain(min)} min` : `${plain(min / 60)} h`);
+
+const spoiled: Outcome = {
+  status: "answered",
+  headline:
+    "No: throw them out, whatever the date says. Mould, slime, a sour or strange smell mean that the filling has gone off; don't taste it to find out",
+  rule: keepingRules.inFridge,
+  cautions: ["What spoils doesn't always show: no smell is no proof that they are good."],
+};
 
 const thawing: Outcome = {
   status: "answered",
@@ -154,7 +180,7 @@ function cold(inputs: KeepInputs): Outcome {
   return {
     ...base,
     headline: warm
-      ? `Not cold enough: ${shown} is above ${fridge.limit_c} °C (${fridge.limit_f} °F)`
+      ? `Not cold enough: ${shown} is above ${fridge.limit_c} °C (${fridge.limit_f} °F). Time spent there counts as out of the fridge: ${outside.limit_h} h in all, a night is too long`
       : `Cold enough: ${shown} is at or below ${fridge.limit_c} °C (${fridge.limit_f} °F)`,
   };
 }

@@ -44,6 +44,15 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     !/\b(?:made|filled)\b/.test(wordsOf(reading))
   )
     out.coming = true;
+  const said = wordsOf(reading);
+  if (
+    (out.frozen || out.thawed) &&
+    /\b(?:freeze|thaw|defrost)\b/.test(said) &&
+    !/\b(?:froze|frozen|thawed|defrosted)\b/.test(said)
+  )
+    out.planned = true;
+  const onDay = /\b(?:froze\w*|freezer)\b.*?\bday (\d)\b|\bday (\d)\b.*?\bfroze\w*/.exec(said);
+  if (onDay && !out.frozen) out.frozen_on_day = Number(onDay[1] ?? onDay[2]);
   return out;
 }
 
@@ -58,7 +67,10 @@ type Deed = "made" | "frozen" | "thawed";
 const deedWords: readonly (readonly [Deed, RegExp])[] = [
   ["made", /\b(?:made|make|making|fill?ed|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\b/],
   ["frozen", /\b(?:froze|frozen|freeze|(?:in|into) the freezer)\b/],
-  ["thawed", /\b(?:thawed|defrosted|thawing|out of the freezer|took them out|taken out|came out)\b/],
+  [
+    "thawed",
+    /\b(?:thawed|thaw|defrosted|defrost|thawing|out of the freezer|took them out|taken out|came out)\b/,
+  ],
 ];
 
 /** The deeds a moment belongs to: those joined by "and" right before it ("made and froze them on the 1st"), else the last. */

@@ -55,6 +55,7 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
   const today = localDay(world.now_ms);
   const assumed =
     inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
+  if (!inputs.made && inputs.frozen_on_day !== undefined) return fromDay(inputs, world);
   if (!inputs.made) {
     if (inputs.still || inputs.thawed || inputs.frozen)
       return asking("Which day were they made and filled?", "made");
@@ -68,8 +69,10 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
   }
   const made = inputs.coming ? ahead(inputs.made, world.now_ms) : behindOrAhead(inputs.made, world.now_ms);
   if (!made.ok) return { status: "impossible", headline: made.why };
-  const frozenOn = dayOf(inputs.frozen, world.now_ms);
-  const thawedOn = dayOf(inputs.thawed, world.now_ms);
+  const dayAt = (when: KeepInputs["made"]) =>
+    when && inputs.planned ? ahead(when, world.now_ms) : dayOf(when, world.now_ms);
+  const frozenOn = dayAt(inputs.frozen);
+  const thawedOn = dayAt(inputs.thawed);
   for (const each of [frozenOn, thawedOn])
     if (each && !each.ok) return { status: "impossible", headline: each.why };
   const [froze, thawed] = [frozenOn?.ok ? frozenOn.day : undefined, thawedOn?.ok ? thawedOn.day : undefined];
@@ -125,6 +128,42 @@ function verdict(
   };
 }
 
+/** "frozen on day 2, thawed today": the days left are sure without the day of making. */
+function fromDay(inputs: KeepInputs, world: World): Outcome {
+  const used = (inputs.frozen_on_day ?? 1) - 1;
+  if (used >= inFridge.days)
+    return {
+      status: "answered",
+      headline: `No: day ${used + 1} is past day ${inFridge.days}. Throw them out.`,
+      rule: keepingRules.clock,
+    };
+  const left = inFridge.days - used;
+  const thawed = inputs.thawed && behindOrAhead(inputs.thawed, world.now_ms);
+  if (thawed && !thawed.ok) return { status: "impossible", headline: thawed.why };
+  const until = thawed?.ok ? plusDays(thawed.day, left - 1) : undefined;
+  const over = until !== undefined && daysBetween(localDay(world.now_ms), until) < 0;
+  return {
+    status: "answered",
+    headline: over
+      ? `No: the last day was ${named(until)}. Throw them out.`
+      : `${left} days from the day they thaw, which is the first of them${until ? `: use by ${named(until)}` : ""}`,
+    figures: over
+      ? []
+      : [
+          {
+            name: "days left",
+            value: until ? daysBetween(localDay(world.now_ms), until) + 1 : left,
+            unit: "d",
+          },
+        ],
+    rule: keepingRules.clock,
+    assumed: [`kept at ${cold} but for the freezer`],
+    working: [
+      `frozen on day ${used + 1}: ${used} of ${inFridge.days} days used; ${inFridge.days} − ${used} = ${left}`,
+    ],
+  };
+}
+
 /** In the freezer: the count stands. */
 function stopped(made: string, froze: string): Outcome {
   const used = daysBetween(made, froze);
@@ -169,6 +208,7 @@ export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
     rule: keepingRules.frozen,
     cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."],
   };
+  if (since === undefined && inputs.still) return asking("Which day did they go into the freezer?", "frozen");
   if (since === undefined) return { ...common, headline: `Yes: ${how}` };
   const until = plusMonths(since, frozen.months);
   const over = daysBetween(localDay(world.now_ms), until) < 0;

@@ -20,6 +20,7 @@ export const inputs = z.strictObject({
       "activity",
       "shells",
       "again",
+      "spoiled",
     ]),
   ),
   /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
@@ -31,6 +32,12 @@ export const inputs = z.strictObject({
   on: z.optional(when),
   /** She means to make them on that day: look ahead, not back. */
   coming: z.optional(z.boolean()),
+  /** Freezing and thawing are still to come: their days lie ahead. */
+  planned: z.optional(z.boolean()),
+  /** "frozen on day 2": the day of the seven on which they went into the freezer. */
+  frozen_on_day: z.optional(z.number().check(z.gte(1, { error: "The day of making is day 1." }))),
+  /** They have been out of the fridge since they were made. */
+  out_since_made: z.optional(z.boolean()),
   /** Time out of the fridge, all spells together. */
   out_min: z.optional(time_min),
   /** Out of the fridge from then to now. */
@@ -73,6 +80,12 @@ export const keep = tool<KeepInputs>({
       17,
       "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",
       "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
+    ],
+    [
+      5,
+      "(?:smell|smells|smelling|taste|tastes|gone|look|looks) (?:\\S+ ){0,2}(?:sour|off|funny|bad|rancid|slimy)",
+      "(?:mould|mold|mouldy|moldy|slimy|fuzzy|rancid)",
+      "(?:power|electricity|fridge) (?:\\S+ ){0,2}(?:cut|outage|off|out|broke|broken|warm|failed|died)",
     ],
     [6, "water\\S* activity (?:of |is |was |at |my |the |this |this is |{base} )*{number}"],
     [
@@ -212,10 +225,10 @@ export const keep = tool<KeepInputs>({
   ],
   rivals: [
     ["about", "still"],
-    ["out_min", "out_since", "overnight"],
+    ["out_min", "out_since", "overnight", "out_since_made"],
     ["air_c", "fahrenheit", "hot"],
     ["made", "coming"],
-    ["frozen", "frozen_days"],
+    ["frozen", "frozen_days", "frozen_on_day", "planned"],
     ["thawed"],
     ["on"],
     ["aw", "lines"],

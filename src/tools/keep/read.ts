@@ -12,6 +12,15 @@ type About = NonNullable<KeepInputs["about"]>;
 const stillWords =
   /\b(?:still|good|ok|okay|fine|safe|edible|alright|eat|serve|sell|toss|bin|chuck|throw|off)\b/;
 const warmest_fridge_c = 20;
+/** "made on monday, kept on the counter": out for as long as they exist. */
+const outSinceMade =
+  /\b(?:kept|been|stood|standing|sat|sitting|left|stored|staying)\b(?!.*\b(?:fridge|refrigerator|refrigerated|freezer)\b).*\b(?:counter|table|out|outside|room temp\w*|worktop|unrefrigerated|cupboard|pantry|shelf)\b/;
+/** What no date can clear. */
+const spoiledWords =
+  /\b(?:mou?ldy?|slimy|fuzzy|rancid)\b|\b(?:smell\w*|tastes?|tasting)\b(?: \w+){0,3} (?:sour|off|funny|bad|rancid|weird|like (?:alcohol|yeast))\b/;
+/** A fridge that wasn't one: its time counts as out of the fridge. */
+const powerWords =
+  /\b(?:power|electricity)\b(?: \w+){0,3} (?:cut|outage|out|off|failed|failure|went)\b|\b(?:fridge|refrigerator)\b(?: \w+){0,3} (?:broke\w*|off|died|failed|open|warm)\b|\b(?:outage|blackout)\b/;
 
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
 export function readKeep(reading: Reading, memory: Memory): Draft {
@@ -19,14 +28,21 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   const mix = reading.things.find(
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
+  const filled =
+    reading.things.some((each) => each.count === "macarons") || /\bfill?ed\b/.test(wordsOf(reading));
+  const days = readDays(reading, memory);
   return {
     ...(about ? { about } : {}),
-    ...(mix && about !== "eggs" ? { what: mix } : {}),
-    ...readDays(reading, memory),
+    ...(mix && about !== "eggs" && !filled ? { what: mix } : {}),
+    ...days,
+    ...(about === "outside" && days.made && !days.on && outSinceMade.test(wordsOf(reading))
+      ? { out_since_made: true }
+      : {}),
     ...readTimes(reading, about),
     ...readWarmth(reading),
     ...readActivity(reading),
     ...readFilling(reading),
+    ...(about === "freezer" && /\bstill\b/.test(wordsOf(reading)) ? { still: true } : {}),
     ...(about === "fridge" &&
     stillWords.test(wordsOf(reading)) &&
     !/\b(?:how (?:long|many days)|until|till|last day|use by|when)\b/.test(wordsOf(reading))
@@ -42,6 +58,8 @@ function aboutWhat(reading: Reading): About | undefined {
   );
   const warm = readWarmth(reading).air_c;
   if (readActivity(reading).aw !== undefined) return "activity";
+  if (spoiledWords.test(said)) return "spoiled";
+  if (powerWords.test(said)) return "outside";
   if (/shelf[ -]?stable/.test(said)) return "shelf stable";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
   if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg)|pasteuri[sz]/.test(said)) return "eggs";
@@ -55,7 +73,8 @@ function aboutWhat(reading: Reading): About | undefined {
     (/fridge|refrigerator/.test(said) && warm !== undefined && warm < warmest_fridge_c)
   )
     return "cold";
-  if (/\b(?:thaw|defrost)\w*/.test(said) && !/\b(?:thawed|defrosted)\b/.test(said)) return "thaw";
+  const dated = reading.whens.length > 0 && /\b(?:made|filled|baked)\b/.test(said);
+  if (/\b(?:thaw|defrost)\w*/.test(said) && !/\b(?:thawed|defrosted)\b/.test(said) && !dated) return "thaw";
   const bareShells =
     /\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/.test(
       said,
@@ -77,7 +96,8 @@ function aboutWhat(reading: Reading): About | undefined {
     said.replace(/out of the (?:freezer|oven|box)|find out|work(?:ed)? out|turn(?:ed)? out|came out/g, ""),
   );
   if (out && !/how long .*fridge|in the fridge/.test(said)) return "outside";
-  if (iceWords.test(said) && !/\bthaw|defrost|took .*out of the freezer/.test(said)) return "freezer";
+  if (iceWords.test(said) && !dated && !/\bthaw|defrost|took .*out of the freezer/.test(said))
+    return "freezer";
   if (warm !== undefined && warm >= warmest_fridge_c) return "outside";
   if (
     /fridge|refrigerat|keep|last|good|ok|okay|eat|safe|days?|use by|best|sell|off|store|storage|how long|thaw|defrost|when/.test(

@@ -127,8 +127,8 @@ export const label = tool<LabelInputs>({
       inputs: { as_pdf: true, copies: 12, want: "label" },
     },
     {
-      say: "print a label 70 x 50 mm on a4 for 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar",
-      inputs: { as_pdf: true, label_width_mm: 70, label_height_mm: 50, paper: "a4" },
+      say: "print a label 90 x 80 mm on a4 for 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar",
+      inputs: { as_pdf: true, label_width_mm: 90, label_height_mm: 80, paper: "a4" },
     },
     { say: "print that label as a pdf", inputs: { as_pdf: true } },
   ],

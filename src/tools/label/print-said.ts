@@ -45,14 +45,17 @@ function copiesSaid({ amounts, text }: Reading): number | undefined {
 function sizeSaid({ amounts, text }: Reading): Draft {
   for (const [n, first] of amounts.entries()) {
     const second = amounts[n + 1];
-    if (second?.dim !== "length" || !/^ ?(?:x|by|\*) ?$/.test(text.slice(first.at[1], second.at[0])))
-      continue;
+    if (second?.dim !== "length") continue;
+    const between = text.slice(first.at[1], second.at[0]);
+    // "90 x eighty mm" was read as ninety times
+    if (!/^ ?(?:x|by|\*) ?$/.test(between) && !(first.unit === "times" && between.trim() === "")) continue;
     return { label_width_mm: mm(first, second.unit), label_height_mm: mm(second, second.unit) };
   }
   return {};
 }
 
-const mm = (amount: Amount, unit: string): number => inBase(amount.value, amount.unit || unit);
+const mm = (amount: Amount, unit: string): number =>
+  inBase(amount.value, amount.dim === "length" ? amount.unit : unit);
 
 /** A length of a label's side is no weight and no line of its recipe. */
 export const isPrintOnly = ({ as_pdf }: Draft, reading: Reading): boolean =>

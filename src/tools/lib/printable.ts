@@ -24,6 +24,7 @@ const spelt: Readonly<Record<string, string>> = {
   "‑": "-",
   "‒": "-",
   "―": "-",
+  μ: "µ",
   "⁄": "/",
   "∕": "/",
   "′": "'",

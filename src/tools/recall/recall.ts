@@ -51,6 +51,11 @@ export const recall = tool<RecallInputs>({
   cues: cues(
     [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [
+      10,
+      "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}(?: {count=batches}| ones?)?(?: [?])?$",
+    ],
+    [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
+    [
       6,
       "(?:compare|comparing) .. (?:{taste}|{count=batches}|last|notes?)",
       "{count=batches} .. (?:compared|against|versus|vs) .. (?:last|before|previous|earlier)",

@@ -17,7 +17,7 @@ export function readWhole(reading: Reading, memory: Memory): Draft | undefined {
     reading.things.some((each) => each.ingredient || each.taste)
   )
     return undefined;
-  const recipe = memory.table.recipe;
+  const recipe = memory.last?.tool === "note" ? undefined : memory.table.recipe;
   if (recipe?.length)
     return { does: "use", whole: true, entries: recipe.map(({ name, grams }) => ({ name, grams })) };
   return { does: "use", whole: true, from_note: true };

@@ -121,6 +121,11 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
     .map((each) => each.at[0]);
   const end = Math.min(...next, Number.POSITIVE_INFINITY);
   const after = reading.things.find((each) => isName(each) && each.at[0] >= amount.at[1] && each.at[0] < end);
+  // "pink half and white half": the colors come first throughout
+  const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);
+  const shares = reading.amounts.filter((each) => each.fraction).map((each) => each.at[0]);
+  const colors = reading.things.filter((each) => each.color && !each.base).map((each) => each.at[0]);
+  if (joined?.color && amount.fraction && Math.min(...colors) < Math.min(...shares)) return nameFrom(joined);
   if (after) return nameFrom(after);
   const before = reading.things.findLast(
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
