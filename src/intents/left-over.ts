@@ -9,6 +9,9 @@ import type { Inputs } from "./step.ts";
 /** Calculators that keep the words themselves, or that take what is left as a remark. */
 const keepsWords = new Set(["note", "recall", "explain", "help", "undo", "trouble", "method"]);
 
+/** Calculators that hold a price by the gram, whatever it was said by. */
+const priced = new Set(["shelf", "cost"]);
+
 const numbersIn = (value: unknown): number[] => {
   if (typeof value === "number") return [value];
   return value !== null && typeof value === "object" ? Object.values(value).flatMap(numbersIn) : [];
@@ -34,6 +37,8 @@ export function leftOver(tool: string, reading: Reading, drafts: readonly Inputs
   const text = textIn(drafts);
   const left = reading.amounts
     .filter(({ dim }) => dim === "weight" || dim === "percent")
+    // "16 a kilo": the unit of a price, in which it is held
+    .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
     .filter((amount) => !values(amount).some((value) => held.some((each) => same(each, value))))
     .filter(({ value }) => !text.includes(String(value)));
   const [one, other] = left;

@@ -64,6 +64,7 @@ export const dose = tool<DoseInputs>({
       "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
     ],
     [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
+    [2.5, "{dose} (?:for|in|into) (?:the |my |that )?{weight}"],
     [3, "^(?:and |now |then )*{taste} for (?:the |my |that |those )?{weight}"],
     [
       3,

@@ -14,5 +14,11 @@ export const exchangeCues: readonly (readonly [weight: number, ...patterns: stri
     `(?:imports?|importing) .. (?:csv|json)`,
     `(?:read|load|bring|restore|take|get|add) .. (?:notes|diary|\\S*batches\\S*) .. (?:in|back|from|out of) .. (?:csv|json)`,
   ],
+  [
+    10,
+    "(?:print|printed|pdf) (?:of |out )?(?:my |all |the )*(?:notes|diary)",
+    "(?:notes|diary) (?:as|in) (?:a )?pdf",
+  ],
+  [10, `(?:exports?|exporting|download|dump|back ?up) all(?: .*)?`],
   [6, "^(?:(?:please|can you|could you|ok|and) )*(?:exports?|imports?)(?: (?:please|that|it|them|now))*$"],
 ];

@@ -4,14 +4,14 @@ import { localDay } from "../lib/days.ts";
 import { counted, listed } from "../lib/show.ts";
 import { columnName, noteColumns } from "./columns.ts";
 
-export type As = "csv" | "json";
+export type As = "csv" | "json" | "pdf";
 
 /** How an export is laid out; a change of it counts up. */
 const layout = 1;
 
 const named = (key: string) => noteColumns.find((each) => each.key === key)?.names[0] ?? columnName(key);
 
-function notesFile({ notes, now_ms }: World, as: As): Effect {
+function notesFile({ notes, now_ms }: World, as: Exclude<As, "pdf">): Effect {
   const name = `notes-${localDay(now_ms)}.${as}`;
   if (as === "json") return { do: "write file", name, text: jsonOf({ notes: withoutIds(notes) }) };
   const rows = notes.map((note) => noteColumns.map((column) => column.write(note)));
@@ -40,6 +40,12 @@ const parts = [
 /** @param what all of the record, or its notes alone; a table holds notes alone */
 export function answerExport(what: "notes" | "everything", as: As, world: World): Outcome {
   const count = world.notes.length;
+  if (as === "pdf")
+    return {
+      status: "declined",
+      headline:
+        'Notes don\'t go onto paper; labels and batch sheets do. "export my notes as csv" writes them for a spreadsheet, which prints them.',
+    };
   if (what === "notes") {
     if (count === 0)
       return {

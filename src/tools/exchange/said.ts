@@ -4,7 +4,8 @@ import type { Reading } from "../contract/index.ts";
 export interface Exchange {
   do: "export" | "import";
   what?: "notes" | "everything";
-  as?: "csv" | "json";
+  /** Notes aren't printed; asked for, it is said. */
+  as?: "csv" | "json" | "pdf";
   file?: string;
 }
 
@@ -14,8 +15,11 @@ const out = new RegExp(
 );
 const back =
   /(?:^| )(?:imports?|importing|(?:read|load|bring|take|pull|add|get|restore) .*(?:notes?|batches|diary)\S* .*(?:in|from|out of|back))(?: |$)/;
+const leaves = new RegExp(`(?:^| )(?:as|to|in|into|for) ${formats}`);
+const onPaper =
+  /(?:^| )(?:print\w*|pdfs?) .*(?:notes?|diary)(?: |$)|(?:^| )(?:notes?|diary) .*(?:pdfs?|print\w*)(?: |$)/;
 const all =
-  /(?:^| )(?:everything|all of it|it all|all my (?:data|stuff)|whole record|(?:my|the|entire) record|my data|all the data)(?: |$)/;
+  /(?:^| )(?:exports?|download|dump|back ?up) all(?: (?:as|to|in|into|please)|$| $)|(?:^| )(?:everything|all of it|it all|all my (?:data|stuff)|whole record|(?:my|the|entire) record|my data|all the data)(?: |$)/;
 
 /** A file by its name or path, in quotes where it has spaces, as it was typed. */
 function fileIn(said: string): string | undefined {
@@ -30,7 +34,9 @@ function fileIn(said: string): string | undefined {
 export function exchangeSaid(reading: Reading): Exchange | undefined {
   const plain = ` ${reading.mask.replace(/<[^>]*>/g, "").replaceAll("_", " ")} `;
   const file = fileIn(reading.said);
-  if (back.test(plain)) return { do: "import", ...(file ? { file } : {}) };
+  const goesOut = leaves.test(plain) && !/(?:^| )(?:imports?|importing|from)(?: |$)/.test(plain);
+  if (!goesOut && back.test(plain)) return { do: "import", ...(file ? { file } : {}) };
+  if (onPaper.test(plain)) return { do: "export", what: "notes", as: "pdf" };
   if (!out.test(plain)) return undefined;
   const as = /(?:^| )json(?: |$)/.test(plain)
     ? "json"

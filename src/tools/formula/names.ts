@@ -18,6 +18,14 @@ export function nameIn(head: string): string | undefined {
   return undefined;
 }
 
+/** "..., 110 g sugar, save that as puff": the name comes last. */
+export const nameBehind = (text: string): string | undefined =>
+  cleaned(
+    /\d.*\b(?:(?:save|store|keep|remember) (?:it|that|this|them|that recipe|this recipe) as|(?:and )?(?:call|name) (?:it|that|this|them))\s+(.+)$/.exec(
+      text,
+    )?.[1] ?? "",
+  );
+
 /** Quotes, a "recipe" behind it and joining words taken off. */
 export function cleaned(text: string): string | undefined {
   const name = text

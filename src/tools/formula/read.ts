@@ -4,7 +4,7 @@ import { pointsBack, says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import type { FormulaInputs } from "./formula.ts";
 import { readHouse } from "./house-said.ts";
-import { cleaned, fileIn, nameAfter, nameIn, nameOfFile, newName } from "./names.ts";
+import { cleaned, fileIn, nameAfter, nameBehind, nameIn, nameOfFile, newName } from "./names.ts";
 
 type Draft = Partial<FormulaInputs>;
 
@@ -72,7 +72,7 @@ const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 /** The name and the lines: "save recipe NAME: ...", "save my recipe, call it NAME: ...", "save that as NAME". */
 function readSave(reading: Reading, memory: Memory, saved: string | undefined): Draft {
   const head = headOf(reading);
-  const name = saved ?? nameIn(head.text);
+  const name = nameBehind(reading.text) ?? saved ?? nameIn(head.text);
   const read = linesFrom(reading, head.end, memory);
   if (name && !read.lines && /:\s*$/.test(reading.text)) return { does: "save", name, collecting: true };
   if (read.lines) return { does: "save", ...(name ? { name } : {}), ...read };

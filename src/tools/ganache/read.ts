@@ -34,9 +34,19 @@ export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
       ? "piping"
       : reading.things.findLast((each) => each.use && !isRefused(reading, each))?.use) ??
     (says(reading, /(?:^| )(?:to|for) (?:fill|filling|sandwich)/) ? "piping" : undefined);
-  const common: Draft = { ...(chocolate ? { chocolate } : {}), ...(use ? { use } : {}), ...want };
+  const loosens =
+    use === undefined &&
+    asksChocolate(reading) &&
+    reading.things.some((each) => each.symptom === "loose ganache");
+  const common: Draft = {
+    ...(chocolate ? { chocolate } : {}),
+    ...(use ? { use } : loosens ? { use: "loose" as const } : {}),
+    ...want,
+  };
+  // "250 g white and 100 g cream?" alone asks the same of another mix
+  const alone = reading.mask.split(" ").every((word) => /<|^(?:and|with|plus|to|on|\?|,|&)$/.test(word));
   const before =
-    memory.follows && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+    (memory.follows || alone) && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   const lines = readLines(reading);
   if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
     return { ...common, want: "composition", ...lines };
@@ -107,6 +117,11 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
   return undefined;
 }
 
+/** Cream was weighed and no chocolate: how much of that is to be worked out. */
+const asksChocolate = (reading: Reading): boolean =>
+  weighed(reading).some((each) => each.thing?.ingredient === "cream") &&
+  !weighed(reading).some((each) => each.thing?.chocolate || /chocolate/.test(each.thing?.ingredient ?? ""));
+
 function readWant(reading: Reading): Draft {
   const verb = says(
     reading,
@@ -135,11 +150,8 @@ function readWant(reading: Reading): Draft {
   )
     return { want: "ratio" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
-  const asksChocolate =
-    weighed(reading).some((each) => each.thing?.ingredient === "cream") &&
-    !weighed(reading).some((each) => each.thing?.chocolate || /chocolate/.test(each.thing?.ingredient ?? ""));
   if (
-    (!fault || asksChocolate) &&
+    (!fault || asksChocolate(reading)) &&
     says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)
   )
     return { want: "build" };

@@ -23,10 +23,11 @@ export function printSaid(reading: Reading): Draft {
 }
 
 /** "that label", "a us label", where no labels are spoken of. */
-const isOne = ({ text }: Reading): boolean => /\blabel\b(?! sheets?)/.test(text) && !/\blabels\b/.test(text);
+const isOne = ({ text }: Reading): boolean =>
+  /\b(?:label|lable)\b(?! sheets?)/.test(text) && !/\b(?:labels|lables)\b/.test(text);
 
 /** "a sheet of labels", "print labels for ...". */
-const isPageful = /\b(?:sheets?|pages?|full|labels|stickers)\b/;
+const isPageful = /\b(?:sheets?|pages?|full|labels|lables|stickers)\b/;
 
 /** "12 labels", "a dozen copies", "twelve of them". */
 function copiesSaid({ amounts, text }: Reading): number | undefined {
@@ -35,7 +36,7 @@ function copiesSaid({ amounts, text }: Reading): number | undefined {
       each.dim === "number" &&
       each.unit === "" &&
       !each.fraction &&
-      /^(?: (?:more|small|blank|printed|printable|pdf|of the|of those|of these|of that|us|eu))* (?:labels?|copies|stickers|of them|of those|times)\b/.test(
+      /^(?: (?:more|small|blank|printed|printable|pdf|of the|of those|of these|of that|us|eu))* (?:labels?|lables?|copies|stickers|of them|of those|times)\b/.test(
         text.slice(each.at[1]),
       ),
   )?.value;

@@ -24,7 +24,7 @@ export const inputs = z.strictObject({
   about: z.optional(z.array(z.string())),
   /** With `export` and `import`: of what, as what, by which file, and what that held. */
   what: z.optional(z.enum(["notes", "everything"])),
-  as: z.optional(z.enum(["csv", "json"])),
+  as: z.optional(z.enum(["csv", "json", "pdf"])),
   file: z.optional(z.string()),
   found: z.optional(Found),
   /** The note on the table. */

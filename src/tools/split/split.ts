@@ -89,7 +89,7 @@ export const split = tool<SplitInputs>({
       "timer",
       "{ingredient=almond_flour}",
       "label",
-      "{dose} .. (?:for|in|into) (?:the |one |each |that )?(?:\\S+ )?\\S*<number,fraction",
+      "{dose} .. (?:for|in|into) (?:the |one |each |that )?(?:\\S+ )?\\S*<number,fraction>",
     ],
     [
       -3,
