@@ -100,7 +100,9 @@ await bundle("src/cli/csv/csv.ts", {
 // ASCII alone: the program is then read and kept as one byte a letter.
 const programFile = join(dist, "program.cjs");
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
-writeFileSync(programFile, readFileSync(programFile, "utf8").replace(/[\u0080-\uffff]/g, escaped));
+const program = readFileSync(programFile, "utf8").replace(/[\u0080-\uffff]/g, escaped);
+// written as the function that the launcher calls, so that a million letters aren't copied at every start
+writeFileSync(programFile, `(function(exports,require,module,__filename,__dirname){${program}\n})`);
 
 writeFileSync(join(dist, "licenses.txt"), licenses());
 
@@ -113,23 +115,22 @@ const { Script } = require("node:vm");
 const beside = (name) => join(__dirname, name);
 const kept = (name) => { try { return readFileSync(beside(name)); } catch {} };
 const file = beside("program.cjs");
-const code = "(function(exports,require,module,__filename,__dirname){" + readFileSync(file, "latin1") + "\\n})";
-const script = new Script(code, { filename: file, cachedData: kept("program.cache") });
+const script = new Script(readFileSync(file, "latin1"), { filename: file, cachedData: kept("program.cache") });
 const program = { exports: {} };
 script.runInThisContext()(program.exports, require, program, file, __dirname);
 if (process.argv[2] === "--make-cache") {
-  writeFileSync(beside("program.cues.json"), JSON.stringify(program.exports.cueTable()));
+  writeFileSync(beside("program.cues"), program.exports.cueTable());
   program.exports.warm();
   writeFileSync(beside("program.cache"), script.createCachedData());
 } else {
-  const table = kept("program.cues.json");
+  const table = kept("program.cues");
   const parts = {
     chat: () => import("./chat.mjs"),
     demo: () => import("./demo.mjs"),
     paper: () => import("./paper.mjs"),
     csv: () => import("./csv.mjs"),
   };
-  program.exports.start(parts, ${JSON.stringify(version)}, table && JSON.parse(table));
+  program.exports.start(parts, ${JSON.stringify(version)}, table && table.latin1Slice());
 }
 `;
 writeFileSync(join(dist, "bowlside.cjs"), launcher);

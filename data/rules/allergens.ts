@@ -12,6 +12,8 @@ export interface AllergenRow {
   /** The European Union's name for it; none where Annex II hasn't got it. */
   eu?: string;
   euClass?: string;
+  /** Other words for it on a bottle. */
+  words?: readonly string[];
 }
 
 export const usSource = "FALCPA 2004; FASTER Act 2021; FDA allergen guidance, edition 5, 2025";
@@ -101,6 +103,26 @@ export const allergens: readonly AllergenRow[] = [
   nut("cashew"),
   nut("Brazil nut"),
   nut("pine nut", false),
+  {
+    id: "crustaceans",
+    us: "crustacean shellfish",
+    usClass: "crustacean shellfish",
+    eu: "crustaceans",
+    euClass: "crustaceans",
+    words: ["shellfish", "shrimp", "crab", "lobster"],
+  },
+  { id: "rye", eu: "rye", euClass: "cereals containing gluten" },
+  { id: "oats", eu: "oats", euClass: "cereals containing gluten", words: ["oat"] },
+  { id: "celery", eu: "celery", euClass: "celery" },
+  { id: "mustard", eu: "mustard", euClass: "mustard" },
+  {
+    id: "sulphites",
+    eu: "sulphites",
+    euClass: "sulphites",
+    words: ["sulfites", "sulphite", "sulfite", "sulphur dioxide", "sulfur dioxide"],
+  },
+  { id: "lupin", eu: "lupin", euClass: "lupin", words: ["lupine"] },
+  { id: "molluscs", eu: "molluscs", euClass: "molluscs", words: ["mollusc", "mollusks", "mollusk"] },
 ];
 
 /**

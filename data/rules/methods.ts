@@ -235,6 +235,7 @@ export const methodRows: readonly MethodRow[] = [
       "how long .. {base=ganache} (?:to |need to |have to |take to |should )?(?:set|sets|setting|firm up)",
       "how long .. {base=ganache} .. (?:set|sets|setting|harden|firm|{step=chill}|{step=cool})",
       "how long .. {base=ganache} need",
+      "how long .. (?:set|firm up|thicken) .. (?:before|until|till) .. (?:{use=piping}|piped|pipe)",
     ],
     headline:
       "30-60 min in the fridge, or a few hours at room temperature, film on the surface; pipe before it is fully hard",
@@ -258,7 +259,10 @@ export const methodRows: readonly MethodRow[] = [
       "{ingredient=cream} .. (?:boil|simmer|hot)",
     ],
     loose: ["{ingredient=cream}"],
-    asks: ["how long .. wait .. (?:stir\\S*|{ingredient=cream})"],
+    asks: [
+      "how long .. wait .. (?:stir\\S*|{ingredient=cream})",
+      "{ingredient=cream} .. {ingredient=chocolate} .. wait .. stir\\S*",
+    ],
     headline: "Simmering cream over chopped chocolate, wait 1-2 min, then stir from the center outward",
     figures: [
       { name: "wait", low: 1, high: 2, unit: "min" },

@@ -12,7 +12,7 @@ market wedding birthday party cake cupcakes biscuit biscuits bread pastry patiss
 splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly chewy gooey fluffy glossy shiny matte
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
-oclock dough kettle rung rang ring rings ringing theyd theyll spilt spilled spill spills leak leaks leaked leaking ooze oozes oozing remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
+oclock dough kettle rung rang ring rings ringing theyd theyll spilt spilled spill spills leak leaks leaked leaking mould mold mouldy moldy slimy fuzzy rancid outage blackout ooze oozes oozing remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
 undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 temperature temperatures minus negative plus times divided

@@ -423,7 +423,13 @@ export const ingredients: readonly IngredientRow[] = [
     ndb: "18373",
     allergens: [],
   },
-  { name: "baking powder", words: ["baking powder"], ndb: "18369", allergens: [] },
+  {
+    name: "baking powder",
+    words: ["baking powder"],
+    ndb: "18369",
+    allergens: [],
+    unsure: "wheat, where its starch is made from it",
+  },
   {
     name: "baking soda",
     words: ["baking soda", "bicarb", "bicarbonate of soda"],

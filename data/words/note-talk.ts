@@ -48,7 +48,7 @@ export const bridges = list(
 const book = "(?:diary|journal\\S*|logbook|notebook|entry|log|record|notes?)";
 
 /** How a note is opened, at the head of what she says: "note:", "batch log:", "journal today:", "write this down". */
-export const noteOpeners = `(?:(?:make|take|save|add|put|write|leave) (?:me )?(?:a |another )?note|another note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save) (?:it |this |that )?(?:down )?(?:in|into|to) (?:my|the) (?:notes?|book|notebook|log|diary|journal)(?: that)?|for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down)`;
+export const noteOpeners = `(?:(?:make|take|save|add|put|write|leave|keep) (?:me )?(?:a |another )?note|another note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save) (?:it |this |that )?(?:down )?(?:in|into|to) (?:my|the) (?:notes?|book|notebook|log|diary|journal)(?: that)?|for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down)`;
 
 /** How one is made of all that was said before: "keep that as a note", "write it down". */
 export const noteClosers =

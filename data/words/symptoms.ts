@@ -330,7 +330,6 @@ export const symptoms: readonly SymptomRow[] = [
       "wont lift off",
       "wont peel off",
       "wont release",
-      "stick to silpat",
       "bottom stick",
       "bottom sticks",
       "stick to parchment",
@@ -426,6 +425,9 @@ export const symptoms: readonly SymptomRow[] = [
     of: ganache,
     words: [
       "runny",
+      "wont hold its shape",
+      "wont hold shape",
+      "doesnt hold its shape",
       "too loose",
       "bit loose",
       "came out loose",
@@ -652,6 +654,8 @@ export const symptoms: readonly SymptomRow[] = [
     of: "meringue",
     words: [
       "meringue that will not peak",
+      "to stiff peaks",
+      "no stiff peaks",
       "wont peak",
       "wont whip",
       "wont stiffen",

@@ -1,6 +1,6 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
 import { freshState, next, questions, understanding } from "../intents/converse.ts";
-import { needsOf, prime } from "../tools/lib/cue.ts";
+import { indexOf, prime } from "../tools/lib/cue.ts";
 import { tools } from "../tools/registry.ts";
 import { main, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
@@ -8,9 +8,9 @@ import { isTerminal, writeAll } from "./output.ts";
 const allCues = () => tools.flatMap((tool) => tool.cues);
 
 /** What the build keeps beside the program for `start`. */
-export const cueTable = (): string[][][] => needsOf(allCues());
+export const cueTable = (): string => indexOf(allCues());
 
-export function start(parts: Parts, version: string, cueTable: readonly string[][][] | undefined): void {
+export function start(parts: Parts, version: string, cueTable: string | undefined): void {
   if (cueTable) prime(allCues(), cueTable);
   void main({
     argv: process.argv.slice(2),

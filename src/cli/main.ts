@@ -109,6 +109,8 @@ async function run(
   if (!asks && !json && outside.isTerminal(0) && outside.isTerminal(1)) {
     const { openIn } = await import("./open-chat.ts");
     const [stdin, stdout] = [outside.stdin(), outside.stdout()];
+    // A terminal that was closed takes no more; the chat hears of it by its input, and ends in order.
+    stdout.on("error", () => {});
     const given = { session, store, now_ms, env, stdin, stdout, demo: demo !== undefined, speak };
     await openIn(given, outside.parts.chat);
     return 0;

@@ -24,7 +24,8 @@ export async function notesFromFile(
 ): Promise<FoundNotes | string> {
   const read = await readFile?.(file, limit);
   if (!read || !makers) return `${file} can't be read from here.`;
-  if (!read.ok) return read.why;
+  if (!read.ok)
+    return /UTF-8/.test(read.why) ? `${read.why} Save the table as CSV in UTF-8 first.` : read.why;
   if (/\.json$/i.test(file) || /^\s*[[{]/.test(read.text)) return jsonIn(read.text, file);
   const { csvRows } = await makers.csv();
   return withFacts(csvRows(read.text), understanding);

@@ -237,7 +237,10 @@ function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRea
     text(colon) === ":" &&
     colon?.gap === false &&
     minutes?.kind === "number" &&
+    minutes.gap === false &&
     minutes.text.length === 2 &&
+    Number.isInteger(token.value) &&
+    (minutes.value ?? 60) < 60 &&
     token.value < 25
   ) {
     const seconds = text(tokens[i + 3]) === ":" && tokens[i + 4]?.kind === "number" ? i + 5 : i + 3;

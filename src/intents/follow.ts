@@ -195,6 +195,7 @@ function follows(
   leaning: boolean,
 ): boolean {
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
+  if (last.name === "dose" && own <= -4) return false;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;

@@ -35,11 +35,15 @@ export function leftOver(tool: string, reading: Reading, drafts: readonly Inputs
   if (keepsWords.has(tool)) return [];
   const held = numbersIn(drafts);
   const text = textIn(drafts);
+  // "540 g ganache, rum for half of it" is held as the half
+  const shares = reading.amounts.flatMap((each) => (each.fraction && !each.of ? each.value : []));
+  const isOf = (number: number, value: number) =>
+    same(number, value) || shares.some((share) => same(number, value * share));
   const left = reading.amounts
     .filter(({ dim }) => dim === "weight" || dim === "percent")
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
-    .filter((amount) => !values(amount).some((value) => held.some((each) => same(each, value))))
+    .filter((amount) => !values(amount).some((value) => held.some((each) => isOf(each, value))))
     .filter(({ value }) => !text.includes(String(value)));
   const [one, other] = left;
   // "this makes 500 g, i want 350 g" is held as one over the other

@@ -63,28 +63,35 @@ const readyFacets = ({ id, taste, dose }: (typeof readyFlavors)[number]): Facets
   ...(ingredientNames.has(id) ? { ingredient: id } : {}),
 });
 
-function* rows(): Generator<[phrase: string, facets: Facets, inflect: boolean]> {
-  for (const row of ingredients)
-    for (const word of [row.name, ...row.words])
-      yield [word, { id: row.name, ingredient: row.name }, row.name !== "whites"];
-  for (const row of bases) for (const word of row.words) yield [word, { id: row.id, base: row.id }, true];
+type Take = (phrase: string, facets: Facets, inflects: boolean) => void;
+
+/** Every phrase of every table. The phrases of a row share its facets. */
+function eachRow(take: Take): void {
+  const give = (words: readonly string[], facets: Facets, inflects: boolean) => {
+    for (const word of words) take(word, facets, inflects);
+  };
+  for (const row of ingredients) {
+    const facets = { id: row.name, ingredient: row.name };
+    take(row.name, facets, row.name !== "whites");
+    give(row.words, facets, row.name !== "whites");
+  }
+  for (const row of bases) give(row.words, { id: row.id, base: row.id }, true);
   for (const row of chocolates)
-    for (const word of row.words)
-      yield [word, { id: row.id, chocolate: row.id, ingredient: `${row.id} chocolate` }, false];
-  for (const row of uses) for (const word of row.words) yield [word, { id: row.id, use: row.id }, false];
-  for (const row of counts) for (const word of row.words) yield [word, { id: row.id, count: row.id }, false];
-  for (const row of steps) for (const word of row.words) yield [word, { id: row.id, step: row.id }, false];
-  for (const row of symptoms)
-    for (const word of row.words) yield [word, { id: row.id, symptom: row.id }, false];
-  for (const row of manners)
-    for (const word of row.words) yield [word, { id: row.id, manner: row.id }, false];
-  for (const word of colors) yield [word, { id: word, color: word }, false];
-  for (const row of tastes)
-    for (const word of [row.taste, ...(row.words ?? [])])
-      yield [word, { id: row.taste, taste: row.taste }, true];
-  for (const row of forms) for (const word of row.words) yield [word, { id: row.form, form: row.form }, true];
-  for (const row of readyFlavors) for (const word of row.words) yield [word, readyFacets(row), true];
-  for (const word of remainders) yield [word, { id: "remainder" }, false];
+    give(row.words, { id: row.id, chocolate: row.id, ingredient: `${row.id} chocolate` }, false);
+  for (const row of uses) give(row.words, { id: row.id, use: row.id }, false);
+  for (const row of counts) give(row.words, { id: row.id, count: row.id }, false);
+  for (const row of steps) give(row.words, { id: row.id, step: row.id }, false);
+  for (const row of symptoms) give(row.words, { id: row.id, symptom: row.id }, false);
+  for (const row of manners) give(row.words, { id: row.id, manner: row.id }, false);
+  for (const word of colors) take(word, { id: word, color: word }, false);
+  for (const row of tastes) {
+    const facets = { id: row.taste, taste: row.taste };
+    take(row.taste, facets, true);
+    give(row.words ?? [], facets, true);
+  }
+  for (const row of forms) give(row.words, { id: row.form, form: row.form }, true);
+  for (const row of readyFlavors) give(row.words, readyFacets(row), true);
+  for (const word of remainders) take(word, { id: "remainder" }, false);
 }
 
 /**
@@ -101,12 +108,12 @@ export function compile(): Lexicon {
     if (list) list.push([phrase, facets]);
     else raw.set(first, [[phrase, facets]]);
   };
-  for (const [written, facets, inflects] of rows()) {
+  eachRow((written, facets, inflects) => {
     const phrase = plain.test(written) ? written : wordsOf(written).join(" ");
     add(phrase, facets);
     const other = inflects ? inflected(phrase) : undefined;
     if (other) add(other, facets);
-  }
+  });
   return {
     get(first) {
       const known = ready.get(first);

@@ -32,6 +32,10 @@ export const buttercream = tool<Inputs>({
   inputs,
   cues: cues(
     [
+      5,
+      "^(?:and |so |ok )*(?:all of it|all of that|the lot|the whole lot|make it(?: all)?) .. {base=buttercream}",
+    ],
+    [
       4,
       "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}",
       "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}",

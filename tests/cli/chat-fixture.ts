@@ -5,6 +5,8 @@ import type { Session } from "../../src/cli/session.ts";
 import type { Timer } from "../../src/tools/contract/record.ts";
 import { fixedAnswers } from "./chat-answers.ts";
 
+/** A moment at which the clock stands, where a screen has to look the same every time. */
+const now_ms = () => (process.env.FIXTURE_NOW ? Number(process.env.FIXTURE_NOW) : Date.now());
 const timers: Timer[] = JSON.parse(process.env.FIXTURE_TIMERS ?? "[]");
 const historyFile = process.env.FIXTURE_HISTORY ?? "";
 const log = (line: string) => process.env.FIXTURE_LOG && appendFileSync(process.env.FIXTURE_LOG, `${line}\n`);
@@ -14,7 +16,7 @@ const session: Session = {
     log(`ask ${line}`);
     const timer = /^timer (\S+) (\d+)$/.exec(line.trim());
     if (timer) {
-      const set_ms = Date.now();
+      const set_ms = now_ms();
       const [, label = "", seconds] = timer;
       timers.push({
         id: timers.length + 1,
@@ -38,7 +40,7 @@ const session: Session = {
   },
   async world() {
     return {
-      now_ms: Date.now(),
+      now_ms: now_ms(),
       bench: {},
       timers: [...timers],
       notes: [],
@@ -52,7 +54,7 @@ const session: Session = {
 
 await openChat({
   session,
-  now_ms: () => Date.now(),
+  now_ms,
   home: "/home/baker/record",
   intro: () => ["Ask the way you would say it."],
   examples: ["I have 230 g buttercream, how much flavor?", "batter for 24 macarons"],

@@ -31,6 +31,10 @@ describe("the live part", () => {
     expect(frame(writing("230 g")).cursor).toEqual({ x: 7, y: 0 });
   });
 
+  it("says in the hint's place that an answer takes long", () => {
+    expect(text({ ...writing("230 g"), waits: true })).toEqual(["∪ 230 g", "Still at it ..."]);
+  });
+
   it("has the soonest timers above", () => {
     expect(text({ timers })).toEqual([
       "1:00  ··········  tray 0",

@@ -28,6 +28,8 @@ export interface Screen {
   raw(): string;
   /** All lines, those that scrolled away first; blank ones at the end left out. */
   lines(): string[];
+  /** The same lines, before each what its letters look like: "bold", "dim yellow". A line has one look. */
+  marked(): string[];
   cursor(): { x: number; y: number; hidden: boolean };
   type(text: string): void;
   resize(columns: number, rows: number): void;
@@ -38,6 +40,7 @@ export interface Screen {
   log(): Promise<string[]>;
 }
 
+const palette: Readonly<Record<number, string>> = { 1: "red", 3: "yellow", 5: "magenta", 6: "cyan" };
 const patience_ms = 15_000;
 
 /** Starts a bundle in a terminal of a size. The environment is bare, so that no CI or NO_COLOR leaks in. */
@@ -90,6 +93,18 @@ export function openScreen(
     while (all.at(-1) === "") all.pop();
     return all;
   };
+  const looks = (at: number): string => {
+    const line = terminal.buffer.active.getLine(at);
+    const cells = Array.from({ length: columns }, (_, x) => line?.getCell(x)).filter(
+      (cell) => cell && cell.getChars().trim() !== "",
+    );
+    const names = cells.map((cell) =>
+      [cell?.isBold() ? "bold" : "", cell?.isDim() ? "dim" : "", palette[cell?.getFgColor() ?? -1] ?? ""]
+        .filter(Boolean)
+        .join(" "),
+    );
+    return [...new Set(names)].join(", ");
+  };
   const until = <T>(found: () => T | undefined, what: string): Promise<T> =>
     new Promise((resolve, reject) => {
       const check = () => {
@@ -111,6 +126,7 @@ export function openScreen(
     pty,
     raw: () => written,
     lines,
+    marked: () => lines().map((line, at) => `${looks(at).padEnd(12)}|${line}`),
     cursor: () => ({
       x: terminal.buffer.active.cursorX,
       y: terminal.buffer.active.cursorY + terminal.buffer.active.baseY,

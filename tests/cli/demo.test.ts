@@ -7,6 +7,7 @@ import { demo } from "../../data/demo.ts";
 import { demoChanges } from "../../src/cli/demo/record.ts";
 import { applyEffects } from "../../src/store/apply.ts";
 import { emptyRecord, RecordData } from "../../src/store/schema.ts";
+import { imports } from "../guards/sources.ts";
 import { baker } from "../support/ask.ts";
 import { builtProgram, type Program } from "../support/built.ts";
 import { standing } from "../support/world.ts";
@@ -84,6 +85,11 @@ describe("the record", () => {
       expect((await said.one("what timers are running")).items).toHaveLength(1);
     },
   );
+});
+
+it("nothing but the demo reads its data", () => {
+  const readers = imports.filter(({ to }) => to === "data/demo.ts").map(({ from }) => from);
+  expect(readers).toEqual(["src/cli/demo/record.ts"]);
 });
 
 describe("the program", () => {
@@ -167,6 +173,16 @@ describe("the program", () => {
     await screen.ended();
     untouched();
     expect(left()).toEqual([]);
+  });
+
+  it("is gone when the terminal's window is closed", async () => {
+    const { screen, untouched } = await chat();
+    screen.type("which batch was my best\r");
+    await screen.sees("salted caramel");
+    // closes the terminal under it, as a window does: writing to it fails from then on
+    (screen.pty as unknown as { destroy(): void }).destroy();
+    await expect.poll(left, { timeout: 5000 }).toEqual([]);
+    untouched();
   });
 
   it("is in a file of its own, which a question without it never loads", async () => {

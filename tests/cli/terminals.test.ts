@@ -8,6 +8,7 @@ import { wantsColor } from "../../src/cli/color.ts";
 import { nodeFiles } from "../../src/store/files.ts";
 import { underLock } from "../../src/store/lock.ts";
 import { builtProgram, type Program } from "../support/built.ts";
+import { openScreen } from "./chat-pty.ts";
 
 const question = "I have 230 g buttercream, how much flavor?";
 const esc = "\u001b";
@@ -148,6 +149,24 @@ describe("the program", () => {
       const { text, status } = await (await held).asked;
       expect(status).toBe(0);
       expect(text).toMatch(/^Still at it \.\.\.\r +\r$/);
+    });
+
+    it("is told of in the chat too, below the line that is written in", async () => {
+      const home = join(folder, "busy-chat");
+      await inTerminal(`$B "set a timer for 12 min"`, { BOWLSIDE_HOME: home });
+      const screen = openScreen(program.file, 80, 24, { BOWLSIDE_HOME: home });
+      try {
+        await screen.sees('"bye" to leave');
+        await underLock(nodeFiles, join(home, "record.json.lock"), 1000, async () => {
+          screen.type("set a timer for 3 min\r");
+          await screen.sees("Still at it ...");
+        });
+        await screen.sees(/3 min.*rings/);
+        await screen.sees('"bye" to leave');
+        expect(screen.lines().join("\n")).not.toContain("Still at it");
+      } finally {
+        screen.pty.kill("SIGKILL");
+      }
     });
 
     it("is counted: many lines into a file", async () => {

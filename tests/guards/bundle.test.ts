@@ -69,7 +69,7 @@ describe("the program for one question", () => {
     expect(shipped("paper.mjs")).not.toMatch(/node:fs|readFileSync\(["'`]/);
   });
 
-  it.each(["program.cjs", "bowlside.cjs", "chat.mjs", "paper.mjs", "csv.mjs"])(
+  it.each(["program.cjs", "bowlside.cjs", "chat.mjs", "demo.mjs", "paper.mjs", "csv.mjs"])(
     "%s asks for nothing but what comes with node, and for its own parts",
     (name) => {
       expect(asked(shipped(name)).filter((each) => !builtins.has(each) && !each.startsWith("./"))).toEqual(

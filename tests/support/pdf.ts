@@ -44,7 +44,12 @@ export async function pagesOf(bytes: Uint8Array | undefined): Promise<Page[]> {
       width: ((right - left) / 72) * 25.4,
       height: ((top - bottom) / 72) * 25.4,
       pieces,
-      text: items.map((item) => ("str" in item ? `${item.str}${item.hasEOL ? " " : ""}` : "")).join("").replace(/\s+/g, " "),
+      // the font's one mu is the micro sign's as well as the Greek letter's
+      text: items
+        .map((item) => ("str" in item ? `${item.str}${item.hasEOL ? " " : ""}` : ""))
+        .join("")
+        .replace(/\s+/g, " ")
+        .replaceAll("μ", "µ"),
     });
   }
   return pages;

@@ -255,3 +255,110 @@ describe("laws", () => {
     );
   });
 });
+
+describe("for how many a sum is", () => {
+  test.each([
+    // 12 x 0.80 = 9.60; 1 - 9.60 / 30 = 68 %
+    ["a dozen sells for $30, each costs 80 cents, margin?", "margin", 68],
+    // 6 x 0.45 = 2.70; 1 - 2.70 / 12 = 77.5 %
+    ["each macaron costs 45 cents, box of 6 sells for 12 dollars, margin", "margin", 77.5],
+    // 24 x 2 = 48; 1 - 16 / 48 = 66.67 %
+    ["24 macarons cost me $16 and I sell them at $2 each, margin?", "margin", 200 / 3],
+    // 8 boxes, 120; 1 - 20 / 120 = 83.33 %
+    ["48 macarons cost $20, sold in boxes of 6 for $15, what's my margin", "margin", 250 / 3],
+    // 11 / 60 = 18.33 %
+    ["my costs are 11 dollars for 24, i charge 2.50 apiece, food cost?", "food cost", 55 / 3],
+    ["i sell boxes of 6 at $15 each and a box costs me $5, margin", "margin", 200 / 3],
+    ["a macaron costs 70 cents and sells for 2.20, what's the markup", "markup", (2.2 / 0.7 - 1) * 100],
+    ["took $30 for a box that cost me $10.50 what margin is that", "margin", 65],
+  ])("%s", async (line, name, share) => {
+    expect(value(await baker().one(line), name)).toBeCloseTo(share, 9);
+  });
+
+  test.each([
+    // 12 x 0.60 / 0.3 = 24
+    ["each macaron costs me 60p, I want a 70% margin, price for a box of 12", "price", 24, "GBP"],
+    // 12 x 0.60 / 0.35
+    ["costs 60 cents each, what should a dozen sell for at a 65 % margin", "price", 7.2 / 0.35, "USD"],
+    // 2.70 + 0.45 + 2.20
+    [
+      "the batch took 150 g almond flour at €18 a kilo, 150 g powdered sugar at €3 a kilo and 200 g butter at €11 a kilo. total cost?",
+      "cost",
+      5.35,
+      "EUR",
+    ],
+    // 9 + 6 x 1.20
+    ["ingredients $9, packaging $1.20 a box, 6 boxes, total cost", "cost", 16.2, "USD"],
+  ])("%s", async (line, name, amount, unit) => {
+    expect(value(await baker().one(line), name, unit)).toBeCloseTo(amount, 9);
+  });
+
+  test("one against a box of nobody knows how many: it asks", async () => {
+    const { one } = baker();
+    expect(await one("each macaron costs 50 cents, a box sells for $12, margin")).toMatchObject({
+      tool: "cost",
+      status: "asking",
+    });
+    // 1 - 6 / 12
+    expect(value(await one("12"), "margin")).toBeCloseTo(50, 9);
+  });
+
+  test("law: the margin of one is that of all of them", () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.05, max: 5, noNaN: true }),
+        fc.double({ min: 0.5, max: 500, noNaN: true }),
+        fc.integer({ min: 2, max: 96 }),
+        (cost_each, price, many) => {
+          const each = say({ cost: cost_each, cost_for: 1, price, price_for: many, want: "margin" });
+          const all = say({ cost: cost_each * many, price, want: "margin" });
+          expect(value(each, "margin")).toBeCloseTo(value(all, "margin"), 6);
+        },
+      ),
+    );
+  });
+});
+
+describe("what a change does", () => {
+  test("another price, cost or ingredient price is held against the answer before", async () => {
+    const { one } = baker();
+    await one("a box costs me $9 and sells for $25, margin");
+    // 70 - 64
+    expect(value(await one("what if I sell it at 30"), "change", "%")).toBeCloseTo(6, 9);
+    const bill = baker();
+    await bill.one(
+      "120 g almond flour at 15 euro a kilo and 200 g butter at 9 euro a kilo, what does the batch cost",
+    );
+    const said = await bill.one("and if butter is 12 euro per kilo");
+    // 1.80 + 2.40, which is 0.60 more
+    expect(value(said, "cost", "EUR")).toBeCloseTo(4.2, 9);
+    expect(value(said, "change", "EUR")).toBeCloseTo(0.6, 9);
+  });
+
+  // size goes by d²: 45² / 38² = 1.402354..., from memory
+  test("size and filling, from the shelf's prices", async () => {
+    const { one } = baker({
+      record: {
+        stock: [
+          "almond flour",
+          "powdered sugar",
+          "granulated sugar",
+          "whites",
+          "butter",
+          "dark chocolate",
+          "cream",
+        ].map((name, at) => ({ ...stock(name, 0.01), id: at + 1 })),
+      },
+    });
+    const small = value(await one("what do 36 macarons with dark ganache cost me"), "cost");
+    const large = value(await one("and at 45 mm"), "cost");
+    expect(large / small).toBeCloseTo(45 ** 2 / 38 ** 2, 9);
+    // everything costs the same a gram, so another filling changes nothing
+    expect(value(await one("and with buttercream"), "cost")).toBeCloseTo(large, 9);
+    // 70 % margin
+    expect(value(await one("what should I charge for those at a 70 % margin"), "price")).toBeCloseTo(
+      large / 0.3,
+      9,
+    );
+  });
+});

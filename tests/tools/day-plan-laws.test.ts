@@ -134,6 +134,18 @@ describe("for any order", () => {
     );
   });
 
+  test("begun a minute after its start, no plan at all is in time", () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const plan = planDay(order);
+        if (!plan.fits || plan.steps.length === 0) return;
+        expect(planDay({ ...order, now: plan.start }).fits).toBe(true);
+        expect(planDay({ ...order, now: plan.start + 60 }).fits).toBe(false);
+      }),
+      { numRuns: 1500 },
+    );
+  });
+
   test("what is said to fit fits, and a second or a macaron more does not", () => {
     fc.assert(
       fc.property(orders, (order) => {

@@ -160,6 +160,48 @@ describe("there and back", () => {
 });
 
 describe("what is exported", () => {
+  it.each([
+    "note: got it all in a spreadsheet now",
+    "note: printed labels for the notes box",
+    "take a note: export everything to csv tomorrow",
+    "log: copied my notes into a spreadsheet",
+  ])("a note that speaks of it is a note: %s", async (say) => {
+    const one = baker();
+    await one.one("note: lemon");
+    expect((await one.one(say)).headline).toMatch(/^Noted/);
+    expect(one.files).toEqual([]);
+    expect(one.record().notes).toHaveLength(2);
+  });
+
+  it.each([
+    ["export my notes as csv", "csv"],
+    ["can you put my notes in a csv file", "csv"],
+    ["save my batches as a spreadsheet", "csv"],
+    ["can i get my batches in a spreadsheet", "csv"],
+    ["csv of my notes", "csv"],
+    ["download my notes", "csv"],
+    ["my notes as json please", "json"],
+    ["export all as json", "json"],
+    ["json backup of everything", "json"],
+    ["exprot my notes as csv", "csv"],
+  ])("%s", async (say, end) => {
+    const one = baker();
+    await one.one("note: lemon");
+    expect((await one.one(say)).status).toBe("answered");
+    expect(one.files.map(({ name }) => name.split(".").at(-1))).toEqual([end]);
+  });
+
+  it("isn't on paper: it says what there is", async () => {
+    const one = baker();
+    await one.one("note: lemon");
+    for (const say of ["print my notes", "pdf of my notes"]) {
+      const answer = await one.one(say);
+      expect([answer.tool, answer.status]).toEqual(["note", "declined"]);
+      expect(answer.headline).toContain("export my notes as csv");
+    }
+    expect(one.files).toEqual([]);
+  });
+
   it("everything holds every list and the bench, without ids", async () => {
     const one = baker();
     for (const line of [

@@ -236,3 +236,43 @@ test("every answer ends by deferring to the local food authority", async () => {
   ])
     expect(answer(keep, inputs).cautions?.at(-1)).toContain("food authority");
 });
+
+describe("where it is and since when", () => {
+  test.each([
+    // USDA FSIS: 2 h in all
+    ["buttercream macarons made on monday, kept on the counter, still good?", /^No: out since Mon 9 Mar/],
+    ["power cut for 3 hours, fridge warm, macarons inside", /^No: 3 h/],
+    ["filled them at 8 this morning and they've been on the table since, still ok", /^Yes.*by 10:00/],
+    ["white chocolate ganache filled, at the market stall since 9, when must they go back", /by 11:00/],
+    // 1 h above 32 °C (90 °F)
+    ["it's 33 C at the market and they've been out since 9, until when can I sell them", /by 10:00/],
+    // FDA Food Code 2022, 3-501.16: 5 °C
+    ["my fridge was at 10 C overnight, are they ok", /^Not cold enough.*too long/],
+    ["my macarons smell sour, eat them?", /^No: throw them out, whatever the date says/],
+    ["there is mould on my macarons, still ok?", /^No: throw them out/],
+  ])("%s", async (line, headline) => {
+    const said = await baker().one(line);
+    expect(said.tool).toBe("keep");
+    expect(said.headline).toMatch(headline);
+  });
+
+  // FDA Food Code, 3-501.17 and its Annex: 1 day used before freezing, 6 left from thawing on the 20th: 25 March
+  test("a day of making, freezing and thawing that lie ahead", async () => {
+    const said = await baker().one("made today, freeze tomorrow, thaw on the 20th, good until when");
+    expect(said.headline).toContain("2026-03-25");
+  });
+
+  // the Annex's example told by days: frozen on day 3, two used, five left
+  test("frozen on a day of the seven", async () => {
+    const said = await baker().one("they were frozen on day 3 and thawed today, how many days left");
+    expect(value(said, "days left")).toBe(5);
+    expect(said.headline).toContain("2026-03-18");
+  });
+
+  test("still good from the freezer: it asks when they went in", async () => {
+    expect(await baker().one("frozen macarons from the back of the freezer, still good?")).toMatchObject({
+      tool: "keep",
+      status: "asking",
+    });
+  });
+});

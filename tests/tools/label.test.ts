@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { label } from "../../src/tools/label/label.ts";
-import { ingredientLine, inOrder, netWeight } from "../../src/tools/label/lines.ts";
+import { ingredientLine, inOrder, netWeight, twoPercent } from "../../src/tools/label/lines.ts";
 import { baker } from "../support/ask.ts";
 import { answer, value } from "../support/world.ts";
 
@@ -158,5 +158,79 @@ describe("in words", () => {
 
   test("it always defers", () => {
     expect(say({ lines }).cautions?.at(-1)).toContain("local food authority");
+  });
+});
+
+describe("the group of 2 % or less", () => {
+  // 21 CFR 101.4(a)(2): ingredients of 2 percent or less by weight may stand last under one heading
+  test("two or more of them stand last; in the European form there is no such group", () => {
+    const list = [
+      { name: "sugar", grams: 96, allergens: [] },
+      { name: "salt", grams: 2, allergens: [] },
+      { name: "cream of tartar", grams: 2, allergens: [] },
+    ];
+    expect(ingredientLine(list, "us")).toBe("Ingredients: sugar, 2% or less of: salt, cream of tartar");
+    expect(ingredientLine(list, "eu")).toBe("Ingredients: sugar, salt, cream of tartar");
+  });
+
+  test("law: nothing above 2 % is in it, nothing gets lost, and the list before it is still by weight", () => {
+    const one = fc.record({
+      name: fc.constantFrom("butter", "cream", "whites", "honey", "salt", "almond flour", "citric acid"),
+      grams: fc.double({ min: 0.1, max: 1000, noNaN: true }),
+      allergens: fc.constant([]),
+    });
+    fc.assert(
+      fc.property(fc.array(one, { minLength: 1, maxLength: 10 }), (some) => {
+        const ordered = inOrder(some, "us");
+        const [main, small] = twoPercent(ordered);
+        const whole = ordered.reduce((sum, each) => sum + each.grams, 0);
+        expect([...main, ...small]).toEqual(ordered);
+        for (const each of small) expect(each.grams / whole).toBeLessThanOrEqual(0.02 + 1e-9);
+      }),
+    );
+  });
+});
+
+describe("a filled macaron from its recipes", () => {
+  const record = {
+    formulas: [
+      {
+        id: 1,
+        name: "cloud",
+        lines: [
+          { name: "whites", grams: 100 },
+          { name: "almond flour", grams: 130 },
+          { name: "powdered sugar", grams: 130 },
+          { name: "granulated sugar", grams: 100 },
+        ],
+      },
+      {
+        id: 2,
+        name: "velvet",
+        lines: [
+          { name: "whites", grams: 100 },
+          { name: "sugar", grams: 150 },
+          { name: "butter", grams: 250 },
+        ],
+      },
+    ],
+  };
+
+  // from memory, 38 mm: batter 2 x 0.53 x 3.8² = 15.3064 g, filling 0.42 x 3.8² = 6.0648 g. By hand: sugar
+  // 15.3064 x 100/460 + 6.0648 x 0.3 = 3.3275 + 1.8194 = 5.1469; whites 3.3275 + 1.2130 = 4.5404;
+  // almond flour and powdered sugar 4.3257 each; butter 3.0324. Whole, as saved, butter would lead with 250 g.
+  test("each in the share in which it goes in", async () => {
+    const said = await baker({ record }).one("us label for cloud with velvet");
+    expect(line(said as never, "ingredients")).toBe(
+      "Ingredients: sugar, egg whites, almond flour (almonds), powdered sugar [its own list, from the wrapper], unsalted butter (cream)",
+    );
+    expect(said.assumed?.join(" ")).toContain("15.3 g cloud and 6.1 g velvet");
+  });
+
+  test("one recipe alone counts whole", async () => {
+    const said = await baker({ record }).one("us label for velvet");
+    expect(line(said as never, "ingredients")).toBe(
+      "Ingredients: unsalted butter (cream), sugar, egg whites",
+    );
   });
 });

@@ -19,6 +19,7 @@ import { useOwnWords } from "./use-own-words.ts";
 import { useSize } from "./use-size.ts";
 import { useTimers } from "./use-timers.ts";
 import { useVoice } from "./use-voice.ts";
+import { useWaiting } from "./use-waiting.ts";
 import {
   farewellLines,
   introLines,
@@ -51,6 +52,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
   const [opened_ms] = useState(() => options.now_ms());
   const [closing, setClosing] = useState(false);
   const [rang, setRang] = useState<Timer[]>([]);
+  const waiting = useWaiting();
   // What the queue and the watch need from later renders than the one they were made in.
   const now = useRef({ columns: size.columns, running: 0 });
   const entries = useEntries(
@@ -90,7 +92,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
   const turns = useMemo<Turns>(
     () =>
       startTurns({
-        ask: (line) => options.session.ask(line),
+        ask: (line) => waiting.during(() => options.session.ask(line)),
         show(turn) {
           entries.add(turnLines(turn, now.current.columns, signs, still));
           own.answered(turn);
@@ -143,6 +145,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
         ...size,
         editor: line.shown,
         likely: rest && text + rest,
+        waits: waiting.long,
         timers: timers.running,
         now_ms: timers.now_ms,
         signs,

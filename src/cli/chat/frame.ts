@@ -16,6 +16,8 @@ export interface FrameInput {
   still: boolean;
   /** The line with its likely end, in place of the hint; none or "" where nothing is likely. */
   likely?: string;
+  /** An answer is taking long: said in place of the hint. */
+  waits?: boolean;
   /** While the window is dragged the hint goes: what the terminal drops below the cursor is drawn anew. */
   settling?: boolean;
 }
@@ -53,7 +55,8 @@ export function layFrame(input: FrameInput): Frame {
 }
 
 /** What Tab would take, its end in any case: on a line of its own, so that it can't be taken for what was typed. */
-function hintOf({ likely, signs, columns }: FrameInput): string {
+function hintOf({ likely, signs, columns, waits }: FrameInput): string {
+  if (waits) return "Still at it ...";
   if (!likely) return usualHint;
   const room = columns - 1 - width(signs.take);
   if (width(likely) <= room) return signs.take + likely;

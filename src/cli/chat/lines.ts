@@ -35,7 +35,8 @@ function linesOf(answer: Answer, columns: number, signs: Signs, still: boolean):
   const inList =
     saysRule(items) ||
     (items.length > 0 && (answer.tool === "day" || (answer.tool === "recall" && items.length === 1)));
-  const figures = inList ? [] : (answer.figures ?? []);
+  // what a change does to the water activity stands in the list, change by change
+  const figures = inList ? [] : (answer.figures ?? []).filter(({ name }) => !name.startsWith("aw, "));
   const said = (text: string, tone: Tone, margin: Margin = detail): Line[] =>
     wrapped(printable(text), columns, margin).map((line) => ({ text: line, tone }));
   const as = (tone: Tone) => (text: string) => ({ text, tone });

@@ -3,10 +3,20 @@
 // made when a text first needs it: it costs more than a whole answer
 let segmenter: Intl.Segmenter | undefined;
 const plainAscii = /^[\x20-\x7e]*$/;
-const emoji = /\p{Emoji_Presentation}|\ufe0f|\p{Regional_Indicator}{2}/u;
-const wide =
-  /^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u;
-const unseen = /^[\p{Mark}\p{Default_Ignorable_Code_Point}\p{Control}]+$/u;
+/** Classes of characters take long to compile, and most text is plain: they are made when first needed. */
+const once = (make: () => RegExp): (() => RegExp) => {
+  let made: RegExp | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+};
+const emoji = once(() => /\p{Emoji_Presentation}|\ufe0f|\p{Regional_Indicator}{2}/u);
+const wide = once(
+  () =>
+    /^[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\ua960-\ua97f\uac00-\ud7a3\uf900-\ufaff\ufe10-\ufe19\ufe30-\ufe6f\uff01-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u,
+);
+const unseen = once(() => /^[\p{Mark}\p{Default_Ignorable_Code_Point}\p{Control}]+$/u);
 // What would move the cursor, start an escape or turn the reading direction of the rest of the screen.
 // biome-ignore lint/suspicious/noControlCharactersInRegex: taking them out is the point
 const unshowable = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufeff]/g;
@@ -22,8 +32,8 @@ export function graphemes(text: string): string[] {
 /** How many cells of the terminal one grapheme takes: 0, 1 or 2. */
 export function cells(grapheme: string): number {
   if (plainAscii.test(grapheme)) return grapheme.length;
-  if (unseen.test(grapheme)) return 0;
-  return emoji.test(grapheme) || wide.test(grapheme) ? 2 : 1;
+  if (unseen().test(grapheme)) return 0;
+  return emoji().test(grapheme) || wide().test(grapheme) ? 2 : 1;
 }
 
 /** How many cells a text takes in one line. */

@@ -15,7 +15,7 @@ export interface Demo {
 
 const signals = ["SIGINT", "SIGTERM", "SIGHUP"] as const;
 
-/** Makes the folder. A signal that ends the process takes it away first. */
+/** Makes the folder. It is taken away however the process ends, but by a kill that can't be heard. */
 export function openDemo(): Demo {
   const home = mkdtempSync(join(tmpdir(), "bowlside-demo-"));
   const remove = () => {
@@ -27,6 +27,7 @@ export function openDemo(): Demo {
     process.kill(process.pid, signal);
   };
   for (const signal of signals) process.on(signal, ended);
+  process.on("exit", remove);
   return {
     home,
     remove,

@@ -9,8 +9,6 @@ export interface Cue {
   /** As it is written, for the trace. */
   pattern: string;
   weight: number;
-  /** What the sentence has to hold for it to match, once known: a list of words for each part, one of them enough. */
-  needs?: string[][];
   matches(mask: string): boolean;
 }
 

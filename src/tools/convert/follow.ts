@@ -65,7 +65,10 @@ export function changed(before: Draft, reading: Reading): Draft {
   const manner = mannerIn(reading, thing);
   const oven = ovenWanted(reading);
   const bare = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of);
-  const value = bare.length === 1 ? bare[0]?.value : undefined;
+  // "half of that": a share of the amount before
+  const share =
+    /(?:of (?:that|it|this)|as much)/.test(reading.text) && bare[0]?.fraction ? before.value : undefined;
+  const value = bare.length === 1 && bare[0] ? bare[0].value * (share ?? 1) : undefined;
   if (before.sum !== undefined)
     return value === undefined
       ? {}

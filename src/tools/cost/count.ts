@@ -62,7 +62,7 @@ function numberOf(clause: readonly Piece[]): number | undefined {
 }
 
 const isJoint = (piece: Piece | undefined) =>
-  piece !== undefined && !piece.amount && /^(?:[,;:?!.]|and|but|plus|while)$/.test(piece.text);
+  piece !== undefined && !piece.amount && /^(?:[,;:?!.]|and|but|plus|while|if|when)$/.test(piece.text);
 
 function clauseStart(list: readonly Piece[], place: number, last: number): number {
   for (let at = place - 1; at > last; at--) if (isJoint(list[at])) return at + 1;

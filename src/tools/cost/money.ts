@@ -114,6 +114,13 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
   )
     return "price";
   if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
+  // "a box of 12 at $30"
+  if (
+    /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?: of \S+)?(?: \S+)? at$/.test(
+      before.trim(),
+    )
+  )
+    return "price";
   // "1.5 hours at 20 dollars"
   if (/\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/.test(before.trim()))
     return "rate";
@@ -152,6 +159,8 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
     if (["of", "make", "makes", "made"].includes(before ?? "")) return false;
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
-    return !each.of || each.of.at[0] < each.at[0];
+    // "2.50 a macaron": the thing behind is what the sum is for
+    const between = each.of ? reading.text.slice(each.at[1], each.of.at[0]).trim() : "";
+    return !each.of || each.of.at[0] < each.at[0] || /^(?:a|per|for (?:a|each|one))$/.test(between);
   });
 }

@@ -20,7 +20,7 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     ...readShares(reading, memory, before, money),
   };
   const macarons =
-    counted(reading, "macarons") ??
+    counted(withoutSums(reading, money), "macarons") ??
     perBox(reading) ??
     dozens(reading) ??
     eachOf(reading, money) ??
@@ -50,6 +50,12 @@ export function readCost(reading: Reading, memory: Memory): Draft {
   );
   return { ...carried, ...changeTo(before, carried, memory) };
 }
+
+/** "2.50 a macaron" counts nothing. */
+const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
+  ...reading,
+  amounts: reading.amounts.filter((each) => !money.some((sum) => sum.amount === each)),
+});
 
 /** "a dozen", "two dozen". */
 const dozens = (reading: Reading): number | undefined =>
@@ -112,7 +118,13 @@ function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
     draft.food_cost_percent !== undefined;
   if (shared) return { want: "price" };
   // "what if it costs 10": the same question with another cost
-  if (before.price !== undefined && draft.cost !== undefined && says(reading, /(?:^| )if /))
+  if (
+    before.price !== undefined &&
+    (draft.cost !== undefined || draft.price !== undefined) &&
+    before.want !== "price" &&
+    says(reading, /(?:^| )if /) &&
+    !says(reading, /margin|mark ?-?up|food cost|profit/)
+  )
     return before.want ? { want: before.want } : {};
   if (says(reading, /mark ?-?up/)) return { want: "markup" };
   if (says(reading, /food cost/)) return { want: "food cost" };

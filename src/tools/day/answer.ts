@@ -3,11 +3,11 @@ import type { Outcome, Plan, World } from "../contract/index.ts";
 import { type DayPlan, wallText } from "../day-plan/index.ts";
 import { friendly, localDay, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
-import { plain } from "../lib/show.ts";
+import { counted, plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
 import { ahead, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
-import { keptPlan, wallNow } from "./kept.ts";
+import { keptPlan, timerOf, wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
 import { stepMeant } from "./progress.ts";
 import { withRecipes } from "./recipes.ts";
@@ -178,9 +178,16 @@ function over(kept: Plan, { want }: DayInputs, world: World): Outcome {
   };
 }
 
-const dropped = (kept: Plan, world: World): Outcome => ({
-  status: "answered",
-  headline: `Dropped: the plan for ${plain(kept.macarons)} macarons, ${friendly(msOf(kept.ready), world.now_ms)}`,
-  effects: [{ do: "remove", list: "plans", id: kept.id }],
-  change: "dropping the plan",
-});
+/** The plan goes, and the timers that were set for its steps with it. */
+function dropped(kept: Plan, world: World): Outcome {
+  const timers = kept.steps.flatMap((step) => timerOf(step, world) ?? []);
+  return {
+    status: "answered",
+    headline: `Dropped: the plan for ${counted(kept.macarons, "macaron")}, ${friendly(msOf(kept.ready), world.now_ms)}${timers.length ? `, and ${counted(timers.length, "timer")} with it` : ""}`,
+    effects: [
+      { do: "remove", list: "plans", id: kept.id },
+      ...timers.map(({ id }) => ({ do: "remove", list: "timers", id }) as const),
+    ],
+    change: "dropping the plan",
+  };
+}

@@ -24,11 +24,15 @@ export const inputs = z.strictObject({
       z.lte(10_000, { error: "More than 10000 macarons are no day's work; check the number." }),
     ),
   ),
+  /** How many a box holds, where boxes were ordered: "and 8 boxes" goes on from it. */
+  in_box: z.optional(count("macarons")),
   due: z.optional(when),
   diameter_mm: z.optional(diameter_mm),
   no_rest: z.optional(z.boolean()),
   /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
   by_record: z.optional(z.boolean()),
+  /** The plan that was spoken of has been dropped: nothing of it is asked about any more. */
+  gone: z.optional(z.boolean()),
   /** The baker's hours where they were said with this order, minutes of the day. */
   wake_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
   sleep_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
@@ -80,7 +84,7 @@ export const day = tool<DayInputs>({
     [
       7,
       "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)}|{count=trays} {number})(?: (?:{count=trays}|{number}|all|now|already|them|it|up|and|please|pls|thanks|labell?ing))*(?: [.!])?$",
-      "^(?:(?:ok|okay|so|and|now|the|my|all|that|thats) )*(?:(?:{taste}|{chocolate}) )?{base=(ganache|buttercream)} (?:(?:is|are|has|now|all|just|been) )*(?:done|ready|made|finished)(?: (?:now|already|too|please|thanks))*(?: [.!])?$",
+      "^(?:(?:ok|okay|so|and|now|the|my|all|that|thats) )*(?:(?:(?:{taste}|{chocolate}) )?{base=(ganache|buttercream)}|{formula}) (?:(?:is|are|has|now|all|just|been) )*(?:done|ready|made|finished)(?: (?:now|already|too|please|thanks))*(?: [.!])?$",
       "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
@@ -184,6 +188,7 @@ export const day = tool<DayInputs>({
     ["want", "late_min", "step", "as_kept"],
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],
+    ["gone", "macarons"],
   ],
   read: readDay,
   compute: answerDay,

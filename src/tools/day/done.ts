@@ -23,6 +23,8 @@ export function readDone(reading: Reading): DayInputs["step"] {
     return undefined;
   const mix = reading.things.find((each) => ["ganache", "buttercream"].includes(each.base ?? ""));
   const tray = reading.amounts.find((each) => each.of?.count === "trays")?.value;
+  const recipe = reading.things.find((each) => each.formula)?.formula;
+  if (recipe) return { filling: recipe.toLowerCase() };
   const taste = mix && reading.things.find((each) => each.taste && each.at[1] === mix.at[0] - 1)?.taste;
   if (mix?.base) return { filling: [taste, mix.base].filter(Boolean).join(" ") };
   const kind =

@@ -1,6 +1,6 @@
 /** The plans that are kept in the record: which one is meant, and how an answer is written into it. */
 import { tastes } from "../../../data/words/flavors.ts";
-import type { Effect, Outcome, Plan, World } from "../contract/index.ts";
+import type { Effect, Outcome, Plan, Timer, World } from "../contract/index.ts";
 import { type DayOrder, type DayPlan, wallSeconds, wallText } from "../day-plan/index.ts";
 import { localIso } from "../lib/days.ts";
 import { sizing } from "../lib/sizing.ts";
@@ -35,6 +35,7 @@ function madeFor(inputs: DayInputs): Partial<DayInputs> {
     paper: _paper,
     on: _on,
     by_record: _record,
+    gone: _gone,
     ...order
   } = inputs;
   return Object.fromEntries(Object.entries(order).filter(([, value]) => value !== undefined));
@@ -73,16 +74,30 @@ const changes: Readonly<Record<string, string>> = { late: "the delay", done: "wh
 export const changesIt = ({ want, no_rest }: DayInputs, kept: Plan): string | undefined =>
   changes[want ?? ""] ?? (no_rest && !kept.made_for.no_rest ? "skipping the rest" : undefined);
 
-/** Timers that were set for the plan's steps ring at their new times; a step that has begun keeps what was set. */
+const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
+
+/** The timer that was set for a step and still runs. */
+export const timerOf = (
+  step: Pick<Plan["steps"][number], "name" | "start">,
+  world: World,
+): Timer | undefined =>
+  world.timers.find(
+    (each) => each.state === "running" && each.label === step.name && each.due_ms === msOf(step.start),
+  );
+
+/**
+ * Timers that were set for the plan's steps ring at their new times. One for a step that has begun keeps its time, but
+ * for one that was done ahead of it: that is stopped.
+ */
 function movedTimers(kept: Plan, plan: DayPlan, world: World): Effect[] {
-  const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
   return kept.steps.flatMap((old): Effect[] => {
     const now = plan.steps.find((step) => step.id === old.id);
-    const timer = world.timers.find(
-      (each) => each.state === "running" && each.label === old.name && each.due_ms === msOf(old.start),
-    );
-    if (!now || !timer || now.start === old.start || msOf(now.start) <= world.now_ms) return [];
-    return [{ do: "change", list: "timers", id: timer.id, patch: { due_ms: msOf(now.start) } }];
+    const timer = timerOf(old, world);
+    if (!now || !timer || now.start === old.start) return [];
+    const isBegun = msOf(now.start) <= world.now_ms;
+    if (isBegun && timer.due_ms <= world.now_ms) return [];
+    const patch = isBegun ? { state: "stopped" } : { due_ms: msOf(now.start) };
+    return [{ do: "change", list: "timers", id: timer.id, patch }];
   });
 }
 

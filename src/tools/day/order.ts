@@ -100,7 +100,7 @@ function fillingOf(run: Run, reading: Reading): Filling {
     };
   const flavor = run.flavor ?? (base.base ? tasteWithin(base) : undefined);
   return {
-    base: base.base ?? (/jelly|curd|compote/.exec(base.text)?.[0] ?? "jam"),
+    base: base.base ?? /jelly|curd|compote/.exec(base.text)?.[0] ?? "jam",
     ...(base.base ? {} : { of: base.taste ?? "" }),
     ...(flavor ? { flavor: nameOf(flavor, reading) } : {}),
     ...(chocolate?.chocolate ? { chocolate: chocolate.chocolate } : {}),

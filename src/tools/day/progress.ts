@@ -2,6 +2,9 @@
 import type { DayPlan, DayStep, DoneStep } from "../day-plan/index.ts";
 import type { DayInputs } from "./day.ts";
 
+/** What a step takes at the least where the hands were at another until now, in seconds. */
+const least_s = 60;
+
 /** The steps as their ids name them: `pipe-2`, `weigh`. */
 const ofTray = ["pipe", "rest", "bake", "cool"];
 
@@ -76,7 +79,10 @@ export function doneBy(plan: DayPlan, target: DayStep, now: number): DoneStep[] 
   // begun ahead of the plan, it takes the time since the last thing that was done
   const isAhead = target.start >= now;
   const free = Math.max(...steps.filter((step) => step.hands && step.end <= now).map((step) => step.end));
-  const start = isAhead ? Math.min(now, Math.max(now - (target.end - target.start), free)) : target.start;
+  // never no time at all: a step without a length would be lost, and be made again
+  const start = isAhead
+    ? Math.min(now - least_s, Math.max(now - (target.end - target.start), free))
+    : target.start;
   const done = new Map<string, DoneStep>([[target.id, { id: target.id, start, end: now }]]);
   for (const step of steps) {
     const { id } = step;

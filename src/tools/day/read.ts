@@ -17,6 +17,8 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   // whether a kept plan rests its shells is the record's to say: it may have been taken back
   const before = plan === undefined ? planBefore(memory) : withoutRest(planBefore(memory));
   const want = readWant(reading);
+  const last = memory.last?.tool === "day" ? (memory.last.inputs as Draft) : undefined;
+  if (want && (last?.want === "drop" || last?.gone)) return { ...want, as_kept: true, gone: true };
   const told =
     want?.want === "done"
       ? want
@@ -73,7 +75,9 @@ function readWant(reading: Reading): Draft | undefined {
 }
 
 function readOrder(reading: Reading, memory: Memory): Draft {
-  const counted = countedMacarons(reading);
+  const inBox = boxSize(reading);
+  const before = planBefore(memory);
+  const counted = countedMacarons(reading, memory.follows ? before?.in_box : undefined);
   const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
   const bare =
     counted === undefined &&
@@ -94,26 +98,39 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
     ...(macarons !== undefined ? { macarons } : {}),
+    ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
   };
 }
 
-/** "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for. */
-function countedMacarons(reading: Reading): number | undefined {
-  const counts = reading.amounts.filter(
-    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
-  );
+const countsIn = (reading: Reading) =>
+  reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+
+/** "6 boxes of 12": twelve. */
+function boxSize(reading: Reading): number | undefined {
+  const counts = countsIn(reading);
   const boxes = counts.find((each) => each.of?.count === "boxes");
-  const inEach =
+  return (
     boxes &&
     counts.find(
       (each) =>
         each !== boxes &&
         (!each.of || each.of.count === "macarons") &&
         /box\w* (?:of|with) $/.test(reading.text.slice(0, each.at[0])),
-    );
-  if (boxes && inEach) return boxes.value * inEach.value;
+    )?.value
+  );
+}
+
+/**
+ * "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for.
+ * @param known how many a box held when boxes were spoken of before
+ */
+function countedMacarons(reading: Reading, known: number | undefined): number | undefined {
+  const counts = countsIn(reading);
+  const boxes = counts.find((each) => each.of?.count === "boxes");
+  const inEach = boxSize(reading) ?? known;
+  if (boxes && inEach !== undefined) return boxes.value * inEach;
   return counts.find((each) => each.of?.count === "macarons")?.value;
 }
 

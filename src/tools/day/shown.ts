@@ -1,19 +1,12 @@
 /** A plan as an answer: its steps and sizes, on timers, as a calendar file, or what comes next. */
 import { longestStand_min } from "../../../data/rules/step-times.ts";
 import type { DayStep, Effect, Outcome, Plan, Rule, World } from "../contract/index.ts";
-import {
-  type DayImpossible,
-  type DayOrder,
-  type DayPlan,
-  type DayStep as PlanStep,
-  wallText,
-  whatNext,
-} from "../day-plan/index.ts";
+import { type DayImpossible, type DayOrder, type DayPlan, wallText, whatNext } from "../day-plan/index.ts";
 import { friendly, shortDay } from "../lib/days.ts";
 import { counted, listed, plain } from "../lib/show.ts";
 import { calendarOf } from "./calendar.ts";
 import type { DayInputs } from "./day.ts";
-import { changesIt, wallNow, written } from "./kept.ts";
+import { changesIt, timerOf, wallNow, written } from "./kept.ts";
 import { planNow, planRule } from "./making.ts";
 import { goingOn, standingLong } from "./progress.ts";
 import { onSheet } from "./sheet.ts";
@@ -157,11 +150,7 @@ function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
       status: "impossible",
       headline: "Every step of that plan has begun; there is nothing left to ring for.",
     };
-  const isSet = (step: PlanStep) =>
-    world.timers.some(
-      (each) => each.state === "running" && each.label === step.name && each.due_ms === msOf(step.start),
-    );
-  const fresh = calls.filter((step) => !isSet(step));
+  const fresh = calls.filter((step) => !timerOf(step, world));
   const first = friendly(msOf(calls[0]?.start ?? 0), world.now_ms);
   const already = calls.length - fresh.length;
   return {

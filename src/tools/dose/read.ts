@@ -259,7 +259,9 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
     (pointsBack(reading) ||
       (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
-  const asksBase = /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask);
+  const asksBase =
+    /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
+    !/thats how (?:much|many)/.test(reading.mask);
   const whole =
     reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))
       ?.value ?? 1;

@@ -1,6 +1,6 @@
 /** What sounds like notes going out of the record into a file, or in from one. */
 
-const file = "(?:a |an |my )?(?:csv|json|spreadsheet|excel)";
+const file = "(?:a |an |my )?(?:csv|json|spreadsheet)";
 const held = "(?:\\S*notes?\\S*|\\S*batches\\S*|diary|record|data|everything|it all|all of it)";
 
 export const exchangeCues: readonly (readonly [weight: number, ...patterns: string[]])[] = [

@@ -9,7 +9,7 @@ export interface Exchange {
   file?: string;
 }
 
-const formats = "(?:a |an |my )?(?:csv|json|spreadsheet|excel)";
+const formats = "(?:a |an |my )?(?:csv|json|spreadsheet)";
 const out = new RegExp(
   `(?:^| )(?:exports?|exporting|download|dump|back ?up)(?: |$)|(?:^| )(?:as|to|in|into|for) ${formats}|(?:^| )(?:csv|json|spreadsheet) (?:of|with|from) `,
 );
@@ -38,11 +38,7 @@ export function exchangeSaid(reading: Reading): Exchange | undefined {
   if (!goesOut && back.test(plain)) return { do: "import", ...(file ? { file } : {}) };
   if (onPaper.test(plain)) return { do: "export", what: "notes", as: "pdf" };
   if (!out.test(plain)) return undefined;
-  const as = /(?:^| )json(?: |$)/.test(plain)
-    ? "json"
-    : /csv|spreadsheet|excel/.test(plain)
-      ? "csv"
-      : undefined;
+  const as = /(?:^| )json(?: |$)/.test(plain) ? "json" : /csv|spreadsheet/.test(plain) ? "csv" : undefined;
   return { do: "export", what: all.test(plain) ? "everything" : "notes", ...(as ? { as } : {}) };
 }
 

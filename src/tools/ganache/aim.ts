@@ -11,6 +11,7 @@ type Draft = Partial<GanacheInputs>;
 const activity = /(?:^| )(?:water\S* activity|a _ w|a w|aw)(?: |$)/;
 const moving =
   /(?:what|how|anything|which|ways) .*(?:moves?|lowers?|raises?|changes?|affects?|reduces?|bring\S* .*down|drops?)(?: |$)|(?:happens to|effect on|does? to)(?: |$)/;
+const lessPerishable = /(?:^| )(?:less perishable|more stable|more shelf_stable|keep longer by)(?: |$)/;
 /** Water activities that a filling can be brought to lie here; other bare numbers mean something else. */
 const lowest = 0.5;
 
@@ -49,8 +50,13 @@ export function readAim(reading: Reading, memory: Memory): Draft | undefined {
   }
   if (number && !measured && (talks || after) && !says(reading, /(?:^| )(?:is|was) 0?\.\d+<number>/))
     return { want: "target", target_aw: number.value, ...mix() };
-  if (share && (reading.things.some((each) => each.base === "ganache") || after))
+  if (
+    share &&
+    (reading.things.some((each) => each.base === "ganache") || weighed(reading).length > 1 || after)
+  )
     return { want: "target", ...share, ...mix() };
+  if (says(reading, lessPerishable) && reading.things.some((each) => each.chocolate || each.base))
+    return { want: "moves", ...mix() };
   if (talks && says(reading, moving)) return { want: "moves", ...mix() };
   if (after && says(reading, moving)) return { want: "moves", ...mix() };
   return undefined;
@@ -90,7 +96,11 @@ function shareSaid(reading: Reading): Draft | undefined {
     const before = /(fat|water|sugar)(?: content| share)? (?:of|at|to|is)? ?$/.exec(
       reading.text.slice(0, each.at[0]),
     )?.[1];
-    const part = behind ?? before;
+    const toward =
+      /(?:lower|raise|bring|get|cut|reduce|take) (?:the |its |my )?(fat|water|sugar)\b.* (?:down |up )?to $/.exec(
+        reading.text.slice(0, each.at[0]),
+      )?.[1];
+    const part = behind ?? before ?? toward;
     if (part) return { part: part as "fat" | "water" | "sugar", target_percent: each.value };
   }
   return undefined;

@@ -45,6 +45,12 @@ export const awFigure = (aw: number): Figure => ({
   unit: "aw",
 });
 
+const isSaturated = ({ sugar_g, water_g }: Composition) => water_g > 0 && sugar_g > saturation * water_g;
+
+/** Source: University of Minnesota Extension 2019, unofficial measurements. */
+const saturatedNote =
+  "its water is saturated with sugar, where the formula ends: it may lie lower (powdered-sugar butter frosting was measured at 0.80-0.81)";
+
 function composed({ lines, assumed, thing }: Mix, part: GanacheInputs["part"]): Outcome {
   const missing = unknownIn(lines);
   if (missing) return missing;
@@ -62,7 +68,7 @@ function composed({ lines, assumed, thing }: Mix, part: GanacheInputs["part"]): 
       ...Object.entries(shares).map(([name, value]) => ({ name, value, unit: "%" })),
     ],
     rule: activityRule,
-    assumed: [...assumed, estimateNote],
+    assumed: [...assumed, estimateNote, ...(isSaturated(sum) ? [saturatedNote] : [])],
     cautions: [keepCold, authority],
     working: [
       `in ${plain(sum.grams)} g: water ${plain(sum.water_g)} g, fat ${plain(sum.fat_g)} g, sugar ${plain(sum.sugar_g)} g`,

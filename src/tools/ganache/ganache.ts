@@ -36,6 +36,8 @@ export const inputs = z.strictObject({
   base: z.optional(z.enum(["buttercream"])),
   /** A saved recipe whose composition is asked. */
   formula: z.optional(z.string()),
+  /** The grade of the chocolate or the cream, in %: "70 % dark", "35 % cream". It picks the chocolate's row. */
+  grades: z.optional(z.array(share_percent)),
   /** Weighed by the portion table from cups or spoons. */
   by_volume: z.optional(z.boolean()),
 });
@@ -57,6 +59,8 @@ export const ganache = tool<GanacheInputs>({
       `(?:get|bring|take|lower|reduce|push|mend|adjust|move|raise|drop|cut|make|want|need) .. ${activityWords} .. {number}`,
       `(?:{chocolate} {base=ganache}|{base=ganache} .. {weight}|{weight} .. {base=ganache}|{weight} .. {chocolate}) .. ${activityWords} (?:of |at |to |is )*{number}`,
       `(?:what|how|anything|which|ways) .. (?:moves?|lowers?|raises?|changes?|affects?|reduces?|brings? down|drops?) .. ${activityWords}`,
+      "{base=ganache} .. less perishable",
+      "(?:lower|raise|bring|get|cut|reduce|take) (?:the |its |my )?(?:fat|(?:water|sugar)\\S*) .. {chocolate} .. (?:down |up )?to {percent}",
       `(?:happens to|effect on|do to|does to) .. ${activityWords}`,
       `^(?:(?:whats|what|is|the|estimate|estimated|and) )*${activityWords} (?:of|for) `,
     ],
@@ -226,7 +230,7 @@ export const ganache = tool<GanacheInputs>({
     { say: "why is my ganache grainy", tool: "trouble" },
   ],
   rivals: [
-    ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume"],
+    ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],
   read: readGanache,

@@ -1,7 +1,14 @@
 /** What a mix is to be brought to, as something that grams can be solved for. */
 import type { Figure, Outcome } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { compose, type Line, saturation, sugarPerWater, waterActivity } from "../lib/composition.ts";
+import {
+  compose,
+  compositionSource,
+  type Line,
+  saturation,
+  sugarPerWater,
+  waterActivity,
+} from "../lib/composition.ts";
 import { plain } from "../lib/show.ts";
 import { activityRule } from "./activity.ts";
 import { awFigure, sharesOf } from "./composition.ts";
@@ -44,8 +51,9 @@ export function aimOf({ target_aw, target_percent, part }: GanacheInputs): Aim |
     of: (lines) => sharesOf(compose(lines))[part],
     shown: (share, fine) => `${plain(share, fine ? 2 : 1)} % ${part}`,
     rule: {
-      ...activityRule,
       text: `${part} summed from the table's rows, solved for ${plain(target_percent, 1)} % of the whole`,
+      basis: "published",
+      source: compositionSource,
     },
     figure: (share) => ({ name: part, value: share, unit: "%" }),
   };

@@ -1,5 +1,5 @@
 /** Reads a ganache question: which chocolate, what for, which weights, and what is wrong with it. */
-import type { Memory, Reading, Thing } from "../contract/index.ts";
+import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
 import { onTable, readAim } from "./aim.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -8,6 +8,25 @@ import { readLines, readMix } from "./mix-said.ts";
 type Draft = Partial<GanacheInputs>;
 
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
+  const read = readOrder(reading, memory);
+  const grades = reading.amounts.flatMap((each) => (isGrade(each, reading) ? [each.value] : []));
+  return grades.length === 0 || Array.isArray(read) || read.want === "target" ? read : { ...read, grades };
+}
+
+/** "70 % dark chocolate", "35 % cream": a grade, said right before the thing or right behind it. */
+const isGrade = (amount: Amount, reading: Reading): boolean => {
+  if (amount.dim !== "percent") return false;
+  const near = reading.things.filter(
+    (each) => each.chocolate || /chocolate|cream/.test(each.ingredient ?? ""),
+  );
+  return near.some(
+    (each) =>
+      /^ ?(?:(?:cocoa|cacao|fat|solids|of|the) ?)*$/.test(reading.text.slice(amount.at[1], each.at[0])) ||
+      (each.at[1] <= amount.at[0] && /^ ?[(,]? ?$/.test(reading.text.slice(each.at[1], amount.at[0]))),
+  );
+};
+
+function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   const part = partAsked(reading, memory);
   if (part)
     return {
@@ -140,7 +159,7 @@ function readWant(reading: Reading): Draft {
   if (
     says(
       reading,
-      /(?:^| )water\S* activity|(?:^| )a _ w(?: |$)|(?:^| )fat content|percent ?wise|(?:in|by|as) (?:percent|percentages)(?: |$)|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|(?:^| )(?:fat|water|sugar) (?:percentage|percent|share|content|proportion)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
+      /(?:^| )water\S* activity|(?:^| )a _ w(?: |$)|(?:^| )fat content|what(?:s| is) the (?:fat|sugar\S*|water\S*)(?: |$)|percent ?wise|(?:in|by|as) (?:percent|percentages)(?: |$)|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|(?:^| )(?:fat|water|sugar) (?:percentage|percent|share|content|proportion)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
     )
   )
     return { want: "composition" };
@@ -155,6 +174,11 @@ function readWant(reading: Reading): Draft {
     says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)
   )
     return { want: "build" };
+  const more = /how (?:much|many) (?:more|extra) \S*<[^>]*ingredient=(cream|chocolate)/.exec(
+    reading.mask,
+  )?.[1];
+  const both = weighed(reading).some((each) => each.thing?.ingredient === "cream") && !asksChocolate(reading);
+  if (more && both) return { want: "mend", fault: more === "cream" ? "stiff" : "loose" };
   if (verb && !fault) return { want: "mend", fault: verb };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};

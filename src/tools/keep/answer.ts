@@ -3,7 +3,7 @@ import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rul
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
-import { clock, daysBetween, localDay } from "../lib/days.ts";
+import { clock, daysBetween, localDay, shortDay } from "../lib/days.ts";
 import { plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
@@ -109,7 +109,7 @@ function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   if (out_min === undefined) {
     const headline =
       inputs.overnight || nights > 0
-        ? `No: a night out is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
+        ? `No: ${nights > 0 && since ? `out since ${shortDay(since.day)}` : "a night out"} is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
         : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
     const box = `In a cool box that holds ${fridge.limit_c} °C (${fridge.limit_f} °F) or below the time doesn't count.`;
     return {

@@ -26,6 +26,15 @@ export function bringsOf(name: string, taste: string | undefined, bottles: reado
   if (bottle?.allergens) return { sure: [...bottle.allergens], unsure: [] };
   if (row) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
   if (taste) return tasteBrings(taste, name);
+  // a line of a saved recipe keeps its name alone: "mint flavor"
+  const named = tastes
+    .map((each) => each.taste)
+    .filter((each) => name === each || name.startsWith(`${each} `));
+  const [longest] = [
+    ...named,
+    ...bottles.map((each) => each.taste).filter((each) => name.startsWith(`${each} `)),
+  ].sort((a, b) => b.length - a.length);
+  if (longest) return bringsOf(name, longest, bottles);
   return { sure: [], unsure: [`${name}: not in the table, its allergens aren't known`] };
 }
 

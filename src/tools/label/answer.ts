@@ -8,6 +8,7 @@ import { plusDays, shortDay } from "../lib/days.ts";
 import { ahead, behind } from "../lib/when.ts";
 import { bringsOf, gather } from "./allergens.ts";
 import { allergensOf, described } from "./declare.ts";
+import { filledOf } from "./filled.ts";
 import type { LabelInputs } from "./label.ts";
 import { type Dates, wholeLabel } from "./whole.ts";
 
@@ -17,7 +18,8 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   const dates = datesOf(inputs, world);
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
-  const lines = inputs.lines ?? linesOf(inputs, world);
+  const filled = inputs.lines ? undefined : filledOf(inputs.formulas ?? [], world);
+  const lines = inputs.lines ?? filled?.lines;
   const ingredients = lines?.map((each) => ({
     ...each,
     brings: bringsOf(each.name, each.taste, world.bottles),
@@ -39,7 +41,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
       inputs,
       market,
     );
-  return wholeLabel(
+  const outcome = wholeLabel(
     ingredients.map(({ name, grams, brings: own }) => ({ name, grams, allergens: own.sure })),
     brings,
     inputs,
@@ -47,12 +49,9 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     market,
     world,
   );
-}
-
-function linesOf(inputs: LabelInputs, world: World): LabelInputs["lines"] {
-  return inputs.formulas?.flatMap(
-    (name) => world.formulas.find((each) => each.name.toLowerCase() === name.toLowerCase())?.lines ?? [],
-  );
+  return filled?.assumed.length
+    ? { ...outcome, assumed: [...(outcome.assumed ?? []), ...filled.assumed] }
+    : outcome;
 }
 
 /** Day 5 and day 7 of the day of making. */

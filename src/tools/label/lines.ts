@@ -38,12 +38,27 @@ export function ingredientLine(
   market: Market,
   own = "its own list, from the wrapper",
 ): string {
-  const parts = inOrder(ingredients, market).map((each) => {
+  const shown = (each: Ingredient) => {
     const name = common(each.name, market);
-    const shown = market === "eu" ? emphasised(name, each.allergens) : name;
-    return rowOf(each.name)?.compound ? `${shown} [${own}]` : shown;
-  });
-  return `Ingredients: ${parts.join(", ")}`;
+    const text = market === "eu" ? emphasised(name, each.allergens) : name;
+    return rowOf(each.name)?.compound ? `${text} [${own}]` : text;
+  };
+  const [main, small] =
+    market === "us" ? twoPercent(inOrder(ingredients, market)) : [inOrder(ingredients, market), []];
+  const least = small.length > 0 ? `, 2% or less of: ${small.map(shown).join(", ")}` : "";
+  return `Ingredients: ${main.map(shown).join(", ")}${least}`;
+}
+
+/** What is at most so much of the whole may stand last under one heading. 21 CFR 101.4(a)(2). */
+const smallShare = 0.02;
+
+/** The list and its group of 2 % or less; a group of one gains nothing and stays in the list. */
+export function twoPercent(ordered: readonly Ingredient[]): [Ingredient[], Ingredient[]] {
+  const whole = ordered.reduce((sum, each) => sum + each.grams, 0);
+  const small = ordered.filter((each) => each.grams <= smallShare * whole * (1 + 1e-12));
+  return small.length < 2 || small.length === ordered.length
+    ? [[...ordered], []]
+    : [ordered.slice(0, ordered.length - small.length), small];
 }
 
 /** Each allergen in capitals, behind the name in brackets where the name doesn't hold it. */

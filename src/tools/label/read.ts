@@ -129,8 +129,11 @@ const namesSomething = (piece: string, reading: Reading) =>
 const flavored = (thing: Thing | undefined): boolean => Boolean(thing?.taste && !thing.ingredient);
 
 const askedWords: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/\bnuts?(?:free)?\b/, ["almond", "hazelnut", "pistachio", "walnut", "pecan", "macadamia", "cashew"]],
-  [/\b(?:gluten|wheat)(?:free)?\b/, ["wheat", "barley"]],
+  [
+    /\bnuts?(?:free)?\b/,
+    ["almond", "hazelnut", "pistachio", "walnut", "pecan", "macadamia", "cashew", "Brazil nut", "pine nut"],
+  ],
+  [/\b(?:gluten|wheat)(?:free)?\b/, ["wheat", "barley", "rye", "oats"]],
   [/\b(?:soya?|soy)(?:free)?\b/, ["soy"]],
   [/\b(?:dairy|milk|lactose)(?:free)?\b/, ["milk"]],
   [/\beggs?(?:free)?\b/, ["egg"]],

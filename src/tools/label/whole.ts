@@ -90,7 +90,6 @@ export function wholeLabel(
               : "a label for the European Union, as your bench is set",
           ]),
       ...(inputs.from_table ? ["the recipe of the answer before"] : []),
-      ...((inputs.formulas?.length ?? 0) > 1 ? ["each recipe whole, as it is saved"] : []),
     ]),
     items,
     cautions: [

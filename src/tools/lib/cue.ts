@@ -4,10 +4,12 @@
  *   {weight}          an amount of that kind         ..               up to ten tokens between
  * Everything else in a pattern is a plain regular expression.
  *
- * There are hundreds of them, and compiling a regular expression costs more than anything else in a turn: each cue
- * first looks for the words it can't do without, and is compiled when they are all there.
+ * There are thousands of them, and compiling a regular expression costs more than anything else in a turn: a cue is
+ * only looked at when a word is there that it can't do without, and most are walked token by token (cue-walk.ts).
  */
 import type { Cue } from "../contract/index.ts";
+import { needed } from "./cue-needs.ts";
+import { type Walk, walkOf, walks } from "./cue-walk.ts";
 
 const tag = (name: string) => {
   const [facet, value] = name.replaceAll(" ", "_").split("=");
@@ -25,101 +27,86 @@ export function sign(pattern: string): RegExp {
 
 /** A list of cues of one weight each. */
 export function cues(...list: readonly (readonly [weight: number, ...patterns: string[]])[]): Cue[] {
-  return list.flatMap(([weight, ...patterns]) => patterns.map((pattern) => cue(pattern, weight)));
+  return list.flatMap(([weight, ...patterns]) => patterns.map((pattern) => new Written(pattern, weight)));
 }
 
-function cue(pattern: string, weight: number): Cue {
-  let compiled: RegExp | undefined;
-  const self: Cue = {
-    pattern,
-    weight,
-    matches(mask) {
-      self.needs ??= needed(pattern);
-      if (!self.needs.every((any) => any.some((word) => mask.includes(word)))) return false;
-      compiled ??= sign(pattern);
-      return compiled.test(mask);
-    },
-  };
-  return self;
+/** The words of all cues, each with the cues that can't match without one of their words. */
+interface Index {
+  words: readonly string[];
+  of: readonly string[];
+  cues: readonly Cue[];
 }
 
-/** What all cues need, in their order: made once at build, since working it out costs more than a whole turn. */
-export const needsOf = (cues: readonly Cue[]): string[][][] => cues.map(({ pattern }) => needed(pattern));
+let index: Index | undefined;
+/** Cues that have no chance in the sentence looked at last are passed over. */
+let looked: { mask: string; tokens: string[]; hot: ReadonlySet<Cue> | undefined } | undefined;
 
-/** Hands cues what was worked out before. A table of another length is from another build and is left alone. */
-export function prime(cues: readonly Cue[], table: readonly string[][][]): void {
-  if (table.length !== cues.length) return;
-  for (const [at, cue] of cues.entries()) cue.needs = table[at];
+function look(mask: string): NonNullable<typeof looked> {
+  if (looked?.mask === mask) return looked;
+  looked = { mask, tokens: mask.split(" "), hot: index && hotIn(mask, index) };
+  return looked;
+}
+
+function hotIn(mask: string, { words, of, cues }: Index): Set<Cue> {
+  const hot = new Set<Cue>();
+  words.forEach((word, at) => {
+    if (word !== "" && !mask.includes(word)) return;
+    for (const place of (of[at] ?? "").split(" ")) hot.add(cues[Number(place)] as Cue);
+  });
+  return hot;
+}
+
+class Written implements Cue {
+  private walk: Walk | undefined;
+  private pattern_: RegExp | undefined;
+  private needs: string[][] | undefined;
+  indexed = false;
+
+  constructor(
+    readonly pattern: string,
+    readonly weight: number,
+  ) {}
+
+  matches(mask: string): boolean {
+    const { tokens, hot } = look(mask);
+    if (hot && this.indexed && !hot.has(this)) return false;
+    if (!this.needs) {
+      this.walk = walkOf(this.pattern);
+      this.needs = this.walk ? [] : needed(this.pattern);
+    }
+    if (this.walk) return walks(this.walk, tokens);
+    if (!this.needs.every((any) => any.some((word) => mask.includes(word)))) return false;
+    this.pattern_ ??= sign(this.pattern);
+    return this.pattern_.test(mask);
+  }
 }
 
 /**
- * What a sentence has to contain for the pattern to have a chance: for each part of the pattern a list, one of which
- * must be there. Parts that may be missing, or that say anything goes, ask for nothing.
+ * A line a word: the word, then the places of the cues that can't match without it or another of theirs; the first
+ * line has no word, for cues that need none. Made once at build, since working it out costs more than a whole turn.
  */
-export function needed(pattern: string): string[][] {
-  if (alternatives(pattern).length > 1) return [];
-  const needs: string[][] = [];
-  for (let i = 0; i < pattern.length; ) {
-    const part = partAt(pattern, i);
-    if (part.needs?.length && !/[?*]/.test(pattern[part.next] ?? "")) needs.push(part.needs);
-    i = part.next;
-  }
-  return needs;
+export function indexOf(cues: readonly Cue[]): string {
+  const places = new Map<string, number[]>([["", []]]);
+  cues.forEach(({ pattern }, at) => {
+    const best = needed(pattern).sort((a, b) => rarity(b) - rarity(a))[0] ?? [""];
+    for (const word of new Set(best)) places.set(word, [...(places.get(word) ?? []), at]);
+  });
+  return `${cues.length}\n${[...places].map(([word, all]) => `${word} ${all.join(" ")}`).join("\n")}`;
 }
 
-/** The part of a pattern that starts at `i`: a facet, a group, a word, or a sign that needs nothing. */
-function partAt(pattern: string, i: number): { needs?: string[]; next: number } {
-  const letter = pattern[i] ?? "";
-  if (letter === "\\") return { next: i + 2 };
-  if (letter === "{") {
-    const end = pattern.indexOf("}", i);
-    return { needs: facetNeeds(pattern.slice(i + 1, end)), next: end + 1 };
-  }
-  if (letter === "(") {
-    const end = closing(pattern, i);
-    return { needs: groupNeeds(pattern.slice(i + 1, end)), next: end + 1 };
-  }
-  letters.lastIndex = i;
-  const word = letters.exec(pattern)?.[0];
-  if (!word) return { next: i + 1 };
-  // of "outs?" only "out" is sure
-  const sure = /[?*]/.test(pattern[i + word.length] ?? "") ? word.slice(0, -1) : word;
-  return { needs: sure.length > 1 ? [sure] : [], next: i + word.length + (sure === word ? 0 : 1) };
-}
+/** Long words are seldom in a sentence by chance; one short one among them spoils it. */
+const rarity = (any: readonly string[]) => Math.min(...any.map((word) => word.length)) - any.length / 8;
 
-const letters = /[a-z_]+/y;
-
-function groupNeeds(body: string): string[] {
-  if (/^\?[!=<]/.test(body)) return [];
-  const each = alternatives(body.replace(/^\?:/, "")).map((alternative) => needed(alternative)[0] ?? []);
-  return each.some((any) => any.length === 0) ? [] : each.flat();
-}
-
-function facetNeeds(facet: string): string[] {
-  const [name = "", value] = facet.replaceAll(" ", "_").split("=");
-  const values = value?.replace(/^\((.*)\)$/, "$1");
-  if (values === undefined || /[\\+*?.]/.test(values)) return [name];
-  return values.split("|").map((each) => (/^[a-z_]+$/.test(each) ? `${name}=${each}` : name));
-}
-
-function closing(pattern: string, open: number): number {
-  let depth = 0;
-  for (let i = open; i < pattern.length; i++) {
-    if (pattern[i] === "(") depth += 1;
-    if (pattern[i] === ")" && --depth === 0) return i;
-  }
-  return pattern.length;
-}
-
-/** Alternatives of a group, at its own level. */
-function alternatives(body: string): string[] {
-  const parts: string[] = [""];
-  let depth = 0;
-  for (const letter of body) {
-    if (letter === "(" || letter === "{") depth += 1;
-    if (letter === ")" || letter === "}") depth -= 1;
-    if (letter === "|" && depth === 0) parts.push("");
-    else parts[parts.length - 1] += letter;
-  }
-  return parts;
+/** Hands cues their index. One of another number of cues is from another build and is left alone. */
+export function prime(cues: readonly Cue[], table: string): void {
+  const [count, ...lines] = table.split("\n");
+  if (Number(count) !== cues.length) return;
+  const ends = lines.map((line) => line.indexOf(" "));
+  index = {
+    cues,
+    words: lines.map((line, at) => line.slice(0, ends[at])),
+    of: lines.map((line, at) => line.slice((ends[at] ?? 0) + 1)),
+  };
+  looked = undefined;
+  for (const cue of cues) if (cue instanceof Written) cue.indexed = true;
 }

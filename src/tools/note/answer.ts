@@ -17,8 +17,7 @@ import { fromPlan } from "./planned.ts";
 export function answerNote(inputs: NoteInputs, world: World): Outcome {
   if (inputs.do === "add") return add(inputs, world);
   if (inputs.do === "import") return answerImport(inputs.file, inputs.found, world);
-  if (inputs.do === "export")
-    return answerExport(inputs.what ?? "notes", inputs.as ?? "csv", world);
+  if (inputs.do === "export") return answerExport(inputs.what ?? "notes", inputs.as ?? "csv", world);
   if (inputs.do === "ignore" || inputs.do === "count") return aside(inputs.do, inputs, world);
   const target = targetOf(inputs, world.notes);
   if (!target)

@@ -83,6 +83,11 @@ export const note = tool<NoteInputs>({
       "it was .. (?:{time}|{temperature}) not",
       "(?:^(?:also|and|oh and|plus|forgot)) (?:(?:they|it|the \\S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)",
     ],
+    [
+      9,
+      "(?:made|baked|bake|piped|{step=bake}) .. {taste} (?:\\S+ )*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$",
+    ],
+    [-9, "bottle .. (?:says|said|reads) .. {percent}"],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),
   examples: [

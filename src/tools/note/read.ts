@@ -15,7 +15,9 @@ type Draft = Partial<NoteInputs>;
 const leads =
   "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
-const closes = new RegExp(`(?:^| )${noteClosers}(?: |$)`);
+const closes = new RegExp(
+  `(?:^| )${noteClosers}(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<taste.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
+);
 const adds = new RegExp(
   `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
@@ -35,8 +37,7 @@ const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/
 
 export function readNote(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
-  const isFile = memory.slot === "file" && memory.last?.tool === "note";
-  const exchange = isFile ? fileSaid(reading) : exchangeSaid(reading);
+  const exchange = exchangeIn(reading, memory);
   if (exchange) return exchange;
   const text = clauseText(reading.said, mask);
   const isOpen = memory.last?.tool === "note" ? memory.slot : undefined;
@@ -55,6 +56,16 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };
   return carriesOn.test(mask) ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) } : {};
+}
+
+/** Notes going out or in; never the words of a note that speak of it: "note: all of it in a spreadsheet now". */
+function exchangeIn(reading: Reading, memory: Memory): Draft | undefined {
+  const { mask } = reading;
+  const slot = memory.last?.tool === "note" ? memory.slot : undefined;
+  if (slot === "file") return fileSaid(reading) ?? exchangeSaid(reading);
+  const isNote = opens.test(mask) && (mask.includes(":") || !/(?:^| )(?:notes|diary)(?: |$)/.test(mask));
+  if (slot === "text" || isNote || adds.test(mask) || corrects.test(mask)) return undefined;
+  return exchangeSaid(reading);
 }
 
 /** The words, what they say, and the day. Where an order names another note first, only what is behind it counts. */

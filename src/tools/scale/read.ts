@@ -165,7 +165,7 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
-      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait)(?: |$)/.test(
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait)(?: |$)| instead(?: \?)?$/.test(
         reading.text,
       );
     if (before.factor !== undefined)
@@ -202,8 +202,8 @@ function partition(
       !/^(?:i|ive|we|got|have)\b/.test(reading.text));
   const whole =
     weights.length >= 2 &&
-    reading.amounts.some((each) => each.dim === "weight" && !each.of) &&
-    /altogether|all together|in total|in all|of it|total|(?:out of|from|of|with) (?:this|these|that|it)\b/.test(
+    reading.amounts.some((each) => each.dim === "weight" && (!each.of || each.of.base === "batter")) &&
+    /(?:scale|bring|make|take|get|bake)\S* (?:it |this |that |all |them )?(?:up |down )?to (?:a total of )?\d|altogether|all together|in total|in all|of it|total|(?:out of|from|of|with) (?:this|these|that|it)\b/.test(
       reading.text,
     );
   if (whole) return { lines: merged(weights.map(line)), have: [] };

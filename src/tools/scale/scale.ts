@@ -52,6 +52,11 @@ export const scale = tool<ScaleInputs>({
       "{weight} .. (?:biggest|largest|most|how big|how large) .. (?:{count=batches}|{count=shells})",
       "(?:makes|gives|yields|comes to) {weight} .. (?:want|need|make|only|down) .. {weight} .. {ingredient}",
     ],
+    [
+      6,
+      "(?:make|do|bake) (?:the |my |that )*{formula} .. {factor}",
+      "{count=shells} (?:from|with|for|out of|using) {number} .. {ingredient=(whites|egg)}",
+    ],
     [7, "weights? (?:for|of) (?:the |my |all )*{count=shells}", "{count=shells} weights? (?:for|of|to) "],
     [
       8,

@@ -70,9 +70,10 @@ function named(thing: Thing, reading: Reading): Draft {
 /** Allergens said of a bottle: "contains almond", "contains milk and soy"; "no allergens" is an empty list. */
 function containsOf(reading: Reading): string[] | undefined {
   const found = allergens.filter((row) =>
-    new RegExp(`\\b(?:${[row.id, row.us, row.eu].filter(Boolean).join("|")})s?\\b`, "i").test(
-      reading.text.slice(reading.text.search(/contains?/)),
-    ),
+    new RegExp(
+      `\\b(?:${[row.id, row.us, row.eu, ...(row.words ?? [])].filter(Boolean).join("|")})s?\\b`,
+      "i",
+    ).test(reading.text.slice(reading.text.search(/contains?/))),
   );
   if (says(reading, /no allergens?|allergen free/)) return [];
   return says(reading, /contains?/) && found.length > 0 ? found.map((row) => row.id) : undefined;

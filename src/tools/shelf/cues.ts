@@ -22,7 +22,7 @@ export const shelfCues = cues(
   ],
   [
     6,
-    "bottle .. (?:contains?|has) .. (?:{ingredient}|{taste}|soy|gluten|wheat|nuts?|allergens?)",
+    "bottle .. (?:contains?|has) .. (?:{ingredient}|{taste}|soy|gluten|wheat|nuts?|allergens?|sul(?:ph|f)ites?|lupine?|celery|mustard|(?:crustacean|mollus[ck]|shellfish|rye|barley|oat|fish)s?)",
     "what .. bottle .. (?:say|says)",
     "{ingredient} .. (?:comes?|is sold|are sold|sold|sells|packed) in .. {weight}",
   ],

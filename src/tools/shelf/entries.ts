@@ -82,7 +82,10 @@ export function bought(reading: Reading): Entry | undefined {
   const grams = bags?.grams ?? inBase(weight.value, weight.unit);
   // a price with no "a kilo" and no "a bag" is for all of it
   const isEach =
-    money.per || /^ ?(?:a|per|each|the) ?(?:bag|pack|packet|box|carton|tub|jar|block|kilo|one|$)/.test(reading.text.slice(money.at[1]));
+    money.per ||
+    /^ ?(?:a|per|each|the) ?(?:bag|pack|packet|box|carton|tub|jar|block|kilo|one|$)/.test(
+      reading.text.slice(money.at[1]),
+    );
   const value = inBase(money.value, money.unit);
   return { ...price, ...(bags ?? {}), grams, ...(isEach ? {} : { price_per_g: value / grams }) };
 }

@@ -1,5 +1,5 @@
 /** Reads orders on the shelf that stand for several things: a batch taken off it, the size something is sold in. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Memory, Note, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
@@ -17,7 +17,10 @@ export function readWhole(reading: Reading, memory: Memory): Draft | undefined {
     reading.things.some((each) => each.ingredient || each.taste)
   )
     return undefined;
-  const recipe = memory.last?.tool === "note" ? undefined : memory.table.recipe;
+  const noted =
+    memory.last?.tool === "note" ? (memory.last.inputs.facts as Partial<Note> | undefined) : undefined;
+  const isWeighed = noted?.batter_g !== undefined || Boolean(noted?.weights?.length);
+  const recipe = isWeighed ? undefined : memory.table.recipe;
   if (recipe?.length)
     return { does: "use", whole: true, entries: recipe.map(({ name, grams }) => ({ name, grams })) };
   return { does: "use", whole: true, from_note: true };

@@ -66,6 +66,7 @@ export const shells = tool<ShellsInputs>({
       "{weight} .. {base=batter} .. {step=bake}",
       "{count=shells} .. {weight} .. {base=batter} .. weigh",
       "{base=batter} amounts? for {number}",
+      "^(?:and )*{ingredient=(whites|egg)} for {number} .. {count=(macarons|shells)}",
       "crack .. {number} .. {count=macarons}",
       "{count=(macarons|shells)} .. {weight} .. {ingredient=whites}",
     ],

@@ -42,6 +42,11 @@ export const split = tool<SplitInputs>({
   inputs,
   cues: cues(
     [
+      10,
+      "(?:color|colour|{dose}) {weight} .. {base=batter} .. (?:into|in) {number} (?:{count=bowls}|colou?rs|shades)",
+      "{weight} .. {percent} (?:of )?(?:{taste}|{color}) .. {percent} (?:of )?(?:{taste}|{color})",
+    ],
+    [
       5,
       "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)",
       "{weight} .. {base} .. (?:into|in) {number} {count=bowls}",

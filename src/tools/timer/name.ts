@@ -30,6 +30,8 @@ const ownName: Readonly<Record<string, string>> = {
 
 /** One piece as a name has it: numbers as digits, "resting" as "rest". */
 function word(piece: Piece): string {
+  // "the rest" is what remains anywhere else
+  if (/(?:^| )the rest$/.test(piece.text)) return "rest";
   const step =
     piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
   return step ?? piece.text.split(" ").map(digits).join(" ");

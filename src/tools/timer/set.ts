@@ -25,10 +25,23 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
       part,
       parts.length > 1 || memory.follows || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)),
     );
-    const step = stepIn(part, name);
-    const draft: Draft = { do: "set", ...(name ? { name } : {}), ...time, ...(step ? { step } : {}) };
+    const asked = name || time ? undefined : methodStep(part, memory);
+    const step = stepIn(part, name) ?? asked;
+    const draft: Draft = {
+      do: "set",
+      ...(name ? { name } : asked ? { name: asked } : {}),
+      ...time,
+      ...(step ? { step } : {}),
+    };
     return Array.from({ length: copies(part) }, () => draft);
   });
+}
+
+/** "start that timer" behind "how long do they rest": the step that was spoken of. */
+function methodStep(part: readonly Piece[], memory: Memory): string | undefined {
+  const step = memory.last?.tool === "method" ? memory.last.inputs.step : undefined;
+  const points = part.some((each) => ["that", "it", "the", "this"].includes(each.text));
+  return points && (step === "rest" || step === "bake" || step === "mature") ? step : undefined;
 }
 
 /** "two 10 minute timers". */
@@ -150,6 +163,7 @@ function stepIn(part: readonly Piece[], name: string): string | undefined {
   const step = part.find((each) => each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step))
     ?.thing?.step;
   if (step) return step;
+  if (name === "rest") return name;
   const ganache = part.some((each) => each.thing?.base === "ganache" || each.thing?.step === "ganache sets");
   return ganache && (name === "" || name.includes("ganache")) ? "ganache" : undefined;
 }

@@ -22,7 +22,7 @@ export function answerTrouble({ symptom }: TroubleInputs, world: World): Outcome
   const same = differs.length === 0 ? alike(row.id, world.notes) : [];
   return {
     status: "answered",
-    headline: `${row.title}: most often ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${listed(differs.map((each) => each.text))}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
+    headline: `${row.title}: most often ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${differs.map((each) => each.text).join("; ")}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
     figures: figuresOf(row),
     rule: {
       text: `${counted(row.causes.length, "cause")} in the order in which they are worth trying: the first that its check finds is the one to change`,

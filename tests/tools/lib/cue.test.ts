@@ -1,6 +1,7 @@
 /** The little language of cues, and that its shortcut never changes what a cue matches. */
 import { describe, expect, test } from "vitest";
-import { cues, needed, sign } from "../../../src/tools/lib/cue.ts";
+import { cues, sign } from "../../../src/tools/lib/cue.ts";
+import { needed } from "../../../src/tools/lib/cue-needs.ts";
 import { tools } from "../../../src/tools/registry.ts";
 import { readings } from "../../support/ask.ts";
 

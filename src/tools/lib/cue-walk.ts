@@ -1,0 +1,164 @@
+/**
+ * Most cues are no more than words and facets in a row. They are walked over the sentence's tokens here, which costs
+ * nothing to prepare; a regular expression has to be compiled first. What this can't read is left to one.
+ */
+
+type Node =
+  | { is: "word"; word: string }
+  | { is: "facet"; facet: string; values: string[] | undefined }
+  | { is: "gap" }
+  /** One of several; `least` 0 where it may be missing, `many` where it may come again. */
+  | { is: "any"; of: Node[][]; least: 0 | 1; many: boolean };
+
+export interface Walk {
+  nodes: Node[];
+  start: boolean;
+  end: boolean;
+}
+
+/** Up to so many tokens may stand in a gap, as in the regular expression of ".." . */
+const widest = 10;
+
+/** The pattern as nodes; undefined where it needs a regular expression. */
+export function walkOf(pattern: string): Walk | undefined {
+  const start = pattern.startsWith("^");
+  const trimmed = pattern.trimEnd();
+  const end = trimmed.endsWith("$") && !trimmed.endsWith("\\$");
+  const nodes = sequence(trimmed.slice(start ? 1 : 0, end ? -1 : undefined));
+  return nodes && nodes.length > 0 ? { nodes, start, end } : undefined;
+}
+
+/** Elements with one space between them; a group that may be missing brings its own space. */
+function sequence(text: string): Node[] | undefined {
+  const nodes: Node[] = [];
+  let at = 0;
+  while (at < text.length) {
+    const read = element(text, at);
+    if (!read) return undefined;
+    nodes.push(read.node);
+    at = read.next;
+    if (at === text.length) break;
+    if (read.spaced) continue;
+    if (text[at] !== " ") {
+      // "words(?: more)?": the space is in the group behind
+      if (text.startsWith("(?: ", at)) continue;
+      return undefined;
+    }
+    at += 1;
+    if (at === text.length) return undefined;
+  }
+  return nodes;
+}
+
+interface Read {
+  node: Node;
+  next: number;
+  /** The space behind it is part of it. */
+  spaced?: boolean;
+}
+
+function element(text: string, at: number): Read | undefined {
+  if (text.startsWith(".. ", at)) return { node: { is: "gap" }, next: at + 3, spaced: true };
+  if (text[at] === "{") return facet(text, at);
+  if (text.startsWith("(?:", at)) return group(text, at);
+  word.lastIndex = at;
+  const found = word.exec(text)?.[0];
+  return found ? { node: { is: "word", word: found }, next: at + found.length } : undefined;
+}
+
+const word = /[a-z]+(?=[ ]|$|\(\?: )/y;
+
+function facet(text: string, at: number): Read | undefined {
+  const close = text.indexOf("}", at);
+  const [name = "", value] = text
+    .slice(at + 1, close)
+    .replaceAll(" ", "_")
+    .split("=");
+  const listed = value?.replace(/^\((.*)\)$/, "$1").split("|");
+  if (close < 0 || listed?.some((each) => !/^[\w°%]+$/.test(each))) return undefined;
+  return { node: { is: "facet", facet: name, values: listed }, next: close + 1 };
+}
+
+function group(text: string, at: number): Read | undefined {
+  const close = closing(text, at);
+  const sign = text[close + 1] ?? "";
+  const loose = sign === "?" || sign === "*";
+  const bodies = split(text.slice(at + 3, close));
+  const leads = bodies.every((body) => body.startsWith(" "));
+  const trails = bodies.every((body) => body.endsWith(" "));
+  // what may be missing has to bring its space, before or behind it; what may not has none
+  if (loose ? leads === trails : bodies.some((body) => body.startsWith(" ") || body.endsWith(" ")))
+    return undefined;
+  if (leads && at === 0) return undefined;
+  const of = bodies.map((body) => sequence(body.trim()));
+  if (of.some((each) => !each || each.length === 0)) return undefined;
+  const node: Node = { is: "any", of: of as Node[][], least: loose ? 0 : 1, many: sign === "*" };
+  return { node, next: close + (loose ? 2 : 1), ...(loose && trails ? { spaced: true } : {}) };
+}
+
+function closing(text: string, open: number): number {
+  let depth = 0;
+  for (let at = open; at < text.length; at++) {
+    if (text[at] === "(") depth += 1;
+    if (text[at] === ")" && --depth === 0) return at;
+  }
+  return text.length;
+}
+
+function split(body: string): string[] {
+  const parts = [""];
+  let depth = 0;
+  for (const letter of body) {
+    if (letter === "(" || letter === "{") depth += 1;
+    if (letter === ")" || letter === "}") depth -= 1;
+    if (letter === "|" && depth === 0) parts.push("");
+    else parts[parts.length - 1] += letter;
+  }
+  return parts;
+}
+
+/** True when the walk fits the tokens from one of them on. */
+export function walks({ nodes, start, end }: Walk, tokens: readonly string[]): boolean {
+  const done = (at: number) => !end || at === tokens.length;
+  for (let from = 0; from <= (start ? 0 : tokens.length - 1); from++)
+    if (step(nodes, 0, tokens, from, done)) return true;
+  return false;
+}
+
+type Then = (at: number) => boolean;
+
+function step(nodes: readonly Node[], i: number, tokens: readonly string[], at: number, then: Then): boolean {
+  const node = nodes[i];
+  if (!node) return then(at);
+  const next = (to: number) => step(nodes, i + 1, tokens, to, then);
+  if (node.is === "gap") {
+    for (let to = at; to <= Math.min(at + widest, tokens.length); to++) if (next(to)) return true;
+    return false;
+  }
+  if (node.is === "any") return any(node, tokens, at, next);
+  const token = tokens[at];
+  if (token === undefined) return false;
+  return (node.is === "word" ? token === node.word : holds(token, node.facet, node.values)) && next(at + 1);
+}
+
+function any(node: Node & { is: "any" }, tokens: readonly string[], at: number, next: Then): boolean {
+  const once = (from: number, then: Then) => node.of.some((nodes) => step(nodes, 0, tokens, from, then));
+  const again: Then = (to) =>
+    (to > at && node.many && any({ ...node, least: 0 }, tokens, to, next)) || next(to);
+  return once(at, again) || (node.least === 0 && next(at));
+}
+
+/** "milk_choc_ganache<base=ganache,chocolate=milk>" holds `base`, and `chocolate` as "milk". */
+function holds(token: string, facet: string, values: readonly string[] | undefined): boolean {
+  const open = token.lastIndexOf("<");
+  if (open < 0 || !token.endsWith(">")) return false;
+  return token
+    .slice(open + 1, -1)
+    .split(",")
+    .some((each) => {
+      if (!each.startsWith(facet)) return false;
+      if (each.length === facet.length) return values === undefined;
+      if (each[facet.length] !== "=") return false;
+      return values === undefined || values.includes(each.slice(facet.length + 1));
+    });
+}
