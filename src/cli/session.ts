@@ -15,6 +15,7 @@ import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
 import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
+import { inBenchUnit } from "../tools/lib/ounces.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
 import { notesFromFile } from "./notes-file.ts";
@@ -194,7 +195,7 @@ export class StoreFailure extends Error {
 function computeWith(step: Step, world: World): Outcome {
   const checked = checkInputs(step.tool, step.inputs);
   if (!checked.ok) return checked.outcome;
-  const outcome = step.tool.compute(checked.inputs, world);
+  const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
   return outcome.status === "answered" && step.left ? unsure(step.tool.name, step.left) : outcome;
 }
 

@@ -11,7 +11,7 @@ interface Conversation {
 }
 
 const conversations = ["hand-one", "hand-two"].flatMap((name) =>
-  readFileSync(`tests/questions/${name}.jsonl`, "utf8")
+  readFileSync(`tests/questions/learned/${name}.jsonl`, "utf8")
     .split("\n")
     .filter(Boolean)
     .map((line): Conversation => JSON.parse(line)),

@@ -55,6 +55,15 @@ test.each([
   ["the color is bleeding into the filling", "Bleeding color"],
   ["batter is too runny", "Runny batter"],
   ["my batter is too thick and won't flow", "Stiff batter"],
+  ["my shells exploded in the oven", "Cracked tops"],
+  ["macarons spread into each other on the tray", "Shells that spread flat"],
+  ["tops look like orange peel", "Lumpy or grainy tops"],
+  ["oil stains on top", "Wrinkled or oily tops"],
+  ["the white ones turned beige in the oven", "Browned shells"],
+  ["shells are too soft to lift", "Sticky bottoms"],
+  ["macarons too chewy and wet after the fridge", "Too soft after maturing"],
+  ["i can feel sugar in the buttercream", "Grainy buttercream"],
+  ["the colour leaked into the filling", "Bleeding color"],
   ["meringe will not peak no matter how long i beat it", "Meringue that will not peak"],
 ])("%s", async (say, title) => {
   const said = await baker().one(say);
@@ -78,6 +87,10 @@ describe("whose sentence it is", () => {
   test("two faults in one sentence are two answers", async () => {
     const said = await baker().ask("no feet and the tops cracked, why");
     expect(said.map((each) => each.headline.split(":")[0])).toEqual(["No feet", "Cracked tops"]);
+  });
+
+  test("a grainy meringue is no fault of the table: it asks, and blames no almond flour", async () => {
+    expect(await baker().one("meringue went grainy")).toMatchObject({ tool: "trouble", status: "asking" });
   });
 
   test("something went wrong, but what: it asks", async () => {

@@ -62,6 +62,16 @@ describe("her own recipes", () => {
     expect(last.cautions?.join()).toContain("pinch of salt");
   });
 
+  test("a filling's recipe for a number of macarons is what they are filled with", async () => {
+    const { last } = await said([
+      "save recipe vanilla smbc: 100 g whites, 150 g sugar, 250 g butter",
+      "vanilla smbc for 36 macarons",
+    ]);
+    expect(g(last, "total")).toBeCloseTo((36 * 6.0648) / 0.92, 6);
+    expect(g(last, "butter")).toBeCloseTo((36 * 6.0648) / 0.92 / 2, 6);
+    expect(last.assumed?.join()).toContain("only filling");
+  });
+
   test("shells of other nuts are what the allergens go by", async () => {
     const { last } = await said([
       "save recipe nutty: 100 g whites, 130 g ground hazelnuts, 130 g powdered sugar, 100 g sugar",
@@ -305,6 +315,16 @@ describe("small sums", () => {
     // 1 g is 0.3 % of 333 g
     expect(last.cautions?.join()).toContain("1 g, right for 333 g");
   });
+});
+
+// 6.9 / 28.349523 = 0.2434, 11.5 / 28.349523 = 0.4056; 423 / 28.349523 = 14.92
+test("weights in ounces have their grams behind them", async () => {
+  const { one } = await said(["show weights in ounces"]);
+  const dose = await one("how much flavor for 230 g buttercream");
+  expect(dose.headline).toBe("0.243 to 0.406 oz (6.9 to 11.5 g) flavor");
+  expect((await one("batter for 24 macarons")).headline).toContain("14.92 oz (423 g) batter");
+  await one("back to grams");
+  expect((await one("batter for 24 macarons")).headline).toContain("423 g batter");
 });
 
 test("hours and trays of the bench in plain words", async () => {

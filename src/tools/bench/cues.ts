@@ -18,6 +18,7 @@ export const benchCues = cues(
   ],
   [
     8,
+    `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
     `(?:oven|i|we) (?:takes?|holds?|fits?|bakes?|can bake|do|can do|bake|\\S*<step=bake>) {number} {count=trays} (?:at once|at a time|at the same time|together)`,
     `^(?:i|we) (?:always |usually |normally )?(?:rest|bake|cool|mature|\\S*<step=(?:rest|bake|cool|mature)>) (?:mine|them|my \\S+|the shells|everything) (?:for )?{time}${end}`,
   ],
@@ -54,7 +55,6 @@ export const benchCues = cues(
     `(?:i|we|im|i am) (?:sleep|asleep|work|bake|awake|up|in bed) (?:from |between )?{number} (?:to|till|until|and|-) {number}${end}`,
     `${mine} currency`,
     `^currency ${coins}${end}`,
-    `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
     `(?:use|work in|reckon in|count in|prices?(?: \\S+)? in|sell in|charge in|money(?: \\S+)? in) ${coins}`,
     `currency (?:to|is|in|should be|as) ${coins}`,
     `(?:i (?:sell|charge|price|pay|work)|prices?|show prices|use|switch to) (?:in )?${coins}${end}`,

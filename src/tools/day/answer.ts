@@ -7,12 +7,12 @@ import { counted, plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
 import { ahead, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
-import { keptPlan, timerOf, wallNow } from "./kept.ts";
+import { keptPlan, msOf, timerOf, wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
 import { stepMeant } from "./progress.ts";
 import { withRecipes } from "./recipes.ts";
 import { undatedSheet } from "./sheet.ts";
-import { cannot, msOf, shown } from "./shown.ts";
+import { cannot, shown } from "./shown.ts";
 import { dueOf, type Standing, standingPlan } from "./standing.ts";
 
 /** More trays than this the solver doesn't take. */

@@ -89,6 +89,7 @@ export const day = tool<DayInputs>({
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
     [7, "(?:save|put|give|make|write|send|export) .. calendar"],
+    [8, "(?:whats|what is) (?:still )?left to do", "what do i still have to do"],
     [
       8,
       "{count=batches} (?:sheets?|cards?)\\S*",

@@ -74,7 +74,8 @@ const changes: Readonly<Record<string, string>> = { late: "the delay", done: "wh
 export const changesIt = ({ want, no_rest }: DayInputs, kept: Plan): string | undefined =>
   changes[want ?? ""] ?? (no_rest && !kept.made_for.no_rest ? "skipping the rest" : undefined);
 
-const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
+/** Ms since the epoch of a moment on the solver's axis. */
+export const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
 
 /** The timer that was set for a step and still runs. */
 export const timerOf = (

@@ -58,7 +58,13 @@ function planBefore(memory: Memory): Draft | undefined {
 function readWant(reading: Reading): Draft | undefined {
   if (says(reading, /calendar|(?:^| )ics(?: |$)|diary/)) return { want: "calendar" };
   if (says(reading, /timers?(?:<\S+)?(?: |$)/)) return { want: "timers" };
-  if (says(reading, /(?:whats|what is|what comes|what do i do|and) next/)) return { want: "next" };
+  if (
+    says(
+      reading,
+      /(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:still )?left to do|what do i still have to do/,
+    )
+  )
+    return { want: "next" };
   if (
     says(
       reading,

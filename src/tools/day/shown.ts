@@ -1,20 +1,18 @@
 /** A plan as an answer: its steps and sizes, on timers, as a calendar file, or what comes next. */
 import { longestStand_min } from "../../../data/rules/step-times.ts";
-import type { DayStep, Effect, Outcome, Plan, Rule, World } from "../contract/index.ts";
+import type { DayStep, Outcome, Plan, Rule, World } from "../contract/index.ts";
 import { type DayImpossible, type DayOrder, type DayPlan, wallText, whatNext } from "../day-plan/index.ts";
 import { friendly, shortDay } from "../lib/days.ts";
 import { counted, listed, plain } from "../lib/show.ts";
 import { calendarOf } from "./calendar.ts";
 import type { DayInputs } from "./day.ts";
-import { changesIt, timerOf, wallNow, written } from "./kept.ts";
+import { changesIt, msOf, wallNow, written } from "./kept.ts";
 import { planNow, planRule } from "./making.ts";
+import { onTimers } from "./on-timers.ts";
 import { goingOn, standingLong } from "./progress.ts";
 import { onSheet } from "./sheet.ts";
 import { isDetailed, type Sized, sizedOrder } from "./sizes.ts";
 import type { Standing } from "./standing.ts";
-
-/** Ms since the epoch of a moment on the solver's axis. */
-export const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
 
 /** The steps as answers have them, those that are over by `from` left out. */
 const stepsOf = (plan: DayPlan, from = Number.NEGATIVE_INFINITY): DayStep[] =>
@@ -138,44 +136,6 @@ function spanText({ start, end }: { start: number; end: number }): string {
   const [from, to] = [wallText(start), wallText(end)];
   const on = (text: string) => `${shortDay(text.slice(0, 10))} ${text.slice(11, 16)}`;
   return `${on(from)} to ${from.slice(0, 10) === to.slice(0, 10) ? to.slice(11, 16) : on(to)}`;
-}
-
-/** A timer at the start of each step that wants hands or the oven. */
-function onTimers(base: Outcome, plan: DayPlan, world: World): Outcome {
-  const calls = plan.steps.filter(
-    (step) => (step.hands || step.id.startsWith("bake-")) && msOf(step.start) > world.now_ms,
-  );
-  if (calls.length === 0)
-    return {
-      status: "impossible",
-      headline: "Every step of that plan has begun; there is nothing left to ring for.",
-    };
-  const fresh = calls.filter((step) => !timerOf(step, world));
-  const first = friendly(msOf(calls[0]?.start ?? 0), world.now_ms);
-  const already = calls.length - fresh.length;
-  return {
-    ...base,
-    headline: fresh.length
-      ? `${counted(fresh.length, "timer")} set${already ? `, ${plain(already)} ran already` : ""}; the first rings ${first}`
-      : `All ${plain(calls.length)} timers run already; the first rings ${first}`,
-    items: calls.map((step) => ({
-      label: step.name,
-      due: wallText(step.start),
-      left: (msOf(step.start) - world.now_ms) / 60_000,
-      state: "running",
-    })),
-    effects: [
-      ...(base.effects ?? []),
-      ...fresh.map(
-        (step): Effect => ({
-          do: "add",
-          list: "timers",
-          entry: { label: step.name, set_ms: world.now_ms, due_ms: msOf(step.start), state: "running" },
-        }),
-      ),
-    ],
-    ...(fresh.length ? { change: `${counted(fresh.length, "timer")} for the plan` } : {}),
-  };
 }
 
 /** So many steps ahead are shown with the next one. */

@@ -1,10 +1,12 @@
 /** One factor over all lines of a recipe: found from whatever was given, shown with what sets it. */
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
+import { kindOf } from "../formula/kind.ts";
 import { white_g } from "../lib/find.ts";
 import { houseOf, unweighedLine } from "../lib/house.ts";
 import {
   type Lesson,
+  type Lessons,
   learned,
   lessonText,
   oddLines,
@@ -12,8 +14,8 @@ import {
   taughtBench,
   taughtTo,
 } from "../lib/learned.ts";
-import { listed, plain, weight, weightRange } from "../lib/show.ts";
-import { batterForShells, shellsFor, sizing } from "../lib/sizing.ts";
+import { counted, listed, plain, weight, weightRange } from "../lib/show.ts";
+import { batterForShells, fillingFor, type Sizing, shellsFor, sizing } from "../lib/sizing.ts";
 import type { ScaleInputs } from "./scale.ts";
 
 interface Line {
@@ -173,7 +175,7 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
   if (said.have?.length) return byStock(said.have, recipe, []);
   if (said.total_g !== undefined)
     return { factor: said.total_g / total, why: `${plain(said.total_g)} / ${plain(total)}`, ...none };
-  if (said.shells !== undefined || said.macarons !== undefined) return byCount(said, total, world);
+  if (said.shells !== undefined || said.macarons !== undefined) return byCount(said, recipe, total, world);
   if (recipe.from !== "said")
     return {
       factor: 1,
@@ -190,9 +192,11 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
 }
 
 /** Batter for so many shells or macarons, by the book or by what her batches take. */
-function byCount(said: ScaleInputs, total: number, world: World): Factor {
+function byCount(said: ScaleInputs, recipe: Recipe, total: number, world: World): Factor {
   const size = sizing(said.diameter_mm, world.bench);
   const lessons = learned(world, size.diameter_mm);
+  if (!recipe.shells && ["ganache", "buttercream"].includes(kindOf(recipe.lines) ?? ""))
+    return toFill(said, total, size, lessons);
   const spares = said.shells === undefined ? taughtTo(world.bench, lessons, ["spares"]) : [];
   const bench = taughtBench(world.bench, spares);
   const shells = said.shells ?? shellsFor(said.macarons ?? 1, bench);
@@ -209,6 +213,23 @@ function byCount(said: ScaleInputs, total: number, world: World): Factor {
     ],
     left: [],
     taught: [...(shell ? [shell] : []), ...(loss ? [loss] : []), ...spares],
+  };
+}
+
+/** A filling's recipe for so many macarons: what they take of it as their only filling, no spares. */
+function toFill(said: ScaleInputs, total: number, size: Sizing, lessons: Lessons): Factor {
+  const macarons = said.macarons ?? Math.floor((said.shells ?? 0) / 2);
+  const grams = fillingFor(macarons, size.diameter_mm, ownFigures(lessons));
+  const taught = [lessons.filling, lessons["filling loss"]].filter((each) => each !== undefined);
+  return {
+    factor: grams / total,
+    why: `${plain(grams)} g filling for ${counted(macarons, "macaron")} / ${plain(total)}`,
+    assumed: [
+      ...(size.diameterFrom === "book" ? [`${plain(size.diameter_mm)} mm shells`] : []),
+      "it is their only filling",
+    ],
+    left: [],
+    taught,
   };
 }
 

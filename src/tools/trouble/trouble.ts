@@ -20,6 +20,7 @@ export const trouble = tool<TroubleInputs>({
   cues: cues(
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
     [6, "{base=ganache} .. {symptom}", "{symptom} {base=ganache}"],
+    [5.5, "{symptom} (?:after|for) {time}"],
     [
       4,
       "(?:why|how come|what makes) .. (?:crack|feet|burst)",

@@ -1,0 +1,26 @@
+/** Weights for a baker whose bench is set to ounces: the ounces first, the grams behind them in brackets. */
+import type { Outcome, World } from "../contract/index.ts";
+import { plain } from "./show.ts";
+import { inBase } from "./units.ts";
+
+const ounce_g = inBase(1, "oz");
+const weighed = /(?<![\w.])(\d+(?:\.\d+)?)(?: to (\d+(?:\.\d+)?))? g(?![\w%°])/g;
+
+/** Below 20 g a tenth of a gram is shown, which is some thousandths of an ounce. */
+const places = (grams: number): number => (grams < 20 ? 3 : 2);
+
+/** "6.9 to 11.5 g flavor" is "0.243 to 0.41 oz (6.9 to 11.5 g) flavor". */
+export const withOunces = (text: string): string =>
+  text.replace(weighed, (grams: string, low: string, high: string | undefined) => {
+    const ounces = (said: string) => plain(Number(said) / ounce_g, places(Number(low)));
+    return `${ounces(low)}${high === undefined ? "" : ` to ${ounces(high)}`} oz (${grams.trim()})`;
+  });
+
+/** Calculators whose headline is a weight to weigh out; others speak of settings, or in her own words. */
+const weighing = new Set(["dose", "scale", "shells", "split", "fill", "ganache", "buttercream", "buy"]);
+
+/** The answer with its headline in the unit of the bench. Figures stay in grams. */
+export const inBenchUnit = (tool: string, outcome: Outcome, { bench }: Pick<World, "bench">): Outcome =>
+  bench.weight_unit === "oz" && outcome.status === "answered" && weighing.has(tool)
+    ? { ...outcome, headline: withOunces(outcome.headline) }
+    : outcome;
