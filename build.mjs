@@ -106,34 +106,50 @@ writeFileSync(programFile, `(function(exports,require,module,__filename,__dirnam
 
 writeFileSync(join(dist, "licenses.txt"), licenses());
 
-// The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it.
-const launcher = `#!/usr/bin/env node
-"use strict";
-const { readFileSync, writeFileSync } = require("node:fs");
-const { join } = require("node:path");
-const { Script } = require("node:vm");
-const beside = (name) => join(__dirname, name);
-const kept = (name) => { try { return readFileSync(beside(name)); } catch {} };
-const file = beside("program.cjs");
+// The launcher compiles the program through vm.Script, with the code cache beside it when V8 takes it. The tables hold
+// what would be worked out at every start: how cues are matched, phrases by their first word.
+const load = `const file = beside("program.cjs");
 const script = new Script(readFileSync(file, "latin1"), { filename: file, cachedData: kept("program.cache") });
 const program = { exports: {} };
-script.runInThisContext()(program.exports, require, program, file, __dirname);
-if (process.argv[2] === "--make-cache") {
-  writeFileSync(beside("program.cues"), program.exports.cueTable());
-  program.exports.warm();
-  writeFileSync(beside("program.cache"), script.createCachedData());
-} else {
-  const table = kept("program.cues");
-  const parts = {
-    chat: () => import("./chat.mjs"),
-    demo: () => import("./demo.mjs"),
-    paper: () => import("./paper.mjs"),
-    csv: () => import("./csv.mjs"),
-  };
-  program.exports.start(parts, ${JSON.stringify(version)}, table && table.latin1Slice());
-}
+script.runInThisContext()(program.exports, require, program, file, __dirname);`;
+const tools = `const { join } = require("node:path");
+const { Script } = require("node:vm");
+const beside = (name) => join(__dirname, name);
+const kept = (name) => { try { return readFileSync(beside(name)); } catch {} };`;
+const launcher = `#!/usr/bin/env node
+"use strict";
+const { readFileSync } = require("node:fs");
+${tools}
+${load}
+const parts = {
+  chat: () => import("./chat.mjs"),
+  demo: () => import("./demo.mjs"),
+  paper: () => import("./paper.mjs"),
+  csv: () => import("./csv.mjs"),
+};
+program.exports.start(parts, ${JSON.stringify(version)}, kept("program.tables")?.latin1Slice());
 `;
 writeFileSync(join(dist, "bowlside.cjs"), launcher);
 chmodSync(join(dist, "bowlside.cjs"), 0o755);
-const made = spawnSync(process.execPath, [join(dist, "bowlside.cjs"), "--make-cache"], { stdio: "inherit" });
+
+// Run once here: it writes the tables and, having answered a question on a record that is thrown away, the cache.
+const maker = join(dist, "make.cjs");
+writeFileSync(
+  maker,
+  `const { mkdtempSync, readFileSync, rmSync, writeFileSync } = require("node:fs");
+const { tmpdir } = require("node:os");
+${tools}
+${load}
+const tables = program.exports.tables();
+if (/[^\\x00-\\xff]/.test(tables)) throw new Error("A word of the tables has letters beyond Latin-1.");
+writeFileSync(beside("program.tables"), tables, "latin1");
+const home = mkdtempSync(join(tmpdir(), "bowlside-build-"));
+program.exports.warm({}, tables, home).then(() => {
+  writeFileSync(beside("program.cache"), script.createCachedData());
+  rmSync(home, { recursive: true });
+});
+`,
+);
+const made = spawnSync(process.execPath, [maker], { stdio: "inherit" });
+rmSync(maker);
 if (made.status !== 0) process.exit(made.status ?? 1);

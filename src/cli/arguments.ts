@@ -7,6 +7,8 @@ export interface Arguments {
   home?: string;
   /** An invented record instead of the baker's own. */
   demo: boolean;
+  /** Rings timers and asks nothing. */
+  ringsHere?: boolean;
   /** The chat reads answers and rings aloud. */
   speak?: boolean;
   completion?: Shell;
@@ -39,6 +41,7 @@ export function parseArguments(argv: readonly string[]): Parsed {
         json: values.json === true,
         ...(home !== undefined ? { home } : {}),
         demo: values.demo === true,
+        ...(values["ring-here"] ? { ringsHere: true } : {}),
         ...(values.speak === true ? { speak: true } : {}),
         ...(shell ? { completion: shell } : {}),
         help: values.help === true,

@@ -1,5 +1,5 @@
 /** Files that answers hand over: a calendar, a label, a table. They go into the folder she stands in, never over another file. */
-import { mkdir, open, stat, writeFile } from "node:fs/promises";
+import { promises as disk } from "node:fs";
 import { join, resolve } from "node:path";
 
 /** Writes under a name of letters, digits and dashes; where it is taken a number is put behind. Gives the path. */
@@ -8,11 +8,11 @@ export function fileWriter(folder: string): (name: string, content: string | Uin
     const safe = name.replace(/[^a-z0-9.-]+/gi, "-").replace(/^[.-]+/, "") || "bowlside";
     const dot = safe.lastIndexOf(".");
     const [stem, end] = dot > 0 ? [safe.slice(0, dot), safe.slice(dot)] : [safe, ""];
-    await mkdir(folder, { recursive: true });
+    await disk.mkdir(folder, { recursive: true });
     for (let n = 1; n < 1000; n++) {
       const path = join(folder, n === 1 ? safe : `${stem}-${n}${end}`);
       try {
-        await writeFile(path, content, { flag: "wx", mode: 0o600 });
+        await disk.writeFile(path, content, { flag: "wx", mode: 0o600 });
         return path;
       } catch (error) {
         if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
@@ -42,10 +42,10 @@ export function fileReader(
   return async (path, { bytes: mostBytes, why: tooLarge } = recipe) => {
     const place = resolve(folder, path.replace(/^~(?=\/|$)/, home));
     try {
-      const found = await stat(place);
+      const found = await disk.stat(place);
       if (!found.isFile()) return { ok: false, why: `${path} is not a file.` };
       if (found.size > mostBytes) return { ok: false, why: `${path} is ${tooLarge}` };
-      const file = await open(place, "r");
+      const file = await disk.open(place, "r");
       try {
         const { buffer, bytesRead } = await file.read(Buffer.alloc(mostBytes + 1), 0, mostBytes + 1, 0);
         if (bytesRead > mostBytes) return { ok: false, why: `${path} is ${tooLarge}` };

@@ -2,7 +2,7 @@
  * Questions of earlier sessions, one a line, the oldest first, in a file beside the record that only its owner reads.
  * Each new one is put behind the last, so that windows that are open together keep each other's.
  */
-import { appendFile, chmod, mkdir, open, readFile, rename, rm } from "node:fs/promises";
+import { promises as disk } from "node:fs";
 import { dirname, join } from "node:path";
 import { sanitise } from "../intents/normalise.ts";
 
@@ -26,17 +26,17 @@ export function historyIn(home: string): History {
   const file = join(home, "history.txt");
   return {
     async load() {
-      const text = await readFile(file, "utf8").catch(() => "");
+      const text = await disk.readFile(file, "utf8").catch(() => "");
       const lines = text.split("\n").map(sanitise).filter(Boolean).slice(-keptLines);
-      if (text !== "") await chmod(file, ownerOnly).catch(() => {});
+      if (text !== "") await disk.chmod(file, ownerOnly).catch(() => {});
       if (Buffer.byteLength(text) > mostBytes) await replace(file, lines).catch(() => {});
       return lines;
     },
     async add(lines) {
       const kept = lines.map(sanitise).filter((line) => line !== "" && line.length <= longestLine);
       if (kept.length === 0) return;
-      await mkdir(dirname(file), { recursive: true, mode: 0o700 });
-      await appendFile(file, kept.map((line) => `${line}\n`).join(""), { mode: ownerOnly });
+      await disk.mkdir(dirname(file), { recursive: true, mode: 0o700 });
+      await disk.appendFile(file, kept.map((line) => `${line}\n`).join(""), { mode: ownerOnly });
     },
   };
 }
@@ -45,15 +45,15 @@ export function historyIn(home: string): History {
 async function replace(file: string, lines: readonly string[]): Promise<void> {
   const draft = `${file}.${process.pid}.tmp`;
   try {
-    const out = await open(draft, "wx", ownerOnly);
+    const out = await disk.open(draft, "wx", ownerOnly);
     try {
       await out.writeFile(`${lines.join("\n")}\n`);
     } finally {
       await out.close();
     }
-    await rename(draft, file);
+    await disk.rename(draft, file);
   } catch (error) {
-    await rm(draft, { force: true });
+    await disk.rm(draft, { force: true });
     throw error;
   }
 }

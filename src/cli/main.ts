@@ -7,6 +7,7 @@ import { tools } from "../tools/registry.ts";
 import { type Arguments, parseArguments } from "./arguments.ts";
 import type { ChatOptions } from "./chat/options.ts";
 import { signsFor } from "./chat/signs.ts";
+import { printable } from "./chat/text.ts";
 import { clockFrom } from "./clock.ts";
 import { wantsColor } from "./color.ts";
 import { completion } from "./completion.ts";
@@ -16,6 +17,7 @@ import type { Makers } from "./hand-over.ts";
 import { helpText } from "./help.ts";
 import { turnJson } from "./json.ts";
 import { linesOf } from "./lines.ts";
+import { openIn } from "./open-chat.ts";
 import { turnText } from "./plain.ts";
 import { startProgress } from "./progress.ts";
 import { StoreFailure, startSession, type Turn } from "./session.ts";
@@ -51,11 +53,11 @@ const plainColumns = 100;
 
 /** Runs the command and gives its exit status. The one boundary that catches what broke. */
 export async function main(outside: Outside): Promise<number> {
-  const { argv, env, version, write, complain } = outside;
+  const { argv, env, version, write } = outside;
   try {
     const parsed = parseArguments(argv);
     if (!parsed.ok) {
-      complain(`bowlside: ${parsed.message.replace(/\.?$/, ".")} "bowlside --help" shows what there is.\n`);
+      tell(outside, `${parsed.message.replace(/\.?$/, ".")} "bowlside --help" shows what there is.`);
       return 1;
     }
     const { help, completion: shell } = parsed.value;
@@ -65,7 +67,7 @@ export async function main(outside: Outside): Promise<number> {
     }
     const clock = clockFrom(env.BOWLSIDE_NOW, Date.now);
     if (!clock.ok) {
-      complain(`bowlside: ${clock.message}\n`);
+      tell(outside, clock.message);
       return 1;
     }
     const demo = parsed.value.demo ? (await outside.parts.demo()).openDemo() : undefined;
@@ -76,17 +78,21 @@ export async function main(outside: Outside): Promise<number> {
     }
   } catch (error) {
     const hint = error instanceof StoreFailure ? ` ${error.hint}` : "";
-    complain(`bowlside: ${error instanceof Error ? error.message : String(error)}${hint}\n`);
+    tell(outside, `${error instanceof Error ? error.message : String(error)}${hint}`);
     return 1;
   }
 }
+
+/** Messages name what was typed, and files: nothing in them may reach the terminal but letters. */
+const tell = (outside: Outside, message: string): void =>
+  outside.complain(`bowlside: ${printable(message)}\n`);
 
 const columnsOf = (outside: Outside): number =>
   outside.isTerminal(1) ? outside.stdout().columns || 80 : plainColumns;
 
 async function run(
   outside: Outside,
-  { json, question, home, speak = false }: Arguments,
+  { json, question, home, speak = false, ringsHere }: Arguments,
   now_ms: () => number,
   demo: Demo | undefined,
 ): Promise<number> {
@@ -94,7 +100,7 @@ async function run(
   const store = openStore(demo?.home ?? recordHome(env, home, process.platform, homedir()), { now_ms });
   const broke = await demo?.fill(store, now_ms());
   if (broke !== undefined) {
-    complain(`bowlside: ${broke}\n`);
+    tell(outside, broke);
     return 1;
   }
   const session = startSession({
@@ -105,9 +111,12 @@ async function run(
     readFile: fileReader(process.cwd(), homedir()),
     makers: outside.parts,
   });
+  if (ringsHere) {
+    const { ringHere } = await import("./ring-here.ts");
+    return ringHere({ session, store, now_ms, write, tell: (message) => tell(outside, message) });
+  }
   const asks = question !== "";
   if (!asks && !json && outside.isTerminal(0) && outside.isTerminal(1)) {
-    const { openIn } = await import("./open-chat.ts");
     const [stdin, stdout] = [outside.stdin(), outside.stdout()];
     // A terminal that was closed takes no more; the chat hears of it by its input, and ends in order.
     stdout.on("error", () => {});
@@ -124,7 +133,7 @@ async function run(
   const show = (turn: Turn, gap: string) => {
     progress.clear();
     const notice = session.notice?.();
-    if (notice && !told.has(notice)) complain(`bowlside: ${notice}\n`);
+    if (notice && !told.has(notice)) tell(outside, notice);
     if (notice) told.add(notice);
     if (turn.answers.length > 0)
       write(`${gap}${json ? turnJson(turn) : turnText(turn, columns, color, signs)}\n`);

@@ -5,6 +5,7 @@ import { tools } from "../tools/registry.ts";
 import { drawFirst } from "./chat/first-frame.ts";
 import type { ChatOptions } from "./chat/options.ts";
 import { historyIn } from "./history.ts";
+import { ringIn } from "./ring-in.ts";
 import type { Session } from "./session.ts";
 
 interface Parts {
@@ -66,17 +67,7 @@ function chatOptions({ session, store, now_ms, env, stdin, stdout, demo, speak }
         : []),
       ...introFor(world),
     ],
-    async ring(timerIds) {
-      const done = await store.change((record) => ({
-        effects: record.timers
-          .filter((timer) => timerIds.includes(timer.id) && timer.state === "running")
-          .map(
-            (timer) => ({ do: "change", list: "timers", id: timer.id, patch: { state: "rung" } }) as const,
-          ),
-        value: undefined,
-      }));
-      if (!done.ok) throw new Error(`${done.problem.message} ${done.problem.try}`);
-    },
+    ring: (timerIds) => ringIn(store, now_ms, timerIds),
     loadHistory: () => history.load(),
     keepHistory: (lines) => history.add(lines),
   };

@@ -40,6 +40,11 @@ export const options = [
     more: 'It uses the system\'s own speech program, espeak-ng on Linux or say on macOS, and says so where there is none. In the chat "speak" and "stop speaking" do the same.',
   },
   {
+    name: "ring-here",
+    says: "rings timers in this terminal with no chat open; Ctrl-C ends it",
+    more: "A bell and a line for each timer that comes due, and for what came due before. Where a chat is open too, one of both rings.",
+  },
+  {
     name: "completion",
     takes: { name: "SHELL", of: shells },
     says: `prints what completes these options in ${shells.slice(0, -1).join(", ")} or ${shells.at(-1)}`,

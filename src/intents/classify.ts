@@ -19,14 +19,14 @@ const isFrame = (feature: string) => /^(?:last|length) /.test(feature);
 
 /** Calculators by sureness, the surest first; empty where the sentence holds nothing known. */
 export function opinions(mask: string, last?: string): Opinion[] {
-  positions ??= new Map(model.features.map((feature, at) => [feature, at]));
+  positions ??= new Map(model.features.split("\n").map((feature, at) => [feature, at]));
   weights ??= new Int8Array(Buffer.from(model.weights, "base64"));
   const features = featuresOf(mask, last);
   const known = features.filter((feature) => positions?.has(feature));
   if (known.every(isFrame)) return [];
   const width = model.tools.length;
   const sums = new Float64Array(width);
-  const bias = model.features.length;
+  const bias = positions.size;
   const add = (row: number, by: number) => {
     for (let at = 0; at < width; at++)
       sums[at] = (sums[at] ?? 0) + (weights?.[row * width + at] ?? 0) * model.step * by;

@@ -2,6 +2,7 @@
 import { noteClosers, noteOpeners } from "../../data/words/note-talk.ts";
 import type { Tool } from "../tools/contract/index.ts";
 import { withoutCourtesy } from "./courtesy.ts";
+import { guarded } from "./guarded.ts";
 import {
   asks,
   carriesAmount,
@@ -19,14 +20,21 @@ import {
 import type { Item } from "./scan.ts";
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
-const noteStart = new RegExp(
-  `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|save formula|recipe \\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+const noteStart = guarded(
+  "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
+  () =>
+    new RegExp(
+      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|save formula|recipe \\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+    ),
 );
 const orderInside =
   /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 
 /** An order at the end that makes a note of all before it. */
-const noteEnd = new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`);
+const noteEnd = guarded(
+  "note write jot log record put save add keep make take leave store file",
+  () => new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`),
+);
 
 /** A part, and whether it asks something by itself. */
 interface Cut {
@@ -35,12 +43,18 @@ interface Cut {
 }
 
 /** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
-const pantryOrder =
-  /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/;
+const pantryOrder = guarded(
+  "pantry larder cupboard stock shelf",
+  () =>
+    /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/,
+);
 
 /** "cupboard: whites 80 g, ground almonds 90 g. biggest batch i can do?": the list is what the question is about. */
-const stockQuestion =
-  /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/;
+const stockQuestion = guarded(
+  "pantry larder cupboard stock shelf",
+  () =>
+    /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/,
+);
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {

@@ -94,19 +94,15 @@ function eachRow(take: Take): void {
   for (const word of remainders) take(word, { id: "remainder" }, false);
 }
 
-/**
- * The index over all tables. One phrase in two tables keeps both meanings: "salt" is an ingredient and a dose.
- * Thousands of phrases are only sorted by their first word here; a sentence needs few of them.
- */
-export function compile(): Lexicon {
-  const raw = new Map<string, [phrase: string, facets: Facets][]>();
-  const ready = new Map<string, readonly Phrase[]>();
+/** Every phrase with what it can mean, by its first word. Rows share their facets. */
+function byFirst(): Map<string, [phrase: string, facets: Facets][]> {
+  const all = new Map<string, [phrase: string, facets: Facets][]>();
   const add = (phrase: string, facets: Facets) => {
     const space = phrase.indexOf(" ");
     const first = space < 0 ? phrase : phrase.slice(0, space);
-    const list = raw.get(first);
+    const list = all.get(first);
     if (list) list.push([phrase, facets]);
-    else raw.set(first, [[phrase, facets]]);
+    else all.set(first, [[phrase, facets]]);
   };
   eachRow((written, facets, inflects) => {
     const phrase = plain.test(written) ? written : wordsOf(written).join(" ");
@@ -114,17 +110,86 @@ export function compile(): Lexicon {
     const other = inflects ? inflected(phrase) : undefined;
     if (other) add(other, facets);
   });
+  return all;
+}
+
+/**
+ * The index over all tables. One phrase in two tables keeps both meanings: "salt" is an ingredient and a dose.
+ * Thousands of phrases are only sorted by their first word here, or at build; a sentence needs few of them.
+ */
+export function compile(): Lexicon {
+  const found = kept ? keptPhrases(kept) : phrasesOf(byFirst());
+  const ready = new Map<string, readonly Phrase[]>();
   return {
     get(first) {
       const known = ready.get(first);
       if (known) return known;
-      const found = raw.get(first);
-      if (!found) return undefined;
-      const phrases = gather(found);
+      const list = found.get(first);
+      if (!list) return undefined;
+      const phrases = gather(list);
       ready.set(first, phrases);
       return phrases;
     },
-    words: () => new Set([...raw.values()].flatMap((list) => list.flatMap(([phrase]) => phrase.split(" ")))),
+    words: () => new Set(found.all().flatMap((phrase) => phrase.split(" "))),
+  };
+}
+
+interface Found {
+  get(first: string): [phrase: string, facets: Facets][] | undefined;
+  all(): string[];
+}
+
+const phrasesOf = (map: ReturnType<typeof byFirst>): Found => ({
+  get: (first) => map.get(first),
+  all: () => [...map.values()].flatMap((list) => list.map(([phrase]) => phrase)),
+});
+
+let kept: string | undefined;
+
+/** Hands over what `phraseTable` wrote: sorting the phrases takes longer than understanding a sentence. */
+export function primePhrases(table: string): void {
+  kept = table;
+}
+
+/**
+ * The phrases written down: a line a first word, with its phrases and the places of their facets, tabs between; then,
+ * behind an empty line, the facets.
+ */
+export function phraseTable(): string {
+  const places = new Map<string, number>();
+  const lines = [...byFirst()].map(([first, list]) =>
+    [
+      first,
+      ...list.flatMap(([phrase, facets]) => {
+        const text = JSON.stringify(facets);
+        if (!places.has(text)) places.set(text, places.size);
+        return [phrase, String(places.get(text))];
+      }),
+    ].join("\t"),
+  );
+  return `\n${lines.join("\n")}\n\n${[...places.keys()].join("\n")}`;
+}
+
+/** Phrases looked up in the written table, one first word at a time. */
+function keptPhrases(table: string): Found {
+  const end = table.indexOf("\n\n");
+  let facets: string[] | undefined;
+  return {
+    get(first) {
+      const start = table.indexOf(`\n${first}\t`);
+      if (start < 0 || start >= end) return undefined;
+      facets ??= table.slice(end + 2).split("\n");
+      const cells = table.slice(start + 1, table.indexOf("\n", start + 1)).split("\t");
+      const list: [string, Facets][] = [];
+      for (let at = 1; at < cells.length; at += 2)
+        list.push([cells[at] ?? "", JSON.parse(facets[Number(cells[at + 1])] ?? "{}") as Facets]);
+      return list;
+    },
+    all: () =>
+      table
+        .slice(1, end)
+        .split("\n")
+        .flatMap((line) => line.split("\t").filter((_, at) => at % 2 === 1)),
   };
 }
 

@@ -71,7 +71,8 @@ export function train(folder: string, file: string): void {
   const model = {
     trained: "softmax regression on the calculators' phrases and the learned conversations",
     tools: names,
-    features,
+    // one text: thousands of strings would each cost at every start
+    features: features.join("\n"),
     step,
     weights: Buffer.from(weights.buffer).toString("base64"),
   };

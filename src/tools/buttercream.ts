@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { buttercreamBasis, buttercreamParts, safeHeat } from "../../data/rules/buttercream.ts";
 import type { Memory, Outcome, Reading, World } from "./contract/index.ts";
-import { tool } from "./contract/index.ts";
+import { later, tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
 import { count, weight_g } from "./lib/inputs.ts";
@@ -10,17 +10,19 @@ import { type Lesson, learned, lessonText, oddLines, ownFigures } from "./lib/le
 import { plain, weight } from "./lib/show.ts";
 import { fillingFor, sizing } from "./lib/sizing.ts";
 
-const inputs = z.strictObject({
-  whites_g: z.optional(weight_g),
-  sugar_g: z.optional(weight_g),
-  butter_g: z.optional(weight_g),
-  total_g: z.optional(weight_g),
-  macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
-  whites_count: z.optional(count("whites")),
-  asks_heat: z.optional(z.boolean()),
-});
+const inputs = later(() =>
+  z.strictObject({
+    whites_g: z.optional(weight_g),
+    sugar_g: z.optional(weight_g),
+    butter_g: z.optional(weight_g),
+    total_g: z.optional(weight_g),
+    macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    whites_count: z.optional(count("whites")),
+    asks_heat: z.optional(z.boolean()),
+  }),
+);
 
-type Inputs = z.infer<typeof inputs>;
+type Inputs = z.infer<ReturnType<typeof inputs>>;
 type Part = "whites" | "sugar" | "butter";
 const parts: readonly Part[] = ["whites", "sugar", "butter"];
 

@@ -1,14 +1,16 @@
 /** Why: the rule of the last answer, its sum a line a step, what was assumed, and how the question was read. */
 import * as z from "zod/mini";
-import { type Outcome, tool, type World } from "./contract/index.ts";
+import { later, type Outcome, tool, type World } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 
-const inputs = z.strictObject({
-  /** The sum behind the answer, or how the sentence was understood. */
-  about: z.optional(z.enum(["rule", "reading"])),
-});
+const inputs = later(() =>
+  z.strictObject({
+    /** The sum behind the answer, or how the sentence was understood. */
+    about: z.optional(z.enum(["rule", "reading"])),
+  }),
+);
 
-type ExplainInputs = z.infer<typeof inputs>;
+type ExplainInputs = z.infer<ReturnType<typeof inputs>>;
 
 const it =
   "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";

@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { fillingLoss, macaronFilling, ringShare } from "../../data/rules/shells.ts";
 import { bases } from "../../data/words/things.ts";
 import type { Figure, Memory, Outcome, Reading, World } from "./contract/index.ts";
-import { tool } from "./contract/index.ts";
+import { later, tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { bareNumbers, diameter, pointsBack, says, weighed } from "./lib/find.ts";
 import { count, diameter_mm, weight_g } from "./lib/inputs.ts";
@@ -11,23 +11,25 @@ import { learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
 import { counted, plain, weight } from "./lib/show.ts";
 import { fillingFor, fillingWeight, macaronsFrom, sizing } from "./lib/sizing.ts";
 
-const inputs = z.strictObject({
-  macarons: z.optional(count("macarons")),
-  /** Shells that are there to be filled, two to a macaron. */
-  shells: z.optional(count("shells")),
-  diameter_mm: z.optional(diameter_mm),
-  /** Filling at hand, for the way back. */
-  filling_g: z.optional(weight_g),
-  filling: z.optional(z.string()),
-  /** Two fillings: a ring and a center. */
-  two: z.optional(z.boolean()),
-  ring: z.optional(z.string()),
-  center: z.optional(z.string()),
-  /** Nobody said which of two is the ring. */
-  placed: z.optional(z.boolean()),
-});
+const inputs = later(() =>
+  z.strictObject({
+    macarons: z.optional(count("macarons")),
+    /** Shells that are there to be filled, two to a macaron. */
+    shells: z.optional(count("shells")),
+    diameter_mm: z.optional(diameter_mm),
+    /** Filling at hand, for the way back. */
+    filling_g: z.optional(weight_g),
+    filling: z.optional(z.string()),
+    /** Two fillings: a ring and a center. */
+    two: z.optional(z.boolean()),
+    ring: z.optional(z.string()),
+    center: z.optional(z.string()),
+    /** Nobody said which of two is the ring. */
+    placed: z.optional(z.boolean()),
+  }),
+);
 
-type Inputs = z.infer<typeof inputs>;
+type Inputs = z.infer<ReturnType<typeof inputs>>;
 
 export const fill = tool<Inputs>({
   name: "fill",

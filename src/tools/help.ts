@@ -1,19 +1,21 @@
 /** What can be asked, with examples that work, and the answers to thanks and small talk. */
 import * as z from "zod/mini";
 import { topics } from "../../data/words/topics.ts";
-import { type Outcome, type Tool, tool } from "./contract/index.ts";
+import { later, type Outcome, type Tool, tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 import { capital } from "./lib/show.ts";
 
-const inputs = z.strictObject({
-  /** The calculator that help is wanted with. */
-  topic: z.optional(z.string()),
-  talk: z.optional(z.enum(["thanks", "hello", "who", "bye"])),
-  /** One or a few examples, not all there is. */
-  some: z.optional(z.boolean()),
-});
+const inputs = later(() =>
+  z.strictObject({
+    /** The calculator that help is wanted with. */
+    topic: z.optional(z.string()),
+    talk: z.optional(z.enum(["thanks", "hello", "who", "bye"])),
+    /** One or a few examples, not all there is. */
+    some: z.optional(z.boolean()),
+  }),
+);
 
-type HelpInputs = z.infer<typeof inputs>;
+type HelpInputs = z.infer<ReturnType<typeof inputs>>;
 
 const thanks =
   "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
@@ -107,9 +109,9 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
     plain,
   )?.[1];
   if (!wanted)
-    return /example/.test(plain)
+    return /(?:^| )example(?= |$)/.test(plain)
       ? { some: true }
-      : /help|what|how|show|list|give|option|command/.test(plain)
+      : /help|what|how|show|list|give|option|command|example/.test(plain)
         ? {}
         : { talk: "thanks" };
   const named = tools.find(

@@ -1,15 +1,17 @@
 /** Takes the last change to the record back, whatever it was, or goes back to the record of an earlier day. */
 import * as z from "zod/mini";
-import { tool } from "./contract/index.ts";
+import { later, tool } from "./contract/index.ts";
 import { goBack, listCopies } from "./lib/copies.ts";
 import { cues, sign } from "./lib/cue.ts";
 import { placeless, whenSaid } from "./lib/when-said.ts";
 
-const inputs = z.strictObject({
-  /** Nothing: the last change. A day's record, or which days there are. */
-  what: z.optional(z.enum(["day", "days"])),
-  when: z.optional(whenSaid),
-});
+const inputs = later(() =>
+  z.strictObject({
+    /** Nothing: the last change. A day's record, or which days there are. */
+    what: z.optional(z.enum(["day", "days"])),
+    when: z.optional(whenSaid),
+  }),
+);
 
 const record = "(?:record|records|notebook|copy|copies|backup|backups)";
 const goes = "(?:go|going|get|bring|put|take|want|switch|roll|set|turn|reset|have)";
@@ -32,7 +34,7 @@ const end = "(?: (?:please|pls|again|now|then|for me|[.!?]))*$";
 const last =
   "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|what i (?:just )?(?:did|said)|my last \\S+)";
 
-export const undo = tool<z.infer<typeof inputs>>({
+export const undo = tool<z.infer<ReturnType<typeof inputs>>>({
   name: "undo",
   purpose: "Take the last change to your notes, timers, shelf or bench back",
   inputs,

@@ -61,6 +61,7 @@ await openChat({
   async ring(ids) {
     log(`ring ${ids.join(" ")}`);
     for (const timer of timers) if (ids.includes(timer.id)) timer.state = "rung";
+    return ids;
   },
   loadHistory: async () =>
     existsSync(historyFile) ? readFileSync(historyFile, "utf8").split("\n").filter(Boolean) : [],

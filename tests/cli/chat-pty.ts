@@ -8,11 +8,13 @@ import xterm from "@xterm/headless";
 import { build } from "rolldown";
 
 /** Bundles the fixture into a folder of its own; `remove` takes the folder away. */
-export async function bundleChat(): Promise<{ file: string; folder: string; remove(): Promise<void> }> {
+export async function bundleChat(
+  fixture = "chat-fixture.ts",
+): Promise<{ file: string; folder: string; remove(): Promise<void> }> {
   const folder = await mkdtemp(join(tmpdir(), "chat-"));
   const file = join(folder, "chat.mjs");
   await build({
-    input: fileURLToPath(new URL("chat-fixture.ts", import.meta.url)),
+    input: fileURLToPath(new URL(fixture, import.meta.url)),
     platform: "node",
     external: ["react-devtools-core"],
     transform: { define: { "process.env.NODE_ENV": '"production"' } },

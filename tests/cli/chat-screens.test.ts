@@ -49,7 +49,7 @@ describe.each([40, 60, 80, 120])("at %i columns", (columns) => {
     const kept = (name: string) =>
       expect(`${screen.marked().join("\n")}\n`).toMatchFileSnapshot(files(columns, look, name));
 
-    await screen.sees(/rest\n\S\s*\n"help" for/);
+    await screen.sees(/fridge\n\S\s*\n"help" for/);
     await kept("opening");
 
     screen.type("batter f");
@@ -72,13 +72,36 @@ describe.each([40, 60, 80, 120])("at %i columns", (columns) => {
       "trouble",
       "ratings",
     ];
-    const more = ["compare", "day", "flavor", "why?", "help", "speak", "copy", "", "break"];
+    const more = ["compare", "day", "flavor", "why?", "help", "copy", "", "break"];
     for (const line of [...asked, ...more]) screen.type(`${line}\r`);
     await screen.sees("That didn't work");
     screen.type("bye\r");
     expect(await screen.ended()).toBe(0);
     await kept("answers");
   });
+});
+
+it("the large timers follow the window, and leave nothing behind on the first screen", async () => {
+  const screen = openScreen(bundle.file, 40, 20, {
+    FIXTURE_TIMERS: JSON.stringify(timers),
+    FIXTURE_NOW: String(now_ms),
+  });
+  open.push(screen);
+  await screen.sees(/fridge\n\S\s*\n"help" for/);
+  screen.type("check\rbig\r");
+  await screen.sees("any key goes back");
+  screen.resize(60, 24);
+  await screen.sees(/(?:■|·){59}\n/);
+  screen.type("z");
+  await screen.sees(/6 %, over[\s\S]*fridge\n\S\s*\n"help" for/);
+  expect(screen.lines().join("\n")).not.toContain("█");
+});
+
+it("where there is no speech program, it says so", async () => {
+  const screen = openScreen(bundle.file, 60, 24, { PATH: "/nowhere" });
+  open.push(screen);
+  screen.type("speak\r");
+  await screen.sees("There is no speech program here");
 });
 
 it("without color nothing but weight is used", async () => {

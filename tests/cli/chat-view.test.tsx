@@ -70,7 +70,10 @@ function fake(change: Partial<ChatOptions> = {}, timers: Timer[] = []): Fake {
     home: "/record",
     intro: () => ["Hello."],
     examples: [],
-    ring: async (ids) => void rang.push(ids),
+    ring: async (ids) => {
+      rang.push(ids);
+      return ids;
+    },
     loadHistory: async () => ["timers"],
     keepHistory: async (lines) => void saved.push([...lines]),
     stdin: stdin as unknown as NodeJS.ReadStream,

@@ -44,7 +44,7 @@ const textOf = (file: string) => readFileSync(join(src, file), "utf8");
 
 /** The inputs that a calculator declares, by name. */
 const declared = (tool: Tool): string[] =>
-  Object.keys((tool.inputs as unknown as { _zod: { def: { shape?: object } } })._zod.def.shape ?? {});
+  Object.keys((tool.inputs() as unknown as { _zod: { def: { shape?: object } } })._zod.def.shape ?? {});
 
 /** The first step that a sentence leads to in a fresh conversation. */
 function stepOf(say: string) {

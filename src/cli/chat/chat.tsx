@@ -23,6 +23,7 @@ import { useWaiting } from "./use-waiting.ts";
 import {
   farewellLines,
   introLines,
+  noticeLines,
   ownLines,
   ringLines,
   startOverLines,
@@ -73,8 +74,21 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
     setClosing(true);
   };
 
+  // What the store says about the record, such as a damaged file kept aside: each sentence once.
+  const told = useRef(new Set<string>());
+  const tellNotice = () => {
+    const notice = options.session.notice?.();
+    if (!notice || told.current.has(notice)) return;
+    told.current.add(notice);
+    entries.add(noticeLines(notice, now.current.columns));
+  };
+
   const timers = useTimers({
-    world: () => options.session.world(),
+    async world() {
+      const world = await options.session.world();
+      tellNotice();
+      return world;
+    },
     now_ms: () => options.now_ms(),
     ring: (ids) => options.ring(ids),
     announce(due) {

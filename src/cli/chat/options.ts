@@ -10,7 +10,7 @@ export interface ChatOptions {
   /** Where the record is kept; named at the top. */
   home: string;
   /** Marks timers as rung in the record. */
-  ring(timerIds: number[]): Promise<void>;
+  ring(timerIds: number[]): Promise<readonly number[]>;
   /** Questions of earlier sessions, the oldest first. */
   loadHistory(): Promise<readonly string[]>;
   /** Keeps lines that were just asked, behind the others. */

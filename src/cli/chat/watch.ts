@@ -1,16 +1,18 @@
-/** Keeps an eye on the timers: looks about once a second while one runs, and not at all while none does. */
+/** Keeps an eye on the timers: looks about once a second, also for what other windows set. */
 import type { World } from "../../tools/contract/index.ts";
 import type { Timer } from "../../tools/contract/record.ts";
 import { dueTimers } from "./countdown.ts";
 
 const tick_ms = 1000;
 const shortest_ms = 200;
+/** So long the record is waited for before a ring is heard without it, in ms: late is worse than twice. */
+const patience_ms = 500;
 
 export interface WatchAround {
   world(): Promise<World>;
   now_ms(): number;
-  /** Marks timers as rung in the record. */
-  ring(timerIds: number[]): Promise<void>;
+  /** Marks timers as rung in the record. Gives those that were this window's to ring: another may have been first. */
+  ring(timerIds: number[]): Promise<readonly number[]>;
   /** The running timers that aren't due, whenever they were looked at. */
   show(running: Timer[]): void;
   /** Timers that have just come due: bell and words. */
@@ -46,13 +48,25 @@ export function watchTimers(around: WatchAround): Watch {
     const running = timers.filter((timer) => timer.state === "running" && !due.includes(timer));
     around.show(running);
     if (fresh.length > 0) {
-      // Heard first: that the record can't be written must not keep a ring from being heard.
-      around.announce(fresh);
-      await around.ring(fresh.map((timer) => timer.id));
+      await ringOnce(fresh);
     }
-    if (stopped || running.length === 0) return;
+    if (stopped) return;
     const left_ms = Math.min(...running.map((timer) => timer.due_ms)) - around.now_ms();
-    callOff = around.later(() => void look(), pause(left_ms));
+    callOff = around.later(() => void look(), running.length ? pause(left_ms) : tick_ms);
+  }
+
+  /** Rings what no other window has rung. A record that can't be written, or not soon, keeps no ring from being heard. */
+  async function ringOnce(fresh: Timer[]): Promise<void> {
+    const marked = around.ring(fresh.map((timer) => timer.id));
+    let noMore = () => {};
+    const late = new Promise<undefined>((resolve) => {
+      noMore = around.later(() => resolve(undefined), patience_ms);
+    });
+    const own = await Promise.race([marked.catch(() => undefined), late]);
+    noMore();
+    const heard = own ? fresh.filter((timer) => own.includes(timer.id)) : fresh;
+    if (heard.length > 0) around.announce(heard);
+    await marked;
   }
 
   function look(): Promise<void> {

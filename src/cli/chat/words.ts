@@ -71,6 +71,11 @@ export function ringLines(due: readonly Timer[], now_ms: number, opened_ms: numb
   return due.flatMap((timer) => said(ringText(timer, now_ms, opened_ms), "ring", columns));
 }
 
+/** What there is to know about the record's files. */
+export function noticeLines(notice: string, columns: number): Line[] {
+  return said(notice, "trouble", columns);
+}
+
 /** After a blank line. */
 export function startOverLines(columns: number): Line[] {
   return said("A new conversation: what was said before is set aside, the record stays.", "quiet", columns);

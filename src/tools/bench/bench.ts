@@ -1,6 +1,6 @@
 /** How the baker's bench is set: oven, tray, size, scale, hours, money. Said once, it counts in every answer. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { learnedTopics } from "../contract/record.ts";
 import { diameter_mm, money, time_min } from "../lib/inputs.ts";
 import { answerBench } from "./answer.ts";
@@ -12,53 +12,55 @@ const within = (low: number, high: number, what: string) =>
 const minutes = within(0, 10_080, "A step takes between nothing and a week.");
 const clock = within(0, 1440, "A day has 24 hours.");
 
-export const inputs = z.strictObject({
-  /** "learned" lists what her batches teach, "forget" ends it, "own" goes back to it from the book. */
-  do: z.optional(z.enum(["set", "show", "reset", "learned", "forget", "own"])),
-  /** What of it: all where none is named. */
-  topics: z.optional(z.array(z.enum(learnedTopics))),
-  /** "use the book": not only a setting forgotten. */
-  book: z.optional(z.boolean()),
-  /** Settings asked for or reset; all of them when none is named. */
-  keys: z.optional(z.array(z.string())),
-  /** "metric cups" without a size. */
-  metric_cup: z.optional(z.boolean()),
-  /** The oven is off by this, hot or cold not said. In °C. */
-  off_c: z.optional(z.number()),
-  shells_a_tray: z.optional(within(1, 500, "A tray holds between 1 and 500 shells.")),
-  tray_width_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m wide.")),
-  tray_depth_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m deep.")),
-  trays_at_once: z.optional(within(1, 20, "Between 1 and 20 trays bake at once.")),
-  diameter_mm: z.optional(diameter_mm),
-  spare_percent: z.optional(within(0, 99, "Spare shells are between 0 and 99 %.")),
-  fan_oven: z.optional(z.boolean()),
-  oven_c: z.optional(within(50, 350, "An oven for shells is between 50 and 350 °C.")),
-  oven_offset_c: z.optional(
-    within(-100, 100, "An oven that is more than 100 °C off needs mending, not a setting."),
-  ),
-  bake_min: z.optional(time_min),
-  rest_min: z.optional(minutes),
-  cool_min: z.optional(minutes),
-  mature_h: z.optional(within(0, 168, "Maturing takes up to a week.")),
-  weigh_min: z.optional(minutes),
-  macaronage_min: z.optional(minutes),
-  pipe_min: z.optional(minutes),
-  fill_s: z.optional(within(0, 3600, "Filling a macaron takes up to an hour.")),
-  box_min: z.optional(minutes),
-  warm_min: z.optional(minutes),
-  wake_min: z.optional(clock),
-  sleep_min: z.optional(clock),
-  weight_unit: z.optional(z.enum(["g", "oz"])),
-  scale_g: z.optional(within(0.001, 1000, "A scale's steps are between 0.001 g and 1 kg.")),
-  cup_ml: z.optional(within(50, 500, "A cup holds between 50 and 500 ml.")),
-  currency: z.optional(z.string()),
-  labor_per_h: z.optional(money),
-  market: z.optional(z.enum(["us", "eu"])),
-  paper: z.optional(z.enum(["a4", "letter"])),
-  house_formula: z.optional(z.string()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** "learned" lists what her batches teach, "forget" ends it, "own" goes back to it from the book. */
+    do: z.optional(z.enum(["set", "show", "reset", "learned", "forget", "own"])),
+    /** What of it: all where none is named. */
+    topics: z.optional(z.array(z.enum(learnedTopics))),
+    /** "use the book": not only a setting forgotten. */
+    book: z.optional(z.boolean()),
+    /** Settings asked for or reset; all of them when none is named. */
+    keys: z.optional(z.array(z.string())),
+    /** "metric cups" without a size. */
+    metric_cup: z.optional(z.boolean()),
+    /** The oven is off by this, hot or cold not said. In °C. */
+    off_c: z.optional(z.number()),
+    shells_a_tray: z.optional(within(1, 500, "A tray holds between 1 and 500 shells.")),
+    tray_width_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m wide.")),
+    tray_depth_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m deep.")),
+    trays_at_once: z.optional(within(1, 20, "Between 1 and 20 trays bake at once.")),
+    diameter_mm: z.optional(diameter_mm),
+    spare_percent: z.optional(within(0, 99, "Spare shells are between 0 and 99 %.")),
+    fan_oven: z.optional(z.boolean()),
+    oven_c: z.optional(within(50, 350, "An oven for shells is between 50 and 350 °C.")),
+    oven_offset_c: z.optional(
+      within(-100, 100, "An oven that is more than 100 °C off needs mending, not a setting."),
+    ),
+    bake_min: z.optional(time_min),
+    rest_min: z.optional(minutes),
+    cool_min: z.optional(minutes),
+    mature_h: z.optional(within(0, 168, "Maturing takes up to a week.")),
+    weigh_min: z.optional(minutes),
+    macaronage_min: z.optional(minutes),
+    pipe_min: z.optional(minutes),
+    fill_s: z.optional(within(0, 3600, "Filling a macaron takes up to an hour.")),
+    box_min: z.optional(minutes),
+    warm_min: z.optional(minutes),
+    wake_min: z.optional(clock),
+    sleep_min: z.optional(clock),
+    weight_unit: z.optional(z.enum(["g", "oz"])),
+    scale_g: z.optional(within(0.001, 1000, "A scale's steps are between 0.001 g and 1 kg.")),
+    cup_ml: z.optional(within(50, 500, "A cup holds between 50 and 500 ml.")),
+    currency: z.optional(z.string()),
+    labor_per_h: z.optional(money),
+    market: z.optional(z.enum(["us", "eu"])),
+    paper: z.optional(z.enum(["a4", "letter"])),
+    house_formula: z.optional(z.string()),
+  }),
+);
 
-export type BenchInputs = z.infer<typeof inputs>;
+export type BenchInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const bench = tool<BenchInputs>({
   name: "bench",

@@ -1,7 +1,7 @@
 /** What to buy for a bake: the house shells with spares and losses, the fillings, less what is on the shelf. */
 import * as z from "zod/mini";
 import type { Memory, Reading } from "../contract/index.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { filling } from "../day/filling.ts";
 import { readDetails } from "../day/order.ts";
 import { cues } from "../lib/cue.ts";
@@ -9,23 +9,25 @@ import { counted, diameter, pointsBack } from "../lib/find.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
 import { answerBuy } from "./answer.ts";
 
-export const inputs = z.strictObject({
-  macarons: z.optional(count("macarons")),
-  /** Shells said by number take no spares. */
-  shells: z.optional(count("shells")),
-  diameter_mm: z.optional(diameter_mm),
-  /** A saved recipe for the shells instead of the house formula. */
-  formula: z.optional(z.string()),
-  /** Fillings that were named; none means one buttercream and one ganache. */
-  fillings: z.optional(z.array(z.enum(["buttercream", "ganache"]))),
-  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
-  /** The fillings of a planned day, or of a sentence that says more of them than their kind. */
-  order: z.optional(z.array(filling)),
-  /** Only the shells' ingredients are asked for. */
-  shells_only: z.optional(z.boolean()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    macarons: z.optional(count("macarons")),
+    /** Shells said by number take no spares. */
+    shells: z.optional(count("shells")),
+    diameter_mm: z.optional(diameter_mm),
+    /** A saved recipe for the shells instead of the house formula. */
+    formula: z.optional(z.string()),
+    /** Fillings that were named; none means one buttercream and one ganache. */
+    fillings: z.optional(z.array(z.enum(["buttercream", "ganache"]))),
+    chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+    /** The fillings of a planned day, or of a sentence that says more of them than their kind. */
+    order: z.optional(z.array(filling)),
+    /** Only the shells' ingredients are asked for. */
+    shells_only: z.optional(z.boolean()),
+  }),
+);
 
-export type BuyInputs = z.infer<typeof inputs>;
+export type BuyInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const buy = tool<BuyInputs>({
   name: "buy",

@@ -16,7 +16,8 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   name: string;
   /** One line for help: what she can ask. */
   purpose: string;
-  inputs: z.ZodMiniType<I>;
+  /** Made by `later`: two dozen schemas take longer to make than most questions to answer. */
+  inputs: () => z.ZodMiniType<I>;
   cues: readonly Cue[];
   /** Phrases with the inputs they must yield: they train, they are tested, help shows them. */
   examples: readonly { say: string; inputs: Partial<I> }[];
@@ -34,4 +35,13 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
 /** Keeps a calculator's own input type while it is written; the registry forgets it. */
 export function tool<I extends Record<string, unknown>>(declared: Tool<I>): Tool {
   return declared as unknown as Tool;
+}
+
+/** What is made when it is first asked for, and then kept. */
+export function later<T>(make: () => T): () => T {
+  let made: { value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }

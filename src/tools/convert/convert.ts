@@ -1,7 +1,7 @@
 /** Weights, volumes, an ingredient's cups and grams, heat, lengths, times, and plain sums. */
 import * as z from "zod/mini";
 import { units } from "../../../data/words/units.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { answerConvert } from "./answer.ts";
 import { convertCues } from "./cues.ts";
 import { readConvert } from "./read.ts";
@@ -15,38 +15,40 @@ const number = z
     z.lte(1e9, { error: "That number is beyond a kitchen; check it." }),
   );
 
-export const inputs = z.strictObject({
-  /** In `unit`. */
-  value: z.optional(number),
-  /** The upper end of a range, in `unit`. */
-  high: z.optional(number),
-  /** A unit of the unit table, or "large" for whites, yolks and eggs by number. */
-  unit: z.optional(z.union([unit, z.literal("large")])),
-  /** The unit asked for. */
-  to: z.optional(unit),
-  ingredient: z.optional(z.string()),
-  /** How it is measured: "sifted", "packed". */
-  manner: z.optional(z.string()),
-  /** A bare nut's name, of which the table has several measures. */
-  several: z.optional(z.boolean()),
-  /** What it is of, when no table knows it. */
-  unknown: z.optional(z.string()),
-  /** That is a liquid flavor, of which a dose counts ml as grams. */
-  liquid: z.optional(z.boolean()),
-  /** The oven that the heat is wanted for. */
-  oven: z.optional(z.enum(["fan", "conventional"])),
-  /** A gas oven's mark, into `to` or °C. */
-  gas_mark: z.optional(number),
-  /** Digits, operators and brackets. */
-  sum: z.optional(z.string().check(z.maxLength(400))),
-  sum_unit: z.optional(unit),
-  /** Money into other money. */
-  exchange: z.optional(z.boolean()),
-  /** The figure of the answer before this one. */
-  that: z.optional(z.boolean()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** In `unit`. */
+    value: z.optional(number),
+    /** The upper end of a range, in `unit`. */
+    high: z.optional(number),
+    /** A unit of the unit table, or "large" for whites, yolks and eggs by number. */
+    unit: z.optional(z.union([unit, z.literal("large")])),
+    /** The unit asked for. */
+    to: z.optional(unit),
+    ingredient: z.optional(z.string()),
+    /** How it is measured: "sifted", "packed". */
+    manner: z.optional(z.string()),
+    /** A bare nut's name, of which the table has several measures. */
+    several: z.optional(z.boolean()),
+    /** What it is of, when no table knows it. */
+    unknown: z.optional(z.string()),
+    /** That is a liquid flavor, of which a dose counts ml as grams. */
+    liquid: z.optional(z.boolean()),
+    /** The oven that the heat is wanted for. */
+    oven: z.optional(z.enum(["fan", "conventional"])),
+    /** A gas oven's mark, into `to` or °C. */
+    gas_mark: z.optional(number),
+    /** Digits, operators and brackets. */
+    sum: z.optional(z.string().check(z.maxLength(400))),
+    sum_unit: z.optional(unit),
+    /** Money into other money. */
+    exchange: z.optional(z.boolean()),
+    /** The figure of the answer before this one. */
+    that: z.optional(z.boolean()),
+  }),
+);
 
-export type ConvertInputs = z.infer<typeof inputs>;
+export type ConvertInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const convert = tool<ConvertInputs>({
   name: "convert",

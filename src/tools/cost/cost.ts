@@ -1,6 +1,6 @@
 /** What a batch costs and what to charge: cost, price, margin, markup and food cost, each from the others. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, money, time_min, weight_g } from "../lib/inputs.ts";
 import { plain } from "../lib/show.ts";
@@ -27,59 +27,61 @@ const share = (what: string) =>
     }),
   );
 
-export const inputs = z.strictObject({
-  /** Weighed lines, with a price where one was said; the rest are priced from the shelf. */
-  lines: z.optional(z.array(line)),
-  /** Prices said without a weight, by ingredient. */
-  prices: z.optional(
-    z.array(z.object({ name: z.string(), price_per_g: money, pack_g: z.optional(weight_g) })),
-  ),
-  /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
-  more_prices: z.optional(z.array(money)),
-  formula: z.optional(z.string()),
-  cost: z.optional(money),
-  ingredients: z.optional(money),
-  packaging: z.optional(money),
-  labor: z.optional(money),
-  labor_min: z.optional(time_min),
-  labor_per_h: z.optional(money),
-  price: z.optional(money),
-  margin_percent: z.optional(share("margin")),
-  markup_percent: z.optional(
-    z.number().check(z.gte(0, { error: "A markup below zero would sell below cost; say a price instead." })),
-  ),
-  food_cost_percent: z.optional(
-    z
-      .number()
-      .check(
-        z.gt(0, { error: "A food cost has to be above 0 %." }),
-        z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }),
-      ),
-  ),
-  macarons: z.optional(count("macarons")),
-  /** For how many macarons the cost and the price were said: 1 for "each". */
-  cost_for: z.optional(count("macarons")),
-  price_for: z.optional(count("macarons")),
-  /** The side that was said for a box of nobody knows how many. */
-  boxed: z.optional(z.enum(["cost", "price"])),
-  /** Shells of this size, filled with this, where the macarons' own cost is asked. */
-  diameter_mm: z.optional(diameter_mm),
-  filling: z.optional(z.string()),
-  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
-  /** Weights are worked out for the macarons; without this a saved recipe is priced whole, as it is saved. */
-  fitted: z.optional(z.boolean()),
-  /** ISO 4217; bare is a $ or no sign at all, which the bench may settle. */
-  currency: z.optional(z.string()),
-  bare_sign: z.optional(z.enum(["$", ""])),
-  mixed: z.optional(z.string()),
-  want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost"])),
-  /** The inputs of the answer before, where this one changes something in them. */
-  was: z.optional(z.record(z.string(), z.unknown())),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** Weighed lines, with a price where one was said; the rest are priced from the shelf. */
+    lines: z.optional(z.array(line)),
+    /** Prices said without a weight, by ingredient. */
+    prices: z.optional(
+      z.array(z.object({ name: z.string(), price_per_g: money, pack_g: z.optional(weight_g) })),
+    ),
+    /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
+    more_prices: z.optional(z.array(money)),
+    formula: z.optional(z.string()),
+    cost: z.optional(money),
+    ingredients: z.optional(money),
+    packaging: z.optional(money),
+    labor: z.optional(money),
+    labor_min: z.optional(time_min),
+    labor_per_h: z.optional(money),
+    price: z.optional(money),
+    margin_percent: z.optional(share("margin")),
+    markup_percent: z.optional(
+      z
+        .number()
+        .check(z.gte(0, { error: "A markup below zero would sell below cost; say a price instead." })),
+    ),
+    food_cost_percent: z.optional(
+      z
+        .number()
+        .check(
+          z.gt(0, { error: "A food cost has to be above 0 %." }),
+          z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }),
+        ),
+    ),
+    macarons: z.optional(count("macarons")),
+    /** For how many macarons the cost and the price were said: 1 for "each". */
+    cost_for: z.optional(count("macarons")),
+    price_for: z.optional(count("macarons")),
+    /** The side that was said for a box of nobody knows how many. */
+    boxed: z.optional(z.enum(["cost", "price"])),
+    /** Shells of this size, filled with this, where the macarons' own cost is asked. */
+    diameter_mm: z.optional(diameter_mm),
+    filling: z.optional(z.string()),
+    chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+    /** Weights are worked out for the macarons; without this a saved recipe is priced whole, as it is saved. */
+    fitted: z.optional(z.boolean()),
+    /** ISO 4217; bare is a $ or no sign at all, which the bench may settle. */
+    currency: z.optional(z.string()),
+    bare_sign: z.optional(z.enum(["$", ""])),
+    mixed: z.optional(z.string()),
+    want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost"])),
+    /** The inputs of the answer before, where this one changes something in them. */
+    was: z.optional(z.record(z.string(), z.unknown())),
+  }),
+);
 
-export type CostInputs = z.infer<typeof inputs>;
-
-const everything = Object.keys(inputs.shape) as (keyof CostInputs & string)[];
+export type CostInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const cost = tool<CostInputs>({
   name: "cost",
@@ -184,7 +186,9 @@ export const cost = tool<CostInputs>({
     { say: "flavor at 4 % for 275 g buttercream", tool: "dose" },
   ],
   // What is carried over from the turn before depends on what was said: read does it, not the merge.
-  rivals: [everything],
+  get rivals() {
+    return [Object.keys(inputs().shape) as (keyof CostInputs & string)[]];
+  },
   read: readCost,
   compute: answerCost,
 });

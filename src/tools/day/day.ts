@@ -1,6 +1,6 @@
 /** The day worked back from the hour it is due: planned, reworked, put on timers, handed over as a calendar. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
 import { answerDay } from "./answer.ts";
@@ -18,62 +18,64 @@ const colors = z.object({
   assumed: z.optional(z.boolean()),
 });
 
-export const inputs = z.strictObject({
-  macarons: z.optional(
-    count("macarons").check(
-      z.lte(10_000, { error: "More than 10000 macarons are no day's work; check the number." }),
-    ),
-  ),
-  /** How many a box holds, where boxes were ordered: "and 8 boxes" goes on from it. */
-  in_box: z.optional(count("macarons")),
-  due: z.optional(when),
-  diameter_mm: z.optional(diameter_mm),
-  no_rest: z.optional(z.boolean()),
-  /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
-  by_record: z.optional(z.boolean()),
-  /** The plan that was spoken of has been dropped: nothing of it is asked about any more. */
-  gone: z.optional(z.boolean()),
-  /** The baker's hours where they were said with this order, minutes of the day. */
-  wake_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
-  sleep_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
-  /** Fillings that were named; without one it is a ganache and a buttercream. */
-  fillings: z.optional(z.array(filling)),
-  /** A saved recipe for the shells, where one was named. */
-  shell_recipe: z.optional(z.string()),
-  /** A flavor that was named with no filling of its own: it goes into each that has none. */
-  flavor: z.optional(flavor),
-  /** Flavors of which nobody knows what they go into. */
-  unplaced: z.optional(z.array(z.string())),
-  /** The colors of the shells, in the shares that the split calculator takes. */
-  colors: z.optional(colors),
-  /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
-  plan: z.optional(z.number()),
-  want: z.optional(z.enum(["plan", "timers", "calendar", "sheet", "next", "late", "done", "drop"])),
-  /** Nothing of the order was said with what is wanted: the kept plan's own order stands. */
-  as_kept: z.optional(z.boolean()),
-  /** With `sheet`: the day whose plan is meant, and what it is printed on. */
-  on: z.optional(when),
-  paper: z.optional(z.enum(["a4", "letter"])),
-  /** With `done`: the step that has just been finished. */
-  step: z.optional(
-    z.object({
-      kind: z.optional(z.string()),
-      tray: z.optional(z.number()),
-      filling: z.optional(z.string()),
-    }),
-  ),
-  /** How far behind the plan the bench is. */
-  late_min: z.optional(
-    z
-      .number()
-      .check(
-        z.gt(0, { error: "Late by how many minutes?" }),
-        z.lte(2880, { error: "More than two days late: plan it anew." }),
+export const inputs = later(() =>
+  z.strictObject({
+    macarons: z.optional(
+      count("macarons").check(
+        z.lte(10_000, { error: "More than 10000 macarons are no day's work; check the number." }),
       ),
-  ),
-});
+    ),
+    /** How many a box holds, where boxes were ordered: "and 8 boxes" goes on from it. */
+    in_box: z.optional(count("macarons")),
+    due: z.optional(when),
+    diameter_mm: z.optional(diameter_mm),
+    no_rest: z.optional(z.boolean()),
+    /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
+    by_record: z.optional(z.boolean()),
+    /** The plan that was spoken of has been dropped: nothing of it is asked about any more. */
+    gone: z.optional(z.boolean()),
+    /** The baker's hours where they were said with this order, minutes of the day. */
+    wake_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
+    sleep_min: z.optional(z.number().check(z.gte(0), z.lte(1440))),
+    /** Fillings that were named; without one it is a ganache and a buttercream. */
+    fillings: z.optional(z.array(filling)),
+    /** A saved recipe for the shells, where one was named. */
+    shell_recipe: z.optional(z.string()),
+    /** A flavor that was named with no filling of its own: it goes into each that has none. */
+    flavor: z.optional(flavor),
+    /** Flavors of which nobody knows what they go into. */
+    unplaced: z.optional(z.array(z.string())),
+    /** The colors of the shells, in the shares that the split calculator takes. */
+    colors: z.optional(colors),
+    /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
+    plan: z.optional(z.number()),
+    want: z.optional(z.enum(["plan", "timers", "calendar", "sheet", "next", "late", "done", "drop"])),
+    /** Nothing of the order was said with what is wanted: the kept plan's own order stands. */
+    as_kept: z.optional(z.boolean()),
+    /** With `sheet`: the day whose plan is meant, and what it is printed on. */
+    on: z.optional(when),
+    paper: z.optional(z.enum(["a4", "letter"])),
+    /** With `done`: the step that has just been finished. */
+    step: z.optional(
+      z.object({
+        kind: z.optional(z.string()),
+        tray: z.optional(z.number()),
+        filling: z.optional(z.string()),
+      }),
+    ),
+    /** How far behind the plan the bench is. */
+    late_min: z.optional(
+      z
+        .number()
+        .check(
+          z.gt(0, { error: "Late by how many minutes?" }),
+          z.lte(2880, { error: "More than two days late: plan it anew." }),
+        ),
+    ),
+  }),
+);
 
-export type DayInputs = z.infer<typeof inputs>;
+export type DayInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const day = tool<DayInputs>({
   name: "day",

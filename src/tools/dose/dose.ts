@@ -1,7 +1,7 @@
 /** Flavor and color by weight: forward, backward, checked, overdosed, as a share of the finished weight. */
 import * as z from "zod/mini";
 import { bases } from "../../../data/words/things.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerDose } from "./answer.ts";
@@ -9,38 +9,40 @@ import { readDose } from "./read.ts";
 
 const base = z.enum([...new Set(bases.map((row) => row.id))] as [string, ...string[]]);
 
-export const inputs = z.strictObject({
-  /** The weight of everything it goes into, added up, before the flavor. */
-  base_g: z.optional(weight_g),
-  base: z.optional(base),
-  /** The parts that were added up. */
-  parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
-  /** The row of the dose table. */
-  dose: z.optional(z.string()),
-  taste: z.optional(z.string()),
-  /** The thing's own name where the row's wouldn't do: "salt", "espresso powder". */
-  name: z.optional(z.string()),
-  /** Only a taste was said, or just "flavor": a concentrated flavor is assumed. */
-  bare: z.optional(z.boolean()),
-  flavor_g: z.optional(inBowl_g),
-  /** The flavor was said by volume and counted as water. */
-  by_volume: z.optional(z.boolean()),
-  percent: z.optional(share_percent),
-  percent_high: z.optional(share_percent),
-  /** Another row than the one before: a percentage said of that isn't meant. */
-  by_table: z.optional(z.boolean()),
-  of_finished: z.optional(z.boolean()),
-  /** She asks for her own usual dose, not for the table's range. */
-  usual: z.optional(z.boolean()),
-  want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
-  /** She asks how much base the flavor is enough for: a base said before isn't meant. */
-  asks_base: z.optional(z.boolean()),
-  spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
-  /** Said in something that has no weight: cups of filling, drops. */
-  unweighable: z.optional(z.string()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** The weight of everything it goes into, added up, before the flavor. */
+    base_g: z.optional(weight_g),
+    base: z.optional(base),
+    /** The parts that were added up. */
+    parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
+    /** The row of the dose table. */
+    dose: z.optional(z.string()),
+    taste: z.optional(z.string()),
+    /** The thing's own name where the row's wouldn't do: "salt", "espresso powder". */
+    name: z.optional(z.string()),
+    /** Only a taste was said, or just "flavor": a concentrated flavor is assumed. */
+    bare: z.optional(z.boolean()),
+    flavor_g: z.optional(inBowl_g),
+    /** The flavor was said by volume and counted as water. */
+    by_volume: z.optional(z.boolean()),
+    percent: z.optional(share_percent),
+    percent_high: z.optional(share_percent),
+    /** Another row than the one before: a percentage said of that isn't meant. */
+    by_table: z.optional(z.boolean()),
+    of_finished: z.optional(z.boolean()),
+    /** She asks for her own usual dose, not for the table's range. */
+    usual: z.optional(z.boolean()),
+    want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
+    /** She asks how much base the flavor is enough for: a base said before isn't meant. */
+    asks_base: z.optional(z.boolean()),
+    spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
+    /** Said in something that has no weight: cups of filling, drops. */
+    unweighable: z.optional(z.string()),
+  }),
+);
 
-export type DoseInputs = z.infer<typeof inputs>;
+export type DoseInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const dose = tool<DoseInputs>({
   name: "dose",

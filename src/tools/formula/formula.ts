@@ -1,6 +1,6 @@
 /** Recipes of the baker's own: saved by name, shown, listed, corrected, forgotten. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { text, weight_g } from "../lib/inputs.ts";
 import { answerFormula } from "./answer.ts";
@@ -14,34 +14,36 @@ const line = z.object({
   high_g: z.optional(weight_g),
 });
 
-export const inputs = z.strictObject({
-  does: z.optional(
-    z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"]),
-  ),
-  name: z.optional(text),
-  new_name: z.optional(text),
-  lines: z.optional(z.array(line)),
-  /** Lines that couldn't be read, by their own words: named in the answer, never dropped. */
-  unread: z.optional(z.array(z.string())),
-  /** Lines without a weight: "a pinch of salt". */
-  unweighed: z.optional(z.array(z.string())),
-  /** Two amounts of one line that don't agree. */
-  doubts: z.optional(z.array(z.string())),
-  /** How a range, a cup or a number of whites was taken. */
-  taken: z.optional(z.array(z.string())),
-  /** A line that is taken out. */
-  line: z.optional(text),
-  /** A text file that holds the recipe. */
-  file: z.optional(text),
-  /** Lines come one a turn until a blank line or "done"; how many of them are in the record already. */
-  collecting: z.optional(z.boolean()),
-  started: z.optional(z.boolean()),
-  /** What the last turn added, in its own words; "cancel" takes the recipe back. */
-  latest: z.optional(z.string()),
-  cancelled: z.optional(z.boolean()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    does: z.optional(
+      z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"]),
+    ),
+    name: z.optional(text),
+    new_name: z.optional(text),
+    lines: z.optional(z.array(line)),
+    /** Lines that couldn't be read, by their own words: named in the answer, never dropped. */
+    unread: z.optional(z.array(z.string())),
+    /** Lines without a weight: "a pinch of salt". */
+    unweighed: z.optional(z.array(z.string())),
+    /** Two amounts of one line that don't agree. */
+    doubts: z.optional(z.array(z.string())),
+    /** How a range, a cup or a number of whites was taken. */
+    taken: z.optional(z.array(z.string())),
+    /** A line that is taken out. */
+    line: z.optional(text),
+    /** A text file that holds the recipe. */
+    file: z.optional(text),
+    /** Lines come one a turn until a blank line or "done"; how many of them are in the record already. */
+    collecting: z.optional(z.boolean()),
+    started: z.optional(z.boolean()),
+    /** What the last turn added, in its own words; "cancel" takes the recipe back. */
+    latest: z.optional(z.string()),
+    cancelled: z.optional(z.boolean()),
+  }),
+);
 
-export type FormulaInputs = z.infer<typeof inputs>;
+export type FormulaInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const formula = tool<FormulaInputs>({
   name: "formula",

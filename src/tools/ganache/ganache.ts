@@ -1,51 +1,55 @@
 /** Ganache by weight: built from any of its parts, checked, mended when loose, stiff or split, and taken apart. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerGanache } from "./answer.ts";
 import { readGanache } from "./read.ts";
 
-export const inputs = z.strictObject({
-  chocolate: z.optional(z.enum(["dark", "milk", "white"])),
-  use: z.optional(z.enum(["loose", "piping", "firm"])),
-  chocolate_g: z.optional(weight_g),
-  cream_g: z.optional(inBowl_g),
-  total_g: z.optional(weight_g),
-  /** Macarons to fill with it, when no weight was said. */
-  macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
-  want: z.optional(z.enum(["build", "check", "mend", "ratio", "split", "composition", "moves", "target"])),
-  fault: z.optional(z.enum(["loose", "stiff"])),
-  /** The part of a composition that is asked for. */
-  part: z.optional(z.enum(["sugar", "fat", "water", "all"])),
-  /** Ingredient lines for the composition, or of a ganache that split. */
-  lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, ndb: z.optional(z.string()) }))),
-  /** What it is to be brought to: a water activity, or a share of `part` in %. */
-  target_aw: z.optional(
-    z
-      .number()
-      .check(
-        z.gt(0, { error: "Water activity lies between 0 and 1." }),
-        z.lte(1, { error: "Water activity lies between 0 and 1." }),
-      ),
-  ),
-  target_percent: z.optional(share_percent),
-  /** Grams more or less of one of its lines: "20 g less cream". */
-  steps: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) }))),
-  /** Another mix than a ganache. */
-  base: z.optional(z.enum(["buttercream"])),
-  /** A saved recipe whose composition is asked. */
-  formula: z.optional(z.string()),
-  /** The grade of the chocolate or the cream, in %: "70 % dark", "35 % cream". It picks the chocolate's row. */
-  grades: z.optional(z.array(share_percent)),
-  /** Weighed by the portion table from cups or spoons. */
-  by_volume: z.optional(z.boolean()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    chocolate: z.optional(z.enum(["dark", "milk", "white"])),
+    use: z.optional(z.enum(["loose", "piping", "firm"])),
+    chocolate_g: z.optional(weight_g),
+    cream_g: z.optional(inBowl_g),
+    total_g: z.optional(weight_g),
+    /** Macarons to fill with it, when no weight was said. */
+    macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    want: z.optional(z.enum(["build", "check", "mend", "ratio", "split", "composition", "moves", "target"])),
+    fault: z.optional(z.enum(["loose", "stiff"])),
+    /** The part of a composition that is asked for. */
+    part: z.optional(z.enum(["sugar", "fat", "water", "all"])),
+    /** Ingredient lines for the composition, or of a ganache that split. */
+    lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, ndb: z.optional(z.string()) }))),
+    /** What it is to be brought to: a water activity, or a share of `part` in %. */
+    target_aw: z.optional(
+      z
+        .number()
+        .check(
+          z.gt(0, { error: "Water activity lies between 0 and 1." }),
+          z.lte(1, { error: "Water activity lies between 0 and 1." }),
+        ),
+    ),
+    target_percent: z.optional(share_percent),
+    /** Grams more or less of one of its lines: "20 g less cream". */
+    steps: z.optional(
+      z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) })),
+    ),
+    /** Another mix than a ganache. */
+    base: z.optional(z.enum(["buttercream"])),
+    /** A saved recipe whose composition is asked. */
+    formula: z.optional(z.string()),
+    /** The grade of the chocolate or the cream, in %: "70 % dark", "35 % cream". It picks the chocolate's row. */
+    grades: z.optional(z.array(share_percent)),
+    /** Weighed by the portion table from cups or spoons. */
+    by_volume: z.optional(z.boolean()),
+  }),
+);
 
 /** "water activity", "a_w", "aw" as the mask has them. */
 const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
 
-export type GanacheInputs = z.infer<typeof inputs>;
+export type GanacheInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const ganache = tool<GanacheInputs>({
   name: "ganache",

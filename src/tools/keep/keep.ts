@@ -1,71 +1,75 @@
 /** How long, how cold, is it still good: the published limits, worked out on the day that was said. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { temperature_c, time_min, weight_g } from "../lib/inputs.ts";
 import { whenSaid as when } from "../lib/when-said.ts";
 import { answerKeep } from "./answer.ts";
 import { readKeep } from "./read.ts";
 
-export const inputs = z.strictObject({
-  about: z.optional(
-    z.enum([
-      "fridge",
-      "outside",
-      "freezer",
-      "thaw",
-      "cold",
-      "eggs",
-      "shelf stable",
-      "activity",
-      "shells",
-      "again",
-      "spoiled",
-    ]),
-  ),
-  /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
-  what: z.optional(z.string()),
-  made: z.optional(when),
-  frozen: z.optional(when),
-  thawed: z.optional(when),
-  /** The day she asks about, when it isn't today. */
-  on: z.optional(when),
-  /** She means to make them on that day: look ahead, not back. */
-  coming: z.optional(z.boolean()),
-  /** Freezing and thawing are still to come: their days lie ahead. */
-  planned: z.optional(z.boolean()),
-  /** "frozen on day 2": the day of the seven on which they went into the freezer. */
-  frozen_on_day: z.optional(z.number().check(z.gte(1, { error: "The day of making is day 1." }))),
-  /** They have been out of the fridge since they were made. */
-  out_since_made: z.optional(z.boolean()),
-  /** Time out of the fridge, all spells together. */
-  out_min: z.optional(time_min),
-  /** Out of the fridge from then to now. */
-  out_since: z.optional(when),
-  overnight: z.optional(z.boolean()),
-  /** Days it has been in the freezer. */
-  frozen_days: z.optional(z.number().check(z.gte(0, { error: "Days in the freezer can't be below zero." }))),
-  /** She asks whether it is still good, not how long it keeps: without a day that is asked back. */
-  still: z.optional(z.boolean()),
-  /** How warm it is outside the fridge, or how cold inside. */
-  air_c: z.optional(temperature_c),
-  /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
-  fahrenheit: z.optional(z.boolean()),
-  hot: z.optional(z.boolean()),
-  /** What the filling is made of, where she says it: its water activity is estimated from it. */
-  lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
-  /** A measured water activity. */
-  aw: z.optional(
-    z
-      .number()
-      .check(
-        z.gt(0, { error: "Water activity lies between 0 and 1." }),
-        z.lte(1, { error: "Water activity lies between 0 and 1." }),
-      ),
-  ),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    about: z.optional(
+      z.enum([
+        "fridge",
+        "outside",
+        "freezer",
+        "thaw",
+        "cold",
+        "eggs",
+        "shelf stable",
+        "activity",
+        "shells",
+        "again",
+        "spoiled",
+      ]),
+    ),
+    /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
+    what: z.optional(z.string()),
+    made: z.optional(when),
+    frozen: z.optional(when),
+    thawed: z.optional(when),
+    /** The day she asks about, when it isn't today. */
+    on: z.optional(when),
+    /** She means to make them on that day: look ahead, not back. */
+    coming: z.optional(z.boolean()),
+    /** Freezing and thawing are still to come: their days lie ahead. */
+    planned: z.optional(z.boolean()),
+    /** "frozen on day 2": the day of the seven on which they went into the freezer. */
+    frozen_on_day: z.optional(z.number().check(z.gte(1, { error: "The day of making is day 1." }))),
+    /** They have been out of the fridge since they were made. */
+    out_since_made: z.optional(z.boolean()),
+    /** Time out of the fridge, all spells together. */
+    out_min: z.optional(time_min),
+    /** Out of the fridge from then to now. */
+    out_since: z.optional(when),
+    overnight: z.optional(z.boolean()),
+    /** Days it has been in the freezer. */
+    frozen_days: z.optional(
+      z.number().check(z.gte(0, { error: "Days in the freezer can't be below zero." })),
+    ),
+    /** She asks whether it is still good, not how long it keeps: without a day that is asked back. */
+    still: z.optional(z.boolean()),
+    /** How warm it is outside the fridge, or how cold inside. */
+    air_c: z.optional(temperature_c),
+    /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
+    fahrenheit: z.optional(z.boolean()),
+    hot: z.optional(z.boolean()),
+    /** What the filling is made of, where she says it: its water activity is estimated from it. */
+    lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
+    /** A measured water activity. */
+    aw: z.optional(
+      z
+        .number()
+        .check(
+          z.gt(0, { error: "Water activity lies between 0 and 1." }),
+          z.lte(1, { error: "Water activity lies between 0 and 1." }),
+        ),
+    ),
+  }),
+);
 
-export type KeepInputs = z.infer<typeof inputs>;
+export type KeepInputs = z.infer<ReturnType<typeof inputs>>;
 
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";

@@ -1,6 +1,6 @@
 /** What a label has to say: ingredients in order, allergens, net weight, dates; what isn't known is left blank and named. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, weight_g } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
@@ -16,36 +16,40 @@ const side_mm = z.optional(
     ),
 );
 
-export const inputs = z.strictObject({
-  want: z.optional(z.enum(["label", "allergens", "dates"])),
-  market: z.optional(z.enum(["us", "eu"])),
-  /** `taste` is set on a line of flavor, so that its bottle can be asked. */
-  lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g, taste: z.optional(z.string()) }))),
-  /** Pieces of the sentence that couldn't be read as a line. */
-  unread: z.optional(z.array(z.string())),
-  /** The lines came from the answer before. */
-  from_table: z.optional(z.boolean()),
-  formulas: z.optional(z.array(z.string())),
-  net_g: z.optional(weight_g),
-  net_oz: z.optional(weight_g),
-  made: z.optional(whenSaid),
-  /** A description instead of weights: what it is made of, by name. */
-  mixes: z.optional(z.array(z.string())),
-  named: z.optional(z.array(z.object({ name: z.string(), taste: z.optional(z.string()) }))),
-  /** "do they contain nuts": the allergens that are asked about, by their ids. */
-  asked: z.optional(z.array(z.string())),
-  /** To be printed: so many or a page full, of that size, on that paper. */
-  as_pdf: z.optional(z.boolean()),
-  full_page: z.optional(z.boolean()),
-  copies: z.optional(
-    count("labels").check(z.lte(1000, { error: "More than 1000 labels at once; print them in parts." })),
-  ),
-  label_width_mm: side_mm,
-  label_height_mm: side_mm,
-  paper: z.optional(z.enum(["a4", "letter"])),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    want: z.optional(z.enum(["label", "allergens", "dates"])),
+    market: z.optional(z.enum(["us", "eu"])),
+    /** `taste` is set on a line of flavor, so that its bottle can be asked. */
+    lines: z.optional(
+      z.array(z.object({ name: z.string(), grams: weight_g, taste: z.optional(z.string()) })),
+    ),
+    /** Pieces of the sentence that couldn't be read as a line. */
+    unread: z.optional(z.array(z.string())),
+    /** The lines came from the answer before. */
+    from_table: z.optional(z.boolean()),
+    formulas: z.optional(z.array(z.string())),
+    net_g: z.optional(weight_g),
+    net_oz: z.optional(weight_g),
+    made: z.optional(whenSaid),
+    /** A description instead of weights: what it is made of, by name. */
+    mixes: z.optional(z.array(z.string())),
+    named: z.optional(z.array(z.object({ name: z.string(), taste: z.optional(z.string()) }))),
+    /** "do they contain nuts": the allergens that are asked about, by their ids. */
+    asked: z.optional(z.array(z.string())),
+    /** To be printed: so many or a page full, of that size, on that paper. */
+    as_pdf: z.optional(z.boolean()),
+    full_page: z.optional(z.boolean()),
+    copies: z.optional(
+      count("labels").check(z.lte(1000, { error: "More than 1000 labels at once; print them in parts." })),
+    ),
+    label_width_mm: side_mm,
+    label_height_mm: side_mm,
+    paper: z.optional(z.enum(["a4", "letter"])),
+  }),
+);
 
-export type LabelInputs = z.infer<typeof inputs>;
+export type LabelInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const label = tool<LabelInputs>({
   name: "label",

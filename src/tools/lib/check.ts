@@ -5,7 +5,7 @@ export type Checked = { ok: true; inputs: Record<string, unknown> } | { ok: fals
 
 /** The inputs as the schema gives them back, or `impossible` with the schema's own sentences. */
 export function checkInputs(tool: Tool, inputs: Record<string, unknown>): Checked {
-  const parsed = tool.inputs.safeParse(inputs);
+  const parsed = tool.inputs().safeParse(inputs);
   if (parsed.success) return { ok: true, inputs: parsed.data };
   const messages = [...new Set(parsed.error.issues.map((issue) => issue.message))].filter((text) =>
     /[.?]$/.test(text),

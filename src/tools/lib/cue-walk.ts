@@ -3,17 +3,18 @@
  * nothing to prepare; a regular expression has to be compiled first. What this can't read is left to one.
  */
 
-type Node =
-  | { is: "word"; word: string }
-  | { is: "facet"; facet: string; values: string[] | undefined }
-  | { is: "gap" }
-  /** One of several; `least` 0 where it may be missing, `many` where it may come again. */
-  | { is: "any"; of: Node[][]; least: 0 | 1; many: boolean };
+/**
+ * A word; its several spellings; a gap; a facet with the values that it may have; or one of several rows of nodes, which
+ * may be missing where it is `loose` and come again where it is `many`. Short, since the build writes them down.
+ */
+type Node = string | string[] | 0 | { facet: string; values?: string[] } | Any;
+type Any = { any: Node[][]; loose?: true; many?: true };
 
 export interface Walk {
   nodes: Node[];
-  start: boolean;
-  end: boolean;
+  /** It begins with the sentence, or ends with it. */
+  start?: true;
+  end?: true;
 }
 
 /** Up to so many tokens may stand in a gap, as in the regular expression of ".." . */
@@ -24,8 +25,19 @@ export function walkOf(pattern: string): Walk | undefined {
   const start = pattern.startsWith("^");
   const trimmed = pattern.trimEnd();
   const end = trimmed.endsWith("$") && !trimmed.endsWith("\\$");
-  const nodes = sequence(trimmed.slice(start ? 1 : 0, end ? -1 : undefined));
-  return nodes && nodes.length > 0 ? { nodes, start, end } : undefined;
+  const body = trimmed.slice(start ? 1 : 0, end ? -1 : undefined);
+  const parts = split(body);
+  // an anchor would belong to one of the alternatives alone
+  if (parts.length > 1 && (start || end)) return undefined;
+  const nodes = parts.length > 1 ? oneOf(parts) : sequence(body);
+  return nodes && nodes.length > 0
+    ? { nodes, ...(start ? { start: true as const } : {}), ...(end ? { end: true as const } : {}) }
+    : undefined;
+}
+
+function oneOf(parts: readonly string[]): Node[] | undefined {
+  const of = parts.map((part) => (part.trim() === part ? sequence(part) : undefined));
+  return of.every((each) => each && each.length > 0) ? [{ any: of as Node[][] }] : undefined;
 }
 
 /** Elements with one space between them; a group that may be missing brings its own space. */
@@ -58,15 +70,29 @@ interface Read {
 }
 
 function element(text: string, at: number): Read | undefined {
-  if (text.startsWith(".. ", at)) return { node: { is: "gap" }, next: at + 3, spaced: true };
+  if (text.startsWith(".. ", at)) return { node: 0, next: at + 3, spaced: true };
+  // a group that may be missing can end in a gap
+  if (at > 0 && text.slice(at) === "..") return { node: 0, next: text.length };
   if (text[at] === "{") return facet(text, at);
   if (text.startsWith("(?:", at)) return group(text, at);
   word.lastIndex = at;
   const found = word.exec(text)?.[0];
-  return found ? { node: { is: "word", word: found }, next: at + found.length } : undefined;
+  if (!found) return undefined;
+  const [only = "", ...more] = spellings(found);
+  return { node: more.length > 0 ? [only, ...more] : only, next: at + found.length };
 }
 
-const word = /[a-z]+(?=[ ]|$|\(\?: )/y;
+const word = /(?:[a-z]\??|\[[a-z]+\])+(?= |$|\(\?: )/y;
+
+/** "flavou?r" is two words, "pasteuri[sz]ed" too. */
+function spellings(written: string): string[] {
+  let all = [""];
+  for (const [, letter, may, several] of written.matchAll(/([a-z])(\?)?|\[([a-z]+)\]/g)) {
+    const next = several ? [...several] : [letter as string, ...(may ? [""] : [])];
+    all = all.flatMap((start) => next.map((end) => start + end));
+  }
+  return all;
+}
 
 function facet(text: string, at: number): Read | undefined {
   const close = text.indexOf("}", at);
@@ -76,7 +102,7 @@ function facet(text: string, at: number): Read | undefined {
     .split("=");
   const listed = value?.replace(/^\((.*)\)$/, "$1").split("|");
   if (close < 0 || listed?.some((each) => !/^[\w°%]+$/.test(each))) return undefined;
-  return { node: { is: "facet", facet: name, values: listed }, next: close + 1 };
+  return { node: { facet: name, ...(listed ? { values: listed } : {}) }, next: close + 1 };
 }
 
 function group(text: string, at: number): Read | undefined {
@@ -92,7 +118,11 @@ function group(text: string, at: number): Read | undefined {
   if (leads && at === 0) return undefined;
   const of = bodies.map((body) => sequence(body.trim()));
   if (of.some((each) => !each || each.length === 0)) return undefined;
-  const node: Node = { is: "any", of: of as Node[][], least: loose ? 0 : 1, many: sign === "*" };
+  const node: Any = {
+    any: of as Node[][],
+    ...(loose ? { loose: true as const } : {}),
+    ...(sign === "*" ? { many: true as const } : {}),
+  };
   return { node, next: close + (loose ? 2 : 1), ...(loose && trails ? { spaced: true } : {}) };
 }
 
@@ -129,23 +159,29 @@ type Then = (at: number) => boolean;
 
 function step(nodes: readonly Node[], i: number, tokens: readonly string[], at: number, then: Then): boolean {
   const node = nodes[i];
-  if (!node) return then(at);
+  if (node === undefined) return then(at);
   const next = (to: number) => step(nodes, i + 1, tokens, to, then);
-  if (node.is === "gap") {
+  if (node === 0) {
     for (let to = at; to <= Math.min(at + widest, tokens.length); to++) if (next(to)) return true;
     return false;
   }
-  if (node.is === "any") return any(node, tokens, at, next);
+  if (typeof node === "object" && "any" in node) return any(node, tokens, at, next);
   const token = tokens[at];
   if (token === undefined) return false;
-  return (node.is === "word" ? token === node.word : holds(token, node.facet, node.values)) && next(at + 1);
+  const fits =
+    typeof node === "string"
+      ? token === node
+      : "facet" in node
+        ? holds(token, node.facet, node.values)
+        : node.includes(token);
+  return fits && next(at + 1);
 }
 
-function any(node: Node & { is: "any" }, tokens: readonly string[], at: number, next: Then): boolean {
-  const once = (from: number, then: Then) => node.of.some((nodes) => step(nodes, 0, tokens, from, then));
+function any(node: Any, tokens: readonly string[], at: number, next: Then): boolean {
+  const once = (from: number, then: Then) => node.any.some((nodes) => step(nodes, 0, tokens, from, then));
   const again: Then = (to) =>
-    (to > at && node.many && any({ ...node, least: 0 }, tokens, to, next)) || next(to);
-  return once(at, again) || (node.least === 0 && next(at));
+    (node.many && to > at && any({ ...node, loose: true }, tokens, to, next)) || next(to);
+  return once(at, again) || (node.loose === true && next(at));
 }
 
 /** "milk_choc_ganache<base=ganache,chocolate=milk>" holds `base`, and `chocolate` as "milk". */

@@ -57,10 +57,10 @@ function hotIn(mask: string, { words, of, cues }: Index): Set<Cue> {
 }
 
 class Written implements Cue {
-  private walk: Walk | undefined;
-  private pattern_: RegExp | undefined;
-  private needs: string[][] | undefined;
-  indexed = false;
+  private way: Way | undefined;
+  private compiled: RegExp | undefined;
+  /** Its way as the build wrote it down. */
+  written: string | undefined;
 
   constructor(
     readonly pattern: string,
@@ -69,21 +69,24 @@ class Written implements Cue {
 
   matches(mask: string): boolean {
     const { tokens, hot } = look(mask);
-    if (hot && this.indexed && !hot.has(this)) return false;
-    if (!this.needs) {
-      this.walk = walkOf(this.pattern);
-      this.needs = this.walk ? [] : needed(this.pattern);
-    }
-    if (this.walk) return walks(this.walk, tokens);
-    if (!this.needs.every((any) => any.some((word) => mask.includes(word)))) return false;
-    this.pattern_ ??= sign(this.pattern);
-    return this.pattern_.test(mask);
+    if (hot && this.written !== undefined && !hot.has(this)) return false;
+    this.way ??= this.written ? (JSON.parse(this.written) as Way) : wayOf(this.pattern);
+    if ("nodes" in this.way) return walks(this.way, tokens);
+    if (!this.way.needs.every((any) => any.some((word) => mask.includes(word)))) return false;
+    this.compiled ??= sign(this.pattern);
+    return this.compiled.test(mask);
   }
 }
 
+/** How a cue is matched: walked, or by a regular expression where its words are there. */
+type Way = Walk | { needs: string[][] };
+
+const wayOf = (pattern: string): Way => walkOf(pattern) ?? { needs: needed(pattern) };
+
 /**
- * A line a word: the word, then the places of the cues that can't match without it or another of theirs; the first
- * line has no word, for cues that need none. Made once at build, since working it out costs more than a whole turn.
+ * The cues worked out beforehand, which costs more than a whole turn: how many there are, a line for each with its way,
+ * then a line a word: the word, and the places of the cues that can't match without it or another of theirs. The first
+ * of these has no word, for cues that need none.
  */
 export function indexOf(cues: readonly Cue[]): string {
   const places = new Map<string, number[]>([["", []]]);
@@ -91,16 +94,18 @@ export function indexOf(cues: readonly Cue[]): string {
     const best = needed(pattern).sort((a, b) => rarity(b) - rarity(a))[0] ?? [""];
     for (const word of new Set(best)) places.set(word, [...(places.get(word) ?? []), at]);
   });
-  return `${cues.length}\n${[...places].map(([word, all]) => `${word} ${all.join(" ")}`).join("\n")}`;
+  const ways = cues.map(({ pattern }) => JSON.stringify(wayOf(pattern)));
+  return [cues.length, ...ways, ...[...places].map(([word, all]) => `${word} ${all.join(" ")}`)].join("\n");
 }
 
 /** Long words are seldom in a sentence by chance; one short one among them spoils it. */
 const rarity = (any: readonly string[]) => Math.min(...any.map((word) => word.length)) - any.length / 8;
 
-/** Hands cues their index. One of another number of cues is from another build and is left alone. */
+/** Hands cues what `indexOf` worked out. A table of another number of cues is from another build and is left alone. */
 export function prime(cues: readonly Cue[], table: string): void {
-  const [count, ...lines] = table.split("\n");
+  const [count, ...rest] = table.split("\n");
   if (Number(count) !== cues.length) return;
+  const lines = rest.slice(cues.length);
   const ends = lines.map((line) => line.indexOf(" "));
   index = {
     cues,
@@ -108,5 +113,7 @@ export function prime(cues: readonly Cue[], table: string): void {
     of: lines.map((line, at) => line.slice((ends[at] ?? 0) + 1)),
   };
   looked = undefined;
-  for (const cue of cues) if (cue instanceof Written) cue.indexed = true;
+  cues.forEach((cue, at) => {
+    if (cue instanceof Written) cue.written = rest[at];
+  });
 }

@@ -1,20 +1,22 @@
 /** How a step is done: how hot, how long, in what order. */
 import * as z from "zod/mini";
 import { methodRows } from "../../../data/rules/methods.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { answerMethod } from "./answer.ts";
 import { readMethod } from "./read.ts";
 
-export const inputs = z.strictObject({
-  /** The row of the method table. */
-  step: z.optional(z.enum(methodRows.map((row) => row.id) as [string, ...string[]])),
-  about: z.optional(z.enum(["heat", "time", "how"])),
-  /** Asked for this kind of oven. */
-  oven: z.optional(z.enum(["fan", "conventional"])),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** The row of the method table. */
+    step: z.optional(z.enum(methodRows.map((row) => row.id) as [string, ...string[]])),
+    about: z.optional(z.enum(["heat", "time", "how"])),
+    /** Asked for this kind of oven. */
+    oven: z.optional(z.enum(["fan", "conventional"])),
+  }),
+);
 
-export type MethodInputs = z.infer<typeof inputs>;
+export type MethodInputs = z.infer<ReturnType<typeof inputs>>;
 
 const heat =
   "(?:(?:what|which|wht) .. (?:temp|temps|temperature|temperatures|tempature|heat|degrees)|how (?:hot|warm|cold|cool|high)|(?:temp|temps|temperature) (?:for|of|to|do|should|when|is))";

@@ -1,7 +1,7 @@
 /** Notes: a batch in one breath, more to one, a correction. The baker's words are kept as said, numbers beside them. */
 import * as z from "zod/mini";
 import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { exchangeCues } from "../exchange/cues.ts";
 import { Found } from "../exchange/rows.ts";
 import { cues } from "../lib/cue.ts";
@@ -12,28 +12,30 @@ import { Facts } from "./facts.ts";
 import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
 
-export const inputs = z.strictObject({
-  do: z.enum(["add", "append", "correct", "remove", "export", "import", "ignore", "count"]),
-  text: z.optional(text),
-  facts: z.optional(Facts),
-  /** The day it is about; today without one. */
-  when: z.optional(whenSaid),
-  /** The day was said as "3/12": which of the two is the month is the bench's to say. */
-  slashed: z.optional(z.boolean()),
-  /** The flavor of the note that is added to or corrected; the last note without one. */
-  about: z.optional(z.array(z.string())),
-  /** With `export` and `import`: of what, as what, by which file, and what that held. */
-  what: z.optional(z.enum(["notes", "everything"])),
-  as: z.optional(z.enum(["csv", "json", "pdf"])),
-  file: z.optional(z.string()),
-  found: z.optional(Found),
-  /** The note on the table. */
-  note: z.optional(z.number()),
-  /** Which of a note's times a correction means. */
-  step: z.optional(z.enum(["bake", "rest", "mature"])),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    do: z.enum(["add", "append", "correct", "remove", "export", "import", "ignore", "count"]),
+    text: z.optional(text),
+    facts: z.optional(Facts),
+    /** The day it is about; today without one. */
+    when: z.optional(whenSaid),
+    /** The day was said as "3/12": which of the two is the month is the bench's to say. */
+    slashed: z.optional(z.boolean()),
+    /** The flavor of the note that is added to or corrected; the last note without one. */
+    about: z.optional(z.array(z.string())),
+    /** With `export` and `import`: of what, as what, by which file, and what that held. */
+    what: z.optional(z.enum(["notes", "everything"])),
+    as: z.optional(z.enum(["csv", "json", "pdf"])),
+    file: z.optional(z.string()),
+    found: z.optional(Found),
+    /** The note on the table. */
+    note: z.optional(z.number()),
+    /** Which of a note's times a correction means. */
+    step: z.optional(z.enum(["bake", "rest", "mature"])),
+  }),
+);
 
-export type NoteInputs = z.infer<typeof inputs>;
+export type NoteInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const note = tool<NoteInputs>({
   name: "note",

@@ -1,6 +1,6 @@
 /** What the notes say: batches by flavor, day, rating and fault; the last, the best, the usual. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { answerRecall } from "./answer.ts";
 import { Period } from "./period.ts";
@@ -22,27 +22,29 @@ export const measures = [
   "rating",
 ] as const;
 
-export const inputs = z.strictObject({
-  want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total", "compare"]),
-  measure: z.optional(z.enum(measures)),
-  flavors: z.optional(z.array(z.string())),
-  problems: z.optional(z.array(z.string())),
-  praise: z.optional(z.array(z.string())),
-  period: z.optional(Period),
-  /** A rating out of 10, both ends included unless `above` or `below` say that they aren't. */
-  rating_from: z.optional(z.number()),
-  rating_to: z.optional(z.number()),
-  strictly: z.optional(z.boolean()),
-  /** Heat and times that a note has to have, in °C and min. */
-  oven_c: z.optional(z.number()),
-  bake_min: z.optional(z.number()),
-  rest_min: z.optional(z.number()),
-  /** Words that nothing else explains: the notes that have them are meant. */
-  words: z.optional(z.array(z.string())),
-  fahrenheit: z.optional(z.boolean()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    want: z.enum(["list", "last", "first", "best", "worst", "typical", "count", "total", "compare"]),
+    measure: z.optional(z.enum(measures)),
+    flavors: z.optional(z.array(z.string())),
+    problems: z.optional(z.array(z.string())),
+    praise: z.optional(z.array(z.string())),
+    period: z.optional(Period),
+    /** A rating out of 10, both ends included unless `above` or `below` say that they aren't. */
+    rating_from: z.optional(z.number()),
+    rating_to: z.optional(z.number()),
+    strictly: z.optional(z.boolean()),
+    /** Heat and times that a note has to have, in °C and min. */
+    oven_c: z.optional(z.number()),
+    bake_min: z.optional(z.number()),
+    rest_min: z.optional(z.number()),
+    /** Words that nothing else explains: the notes that have them are meant. */
+    words: z.optional(z.array(z.string())),
+    fahrenheit: z.optional(z.boolean()),
+  }),
+);
 
-export type RecallInputs = z.infer<typeof inputs>;
+export type RecallInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const recall = tool<RecallInputs>({
   name: "recall",

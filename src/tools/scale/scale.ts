@@ -1,6 +1,6 @@
 /** A recipe scaled by any of its lines, by stock at hand, by factor, by weight, by whites or by count. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
 import { answerScale } from "./answer.ts";
@@ -8,32 +8,34 @@ import { readScale } from "./read.ts";
 
 const line = z.object({ name: z.string(), grams: weight_g });
 
-export const inputs = z.strictObject({
-  /** A recipe said in the sentence. Without one it is the saved formula, or the house formula. */
-  lines: z.optional(z.array(line)),
-  formula: z.optional(z.string()),
-  /** "make it three times": a recipe was meant that nobody has named yet. */
-  pointed: z.optional(z.boolean()),
-  factor: z.optional(
-    z
-      .number()
-      .check(
-        z.gt(0, { error: "A factor has to be above zero." }),
-        z.lte(1000, { error: "That factor is beyond a home kitchen." }),
-      ),
-  ),
-  /** What is at hand of some lines; the scarcest sets the size. */
-  have: z.optional(z.array(line)),
-  whites_count: z.optional(count("whites")),
-  total_g: z.optional(weight_g),
-  macarons: z.optional(count("macarons")),
-  shells: z.optional(count("shells")),
-  diameter_mm: z.optional(diameter_mm),
-  /** The one line she asks about; the others are given all the same. */
-  asked: z.optional(z.string()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** A recipe said in the sentence. Without one it is the saved formula, or the house formula. */
+    lines: z.optional(z.array(line)),
+    formula: z.optional(z.string()),
+    /** "make it three times": a recipe was meant that nobody has named yet. */
+    pointed: z.optional(z.boolean()),
+    factor: z.optional(
+      z
+        .number()
+        .check(
+          z.gt(0, { error: "A factor has to be above zero." }),
+          z.lte(1000, { error: "That factor is beyond a home kitchen." }),
+        ),
+    ),
+    /** What is at hand of some lines; the scarcest sets the size. */
+    have: z.optional(z.array(line)),
+    whites_count: z.optional(count("whites")),
+    total_g: z.optional(weight_g),
+    macarons: z.optional(count("macarons")),
+    shells: z.optional(count("shells")),
+    diameter_mm: z.optional(diameter_mm),
+    /** The one line she asks about; the others are given all the same. */
+    asked: z.optional(z.string()),
+  }),
+);
 
-export type ScaleInputs = z.infer<typeof inputs>;
+export type ScaleInputs = z.infer<ReturnType<typeof inputs>>;
 
 const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar|egg)}";
 

@@ -1,49 +1,51 @@
 /** What is on the shelf: bottles with their own directions, ingredients in stock, what they cost. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { inBowl_g, money, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerShelf } from "./answer.ts";
 import { shelfCues } from "./cues.ts";
 import { readShelf } from "./read.ts";
 
-export const inputs = z.strictObject({
-  does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "pack", "forget"])),
-  /** Ingredients with what is put there, used, or what they cost. */
-  entries: z.optional(
-    z.array(
-      z.object({
-        name: z.string(),
-        grams: z.optional(inBowl_g),
-        /** "half of it": a share of what is there, 0 to 1. */
-        part: z.optional(z.number()),
-        price_per_g: z.optional(money),
-        pack_g: z.optional(weight_g),
-        currency: z.optional(z.string()),
-      }),
+export const inputs = later(() =>
+  z.strictObject({
+    does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "pack", "forget"])),
+    /** Ingredients with what is put there, used, or what they cost. */
+    entries: z.optional(
+      z.array(
+        z.object({
+          name: z.string(),
+          grams: z.optional(inBowl_g),
+          /** "half of it": a share of what is there, 0 to 1. */
+          part: z.optional(z.number()),
+          price_per_g: z.optional(money),
+          pack_g: z.optional(weight_g),
+          currency: z.optional(z.string()),
+        }),
+      ),
     ),
-  ),
-  /** More is used than there is, and she said to go to nothing. */
-  to_zero: z.optional(z.boolean()),
-  taste: z.optional(z.string()),
-  form: z.optional(z.string()),
-  low_percent: z.optional(share_percent),
-  high_percent: z.optional(share_percent),
-  /** How many times the usual strength, and what is left in it. */
-  strength: z.optional(z.number().check(z.gt(0), z.lte(100))),
-  left_g: z.optional(inBowl_g),
-  /** How directions that aren't in percent were taken. */
-  taken: z.optional(z.string()),
-  /** A whole recipe is taken off: what the shelf lacks is named, the rest is taken. */
-  whole: z.optional(z.boolean()),
-  /** What the last note says was used. */
-  from_note: z.optional(z.boolean()),
-  /** What the bottle says is in it. */
-  allergens: z.optional(z.array(z.string())),
-  /** A bottle whose directions aren't a share of the weight: "5 drops". */
-  unweighable: z.optional(z.string()),
-});
+    /** More is used than there is, and she said to go to nothing. */
+    to_zero: z.optional(z.boolean()),
+    taste: z.optional(z.string()),
+    form: z.optional(z.string()),
+    low_percent: z.optional(share_percent),
+    high_percent: z.optional(share_percent),
+    /** How many times the usual strength, and what is left in it. */
+    strength: z.optional(z.number().check(z.gt(0), z.lte(100))),
+    left_g: z.optional(inBowl_g),
+    /** How directions that aren't in percent were taken. */
+    taken: z.optional(z.string()),
+    /** A whole recipe is taken off: what the shelf lacks is named, the rest is taken. */
+    whole: z.optional(z.boolean()),
+    /** What the last note says was used. */
+    from_note: z.optional(z.boolean()),
+    /** What the bottle says is in it. */
+    allergens: z.optional(z.array(z.string())),
+    /** A bottle whose directions aren't a share of the weight: "5 drops". */
+    unweighable: z.optional(z.string()),
+  }),
+);
 
-export type ShelfInputs = z.infer<typeof inputs>;
+export type ShelfInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const shelf = tool<ShelfInputs>({
   name: "shelf",

@@ -1,29 +1,31 @@
 /** Batter, shells, macarons, trays and eggs, by diameter, in whichever direction it is asked. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
 import { answerShells } from "./answer.ts";
 import { readShells } from "./read.ts";
 
-export const inputs = z.strictObject({
-  macarons: z.optional(count("macarons")),
-  /** A number of shells that was said takes no spares. */
-  shells: z.optional(count("shells")),
-  trays: z.optional(count("trays")),
-  batter_g: z.optional(weight_g),
-  /** Whites for the house formula, from which the batter follows. */
-  whites_g: z.optional(weight_g),
-  whites_count: z.optional(count("whites")),
-  diameter_mm: z.optional(diameter_mm),
-  /** Weight of one shell as piped, when the baked weight of that is asked. */
-  shell_g: z.optional(weight_g),
-  /** So many on one tray, said with the question. */
-  on_tray: z.optional(count("shells")),
-  want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    macarons: z.optional(count("macarons")),
+    /** A number of shells that was said takes no spares. */
+    shells: z.optional(count("shells")),
+    trays: z.optional(count("trays")),
+    batter_g: z.optional(weight_g),
+    /** Whites for the house formula, from which the batter follows. */
+    whites_g: z.optional(weight_g),
+    whites_count: z.optional(count("whites")),
+    diameter_mm: z.optional(diameter_mm),
+    /** Weight of one shell as piped, when the baked weight of that is asked. */
+    shell_g: z.optional(weight_g),
+    /** So many on one tray, said with the question. */
+    on_tray: z.optional(count("shells")),
+    want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
+  }),
+);
 
-export type ShellsInputs = z.infer<typeof inputs>;
+export type ShellsInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const shells = tool<ShellsInputs>({
   name: "shells",

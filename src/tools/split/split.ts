@@ -1,7 +1,7 @@
 /** One bowl into several: equal, by parts, by percentages, by weights. What is split always adds up. */
 import * as z from "zod/mini";
 import type { Outcome, World } from "../contract/index.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { weight_g } from "../lib/inputs.ts";
 import { plain, weight } from "../lib/show.ts";
@@ -12,29 +12,31 @@ const share = z.object({
   size: z.number().check(z.gt(0, { error: "Each part has to be above zero." })),
 });
 
-export const inputs = z.strictObject({
-  total_g: z.optional(weight_g),
-  thing: z.optional(z.string()),
-  /** Bowls that get the same. */
-  equal: z.optional(
-    z
-      .number()
-      .check(
-        z.int({ error: "A number of bowls has to be whole." }),
-        z.gte(1, { error: "There has to be at least one bowl." }),
-        z.lte(100, { error: "That is more than a hundred bowls." }),
-      ),
-  ),
-  /** "2 to 1": sizes relative to each other. */
-  parts: z.optional(z.array(share)),
-  /** Percentages; what is missing to 100 is the rest. */
-  percents: z.optional(z.array(share)),
-  /** Weights in g; what is missing to the total is the rest. */
-  weights: z.optional(z.array(share)),
-  rest: z.optional(z.string()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    total_g: z.optional(weight_g),
+    thing: z.optional(z.string()),
+    /** Bowls that get the same. */
+    equal: z.optional(
+      z
+        .number()
+        .check(
+          z.int({ error: "A number of bowls has to be whole." }),
+          z.gte(1, { error: "There has to be at least one bowl." }),
+          z.lte(100, { error: "That is more than a hundred bowls." }),
+        ),
+    ),
+    /** "2 to 1": sizes relative to each other. */
+    parts: z.optional(z.array(share)),
+    /** Percentages; what is missing to 100 is the rest. */
+    percents: z.optional(z.array(share)),
+    /** Weights in g; what is missing to the total is the rest. */
+    weights: z.optional(z.array(share)),
+    rest: z.optional(z.string()),
+  }),
+);
 
-export type SplitInputs = z.infer<typeof inputs>;
+export type SplitInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const split = tool<SplitInputs>({
   name: "split",

@@ -1,6 +1,6 @@
 /** Timers: set, list, how long left, more or less time, rename, stop. Each is an end on the clock. */
 import * as z from "zod/mini";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { time_min } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
@@ -9,32 +9,34 @@ import { readTimer } from "./read.ts";
 
 const minutes = z.number();
 
-export const inputs = z.strictObject({
-  do: z.enum(["set", "list", "left", "add", "move", "rename", "stop", "pause", "restart"]),
-  /** What the timer is to be called, or the words that point at one. */
-  name: z.optional(z.string()),
-  /** With `rename`: the old and the new name in one run of words; the running timers say where to cut. */
-  words: z.optional(z.string()),
-  /** The new name alone. */
-  to: z.optional(z.string()),
-  all: z.optional(z.boolean()),
-  /** "it": the timer that was spoken of last. */
-  recent: z.optional(z.string()),
-  for_min: z.optional(time_min),
-  /** Said as a range: it rings at its low end. */
-  high_min: z.optional(time_min),
-  /** A bare number was taken for minutes. */
-  bare: z.optional(z.boolean()),
-  /** Minutes to add, below zero to take off. */
-  more_min: z.optional(minutes),
-  /** A moment as said, with minutes before (below zero) or after it. */
-  when: z.optional(whenSaid),
-  shift_min: z.optional(minutes),
-  /** The step whose own time it takes when none is said. */
-  step: z.optional(z.string()),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    do: z.enum(["set", "list", "left", "add", "move", "rename", "stop", "pause", "restart"]),
+    /** What the timer is to be called, or the words that point at one. */
+    name: z.optional(z.string()),
+    /** With `rename`: the old and the new name in one run of words; the running timers say where to cut. */
+    words: z.optional(z.string()),
+    /** The new name alone. */
+    to: z.optional(z.string()),
+    all: z.optional(z.boolean()),
+    /** "it": the timer that was spoken of last. */
+    recent: z.optional(z.string()),
+    for_min: z.optional(time_min),
+    /** Said as a range: it rings at its low end. */
+    high_min: z.optional(time_min),
+    /** A bare number was taken for minutes. */
+    bare: z.optional(z.boolean()),
+    /** Minutes to add, below zero to take off. */
+    more_min: z.optional(minutes),
+    /** A moment as said, with minutes before (below zero) or after it. */
+    when: z.optional(whenSaid),
+    shift_min: z.optional(minutes),
+    /** The step whose own time it takes when none is said. */
+    step: z.optional(z.string()),
+  }),
+);
 
-export type TimerInputs = z.infer<typeof inputs>;
+export type TimerInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const timer = tool<TimerInputs>({
   name: "timer",

@@ -1,17 +1,19 @@
 /** What went wrong and what to change: causes in order, with the baker's own notes about the same symptom beside them. */
 import * as z from "zod/mini";
 import { troubles } from "../../../data/rules/troubles.ts";
-import { tool } from "../contract/index.ts";
+import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { answerTrouble } from "./answer.ts";
 import { readTrouble } from "./read.ts";
 
-export const inputs = z.strictObject({
-  /** The id of data/words/symptoms.ts. */
-  symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
-});
+export const inputs = later(() =>
+  z.strictObject({
+    /** The id of data/words/symptoms.ts. */
+    symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
+  }),
+);
 
-export type TroubleInputs = z.infer<typeof inputs>;
+export type TroubleInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const trouble = tool<TroubleInputs>({
   name: "trouble",
