@@ -20,6 +20,7 @@ import { linesOf } from "./lines.ts";
 import { openIn } from "./open-chat.ts";
 import { turnText } from "./plain.ts";
 import { startProgress } from "./progress.ts";
+import { ringHere } from "./ring-here.ts";
 import { StoreFailure, startSession, type Turn } from "./session.ts";
 
 /** What the program loads only when it is wanted. */
@@ -112,7 +113,6 @@ async function run(
     makers: outside.parts,
   });
   if (ringsHere) {
-    const { ringHere } = await import("./ring-here.ts");
     return ringHere({ session, store, now_ms, write, tell: (message) => tell(outside, message) });
   }
   const asks = question !== "";

@@ -24,11 +24,6 @@ it("the scan sees what it has to see", () => {
   expect(told(importsOf("src/tools/registry.ts"))).toContain(
     "src/tools/registry.ts imports src/tools/dose/dose.ts",
   );
-  expect(
-    importsOf("src/cli/main.ts")
-      .filter(({ later }) => later)
-      .map(({ to }) => to),
-  ).toContain("src/cli/open-chat.ts");
   expect(told(importsOf("src/intents/mend.ts"))).toContain(
     "src/intents/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js",
   );

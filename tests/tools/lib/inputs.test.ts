@@ -50,7 +50,8 @@ describe("checkInputs", () => {
   const shop = tool<{ base_g?: number; spare_g?: number }>({
     name: "shop",
     purpose: "for this test",
-    inputs: () => z.strictObject({ base_g: z.optional(inputs.weight_g), spare_g: z.optional(inputs.weight_g) }),
+    inputs: () =>
+      z.strictObject({ base_g: z.optional(inputs.weight_g), spare_g: z.optional(inputs.weight_g) }),
     cues: [],
     examples: [],
     elsewhere: [],
