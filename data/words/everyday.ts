@@ -48,6 +48,9 @@ will with within without would your excellent difference different remember chan
 /** Slips in words too short for edit distance. */
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
+
+  moring: "morning",
+  shoping: "shopping",
   meny: "many",
   tht: "that",
   wot: "what",

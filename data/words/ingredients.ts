@@ -51,6 +51,7 @@ export const ingredients: readonly IngredientRow[] = [
     name: "powdered sugar",
     words: [
       "powdered sugar",
+      "powered sugar",
       "icing sugar",
       "confectioners sugar",
       "confectioner sugar",
@@ -62,6 +63,7 @@ export const ingredients: readonly IngredientRow[] = [
       "sucre glace",
       "puderzucker",
       "powdered",
+      "powered",
       "icing",
       "confectioners",
       "iced sugar",

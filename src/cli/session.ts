@@ -11,6 +11,7 @@ import {
 } from "../intents/converse.ts";
 import { dictated, isDictating, recipeFromFile } from "../intents/dictation.ts";
 import { sanitise } from "../intents/normalise.ts";
+import { told } from "../intents/told.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
 import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
@@ -50,7 +51,9 @@ export interface Surroundings {
 export function startSession(around: Surroundings): Session {
   let state: State = freshState();
   let last: World["last"];
-  let lastReadings: Reading[] = [];
+  let unread: World["unread"];
+  /** How the questions of this turn were read. */
+  let read: string[] = [];
   let notice: string | undefined;
 
   const worldOf = (record: RecordData): World => ({
@@ -73,6 +76,7 @@ export function startSession(around: Surroundings): Session {
     },
     ...(record.changes.at(-1) ? { undoable: record.changes.at(-1)?.name } : {}),
     ...(last ? { last } : {}),
+    ...(unread ? { unread } : {}),
   });
 
   async function current(): Promise<World> {
@@ -127,14 +131,16 @@ export function startSession(around: Surroundings): Session {
   async function take(step: Step): Promise<Answer> {
     const { outcome, inputs } = await runWith(step);
     state = remember(state, { tool: step.tool, inputs }, outcome);
-    lastReadings = [step.reading];
-    if (!["explain", "help", "undo"].includes(step.tool.name))
+    read = [...new Set([...read, ...told(step.reading, { ...step, inputs })])];
+    if (!["explain", "help", "undo"].includes(step.tool.name)) {
+      unread = undefined;
       last = {
         tool: step.tool.name,
         question: step.reading.said,
         answer: outcome,
-        readings: describe(lastReadings, step),
+        readings: read,
       };
+    }
     return answerFrom(step.tool.name, outcome);
   }
 
@@ -145,12 +151,13 @@ export function startSession(around: Surroundings): Session {
       return notice;
     },
     async ask(line) {
+      read = [];
       const asked = sanitise(isDictating(state) ? line : rowsJoined(line));
       const dictation = dictated(asked, state, around.understanding);
       if (dictation) return { asked, answers: [await take(dictation)] };
       if (asked === "") {
         state = freshState();
-        last = undefined;
+        last = unread = undefined;
         return { asked, answers: [] };
       }
       const answers: Answer[] = [];
@@ -158,6 +165,7 @@ export function startSession(around: Surroundings): Session {
         const names = namesIn(await current());
         const found = next(reading, state, names, around.understanding);
         if (!Array.isArray(found)) {
+          unread = { question: reading.said, readings: told(reading) };
           answers.push(
             declined(
               reading,
@@ -244,18 +252,4 @@ function declined(reading: Reading, near: string[]): Answer {
     status: "declined",
     headline: `${hint}I didn't understand that. I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
   };
-}
-
-/** "base_g" as "base". */
-const plainName = (input: string) => input.replace(/_(?:g|mm|min|h|c)$/, "").replaceAll("_", " ");
-
-function describe(readings: Reading[], step: Step): string[] {
-  return readings.flatMap((reading) => [
-    ...reading.mended.map((each) => `"${each.said}" read as "${each.read}"`),
-    ...reading.amounts.map((each) => `"${each.text}": ${each.dim}${each.of ? ` of ${each.of.text}` : ""}`),
-    ...reading.things.map(
-      (each) => `"${each.text}": ${each.base ?? each.ingredient ?? each.dose ?? each.taste ?? each.id}`,
-    ),
-    ...Object.entries(step.known).map(([name, known]) => `${plainName(name)}: ${known}`),
-  ]);
 }

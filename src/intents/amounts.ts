@@ -88,7 +88,11 @@ function readArticle(tokens: readonly Token[], i: number): AmountRead | undefine
     i === 0 && /^(?:cup|stick|tablespoon|tbsp|teaspoon|tsp|pint)$/.test(text(tokens[i]))
       ? readUnit(tokens, i, 1)
       : undefined;
-  if (bare && text(tokens[bare.next]) === "of") return made(1, bare.unit, bare.dim, bare.next);
+  const then = tokens[bare?.next ?? 0];
+  const measures =
+    text(then) === "of" ||
+    (then?.kind === "word" && !["in", "to", "into", "size", "is", "as"].includes(text(then)));
+  if (bare && measures) return made(1, bare.unit, bare.dim, bare.next);
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
   const filled = ["whole", "full", "level", "heaped", "rounded", "single"].includes(text(tokens[i + 1]))
     ? 2

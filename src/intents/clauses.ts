@@ -69,7 +69,25 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
     return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
   });
   // signs alone are a question too, one that nobody understands
-  return cuts.length === 0 ? [items] : join(cuts, ear);
+  return cuts.length === 0 ? [items] : sharedEnd(join(cuts, ear), ear);
+}
+
+/** "how much vanilla and how much rum for 200 g buttercream": the weight at the end is for all that is asked before. */
+function sharedEnd(parts: Part[], ear: Ear): Part[] {
+  const last = parts.at(-1) ?? [];
+  const weight = last.findIndex((item) => item.is === "amount" && item.amount.dim === "weight");
+  const joint = last[weight - 1];
+  const behind = last.slice(weight + 1, weight + 4);
+  const isFor = joint?.is === "word" && ["for", "in", "into", "to"].includes(joint.text);
+  if (parts.length < 2 || !isFor || !behind.some((item) => item.is === "thing" && item.thing.base))
+    return parts;
+  const end = last.slice(weight - 1).filter((item) => !(item.is === "sign" && item.text === "?"));
+  const asksFlavor = (part: Part) =>
+    !carriesAmount(part) &&
+    /^(?:(?:and|also|so) )*how (?:much|many) /.test(ear.mask(part)) &&
+    part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
+    !part.some((item) => item.is === "thing" && item.thing.base);
+  return parts.map((part, at) => (at < parts.length - 1 && asksFlavor(part) ? [...part, ...end] : part));
 }
 
 const offTheShelf =
@@ -145,7 +163,9 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
       !givesOnly(left) &&
       (carriesAmount(left) || opens(left, ear) || !states(left, ear)) &&
       ear.claimed(left) !== undefined &&
-      (spoken || (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
+      (spoken ||
+        (isList(left, head, ear) && hasBase(left) && hasBase(head)) ||
+        (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
     const vague = ear.claimed(left) === undefined && !carriesAmount(left);
     if ((!asks(left, ear) && !complete) || (vague && !spoken)) continue;
@@ -164,6 +184,8 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
 /** A question of which nothing says what it is about: "what temp", "how much". */
 const isLoose = (part: Part, ear: Ear) =>
   part.length <= 3 && part.every((item) => item.is === "word") && ear.claimed(part) === undefined;
+
+const hasBase = (part: Part) => part.some((item) => item.is === "thing" && item.thing.base !== undefined);
 
 /** Both name the same mix: the part behind asks about the one before. */
 const sharesBase = (left: Part, right: Part) =>

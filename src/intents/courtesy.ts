@@ -21,6 +21,8 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
     (from > 0 && items[from]?.is === "sign" && isBreak(items[from]))
   )
     from += 1;
+  const asked = from + leadIn(items.slice(from));
+  if (asked > from && ear.claimed(items.slice(asked))) from = asked;
   const rest = items.slice(from);
   const greets = rest.every(
     (item) => item.is === "sign" || small.has(item.is === "when" ? item.when.text : (word(item) ?? "")),
@@ -31,6 +33,16 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   const thanked = opened.slice(to).some((item) => closing.has(word(item) ?? ""));
   const before = opened.slice(0, to);
   return thanked && before.length > 0 && ear.claimed(before) ? before : opened;
+}
+
+/** How many items "could you please tell me," takes; none where it isn't said. "Can you freeze them" stays a question. */
+function leadIn(items: Part): number {
+  if (!["could", "can", "would", "will"].includes(word(items[0]) ?? "") || word(items[1]) !== "you") return 0;
+  let to = 2;
+  if (opening.has(word(items[to]) ?? "")) to += 1;
+  if (word(items[to]) !== "tell" || word(items[to + 1]) !== "me") return 0;
+  to += 2;
+  return isBreak(items[to]) ? to + 1 : to;
 }
 
 const isBreak = (item: Item | undefined) => item?.is === "sign" && [",", "!", ".", "-"].includes(item.text);

@@ -28,6 +28,7 @@ declare module "natural/lib/natural/classifiers/logistic_regression_classifier.j
   export default class Logistic {
     addDocument(features: string[], label: string): void;
     train(): void;
+    classify(features: string[]): string;
     features: Record<string, number>;
     classifier: { classifications: string[]; theta: { elements: number[] }[] };
   }

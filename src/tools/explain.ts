@@ -95,13 +95,17 @@ function because({ last }: World): Outcome {
   };
 }
 
-function howRead({ last }: World): Outcome {
+function howRead({ last, unread }: World): Outcome {
+  if (unread)
+    return {
+      status: "answered",
+      headline: `I read "${unread.question}" piece by piece, and found no question that I can answer:`,
+      items: unread.readings.map((text) => ({ text })),
+    };
   if (!last) return nothing;
   return {
     status: "answered",
-    headline: last.readings.length
-      ? `I read "${last.question}" as: ${last.readings.join("; ")}`
-      : `I read "${last.question}" word for word, as a question for ${last.tool}.`,
+    headline: `I read "${last.question}" piece by piece:`,
     items: last.readings.map((text) => ({ text })),
     ...(last.answer.assumed ? { assumed: last.answer.assumed } : {}),
   };

@@ -54,6 +54,7 @@ export const fill = tool<Inputs>({
       "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
       "{base=filling} for {number}",
+      "^(?:and )*(?:the )?fill for {number}",
       "{count=macarons} .. (?:waiting|ready|there|baked|need|want|paired|matched) (?:for|to|a|some|their)? ?\\S*(?:filling|fill|filled)",
       "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
       "(?:how|hw) many .. (?:fill|filled) .. {weight}",

@@ -47,6 +47,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
           end,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
         "what (?:are|is) (?:you|this|it) (?:good )?for",
+        "what (?:are|r) (?:you|u) (?:able|good|capable)",
         "what (?:\\S+ )?(?:things|questions|stuff|topics) (?:can|may|could|should|do) (?:i|we|you)",
         "(?:things|stuff|questions) (?:can|may|could) (?:you|i) (?:help|ask)",
         `what (?:does|do) (?:this|it|you) do${end}`,

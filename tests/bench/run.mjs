@@ -13,7 +13,7 @@ const build = await rolldown({
   cwd: root,
   logLevel: "silent",
   // packages stay where they are: they load files of their own
-  external: [/^@nlpjs\//, /^natural(?:\/|$)/, "@lydell/node-pty", "@xterm/headless"],
+  external: ["pdfkit", /^@nlpjs\//, /^natural(?:\/|$)/, "@lydell/node-pty", "@xterm/headless"],
 });
 const { output } = await build.write({ dir: folder, format: "es", entryFileNames: "main.mjs" });
 await build.close();

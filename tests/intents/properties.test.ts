@@ -200,6 +200,8 @@ it.each([
   "3 x ",
   "(((",
   "note: and what is ",
+  "and then ",
+  "so and now ok ",
 ])("twenty thousand characters of %j come to an end", (piece) => {
   through(piece.repeat(Math.ceil(20_000 / piece.length)));
 });

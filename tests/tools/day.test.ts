@@ -205,3 +205,10 @@ describe("a clock time that has passed today means tomorrow", () => {
     expect(said.assumed?.join()).toMatch(/tomorrow/);
   });
 });
+
+test("a share below nothing is no color of the batter", async () => {
+  const said = await baker().one(
+    "51 macarons for saturday 3pm, -171 percent pink shells, pistachio buttercream",
+  );
+  expect([said.tool, said.status, said.figures]).toEqual(["day", "impossible", undefined]);
+});

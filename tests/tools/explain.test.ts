@@ -41,11 +41,51 @@ test("it names a published source", async () => {
   expect((await one.one("why")).headline).toMatch(/28\.349523125 g \(published, NIST/);
 });
 
-test("how it was read shows the pieces", async () => {
-  const one = baker();
-  await one.ask("how much flavor for 230 g buttercream");
-  const said = await one.one("how did you read that");
-  expect(said.headline).toMatch(/230 g/);
+describe("how it was read", () => {
+  const pieces = async (...said: string[]) => {
+    const one = baker();
+    for (const line of said) await one.ask(line);
+    const answer = await one.one("how did you read that");
+    expect(answer.headline).toContain(`"${said.at(-1)}"`);
+    return (answer.items ?? []).map(({ text }) => String(text));
+  };
+
+  test("shows each piece in its order, whose question it was and each input with its value", async () => {
+    const told = await pieces("how much pistachio paste for 230 g buttercream");
+    expect(told.map((text) => /^"([^"]+)"/.exec(text)?.[1]).filter(Boolean)).toEqual([
+      "pistachio paste",
+      "230 g",
+      "buttercream",
+    ]);
+    expect(told[0]).toMatch(/nut paste.*pistachio/);
+    expect(told[1]).toMatch(/weight, 230 g of buttercream/);
+    expect(told).toContain("a question for dose");
+    expect(told).toContain("for dose, base: 230 g (said)");
+  });
+
+  test("shows moments, slips and words that nobody knew", async () => {
+    const told = await pieces("30 macrons for saturday 3pm when do i start zorblax");
+    expect(told.join("\n")).toMatch(/"saturday 3pm": a moment, Saturday 15:00/);
+    expect(told.join("\n")).toMatch(/"zorblax": not known/);
+  });
+
+  test("shows what was remembered as such", async () => {
+    const told = await pieces("how much flavor for 230 g buttercream", "and for 300 g?");
+    expect(told).toContain("for dose, base: 300 g (said)");
+    expect(told).toContain("for dose, base: buttercream (remembered)");
+  });
+
+  test("shows all questions of a turn", async () => {
+    const told = await pieces("how much flavor for 230 g buttercream and set a timer for 20 min");
+    expect(told).toContain("a question for dose");
+    expect(told).toContain("a question for timer");
+  });
+
+  test("shows a sentence that no calculator took, not the one before it", async () => {
+    const told = await pieces("how much flavor for 230 g buttercream", "zorblax quimble 20 g vexing");
+    expect(told).toContain('"zorblax": not known');
+    expect(told.join()).not.toMatch(/230/);
+  });
 });
 
 test("nothing asked yet is said, and no rule made up", () => {

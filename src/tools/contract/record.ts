@@ -189,4 +189,6 @@ export interface World {
   copies?: { days: string[]; changed_ms?: number };
   /** The answer before this one, for "why?". */
   last?: { tool: string; question: string; answer: import("./answer.ts").Outcome; readings: string[] };
+  /** The question just before, when no calculator took it: for "how did you read that?". */
+  unread?: { question: string; readings: string[] };
 }

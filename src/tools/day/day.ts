@@ -10,7 +10,9 @@ import { readDay } from "./read.ts";
 /** A moment as said; held against the clock only when the day is worked out. */
 const when = z.looseObject({ text: z.optional(z.string()) });
 
-const shares = z.optional(z.array(z.object({ name: z.optional(z.string()), size: z.number() })));
+/** Above zero, as the split calculator wants them. */
+const share = z.number().check(z.gt(0, { error: "Each part has to be above zero." }));
+const shares = z.optional(z.array(z.object({ name: z.optional(z.string()), size: share })));
 const colors = z.object({
   percents: shares,
   parts: shares,
@@ -112,6 +114,7 @@ export const day = tool<DayInputs>({
       5,
       "{number} .. {count=(macarons|boxes|shells)} .. {when}",
       "{when} .. {number} .. {count=macarons}",
+      "{number} .. {count=macarons} .. (?:in|within) {time}",
       "when (?:do|should|must|would|can|shall) (?:i|we) (?:have to |need to )?(?:start|begin)",
       "(?:work|plan|count) (?:it|that|me|this|the day|everything)? ?(?:back|backwards?)",
       "what time (?:do|should|must) i (?:start|begin)",

@@ -2,6 +2,7 @@
 import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, type Weighed, weighed } from "../lib/find.ts";
+import { gramsOfVolume } from "../lib/portions.ts";
 import { inBase } from "../lib/units.ts";
 import type { DoseInputs } from "./dose.ts";
 
@@ -167,13 +168,14 @@ export function nameOf(
   target: Pick<Thing, "id" | "taste" | "dose" | "ingredient" | "text">,
   reading: Reading,
 ): Draft {
-  const dose = target.dose ?? usualRow(target);
+  const ground =
+    leaves.test(target.taste ?? "") && says(reading, /(?:^| )(?:ground|milled|powdered|sifted)(?:<| |$)/);
+  const dose = target.dose ?? (ground ? "tea powder" : usualRow(target));
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   // "strawberry jam" doses as purée, but keeps its name
   const jam =
     dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
   const own = jam ?? (target.ingredient && target.dose ? target.ingredient : undefined);
-  void reading;
   return {
     dose,
     ...(target.taste ? { taste: target.taste } : {}),
@@ -202,6 +204,8 @@ const spirits = new Set([
   "calvados",
 ]);
 const teas = new Set(["matcha", "hojicha"]);
+/** Teas that are a flavor unless they are said to be ground. */
+const leaves = /earl grey|tea|chai|assam|darjeeling/;
 
 function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
   const fewer = partLeftOut(reading, memory);
@@ -393,6 +397,12 @@ function readLoose(
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
   if (loose === undefined) {
     const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
+    // "put 5 teaspoons in": of the coffee that was spoken of, weighed by the table
+    const solid = before?.dose !== undefined && !liquidRows.has(before.dose);
+    if (volume && solid && found.flavor_g === undefined) {
+      const portion = before.name ? gramsOfVolume(before.name, volume.value, volume.unit) : undefined;
+      return portion ? { flavor_g: portion.grams } : { unweighable: volume.text };
+    }
     return volume && found.flavor_g === undefined && !reading.things.some((each) => each.unit)
       ? byVolume(volume)
       : {};
@@ -421,6 +431,12 @@ function readLoose(
 function looseNumber(reading: Reading, memory: Memory): number | undefined {
   const bare = bareNumbers(reading)[0];
   if (!bare) return undefined;
+  // "6 g of flavor in 150, ok?"
+  const into =
+    /(?:^| )(?:in|into|to) (?:about |roughly )?\S*<number> (?:, )?(?:.*)(?:ok|okay|enough|fine|alright|right|too)(?: |$)/.test(
+      reading.mask,
+    );
+  if (into && reading.amounts.some((each) => each.dim === "weight")) return bare.value;
   if (
     memory.slot === "base_g" ||
     memory.slot === "flavor_g" ||
@@ -442,7 +458,8 @@ function readShare(reading: Reading, memory: Memory): Draft {
   if (!share) return {};
   const finished =
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
-    /\bfinished\b/.test(reading.text);
+    // the mask holds words mended, the text as typed
+    /\bfinished\b/.test(reading.mask);
   return {
     ...(checked ? { want: "flavor" as const } : {}),
     percent: share.value,

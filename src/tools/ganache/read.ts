@@ -144,7 +144,7 @@ const asksChocolate = (reading: Reading): boolean =>
 function readWant(reading: Reading): Draft {
   const verb = says(
     reading,
-    /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/,
+    /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/,
   )
     ? "stiff"
     : says(
@@ -188,7 +188,11 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   const out: Draft = {};
   const lines: { name: string; grams: number }[] = [];
   for (const { grams, thing, estimate } of weighed(reading)) {
-    if (thing?.chocolate && describes(reading, thing)) out.total_g ??= grams;
+    const whole =
+      says(reading, /(?:^| )(?:total|altogether|in all|all in|finished)(?: |$)/) &&
+      weighed(reading).length === 1;
+    if (thing?.chocolate && (describes(reading, thing) || (whole && says(reading, /<[^>]*base=ganache/))))
+      out.total_g ??= grams;
     else if (thing?.chocolate || isChocolateHere(reading, thing) || /chocolate/.test(thing?.ingredient ?? ""))
       out.chocolate_g ??= grams;
     else if (thing?.ingredient === "cream" || thing?.ingredient === "light whipping cream") {

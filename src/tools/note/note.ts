@@ -63,6 +63,7 @@ export const note = tool<NoteInputs>({
     [
       6,
       "^(?:(?:please|ok|and|also) )*add (?:that|also|in) (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ",
+      "^(?:(?:please|ok|and|also) )*add : ",
       "^not \\S+ (?:, )?i (?:meant|mean) ",
     ],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],

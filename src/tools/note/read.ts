@@ -19,7 +19,7 @@ const closes = new RegExp(
   `(?:^| )${noteClosers}(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<taste.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
 );
 const adds = new RegExp(
-  `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct))(?: |$)`,

@@ -43,6 +43,18 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)),
     };
   const [whites, fewer] = reading.amounts.filter(isWhitesCount);
+  const recipe = says(reading, /(?:recipe|formula|card|book)(?: |$)/) && weights.length >= 3;
+  if (whites && !fewer && recipe && weights.some((each) => each.thing?.ingredient === "whites"))
+    return {
+      ...common,
+      lines: merged(
+        weights.map((each) => ({
+          name: each.thing?.ingredient ?? each.thing?.text ?? "",
+          grams: each.grams,
+        })),
+      ),
+      have: [{ name: "whites", grams: whites.value * white_g }],
+    };
   if (whites && fewer && weights.length >= 2) {
     const own = weights.map((each) => ({
       name: each.thing?.ingredient ?? each.thing?.text ?? "",
@@ -239,7 +251,7 @@ function merged(lines: readonly Line[]): Line[] {
 function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lines: readonly Line[]): Draft {
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
-  const macarons = numberOf("macarons");
+  const macarons = numberOf("macarons") ?? /* "40 macarons shell recipe" */ describedBy(reading);
   if (macarons !== undefined) return { macarons };
   const shells = numberOf("shells");
   if (shells !== undefined) return { shells };
@@ -289,6 +301,15 @@ const outcome = (reading: Reading) =>
   bareNumbers(reading).findLast((each) =>
     /(?:^| )(?:so|leaves|thats) (?:only |just )?$/.test(reading.text.slice(0, each.at[0])),
   );
+
+/** The number before "macarons", though "shell" stands behind that: "for 40 macarons shell recipe". */
+const describedBy = (reading: Reading): number | undefined => {
+  const said =
+    /(?:^| )(\d+(?:\.\d+)?)<number> (?:\S+ )?\S*<count=macarons> \S*<count=shells> (?:recipe|batch|formula)/.exec(
+      reading.mask,
+    );
+  return said ? Number(said[1]) : undefined;
+};
 
 function replaced(before: Draft, value: number): Draft {
   if (before.whites_count !== undefined) return { whites_count: value };

@@ -98,6 +98,7 @@ export const scale = tool<ScaleInputs>({
       "recipe for {weight}",
       "{weight} .. {base=batter} .. (?:what|how) .. weigh",
       "{weight} .. {base=batter} .. (?:ingredients|recipe|what goes|broken down|made up)",
+      "{weight} .. {base=batter} .. (?:whats|what is|what goes|what all goes) in(?: it| there)?(?: [?])?$",
       "{base=batter} .. {weight} .. (?:\\S+ ){0,6}(?:ingredients|recipe|what goes|broken down|made up)",
       `(?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. {weight} .. ${shellIngredient}`,
       `{weight} .. ${shellIngredient} .. (?:how|hw) much .. ${shellIngredient}`,

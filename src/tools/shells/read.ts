@@ -70,7 +70,14 @@ function readKnown(reading: Reading): Draft {
   if (counted) return { whites_count: counted.value };
   const trays = numberOf("trays");
   if (trays && trays.value > 1) return { trays: trays.value };
-  return {};
+  // "how many trays for 15"
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
+  );
+  const asks = says(reading, /how (?:many|much)|<count=trays/);
+  return bare && asks && /(?:^| )for (?:just |only |about )?$/.test(reading.text.slice(0, bare.at[0]))
+    ? { macarons: bare.value }
+    : {};
 }
 
 function readWant(reading: Reading): ShellsInputs["want"] {

@@ -18,6 +18,10 @@ export function readShares(reading: Reading, memory: Memory): Draft {
 function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amount } {
   const mix = reading.things.find((each) => each.base)?.base;
   const weights = reading.amounts.filter((each) => each.dim === "weight");
+  // "450 buttercream g": a number of a mix beyond any number of bowls is its weight
+  const bare = reading.amounts.find((each) => each.dim === "number" && each.of?.base && each.value > 40);
+  if (bare && weights.length === 0)
+    return { draft: { total_g: bare.value, thing: bare.of?.base }, amount: bare };
   const amount =
     weights.find((each) => each.of?.base) ??
     weights.find((each) => !each.of) ??
@@ -61,7 +65,9 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);
   if (weights.length > 0)
     return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
-  const numbers = reading.amounts.filter((each) => each.dim === "number" && each.unit === "");
+  const numbers = reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && each !== bowl,
+  );
   const fractions = numbers.filter((each) => each.fraction);
   if (
     fractions.length > 0 &&

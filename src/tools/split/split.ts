@@ -175,7 +175,8 @@ function compute(said: SplitInputs, world: World): Outcome {
 /** The parts by name, or the sentence that says why they can't be. */
 function partsOf(said: SplitInputs, total_g: number): Part[] | Outcome {
   const named = (name: string | undefined, at: number) => name ?? `part ${at + 1}`;
-  if (said.equal !== undefined)
+  // one bowl is no split: a number was misread
+  if (said.equal !== undefined && said.equal !== 1)
     return Array.from({ length: said.equal }, (_, at) => ({
       name: `part ${at + 1}`,
       grams: total_g / (said.equal ?? 1),
@@ -185,7 +186,7 @@ function partsOf(said: SplitInputs, total_g: number): Part[] | Outcome {
     return said.parts.map((each, at) => ({ name: named(each.name, at), grams: (total_g * each.size) / all }));
   }
   const given = said.percents ?? said.weights;
-  if (!given?.length)
+  if (!given?.length || said.equal === 1)
     return {
       status: "asking",
       headline: "Into how many parts, or in what proportion?",

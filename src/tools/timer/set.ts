@@ -79,9 +79,14 @@ function segments(some: readonly Piece[]): Piece[][] {
   return [0, ...cuts].map((from, i) => some.slice(from, cuts[i] ?? some.length));
 }
 
-/** "45 for the ganache" behind "20 min for the shells"; "for 10 and 20 minutes". */
-const isListed = (some: readonly Piece[], at: number) =>
-  some[at + 1]?.text === "for" || (some[at - 1]?.text === "for" && isJoint(some[at + 1] ?? { text: "" }));
+/** "45 for the ganache" behind "20 min for the shells"; "for 10, 15 and 20 minutes", "two timers 10 and 12 min". */
+const isListed = (some: readonly Piece[], at: number) => {
+  const [before, next] = [some[at - 1] ?? { text: "" }, some[at + 1] ?? { text: "" }];
+  return (
+    next.text === "for" ||
+    (isJoint(next) && (/^(?:for|timers?|alarms?)$/.test(before.text) || isJoint(before)))
+  );
+};
 
 /** "start the rest and the bake timer": two steps without a time, joined. */
 function stepMarks(some: readonly Piece[]): number[] {
@@ -136,7 +141,8 @@ export function timeOf(
   if (useClock && clock.when)
     return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
   if (length?.amount) return lengthOf(length.amount);
-  const number = bareToo ? some.find((each) => isBare(each)) : undefined;
+  const isCount = (at: number) => /^(?:timers?|alarms?)$/.test(some[at + 1]?.text ?? "");
+  const number = bareToo ? some.find((each, at) => isBare(each) && !isCount(at)) : undefined;
   return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
 }
 

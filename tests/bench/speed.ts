@@ -1,0 +1,248 @@
+/**
+ * `npm run bench:speed`: how long things take, as ratios to a bare start of the same Node (`node -e 0`) in the same run,
+ * taken in turns so that a busy machine slows all alike. Needs `npm run build` first. `--json` for machines, `--rounds N`.
+ */
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { parseArgs } from "node:util";
+import { spawn } from "@lydell/node-pty";
+import type { Note } from "../../src/tools/contract/index.ts";
+import { baker } from "../support/ask.ts";
+import { conversationsIn, filesOf } from "./documents.ts";
+import { table } from "./table.ts";
+
+const { values } = parseArgs({
+  options: { json: { type: "boolean", default: false }, rounds: { type: "string", default: "15" } },
+});
+const rounds = Number(values.rounds);
+const program = join(process.cwd(), "dist/bowlside.cjs");
+if (!existsSync(program)) {
+  console.error("There is no dist/bowlside.cjs: run npm run build first.");
+  process.exit(1);
+}
+const home = mkdtempSync(join(tmpdir(), "speed-"));
+process.on("exit", () => rmSync(home, { recursive: true, force: true }));
+const env = { ...process.env, BOWLSIDE_HOME: home };
+
+/** The value below which so large a part lies, 0 to 1. */
+function quantile(list: readonly number[], part: number): number {
+  const sorted = [...list].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(part * sorted.length))] ?? Number.NaN;
+}
+const median = (list: readonly number[]) => quantile(list, 0.5);
+
+/** @returns milliseconds that the work took */
+async function timed(work: () => unknown): Promise<number> {
+  const start = performance.now();
+  await work();
+  return performance.now() - start;
+}
+
+function ran(command: string, args: readonly string[], input = ""): number {
+  const start = performance.now();
+  const done = spawnSync(command, args, { env, input });
+  const took = performance.now() - start;
+  if (done.status !== 0) throw new Error(`${command} ${args.join(" ")}: ${done.error ?? done.stderr}`);
+  return took;
+}
+
+/** Until the chat has drawn its first frame: it then asks the terminal to tell pasted text from typed. */
+const firstFrame = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const start = performance.now();
+    const screen = spawn(process.execPath, [program], {
+      cols: 100,
+      rows: 30,
+      env: { ...env, TERM: "xterm-256color" },
+    });
+    const late = setTimeout(() => {
+      screen.kill();
+      reject(new Error("the chat draws nothing"));
+    }, 20_000);
+    let took = Number.NaN;
+    let written = "";
+    screen.onData((data) => {
+      written += data;
+      if (!Number.isNaN(took) || !written.includes("\u001b[?2004h")) return;
+      took = performance.now() - start;
+      screen.kill();
+    });
+    screen.onExit(() => {
+      clearTimeout(late);
+      if (Number.isNaN(took)) reject(new Error(`the chat ended: ${written}`));
+      else resolve(took);
+    });
+  });
+
+/** The most memory that a process held, in MB: asked of itself as it ends. A system that doesn't tell tells the last. */
+function memory(args: readonly string[], input = ""): number {
+  const report = `import { readFileSync } from "node:fs"; process.on("exit", () => {
+    let held = process.memoryUsage().rss / 1024;
+    try { held = /VmHWM:\\s+(\\d+)/.exec(readFileSync("/proc/self/status", "utf8"))[1]; } catch {}
+    process.stderr.write("\\nRSS " + held);
+  });`;
+  const done = spawnSync(
+    process.execPath,
+    ["--import", `data:text/javascript,${encodeURIComponent(report)}`, ...args],
+    {
+      env,
+      input,
+      encoding: "utf8",
+    },
+  );
+  return Number(/RSS ([\d.]+)/.exec(done.stderr)?.[1]) / 1024;
+}
+
+const present = (command: string, args: readonly string[]) =>
+  spawnSync(command, args, { input: "1\n" }).status === 0;
+const calculator = present("bc", ["-q"])
+  ? { name: "bc (230 * 3 / 100)", run: () => ran("bc", ["-q"], "230 * 3 / 100\n") }
+  : present("units", ["1 cup", "ml"])
+    ? { name: "units (1 cup in ml)", run: () => ran("units", ["-t", "1 cup", "ml"]) }
+    : undefined;
+
+const question = "230 g buttercream, how much pistachio flavor?";
+const whole: [string, () => number | Promise<number>][] = [
+  ["node -e 0", () => ran(process.execPath, ["-e", "0"])],
+  ...(calculator ? [[calculator.name, calculator.run] as [string, () => number]] : []),
+  ["one question", () => ran(process.execPath, [program, question])],
+  ["--version", () => ran(process.execPath, [program, "--version"])],
+  ["first frame of the chat", firstFrame],
+];
+const took = new Map<string, number[]>(whole.map(([name]) => [name, []]));
+// once unmeasured, so that files are in memory
+for (let round = -1; round < rounds; round++)
+  for (const [name, run] of whole) {
+    const time = await run();
+    if (round >= 0) took.get(name)?.push(time);
+  }
+const bare = median(took.get("node -e 0") ?? []);
+const processes = whole.map(([name]) => {
+  const times = took.get(name) ?? [];
+  return { name, median_ms: median(times), p90_ms: quantile(times, 0.9), ratio: median(times) / bare };
+});
+
+const turns: number[] = [];
+for (const conversation of filesOf(join(process.cwd(), "tests/questions/learned")).flatMap(conversationsIn)) {
+  const { ask } = baker(conversation.now ? { now: conversation.now } : {});
+  for (const { say } of conversation.turns) turns.push(await timed(() => ask(say)));
+}
+
+const pieces: Readonly<Record<string, string>> = {
+  "ordinary words": "buttercream flavor 230 g and ganache how much almond flour ",
+  "one question again": "how much flavor for 230 g buttercream? ",
+  "slips in every word": "buttrcream flavr pistacho ganch almnd flor ",
+  "unknown words": "zorblax quimble vexing thrumpel ",
+  digits: "1234567890",
+  brackets: "((((([[[[[",
+  "one unit": "g ",
+  "one amount": "230 g ",
+  joints: "and then ",
+};
+const lengths = [100, 300, 1000, 3000, 10_000];
+const byLength: { name: string; ms: number[] }[] = [];
+for (const [name, piece] of Object.entries(pieces)) {
+  const ms: number[] = [];
+  for (const length of lengths) {
+    const line = piece.repeat(Math.ceil(length / piece.length)).slice(0, length);
+    const times: number[] = [];
+    for (let round = 0; round < 3; round++) times.push(await timed(() => baker().ask(line)));
+    ms.push(median(times));
+  }
+  byLength.push({ name, ms });
+}
+
+const tastes = ["pistachio", "lemon", "coffee", "vanilla", "raspberry"];
+/** Notes made up for this, an hour apart, the newest yesterday. */
+const notes = (count: number): Note[] =>
+  Array.from({ length: count }, (_, at) => ({
+    id: at + 1,
+    date: new Date(Date.UTC(2026, 2, 13) - (count - at) * 3_600_000).toISOString().slice(0, 10),
+    noted_ms: Date.UTC(2026, 2, 13) - (count - at) * 3_600_000,
+    text: `${tastes[at % tastes.length]} batch, ${20 + (at % 30)} of them, ${at % 6} hollow`,
+    flavors: [tastes[at % tastes.length] ?? ""],
+    problems: at % 6 ? ["hollow"] : [],
+    macarons: 20 + (at % 30),
+    oven_c: 145 + (at % 12),
+    rating: 1 + (at % 5),
+  }));
+const recalls = [
+  "my last pistachio batch",
+  "which batch was my best",
+  "what oven do I usually use",
+  "my lemon notes",
+];
+const recall: { say: string; few_ms: number; many_ms: number; ratio: number }[] = [];
+const [few, many] = [baker({ record: { notes: notes(200) } }), baker({ record: { notes: notes(20_000) } })];
+for (const say of recalls) {
+  const [a, b]: [number[], number[]] = [[], []];
+  for (let round = 0; round < 7; round++) {
+    a.push(await timed(() => few.ask(say)));
+    b.push(await timed(() => many.ask(say)));
+  }
+  recall.push({ say, few_ms: median(a), many_ms: median(b), ratio: median(b) / median(a) });
+}
+
+const rss = [
+  { name: "node -e 0", mb: memory(["-e", "0"]) },
+  { name: "one question", mb: memory([program, question]) },
+  { name: "a hundred turns", mb: memory([program], `${question}\n`.repeat(100)) },
+];
+const report = {
+  node: process.version,
+  rounds,
+  calculator: calculator?.name ?? "none",
+  processes,
+  turns: {
+    count: turns.length,
+    median_ms: median(turns),
+    p99_ms: quantile(turns, 0.99),
+    most_ms: Math.max(...turns),
+  },
+  lengths,
+  byLength,
+  recall,
+  memory: rss.map((each) => ({ ...each, ratio: each.mb / (rss[0]?.mb ?? 1) })),
+};
+
+if (values.json) console.log(JSON.stringify(report));
+else {
+  const n = (value: number, digits = 1) => value.toFixed(digits);
+  console.log(
+    `Node ${report.node}, ${rounds} rounds in turns${calculator ? "" : "; neither bc nor units is here"}\n`,
+  );
+  console.log(
+    table(
+      ["whole process", "median ms", "p90 ms", "to node -e 0"],
+      processes.map((each) => [each.name, n(each.median_ms), n(each.p90_ms), n(each.ratio, 2)]),
+    ),
+  );
+  const { count, median_ms, p99_ms, most_ms } = report.turns;
+  console.log(
+    `\nA turn of a running conversation, ${count} learned ones: median ${n(median_ms, 2)} ms (${n(median_ms / bare, 3)} of a bare start), p99 ${n(p99_ms, 2)} ms, longest ${n(most_ms)} ms\n`,
+  );
+  console.log(
+    table(
+      ["a turn by its letters, ms", ...lengths.map(String)],
+      byLength.map(({ name, ms }) => [name, ...ms.map((each) => n(each))]),
+    ),
+  );
+  console.log();
+  console.log(
+    table(
+      ["notes asked", "200, ms", "20000, ms", "ratio"],
+      recall.map((each) => [each.say, n(each.few_ms, 2), n(each.many_ms, 2), n(each.ratio)]),
+    ),
+  );
+  console.log();
+  console.log(
+    table(
+      ["memory at most", "MB", "to node -e 0"],
+      report.memory.map((each) => [each.name, n(each.mb), n(each.ratio, 2)]),
+    ),
+  );
+}
+// pseudo-terminals that were closed may still hold the process
+process.exit(0);
