@@ -324,7 +324,6 @@ export const ingredients: readonly IngredientRow[] = [
       "choclate",
       "chocolate chips",
       "chocs",
-      "chocolate callets",
       "cioccolato",
       "chocolade",
       "chok",

@@ -12,14 +12,14 @@ describe("understood", () => {
     [["--json"], { json: true }],
     [["--json", "230 g buttercream"], { json: true, question: "230 g buttercream" }],
     [["230", "g", "buttercream", "--json"], { json: true, question: "230 g buttercream" }],
-    [["--home", "/tmp/x", "help"], { home: "/tmp/x", question: "help" }],
-    [["--home=/tmp/x"], { home: "/tmp/x" }],
-    [["what", "timers", "--home", "/tmp/x"], { home: "/tmp/x", question: "what timers" }],
+    [["--home", "some/place", "help"], { home: "some/place", question: "help" }],
+    [["--home=some/place"], { home: "some/place" }],
+    [["what", "timers", "--home", "some/place"], { home: "some/place", question: "what timers" }],
     [["--demo"], { demo: true }],
     [["what", "timers", "--demo"], { demo: true, question: "what timers" }],
     [["--completion", "fish"], { completion: "fish" }],
     [["--completion=zsh"], { completion: "zsh" }],
-    [["--home", "/tmp/x", "--", "-x"], { home: "/tmp/x", question: "-x" }],
+    [["--home", "some/place", "--", "-x"], { home: "some/place", question: "-x" }],
     [["flavor", "--", "more"], { question: "flavor -- more" }],
     [["--help"], { help: true }],
     [["-h"], { help: true }],
@@ -51,7 +51,7 @@ describe("refused, with a sentence that names it", () => {
     [["--json=yes"], /json/],
     [["--completion"], /bash, zsh, fish/],
     [["--completion", "cat"], /bash, zsh, fish/],
-    [["--demo", "--home", "/tmp/x"], /--home/],
+    [["--demo", "--home", "some/place"], /--home/],
   ])("%j", (argv, message) => {
     const parsed = parseArguments(argv);
     expect(parsed.ok).toBe(false);

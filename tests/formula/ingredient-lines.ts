@@ -1,5 +1,5 @@
 /**
- * Ingredient lines in many hands, each with its reading worked by hand before the parser was written.
+ * Ingredient lines in many ways of writing, each with its reading worked by hand, not by the parser.
  * Cups and spoons: USDA SR28, file WEIGHT (the row is named where it is used). Eggs by number: large, 33 g a white
  * (NDB 01124), 50 g an egg (01123), 17 g a yolk (01125). 1 oz = 28.349523125 g, 1 lb = 453.59237 g (NIST SP 811).
  */
@@ -179,7 +179,7 @@ export const lines: readonly Worked[] = [
   heading("For the buttercream"),
   heading("Ingredients (makes 24):"),
 
-  // shops write the name backwards
+  // the name backwards, as on a shopping list
   w("sugar, powdered, 130 g", "powdered sugar", 130),
   w("Butter, unsalted 250 g", "butter", 250),
   w("chocolate, dark: 200 g", "dark chocolate", 200),

@@ -1,6 +1,6 @@
 /**
- * Turns that lean on the one before: bare answers, corrections, "and for 300?". Figures are worked out from the rule
- * book: 3-5 % flavor in buttercream and 3-4 % in ganache; dark 1.25, milk 2 to pipe, milk 1.5 to pour; a shell of
+ * Turns that lean on the one before: bare answers, corrections, "and for 300?". Figures are worked by hand from
+ * data/rules: 3-5 % flavor in buttercream and 3-4 % in ganache; dark 1.25, milk 2 to pipe, milk 1.5 to pour; a shell of
  * 3.8 cm takes 0.53 × 3.8² g of batter, 4 % stays behind, 10 % spare.
  */
 import { describe, expect, it } from "vitest";

@@ -69,7 +69,7 @@ it("every file and folder that it links to is there", () => {
 
 it("every npm script that README and DEVELOPERS name is there", () => {
   const { scripts } = JSON.parse(textOf("package.json")) as { scripts: Record<string, string> };
-  const named = [...`${readme}${textOf("DEVELOPERS.md")}`.matchAll(/(?:`|^)npm (?:run )?(\w+)/gm)].map(
+  const named = [...`${readme}${textOf("DEVELOPERS.md")}`.matchAll(/(?:`|^)npm (?:run )?([\w:]+)/gm)].map(
     ([, name = ""]) => name,
   );
   const own = new Set(["ci", "pack", "install"]);

@@ -1,7 +1,7 @@
 /**
- * Conversations in the words of bakers, by several hands that hadn't seen the program, each answer worked by hand from
- * the rules in data/rules. A turn is right when every expected answer is found in order; it is wrong when something
- * was answered all the same, which is the costly kind.
+ * Conversations in the words of bakers, each answer worked by hand from the rules in data/rules. A turn is right when
+ * every expected answer is found in order; it is wrong when something was answered all the same, which is the costly
+ * kind.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
@@ -12,7 +12,7 @@ import { type Conversation, fault } from "../support/judge.ts";
 const folder = join(import.meta.dirname, "learned");
 const files = readdirSync(folder).filter((name) => name.endsWith(".jsonl"));
 
-/** Of all turns of a hand at least so many right, and at most so many wrong. */
+/** Of all turns of a file at least so many right, and at most so many wrong. */
 const [leastRight, mostWrong] = [0.95, 0.025];
 
 interface Verdict {

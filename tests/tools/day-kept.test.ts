@@ -1,4 +1,4 @@
-/** A plan outlives the process: gone on with by another session over the same record. */
+/** A plan outlives the process: gone on with by another session over the same record. Times worked by hand. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { startSession } from "../../src/cli/session.ts";

@@ -18,7 +18,8 @@ describe("without an hour", () => {
     expect(answer).toMatchObject({ tool: "day", status: "answered" });
     expect(file?.name).toBe("batch-2026-03-14.pdf");
     expect(Math.round(pages[0]?.width ?? 0)).toBe(210);
-    // the rule book's formula: ceil(2 × 40 × 1.1) = 88 shells of 0.53 × 3.8² g, 4 % left in bowl and bag; whites 100 of 460
+    // by hand from data/rules/shells.ts (from memory): ceil(2 × 40 × 1.1) = 88 shells of 0.53 × 3.8² g,
+    // 4 % left in bowl and bag; whites 100 of 460
     const batter = (88 * 0.53 * 3.8 ** 2) / 0.96;
     expect(text).toContain(`Batter ${Math.round(batter)} g`);
     expect(text).toContain("88 shells, 3 trays");

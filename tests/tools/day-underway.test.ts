@@ -1,4 +1,4 @@
-/** A plan in use: moved, put on timers, asked about in the middle of the bake, run late. */
+/** A plan in use: moved, put on timers, asked about in the middle of the bake, run late. Times worked by hand. */
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
 import { type Baker, baker } from "../support/ask.ts";

@@ -16,7 +16,7 @@ async function printed(...lines: string[]) {
 const count = (pages: readonly Page[], text: string) =>
   pages.reduce((sum, page) => sum + page.text.split(text).length - 1, 0);
 
-/** Helvetica's x-height is 523 thousandths of its size. Source: Adobe's metrics of the standard fonts (AFM). */
+/** Helvetica's x-height is 523 thousandths of its size. Source: the metrics (AFM) of PDF's standard fonts. */
 const xHeight_mm = (pt: number) => ((pt * 523) / 1000 / 72) * 25.4;
 
 /** What stands below the last cut is cut away: no part of the label. */
