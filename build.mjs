@@ -127,7 +127,7 @@ const parts = {
   paper: () => import("./paper.mjs"),
   csv: () => import("./csv.mjs"),
 };
-program.exports.start(parts, ${JSON.stringify(version)}, kept("program.tables")?.latin1Slice());
+program.exports.start(parts, ${JSON.stringify(version)}, ["cues", "words"].map((name) => kept("program." + name)?.latin1Slice()));
 `;
 writeFileSync(join(dist, "bowlside.cjs"), launcher);
 chmodSync(join(dist, "bowlside.cjs"), 0o755);
@@ -141,8 +141,9 @@ const { tmpdir } = require("node:os");
 ${tools}
 ${load}
 const tables = program.exports.tables();
-if (/[^\\x00-\\xff]/.test(tables)) throw new Error("A word of the tables has letters beyond Latin-1.");
-writeFileSync(beside("program.tables"), tables, "latin1");
+if (/[^\\x00-\\xff]/.test(tables.join(""))) throw new Error("A word of the tables has letters beyond Latin-1.");
+// two files: a text of over 256 kB costs V8 milliseconds more
+for (const [at, name] of ["cues", "words"].entries()) writeFileSync(beside("program." + name), tables[at], "latin1");
 const home = mkdtempSync(join(tmpdir(), "bowlside-build-"));
 program.exports.warm({}, tables, home).then(() => {
   writeFileSync(beside("program.cache"), script.createCachedData());

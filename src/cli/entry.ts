@@ -9,16 +9,17 @@ import { isTerminal, writeAll } from "./output.ts";
 const allCues = () => tools.flatMap((tool) => tool.cues);
 
 /** What the build keeps beside the program for `start`. */
-export const tables = (): string => [indexOf(allCues()), phraseTable()].join("\f");
+export const tables = (): [cues: string, phrases: string] => [indexOf(allCues()), phraseTable()];
 
-function takeUp(written: string | undefined): void {
-  const [cues, phrases] = written?.split("\f") ?? [];
+type Written = readonly (string | undefined)[];
+
+function takeUp([cues, phrases]: Written): void {
   if (!cues || !phrases) return;
   prime(allCues(), cues);
   primePhrases(phrases);
 }
 
-export function start(parts: Parts, version: string, written: string | undefined): void {
+export function start(parts: Parts, version: string, written: Written): void {
   takeUp(written);
   void main(outside(process.argv.slice(2), parts, version)).then((status) => {
     process.exitCode = status;
@@ -41,7 +42,7 @@ const outside = (argv: readonly string[], parts: Parts, version: string): Outsid
  * Runs what most questions run, so that the code cache made at build holds it compiled.
  * @param home a folder for a record that is thrown away
  */
-export async function warm(parts: Parts, written: string, home: string): Promise<void> {
+export async function warm(parts: Parts, written: Written, home: string): Promise<void> {
   takeUp(written);
   const quiet = {
     ...outside(["--home", home, "230 g buttercream, how much flavor?"], parts, ""),

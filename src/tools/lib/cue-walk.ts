@@ -4,11 +4,10 @@
  */
 
 /**
- * A word; its several spellings; a gap (0) or any token (1); a facet with the values that it may have; how a token
- * begins; or one of several rows of nodes, which may be missing where it is `loose` and come again where it is `many`.
- * Short, since the build writes them down.
+ * A word; its several spellings; a gap; a facet with the values that it may have; or one of several rows of nodes, which
+ * may be missing where it is `loose` and come again where it is `many`. Short, since the build writes them down.
  */
-type Node = string | string[] | 0 | 1 | { facet: string; values?: string[] } | { begins: string[] } | Any;
+type Node = string | string[] | 0 | { facet: string; values?: string[] } | Any;
 type Any = { any: Node[][]; loose?: true; many?: true };
 
 export interface Walk {
@@ -74,26 +73,21 @@ function element(text: string, at: number): Read | undefined {
   if (text.startsWith(".. ", at)) return { node: 0, next: at + 3, spaced: true };
   // a group that may be missing can end in a gap
   if (at > 0 && text.slice(at) === "..") return { node: 0, next: text.length };
-  if (text.startsWith("\\S+", at) && /^(?: |$)/.test(text.slice(at + 3))) return { node: 1, next: at + 3 };
   if (text[at] === "{") return facet(text, at);
   if (text.startsWith("(?:", at)) return group(text, at);
   word.lastIndex = at;
-  const [all, found, signs, open] = word.exec(text) ?? [];
-  if (all === undefined) return undefined;
-  if (signs !== undefined) return { node: [...signs], next: at + all.length };
-  const spelt = spellings(found ?? "");
-  if (open) return { node: { begins: spelt }, next: at + all.length };
-  const [only = "", ...more] = spelt;
-  return { node: more.length > 0 ? [only, ...more] : only, next: at + all.length };
+  const found = word.exec(text)?.[0];
+  if (!found) return undefined;
+  const [only = "", ...more] = spellings(found);
+  return { node: more.length > 0 ? [only, ...more] : only, next: at + found.length };
 }
 
-/** A word, its letters plain, to be missing or one of several; signs to choose from; `\S*` behind where more may follow. */
-const word = /(?:((?:[a-z_]\??|\[[a-z]+\])+)|\[([?!.,=:;+*x/^-]+)\])(\\S\*)?(?= |$|\(\?: )/y;
+const word = /(?:[a-z]\??|\[[a-z]+\])+(?= |$|\(\?: )/y;
 
 /** "flavou?r" is two words, "pasteuri[sz]ed" too. */
 function spellings(written: string): string[] {
   let all = [""];
-  for (const [, letter, may, several] of written.matchAll(/([a-z_])(\?)?|\[([a-z]+)\]/g)) {
+  for (const [, letter, may, several] of written.matchAll(/([a-z])(\?)?|\[([a-z]+)\]/g)) {
     const next = several ? [...several] : [letter as string, ...(may ? [""] : [])];
     all = all.flatMap((start) => next.map((end) => start + end));
   }
@@ -174,14 +168,13 @@ function step(nodes: readonly Node[], i: number, tokens: readonly string[], at: 
   if (typeof node === "object" && "any" in node) return any(node, tokens, at, next);
   const token = tokens[at];
   if (token === undefined) return false;
-  return fits(node, token) && next(at + 1);
-}
-
-function fits(node: Exclude<Node, 0 | Any>, token: string): boolean {
-  if (typeof node === "string") return token === node;
-  if (node === 1) return token !== "";
-  if ("facet" in node) return holds(token, node.facet, node.values);
-  return "begins" in node ? node.begins.some((start) => token.startsWith(start)) : node.includes(token);
+  const fits =
+    typeof node === "string"
+      ? token === node
+      : "facet" in node
+        ? holds(token, node.facet, node.values)
+        : node.includes(token);
+  return fits && next(at + 1);
 }
 
 /** How often a group comes again at most: each time is a few calls deeper, and no sentence says "and then" so often. */
