@@ -302,6 +302,8 @@ export function readUnit(tokens: readonly Token[], i: number, value: number): Un
   const next = i + found.words.length;
   const unit = found.risky ? settle(tokens, i, next, value) : found.unit;
   if (!unit) return undefined;
+  // "3 L eggs": a size
+  if (unit === "l" && /^(?:eggs?|whites?|yolks?)$/.test(text(tokens[next]))) return undefined;
   // "2 tbsp. cocoa": the dot of an abbreviation, not the sentence's end
   const dotted =
     ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) &&

@@ -195,8 +195,10 @@ function follows(
   leaning: boolean,
 ): boolean {
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
-  if (last.name === "dose" && own <= -4) return false;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
+  if (last.name === "dose" && own <= -4) return false;
+  // a question that another calculator claims puts nothing on the shelf
+  if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
   const bare = isBare(reading);
   if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
   // "and the flavor for 320 g?" in the middle of timers: the dose calculator's, whatever it leans on

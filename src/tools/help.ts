@@ -106,7 +106,7 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   if (new RegExp(`^${hello}(?= |$)`).test(plain)) return { talk: "hello" };
   if (/(?:who are|what are) (?:you|u)(?! for)|your name/.test(plain)) return { talk: "who" };
   if (/^(?:bye|goodbye|good ?night|see y|nighty)/.test(plain)) return { talk: "bye" };
-  const wanted = /help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(
+  const wanted = /help (?:me )?(?:(?:with|on|for|about|using) )?(?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(
     plain,
   )?.[1];
   if (!wanted)

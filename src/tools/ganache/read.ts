@@ -200,7 +200,7 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
       if (estimate) out.by_volume = true;
     } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
     else if (!thing && Object.keys(out).length === 0)
-      out[isChopped(reading) ? "chocolate_g" : looseSlot(memory)] ??= grams;
+      out[isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)] ??= grams;
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
   }
   if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
@@ -237,6 +237,12 @@ function describes(reading: Reading, chocolate: Thing): boolean {
   const between = mix ? reading.text.slice(chocolate.at[1], mix.at[0]).trim() : "-";
   return between === "" || reading.things.some((each) => each.use && each.text === between);
 }
+
+/** "dark chocolate 70% 200 g, how much cream": of the chocolate, since cream is asked for and no whole is spoken of. */
+const asksCream = (reading: Reading) =>
+  reading.things.some((each) => each.chocolate && /choc/.test(each.text)) &&
+  says(reading, /how (?:much|many) (?:heavy |whipping )?\S*<[^>]*ingredient=cream|<ingredient=cream> \?$/) &&
+  !says(reading, /<[^>]*base=ganache|(?:^| )(?:total|altogether|in all)(?: |$)/);
 
 /** "175 g chopped", "the cream?": what is chopped, or what cream is asked for, is chocolate. */
 const isChopped = (reading: Reading) =>

@@ -18,6 +18,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   const dates = datesOf(inputs, world);
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
+  if (inputs.want === "safe") return noPromise;
   const filled = inputs.lines ? undefined : filledOf(inputs.formulas ?? [], world);
   const lines = inputs.lines ?? filled?.lines;
   const ingredients = lines?.map((each) => ({
@@ -53,6 +54,17 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     ? { ...outcome, assumed: [...(outcome.assumed ?? []), ...filled.assumed] }
     : outcome;
 }
+
+/** Nobody with an allergy is told that something is safe. */
+const noPromise: Outcome = {
+  status: "declined",
+  headline:
+    "I can't say that anything is safe for an allergy. Shells are almond and egg; fillings mostly bring milk, and often soy, wheat or nuts.",
+  cautions: [
+    "Another flour doesn't help where the bowls, the flavors or the kitchen have met the allergen: read every wrapper, and leave it out when in doubt.",
+    "Whoever has the allergy, and their doctor, have the last word; for selling, your local food authority.",
+  ],
+};
 
 /** Day 5 and day 7 of the day of making. */
 function datesOf(inputs: LabelInputs, world: World): Dates | Outcome | undefined {

@@ -18,7 +18,7 @@ const side_mm = z.optional(
 
 export const inputs = later(() =>
   z.strictObject({
-    want: z.optional(z.enum(["label", "allergens", "dates"])),
+    want: z.optional(z.enum(["label", "allergens", "dates", "safe"])),
     market: z.optional(z.enum(["us", "eu"])),
     /** `taste` is set on a line of flavor, so that its bottle can be asked. */
     lines: z.optional(
@@ -56,6 +56,11 @@ export const label = tool<LabelInputs>({
   purpose: "The label: ingredients in order, allergens, net weight, dates, for the US or the EU",
   inputs,
   cues: cues(
+    [
+      9,
+      "(?:safe|ok|okay|fine|suitable|alright|can|for) .. (?:allerg\\S*|intoleran\\S*|coeliac|celiac)",
+      "(?:allerg\\S*|intoleran\\S*|coeliac|celiac) .. (?:kid|kids|child|guest|friend|customer|person|eat|have|instead|safe|ok)",
+    ],
     [
       7,
       "(?:print|printed|printable|pdf|pdfs) .. labels?",

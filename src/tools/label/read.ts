@@ -14,6 +14,12 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const want = wanted(reading) ?? (memory.follows ? before?.want : undefined);
   const net = netWeight(reading);
   const made = reading.whens[0];
+  if (
+    /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac) .*(?:kid|child|guest|friend|customer|person|eat|instead)/.test(
+      reading.text,
+    )
+  )
+    return { want: "safe" };
   const print = printSaid(reading);
   const common: Draft = {
     ...(want || print.as_pdf ? { want: print.as_pdf ? "label" : want } : {}),

@@ -90,6 +90,11 @@ export const note = tool<NoteInputs>({
       9,
       "(?:made|baked|bake|piped|{step=bake}) .. {taste} (?:\\S+ )*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$",
     ],
+    [-20, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
+    [
+      7,
+      "^(?:please |ok )*(?:delete|erase|scrap) (?:the|that|my|this|last) .. (?:{taste}|{count=batches}) (?:one|note|batch|entry)(?: please)?$",
+    ],
     [-9, "bottle .. (?:says|said|reads) .. {percent}"],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),

@@ -25,7 +25,7 @@ const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct))(?: |$)`,
 );
 const removes = new RegExp(
-  `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch)`,
+  `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch|<taste\\S* one)`,
 );
 const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;

@@ -46,7 +46,7 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
   );
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||
-    says(reading, /(?:costs?|cost me|paid|price) \S*<number/);
+    says(reading, /(?:costs?|cost me|paid|price) \S*<number|<number> (?:per|a|the) \S*<unit=(?:kg|g|lb|oz)/);
   if (hasPrice && !asks) return "price";
   if (
     says(

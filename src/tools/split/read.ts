@@ -38,7 +38,8 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   const fits =
     table &&
     memory.last?.tool !== "split" &&
-    (pointsBack(reading) || (mix && (table.thing === mix || table.thing === "filling")));
+    ((pointsBack(reading) && (!mix || table.thing === mix || ["filling", ""].includes(table.thing))) ||
+      (mix && (table.thing === mix || table.thing === "filling")));
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
 }
@@ -65,6 +66,12 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);
   if (weights.length > 0)
     return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
+  // "600 g batter: 200 pink, rest blue": more than any number of bowls
+  const heavy = reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction && each !== bowl && each.value > 40,
+  );
+  if (heavy.length > 0 && heavy.every((each) => each.of?.color || each.of?.taste))
+    return { weights: heavy.map((each) => shareOf(each.value, named(each))), ...rest };
   const numbers = reading.amounts.filter(
     (each) => each.dim === "number" && each.unit === "" && each !== bowl,
   );
@@ -127,11 +134,15 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
     .map((each) => each.at[0]);
   const end = Math.min(...next, Number.POSITIVE_INFINITY);
   const after = reading.things.find((each) => isName(each) && each.at[0] >= amount.at[1] && each.at[0] < end);
-  // "pink half and white half": the colors come first throughout
+  // "pink half and white half", "pink 50 % white 25 %": the names come first throughout
   const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);
-  const shares = reading.amounts.filter((each) => each.fraction).map((each) => each.at[0]);
-  const colors = reading.things.filter((each) => each.color && !each.base).map((each) => each.at[0]);
-  if (joined?.color && amount.fraction && Math.min(...colors) < Math.min(...shares)) return nameFrom(joined);
+  const shares = reading.amounts.filter((each) => each !== bowl).map((each) => each.at[0]);
+  const names = reading.things
+    .filter((each) => (each.color || each.taste) && !each.base)
+    .map((each) => each.at[0]);
+  const from = bowl ? bowl.at[1] : 0;
+  const first = Math.min(...names.filter((at) => at >= from || at < (bowl?.at[0] ?? 0)));
+  if (joined && (joined.color || joined.taste) && first < Math.min(...shares)) return nameFrom(joined);
   if (after) return nameFrom(after);
   const before = reading.things.findLast(
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
