@@ -34,7 +34,7 @@ export function checkPart(
   { list, from, to }: Pick<Seal, "list" | "from" | "to">,
 ): { read: Entry[]; lost: boolean } {
   const { raw, whole } = parse(bytes);
-  const found = readList(raw[list], (each) => entries[list].safeParse(each));
+  const found = readList(raw[list], (each) => entries[list]().safeParse(each));
   const fitting = (found.read as Entry[]).filter(({ id }) => id >= from && id <= to);
   const ordered = orderById(fitting, to);
   const strays = fitting.length !== found.read.length || ordered.mended;
@@ -83,7 +83,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
   const sealedTo = (list: ListName) =>
     record.sealed.reduce((most, seal) => (seal.list === list ? Math.max(most, seal.to) : most), 0);
   const into = (list: ListName) => {
-    const { read, missed } = readList(raw[list], (each) => entries[list].safeParse(each));
+    const { read, missed } = readList(raw[list], (each) => entries[list]().safeParse(each));
     const before = isObject(raw.last_ids) ? Number(raw.last_ids[list]) : Number.NaN;
     const { list: ordered, last, mended } = orderById(read as Entry[], Math.max(before || 0, sealedTo(list)));
     // A last id that lags behind its list, as after adding an entry by hand, is simply brought up.
@@ -93,7 +93,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
   };
   for (const name of listNames) into(name);
   for (const [setting, value] of Object.entries(isObject(raw.bench) ? raw.bench : {})) {
-    const schema = Object.hasOwn(Bench.shape, setting) ? Bench.shape[setting as keyof Bench] : undefined;
+    const schema = Object.hasOwn(Bench().shape, setting) ? Bench().shape[setting as keyof Bench] : undefined;
     if (schema?.safeParse(value).success) Object.assign(record.bench, { [setting]: value });
     else lost = true;
   }

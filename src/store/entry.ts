@@ -11,7 +11,7 @@ export type Fit<T> = { fits: true; value: T } | { fits: false; why: string };
 /** An entry with `patch` laid over it; null or undefined in the patch takes a field out. */
 export function fitEntry(list: ListName, fields: Fields, patch: Fields = {}): Fit<Entry> {
   const merged = withoutGaps({ ...fields, ...patch });
-  const read = entries[list].safeParse(merged);
+  const read = entries[list]().safeParse(merged);
   if (!read.success) return { fits: false, why: `${list}: ${read.error.issues.map(tell).join("; ")}` };
   if (!isId(read.data.id)) return { fits: false, why: `${list}: ${read.data.id} is no id` };
   // A field that the schema doesn't know would be gone at the next reading, without a word.
@@ -22,8 +22,8 @@ export function fitEntry(list: ListName, fields: Fields, patch: Fields = {}): Fi
 
 /** The bench with one setting put, or taken out with null or undefined. */
 export function fitSetting(bench: Bench, setting: string, value: unknown): Fit<Bench> {
-  if (!Object.hasOwn(Bench.shape, setting)) return { fits: false, why: `bench: no setting ${setting}` };
-  const read = Bench.safeParse(withoutGaps({ ...bench, [setting]: value }));
+  if (!Object.hasOwn(Bench().shape, setting)) return { fits: false, why: `bench: no setting ${setting}` };
+  const read = Bench().safeParse(withoutGaps({ ...bench, [setting]: value }));
   if (!read.success) return { fits: false, why: `bench: ${read.error.issues.map(tell).join("; ")}` };
   return { fits: true, value: read.data };
 }

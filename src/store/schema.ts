@@ -1,6 +1,7 @@
 /** The record on disk, checked on every read. A change of shape adds a migration, never a silent default. */
 import * as z from "zod/mini";
 import type { ListName } from "../tools/contract/answer.ts";
+import { later } from "../tools/contract/later.ts";
 import { Bench, Bottle, Formula, Note, Plan, Stock, Timer } from "../tools/contract/record.ts";
 
 export const version = 3;
@@ -66,23 +67,25 @@ export const LastIds = z.object({
  * Every list stands in the order of its ids, which are whole numbers from 1 up, each there once. Here as in the file:
  * of the long lists only what is recent, the rest behind `sealed`.
  */
-export const RecordData = z.object({
-  version: z.literal(version),
-  last_ids: LastIds,
-  /** When it was last changed, ms since the epoch. */
-  saved_ms: z.optional(z.number()),
-  sealed: z.array(Seal),
-  bench: Bench,
-  timers: z.array(Timer),
-  notes: z.array(Note),
-  bottles: z.array(Bottle),
-  stock: z.array(Stock),
-  formulas: z.array(Formula),
-  plans: z.array(Plan),
-  changes: z.array(Change),
-});
+export const RecordData = later(() =>
+  z.object({
+    version: z.literal(version),
+    last_ids: LastIds,
+    /** When it was last changed, ms since the epoch. */
+    saved_ms: z.optional(z.number()),
+    sealed: z.array(Seal),
+    bench: Bench(),
+    timers: z.array(Timer()),
+    notes: z.array(Note()),
+    bottles: z.array(Bottle()),
+    stock: z.array(Stock()),
+    formulas: z.array(Formula()),
+    plans: z.array(Plan()),
+    changes: z.array(Change),
+  }),
+);
 
-export type RecordData = z.infer<typeof RecordData>;
+export type RecordData = z.infer<ReturnType<typeof RecordData>>;
 export type Seal = z.infer<typeof Seal>;
 export type Change = z.infer<typeof Change>;
 export type Step = z.infer<typeof Step>;

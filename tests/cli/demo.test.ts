@@ -23,7 +23,7 @@ const demoBaker = (now = standing) => baker({ now, record: recordAt(new Date(now
 describe("the record", () => {
   it("has twelve batches, three recipes, a shelf with bottles, stock and prices, a day with timers", () => {
     const record = recordAt(new Date(standing).getTime());
-    expect(RecordData.safeParse(record).success).toBe(true);
+    expect(RecordData().safeParse(record).success).toBe(true);
     expect(record.notes).toHaveLength(12);
     expect(record.formulas).toHaveLength(3);
     expect(record.bottles.length).toBeGreaterThan(2);

@@ -36,12 +36,3 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
 export function tool<I extends Record<string, unknown>>(declared: Tool<I>): Tool {
   return declared as unknown as Tool;
 }
-
-/** What is made when it is first asked for, and then kept. */
-export function later<T>(make: () => T): () => T {
-  let made: { value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}

@@ -135,7 +135,14 @@ const isSomething = (value: unknown): boolean =>
 
 /** Checks a note against the record's own schema, its day against the calendar, its numbers against what can be. */
 function rowOf(fields: Record<string, unknown>, place: string): Row | string {
-  const parsed = NoteSchema.safeParse({ text: "", flavors: [], problems: [], noted_ms: 0, ...fields, id: 1 });
+  const parsed = NoteSchema().safeParse({
+    text: "",
+    flavors: [],
+    problems: [],
+    noted_ms: 0,
+    ...fields,
+    id: 1,
+  });
   if (!parsed.success) {
     const [issue] = parsed.error.issues;
     return `${place}: ${issue?.path.join(".") || "it"} isn't as it should be`;
