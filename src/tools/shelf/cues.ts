@@ -6,6 +6,11 @@ const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
   [
+    8,
+    "^(?:and |my |the |our )*{ingredient} (?:costs?|cost me|is|are|was|comes? at) {money}(?: (?:now|each))?$",
+    "^(?:and |my |the |our )*{ingredient} (?:at |for )?{number} (?:per|a) {unit=kg|lb}$",
+  ],
+  [
     -4,
     "(?:used|put|bought) {weight} .. (?:in|into) (?:that|it|there|this) ",
     "(?:enough|too much|too little|too strong|too weak)(?: \\?)?$",

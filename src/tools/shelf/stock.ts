@@ -20,7 +20,7 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
   const done = entries.map((entry) => {
     const known = stockOf(world, entry.name);
     const grams = (entry.grams ?? 0) + (does === "add" ? (known?.grams ?? 0) : 0);
-    const currency = entry.currency ?? world.bench.currency ?? "USD";
+    const currency = entry.currency ?? usualCurrency(world) ?? "USD";
     const pack = {
       ...(entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {}),
       ...(entry.price_per_g !== undefined ? { price_per_g: entry.price_per_g, currency } : {}),
@@ -53,6 +53,14 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
       done.map((each) => each.figure),
     ),
   };
+}
+
+/** The bench's currency, or the one that all prices so far are in. */
+function usualCurrency({ bench, stock }: World): string | undefined {
+  const used = new Set(
+    stock.flatMap((each) => (each.price_per_g === undefined ? [] : (each.currency ?? "USD"))),
+  );
+  return bench.currency ?? (used.size === 1 ? [...used][0] : undefined);
 }
 
 /** One thing spoken of lies on the table: "scale it", "how much of it". */
@@ -119,7 +127,7 @@ export function price({ entries }: ShelfInputs, world: World): Outcome {
   if (entry.price_per_g === undefined)
     return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
   const known = stockOf(world, entry.name);
-  const currency = entry.currency ?? world.bench.currency ?? "USD";
+  const currency = entry.currency ?? usualCurrency(world) ?? "USD";
   const patch = {
     price_per_g: entry.price_per_g,
     currency,
@@ -133,7 +141,9 @@ export function price({ entries }: ShelfInputs, world: World): Outcome {
     headline: `Saved: ${entry.name} at ${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
     figures: [{ name: `${entry.name} a kilo`, value: entry.price_per_g * 1000, unit: currency }],
     rule: { text: "your own price; costs go by it from now on", basis: "your bench" },
-    ...(entry.currency || world.bench.currency ? {} : { assumed: ["US dollars"] }),
+    ...(entry.currency || world.bench.currency
+      ? {}
+      : { assumed: [usualCurrency(world) ? `${currency}, as your other prices` : "US dollars"] }),
     effects: [effect],
     change: `the price of ${entry.name}`,
   };
