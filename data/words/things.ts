@@ -91,6 +91,8 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
       "batter for the shells",
       "battter",
       "macaronage batter",
+      "dough",
+      "macaron dough",
       "shell mix",
       "shell mixture",
       "macaron mix",

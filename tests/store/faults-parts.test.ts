@@ -2,23 +2,8 @@
 import * as fs from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import type { Files } from "../../src/store/files.ts";
 import { addNotes, grown, later, numbered, textsOf } from "./growth.ts";
-import { doing, faultyFiles, got, newHome, readTexts } from "./support.ts";
-
-const operations: (keyof Files)[] = [
-  "openSync",
-  "writeFileSync",
-  "fsyncSync",
-  "closeSync",
-  "renameSync",
-  "linkSync",
-  "unlinkSync",
-  "readFileSync",
-  "readdirSync",
-  "lstatSync",
-  "mkdirSync",
-];
+import { doing, faultyFiles, got, newHome, operations, readTexts } from "./support.ts";
 
 /** All files below the home by name and content. */
 const snapshot = (home: string) =>

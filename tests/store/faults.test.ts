@@ -2,21 +2,7 @@ import * as fs from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Files } from "../../src/store/files.ts";
 import { openStore } from "../../src/store/open.ts";
-import { faultyFiles, fileOf, got, newHome, noting, readTexts } from "./support.ts";
-
-const operations: (keyof Files)[] = [
-  "openSync",
-  "writeFileSync",
-  "fsyncSync",
-  "closeSync",
-  "renameSync",
-  "linkSync",
-  "unlinkSync",
-  "readFileSync",
-  "readdirSync",
-  "lstatSync",
-  "mkdirSync",
-];
+import { faultyFiles, fileOf, got, newHome, noting, operations, readTexts } from "./support.ts";
 
 /** Everything in the home by name and content: what "as it was" means on disk. */
 const snapshot = (home: string) =>

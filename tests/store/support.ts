@@ -18,6 +18,21 @@ export function newHome(): string {
   return home;
 }
 
+/** The file operations the store uses, each of which can be made to fail. */
+export const operations: (keyof Files)[] = [
+  "openSync",
+  "writeFileSync",
+  "fsyncSync",
+  "closeSync",
+  "renameSync",
+  "linkSync",
+  "unlinkSync",
+  "readFileSync",
+  "readdirSync",
+  "lstatSync",
+  "mkdirSync",
+];
+
 export const fileOf = (home: string): string => join(home, "record.json");
 
 /** The record's own file as anyone else would read it. */

@@ -30,6 +30,14 @@ describe("set", () => {
     expect(set.items).toEqual([{ label: "timer", due: "2026-03-14T09:42:00", left: 12, state: "running" }]);
   });
 
+  test("what she has at hand behind a timer is no length of time", async () => {
+    const talk = baker();
+    await talk.ask("set 18 min for tray one and 30 min rest");
+    const follow = await talk.one("and if i only have 150");
+    expect(follow.status).not.toBe("answered");
+    expect(follow.figures ?? []).toEqual([]);
+  });
+
   test.each([
     ["90 seconds on the clock", 1.5],
     ["set 1h20 for the lemon shells to rest", 80],

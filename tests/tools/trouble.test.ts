@@ -32,6 +32,8 @@ test("every symptom that a word can mean has its causes, and none is left over",
 // from memory, all of them
 test.each([
   ["no feet at all whyyy", "No feet"],
+  ["dough too runny", "Runny batter"],
+  ["the dough is too thick", "Stiff batter"],
   ["why don't my macarons have feet", "No feet"],
   ["tops craked on the whole tray, what do i change", "Cracked tops"],
   ["what makes macarons crack", "Cracked tops"],

@@ -1,5 +1,7 @@
 /** What a sentence has to hold for a cue to have a chance, read off the cue's pattern. */
 
+import { alternatives, closing } from "./cue-groups.ts";
+
 /**
  * What a sentence has to contain for the pattern to have a chance: for each part of the pattern a list, one of which
  * must be there. Parts that may be missing, or that say anything goes, ask for nothing.
@@ -48,26 +50,4 @@ function facetNeeds(facet: string): string[] {
   const values = value?.replace(/^\((.*)\)$/, "$1");
   if (values === undefined || /[\\+*?.]/.test(values)) return [name];
   return values.split("|").map((each) => (/^[a-z_]+$/.test(each) ? `${name}=${each}` : name));
-}
-
-function closing(pattern: string, open: number): number {
-  let depth = 0;
-  for (let i = open; i < pattern.length; i++) {
-    if (pattern[i] === "(") depth += 1;
-    if (pattern[i] === ")" && --depth === 0) return i;
-  }
-  return pattern.length;
-}
-
-/** Alternatives of a group, at its own level. */
-function alternatives(body: string): string[] {
-  const parts: string[] = [""];
-  let depth = 0;
-  for (const letter of body) {
-    if (letter === "(" || letter === "{") depth += 1;
-    if (letter === ")" || letter === "}") depth -= 1;
-    if (letter === "|" && depth === 0) parts.push("");
-    else parts[parts.length - 1] += letter;
-  }
-  return parts;
 }

@@ -3,6 +3,8 @@
  * nothing to prepare; a regular expression has to be compiled first. What this can't read is left to one.
  */
 
+import { alternatives, closing } from "./cue-groups.ts";
+
 /**
  * A word; its several spellings; a gap; a facet with the values that it may have; or one of several rows of nodes, which
  * may be missing where it is `loose` and come again where it is `many`. Short, since the build writes them down.
@@ -26,7 +28,7 @@ export function walkOf(pattern: string): Walk | undefined {
   const trimmed = pattern.trimEnd();
   const end = trimmed.endsWith("$") && !trimmed.endsWith("\\$");
   const body = trimmed.slice(start ? 1 : 0, end ? -1 : undefined);
-  const parts = split(body);
+  const parts = alternatives(body);
   // an anchor would belong to one of the alternatives alone
   if (parts.length > 1 && (start || end)) return undefined;
   const nodes = parts.length > 1 ? oneOf(parts) : sequence(body);
@@ -109,7 +111,7 @@ function group(text: string, at: number): Read | undefined {
   const close = closing(text, at);
   const sign = text[close + 1] ?? "";
   const loose = sign === "?" || sign === "*";
-  const bodies = split(text.slice(at + 3, close));
+  const bodies = alternatives(text.slice(at + 3, close));
   const leads = bodies.every((body) => body.startsWith(" "));
   const trails = bodies.every((body) => body.endsWith(" "));
   // what may be missing has to bring its space, before or behind it; what may not has none
@@ -124,27 +126,6 @@ function group(text: string, at: number): Read | undefined {
     ...(sign === "*" ? { many: true as const } : {}),
   };
   return { node, next: close + (loose ? 2 : 1), ...(loose && trails ? { spaced: true } : {}) };
-}
-
-function closing(text: string, open: number): number {
-  let depth = 0;
-  for (let at = open; at < text.length; at++) {
-    if (text[at] === "(") depth += 1;
-    if (text[at] === ")" && --depth === 0) return at;
-  }
-  return text.length;
-}
-
-function split(body: string): string[] {
-  const parts = [""];
-  let depth = 0;
-  for (const letter of body) {
-    if (letter === "(" || letter === "{") depth += 1;
-    if (letter === ")" || letter === "}") depth -= 1;
-    if (letter === "|" && depth === 0) parts.push("");
-    else parts[parts.length - 1] += letter;
-  }
-  return parts;
 }
 
 /** True when the walk fits the tokens from one of them on. */

@@ -15,6 +15,8 @@ const isJoint = (piece: Piece) => isSign(piece) || ["and", "then", "plus", "also
 /** "rest timer 40", "45 for the ganache": a number that counts nothing. */
 const isBare = (piece: Piece | undefined) =>
   piece?.amount?.dim === "number" && !piece.amount.of && !piece.amount.fraction && piece.amount.unit === "";
+/** "if I only have 150": something at hand, not minutes. */
+const holds = /(?:^| )(?:have|got|weighs?)(?: |$)/;
 const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
 
 export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
@@ -23,7 +25,9 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
     const name = nameOf(part, parts.length === 1, memory);
     const time = timeOf(
       part,
-      parts.length > 1 || memory.follows || /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)),
+      parts.length > 1 ||
+        (memory.follows && !holds.test(textOf(part))) ||
+        /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)),
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
