@@ -66,10 +66,43 @@ function licenses() {
   return `What is bundled with this program, and under which licenses.\n\n${texts.sort().join(`\n${"-".repeat(72)}\n\n`)}`;
 }
 
+/**
+ * A single question needs one or two calculators: here the registry's imports become calls, so that a calculator's
+ * file, and what only it imports, runs when the calculator is first looked into. Its name is that of its export.
+ */
+const onlyWhenAsked = {
+  name: "only-when-asked",
+  transform(code, id) {
+    if (!/src[\\/]tools[\\/]registry\.ts$/.test(id)) return undefined;
+    const lazy = code.replace(/^import \{ (\w+) \} from ("[^"]+");$/gm, (line, name, file) =>
+      /^help/.test(name) ? line : `const ${name} = lazily("${name}", () => require(${file}).${name});`,
+    );
+    return `import { lazily } from "./lazily.ts";\n${lazy}`;
+  },
+};
+
+/** The classifier's weights stay in a file of their own, read when the cues leave a sentence open. */
+const modelBeside = {
+  name: "model-beside",
+  load(id) {
+    if (!/data[\\/]model\.json$/.test(id)) return undefined;
+    writeFileSync(join(dist, "program.model"), readFileSync(id));
+    const names = Object.keys(JSON.parse(readFileSync(id, "utf8")));
+    const getters = names.map((name) => `get ${name}() { return model().${name}; }`).join(",");
+    return {
+      code: `import { readFileSync } from "node:fs";
+        let read;
+        const model = () => (read ??= JSON.parse(readFileSync(__dirname + "/program.model", "latin1")));
+        export default {${getters}};`,
+      moduleType: "js",
+    };
+  },
+};
+
 // natural's edit distance asks for all of underscore and uses two functions of it
 const underscore = { alias: { underscore: join(root, "src/intents/underscore.ts") } };
 await bundle("src/cli/entry.ts", {
-  options: { resolve: underscore },
+  options: { resolve: underscore, plugins: [onlyWhenAsked, modelBeside] },
   write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false },
 });
 await bundle("src/cli/chat/main.tsx", {
@@ -101,8 +134,10 @@ await bundle("src/cli/csv/csv.ts", {
 const programFile = join(dist, "program.cjs");
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
 const program = readFileSync(programFile, "utf8").replace(/[\u0080-\uffff]/g, escaped);
-// written as the function that the launcher calls, so that a million letters aren't copied at every start
-writeFileSync(programFile, `(function(exports,require,module,__filename,__dirname){${program}\n})`);
+// Written as the function that the launcher calls, so that a million letters aren't copied at every start; and made
+// longer than what Node keeps in V8's own heap (0xFBEE9 letters), where the collector would have to move it.
+const wrapped = `(function(exports,require,module,__filename,__dirname){${program}\n})`;
+writeFileSync(programFile, wrapped.padEnd(1_050_000));
 
 writeFileSync(join(dist, "licenses.txt"), licenses());
 
@@ -132,25 +167,30 @@ program.exports.start(parts, ${JSON.stringify(version)}, ["cues", "words"].map((
 writeFileSync(join(dist, "bowlside.cjs"), launcher);
 chmodSync(join(dist, "bowlside.cjs"), 0o755);
 
-// Run once here: it writes the tables and, having answered a question on a record that is thrown away, the cache.
+// Run twice here: once for the tables; then, having answered a question on a record that is thrown away, for the cache,
+// which would else hold what making the tables needs.
 const maker = join(dist, "make.cjs");
-writeFileSync(
-  maker,
-  `const { mkdtempSync, readFileSync, rmSync, writeFileSync } = require("node:fs");
+const make = (work) => {
+  writeFileSync(
+    maker,
+    `const { mkdtempSync, readFileSync, rmSync, writeFileSync } = require("node:fs");
 const { tmpdir } = require("node:os");
 ${tools}
 ${load}
-const tables = program.exports.tables();
+${work}`,
+  );
+  const made = spawnSync(process.execPath, [maker], { stdio: "inherit" });
+  rmSync(maker);
+  if (made.status !== 0) process.exit(made.status ?? 1);
+};
+make(`const tables = program.exports.tables();
 if (/[^\\x00-\\xff]/.test(tables.join(""))) throw new Error("A word of the tables has letters beyond Latin-1.");
 // two files: a text of over 256 kB costs V8 milliseconds more
 for (const [at, name] of ["cues", "words"].entries()) writeFileSync(beside("program." + name), tables[at], "latin1");
-const home = mkdtempSync(join(tmpdir(), "bowlside-build-"));
-program.exports.warm({}, tables, home).then(() => {
+`);
+make(`const home = mkdtempSync(join(tmpdir(), "bowlside-build-"));
+program.exports.warm({}, ["cues", "words"].map((name) => kept("program." + name)?.latin1Slice()), home).then(() => {
   writeFileSync(beside("program.cache"), script.createCachedData());
   rmSync(home, { recursive: true });
 });
-`,
-);
-const made = spawnSync(process.execPath, [maker], { stdio: "inherit" });
-rmSync(maker);
-if (made.status !== 0) process.exit(made.status ?? 1);
+`);

@@ -1,21 +1,19 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
-import { freshState, next, questions, understanding } from "../intents/converse.ts";
+import { primeCues } from "../intents/choose.ts";
 import { phraseTable, primePhrases } from "../intents/lexicon.ts";
-import { indexOf, prime } from "../tools/lib/cue.ts";
+import { cueTable } from "../tools/lib/cue-table.ts";
 import { tools } from "../tools/registry.ts";
 import { main, type Outside, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
-const allCues = () => tools.flatMap((tool) => tool.cues);
-
 /** What the build keeps beside the program for `start`. */
-export const tables = (): [cues: string, phrases: string] => [indexOf(allCues()), phraseTable()];
+export const tables = (): [cues: string, phrases: string] => [cueTable(tools), phraseTable()];
 
 type Written = readonly (string | undefined)[];
 
 function takeUp([cues, phrases]: Written): void {
   if (!cues || !phrases) return;
-  prime(allCues(), cues);
+  primeCues(tools, cues);
   primePhrases(phrases);
 }
 
@@ -39,7 +37,8 @@ const outside = (argv: readonly string[], parts: Parts, version: string): Outsid
 });
 
 /**
- * Runs what most questions run, so that the code cache made at build holds it compiled.
+ * Runs what most questions run, so that the code cache made at build holds it compiled. One question is enough: taking
+ * up a cache costs by its size, more than compiling what a question of another kind needs besides.
  * @param home a folder for a record that is thrown away
  */
 export async function warm(parts: Parts, written: Written, home: string): Promise<void> {
@@ -49,9 +48,4 @@ export async function warm(parts: Parts, written: Written, home: string): Promis
     write: () => {},
   };
   await main(quiet);
-  const all = understanding(tools);
-  const names = { formulas: [], bottles: [], timers: [] };
-  for (const tool of tools)
-    for (const { say } of tool.examples.slice(0, 1))
-      for (const reading of questions(say, all)) next(reading, freshState(), names, all);
 }

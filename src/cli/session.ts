@@ -87,8 +87,8 @@ export function startSession(around: Surroundings): Session {
   }
 
   /** Computes, and where the answer changes the record, computes again under the lock so that nothing is lost. */
-  async function run(step: Step): Promise<Outcome> {
-    const dry = computeWith(step, await current());
+  async function run(step: Step, world?: World): Promise<Outcome> {
+    const dry = computeWith(step, world ?? (await current()));
     if (!dry.effects?.length) return dry;
     const done = await around.store.change((record) => {
       const outcome = computeWith(step, worldOf(record));
@@ -111,8 +111,11 @@ export function startSession(around: Surroundings): Session {
   }
 
   /** Runs a step; a text file that it needs is read first, and its lines take the file's place. */
-  async function runWith(step: Step): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
-    const { outcome, inputs } = await settle(step, run);
+  async function runWith(
+    step: Step,
+    world?: World,
+  ): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
+    const { outcome, inputs } = await settle(step, (each) => run(each, world));
     const { file, as } = outcome.wants ?? {};
     if (!file || !around.readFile) return { outcome, inputs };
     if (as === "notes") {
@@ -127,9 +130,9 @@ export function startSession(around: Surroundings): Session {
     return { outcome: await run({ ...step, inputs: found }), inputs: found };
   }
 
-  /** Runs a step and remembers it. */
-  async function take(step: Step): Promise<Answer> {
-    const { outcome, inputs } = await runWith(step);
+  /** Runs a step and remembers it. `world` is the record as just read, where nothing has changed it since. */
+  async function take(step: Step, world?: World): Promise<Answer> {
+    const { outcome, inputs } = await runWith(step, world);
     state = remember(state, { tool: step.tool, inputs }, outcome);
     read = [...new Set([...read, ...told(step.reading, { ...step, inputs })])];
     if (!["explain", "help", "undo"].includes(step.tool.name)) {
@@ -162,8 +165,8 @@ export function startSession(around: Surroundings): Session {
       }
       const answers: Answer[] = [];
       for (const reading of questions(asked, around.understanding)) {
-        const names = namesIn(await current());
-        const found = next(reading, state, names, around.understanding);
+        const world = await current();
+        const found = next(reading, state, namesIn(world), around.understanding);
         if (!Array.isArray(found)) {
           unread = { question: reading.said, readings: told(reading) };
           answers.push(
@@ -174,7 +177,8 @@ export function startSession(around: Surroundings): Session {
           );
           continue;
         }
-        for (const step of found) answers.push(await take(step));
+        for (const [at, step] of found.entries())
+          answers.push(await take(step, at === 0 ? world : undefined));
       }
       return { asked, answers };
     },

@@ -22,7 +22,7 @@ export interface Unread {
   reading: Reading;
   /** What it may have been about, the nearest first. */
   near: Tool[];
-  trace: string[];
+  trace(): string[];
 }
 
 export interface Topic {
@@ -76,10 +76,15 @@ export function next(
   const reading = withoutBareHours(withNames(said, names.formulas), now.last?.tool);
   const state = returned(reading, now);
   const scores = score(reading, tools);
-  const trace = scores
-    .filter((each) => each.points !== 0)
-    .slice(0, 4)
-    .map((each) => `${each.tool.name} ${each.points}: ${each.because.join("; ")}`);
+  const told: string[] = [];
+  // written when it is asked for: a calculator's cues come with its file
+  const trace = () => [
+    ...scores
+      .filter((each) => each.points !== 0)
+      .slice(0, 4)
+      .map((each) => `${each.tool.name} ${each.points}: ${each.because().join("; ")}`),
+    ...told,
+  ];
   const recipe = (text: string) => recipeLines(text, reader);
   const memory = (follows: boolean): Memory => ({
     table: state.table,
@@ -92,17 +97,23 @@ export function next(
   if (answer) {
     const { tool, inputs, filled } = answer;
     return [
-      { tool, inputs, known: knownFrom(inputs, filled), reading, trace: [`answers ${tool.name}'s question`] },
+      {
+        tool,
+        inputs,
+        known: knownFrom(inputs, filled),
+        reading,
+        trace: () => [`answers ${tool.name}'s question`],
+      },
     ];
   }
   const chosen = strange(reading, scores[0]?.points ?? 0)
     ? undefined
-    : choose(reading, state, scores, tools, memory, trace);
+    : choose(reading, state, scores, tools, memory, told);
   if (!chosen) {
     const near = scores.filter((each) => each.points > 0).slice(0, 2);
     return { reading, near: near.map((each) => each.tool), trace };
   }
-  const { tool, follows, drafted, left } = fullest(chosen, reading, memory, trace);
+  const { tool, follows, drafted, left } = fullest(chosen, reading, memory, told);
   return drafted.map((draft) => ({
     ...stepFrom(tool, draft, reading, state, follows, trace),
     ...(left.length > 0 ? { left } : {}),

@@ -27,7 +27,13 @@ export function dictated(said: string, state: State, { tools, reader }: Understa
     const known = Object.fromEntries(
       Object.keys(inputs).map((key) => [key, key === "name" ? "remembered" : "said"] as const),
     );
-    return { tool, inputs, known, reading: readingOf(said, text, items, mended, reader), trace: [note] };
+    return {
+      tool,
+      inputs,
+      known,
+      reading: readingOf(said, text, items, mended, reader),
+      trace: () => [note],
+    };
   };
   const {
     collecting: _collecting,

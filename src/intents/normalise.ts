@@ -11,27 +11,37 @@ export function sanitise(line: string): string {
   return line.replace(escapes, "").replace(controls, " ").replace(/ {2,}/g, " ").trim();
 }
 
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the letters that need no folding
+const isPlain = /^[\u0000-\u007f]*$/;
+
+/** Signs and letters beyond ASCII as those within it. */
+const folded = (text: string): string =>
+  text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
+    .replace(/⁄/g, "/")
+    .replace(/[‘’‛′´]/g, "'")
+    .replace(/[“”″]/g, '"')
+    .replace(/[‐-―−]/g, "-")
+    .replace(/[×✕✖]/g, "x")
+    .replace(/÷/g, "/")
+    .replace(/[→⇒➔➜]/g, " to ")
+    .replace(/º/g, "°")
+    .toLowerCase()
+    .replace(/ß/g, "ss")
+    .replace(/œ/g, "oe");
+
 /**
  * Lower case, plain quotes and dashes, "½" as "1/2" with a space before it, accents folded.
  * NFKC is not used: it would turn "1½" into eleven halves.
  */
 export function normalise(asked: string): string {
   return (
-    asked
-      .normalize("NFD")
-      .replace(/[\u0300-\u036f]/g, "")
-      .replace(/[¼-¾⅐-⅞]/g, (sign) => ` ${fractionSigns[sign] ?? sign}`)
-      .replace(/⁄/g, "/")
-      .replace(/[‘’‛′`´]/g, "'")
-      .replace(/[“”″]/g, '"')
-      .replace(/[‐-―−]/g, "-")
-      .replace(/[×✕✖]/g, "x")
-      .replace(/÷/g, "/")
-      .replace(/[→⇒➔➜]|-+>|=>/g, " to ")
-      .replace(/º/g, "°")
+    (isPlain.test(asked) ? asked : folded(asked))
+      .replaceAll("`", "'")
+      .replace(/-+>|=>/g, " to ")
       .toLowerCase()
-      .replace(/ß/g, "ss")
-      .replace(/œ/g, "oe")
       .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")

@@ -17,7 +17,8 @@ export interface Step {
   fallback?: Inputs;
   /** Weights and percentages that were said and are in no input: the sentence may have been misread. */
   left?: string[];
-  trace: string[];
+  /** Why it was read so, for whoever looks into it. */
+  trace(): string[];
 }
 
 export const knownFrom = (inputs: Inputs, said: Inputs): Known =>
@@ -36,7 +37,7 @@ export function stepFrom(
   reading: Reading,
   state: State,
   follows: boolean,
-  trace: string[],
+  trace: () => string[],
 ): Step {
   const before = state.last?.tool === tool.name ? state.last.inputs : undefined;
   const said = follows && before ? saidNow(tool, draft, reading, before) : draft;

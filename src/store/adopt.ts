@@ -44,7 +44,7 @@ function withSeals(record: RecordData, seals: Seal[]): RecordData {
 /** What a file's name says that it holds. Its sum isn't known, so it is checked whenever it is read. */
 function sealOf(file: string): Seal | undefined {
   const [, list, from, to] = /^([a-z]+)-(\d+)-(\d+)-/.exec(file) ?? [];
-  const seal = Seal.safeParse({ list, from: Number(from), to: Number(to), count: 0, file });
+  const seal = Seal().safeParse({ list, from: Number(from), to: Number(to), count: 0, file });
   const fits = seal.success && fromOf(partOf(seal.data.from)) === seal.data.from;
   return fits && seal.data.to === seal.data.from + partSize - 1 ? seal.data : undefined;
 }

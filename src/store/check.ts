@@ -77,7 +77,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
   // A record that was never written has no moment of it.
   if (typeof raw.saved_ms === "number") record.saved_ms = raw.saved_ms;
   else lost ||= raw.saved_ms !== undefined;
-  const seals = readList(raw.sealed, (each) => Seal.safeParse(each));
+  const seals = readList(raw.sealed, (each) => Seal().safeParse(each));
   record.sealed = seals.read as Seal[];
   lost ||= seals.missed;
   const sealedTo = (list: ListName) =>
@@ -99,7 +99,7 @@ function gather(raw: Raw): { record: RecordData; lost: boolean } {
   }
   lost ||= !isObject(raw.bench) || Object.keys(Object(raw.last_ids)).length !== listNames.length;
   const { read, missed } = readList(raw.changes, (each) =>
-    isDeep(each, 12) ? { success: false } : Change.safeParse(each),
+    isDeep(each, 12) ? { success: false } : Change().safeParse(each),
   );
   // With one step of the way back missing, the steps before it no longer lead anywhere.
   record.changes = missed ? [] : (read as Change[]);

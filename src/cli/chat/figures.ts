@@ -72,8 +72,17 @@ function rounds(number: number, token: string): boolean {
   return off <= 0.5 * 10 ** -decimals + 1e-9 && off <= 0.05 * Math.abs(number) + 1e-9;
 }
 
+/** Whether the unit stands there as a word of its own, one or many of it. */
 function hasUnit(headline: string, unit: string): boolean {
-  if (!/^\p{L}/u.test(unit)) return headline.includes(unit);
-  const escaped = unit.replace(/[^\p{L}\p{N} ]/gu, "\\$&").replace(/s$/, "s?");
-  return new RegExp(`(?<!\\p{L})${escaped}(?!\\p{L})`, "u").test(headline);
+  if (!isLetter(unit[0])) return headline.includes(unit);
+  const word = unit.replace(/s$/, "");
+  for (let at = headline.indexOf(word); at >= 0; at = headline.indexOf(word, at + 1)) {
+    const end = at + word.length;
+    const ends = [end, ...(word !== unit && headline[end] === "s" ? [end + 1] : [])];
+    if (!isLetter(headline[at - 1]) && ends.some((each) => !isLetter(headline[each]))) return true;
+  }
+  return false;
 }
+
+/** Only letters have two cases; a regular expression for all of Unicode's takes long to compile. */
+const isLetter = (sign: string | undefined): boolean => sign?.toLowerCase() !== sign?.toUpperCase();

@@ -2,7 +2,9 @@
 
 // made when a text first needs it: it costs more than a whole answer
 let segmenter: Intl.Segmenter | undefined;
-const plainAscii = /^[\x20-\x7e]*$/;
+/** Signs of one cell each that never join: ASCII, Latin letters with accents, dashes, arrows, signs of arithmetic, bars. */
+const single =
+  /^[\x20-\x7e\u00a1-\u00ac\u00ae-\u02ff\u2010-\u2027\u2030-\u205e\u2190-\u21ff\u2200-\u22ff\u2500-\u259f]*$/;
 /** Classes of characters take long to compile, and most text is plain: they are made when first needed. */
 const once = (make: () => RegExp): (() => RegExp) => {
   let made: RegExp | undefined;
@@ -24,21 +26,21 @@ const blank = /[\t\n\u2028\u2029]/g;
 
 /** The text in units that the eye and the arrow keys take for one character. */
 export function graphemes(text: string): string[] {
-  if (plainAscii.test(text)) return text.split("");
+  if (single.test(text)) return text.split("");
   segmenter ??= new Intl.Segmenter(undefined, { granularity: "grapheme" });
   return Array.from(segmenter.segment(text), (each) => each.segment);
 }
 
 /** How many cells of the terminal one grapheme takes: 0, 1 or 2. */
 export function cells(grapheme: string): number {
-  if (plainAscii.test(grapheme)) return grapheme.length;
+  if (single.test(grapheme)) return grapheme.length;
   if (unseen().test(grapheme)) return 0;
   return emoji().test(grapheme) || wide().test(grapheme) ? 2 : 1;
 }
 
 /** How many cells a text takes in one line. */
 export function width(text: string): number {
-  return plainAscii.test(text) ? text.length : graphemes(text).reduce((sum, each) => sum + cells(each), 0);
+  return single.test(text) ? text.length : graphemes(text).reduce((sum, each) => sum + cells(each), 0);
 }
 
 /** Pads to `size` cells; `padEnd` would count code units. */

@@ -9,7 +9,6 @@ export interface Cue {
   /** As it is written, for the trace. */
   pattern: string;
   weight: number;
-  matches(mask: string): boolean;
 }
 
 export interface Tool<I extends Record<string, unknown> = Record<string, unknown>> {

@@ -4,46 +4,76 @@ import { alternatives, closing } from "./cue-groups.ts";
 
 /**
  * What a sentence has to contain for the pattern to have a chance: for each part of the pattern a list, one of which
- * must be there. Parts that may be missing, or that say anything goes, ask for nothing.
+ * must be there, as the beginning of a word, of a facet or of its value. Parts that may be missing, that say anything
+ * goes or that stand inside a word ask for nothing.
  */
-export function needed(pattern: string): string[][] {
+export const needed = (pattern: string): string[][] => needs(pattern, true);
+
+/** @param open whether the pattern stands where a word begins */
+function needs(pattern: string, open: boolean): string[][] {
   if (alternatives(pattern).length > 1) return [];
-  const needs: string[][] = [];
+  const all: string[][] = [];
+  let begins = open;
   for (let i = 0; i < pattern.length; ) {
-    const part = partAt(pattern, i);
-    if (part.needs?.length && !/[?*]/.test(pattern[part.next] ?? "")) needs.push(part.needs);
-    i = part.next;
+    const part = partAt(pattern, i, begins);
+    const loose = /[?*]/.test(pattern[part.next] ?? "");
+    if (part.needs?.length && !loose) all.push(part.needs);
+    // behind "(?:the )?" a word begins where one began before it
+    if (loose) {
+      begins &&= part.begins;
+      i = part.next + 1;
+    } else {
+      begins = part.begins;
+      i = part.next;
+    }
   }
-  return needs;
+  return all;
+}
+
+interface Part {
+  needs?: string[];
+  next: number;
+  /** A word begins behind it. */
+  begins: boolean;
 }
 
 /** The part of a pattern that starts at `i`: a facet, a group, a word, or a sign that needs nothing. */
-function partAt(pattern: string, i: number): { needs?: string[]; next: number } {
+function partAt(pattern: string, i: number, open: boolean): Part {
   const letter = pattern[i] ?? "";
-  if (letter === "\\") return { next: i + 2 };
+  if (letter === "\\") return { next: i + 2, begins: false };
   if (letter === "{") {
     const end = pattern.indexOf("}", i);
-    return { needs: facetNeeds(pattern.slice(i + 1, end)), next: end + 1 };
+    return { needs: facetNeeds(pattern.slice(i + 1, end)), next: end + 1, begins: false };
   }
   if (letter === "(") {
     const end = closing(pattern, i);
-    return { needs: groupNeeds(pattern.slice(i + 1, end)), next: end + 1 };
+    const body = pattern.slice(i + 1, end);
+    return { needs: groupNeeds(body, open), next: end + 1, begins: spaced(body) };
   }
   letters.lastIndex = i;
   const word = letters.exec(pattern)?.[0];
-  if (!word) return { next: i + 1 };
+  if (!word) return { next: i + 1, begins: letter === "^" ? open : " <,".includes(letter) };
   // of "outs?" only "out" is sure
   const sure = /[?*]/.test(pattern[i + word.length] ?? "") ? word.slice(0, -1) : word;
-  return { needs: sure.length > 1 ? [sure] : [], next: i + word.length + (sure === word ? 0 : 1) };
+  const next = i + word.length + (sure === word ? 0 : 1);
+  return { needs: open && sure.length > 1 ? [sure] : [], next, begins: false };
 }
 
 const letters = /[a-z_]+/y;
 
-function groupNeeds(body: string): string[] {
+const spaced = (body: string) => alternatives(body).every((each) => each.endsWith(" "));
+
+function groupNeeds(body: string, open: boolean): string[] {
   if (/^\?[!=<]/.test(body)) return [];
-  const each = alternatives(body.replace(/^\?:/, "")).map((alternative) => needed(alternative)[0] ?? []);
+  const each = alternatives(body.replace(/^\?:/, "")).map((alternative) => rarest(needs(alternative, open)));
   return each.some((any) => any.length === 0) ? [] : each.flat();
 }
+
+/** Of several lists the one that is seldom there by chance: long words are, and one short one spoils a list. */
+export const rarest = (lists: readonly string[][]): string[] =>
+  [...lists].sort((a, b) => rarity(b) - rarity(a))[0] ?? [];
+
+const rarity = (any: readonly string[]) => Math.min(...any.map((word) => word.length)) - any.length / 8;
 
 function facetNeeds(facet: string): string[] {
   const [name = "", value] = facet.replaceAll(" ", "_").split("=");

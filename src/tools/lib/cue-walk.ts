@@ -6,17 +6,18 @@
 import { alternatives, closing } from "./cue-groups.ts";
 
 /**
- * A word; its several spellings; a gap; a facet with the values that it may have; or one of several rows of nodes, which
- * may be missing where it is `loose` and come again where it is `many`. Short, since the build writes them down.
+ * A word; its several spellings; a gap (0); any one token (1); what a token begins with; a facet with the values that it
+ * may have; or one of several rows of nodes, which may be missing where it is `loose` and come again where it is `many`.
+ * Short, since the build writes them down.
  */
-type Node = string | string[] | 0 | { facet: string; values?: string[] } | Any;
-type Any = { any: Node[][]; loose?: true; many?: true };
+type Node = string | string[] | 0 | 1 | { from: string } | { f: string; is?: string[] } | Any;
+type Any = { any: Node[][]; loose?: 1; many?: 1 };
 
 export interface Walk {
-  nodes: Node[];
+  row: Node[];
   /** It begins with the sentence, or ends with it. */
-  start?: true;
-  end?: true;
+  start?: 1;
+  end?: 1;
 }
 
 /** Up to so many tokens may stand in a gap, as in the regular expression of ".." . */
@@ -33,13 +34,23 @@ export function walkOf(pattern: string): Walk | undefined {
   if (parts.length > 1 && (start || end)) return undefined;
   const nodes = parts.length > 1 ? oneOf(parts) : sequence(body);
   return nodes && nodes.length > 0
-    ? { nodes, ...(start ? { start: true as const } : {}), ...(end ? { end: true as const } : {}) }
+    ? { row: nodes, ...(start ? { start: 1 as const } : {}), ...(end ? { end: 1 as const } : {}) }
     : undefined;
 }
 
 function oneOf(parts: readonly string[]): Node[] | undefined {
   const of = parts.map((part) => (part.trim() === part ? sequence(part) : undefined));
-  return of.every((each) => each && each.length > 0) ? [{ any: of as Node[][] }] : undefined;
+  if (!of.every((each) => each && each.length > 0)) return undefined;
+  const [only = [], ...more] = merged(of as Node[][]);
+  return more.length > 0 ? [{ any: [only, ...more] }] : only;
+}
+
+/** Rows of one word each are one row of one node: several words, one of which fits. */
+function merged(rows: Node[][]): Node[][] {
+  const isWords = (row: Node[]) => row.length === 1 && (typeof row[0] === "string" || Array.isArray(row[0]));
+  const words = rows.filter(isWords).flat(2) as string[];
+  const others = rows.filter((row) => !isWords(row));
+  return words.length > 1 ? [[words], ...others] : rows;
 }
 
 /** Elements with one space between them; a group that may be missing brings its own space. */
@@ -77,6 +88,13 @@ function element(text: string, at: number): Read | undefined {
   if (at > 0 && text.slice(at) === "..") return { node: 0, next: text.length };
   if (text[at] === "{") return facet(text, at);
   if (text.startsWith("(?:", at)) return group(text, at);
+  if (anyToken.test(text.slice(at, at + 4))) return { node: 1, next: at + 3 };
+  signs.lastIndex = at;
+  const [sign = "", several, one] = signs.exec(text) ?? [];
+  if (sign) return { node: one?.at(-1) ?? [...(several ?? "")], next: at + sign.length };
+  beginning.lastIndex = at;
+  const [whole = "", from] = beginning.exec(text) ?? [];
+  if (from) return { node: { from }, next: at + whole.length };
   word.lastIndex = at;
   const found = word.exec(text)?.[0];
   if (!found) return undefined;
@@ -84,12 +102,19 @@ function element(text: string, at: number): Read | undefined {
   return { node: more.length > 0 ? [only, ...more] : only, next: at + found.length };
 }
 
-const word = /(?:[a-z]\??|\[[a-z]+\])+(?= |$|\(\?: )/y;
+/** "allerg\S*" */
+const beginning = /([a-z]+)\\S\*(?= |$|\(\?: )/y;
+
+const word = /(?:[a-z_]\??|\[[a-z]+\])+(?= |$|\(\?: )/y;
+
+const anyToken = /^\\S\+(?: |$|\()/;
+/** Signs are tokens of their own. */
+const signs = /\[([?!.,:;=*x+/^-]+)\](?= |$|\(\?: )|(?<!\S)([,:!=]|\\[?.])(?= |$|\(\?: )/y;
 
 /** "flavou?r" is two words, "pasteuri[sz]ed" too. */
 function spellings(written: string): string[] {
   let all = [""];
-  for (const [, letter, may, several] of written.matchAll(/([a-z])(\?)?|\[([a-z]+)\]/g)) {
+  for (const [, letter, may, several] of written.matchAll(/([a-z_])(\?)?|\[([a-z]+)\]/g)) {
     const next = several ? [...several] : [letter as string, ...(may ? [""] : [])];
     all = all.flatMap((start) => next.map((end) => start + end));
   }
@@ -104,7 +129,7 @@ function facet(text: string, at: number): Read | undefined {
     .split("=");
   const listed = value?.replace(/^\((.*)\)$/, "$1").split("|");
   if (close < 0 || listed?.some((each) => !/^[\w°%]+$/.test(each))) return undefined;
-  return { node: { facet: name, ...(listed ? { values: listed } : {}) }, next: close + 1 };
+  return { node: { f: name, ...(listed ? { is: listed } : {}) }, next: close + 1 };
 }
 
 function group(text: string, at: number): Read | undefined {
@@ -120,16 +145,20 @@ function group(text: string, at: number): Read | undefined {
   if (leads && at === 0) return undefined;
   const of = bodies.map((body) => sequence(body.trim()));
   if (of.some((each) => !each || each.length === 0)) return undefined;
+  const any = merged(of as Node[][]);
+  const [only] = any;
+  if (sign !== "?" && sign !== "*" && any.length === 1 && only?.length === 1)
+    return { node: only[0] as Node, next: close + 1 };
   const node: Any = {
-    any: of as Node[][],
-    ...(loose ? { loose: true as const } : {}),
-    ...(sign === "*" ? { many: true as const } : {}),
+    any,
+    ...(loose ? { loose: 1 as const } : {}),
+    ...(sign === "*" ? { many: 1 as const } : {}),
   };
   return { node, next: close + (loose ? 2 : 1), ...(loose && trails ? { spaced: true } : {}) };
 }
 
 /** True when the walk fits the tokens from one of them on. */
-export function walks({ nodes, start, end }: Walk, tokens: readonly string[]): boolean {
+export function walks({ row: nodes, start, end }: Walk, tokens: readonly string[]): boolean {
   const done = (at: number) => !end || at === tokens.length;
   for (let from = 0; from <= (start ? 0 : tokens.length - 1); from++)
     if (step(nodes, 0, tokens, from, done)) return true;
@@ -150,11 +179,15 @@ function step(nodes: readonly Node[], i: number, tokens: readonly string[], at: 
   const token = tokens[at];
   if (token === undefined) return false;
   const fits =
-    typeof node === "string"
-      ? token === node
-      : "facet" in node
-        ? holds(token, node.facet, node.values)
-        : node.includes(token);
+    node === 1
+      ? token !== ""
+      : typeof node === "string"
+        ? token === node
+        : "from" in node
+          ? token.startsWith(node.from)
+          : "f" in node
+            ? holds(token, node.f, node.is)
+            : node.includes(token);
   return fits && next(at + 1);
 }
 
@@ -164,9 +197,9 @@ const most = 200;
 function any(node: Any, tokens: readonly string[], at: number, next: Then, times = 1): boolean {
   const once = (from: number, then: Then) => node.any.some((nodes) => step(nodes, 0, tokens, from, then));
   const again: Then = (to) =>
-    (node.many && to > at && times < most && any({ ...node, loose: true }, tokens, to, next, times + 1)) ||
+    (node.many && to > at && times < most && any({ ...node, loose: 1 }, tokens, to, next, times + 1)) ||
     next(to);
-  return once(at, again) || (node.loose === true && next(at));
+  return once(at, again) || (node.loose === 1 && next(at));
 }
 
 /** "milk_choc_ganache<base=ganache,chocolate=milk>" holds `base`, and `chocolate` as "milk". */

@@ -1,6 +1,7 @@
 /** Looks the notes through. What is found comes newest first; a number over several notes is their median. */
 import type { Figure, Note, Outcome, World } from "../contract/index.ts";
 import { friendlyDay } from "../lib/days.ts";
+import { perList } from "../lib/memo.ts";
 import { newestFirst, noteFigures, noteItem, noteLine } from "../lib/notes.ts";
 import { capital, counted, listed, plain } from "../lib/show.ts";
 import { isTaste } from "../lib/tastes.ts";
@@ -15,7 +16,7 @@ const most = 20;
 export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   const span = inputs.period ? spanOf(inputs.period, world.now_ms) : undefined;
   if (span && "why" in span) return { status: "impossible", headline: span.why };
-  const found = matching(inputs, world.notes, span).sort(newestFirst);
+  const found = matching(world.notes, { inputs, span });
   const about = describe(inputs, span);
   if (found.length === 0)
     return {
@@ -33,8 +34,23 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   return shown(found, world, about);
 }
 
-/** The notes that fit all that was said. A flavor is matched by its name first, by the words of the note last. */
-function matching(inputs: RecallInputs, notes: readonly Note[], span: Span | undefined): Note[] {
+interface Search {
+  inputs: RecallInputs;
+  span: Span | undefined;
+}
+
+const newest = perList(
+  (notes: readonly Note[], _all: undefined) => [...notes].sort(newestFirst),
+  () => "",
+);
+
+/** The notes that fit all that was said, newest first. A flavor is matched by its name first, by the words last. */
+const matching = perList(
+  (notes: readonly Note[], { inputs, span }: Search) => fits(inputs, newest(notes, undefined), span),
+  ({ inputs, span }) => JSON.stringify([inputs, span]),
+);
+
+function fits(inputs: RecallInputs, notes: readonly Note[], span: Span | undefined): readonly Note[] {
   const { rating_from: from, rating_to: to, strictly } = inputs;
   const inPeriod = notes.filter((note) => !span || (note.date >= span.from && note.date <= span.to));
   const fitting = inPeriod.filter((note) => {
@@ -61,7 +77,7 @@ function matching(inputs: RecallInputs, notes: readonly Note[], span: Span | und
   return (inputs.flavors ?? []).reduce(ofFlavor, byWords);
 }
 
-function ofFlavor(notes: Note[], taste: string): Note[] {
+function ofFlavor(notes: readonly Note[], taste: string): readonly Note[] {
   const own = notes.filter((note) => note.flavors.includes(taste));
   if (own.length) return own;
   const akin = notes.filter((note) => note.flavors.some((each) => isTaste(taste, each)));
@@ -137,24 +153,31 @@ function versus(notes: readonly Note[], about: string, world: World): Outcome {
   };
 }
 
+/** The highest or lowest rating, the notes that have it, and how many have one at all. */
+const marked = perList(
+  (notes: readonly Note[], want: "best" | "worst") => {
+    const marks = notes.flatMap(({ rating }) => rating ?? []);
+    const mark = marks.reduce((a, b) => (want === "best" ? Math.max(a, b) : Math.min(a, b)), marks[0] ?? 0);
+    return { rated: marks.length, mark, top: notes.filter((note) => note.rating === mark) };
+  },
+  (want) => want,
+);
+
 function ranked(want: "best" | "worst", notes: readonly Note[], about: string, world: World): Outcome {
-  const rated = notes.filter((note) => note.rating !== undefined);
-  if (rated.length === 0)
+  const { rated, mark, top } = marked(notes, want);
+  if (rated === 0)
     return {
       status: "answered",
       headline: `None of ${counted(notes.length, "note")}${about} has a rating.`,
       items: [],
     };
-  const marks = rated.map((note) => note.rating ?? 0);
-  const mark = want === "best" ? Math.max(...marks) : Math.min(...marks);
-  const top = rated.filter((note) => note.rating === mark);
   const outcome = shown(top, world, `, ${plain(mark)} out of 10`);
-  const unrated = notes.length - rated.length;
+  const unrated = notes.length - rated;
   return {
     ...outcome,
     headline: `${plain(mark)} out of 10. ${outcome.headline}`,
     rule: {
-      text: `the ${want === "best" ? "highest" : "lowest"} of ${counted(rated.length, "rating")} in your notes`,
+      text: `the ${want === "best" ? "highest" : "lowest"} of ${counted(rated, "rating")} in your notes`,
       basis: "your bench",
     },
     ...(unrated ? { cautions: [`${counted(unrated, "note")} without a rating left out.`] } : {}),
@@ -173,9 +196,21 @@ function count(notes: readonly Note[], about: string, world: World): Outcome {
   };
 }
 
+const saidOf = perList(
+  (notes: readonly Note[], what: "macarons" | "shells" | "trays") =>
+    notes.flatMap((note) => note[what] ?? []),
+  (what) => what,
+);
+
+/** Every number where they are few, or how many there are: nobody reads hundreds. */
+const summed = (counts: readonly number[]): string =>
+  counts.length <= most
+    ? counts.map((each) => plain(each)).join(" + ")
+    : `${plain(counts[0] ?? 0)} + ${plain(counts[1] ?? 0)} + … (${counts.length} numbers)`;
+
 function total(inputs: RecallInputs, notes: readonly Note[], about: string): Outcome {
   const what = inputs.measure === "shells" || inputs.measure === "trays" ? inputs.measure : "macarons";
-  const counts = notes.flatMap((note) => (note[what] === undefined ? [] : [note[what]]));
+  const counts = saidOf(notes, what);
   const silent = notes.length - counts.length;
   const sum = counts.reduce((a, b) => a + b, 0);
   const figures: Figure[] = counts.length ? [{ name: what, value: sum, unit: what }] : [];
@@ -187,7 +222,7 @@ function total(inputs: RecallInputs, notes: readonly Note[], about: string): Out
     ...(silent && counts.length
       ? { cautions: [`${counted(silent, "note")} without a number left out.`] }
       : {}),
-    working: [`${counts.map((each) => plain(each)).join(" + ")} = ${plain(sum)}`],
+    working: [`${summed(counts)} = ${plain(sum)}`],
     items: counts.length ? notes.slice(0, most).map(noteItem) : [],
   };
 }

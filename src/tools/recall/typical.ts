@@ -1,5 +1,6 @@
 /** The usual: the median of what the notes say. */
 import type { Figure, Note, Outcome } from "../contract/index.ts";
+import { perList } from "../lib/memo.ts";
 import { noteItem } from "../lib/notes.ts";
 import { capital, counted, plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
@@ -48,42 +49,54 @@ export function median(values: readonly number[]): number {
     : (sorted[Math.floor(half)] ?? 0);
 }
 
-/** One measure, or all that the notes have. Notes set aside don't count. */
+interface Found {
+  name: string;
+  unit: string;
+  /** Lowest first. */
+  values: readonly number[];
+  median: number;
+}
+
+/** What the notes say of one measure, or of all; notes set aside don't count. */
+const said = perList(
+  (notes: readonly Note[], inputs: RecallInputs): Found[] => {
+    const used = notes.filter((note) => !note.ignored);
+    const wanted = inputs.measure ? [inputs.measure] : (Object.keys(rows) as Measure[]);
+    return wanted.flatMap((measure) => {
+      const { name, unit, value } = rows[measure];
+      const inF = inputs.fahrenheit && unit === "°C";
+      const own = used.flatMap((note) => value(note, inputs) ?? []);
+      const values = own.map((each) => (inF ? fahrenheit(each) : each)).sort((a, b) => a - b);
+      return values.length ? [{ name, unit: inF ? "°F" : unit, values, median: median(values) }] : [];
+    });
+  },
+  ({ measure, flavors, fahrenheit: inF }) => JSON.stringify([measure, flavors, inF]),
+);
+
+/** Every value is shown while they can be read; of more the middle half and the ends. */
+const readable = 24;
+
+function spread(values: readonly number[]): string {
+  if (values.length <= readable) return values.map((each) => plain(each)).join(", ");
+  const at = (part: number) => plain(values[Math.round(part * (values.length - 1))] ?? 0);
+  return `${values.length} values from ${at(0)} to ${at(1)}, the middle half ${at(0.25)} to ${at(0.75)}`;
+}
+
+/** One measure, or all that the notes have. */
 export function typical(inputs: RecallInputs, notes: readonly Note[], about: string): Outcome {
-  const used = notes.filter((note) => !note.ignored);
-  const wanted = inputs.measure ? [inputs.measure] : (Object.keys(rows) as Measure[]);
-  const found = wanted.flatMap((measure) => {
-    const row = rows[measure];
-    const values = used.flatMap((note) => row.value(note, inputs) ?? []);
-    return values.length
-      ? [
-          {
-            ...row,
-            values: values.map((each) => (inputs.fahrenheit && row.unit === "°C" ? fahrenheit(each) : each)),
-            unit: inputs.fahrenheit && row.unit === "°C" ? "°F" : row.unit,
-          },
-        ]
-      : [];
-  });
+  const found = said(notes, inputs);
   if (found.length === 0)
     return {
       status: "answered",
       headline: `${counted(notes.length, "note")}${about}, and none says ${inputs.measure ? saidAs[inputs.measure] : "a number"}.`,
       items: [],
     };
-  const figures = found.map(
-    ({ name, unit, values }): Figure =>
-      values.length === 1
-        ? { name, value: median(values), unit }
-        : { name, value: median(values), low: Math.min(...values), high: Math.max(...values), unit },
-  );
-  const lines = found.map(
-    ({ name, unit, values }) =>
-      `${name}: ${[...values]
-        .sort((a, b) => a - b)
-        .map((each) => plain(each))
-        .join(", ")} ${unit}`,
-  );
+  const figures = found.map(({ name, unit, values, median: value }): Figure => {
+    return values.length === 1
+      ? { name, value, unit }
+      : { name, value, low: values[0] ?? value, high: values.at(-1) ?? value, unit };
+  });
+  const lines = found.map(({ name, unit, values }) => `${name}: ${spread(values)} ${unit}`);
   const count = Math.max(...found.map((each) => each.values.length));
   return {
     status: "answered",
@@ -92,8 +105,18 @@ export function typical(inputs: RecallInputs, notes: readonly Note[], about: str
     rule: { text: `the median of your notes, ${lines.join("; ")}`, basis: "your bench" },
     ...(count === 1 ? { cautions: ["One note is little to go by."] } : {}),
     working: lines,
-    items: used.slice(0, 20).map(noteItem),
+    items: firstUsed(notes).map(noteItem),
   };
+}
+
+/** The newest twenty that count. */
+function firstUsed(notes: readonly Note[]): Note[] {
+  const used: Note[] = [];
+  for (const note of notes) {
+    if (!note.ignored) used.push(note);
+    if (used.length === 20) break;
+  }
+  return used;
 }
 
 /** "16 min", or among others "16 min bake", "40 macarons", "4 % flavor", "rated 9". */

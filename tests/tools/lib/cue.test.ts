@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { cues, sign } from "../../../src/tools/lib/cue.ts";
 import { needed } from "../../../src/tools/lib/cue-needs.ts";
+import { cueTable, hitsIn } from "../../../src/tools/lib/cue-table.ts";
 import { tools } from "../../../src/tools/registry.ts";
 import { readings } from "../../support/ask.ts";
 
@@ -57,19 +58,27 @@ describe("the shortcut", () => {
     expect(needed("(?:please )?{base=ganache}")).toEqual([["base=ganache"]]);
     expect(needed("flavou?r")).toEqual([["flavo"]]);
     expect(needed("one|two")).toEqual([]);
+    expect(needed("(?:un)?done")).toEqual([]);
+    expect(needed("(?:the )?{base} pasteuri[sz]ed")).toEqual([["base"], ["pasteuri"]]);
+    expect(needed("(?:my |the )*oven (?:is|was) hot")).toEqual([["oven"], ["is", "was"], ["hot"]]);
   });
 
   test("never changes what any cue of any calculator matches", () => {
     const said = tools.flatMap((tool) => [...tool.examples, ...tool.elsewhere].map((each) => each.say));
     const masks = [...new Set(said.flatMap((each) => readings(each).map((reading) => reading.mask)))];
-    const wrong = tools.flatMap((tool) =>
-      tool.cues.flatMap((cue) => {
-        const whole = sign(cue.pattern);
-        return masks
-          .filter((each) => cue.matches(each) !== whole.test(each))
-          .map((each) => `${tool.name} ${cue.pattern}: ${each}`);
-      }),
+    const hits = hitsIn(cueTable(tools));
+    const whole = tools.map(({ cues }) =>
+      cues.map(({ pattern, weight }) => ({ pattern, weight, sign: sign(pattern) })),
     );
+    const wrong = masks.flatMap((each) => {
+      const found = hits(each);
+      return tools.flatMap(({ name }, at) => {
+        const list = whole[at] ?? [];
+        const expected = list.flatMap(({ sign, pattern }) => (sign.test(each) ? [pattern] : [])).join("\n");
+        const given = found[at]?.map((hit) => list[hit.at]?.pattern).join("\n");
+        return given === expected ? [] : [`${name} on ${each}: ${given} for ${expected}`];
+      });
+    });
     expect(masks.length).toBeGreaterThan(100);
     expect(wrong).toEqual([]);
   });

@@ -1,0 +1,131 @@
+/**
+ * All cues of all calculators in one table, so that a sentence is compared with the few that have a chance in it. There
+ * are well over a thousand: compiling a regular expression for each would cost more than everything else in a turn, so
+ * a cue is only looked at when every word is there that it can't do without, and most are then walked token by token
+ * (cue-walk.ts). The table is a text, since the build keeps it: working it out takes longer than a whole question.
+ *
+ *   line 1   how many cues each calculator has            line 2   the words that cues can't do without
+ *   line 3   which cues to look at: always; then, for each of those words, when it is there
+ *   then a line a cue, tabs between: its weight, the words it needs, then its walk or else itself
+ */
+import type { Tool } from "../contract/index.ts";
+import { sign } from "./cue.ts";
+import { needed, rarest } from "./cue-needs.ts";
+import { type Walk, walkOf, walks } from "./cue-walk.ts";
+
+type Cued = Pick<Tool, "cues">;
+
+/** The table of these calculators, as a text. */
+export function cueTable(tools: readonly Cued[]): string {
+  const ids = new Map<string, number>();
+  const idOf = (word: string) => {
+    if (!ids.has(word)) ids.set(word, ids.size);
+    return ids.get(word) as number;
+  };
+  const always: number[] = [];
+  const when: number[][] = [];
+  const lines = tools
+    .flatMap(({ cues }) => cues)
+    .map(({ pattern, weight }, place) => {
+      const needs = needed(pattern).map((any) => [...new Set(any)]);
+      if (needs.length === 0) always.push(place);
+      for (const word of rarest(needs)) {
+        const id = idOf(word);
+        when[id] = [...(when[id] ?? []), place];
+      }
+      const walk = walkOf(pattern);
+      const ways = needs.map((any) => any.map(idOf).join("|")).join(" ");
+      return [weight, ways, walk ? JSON.stringify(walk) : pattern].join("\t");
+    });
+  const lists = [...ids.values()].map((id) => (when[id] ?? []).join(" "));
+  return [
+    tools.map(({ cues }) => cues.length).join(" "),
+    [...ids.keys()].join(" "),
+    [always.join(" "), ...lists].join(","),
+    ...lines,
+  ].join("\n");
+}
+
+/** A cue that matches: which of its calculator's cues it is. */
+export interface Hit {
+  at: number;
+  weight: number;
+}
+
+/** The cues that match a masked sentence, a list for each calculator, in the calculators' order. */
+export type Hits = (mask: string) => readonly (readonly Hit[])[];
+
+/** A cue as its line tells it. */
+interface Row extends Hit {
+  /** Which calculator's it is. */
+  tool: number;
+  /** Of each of these lists one word has to be there. */
+  needs: number[][];
+  way: Walk | RegExp;
+}
+
+/** @param table as `cueTable` wrote it */
+export function hitsIn(table: string): Hits {
+  const [counts = "", words = "", lists = "", ...lines] = table.split("\n");
+  const idOf = new Map(words.split(" ").map((word, id) => [word, id]));
+  const longest = Math.max(...words.split(" ").map((word) => word.length));
+  const when = lists.split(",");
+  const ends = endsOf(counts.split(" ").map(Number));
+  const rows: Row[] = [];
+  const rowOf = (place: number) => {
+    const tool = ends.findIndex((end) => place < end);
+    rows[place] ??= readRow(lines[place] ?? "", tool, place - (ends[tool - 1] ?? 0));
+    return rows[place];
+  };
+  const found = (mask: string) => {
+    const there = idsIn(mask, idOf, longest);
+    const places = new Set(placesIn(when[0]));
+    for (const id of there) for (const place of placesIn(when[id + 1])) places.add(place);
+    const tokens = mask.split(" ");
+    const hits: Hit[][] = ends.map(() => []);
+    for (const place of [...places].sort((a, b) => a - b)) {
+      const row = rowOf(place);
+      if (!row.needs.every((any) => any.some((id) => there.has(id)))) continue;
+      if (row.way instanceof RegExp ? row.way.test(mask) : walks(row.way, tokens)) hits[row.tool]?.push(row);
+    }
+    return hits;
+  };
+  let last: { mask: string; hits: Hit[][] } | undefined;
+  return (mask) => {
+    if (last?.mask !== mask) last = { mask, hits: found(mask) };
+    return last.hits;
+  };
+}
+
+/** The words of the table that something in the mask begins with. */
+function idsIn(mask: string, idOf: ReadonlyMap<string, number>, longest: number): Set<number> {
+  const there = new Set<number>();
+  for (const piece of new Set(mask.split(/[ <,>]/)))
+    for (let end = Math.min(piece.length, longest); end > 1; end--) {
+      const id = idOf.get(piece.slice(0, end));
+      if (id !== undefined) there.add(id);
+    }
+  return there;
+}
+
+const placesIn = (list = ""): number[] => (list === "" ? [] : list.split(" ").map(Number));
+
+/** Behind which place each calculator's cues end. */
+function endsOf(counts: readonly number[]): number[] {
+  let sum = 0;
+  return counts.map((count) => {
+    sum += count;
+    return sum;
+  });
+}
+
+function readRow(line: string, tool: number, at: number): Row {
+  const [weight, needs = "", way = ""] = line.split("\t");
+  return {
+    tool,
+    at,
+    weight: Number(weight),
+    needs: needs === "" ? [] : needs.split(" ").map((any) => any.split("|").map(Number)),
+    way: way.startsWith('{"row"') ? (JSON.parse(way) as Walk) : sign(way),
+  };
+}
