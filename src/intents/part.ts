@@ -17,8 +17,24 @@ const longest = 120;
 
 export function earFor(tools: readonly Tool[]): Ear {
   // what a part is shows in its beginning; a line of a hundred pages is still cut in time
-  const mask = (part: Part) =>
-    (part.length > 3 * longest ? part.slice(0, 3 * longest) : part).map(maskOf).join(" ");
+  const shown = new Map<Item, string>();
+  const shownOf = (item: Item) => {
+    const text = shown.get(item) ?? maskOf(item);
+    shown.set(item, text);
+    return text;
+  };
+  // a part is looked at several times in a row; what begins, ends and counts alike is the same part
+  const seen = new Map<Item, { last: Item; length: number; text: string }>();
+  const mask = (whole: Part) => {
+    const part = whole.length > 3 * longest ? whole.slice(0, 3 * longest) : whole;
+    const [first, last] = [part[0], part.at(-1)];
+    if (!first || !last) return "";
+    const known = seen.get(first);
+    if (known?.last === last && known.length === part.length) return known.text;
+    const text = part.map(shownOf).join(" ");
+    seen.set(first, { last, length: part.length, text });
+    return text;
+  };
   const heard = new Map<string, Tool | undefined>();
   return {
     mask,

@@ -11,7 +11,7 @@
 import type { Tool } from "../contract/index.ts";
 import { sign } from "./cue.ts";
 import { needed, rarest } from "./cue-needs.ts";
-import { type Walk, walkOf, walks } from "./cue-walk.ts";
+import { tokensOf, type Walk, walkOf, walks } from "./cue-walk.ts";
 
 type Cued = Pick<Tool, "cues">;
 
@@ -69,7 +69,12 @@ export function hitsIn(table: string): Hits {
   const [counts = "", words = "", lists = "", ...lines] = table.split("\n");
   const idOf = new Map(words.split(" ").map((word, id) => [word, id]));
   const longest = Math.max(...words.split(" ").map((word) => word.length));
-  const when = lists.split(",");
+  const written = lists.split(",");
+  const when: number[][] = [];
+  const placesOf = (list: number) => {
+    when[list] ??= placesIn(written[list]);
+    return when[list];
+  };
   const ends = endsOf(counts.split(" ").map(Number));
   const rows: Row[] = [];
   const rowOf = (place: number) => {
@@ -79,9 +84,9 @@ export function hitsIn(table: string): Hits {
   };
   const found = (mask: string) => {
     const there = idsIn(mask, idOf, longest);
-    const places = new Set(placesIn(when[0]));
-    for (const id of there) for (const place of placesIn(when[id + 1])) places.add(place);
-    const tokens = mask.split(" ");
+    const places = new Set(placesOf(0));
+    for (const id of there) for (const place of placesOf(id + 1)) places.add(place);
+    const tokens = tokensOf(mask);
     const hits: Hit[][] = ends.map(() => []);
     for (const place of [...places].sort((a, b) => a - b)) {
       const row = rowOf(place);

@@ -157,8 +157,21 @@ function group(text: string, at: number): Read | undefined {
   return { node, next: close + (loose ? 2 : 1), ...(loose && trails ? { spaced: true } : {}) };
 }
 
+/** A token of a masked sentence, with its facets between commas: "milk_choc_ganache<base=ganache,chocolate=milk>". */
+export interface Token {
+  text: string;
+  facets: string;
+}
+
+export function tokensOf(mask: string): Token[] {
+  return mask.split(" ").map((text) => {
+    const open = text.endsWith(">") ? text.lastIndexOf("<") : -1;
+    return { text, facets: open < 0 ? "" : `,${text.slice(open + 1, -1)},` };
+  });
+}
+
 /** True when the walk fits the tokens from one of them on. */
-export function walks({ row: nodes, start, end }: Walk, tokens: readonly string[]): boolean {
+export function walks({ row: nodes, start, end }: Walk, tokens: readonly Token[]): boolean {
   const done = (at: number) => !end || at === tokens.length;
   for (let from = 0; from <= (start ? 0 : tokens.length - 1); from++)
     if (step(nodes, 0, tokens, from, done)) return true;
@@ -167,52 +180,37 @@ export function walks({ row: nodes, start, end }: Walk, tokens: readonly string[
 
 type Then = (at: number) => boolean;
 
-function step(nodes: readonly Node[], i: number, tokens: readonly string[], at: number, then: Then): boolean {
+function step(nodes: readonly Node[], i: number, tokens: readonly Token[], at: number, then: Then): boolean {
   const node = nodes[i];
   if (node === undefined) return then(at);
-  const next = (to: number) => step(nodes, i + 1, tokens, to, then);
   if (node === 0) {
-    for (let to = at; to <= Math.min(at + widest, tokens.length); to++) if (next(to)) return true;
+    for (let to = at; to <= Math.min(at + widest, tokens.length); to++)
+      if (step(nodes, i + 1, tokens, to, then)) return true;
     return false;
   }
-  if (typeof node === "object" && "any" in node) return any(node, tokens, at, next);
+  if (typeof node === "object" && "any" in node)
+    return any(node, tokens, at, (to) => step(nodes, i + 1, tokens, to, then));
   const token = tokens[at];
-  if (token === undefined) return false;
-  const fits =
-    node === 1
-      ? token !== ""
-      : typeof node === "string"
-        ? token === node
-        : "from" in node
-          ? token.startsWith(node.from)
-          : "f" in node
-            ? holds(token, node.f, node.is)
-            : node.includes(token);
-  return fits && next(at + 1);
+  return token !== undefined && fits(node, token) && step(nodes, i + 1, tokens, at + 1, then);
+}
+
+function fits(node: Exclude<Node, 0 | Any>, { text, facets }: Token): boolean {
+  if (node === 1) return text !== "";
+  if (typeof node === "string") return text === node;
+  if (Array.isArray(node)) return node.includes(text);
+  if ("from" in node) return text.startsWith(node.from);
+  if (facets === "") return false;
+  if (node.is) return node.is.some((value) => facets.includes(`,${node.f}=${value},`));
+  return facets.includes(`,${node.f},`) || facets.includes(`,${node.f}=`);
 }
 
 /** How often a group comes again at most: each time is a few calls deeper, and no sentence says "and then" so often. */
 const most = 200;
 
-function any(node: Any, tokens: readonly string[], at: number, next: Then, times = 1): boolean {
-  const once = (from: number, then: Then) => node.any.some((nodes) => step(nodes, 0, tokens, from, then));
+function any(node: Any, tokens: readonly Token[], at: number, next: Then, times = 1): boolean {
   const again: Then = (to) =>
     (node.many && to > at && times < most && any({ ...node, loose: 1 }, tokens, to, next, times + 1)) ||
     next(to);
-  return once(at, again) || (node.loose === 1 && next(at));
-}
-
-/** "milk_choc_ganache<base=ganache,chocolate=milk>" holds `base`, and `chocolate` as "milk". */
-function holds(token: string, facet: string, values: readonly string[] | undefined): boolean {
-  const open = token.lastIndexOf("<");
-  if (open < 0 || !token.endsWith(">")) return false;
-  return token
-    .slice(open + 1, -1)
-    .split(",")
-    .some((each) => {
-      if (!each.startsWith(facet)) return false;
-      if (each.length === facet.length) return values === undefined;
-      if (each[facet.length] !== "=") return false;
-      return values === undefined || values.includes(each.slice(facet.length + 1));
-    });
+  for (const row of node.any) if (step(row, 0, tokens, at, again)) return true;
+  return node.loose === 1 && next(at);
 }

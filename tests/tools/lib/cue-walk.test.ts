@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { questions, understanding } from "../../../src/intents/converse.ts";
 import { sign } from "../../../src/tools/lib/cue.ts";
 import { cueTable, hitsIn } from "../../../src/tools/lib/cue-table.ts";
-import { walkOf, walks } from "../../../src/tools/lib/cue-walk.ts";
+import { tokensOf, walkOf, walks } from "../../../src/tools/lib/cue-walk.ts";
 import { tools } from "../../../src/tools/registry.ts";
 
 const all = understanding(tools);
@@ -32,7 +32,7 @@ it("walks most cues", () => {
 it("finds what the regular expression finds", () => {
   const differ: string[] = [];
   for (const mask of masks) {
-    const tokens = mask.split(" ");
+    const tokens = tokensOf(mask);
     for (const { pattern, walk, regex } of walked)
       if (walks(walk, tokens) !== regex.test(mask)) differ.push(`${pattern} on: ${mask}`);
   }
@@ -54,7 +54,7 @@ it("finds the same in words put together at random", () => {
   fc.assert(
     fc.property(fc.array(fc.constantFrom(...words), { minLength: 1, maxLength: 16 }), (tokens) => {
       for (const { pattern, walk, regex } of samples)
-        expect(walks(walk, tokens), pattern).toBe(regex.test(tokens.join(" ")));
+        expect(walks(walk, tokensOf(tokens.join(" "))), pattern).toBe(regex.test(tokens.join(" ")));
     }),
     { numRuns: 200 },
   );
