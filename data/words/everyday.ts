@@ -48,6 +48,8 @@ will with within without would your excellent difference different remember chan
 /** Slips in words too short for edit distance. */
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
+  tho: "though",
+  y: "why",
 
   moring: "morning",
   shoping: "shopping",

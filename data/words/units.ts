@@ -146,6 +146,9 @@ export const units: readonly UnitRow[] = [
     per: 29.5735295625,
     words: [
       "fl oz",
+      "us fl oz",
+      "us fluid ounces",
+      "us fluid ounce",
       "floz",
       "fl ozs",
       "fl. oz",

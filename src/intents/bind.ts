@@ -9,7 +9,7 @@ const between = new Set(
   ),
 );
 const behind = new Set(
-  "is are was were at of to about on hand left here weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
+  "is are was were ive weve theyve at of to about on hand left here weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
     " ",
   ),
 );
@@ -106,12 +106,29 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     const item = items[at] as Item;
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
+    if (item.is === "sign" && item.text === "," && at === i - 1 && saysMore(items, i)) continue;
     if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && !owned.has(item.thing))
       return item.thing;
     return undefined;
   }
   return undefined;
 }
+
+/**
+ * "white chocolate, 300 g, for piping", "mango powder, 12 g is all thats left": the first weight behind a comma says
+ * more of what was named, not asked for, before; of a flavor only where it says that this is what there is.
+ */
+function saysMore(items: readonly Item[], i: number): boolean {
+  const named = items[i - 2];
+  if (amountAt(items, i).dim !== "weight" || named?.is !== "thing") return false;
+  if (items.slice(0, i).some((item) => item.is === "amount" || (item.is === "word" && asking.has(item.text))))
+    return false;
+  const next = items[i + 1];
+  const flavors = Boolean(named.thing.dose || named.thing.taste) && !named.thing.chocolate;
+  return !flavors || (next?.is === "word" && ["is", "are", "left", "thats", "remaining"].includes(next.text));
+}
+
+const asking = new Set("how what whats which much many wat wats hw".split(" "));
 
 /** "whites 100 almond 130 sugar 100": from the first thing on they alternate and end with an amount. */
 function amountsComeLast(items: readonly Item[]): boolean {

@@ -37,6 +37,8 @@ export interface State {
   pending?: Topic & { slot: string };
   /** Earlier topics, newest last, to come back to. */
   topics: Topic[];
+  /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
+  row?: Inputs[];
 }
 
 export type Names = Memory["names"];
@@ -74,7 +76,7 @@ export function next(
   { tools, reader }: Understanding,
 ): Step[] | Unread {
   const reading = withoutBareHours(withNames(said, names.formulas), now.last?.tool);
-  const state = returned(reading, now);
+  const state = corrected(reading, returned(reading, now));
   const scores = score(reading, tools);
   const told: string[] = [];
   // written when it is asked for: a calculator's cues come with its file
@@ -114,11 +116,22 @@ export function next(
     return { reading, near: near.map((each) => each.tool), trace };
   }
   const { tool, follows, drafted, left } = fullest(chosen, reading, memory, told);
-  return drafted.map((draft) => ({
-    ...stepFrom(tool, draft, reading, state, follows, trace),
-    ...(left.length > 0 ? { left } : {}),
-  }));
+  const pair =
+    follows && forBoth.test(reading.mask) && tool.name === state.last?.tool ? state.row?.slice(-2) : [];
+  const befores =
+    pair?.length === 2 && drafted.length === 1
+      ? pair.map((inputs) => ({ ...state, last: { tool: tool.name, inputs } }))
+      : [state];
+  return befores.flatMap((before) =>
+    drafted.map((draft) => ({
+      ...stepFrom(tool, draft, reading, before, follows, trace),
+      ...(left.length > 0 ? { left } : {}),
+    })),
+  );
 }
+
+/** "and at 4 percent for both": of the last two that were asked about. */
+const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outcome: Outcome): State {
@@ -129,7 +142,8 @@ export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outc
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined") return { ...kept, ...(state.last ? {} : { last }) };
-  return { table: laid(state.table, outcome.leaves), last, topics };
+  const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
+  return { table: laid(state.table, outcome.leaves), last, topics, row };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */
@@ -137,6 +151,24 @@ function laid(table: Table, leaves: Table | undefined): Table {
   const mass = leaves?.mass;
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
   return { ...table, ...leaves, ...(masses ? { masses } : {}) };
+}
+
+/**
+ * "no wait, i've 250 g choc", said after something else: the earlier topic that was given a weight of just that is the
+ * one that is corrected.
+ */
+function corrected(reading: Reading, state: State): State {
+  if (!/^(?:(?:no|nope|oh|sorry|oops|actually|wait|hang on|hold on|i meant?) (?:, )?)+/.test(reading.text))
+    return state;
+  const said = reading.amounts.flatMap(({ dim, of }) =>
+    dim === "weight" && of
+      ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
+      : [],
+  );
+  const [slot] = said;
+  if (!slot || said.length > 1 || slot in (state.last?.inputs ?? {})) return state;
+  const topic = state.topics.findLast(({ tool, inputs }) => tool !== state.last?.tool && slot in inputs);
+  return topic ? { ...state, last: topic } : state;
 }
 
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */

@@ -43,6 +43,7 @@ export function normalise(asked: string): string {
       .replace(/-+>|=>/g, " to ")
       .toLowerCase()
       .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
+      .replace(/\ball (?:told|up)\b/g, "in total")
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

@@ -143,8 +143,27 @@ const partOf: Record<string, Part> = {
   "salted butter": "butter",
 };
 
+const slots = ["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const;
+type Slot = "whites_g" | "sugar_g" | "butter_g" | "total_g";
+
+/** "and if I soften only 250 g", after a weight of butter: butter again, unless it is nearer to what that made in all. */
+function likelier(slot: (typeof slots)[number], before: number, grams: number): Slot {
+  const part = buttercreamParts.find((each) => `${each.name}_g` === slot);
+  if (!part) return "total_g";
+  const total = before * (buttercreamParts.reduce((sum, each) => sum + each.parts, 0) / part.parts);
+  const away = (from: number) => Math.abs(Math.log(grams / from));
+  return away(before) <= away(total) ? (slot as Slot) : "total_g";
+}
+
 function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const out: Partial<Inputs> = {};
+  const before =
+    memory.follows && memory.last?.tool === "buttercream"
+      ? (memory.last.inputs as Partial<Inputs>)
+      : undefined;
+  const weightBefore = before && slots.find((each) => each.endsWith("_g") && before[each] !== undefined);
+  const nearest = (slot: (typeof slots)[number], grams: number) =>
+    likelier(slot, before?.[slot] ?? grams, grams);
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
     if (
@@ -158,28 +177,21 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
         `${partOf[reading.things.find((each) => partOf[each.ingredient ?? ""])?.ingredient ?? ""] ?? "butter"}_g`
       ] ??= grams;
     } else if (part) out[`${part}_g`] ??= grams;
+    else if (!thing && weightBefore) out[nearest(weightBefore, grams)] ??= grams;
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
   }
   const part = reading.amounts.find(
     (each) => each.dim === "number" && (each.fraction || each.unit === "times"),
   );
-  const before =
-    memory.follows && memory.last?.tool === "buttercream"
-      ? (memory.last.inputs as Partial<Inputs>)
-      : undefined;
   if (part && before && Object.keys(out).length === 0) {
-    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find(
-      (each) => before[each] !== undefined,
-    );
+    const slot = slots.find((each) => before[each] !== undefined);
     if (slot) return { [slot]: (before[slot] ?? 0) * part.value };
   }
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
   );
   if (bare && before && Object.keys(out).length === 0) {
-    const slot = (["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const).find(
-      (each) => before[each] !== undefined,
-    );
+    const slot = slots.find((each) => before[each] !== undefined);
     if (slot) return { [slot]: bare.value };
   }
   const whites = reading.amounts.find(isWhitesCount);

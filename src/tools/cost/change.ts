@@ -17,7 +17,7 @@ export function compared(now: Outcome, before: Outcome, want: Lead): Outcome {
   const [new_, old] = [of(now), of(before)];
   if (new_?.value === undefined || old?.value === undefined || new_.unit !== old.unit) return now;
   const by = new_.value - old.value;
-  if (Math.abs(by) < 1e-9) return now;
+  if (Math.abs(by) < 1e-9 || !Number.isFinite(by)) return now;
   const way = by > 0 ? "more" : "less";
   const text =
     new_.unit === "%"

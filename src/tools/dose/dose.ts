@@ -66,6 +66,13 @@ export const dose = tool<DoseInputs>({
       "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
     ],
     [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
+    [
+      4,
+      "^{base} {weight} (?:, )?(?:{dose}|{taste})(?: |$)",
+      "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) (?:at|now|sitting)",
+      "{taste} .. {base} (?:it|that|this|they) (?:can|could|will|would)",
+      "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) .. (?:at|now)",
+    ],
     [2.5, "{dose} (?:for|in|into) (?:the |my |that )?{weight}"],
     [3, "^(?:and |now |then )*{taste} for (?:the |my |that |those )?{weight}"],
     [

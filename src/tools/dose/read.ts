@@ -31,7 +31,10 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
   const asksBase =
     common.base_g === undefined &&
-    says(reading, /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base/);
+    says(
+      reading,
+      /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)/,
+    );
   return targets.map((target) => ({
     ...common,
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
@@ -126,11 +129,16 @@ function flavorsAsked(reading: Reading): Thing[] {
 /** Rows that a bare word names; beside a more particular word they say nothing new. */
 const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);
 
-/** "vanilla extract ... the extract": the second, without a taste, is the first again. */
+/** "vanilla extract ... the extract", "should taste of vanilla, what weight of vanilla extract": one flavor said twice. */
 const repeats = (each: Thing, all: readonly Thing[]) =>
-  !each.taste &&
   !each.ingredient &&
-  all.some((other) => other !== each && other.dose === each.dose && Boolean(other.taste || other.ingredient));
+  all.some(
+    (other) =>
+      other !== each &&
+      (each.taste
+        ? each.dose === "flavor" && other.dose !== "flavor" && other.taste === each.taste
+        : other.dose === each.dose && Boolean(other.taste || other.ingredient)),
+  );
 
 const powdered = (thing: Thing): Thing => ({
   ...thing,
@@ -460,11 +468,12 @@ function readShare(reading: Reading, memory: Memory): Draft {
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed
     /\bfinished\b/.test(reading.mask);
+  const plainly = /of (?:the|my) (?:base|filling|buttercream|ganache|mix)\b/.test(reading.text);
   return {
     ...(checked ? { want: "flavor" as const } : {}),
     percent: share.value,
     ...(share.high !== undefined ? { percent_high: share.high } : {}),
-    ...(finished ? { of_finished: true } : {}),
+    ...(finished ? { of_finished: true } : before?.of_finished && plainly ? { of_finished: false } : {}),
   };
 }
 

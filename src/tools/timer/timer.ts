@@ -43,6 +43,8 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
+    [6, "{time} on the (?:clock|timer)"],
+    [-9, "book (?:me|us|a) "],
     [
       6,
       "time (?:remaining|left|to go)(?: [?])?$",
