@@ -57,6 +57,8 @@ export const methodRows: readonly MethodRow[] = [
       "(?:dry|almond) (?:mix|mixture|ingredients|stuff) .. (?:{base=meringue}|{ingredient=whites})",
       "(?:dry|almond) (?:mix|mixture|ingredients|stuff) .. mixer",
       "mixer .. (?:dry|almond) (?:mix|mixture|ingredients|stuff)",
+      "{step=macaronage} .. mixer",
+      "mixer .. {step=macaronage}",
       "(?:all at once|how many additions|in one go|in two goes|in stages|bit by bit) .. {base=meringue}",
     ],
     headline:

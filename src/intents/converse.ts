@@ -108,6 +108,19 @@ export function next(
       },
     ];
   }
+  if (state.last && onceMore.test(reading.text)) {
+    const tool = tools.find((each) => each.name === state.last?.tool);
+    if (tool && readOnly.has(tool.name))
+      return [
+        {
+          tool,
+          inputs: state.last.inputs,
+          known: knownFrom(state.last.inputs, {}),
+          reading,
+          trace: () => ["asks the same once more"],
+        },
+      ];
+  }
   const chosen = strange(reading, scores[0]?.points ?? 0)
     ? undefined
     : choose(reading, state, scores, tools, memory, told);
@@ -129,6 +142,12 @@ export function next(
     })),
   );
 }
+
+/** "and now?": the same question again, where asking it does nothing but answer. */
+const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
+const readOnly = new Set(
+  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
+);
 
 /** "and at 4 percent for both": of the last two that were asked about. */
 const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;

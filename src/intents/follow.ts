@@ -216,8 +216,15 @@ function follows(
       : leaning && !asksDose
         ? 2
         : 0;
-  if (own + bonus <= rival - 1e-9 && rival >= stands) return false;
-  if (!bare && own + bonus < faint && rival >= faint) return false;
+  // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
+  const otherBase =
+    last.name === "dose" &&
+    reading.things.some((each) => each.base) &&
+    /(?:^| )(?:instead|same (?:weight|amount|quantity))(?: |$)/.test(reading.mask)
+      ? 3
+      : 0;
+  if (own + bonus + otherBase <= rival - 1e-9 && rival >= stands) return false;
+  if (!bare && own + bonus + otherBase < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {
     const said = saidNow(last, draft, reading, before);
     return (

@@ -44,6 +44,11 @@ export function normalise(asked: string): string {
       .toLowerCase()
       .replace(/\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g, " ")
       .replace(/\ball (?:told|up)\b/g, "in total")
+      .replace(
+        /,? ?\bif (?:it is|its|it's|that is|that's) not too much (?:trouble|bother),?|,? ?\bif you (?:would be so kind|don'?t mind|wouldn'?t mind),?/g,
+        " ",
+      )
+      .replace(/\bthank you (?:kindly|very much|so much|ever so much)\b/g, "thank you")
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

@@ -72,8 +72,15 @@ export function sums(reading: Reading): Sum[] {
 
 /** "costs me 9", "sells for 12" beside a sum with a sign. */
 function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
-  if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || amount.of) return false;
+  if (amount.dim !== "number" || amount.unit !== "" || amount.fraction) return false;
   const at = list.findIndex((each) => each.amount === amount);
+  // "10 dollars on ingredients and 2 on boxes"
+  if (
+    /^ ?on (?:the )?\w/.test(wordsBetween(list, at, list.length)) &&
+    /(?:and|plus|,)$/.test(wordsBetween(list, -1, at).trim())
+  )
+    return true;
+  if (amount.of) return false;
   return /\b(?:costs?|costs? me|cost is|sells? (?:it )?(?:for|at)|price is|charge)$/.test(
     wordsBetween(list, Math.max(-1, at - 4), at),
   );

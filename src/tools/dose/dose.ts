@@ -68,7 +68,7 @@ export const dose = tool<DoseInputs>({
     [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
     [
       4,
-      "^{base} {weight} (?:, )?(?:{dose}|{taste})(?: |$)",
+      "^{base} {weight} (?:, )?(?:{dose}|{taste})",
       "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) (?:at|now|sitting)",
       "{taste} .. {base} (?:it|that|this|they) (?:can|could|will|would)",
       "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) .. (?:at|now)",

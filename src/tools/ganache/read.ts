@@ -200,7 +200,9 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
       if (estimate) out.by_volume = true;
     } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
     else if (!thing && Object.keys(out).length === 0)
-      out[isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)] ??= grams;
+      out[
+        whole ? "total_g" : isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)
+      ] ??= grams;
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
   }
   if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
