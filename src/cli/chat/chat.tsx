@@ -152,24 +152,22 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
 
   const { text, cursor, history } = line.shown;
   const rest = cursor === text.length ? likely(text, history) : "";
-  // The last frame has no live part, so that the shell's own prompt comes below everything.
-  const laid = closing
-    ? undefined
-    : layFrame({
-        ...size,
-        editor: line.shown,
-        likely: rest && text + rest,
-        waits: waiting.long,
-        timers: timers.running,
-        now_ms: timers.now_ms,
-        signs,
-        still,
-      });
-  // While the large timers are on, the first screen stays as it was left.
-  const left = useRef<Frame>(undefined);
   const isBig = own.big && !closing;
-  const frame = isBig ? left.current : laid;
-  left.current = frame;
+  // The last frame has no live part, so that the shell's own prompt comes below everything. Nor has the first screen
+  // while the large timers are on: a window that changes its size meanwhile would break lines that ink then can't find.
+  const frame: Frame | undefined =
+    closing || isBig
+      ? undefined
+      : layFrame({
+          ...size,
+          editor: line.shown,
+          likely: rest && text + rest,
+          waits: waiting.long,
+          timers: timers.running,
+          now_ms: timers.now_ms,
+          signs,
+          still,
+        });
   // biome-ignore lint/correctness/useExhaustiveDependencies: when it changes, and not with every frame
   useLayoutEffect(() => entries.hold(isBig), [isBig]);
   useBig(isBig, [...rang, ...timers.running], options.now_ms, signs);

@@ -9,6 +9,10 @@ import { readBench } from "./read.ts";
 
 const within = (low: number, high: number, what: string) =>
   z.number().check(z.gte(low, { error: what }), z.lte(high, { error: what }));
+const whole = (low: number, high: number, what: string) =>
+  z
+    .number()
+    .check(z.gte(low, { error: what }), z.lte(high, { error: what }), z.multipleOf(1, { error: what }));
 const minutes = within(0, 10_080, "A step takes between nothing and a week.");
 const clock = within(0, 1440, "A day has 24 hours.");
 
@@ -26,10 +30,10 @@ export const inputs = later(() =>
     metric_cup: z.optional(z.boolean()),
     /** The oven is off by this, hot or cold not said. In °C. */
     off_c: z.optional(z.number()),
-    shells_a_tray: z.optional(within(1, 500, "A tray holds between 1 and 500 shells.")),
+    shells_a_tray: z.optional(whole(1, 500, "A tray holds whole shells, between 1 and 500.")),
     tray_width_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m wide.")),
     tray_depth_mm: z.optional(within(60, 2000, "A tray is between 60 mm and 2 m deep.")),
-    trays_at_once: z.optional(within(1, 20, "Between 1 and 20 trays bake at once.")),
+    trays_at_once: z.optional(whole(1, 20, "Between 1 and 20 whole trays bake at once.")),
     diameter_mm: z.optional(diameter_mm),
     spare_percent: z.optional(within(0, 99, "Spare shells are between 0 and 99 %.")),
     fan_oven: z.optional(z.boolean()),

@@ -1,5 +1,6 @@
 /** What a filling is made of and how free its water is: summed from the table, estimated by formula. */
 import type { Figure, Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import {
   awBand,
   type Composition,
@@ -18,9 +19,11 @@ export function answerComposition(inputs: GanacheInputs, world: World): Outcome 
   return "status" in mix ? mix : composed(mix, inputs.part);
 }
 
-/** No composition for one of them: no sum, no figure. */
+/** No composition for one of them, or nothing weighed: no sum, no figure. */
 export const unknownIn = (lines: readonly Line[]): Outcome | undefined => {
-  const { unknown } = compose(lines);
+  const { unknown, grams } = compose(lines);
+  if (!(grams > 0 && Number.isFinite(grams)))
+    return asking("What is in it, in grams? For example 200 g dark chocolate, 100 g cream.", "lines");
   return unknown.length === 0
     ? undefined
     : {

@@ -25,8 +25,6 @@ export function answerTarget(inputs: GanacheInputs, world: World): Outcome {
   const weighed = inputs.lines !== undefined || inputs.formula !== undefined || inputs.cream_g !== undefined;
   const ways = weighed ? mended(mix.lines, aim.gap) : built(mix, aim.gap, inputs);
   const now = aim.of(mix.lines);
-  if (!Number.isFinite(now))
-    return asking("What is in it, in grams? For example 200 g dark chocolate, 100 g cream.", "lines");
   if (weighed && Math.abs(now - aim.value) < 1e-9)
     return {
       status: "answered",
