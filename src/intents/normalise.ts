@@ -53,6 +53,10 @@ export function normalise(asked: string): string {
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"
       .replace(/(?<=[a-z])-(?=[a-z])/g, " ")
+      // "12/15 min" is from twelve to fifteen
+      .replace(/\b(\d{1,2})\/(\d{2}) ?(?=(?:min|mins|minutes?)\b)/g, (whole, from, to) =>
+        Number(from) >= 5 && Number(from) < Number(to) ? `${from}-${to} ` : whole,
+      )
       // "10ish min"
       .replace(/(?<=\d) ?-?ish\b/g, "")
       .replace(/\s+/g, " ")

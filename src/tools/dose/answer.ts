@@ -155,7 +155,7 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
           `The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`,
         ]
       : [];
-  const cautions = [...beyond, ...(row.caution ? [row.caution] : []), ...(isColor ? [] : []), labelCaution];
+  const cautions = [...beyond, ...(row.caution ? [row.caution] : []), labelCaution];
   return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
 }
 

@@ -123,7 +123,12 @@ function flavorsAsked(reading: Reading): Thing[] {
   // "want it peach, how much flavor": one flavor said twice
   if (particular.length === 0 && free.length > 0)
     return free.map((each) => ({ ...each, dose: named[0]?.dose }));
-  return dedupe(particular.length > 0 ? particular.filter((each) => !repeats(each, particular)) : named);
+  // "how much vanilla, how much salt": asked for as plainly as what has a form
+  const asked = free.filter((each) =>
+    /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
+  );
+  const all = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
+  return dedupe(particular.length > 0 ? all.filter((each) => !repeats(each, all)) : named);
 }
 
 /** Rows that a bare word names; beside a more particular word they say nothing new. */

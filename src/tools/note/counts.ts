@@ -42,13 +42,24 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
       amount.value < 1
     )
       return;
-    if (isDamage(some, at)) return;
-    const what = amount.of?.count ?? (isAll(some, at) ? "macarons" : undefined);
+    if (isDamage(some, at) || isAbout(some, at)) return;
+    const what = amount.of?.count ?? (isAll(some, at) || opensBatch(some, at) ? "macarons" : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
     found.found[what] ??= amount.value;
     found.taken.push(at);
   });
   return found;
+}
+
+/** "36 pistachio, feet ok": the number that a note begins with, right before its flavor, counts the macarons. */
+function opensBatch(some: readonly Piece[], at: number): boolean {
+  const [next, behind] = [some[at + 1], some[at + 2]];
+  return (
+    (at === 0 || isSign(some[at - 1])) &&
+    (some[at]?.amount?.value ?? 0) >= 4 &&
+    next?.thing?.taste !== undefined &&
+    (behind === undefined || isSign(behind) || behind.text === "and")
+  );
 }
 
 /** "made 28", "36 of them", "28 in total": all of them, so filled macarons. */
@@ -60,6 +71,15 @@ function isAll(some: readonly Piece[], at: number): boolean {
   const ends =
     first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
   return made.has(before) && ends && value >= 4;
+}
+
+/** "one tray 2 min too long", "one tray over-baked": what happened to some of them, not how many there were. */
+function isAbout(some: readonly Piece[], at: number): boolean {
+  const [first, second] = [some[at + 1], some[at + 2]];
+  return (
+    first?.thing?.count === "trays" &&
+    (second?.amount?.dim === "time" || second?.amount?.dim === "temperature" || second?.text === "too")
+  );
 }
 
 const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.includes(piece.thing.symptom);

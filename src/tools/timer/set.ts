@@ -31,6 +31,8 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
+    const unclear = time?.when && lengthOrClock.exec(textOf(part))?.[1];
+    if (unclear) return [{ do: "set", ...(name ? { name } : {}), unclear }];
     const draft: Draft = {
       do: "set",
       ...(name ? { name } : asked ? { name: asked } : {}),
@@ -40,6 +42,9 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
     return Array.from({ length: copies(part) }, () => draft);
   });
 }
+
+/** "timer 1:30": an hour and a half, a minute and a half, or half past one? */
+const lengthOrClock = /^(?:set |start )?(?:a |the )?timer (?:for )?([0-3]:[0-5]\d)$/;
 
 /** "start that timer" behind "how long do they rest": the step that was spoken of. */
 function methodStep(part: readonly Piece[], memory: Memory): string | undefined {
@@ -83,12 +88,15 @@ function segments(some: readonly Piece[]): Piece[][] {
   return [0, ...cuts].map((from, i) => some.slice(from, cuts[i] ?? some.length));
 }
 
-/** "45 for the ganache" behind "20 min for the shells"; "for 10, 15 and 20 minutes", "two timers 10 and 12 min". */
+/** "45 for the ganache" behind "20 min for the shells"; "for 10, 15 and 20 minutes", "10 and 12 minute timers". */
 const isListed = (some: readonly Piece[], at: number) => {
   const [before, next] = [some[at - 1] ?? { text: "" }, some[at + 1] ?? { text: "" }];
   return (
     next.text === "for" ||
-    (isJoint(next) && (/^(?:for|timers?|alarms?)$/.test(before.text) || isJoint(before)))
+    (isJoint(next) &&
+      (/^(?:for|timers?|alarms?)$/.test(before.text) ||
+        isJoint(before) ||
+        (at === 0 && some.some((each) => each.text === "timers"))))
   );
 };
 

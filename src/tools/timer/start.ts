@@ -67,6 +67,11 @@ function endOf(inputs: TimerInputs, world: World): End | Outcome {
     return { due_ms: now_ms + inputs.for_min * 60_000, assumed: range };
   }
   const own = stepTimes.find((row) => row.step === inputs.step);
+  if (inputs.unclear)
+    return asking(
+      `Is ${inputs.unclear} a length, as in "1 hour 30 minutes" or "90 seconds", or the time of day?`,
+      "for_min",
+    );
   if (!own) return asking(`How long shall the ${inputs.name ? `${inputs.name} ` : ""}timer run?`, "for_min");
   const setting = own.setting && world.bench[own.setting.name];
   const minutes = setting !== undefined && own.setting ? setting * own.setting.per : own.minutes;

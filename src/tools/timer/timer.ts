@@ -24,6 +24,8 @@ export const inputs = later(() =>
     for_min: z.optional(time_min),
     /** Said as a range: it rings at its low end. */
     high_min: z.optional(time_min),
+    /** "1:30" alone: a length or a time of day. */
+    unclear: z.optional(z.string()),
     /** A bare number was taken for minutes. */
     bare: z.optional(z.boolean()),
     /** Minutes to add, below zero to take off. */
@@ -221,6 +223,7 @@ export const timer = tool<TimerInputs>({
       "for_min",
       "high_min",
       "bare",
+      "unclear",
       "more_min",
       "when",
       "shift_min",
