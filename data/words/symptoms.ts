@@ -611,6 +611,12 @@ export const symptoms: readonly SymptomRow[] = [
     of: "batter",
     words: [
       "runny batter",
+      "mix is runny",
+      "mix is too runny",
+      "mix too runny",
+      "mixture is too runny",
+      "mix is too thin",
+      "mixture is too thin",
       "runny",
       "too runny",
       "too thin",

@@ -61,7 +61,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^${thanks}`,
         `^\\S+ ${thanks}${end}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
-        `^${hello}${end}`,
+        `^${hello}(?: ,)?(?: ${hello})?${end}`,
         `^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)${end}`,
       ],
       [

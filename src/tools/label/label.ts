@@ -67,6 +67,7 @@ export const label = tool<LabelInputs>({
       "labels? .. (?:pdf|pdfs|print|printed|printing|printable|paper)",
       "(?:sheets?|pages?)\\S* (?:of|with|full of) .. (?:labels?|stickers)",
       "label sheets?\\S*",
+      "^(?:and |as |make it |in |print )*(?:a |one )?sheet\\S* of {number}(?: of (?:them|those|these))?(?: (?:please|pls))?$",
     ],
     [4, "{number} (?:\\S+ )?labels?"],
     [

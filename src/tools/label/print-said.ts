@@ -7,7 +7,7 @@ import type { LabelInputs } from "./label.ts";
 type Draft = Partial<LabelInputs>;
 
 const asksPaper =
-  /(?:^| )(?:pdfs?|print|prints|printed|printing|printable|print out|printout)(?: |$)|(?:^| )(?:sheets?|pages?)\S* (?:of|with|full of) .*(?:labels?|stickers)(?: |$)|(?:^| )label sheets?\S*(?: |$)/;
+  /(?:^| )(?:pdfs?|print|prints|printed|printing|printable|print out|printout)(?: |$)|(?:^| )(?:sheets?|pages?)\S* (?:of|with|full of) .*(?:labels?|stickers)(?: |$)|^(?:and |as |make it |in |print )*(?:a |one )?sheet\S* of \S*<number>|(?:^| )label sheets?\S*(?: |$)/;
 
 /** Nothing where no paper is asked for. */
 export function printSaid(reading: Reading): Draft {
@@ -29,16 +29,17 @@ const isOne = ({ text }: Reading): boolean =>
 /** "a sheet of labels", "print labels for ...". */
 const isPageful = /\b(?:sheets?|pages?|full|labels|lables|stickers)\b/;
 
-/** "12 labels", "a dozen copies", "twelve of them". */
+/** "12 labels", "a dozen copies", "twelve of them", "a sheet of 12". */
 function copiesSaid({ amounts, text }: Reading): number | undefined {
   return amounts.find(
     (each) =>
       each.dim === "number" &&
       each.unit === "" &&
       !each.fraction &&
-      /^(?: (?:more|small|blank|printed|printable|pdf|of the|of those|of these|of that|us|eu))* (?:labels?|lables?|copies|stickers|of them|of those|times)\b/.test(
-        text.slice(each.at[1]),
-      ),
+      (/\bsheet of $/.test(text.slice(0, each.at[0])) ||
+        /^(?: (?:more|small|blank|printed|printable|pdf|of the|of those|of these|of that|us|eu))* (?:labels?|lables?|copies|stickers|of them|of those|times)\b/.test(
+          text.slice(each.at[1]),
+        )),
   )?.value;
 }
 
