@@ -25,6 +25,42 @@ async function turn(ask: ReturnType<typeof baker>["ask"], said: string): Promise
 
 /** Conversations: what is said, and a figure or state that has to be in the answer. */
 const conversations: readonly (readonly (readonly [string, string])[])[] = [
+  // both: the last two that were asked about
+  [
+    ["flavor for 150 g buttercream", "4.5-7.5 g"],
+    ["and for 210", "6.3-10.5 g"],
+    ["and at 4 percent for both", "6 g"],
+  ],
+  [
+    ["flavor for 150 g buttercream", "4.5-7.5 g"],
+    ["and for 210", "6.3-10.5 g"],
+    ["now both at 4 %", "8.4 g"],
+  ],
+  // a correction reaches the topic that was given such a weight
+  [
+    ["200 g dark chocolate for a piping ganache, how much cream", "160 g"],
+    ["how much salt for 300 g buttercream", "0.6-1.5 g"],
+    ["no wait, i've 250 g choc", "200 g"],
+  ],
+  // another base, the same weight
+  [
+    ["how much flavor for 200 g buttercream", "6-10 g"],
+    ["and if it's a white chocolate ganache instead, same weight", "6-8 g"],
+  ],
+  // a weight alone is of the part that was given before, or of the whole where it is nearer to that
+  [
+    ["400 g butter for swiss meringue buttercream, how much sugar and whites", "160 g"],
+    ["and if i soften only 250 g", "100 g"],
+  ],
+  [
+    ["smbc from 90 g whites", "450 g"],
+    ["and for 600 g?", "120 g"],
+  ],
+  // the same once more
+  [
+    ["I have 230 g buttercream, how much flavor?", "6.9-11.5 g"],
+    ["and now?", "6.9-11.5 g"],
+  ],
   [
     ["I have 230 g buttercream, how much flavor?", "6.9-11.5 g"],
     ["and for 300?", "9-15 g"],
