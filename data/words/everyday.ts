@@ -49,6 +49,9 @@ will with within without would your excellent difference different remember chan
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
   tho: "though",
+  dbl: "double",
+  stiks: "sticks",
+  stix: "sticks",
   y: "why",
 
   moring: "morning",

@@ -463,7 +463,7 @@ export const ingredients: readonly IngredientRow[] = [
   },
   {
     name: "vanilla extract",
-    words: ["vanilla extract", "vanilla essence", "vanila extract"],
+    words: ["vanilla extract", "vanilla essence"],
     ndb: "02050",
     allergens: [],
     liquid: true,

@@ -10,7 +10,7 @@ do had have i we it they them made make baked bake note log record show me today
 yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full
 test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays
 mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get
-gave rate rated about again also yet so far nice pretty
+gave rate rated find search look pull bring about again also yet so far nice pretty
 `);
 
 /** They ask about notes; any other word of a plain question has to stand in the note. */

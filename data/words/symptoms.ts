@@ -404,6 +404,10 @@ export const symptoms: readonly SymptomRow[] = [
     words: [
       "split ganache",
       "split",
+      "oil on top",
+      "oil floating on top",
+      "oil is floating",
+      "oil pooling",
       "broken ganache",
       "broke",
       "broken",
@@ -427,6 +431,7 @@ export const symptoms: readonly SymptomRow[] = [
       "runny",
       "wont hold its shape",
       "wont hold shape",
+      "wont hold",
       "doesnt hold its shape",
       "too loose",
       "bit loose",

@@ -79,7 +79,22 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
   {
     id: "filling",
     column: "any",
-    words: ["filling", "fillings", "filing", "filings", "fillin", "the filled", "filler", "fillng"],
+    words: [
+      "stuff in the middle",
+      "middle stuff",
+      "middle bit",
+      "middle part",
+      "stuff inside",
+      "inside stuff",
+      "filling",
+      "fillings",
+      "filing",
+      "filings",
+      "fillin",
+      "the filled",
+      "filler",
+      "fillng",
+    ],
   },
   {
     id: "batter",

@@ -365,6 +365,17 @@ const whenFollows = new Set([
   "as",
 ]);
 
+/** "for 3/19": month and day, where only one order makes a date and a word before it speaks of time. */
+function readSlashed(tokens: readonly Token[], i: number): Piece | undefined {
+  const written = [0, 1, 2].map((k) => text(tokens[i + k])).join("");
+  const [, first, second] = /^(\d{1,2})\/(\d{1,2})$/.exec(written) ?? [];
+  if (!first || !second || !["for", "on", "by", "until", "till", "from"].includes(text(tokens[i - 1])))
+    return undefined;
+  const [a, b] = [Number(first), Number(second)];
+  if (a >= 1 && a <= 12 && b > 12 && b <= 31) return { month: a, day: b };
+  return b >= 1 && b <= 12 && a > 12 && a <= 31 ? { month: b, day: a } : undefined;
+}
+
 /** "the 21st", "march 8", "8th of march", "on the ninth of march". */
 function readDate(tokens: readonly Token[], i: number): WhenRead | undefined {
   const word = text(tokens[i]);
@@ -373,6 +384,8 @@ function readDate(tokens: readonly Token[], i: number): WhenRead | undefined {
     const day = readOrdinal(tokens, text(tokens[i + 1]) === "the" ? i + 2 : i + 1, true);
     return day && { when: { month, day: day.value }, next: day.next };
   }
+  const slashed = readSlashed(tokens, i);
+  if (slashed) return { when: slashed, next: i + 3 };
   const day =
     readOrdinal(tokens, i, false) ??
     (tokens[i]?.kind === "number" ? { value: tokens[i]?.value ?? 0, next: i + 1, bare: true } : undefined);

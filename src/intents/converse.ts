@@ -28,6 +28,8 @@ export interface Unread {
 export interface Topic {
   tool: string;
   inputs: Inputs;
+  /** The input that can't be: a number alone may take its place, but it isn't taken along. */
+  wrong?: string;
 }
 
 export interface State {
@@ -161,6 +163,8 @@ export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outc
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined") return { ...kept, ...(state.last ? {} : { last }) };
+  if (outcome.status === "impossible" && outcome.slot)
+    return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
   return { table: laid(state.table, outcome.leaves), last, topics, row };
 }

@@ -32,6 +32,17 @@ const folded = (text: string): string =>
     .replace(/ß/g, "ss")
     .replace(/œ/g, "oe");
 
+/** An hour of the afternoon, or one that "at" or "by" says is none of the clock's lengths; others stay lengths. */
+const clockOf = (
+  whole: string,
+  lead: string | undefined,
+  hour: string,
+  minute: string | undefined,
+): string =>
+  Number(hour) < 24 && ((Number(hour) > 12 && minute) || /^(?:at|by|until|till)/.test(lead ?? ""))
+    ? `${lead ?? ""}${hour}:${minute ?? "00"}`
+    : whole;
+
 /**
  * Lower case, plain quotes and dashes, "½" as "1/2" with a space before it, accents folded.
  * NFKC is not used: it would turn "1½" into eleven halves.
@@ -49,6 +60,15 @@ export function normalise(asked: string): string {
         " ",
       )
       .replace(/\bthank you (?:kindly|very much|so much|ever so much)\b/g, "thank you")
+      // "14h30", "at 9h": the clock as it is written in French
+      .replace(/\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g, clockOf)
+      .replace(/\bwill not\b/g, "wont")
+      .replace(/\b(does|did) not\b/g, "$1nt")
+      .replace(/\bw\/ ?(?=[a-z\d])/g, "with ")
+      // "60 40": shares of a whole
+      .replace(/\b([1-9]0) ([1-9]0)\b(?! ?(?:g|%|min|c|f|mm|ml))/g, (whole, a, b) =>
+        Number(a) + Number(b) === 100 ? `${a}/${b}` : whole,
+      )
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

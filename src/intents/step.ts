@@ -41,7 +41,8 @@ export function stepFrom(
 ): Step {
   const before = state.last?.tool === tool.name ? state.last.inputs : undefined;
   const said = follows && before ? saidNow(tool, draft, reading, before) : draft;
-  const inputs = follows && before && !tool.alone ? { ...withoutRivals(before, said, tool), ...said } : said;
+  const { [state.last?.wrong ?? ""]: _wrong, ...sound } = before ?? {};
+  const inputs = follows && before && !tool.alone ? { ...withoutRivals(sound, said, tool), ...said } : said;
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
   const returns = /back to|again|earlier|as before|instead|same/.test(reading.text);
   const fallback = follows

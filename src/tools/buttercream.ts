@@ -83,6 +83,7 @@ export const buttercream = tool<Inputs>({
       "(?:what|which) temp\\S* .. {ingredient=whites}",
       "heat .. {ingredient=whites}",
     ],
+    [7, "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}"],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
     [
       -4,

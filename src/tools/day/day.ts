@@ -122,6 +122,7 @@ export const day = tool<DayInputs>({
       "(?:put|set|make|turn|start|give) .. steps .. timers?",
       "(?:put|set|make|turn) (?:all )?(?:of )?(?:that|this|it|them|everything|those) (?:all )?(?:on|onto|in|into|as) (?:my |the )?timers?",
       "timers? for (?:the |those |these |all )*steps?",
+      "(?:turn|make|put|set|convert) (?:that |this |the |my )?(?:plan|schedule|day) (?:into|to|on|onto|as) (?:my |the )?timers?",
       "steps? (?:on|onto|as|into) timers?",
       "timers? for (?:the |all the |those |these |each |every )?(?:steps?|it all|plan|day|whole)",
       "calendar",

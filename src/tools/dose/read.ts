@@ -408,6 +408,10 @@ function readLoose(
       : undefined;
   if (at !== undefined) return { percent: at };
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
+  // "and 11 g in 200 g": flavor and base of another bowl
+  const [into, bowl] = weights.filter((each) => !each.thing);
+  if (before && into && bowl && says(reading, /<weight> (?:in|into|to|for) \S*<weight>/))
+    return { flavor_g: into.grams, base_g: bowl.grams, want: before.want };
   if (loose === undefined) {
     const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
     // "put 5 teaspoons in": of the coffee that was spoken of, weighed by the table

@@ -110,6 +110,7 @@ export const keep = tool<KeepInputs>({
       "{time} .. (?:outside|out|counter|table|porch|sun|car|stall) .. (?:ok|okay|safe|throw|toss|bin|eat|fine)",
       "(?:must|do|should|have to|need to) .. heat .. {ingredient=whites}",
       "\\S*shelf_stable\\S*",
+      "(?:no|without|skip|dont need|need no|needs no) (?:the |a )?(?:fridge|chilling|refrigerat\\S*) (?:needed|required|right|then|so)?",
       "(?:until|till) (?:what|which|when)",
       "(?:are|is) .. {count=macarons} .. (?:ok|okay|good|safe|fine)",
       "(?:use|good|eat|keep|sell) (?:until|till|by)",

@@ -19,5 +19,13 @@ export function checkInputs(tool: Tool, inputs: Record<string, unknown>): Checke
         headline: `I took that for ${tool.name}, but couldn't make out what is wanted. Try "${tool.examples[0]?.say}".`,
       },
     };
-  return { ok: false, outcome: { status: "impossible", headline: messages.join(" ") } };
+  const [wrong] = parsed.error.issues.map((issue) => issue.path[0]);
+  return {
+    ok: false,
+    outcome: {
+      status: "impossible",
+      headline: messages.join(" "),
+      ...(typeof wrong === "string" ? { slot: wrong } : {}),
+    },
+  };
 }

@@ -16,12 +16,14 @@ function needs(pattern: string, open: boolean): string[][] {
   let begins = open;
   for (let i = 0; i < pattern.length; ) {
     const part = partAt(pattern, i, begins);
-    const loose = /[?*]/.test(pattern[part.next] ?? "");
+    counted.lastIndex = part.next;
+    const times = counted.exec(pattern)?.[0] ?? "";
+    const loose = times !== "";
     if (part.needs?.length && !loose) all.push(part.needs);
     // behind "(?:the )?" a word begins where one began before it
     if (loose) {
       begins &&= part.begins;
-      i = part.next + 1;
+      i = part.next + times.length;
     } else {
       begins = part.begins;
       i = part.next;
@@ -29,6 +31,9 @@ function needs(pattern: string, open: boolean): string[][] {
   }
   return all;
 }
+
+/** What is behind a part that may be missing: "?", "*", "{0,3}". */
+const counted = /[?*]|\{0,\d*\}/y;
 
 interface Part {
   needs?: string[];
@@ -41,7 +46,7 @@ interface Part {
 function partAt(pattern: string, i: number, open: boolean): Part {
   const letter = pattern[i] ?? "";
   if (letter === "\\") return { next: i + 2, begins: false };
-  if (letter === "{") {
+  if (letter === "{" && /[a-z]/.test(pattern[i + 1] ?? "")) {
     const end = pattern.indexOf("}", i);
     return { needs: facetNeeds(pattern.slice(i + 1, end)), next: end + 1, begins: false };
   }

@@ -41,7 +41,14 @@ export function ovenWanted(reading: Reading): Oven | undefined {
  * and no other oven named it is what is asked for ("what is 180 c in a fan oven"), unless a recipe says it.
  */
 function isSource(words: readonly string[], mention: Mention, heat: number, alone: boolean): boolean {
-  if (heat < 0 || mention.at < heat) return false;
+  if (heat < 0) return false;
+  // "what for a fan oven if a conventional one is 150 c"
+  if (mention.at < heat) {
+    const before = words.slice(mention.at + 1, heat);
+    return (
+      !alone && before.includes("is") && before.every((word) => ["one", "oven", "is", "at"].includes(word))
+    );
+  }
   const between = words.slice(heat + 1, mention.at);
   if (!between.every((word) => leadIn.has(word))) return false;
   return (

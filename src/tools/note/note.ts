@@ -53,6 +53,7 @@ export const note = tool<NoteInputs>({
       "(?:write|type|put) up .. {count=batches}",
       "(?:keep|make|take|save|leave) (?:it |this |that )?(?:as )?a note(?: [.!])*$",
       "(?:note|log|record|jot) (?:it|that|this)(?: down)?(?: please| pls)?$",
+      "^(?:\\S+ ){0,3}please (?:note|write down|record) (?:down )?that .. (?:{count=batches}|{taste}|{symptom})",
       "add that(?: to (?:it|the note|my note|my notes))?(?: please| pls)?$",
     ],
     [
@@ -95,6 +96,7 @@ export const note = tool<NoteInputs>({
       7,
       "^(?:please |ok )*(?:delete|erase|scrap) (?:the|that|my|this|last) .. (?:{taste}|{count=batches}) (?:one|note|batch|entry)(?: please)?$",
     ],
+    [-14, "^(?:my |the |an? )?(?:old )?(?:notebook|notes?|diary|book|recipe|card) (?:says?|said|reads?|has)"],
     [-9, "bottle .. (?:says|said|reads) .. {percent}"],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),

@@ -155,6 +155,17 @@ function factorOf(reading: Reading): number | undefined {
       ),
   );
   if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells|^by /)) return by.value;
+  // "0.75 of it", "only 0,6 of the recipe"
+  const less = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      !each.fraction &&
+      each.value < 1 &&
+      /^ of (?:it|that|the (?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
+  );
+  if (less) return less.value;
   const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
   if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
     return cut.value;
@@ -184,8 +195,11 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
       return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
-  if (pointsBack(reading) && !table?.length) return { factor, pointed: true };
-  return pointsBack(reading) && table?.length
+  // "the house recipe but 0.75 of it" points at nothing said before
+  const back =
+    pointsBack(reading) && !says(reading, /(?:^| )house (?:shells?|recipe|formula|batter|mix)(?: |$)/);
+  if (back && !table?.length) return { factor, pointed: true };
+  return back && table?.length
     ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor }
     : { factor };
 }

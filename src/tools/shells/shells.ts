@@ -32,6 +32,10 @@ export const shells = tool<ShellsInputs>({
   purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
   inputs,
   cues: cues(
+    [
+      5,
+      "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
+    ],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
     [
       8,

@@ -47,6 +47,9 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
   const numbered = timers.filter((each) =>
     words.every((word) => !/^(?:\d+|[a-z])$/.test(word) || wordsOf(each.label).includes(word)),
   );
+  // "the lemon tray one": the word that stands for a timer, not its number
+  if (numbered.length === 0 && words.length > 1 && words.at(-1) === "1")
+    return matching(words.slice(0, -1).join(" "), timers);
   const most = Math.max(0, ...numbered.map(hits));
   return most === 0 ? [] : numbered.filter((each) => hits(each) === most);
 }

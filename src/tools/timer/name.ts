@@ -12,7 +12,7 @@ import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 
 /** "the second tray" is "tray 2". */
 const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
-const joints = new Set(["for", "about"]);
+const joints = new Set(["for", "about", "on"]);
 const asksToBeTold =
   /(?:^| )(?:remind(?:er|ing)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
 

@@ -59,6 +59,8 @@ describe("the shortcut", () => {
     expect(needed("flavou?r")).toEqual([["flavo"]]);
     expect(needed("one|two")).toEqual([]);
     expect(needed("(?:un)?done")).toEqual([]);
+    expect(needed("^(?:\\S+ ){0,3}please note")).toEqual([["please"], ["note"]]);
+    expect(needed("\\d{2,3} grams")).toEqual([["grams"]]);
     expect(needed("(?:the )?{base} pasteuri[sz]ed")).toEqual([["base"], ["pasteuri"]]);
     expect(needed("(?:my |the )*oven (?:is|was) hot")).toEqual([["oven"], ["is", "was"], ["hot"]]);
   });
