@@ -49,6 +49,10 @@ will with within without would your excellent difference different remember chan
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
   tho: "though",
+  fiv: "five",
+  eigt: "eight",
+  nin: "nine",
+  thre: "three",
   dbl: "double",
   stiks: "sticks",
   stix: "sticks",

@@ -190,6 +190,7 @@ export const uses: readonly (WordRow & { id: "loose" | "piping" | "firm" })[] = 
       "pouring",
       "pourable",
       "drip",
+      "drippy",
       "drips",
       "dripping",
       "glaze",

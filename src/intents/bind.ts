@@ -77,6 +77,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     if (item.is !== "thing") return undefined;
     if (item.thing.manner || (item.thing.step && !canOwn(item.thing, amountAt(items, i)))) continue;
     if (!canOwn(item.thing, amountAt(items, i))) return undefined;
+    // "20 macarons batter weight": macarons are counted, batter is weighed
+    if (counting && item.thing.count && item.thing.count !== "bowls") return item.thing;
     return headOf(items, at);
   }
   return undefined;
@@ -91,13 +93,20 @@ function headOf(items: readonly Item[], at: number): Thing {
     const item = items[next] as Item;
     if (item.is === "word" && ["colored", "coloured", "flavored", "flavoured", "filled"].includes(item.text))
       continue;
-    if (item.is !== "thing" || (item.thing.use && !item.thing.base)) break;
+    if (item.is !== "thing") break;
+    if (item.thing.use && !item.thing.base) {
+      // "500 g white piping ganache"; chocolate by its name is weighed itself
+      if (!head.color || head.chocolate || !isMix(items[next + 1])) break;
+      continue;
+    }
     if (item.thing.base || item.thing.count)
       head = item.thing.count === "bowls" && head.base ? head : item.thing;
     else if (!(head.color || head.taste || head.chocolate)) break;
   }
   return head;
 }
+
+const isMix = (item: Item | undefined) => item?.is === "thing" && item.thing.base !== undefined;
 
 const amountAt = (items: readonly Item[], i: number) => (items[i] as Item & { is: "amount" }).amount;
 

@@ -209,6 +209,9 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
     !states(head, ear)
   )
     return true;
+  // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"
+  const timer = ear.claimed(left)?.name === "timer" && opens(left, ear) && !carriesAmount(left);
+  if (timer && carriesAmount(head) && differ(left, right, ear)) return true;
   return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
 }
 

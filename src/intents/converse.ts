@@ -12,6 +12,7 @@ import { mender } from "./mend.ts";
 import { withNames } from "./names.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe-lines.ts";
+import { isBare } from "./slots.ts";
 import { type Inputs, knownFrom, type Step, stepFrom } from "./step.ts";
 import { vocabulary } from "./vocabulary.ts";
 
@@ -39,6 +40,8 @@ export interface State {
   pending?: Topic & { slot: string };
   /** Earlier topics, newest last, to come back to. */
   topics: Topic[];
+  /** What was asked in the last turn, a calculator each. */
+  turn?: { said: string; topics: Topic[] };
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
   row?: Inputs[];
 }
@@ -110,7 +113,8 @@ export function next(
       },
     ];
   }
-  if (state.last && onceMore.test(reading.text)) {
+  const noButter = state.last?.tool === "ganache" && withoutButter.test(reading.text);
+  if (state.last && (noButter || onceMore.test(reading.text))) {
     const tool = tools.find((each) => each.name === state.last?.tool);
     if (tool && readOnly.has(tool.name))
       return [
@@ -131,6 +135,12 @@ export function next(
     return { reading, near: near.map((each) => each.tool), trace };
   }
   const { tool, follows, drafted, left } = fullest(chosen, reading, memory, told);
+  const all = follows && drafted.length === 1 ? ofWholeTurn(reading, drafted[0] ?? {}, state) : [];
+  if (all.length > 1)
+    return all.flatMap((topic) => {
+      const own = tools.find((each) => each.name === topic.tool);
+      return own ? [stepFrom(own, drafted[0] ?? {}, reading, { ...state, last: topic }, true, trace)] : [];
+    });
   const pair =
     follows && forBoth.test(reading.mask) && tool.name === state.last?.tool ? state.row?.slice(-2) : [];
   const befores =
@@ -145,8 +155,23 @@ export function next(
   );
 }
 
+/**
+ * "for 40 now", behind "batter for 32 macarons and the filling for them": what the last turn asked of several
+ * calculators is asked of all of them again, where each was given what changes.
+ */
+function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] {
+  const keys = Object.keys(draft);
+  const every =
+    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => key in inputs));
+  const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
+  return every && open ? turn.topics : [];
+}
+
 /** "and now?": the same question again, where asking it does nothing but answer. */
 const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
+/** A ganache is answered with and without. */
+const withoutButter =
+  /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))?(?: \?)?$/;
 const readOnly = new Set(
   "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
 );
@@ -155,7 +180,11 @@ const readOnly = new Set(
 const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
-export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outcome: Outcome): State {
+export function remember(
+  state: State,
+  step: Pick<Step, "tool" | "inputs"> & { reading?: Reading },
+  outcome: Outcome,
+): State {
   if (["help", "explain", "undo"].includes(step.tool.name)) return state;
   const last = { tool: step.tool.name, inputs: step.inputs };
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
@@ -166,7 +195,10 @@ export function remember(state: State, step: Pick<Step, "tool" | "inputs">, outc
   if (outcome.status === "impossible" && outcome.slot)
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
-  return { table: laid(state.table, outcome.leaves), last, topics, row };
+  const said = step.reading?.said ?? "";
+  const before = state.turn?.said === said ? state.turn.topics.filter(({ tool }) => tool !== last.tool) : [];
+  const turn = { said, topics: [...before, last] };
+  return { table: laid(state.table, outcome.leaves), last, topics, row, turn };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */

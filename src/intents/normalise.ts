@@ -69,6 +69,11 @@ export function normalise(asked: string): string {
       .replace(/\b([1-9]0) ([1-9]0)\b(?! ?(?:g|%|min|c|f|mm|ml))/g, (whole, a, b) =>
         Number(a) + Number(b) === 100 ? `${a}/${b}` : whole,
       )
+      // "3 quarters of a cup"
+      .replace(
+        /\b(\d) (quarters|thirds|eighths)\b/g,
+        (_, n, part) => `${n}/${{ quarters: 4, thirds: 3, eighths: 8 }[part as "quarters"]}`,
+      )
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

@@ -142,6 +142,6 @@ export const forAllOfIt = (part: Part, ear: Ear): boolean =>
       item.is === "thing" &&
       Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
   ) &&
-  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both|one of (?:it|them|those|these)|the other|the \S+<color)(?: |$|=)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* (?:too|as well|also)(?: |$)/.test(
+  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both|one of (?:it|them|those|these)|the other|the (?:bigger|larger|biggest|smaller|smallest|big|small|first|second) (?:part|half|bowl|one|\S+<count=bowls>)|the \S+<color)(?: |$|=)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* (?:too|as well|also)(?: |$)/.test(
     ear.mask(part),
   );

@@ -10,6 +10,7 @@ import type { Lexicon } from "./lexicon.ts";
 import { type Mender, mendAll } from "./mend.ts";
 import { normalise } from "./normalise.ts";
 import { type Item, scan } from "./scan.ts";
+import { withSums } from "./summed-up.ts";
 import { tokenise } from "./tokens.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
@@ -28,7 +29,7 @@ export function itemsOf(
   const { tokens, mended } = mendAll(tokenise(text), mender);
   return {
     text,
-    items: spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+    items: withSums(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
     mended,
   };
 }

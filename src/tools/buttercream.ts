@@ -163,8 +163,11 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
       ? (memory.last.inputs as Partial<Inputs>)
       : undefined;
   const weightBefore = before && slots.find((each) => each.endsWith("_g") && before[each] !== undefined);
+  // "12 oz" alone takes the place of what was said; "and for 600 g" may be of the whole
   const nearest = (slot: (typeof slots)[number], grams: number) =>
-    likelier(slot, before?.[slot] ?? grams, grams);
+    says(reading, /(?:^| )(?:for|make|makes|making|total|altogether|want|need)(?: |$)/)
+      ? likelier(slot, before?.[slot] ?? grams, grams)
+      : (slot as Slot);
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
     if (

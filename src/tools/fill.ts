@@ -144,6 +144,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) ||
     (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
   const two =
+    !says(reading, onlyOne) &&
     says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);
@@ -183,6 +184,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     ...(mix && !two && mixes.length < 2 ? { filling: mix } : {}),
     ...(mixes.length === 2 ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),
+    ...(before?.two && says(reading, onlyOne) ? { two: false } : {}),
     ...(size !== undefined
       ? { diameter_mm: size }
       : fromTable.diameter_mm !== undefined && fromTable.macarons !== undefined
@@ -195,6 +197,10 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
         : {}),
   };
 }
+
+/** "without the ring, just the one filling". */
+const onlyOne =
+  /(?:without|no|skip|drop|leave out) (?:the |a )?(?:ring|border|rim|dam|center|centre|middle)|(?:just|only) (?:the )?(?:one|a single|\S*<number>) \S*<base=filling/;
 
 /** "buttercream and ganache": two that share the filling, the firmer one the ring; its name stands first. */
 function twoMixes(reading: Reading): string[] {

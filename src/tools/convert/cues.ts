@@ -128,5 +128,6 @@ export const convertCues = cues(
     "{dose} .. {weight} .. {base}",
     "when .. {count=macarons}",
   ],
+  [-7, "{base} .. (?:equally|evenly|between|split|divided?)", "house (?:recipe|formula|shells|weights)"],
   [-2, "{count=shells|macarons|batches|trays}"],
 );

@@ -18,6 +18,12 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     ...readLinesAndPrices(reading, money, memory),
     ...readLabor(reading, money),
     ...readShares(reading, memory, before, money),
+    ...(before.packaging !== undefined &&
+    /\b(?:without|leave out|forget|minus|no) (?:the |any )?(?:boxes|box|packaging|bags|ribbons?)\b/.test(
+      reading.text,
+    )
+      ? { packaging: 0 }
+      : {}),
   };
   const macarons =
     counted(withoutSums(reading, money), "macarons") ??

@@ -265,6 +265,15 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   );
   if (named && !reading.amounts.some((each) => each.dim === "weight"))
     return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  const larger = /the (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/.test(reading.text);
+  const smaller = /the (?:smaller|smallest|small|little) (?:part|half|bowl|one)/.test(reading.text);
+  if ((larger || smaller) && table.parts?.length) {
+    const sizes = table.parts.map((each) => each.grams);
+    return {
+      base_g: larger ? Math.max(...sizes) : Math.min(...sizes),
+      ...(base ? { base } : baseFrom(table.mass?.thing ?? "")),
+    };
+  }
   const asksPart =
     /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
       reading.text,
@@ -403,7 +412,9 @@ function readLoose(
     before?.percent !== undefined &&
     found.percent === undefined &&
     bareNumbers(reading).length === 1 &&
-    says(reading, /(?:^| )(?:at|to) \S*<number/)
+    // a number as small as a percentage is one where a bowl was weighed
+    (says(reading, /(?:^| )(?:at|to) \S*<number/) ||
+      ((bareNumbers(reading)[0]?.value ?? 100) <= 10 && (before.base_g ?? 0) > 30))
       ? bareNumbers(reading)[0]?.value
       : undefined;
   if (at !== undefined) return { percent: at };
@@ -491,7 +502,12 @@ function readWant(reading: Reading): Draft {
     /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
       reading.text,
     );
+  const strong =
+    /too (?:strong|much|intense|sharp|powerful)\b.*\b(?:what|how (?:much|many)) (?:do|should|can|must) i (?:add|put|mix)/.test(
+      reading.text,
+    );
   const more =
+    strong ||
     /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
       reading.text,
     );

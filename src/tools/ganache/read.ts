@@ -125,7 +125,10 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
           each.use) &&
         each.at[0] >= thing.at[1] &&
         each.at[0] - thing.at[1] <= 2,
-    );
+    ) ||
+    // "a firm white one", of what there is cream for
+    (reading.things.some((each) => each.use && thing.at[0] - each.at[1] === 1) &&
+      reading.things.some((each) => each.ingredient === "cream"));
   const alone = (thing: Thing) =>
     !reading.amounts.some((each) => each.of === thing && each.dim !== "number") ||
     isChocolateHere(reading, thing);
@@ -189,9 +192,12 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
   const lines: { name: string; grams: number }[] = [];
   for (const { grams, thing, estimate } of weighed(reading)) {
     const whole =
-      says(reading, /(?:^| )(?:total|altogether|in all|all in|finished)(?: |$)/) &&
+      says(reading, /(?:^| )(?:total|altogether|in all|all in|finished|in the end)(?: |$)/) &&
       weighed(reading).length === 1;
-    if (thing?.chocolate && (describes(reading, thing) || (whole && says(reading, /<[^>]*base=ganache/))))
+    if (
+      thing?.chocolate &&
+      (describes(reading, thing) || (whole && (memory.follows || says(reading, /<[^>]*base=ganache/))))
+    )
       out.total_g ??= grams;
     else if (thing?.chocolate || isChocolateHere(reading, thing) || /chocolate/.test(thing?.ingredient ?? ""))
       out.chocolate_g ??= grams;
@@ -242,8 +248,13 @@ function describes(reading: Reading, chocolate: Thing): boolean {
 
 /** "dark chocolate 70% 200 g, how much cream": of the chocolate, since cream is asked for and no whole is spoken of. */
 const asksCream = (reading: Reading) =>
-  reading.things.some((each) => each.chocolate && /choc/.test(each.text)) &&
-  says(reading, /how (?:much|many) (?:heavy |whipping )?\S*<[^>]*ingredient=cream|<ingredient=cream> \?$/) &&
+  reading.things.some(
+    (each) => (each.chocolate || each.ingredient === "chocolate") && /choc/.test(each.text),
+  ) &&
+  says(
+    reading,
+    /how (?:much|many) (?:heavy |whipping )?\S*<[^>]*ingredient=cream|<ingredient=cream> \?$|the \S*<ingredient=cream>(?: for \S+)? (?:would be|is|comes to|should be) (?:what|how)/,
+  ) &&
   !says(reading, /<[^>]*base=ganache|(?:^| )(?:total|altogether|in all)(?: |$)/);
 
 /** "175 g chopped", "the cream?": what is chopped, or what cream is asked for, is chocolate. */
@@ -266,6 +277,10 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const bare = bareNumbers(reading)[0];
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   if (!bare || !memory.follows || !before) return {};
+  const [, second] = bareNumbers(reading);
+  // "and 300 to 200?", behind a ratio of two weights: two weights again
+  if (second && before.chocolate_g !== undefined && before.cream_g !== undefined)
+    return { chocolate_g: bare.value, cream_g: second.value };
   for (const slot of ["chocolate_g", "cream_g", "total_g"] as const)
     if (before[slot] !== undefined) return { [slot]: bare.value };
   return memory.slot?.endsWith("_g") ? { [memory.slot]: bare.value } : {};

@@ -99,6 +99,20 @@ function stockOfOne(reading: Reading, weights: readonly Weighed[]): Draft | unde
 
 /** "this makes 500 g, i want 350 g: 200 g butter, ...": one weight over the other, or the lines brought to it. */
 function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  const [target, ...listed] = weights;
+  // "take this down to 70 g whites: 100 g whites, 125 g almond flour"
+  if (
+    target?.thing?.ingredient &&
+    listed.length > 1 &&
+    listed.some((each) => each.thing?.ingredient === target.thing?.ingredient) &&
+    /(?:down|up|scale\w*|bring|take|make|get)\b.* to $/.test(reading.text.slice(0, target.amount.at[0]))
+  )
+    return {
+      lines: merged(
+        listed.map((each) => ({ name: each.thing?.ingredient ?? each.thing?.text ?? "", grams: each.grams })),
+      ),
+      have: [{ name: target.thing.ingredient, grams: target.grams }],
+    };
   const loose = reading.amounts.filter((each) => each.dim === "weight" && !each.of);
   const [makes, wants] = loose;
   if (weights.length < 2 || !makes || !wants || loose.length !== 2) return undefined;
@@ -283,7 +297,9 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
     if (before && memory.follows && !total.of && before.total_g === undefined)
-      return replaced(before, grams ?? 0);
+      return before.whites_count !== undefined
+        ? { have: [{ name: "whites", grams: grams ?? 0 }] }
+        : replaced(before, grams ?? 0);
     return { total_g: grams };
   }
   const bare = outcome(reading) ?? bareNumbers(reading)[0];

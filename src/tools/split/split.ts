@@ -43,6 +43,7 @@ export const split = tool<SplitInputs>({
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
   cues: cues(
+    [-3, "{base} .. {dose}"],
     [
       10,
       "(?:color|colour|{dose}) {weight} .. {base=batter} .. (?:into|in) {number} (?:{count=bowls}|colou?rs|shades)",
@@ -77,7 +78,7 @@ export const split = tool<SplitInputs>({
       "(?:split|divide|share out|portion)(?:<\\S+)?",
       "{number} equal",
       "equal {count=bowls}",
-      "(?:in|into) (?:two|three|four|five|six|2|3|4|5|6|half|halves|thirds|quarters)\\S*(?:<\\S+)?$",
+      "(?:in|into) (?:two|three|four|five|six|2|3|4|5|6|half|halves|thirds|quarters)(?:<\\S+)?$",
       "{percent} .. {color} .. {percent}",
       "{color} .. {percent} .. {color}",
       "{weight} .. {base} .. {number} (?:to|:) {number}",

@@ -2,7 +2,7 @@
 import type { Effect, Outcome, World } from "../contract/index.ts";
 import { clock, friendly, lengthText } from "../lib/days.ts";
 import { capital, listed } from "../lib/show.ts";
-import { cutRename, freeName, type Live, liveTimers, matching } from "./find.ts";
+import { cutRename, freeName, type Live, liveTimers, meant } from "./find.ts";
 import { figure, item, left, line, list, none, on } from "./show.ts";
 import { setTimer } from "./start.ts";
 import type { TimerInputs } from "./timer.ts";
@@ -41,7 +41,7 @@ function one(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live |
       running.length === 1 ? running[0] : running.length === 0 && live.length === 1 ? live[0] : undefined;
     return recent ?? alone ?? which(live, now_ms, "Which timer?");
   }
-  const found = matching(inputs.name, live);
+  const found = meant(inputs.name, live);
   const best = found.filter((each) => !each.isRung);
   const only = best.length === 1 ? best[0] : found.length === 1 ? found[0] : undefined;
   return (

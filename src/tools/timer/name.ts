@@ -133,7 +133,15 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
   if (purpose && step && purpose !== step && ownName[step])
     return purpose.includes(step) ? purpose : `${purpose} ${step}`;
   const errand = remind ? afterTo(some) : "";
-  return errand || purpose || step || timed(some) || beforeMoment(some) || afterComma(some);
+  return (
+    errand || purpose || step || timed(some) || beforeMoment(some) || afterComma(some) || stepBehind(some)
+  );
+}
+
+/** "timer 8 min macaronage". */
+function stepBehind(some: readonly Piece[]): string {
+  const next = some[some.findIndex(isMoment) + 1];
+  return (next?.thing?.step && ownName[next.thing.step]) || "";
 }
 
 /** "for tray 1", "about the ganache". */

@@ -37,7 +37,7 @@ const asksLeft =
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const asksAll =
-  /running|going|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
+  /running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {

@@ -1,7 +1,7 @@
 /** Timers as answers show them: a line, a figure, an item; the list, and how long is left. */
 import type { Item, Outcome } from "../contract/index.ts";
 import { friendly, lengthText, localIso } from "../lib/days.ts";
-import { type Live, matching, unnamed } from "./find.ts";
+import { type Live, meant, unnamed } from "./find.ts";
 import type { TimerInputs } from "./timer.ts";
 
 /** A list with nothing in it. */
@@ -42,7 +42,7 @@ export function list(live: readonly Live[], now_ms: number): Outcome {
 /** How long a named one has, or "it"; all of them where none is named. */
 export function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
   const named = inputs.name
-    ? matching(inputs.name, live)
+    ? meant(inputs.name, live)
     : inputs.recent !== undefined
       ? live.filter((each) => each.label === inputs.recent)
       : [];
