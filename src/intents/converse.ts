@@ -228,6 +228,14 @@ function corrected(reading: Reading, state: State): State {
 
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 function returned(reading: Reading, state: State): State {
+  // "and the same percent in 300 g", after something else
+  const dose = state.topics.findLast(({ tool }) => tool === "dose");
+  if (
+    dose &&
+    state.last?.tool !== "dose" &&
+    /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text)
+  )
+    return { ...state, last: dose };
   if (
     !/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(
       reading.text,

@@ -67,7 +67,7 @@ export function meant(said: string, timers: readonly Live[]): Live[] {
   const place = ["first", "second", "third"].indexOf(said);
   const bySet = [...timers].sort((a, b) => a.id - b.id);
   const one = said === "last" ? bySet.at(-1) : bySet[place];
-  return one && bySet.length > 1 ? [one] : [];
+  return one ? [one] : [];
 }
 
 /** One word for another: the same, a form of it ("resting", "rest"), or one slip in five letters, two in eight. */
