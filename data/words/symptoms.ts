@@ -22,7 +22,6 @@ export const symptoms: readonly SymptomRow[] = [
       "without feet",
       "missing feet",
       "didnt get feet",
-      "did not get feet",
       "no frills",
       "havent got feet",
       "havent got any feet",
@@ -664,7 +663,6 @@ export const symptoms: readonly SymptomRow[] = [
     id: "meringue that will not peak",
     of: "meringue",
     words: [
-      "meringue that will not peak",
       "to stiff peaks",
       "no stiff peaks",
       "wont peak",
@@ -694,7 +692,6 @@ export const symptoms: readonly SymptomRow[] = [
       "doesnt peak",
       "liquid",
       "soupy",
-      "will not peak",
       "wont make peaks",
       "dont whip",
       "doesnt whip",

@@ -67,7 +67,12 @@ describe("checkInputs", () => {
     const checked = checkInputs(shop, { base_g: 0, spare_g: 0 });
     expect(checked).toEqual({
       ok: false,
-      outcome: { status: "impossible", headline: "A weight has to be above zero; this says 0 g." },
+      outcome: {
+        status: "impossible",
+        headline: "A weight has to be above zero; this says 0 g.",
+        // what the next turn goes on without
+        slot: "base_g",
+      },
     });
   });
 
