@@ -266,6 +266,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       orders(waiting, ear) &&
+      !isTail(part) &&
       !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
       (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
     if (apart) {

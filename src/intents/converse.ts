@@ -114,7 +114,7 @@ export function next(
     ];
   }
   const noButter = state.last?.tool === "ganache" && withoutButter.test(reading.text);
-  if (state.last && (noButter || onceMore.test(reading.text))) {
+  if (state.last && (noButter || onceMore.test(reading.mask))) {
     const tool = tools.find((each) => each.name === state.last?.tool);
     if (tool && readOnly.has(tool.name))
       return [
@@ -170,8 +170,7 @@ function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] 
 /** "and now?": the same question again, where asking it does nothing but answer. */
 const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
 /** A ganache is answered with and without. */
-const withoutButter =
-  /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))?(?: \?)?$/;
+const withoutButter = /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))? ?\??$/;
 const readOnly = new Set(
   "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
 );

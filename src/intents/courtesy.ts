@@ -1,5 +1,5 @@
 /** "hi, ...", "please ...", "..., thanks": taken off a turn that asks something, so that it is no question of its own. */
-import type { Ear, Part } from "./part.ts";
+import { carriesAmount, type Ear, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
 const opening = new Set(["hi", "hello", "hey", "hiya", "please", "pls", "plz"]);
@@ -21,6 +21,7 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
     (from > 0 && items[from]?.is === "sign" && isBreak(items[from]))
   )
     from += 1;
+  from = behindThanks(items, from, ear);
   const asked = from + leadIn(items.slice(from));
   if (asked > from && ear.claimed(items.slice(asked))) from = asked;
   const rest = items.slice(from);
@@ -33,6 +34,14 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   const thanked = opened.slice(to).some((item) => closing.has(word(item) ?? ""));
   const before = opened.slice(0, to);
   return thanked && before.length > 0 && ear.claimed(before) ? before : opened;
+}
+
+/** "Thank you. And for 150 g ganache?": thanks at the start, where more follows behind a stop. */
+function behindThanks(items: Part, from: number, ear: Ear): number {
+  let to = from;
+  while (closing.has(word(items[to]) ?? "")) to += 1;
+  const rest = items.slice(to + 1);
+  return to > from && isBreak(items[to]) && (carriesAmount(rest) || ear.claimed(rest)) ? to + 1 : from;
 }
 
 /** How many items "could you please tell me," takes; none where it isn't said. "Can you freeze them" stays a question. */

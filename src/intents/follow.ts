@@ -206,6 +206,7 @@ function follows(
     !["dose", "shelf", "note", "label"].includes(last.name) &&
     (scores.find((each) => each.tool.name === "dose")?.points ?? 0) >= faint &&
     reading.things.some((each) => each.dose);
+  if (asksDose && own < 0) return false;
   const bonus =
     bare && !asksDose
       ? leans.test(`${reading.mask} `) ||

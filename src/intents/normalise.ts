@@ -74,6 +74,9 @@ export function normalise(asked: string): string {
         /\b(\d) (quarters|thirds|eighths)\b/g,
         (_, n, part) => `${n}/${{ quarters: 4, thirds: 3, eighths: 8 }[part as "quarters"]}`,
       )
+      // "already got 10 in" is no length
+      .replace(/\b(got|put|have|added|dropped|tipped) (\d+(?:\.\d+)?) in(?= ?[?.!]*$)/g, "$1 $2 inside")
+      .replace(/\ba whole one\b/g, "1")
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

@@ -406,7 +406,7 @@ function readLoose(
   );
   const inBowl = says(
     reading,
-    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/,
+    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/,
   );
   const at =
     before?.percent !== undefined &&
@@ -508,7 +508,7 @@ function readWant(reading: Reading): Draft {
     );
   const more =
     strong ||
-    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
+    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of|what) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
       reading.text,
     );
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;

@@ -129,7 +129,9 @@ function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefine
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */
 function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined, number: number): number {
   if (!memory.follows || before?.whites_count === undefined) return number;
-  if (says(reading, /(?:take|minus|less|fewer|remove|drop|without) .*<|<\S* (?:less|fewer|away|off|out)/))
+  if (
+    says(reading, /(?:take|minus|less|fewer|remove|drop|without|leave) .*<|<\S* (?:less|fewer|away|off|out)/)
+  )
     return before.whites_count - number;
   return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
 }

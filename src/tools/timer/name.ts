@@ -34,7 +34,11 @@ function word(piece: Piece): string {
   if (/(?:^| )the rest$/.test(piece.text)) return "rest";
   const step =
     piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
-  return step ?? piece.text.split(" ").map(digits).join(" ");
+  // "drying" stays her word for it; "resting" is the rest
+  return (
+    (step && piece.text.startsWith(step.slice(0, 3)) ? step : undefined) ??
+    piece.text.split(" ").map(digits).join(" ")
+  );
 }
 
 const digits = (text: string) =>
@@ -141,7 +145,7 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
 /** "timer 8 min macaronage". */
 function stepBehind(some: readonly Piece[]): string {
   const next = some[some.findIndex(isMoment) + 1];
-  return (next?.thing?.step && ownName[next.thing.step]) || "";
+  return next?.thing?.step && ownName[next.thing.step] ? word(next) : "";
 }
 
 /** "for tray 1", "about the ganache". */
