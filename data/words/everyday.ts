@@ -49,6 +49,7 @@ will with within without would your excellent difference different remember chan
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
   tho: "though",
+  wihte: "white",
   fiv: "five",
   eigt: "eight",
   nin: "nine",

@@ -124,6 +124,8 @@ export const ingredients: readonly IngredientRow[] = [
       "white of egg",
       "albumen",
       "blancs d oeufs",
+      "blancs doeufs",
+      "blanc doeuf",
       "blanc d oeuf",
       "blancs",
       "eiweiss",

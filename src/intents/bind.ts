@@ -4,7 +4,7 @@ import { gradeEnd } from "./grade.ts";
 import type { Item } from "./scan.ts";
 
 const between = new Set(
-  "l xl of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz".split(
+  "l xl de d du des di von of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz".split(
     " ",
   ),
 );

@@ -161,6 +161,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const complete =
       !givesOnly(left) &&
+      !tellsWhatIsThere(left, ear) &&
       (carriesAmount(left) || opens(left, ear) || !states(left, ear)) &&
       ear.claimed(left) !== undefined &&
       (spoken ||
@@ -180,6 +181,15 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
   const rest = items.slice(from);
   return [...out, { part: rest, whole: out.length > 0 || asks(rest, ear) }];
 }
+
+/** "i've got 275 g of dark ganache on the side": no question in it, and nothing that was done to it. */
+const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) &&
+  /(?:^| )(?:ive got|ive|i have|i got|i ve got|weve got|we have|we got|theres|there is|there are) (?:about |roughly |exactly |around )?\S*<weight/.test(
+    ear.mask(part),
+  ) &&
+  !part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.symptom)) &&
+  part.filter((item) => item.is === "amount").length === 1;
 
 /** A question of which nothing says what it is about: "what temp", "how much". */
 const isLoose = (part: Part, ear: Ear) =>

@@ -77,6 +77,10 @@ export function normalise(asked: string): string {
       // "already got 10 in" is no length
       .replace(/\b(got|put|have|added|dropped|tipped) (\d+(?:\.\d+)?) in(?= ?[?.!]*$)/g, "$1 $2 inside")
       .replace(/\ba whole one\b/g, "1")
+      // "94 g whites / 122 g almond flour"
+      .replace(/(?<=[a-z]) \/ (?=\d)/g, ", ")
+      // "ring at 11 love"
+      .replace(/(?<=\d) (?:love|dear|darling|mate|pet|hun)\b/g, "")
       // "nut-free" names what isn't there: one word, so that no nut is read in it
       .replace(/\b([a-z]+)-free\b/g, " $1free ")
       // "freeze-dried", "cream-cheese"

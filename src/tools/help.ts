@@ -43,7 +43,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         4,
         `^(?:(?:please|pls|ok|i need|some|can you|could you|can u|oh|um) )*help(?: me)?(?: out)?${end}`,
         "help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?\\S+(?: \\S+)?$",
-        "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" +
+        "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:actually |really |even )?(?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" +
           end,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
         "what (?:are|is) (?:you|this|it) (?:good )?for",

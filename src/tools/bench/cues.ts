@@ -9,6 +9,11 @@ const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|ca
 
 export const benchCues = cues(
   ...lessonCues,
+  [
+    8,
+    `${mine} (?:\\S+ )?{count=trays} (?:i use |i have |here )?(?:has|holds|comes with|is|got) {number} circles`,
+    `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} circles\\S*`,
+  ],
   // a printer is of another world otherwise
   [
     6,

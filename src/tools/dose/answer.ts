@@ -33,6 +33,11 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
       `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
       /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g",
     );
+  if (inputs.unknown && inputs.dose === undefined && inputs.taste === undefined)
+    return asking(
+      `I don't know ${inputs.unknown}. Is it a concentrated flavor, an extract, a nut paste, a purée or a powder?`,
+      "dose",
+    );
   if (
     inputs.dose === undefined &&
     inputs.base === undefined &&

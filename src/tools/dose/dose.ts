@@ -39,6 +39,8 @@ export const inputs = later(() =>
     spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
     /** Said in something that has no weight: cups of filling, drops. */
     unweighable: z.optional(z.string()),
+    /** Asked for by a word that no table has: "how much pistazienmus". */
+    unknown: z.optional(z.string()),
   }),
 );
 
@@ -69,6 +71,7 @@ export const dose = tool<DoseInputs>({
     [
       4,
       "^{base} {weight} (?:, )?(?:{dose}|{taste})",
+      "^{number} {base} (?:, )?(?:{dose}|{taste})",
       "{base} {weight} .. {taste} .. (?:how strong|how much|flavou?red|flavou?r)",
       "how strong (?:do|should|can|shall) (?:i|we) (?:go|make)",
       "(?:same|that) (?:{unit=%}|percentage|share|strength|dose)",

@@ -28,6 +28,8 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     ...readSpoon(reading),
   };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const unknown = unknownAsked(reading);
+  if (targets.length === 0 && unknown) return [{ ...common, unknown }];
   if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
   const asksBase =
     common.base_g === undefined &&
@@ -106,6 +108,14 @@ function readPairs(reading: Reading): Draft[] | undefined {
     ...nameOf((chosen[at] ?? shared[0]) as Thing, reading),
   }));
 }
+
+/** "how much zibbelmus for 300 g buttercream": a word that no table has where the flavor stands. */
+const unknownAsked = (reading: Reading): string | undefined =>
+  reading.unknown.find((word) =>
+    new RegExp(`how (?:much|many)(?: g| grams)?(?: of)?(?: the| my| this)? ${word}(?: |$|[?,.])`).test(
+      reading.text,
+    ),
+  );
 
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 function flavorsAsked(reading: Reading): Thing[] {

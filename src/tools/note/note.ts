@@ -67,6 +67,11 @@ export const note = tool<NoteInputs>({
       "^(?:(?:please|ok|and|also) )*add : ",
       "^not \\S+ (?:, )?i (?:meant|mean) ",
     ],
+    [
+      6,
+      "(?:make|change|set|put) (?:that|the|its|my) rating",
+      "^(?:\\S+ ){0,3}(?:make|change) (?:that|it|the rating) (?:an?|to) {number} out of",
+    ],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,

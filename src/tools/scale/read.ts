@@ -99,6 +99,24 @@ function stockOfOne(reading: Reading, weights: readonly Weighed[]): Draft | unde
 
 /** "this makes 500 g, i want 350 g: 200 g butter, ...": one weight over the other, or the lines brought to it. */
 function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  // "scale 250 g mascarpone, 90 g cream so that the cream is 150 g", "... I have 72 g of whites today"
+  const twice = weights.at(-1);
+  const rest = weights.slice(0, -1);
+  if (
+    twice?.thing?.ingredient &&
+    rest.length > 1 &&
+    rest.filter((each) => each.thing?.ingredient === twice.thing?.ingredient).length === 1 &&
+    new Set(rest.map((each) => each.thing?.ingredient)).size === rest.length &&
+    /(?:^| )(?:so|that|is|are|have|got|theres|only|left|today)(?: |$)/.test(
+      reading.text.slice(rest.at(-1)?.amount.at[1], twice.amount.at[0]),
+    )
+  )
+    return {
+      lines: merged(
+        rest.map((each) => ({ name: each.thing?.ingredient ?? each.thing?.text ?? "", grams: each.grams })),
+      ),
+      have: [{ name: twice.thing.ingredient, grams: twice.grams }],
+    };
   const [target, ...listed] = weights;
   // "take this down to 70 g whites: 100 g whites, 125 g almond flour"
   if (
@@ -189,7 +207,7 @@ function factorOf(reading: Reading): number | undefined {
   return part &&
     says(
       reading,
-      /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of /,
+      /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
     )
     ? part.value
     : undefined;

@@ -45,6 +45,12 @@ export const scale = tool<ScaleInputs>({
   inputs,
   cues: cues(
     [
+      6,
+      "{base=batter} .. {weight} .. (?:every|each|all) (?:the |of the )?weights?",
+      "{weight} .. {base=batter} .. (?:every|each|all) (?:the |of the )?weights?",
+      "recipe (?:goes|is|says|takes|reads|has) {weight} {ingredient} .. {weight} .. {weight} .. {weight} .. (?:i (?:only )?(?:have|got)|ive got|theres) .. {weight} .. {ingredient}",
+    ],
+    [
       12,
       "^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) (?:\\S+ )*(?:biggest|largest|how big|what size|most) (?:\\S+ )*{count=(batches|shells|macarons)}",
     ],

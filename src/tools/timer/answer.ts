@@ -41,7 +41,7 @@ function one(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live |
       running.length === 1 ? running[0] : running.length === 0 && live.length === 1 ? live[0] : undefined;
     return recent ?? alone ?? which(live, now_ms, "Which timer?");
   }
-  const found = meant(inputs.name, live);
+  const found = meant(inputs.name, live, inputs.recent);
   const best = found.filter((each) => !each.isRung);
   const only = best.length === 1 ? best[0] : found.length === 1 ? found[0] : undefined;
   return (

@@ -58,12 +58,16 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
  * The timers that some words mean, where no name does: "the ten minute one" by its length, "the first one" by when it
  * was set.
  */
-export function meant(said: string, timers: readonly Live[]): Live[] {
+export function meant(said: string, timers: readonly Live[], recent?: string): Live[] {
   const found = matching(said, timers);
   if (found.length > 0) return found;
   const [, count, unit] = /^(\d+(?:\.\d+)?) (min|minute|hour|h)s?$/.exec(said) ?? [];
   const length_ms = Number(count) * (unit?.startsWith("h") ? 3_600_000 : 60_000);
   if (count) return timers.filter((each) => Math.abs(each.due_ms - each.set_ms - length_ms) < 1000);
+  if (said === "other") {
+    const others = timers.filter((each) => each.label !== recent);
+    return others.length < timers.length ? others : [];
+  }
   const place = ["first", "second", "third"].indexOf(said);
   const bySet = [...timers].sort((a, b) => a.id - b.id);
   const one = said === "last" ? bySet.at(-1) : bySet[place];

@@ -79,7 +79,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (
     !time &&
     asksAll.test(mask) &&
-    !/^(?:(?:please|pls|ok|and|now|can you) )*(?:get|set|start|put) /.test(mask)
+    !/^(?:(?:please|pls|ok|okay|and|now|right|yes|so|,|can you) )*(?:get|set|start|put) /.test(mask)
   )
     return { do: "list" };
   // A question without a time sets nothing.
@@ -91,6 +91,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
 /** Which running timer is meant: by the words that point at it, else by "it". */
 function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   const name = pointedAt(some);
+  if (name === "other") return { name, ...remembered(memory) };
   if (name) return { name };
   return pronoun.test(mask) || memory.follows ? remembered(memory) : {};
 }

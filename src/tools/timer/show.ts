@@ -42,7 +42,7 @@ export function list(live: readonly Live[], now_ms: number): Outcome {
 /** How long a named one has, or "it"; all of them where none is named. */
 export function left(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
   const named = inputs.name
-    ? meant(inputs.name, live)
+    ? meant(inputs.name, live, inputs.recent)
     : inputs.recent !== undefined
       ? live.filter((each) => each.label === inputs.recent)
       : [];
