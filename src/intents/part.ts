@@ -75,7 +75,7 @@ export function asks(part: Part, ear: Ear): boolean {
 }
 
 const giving = new Set(
-  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in".split(
+  "i ive have got we there is are theres of a the my some plus and with just only about here so ok well this its it was were used im using put in pan pot jug tub mixer counter side worktop melted already on".split(
     " ",
   ),
 );
