@@ -1,0 +1,93 @@
+/**
+ * Turns of phrase that are read as others, once a text is in lower case and plain signs. Each is looked for only where
+ * one of its marks is there: compiling a regular expression costs more than looking for a few letters.
+ */
+interface Phrase {
+  marks: readonly string[];
+  from: RegExp;
+  to: string | ((...found: string[]) => string);
+}
+
+/** An hour of the afternoon, or one that "at" or "by" says is none of the clock's lengths; others stay lengths. */
+const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = undefined): string =>
+  Number(hour) < 24 && ((Number(hour) > 12 && minute) || /^(?:at|by|until|till)/.test(lead))
+    ? `${lead}${hour}:${minute ?? "00"}`
+    : whole;
+
+const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
+
+const phrases: readonly Phrase[] = [
+  {
+    marks: ["lol", "haha", "hehe", "lmao", "omg", "hihi"],
+    from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g,
+    to: " ",
+  },
+  { marks: ["all told", "all up"], from: /\ball (?:told|up)\b/g, to: "in total" },
+  {
+    marks: ["too much trouble", "too much bother", "so kind", "don't mind", "dont mind", "n't mind"],
+    from: /,? ?\bif (?:it is|its|it's|that is|that's) not too much (?:trouble|bother),?|,? ?\bif you (?:would be so kind|don'?t mind|wouldn'?t mind),?/g,
+    to: " ",
+  },
+  {
+    marks: ["thank you"],
+    from: /\bthank you (?:kindly|very much|so much|ever so much)\b/g,
+    to: "thank you",
+  },
+  // "14h30", "at 9h": the clock as it is written in French
+  {
+    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h", " h"],
+    from: /\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g,
+    to: clockOf,
+  },
+  { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
+  { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
+  { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },
+  // "60 40": shares of a whole
+  {
+    marks: ["0 1", "0 2", "0 3", "0 4", "0 5", "0 6", "0 7", "0 8", "0 9"],
+    from: /\b([1-9]0) ([1-9]0)\b(?! ?(?:g|%|min|c|f|mm|ml))/g,
+    to: (whole = "", a, b) => (Number(a) + Number(b) === 100 ? `${a}/${b}` : whole),
+  },
+  // "3 quarters of a cup"
+  {
+    marks: Object.keys(parts),
+    from: /\b(\d) (quarters|thirds|eighths)\b/g,
+    to: (_whole, number, part = "") => `${number}/${parts[part]}`,
+  },
+  // "already got 10 in" is no length
+  {
+    marks: [" in"],
+    from: /\b(got|put|have|added|dropped|tipped) (\d+(?:\.\d+)?) in(?= ?[?.!]*$)/g,
+    to: "$1 $2 inside",
+  },
+  { marks: ["a whole one"], from: /\ba whole one\b/g, to: "1" },
+  // "94 g whites / 122 g almond flour"
+  { marks: [" / "], from: /(?<=[a-z]) \/ (?=\d)/g, to: ", " },
+  // "ring at 11 love"
+  {
+    marks: [" love", " dear", " darling", " mate", " pet", " hun"],
+    from: /(?<=\d) (?:love|dear|darling|mate|pet|hun)\b/g,
+    to: "",
+  },
+  // "nut-free" names what isn't there: one word, so that no nut is read in it
+  { marks: ["-free"], from: /\b([a-z]+)-free\b/g, to: " $1free " },
+  // "freeze-dried", "cream-cheese"
+  { marks: ["-"], from: /(?<=[a-z])-(?=[a-z])/g, to: " " },
+  // "12/15 min" is from twelve to fifteen
+  {
+    marks: ["/"],
+    from: /\b(\d{1,2})\/(\d{2}) ?(?=(?:min|mins|minutes?)\b)/g,
+    to: (whole = "", from, to) => (Number(from) >= 5 && Number(from) < Number(to) ? `${from}-${to} ` : whole),
+  },
+  // "10ish min"
+  { marks: ["ish"], from: /(?<=\d) ?-?ish\b/g, to: "" },
+];
+
+/** The text with its turns of phrase put plainly. */
+export function plainly(text: string): string {
+  let now = text;
+  for (const { marks, from, to } of phrases)
+    if (marks.some((mark) => now.includes(mark)))
+      now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
+  return now;
+}
