@@ -186,6 +186,8 @@ export const uses: readonly (WordRow & { id: "loose" | "piping" | "firm" })[] = 
     id: "loose",
     words: [
       "loose",
+      "looser",
+      "runnier",
       "pour",
       "pouring",
       "pourable",
@@ -222,6 +224,7 @@ export const uses: readonly (WordRow & { id: "loose" | "piping" | "firm" })[] = 
     id: "firm",
     words: [
       "firm",
+      "firmer",
       "roll",
       "rolling",
       "rolled",

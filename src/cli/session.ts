@@ -16,7 +16,7 @@ import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
 import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
-import { inBenchUnit } from "../tools/lib/ounces.ts";
+import { inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
 import { notesFromFile } from "./notes-file.ts";
@@ -208,7 +208,8 @@ function computeWith(step: Step, world: World): Outcome {
   const checked = checkInputs(step.tool, step.inputs);
   if (!checked.ok) return checked.outcome;
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
-  return outcome.status === "answered" && step.left ? unsure(step.tool.name, step.left) : outcome;
+  if (outcome.status === "answered" && step.left) return unsure(step.tool.name, step.left);
+  return step.unit === "oz" ? inOunces(outcome) : outcome;
 }
 
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */

@@ -3,6 +3,7 @@
  * answer is remembered for the next. Nothing is computed here and nothing is stored.
  */
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
+import { weighing } from "../tools/lib/ounces.ts";
 import { withoutBareHours } from "./bare-hour.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
@@ -113,6 +114,21 @@ export function next(
       },
     ];
   }
+  if (state.last && weighing.has(state.last.tool) && inOz.test(reading.text)) {
+    const { tool: name, inputs } = state.last;
+    const tool = tools.find((each) => each.name === name);
+    if (tool)
+      return [
+        {
+          tool,
+          inputs,
+          known: knownFrom(inputs, {}),
+          reading,
+          unit: "oz",
+          trace: () => ["asks for the same in ounces"],
+        },
+      ];
+  }
   const noButter = state.last?.tool === "ganache" && withoutButter.test(reading.text);
   if (state.last && (noButter || onceMore.test(reading.mask))) {
     const tool = tools.find((each) => each.name === state.last?.tool);
@@ -166,6 +182,10 @@ function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] 
   const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
   return every && open ? turn.topics : [];
 }
+
+/** "and in oz?": the answer before, in ounces. */
+const inOz =
+  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: (?:please|pls|then))? ?\??$/;
 
 /** "and now?": the same question again, where asking it does nothing but answer. */
 const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
@@ -225,6 +245,14 @@ function corrected(reading: Reading, state: State): State {
   return topic ? { ...state, last: topic } : state;
 }
 
+/** Which calculators a mix is the matter of. */
+const about: Readonly<Record<string, readonly string[]>> = {
+  ganache: ["ganache"],
+  buttercream: ["buttercream"],
+  batter: ["shells", "scale", "split"],
+  filling: ["fill"],
+};
+
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 function returned(reading: Reading, state: State): State {
   // "and the same percent in 300 g", after something else
@@ -241,9 +269,10 @@ function returned(reading: Reading, state: State): State {
     )
   )
     return state;
-  const base = reading.things.find((thing) => thing.base)?.base;
+  const base = reading.things.find((thing) => thing.base)?.base ?? "";
   const topic = state.topics.findLast(
-    ({ tool, inputs }) => base !== undefined && tool !== state.last?.tool && inputs.base === base,
+    ({ tool, inputs }) =>
+      tool !== state.last?.tool && (inputs.base === base || about[base]?.includes(tool)) && base !== "",
   );
   return topic ? { ...state, last: topic } : state;
 }

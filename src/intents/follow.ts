@@ -221,7 +221,7 @@ function follows(
   const otherBase =
     last.name === "dose" &&
     reading.things.some((each) => each.base) &&
-    /(?:^| )(?:instead|same (?:weight|amount|quantity))(?: |$)/.test(reading.mask)
+    /(?:^| )(?:instead|same (?:weight|amount|quantity)|(?:that|as) much)(?: |$)/.test(reading.mask)
       ? 3
       : 0;
   if (own + bonus + otherBase <= rival - 1e-9 && rival >= stands) return false;

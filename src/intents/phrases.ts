@@ -39,6 +39,8 @@ const phrases: readonly Phrase[] = [
     from: /\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g,
     to: clockOf,
   },
+  // "no for piping" corrects
+  { marks: ["no "], from: /^no (?=(?:for|with|in|at|the|to) )/g, to: "no, " },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },

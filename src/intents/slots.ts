@@ -46,12 +46,17 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     const dim = dimensionOf(key);
     // "and 2?" may be a factor, "300" is a weight
     if (key === "factor" && amount.value > 20) return false;
+    if (key.endsWith("_g") && !slot && isTooFew(amount, before[key])) return false;
     return dim !== undefined && (amount.dim === dim || (amount.dim === "number" && amount.unit === ""));
   });
   if (!fits) return {};
   const value = valueFor(fits, amount);
   return value === undefined ? {} : { [fits]: value };
 }
+
+/** "and the other two", where grams were said: so few are no weight in the place of that one. */
+const isTooFew = ({ dim, value }: Amount, old: unknown): boolean =>
+  dim === "number" && value < 10 && typeof old === "number" && value < old / 25;
 
 function valueFor(slot: string, amount: Amount): number | undefined {
   const bare = amount.dim === "number";

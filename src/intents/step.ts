@@ -17,6 +17,8 @@ export interface Step {
   fallback?: Inputs;
   /** Weights and percentages that were said and are in no input: the sentence may have been misread. */
   left?: string[];
+  /** The weights of the answer in this unit, asked for afterwards. */
+  unit?: "oz";
   /** Why it was read so, for whoever looks into it. */
   trace(): string[];
 }

@@ -49,6 +49,10 @@ export const explain = tool<ExplainInputs>({
       "what (?:did|do|are|were) you (?:base|basing|go|going) (?:it|that|this|by|off|on)",
       "^(?:and |but |so |ok )*why (?:that|this|those|these) (?:ratio|share|percentage|percent|weight|time|temperature|size|dose)(?: [?.!])*$",
     ],
+    [
+      5,
+      "^(?:and |but |so |ok )*why (?:so|that|this|such|the|only|not|a|an|two|three|half|twice|{number}|{factor}|{fraction}) .. (?:{ingredient}|{base}|{dose}|{taste}|{chocolate}|{weight}|butter|much|many|little|more|less)",
+    ],
     [2, "step by step", "(?:show|see) (?:the |your )?working", "reason behind"],
     [-3, "{symptom}", "(?:wont|doesnt|didnt|keep|keeps|went|gone|going)"],
   ),

@@ -61,6 +61,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^${thanks}`,
         `^\\S+ ${thanks}${end}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
+        `^(?:phew|ok|okay|great|lovely|brilliant|yay|perfect) (?:\\S+ ){0,4}(?:, )?${thanks}${end}`,
         `^${hello}(?: ,)?(?: ${hello})?${end}`,
         `^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)${end}`,
       ],

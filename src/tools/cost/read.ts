@@ -90,7 +90,11 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   }
   const loose = plainSums.filter((each) => each.use === undefined);
   if (loose.length > 0) {
-    const slot = memory.slot === "price" ? "price" : "cost";
+    // "30 €", after a price: what was said last is said anew
+    const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
+    const alone =
+      loose.length === 1 && before.price !== undefined && /^\S*<money>(?: [?])?$/.test(reading.mask);
+    const slot = memory.slot === "price" || alone ? "price" : "cost";
     for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
   }
   const bare =

@@ -96,7 +96,16 @@ function readOrder(reading: Reading, memory: Memory): Draft {
         reading.things.some((each) => each.count === "macarons")))
       ? bareNumbers(reading)[0]?.value
       : undefined;
-  const macarons = counted ?? bare;
+  // "no i meant three", after "thirty macarons for tuesday at two": another hour, not three macarons
+  const hour =
+    bare !== undefined &&
+    bare <= 12 &&
+    (before?.macarons ?? 0) > 12 &&
+    before?.due?.minute !== undefined &&
+    /(?:^| )(?:meant?|sorry|wait|actually|not) /.test(reading.text)
+      ? bare
+      : undefined;
+  const macarons = hour === undefined ? (counted ?? bare) : undefined;
   const size = diameter(reading);
   const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
   const { wake_min, sleep_min } = hoursSaid(reading.text);
@@ -104,6 +113,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
     ...(macarons !== undefined ? { macarons } : {}),
+    ...(hour !== undefined && before?.due ? { due: { ...before.due, minute: hour * 60 } } : {}),
     ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),

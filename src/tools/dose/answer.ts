@@ -34,10 +34,10 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
       /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g",
     );
   if (inputs.unknown && inputs.dose === undefined && inputs.taste === undefined)
-    return asking(
-      `I don't know ${inputs.unknown}. Is it a concentrated flavor, an extract, a nut paste, a purée or a powder?`,
-      "dose",
-    );
+    return {
+      status: "declined",
+      headline: `I don't know ${inputs.unknown}, so I give no figure. Say its form with it, as in "pistachio paste", "lemon extract" or "raspberry powder".`,
+    };
   if (
     inputs.dose === undefined &&
     inputs.base === undefined &&

@@ -72,6 +72,7 @@ export const dose = tool<DoseInputs>({
       4,
       "^{base} {weight} (?:, )?(?:{dose}|{taste})",
       "^{number} {base} (?:, )?(?:{dose}|{taste})",
+      "^(?:and |now )?(?:{dose}|{taste}) for {number}(?: [?])?$",
       "{base} {weight} .. {taste} .. (?:how strong|how much|flavou?red|flavou?r)",
       "how strong (?:do|should|can|shall) (?:i|we) (?:go|make)",
       "(?:same|that) (?:{unit=%}|percentage|share|strength|dose)",

@@ -293,6 +293,9 @@ function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets:
   const fits =
     table.mass &&
     (pointsBack(reading) ||
+      (!base &&
+        ["buttercream", "ganache"].includes(memory.last?.tool ?? "") &&
+        says(reading, /(?:^| )(?:add|adding|flavou?r|put|with) /)) ||
       (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase =
@@ -416,7 +419,7 @@ function readLoose(
   );
   const inBowl = says(
     reading,
-    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/,
+    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|within the|in range|went in|alright|okay|overd/,
   );
   const at =
     before?.percent !== undefined &&
@@ -475,14 +478,23 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
       reading.mask,
     );
   if (into && reading.amounts.some((each) => each.dim === "weight")) return bare.value;
+  // "matcha for 205"
+  if (bare.value >= 10 && says(reading, /^(?:and |now )?\S*<[^>]*(?:dose|taste)=[^>]*> for \S*<number>/))
+    return bare.value;
   if (
     memory.slot === "base_g" ||
     memory.slot === "flavor_g" ||
-    (memory.follows && memory.last?.tool === "dose")
+    (memory.follows && memory.last?.tool === "dose" && !countsBowls(reading, bare, memory))
   )
     return bare.value;
   return undefined;
 }
+
+/** "and the other two": bowls, where grams were said before. */
+const countsBowls = (reading: Reading, bare: Amount, memory: Memory): boolean =>
+  bare.value < 10 &&
+  ((memory.last?.inputs as Draft | undefined)?.base_g ?? 0) >= 30 &&
+  /(?:other|all|those|these|first|last|next|both) $/.test(reading.text.slice(0, bare.at[0]));
 
 function readShare(reading: Reading, memory: Memory): Draft {
   const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;

@@ -166,10 +166,7 @@ function readWant(reading: Reading): Draft {
     )
   )
     return { want: "composition" };
-  if (
-    reading.amounts.every((each) => each.dim !== "weight") &&
-    says(reading, /(?:^| )(?:ratio|proportions?)(?: |$)/)
-  )
+  if (weighed(reading).length === 0 && says(reading, /(?:^| )(?:ratio|proportions?)(?: |$)/))
     return { want: "ratio" };
   if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
   if (

@@ -47,6 +47,8 @@ export function weighed(reading: Reading): Weighed[] {
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
     if (isWhitesCount(amount) || owner.count || owner.color) return [];
+    // "just one filling" counts; no bowl holds so few grams
+    if (owner.base && amount.value < 5) return [];
     if (owner.ingredient || owner.base || owner.chocolate)
       return [{ grams: amount.value, thing: owner, amount }];
     return [];

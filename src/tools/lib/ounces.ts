@@ -1,5 +1,5 @@
 /** Weights for a baker whose bench is set to ounces: the ounces first, the grams behind them in brackets. */
-import type { Outcome, World } from "../contract/index.ts";
+import type { Figure, Outcome, World } from "../contract/index.ts";
 import { plain } from "./show.ts";
 import { inBase } from "./units.ts";
 
@@ -16,8 +16,39 @@ export const withOunces = (text: string): string =>
     return `${ounces(low)}${high === undefined ? "" : ` to ${ounces(high)}`} oz (${grams.trim()})`;
   });
 
+/** The answer with its weights in ounces, as she asked for them: "and in oz?". */
+export const inOunces = (outcome: Outcome): Outcome =>
+  outcome.status === "answered"
+    ? {
+        ...outcome,
+        headline: withOunces(outcome.headline),
+        ...(outcome.figures ? { figures: outcome.figures.map(figureInOunces) } : {}),
+      }
+    : outcome;
+
+function figureInOunces(figure: Figure): Figure {
+  if (figure.unit !== "g") return figure;
+  const { value, low, high } = figure;
+  return {
+    ...figure,
+    ...(value === undefined ? {} : { value: value / ounce_g }),
+    ...(low === undefined ? {} : { low: low / ounce_g }),
+    ...(high === undefined ? {} : { high: high / ounce_g }),
+    unit: "oz",
+  };
+}
+
 /** Calculators whose headline is a weight to weigh out; others speak of settings, or in her own words. */
-const weighing = new Set(["dose", "scale", "shells", "split", "fill", "ganache", "buttercream", "buy"]);
+export const weighing: ReadonlySet<string> = new Set([
+  "dose",
+  "scale",
+  "shells",
+  "split",
+  "fill",
+  "ganache",
+  "buttercream",
+  "buy",
+]);
 
 /** The answer with its headline in the unit of the bench. Figures stay in grams. */
 export const inBenchUnit = (tool: string, outcome: Outcome, { bench }: Pick<World, "bench">): Outcome =>

@@ -74,7 +74,7 @@ function readKnown(reading: Reading): Draft {
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
   );
-  const asks = says(reading, /how (?:many|much)|<count=trays/);
+  const asks = says(reading, /how (?:many|much)|<count=trays|<base=batter[^>]*> for \S*<number/);
   return bare && asks && /(?:^| )for (?:just |only |about )?$/.test(reading.text.slice(0, bare.at[0]))
     ? { macarons: bare.value }
     : {};
@@ -86,6 +86,7 @@ function readWant(reading: Reading): ShellsInputs["want"] {
       reading.mask,
     )?.[1] ?? "";
   if (says(reading, /(?:once|after|when) (?:it|they|its|theyre|that)(?: \S+)? \S*bak/)) return "baked";
+  if (says(reading, /^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$/)) return "baked";
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
   if (
     says(

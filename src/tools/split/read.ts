@@ -46,6 +46,8 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
 
 /** "same split for 480": more than any number of bowls, a new weight for the shares said before. */
 const newTotal = (reading: Reading, memory: Memory): number | undefined => {
+  // "actually 150 pink": a part, not the bowl
+  if (reading.amounts[0]?.of?.color) return undefined;
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
   const [only, ...others] = reading.amounts;
   return before?.total_g !== undefined && only?.dim === "number" && others.length === 0 && only.value > 40
@@ -70,6 +72,22 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const heavy = reading.amounts.filter(
     (each) => each.dim === "number" && each.unit === "" && !each.fraction && each !== bowl && each.value > 40,
   );
+  const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    before?.parts &&
+    says(reading, /(?:one|1|equal|same)\S* (?:part|share|amount|\S+<count=bowls>)s? each|equal parts/)
+  )
+    return { parts: before.parts.map((each) => ({ ...each, size: 1 })) };
+  // "actually 150 pink": one part of those said before takes its new weight
+  const [changed, ...others] = heavy;
+  if (before?.weights && changed && others.length === 0) {
+    const name = named(changed);
+    if (before.weights.some((each) => each.name === name))
+      return {
+        weights: before.weights.map((each) => (each.name === name ? { ...each, size: changed.value } : each)),
+        ...(before.rest ? { rest: before.rest } : {}),
+      };
+  }
   if (heavy.length > 0 && heavy.every((each) => each.of?.color || each.of?.taste))
     return { weights: heavy.map((each) => shareOf(each.value, named(each))), ...rest };
   const numbers = reading.amounts.filter(

@@ -71,6 +71,16 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
   const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(some, true) : undefined;
+  const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft).when : undefined;
+  const hour = before && corrected?.bare && (corrected.for_min ?? 24) <= 12 ? corrected.for_min : undefined;
+  // "at quarter to eleven", "actually eleven": another hour
+  if (hour !== undefined && before)
+    return {
+      do: "move",
+      when: { ...before, text: "", minute: hour * 60 },
+      ...pointer,
+      ...remembered(memory),
+    };
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
