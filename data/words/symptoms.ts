@@ -615,6 +615,8 @@ export const symptoms: readonly SymptomRow[] = [
     of: "batter",
     words: [
       "runny batter",
+      "batter is like soup",
+      "batter like soup",
       "mix is runny",
       "mix is too runny",
       "mix too runny",

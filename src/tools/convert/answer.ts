@@ -3,7 +3,7 @@ import type { Outcome, World } from "../contract/index.ts";
 import { celsius, unitRow } from "../lib/units.ts";
 import { workOut } from "./arithmetic.ts";
 import type { ConvertInputs } from "./convert.ts";
-import { gasAnswer, heatAnswer } from "./heat.ts";
+import { gasAnswer, gasMarkFor, heatAnswer } from "./heat.ts";
 import { massAnswer } from "./mass.ts";
 import { asking, figureOf, impossible, result, shown, unitRule } from "./result.ts";
 
@@ -33,6 +33,7 @@ export function answerConvert(inputs: ConvertInputs, world: World): Outcome {
   if (inputs.exchange)
     return { status: "declined", headline: "I know no exchange rates, so money isn't converted." };
   if (inputs.sum !== undefined) return sumAnswer(inputs.sum, inputs.sum_unit ?? "");
+  if (inputs.to_gas && inputs.value !== undefined) return gasMarkFor({ ...inputs, value: inputs.value });
   if (inputs.gas_mark !== undefined) return gasAnswer({ ...inputs, gas_mark: inputs.gas_mark });
   if (inputs.that) return lastAnswer(inputs, world);
   if (inputs.value === undefined) return asking("How much of what is it, and into which unit?", "value");

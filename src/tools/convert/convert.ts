@@ -38,6 +38,8 @@ export const inputs = later(() =>
     oven: z.optional(z.enum(["fan", "conventional"])),
     /** A gas oven's mark, into `to` or °C. */
     gas_mark: z.optional(number),
+    /** The mark of a gas oven is what is asked for. */
+    to_gas: z.optional(z.boolean()),
     /** Digits, operators and brackets. */
     sum: z.optional(z.string().check(z.maxLength(400))),
     sum_unit: z.optional(unit),
@@ -100,6 +102,7 @@ export const convert = tool<ConvertInputs>({
       "liquid",
       "oven",
       "gas_mark",
+      "to_gas",
       "sum",
       "sum_unit",
       "exchange",

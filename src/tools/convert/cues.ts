@@ -31,6 +31,17 @@ export const convertCues = cues(
   ],
   [5, `{factor} {number}${end}`],
   [4, "gas (?:mark )?(?:{number}|{fraction})"],
+  [
+    7,
+    "{temperature} .. gas(?: marks?)?",
+    "(?:what|which) gas mark .. (?:{temperature}|{number})",
+    "{number} .. (?:in|to|as) gas(?: marks?)?",
+  ],
+  [
+    7,
+    "(?:oven|mine|dial) .. {unit=°F|°C} .. (?:recipe|book|card) .. (?:{number}|{temperature})",
+    "(?:recipe|book|card) .. (?:{number}|{temperature}) .. (?:oven|mine|dial) .. (?:only )?.. {unit=°F|°C}",
+  ],
   [-3, "gas (?:bill|price|cost|station|tank|cooker broke)"],
   [
     4,

@@ -35,6 +35,31 @@ export function heatAnswer(inputs: ConvertInputs & { value: number; unit: string
   };
 }
 
+/** Marks of the table lie 10 °C or more apart: further off than half of that, the nearest says too little. */
+const near_c = 10;
+
+/** The gas mark nearest to a heat, and how far off it is. Above 230 without a scale it is °F, else °C. */
+export function gasMarkFor({ value, unit }: ConvertInputs & { value: number }): Outcome {
+  const heat_c = (unit ?? (value > 230 ? "°F" : "°C")) === "°F" ? celsius(value, "°F") : value;
+  const [mark, mark_c] = [...gasMarks.celsius].sort(
+    (a, b) => Math.abs(a[1] - heat_c) - Math.abs(b[1] - heat_c),
+  )[0] as [number, number];
+  const off = heat_c - mark_c;
+  if (Math.abs(off) > near_c)
+    return {
+      status: "impossible",
+      headline: `No gas mark comes near ${plain(heat_c, 0)} °C: they go from 110 to 240 °C.`,
+    };
+  return {
+    status: "answered",
+    headline: `Gas mark ${plain(mark, 2)} (${mark_c} °C)${Math.abs(off) < 0.5 ? "" : ` is nearest to ${plain(heat_c, 0)} °C`}`,
+    figures: [{ name: "result", value: mark, unit: "gas mark" }],
+    rule: { text: gasMarks.text, basis: gasMarks.basis },
+    working: [`gas mark ${plain(mark, 2)} = ${mark_c} °C, conventional`],
+    cautions: ["Ovens differ: a thermometer inside is surer than the dial."],
+  };
+}
+
 /** A gas oven's mark as degrees; a mark between two of the table's is no mark. */
 export function gasAnswer({ gas_mark, to = "°C" }: ConvertInputs & { gas_mark: number }): Outcome {
   const heat_c = gasMarks.celsius.get(gas_mark);

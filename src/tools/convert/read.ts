@@ -19,7 +19,7 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;
   if (answer) return [answer];
   if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
-  const gas = gasMark(reading);
+  const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
   const sum = sumOf(reading);
   if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
@@ -32,6 +32,17 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+}
+
+/** "150 c in gas mark", "what gas mark is 180". */
+function toGas(reading: Reading): Draft | undefined {
+  if (!/\b(?:in|to|as) gas(?: marks?)?\b|\b(?:what|which) gas mark\b/.test(reading.text)) return undefined;
+  const heat = reading.amounts.find(
+    (each) => each.dim === "temperature" || (each.dim === "number" && each.value > 20),
+  );
+  return (
+    heat && { value: heat.value, ...(heat.dim === "temperature" ? { unit: heat.unit } : {}), to_gas: true }
+  );
 }
 
 /** "gas mark 4", "gas 1/2 in fahrenheit". */

@@ -436,6 +436,17 @@ function readLoose(
   const [into, bowl] = weights.filter((each) => !each.thing);
   if (before && into && bowl && says(reading, /<weight> (?:in|into|to|for) \S*<weight>/))
     return { flavor_g: into.grams, base_g: bowl.grams, want: before.want };
+  // "what percent is 9 g in 260"
+  const whole = bowl?.grams ?? bareNumbers(reading)[0]?.value;
+  if (
+    into &&
+    whole &&
+    says(
+      reading,
+      /what (?:\S*<unit=%>|percentage|share) .*<weight> (?:\S+ )?(?:in|of|into) \S*<(?:weight|number)>/,
+    )
+  )
+    return { flavor_g: into.grams, base_g: whole, want: "check" };
   if (loose === undefined) {
     const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
     // "put 5 teaspoons in": of the coffee that was spoken of, weighed by the table

@@ -22,7 +22,7 @@ export function readAim(reading: Reading, memory: Memory): Draft | undefined {
   const share = shareSaid(reading);
   const number = reading.amounts.find(
     (each) =>
-      each.dim === "number" && each.unit === "" && each.value >= lowest && each.value <= 1 && !each.fraction,
+      each.dim === "number" && each.unit === "" && each.value >= lowest && each.value < 1 && !each.fraction,
   );
   const talks = says(reading, activity);
   const after = memory.follows && ["composition", "moves", "target"].includes(before?.want ?? "");

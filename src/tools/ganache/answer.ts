@@ -35,6 +35,8 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.want === "target") return answerTarget(inputs, world);
   if (inputs.want === "split") return mendSplit(inputs, world);
   const { chocolate } = inputs;
+  if (inputs.ratio !== undefined && (inputs.chocolate_g === undefined || inputs.cream_g === undefined))
+    return build(inputs, chocolate, inputs.use ?? "piping", ownRow(inputs.ratio), world);
   if (!chocolate) return asking("Which chocolate is it: dark, milk or white?", "chocolate");
   const use = inputs.use ?? "piping";
   const row = ratios[chocolate][use];
@@ -44,6 +46,9 @@ function route(inputs: GanacheInputs, world: World): Outcome {
     return check(inputs.chocolate_g, inputs.cream_g, chocolate);
   return build(inputs, chocolate, use, row, world);
 }
+
+/** A ratio of her own: no range, and nothing of the book's. */
+const ownRow = (ratio: number): RatioRow => ({ ratio, low: ratio, high: ratio, basis: "arithmetic" });
 
 const asking = (question: string, slot: string): Outcome => ({
   status: "asking",
@@ -74,7 +79,17 @@ const taughtRule = (rule: Rule, taught: readonly Lesson[]): Rule => ({
   basis: "your bench",
 });
 
-function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioRow, world: World): Outcome {
+function build(
+  inputs: GanacheInputs,
+  chocolate: Chocolate | undefined,
+  use: Use,
+  row: RatioRow,
+  world: World,
+): Outcome {
+  const rule: Rule =
+    inputs.ratio !== undefined || !chocolate
+      ? { text: `chocolate : cream ${plain(row.ratio)} : 1, as you said`, basis: row.basis }
+      : ruleOf(chocolate, use, row);
   const size = inputs.macarons === undefined ? undefined : sizing(undefined, world.bench);
   const lessons = size ? learned(world, size.diameter_mm) : {};
   const taught = [lessons.filling, lessons["filling loss"]].filter((lesson) => lesson !== undefined);
@@ -92,7 +107,10 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
           ? "total"
           : undefined;
   if (!given)
-    return asking(`How many grams of ${chocolate} chocolate or cream, or of ganache in all?`, "chocolate_g");
+    return asking(
+      `How many grams of ${chocolate ? `${chocolate} ` : ""}chocolate or cream, or of ganache in all?`,
+      "chocolate_g",
+    );
   const grams = inputs.chocolate_g ?? inputs.cream_g ?? total_g ?? 0;
   if (grams <= 0) return { status: "impossible", headline: "There has to be some cream to build on." };
   const parts = (ratio: number) => {
@@ -107,7 +125,10 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
       ? { name, value: usual[name], unit: "g" }
       : { name, value: usual[name], low: ends[0], high: ends[1], unit: "g" };
   };
-  const withButter = chocolate === "white" && use === "piping" ? butterVersion(given, grams) : undefined;
+  const withButter =
+    chocolate === "white" && use === "piping" && inputs.ratio === undefined
+      ? butterVersion(given, grams)
+      : undefined;
   const scale = world.bench.scale_g;
   const show = (name: "chocolate" | "cream" | "total") =>
     `${weight(usual[name], scale)} g ${name === "total" ? "in all" : name}`;
@@ -116,12 +137,9 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
     status: "answered",
     headline: `${order.map(show).join(", ")}${withButter ? `; or set with butter: ${withButter.text}` : ""}`,
     figures: [...order.map(figure), figure(given), ...(withButter?.figures ?? [])],
-    rule:
-      given === "total" && taught.length
-        ? taughtRule(ruleOf(chocolate, use, row), taught)
-        : ruleOf(chocolate, use, row),
+    rule: given === "total" && taught.length ? taughtRule(rule, taught) : rule,
     assumed: [
-      ...(inputs.use ? [] : [`for ${use}`]),
+      ...(inputs.use || inputs.ratio !== undefined ? [] : [`for ${use}`]),
       ...(size
         ? [`${plain(inputs.macarons ?? 0)} macarons of ${plain(size.diameter_mm)} mm, filled with it alone`]
         : []),
@@ -130,10 +148,10 @@ function build(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: Ratio
     working: [`chocolate = ${plain(row.ratio)} × cream`, ...workingOf(given, grams, row.ratio, usual)],
     leaves: {
       mass: { grams: usual.total, thing: "ganache" },
-      chocolate,
+      ...(chocolate ? { chocolate } : {}),
       filling: "ganache",
       recipe: [
-        { name: `${chocolate} chocolate`, grams: usual.chocolate },
+        { name: chocolate ? `${chocolate} chocolate` : "chocolate", grams: usual.chocolate },
         { name: "cream", grams: usual.cream },
       ],
     },

@@ -31,6 +31,8 @@ export const inputs = later(() =>
         ),
     ),
     target_percent: z.optional(share_percent),
+    /** Chocolate over cream, as she said it. */
+    ratio: z.optional(z.number().check(z.gt(0, { error: "A ratio has to be above zero." }))),
     /** Grams more or less of one of its lines: "20 g less cream". */
     steps: z.optional(
       z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) })),
@@ -234,6 +236,7 @@ export const ganache = tool<GanacheInputs>({
     { say: "why is my ganache grainy", tool: "trouble" },
   ],
   rivals: [
+    ["use", "ratio"],
     ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],

@@ -66,13 +66,15 @@ function wholeMix(inputs: GanacheInputs, world: World): Mix | Outcome {
   if (!chocolate && lines?.length === 1) return { lines, assumed: [], thing: lines[0]?.name ?? "" };
   if (!chocolate) return { ...asking(listWanted, "lines"), question: "What is in it, in grams?" };
   const use = inputs.use ?? "piping";
-  const { ratio } = ratios[chocolate][use];
+  const ratio = inputs.ratio ?? ratios[chocolate][use].ratio;
   const cream =
     cream_g ??
     (chocolate_g !== undefined ? chocolate_g / ratio : (inputs.total_g ?? anyWeight_g) / (ratio + 1));
   return {
     lines: parts(chocolate, chocolate_g ?? cream * ratio, cream),
-    assumed: [`${chocolate} chocolate : cream ${plain(ratio)} : 1, for ${use}`],
+    assumed: [
+      `${chocolate} chocolate : cream ${plain(ratio)} : 1, ${inputs.ratio ? "as you said" : `for ${use}`}`,
+    ],
     thing: "ganache",
   };
 }

@@ -4,14 +4,23 @@ import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
 import { onTable, readAim } from "./aim.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readLines, readMix } from "./mix-said.ts";
+import { ratioSaid } from "./ratio-said.ts";
 
 type Draft = Partial<GanacheInputs>;
 
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
-  const read = readOrder(reading, memory);
+  const said = ratioSaid(reading);
+  const read = withRatio(readOrder(said?.rest ?? reading, memory), said?.ratio);
   const grades = reading.amounts.flatMap((each) => (isGrade(each, reading) ? [each.value] : []));
   return grades.length === 0 || Array.isArray(read) || read.want === "target" ? read : { ...read, grades };
 }
+
+const withRatio = (read: Draft | Draft[], ratio: number | undefined): Draft | Draft[] =>
+  ratio === undefined
+    ? read
+    : Array.isArray(read)
+      ? read.map((each) => ({ ...each, ratio }))
+      : { ...read, ...(read.want === "ratio" ? { want: "build" as const } : {}), ratio };
 
 /** "70 % dark chocolate", "35 % cream": a grade, said right before the thing or right behind it. */
 const isGrade = (amount: Amount, reading: Reading): boolean => {

@@ -140,6 +140,7 @@ export const recall = tool<RecallInputs>({
       "write (?:this |that |it )?down",
     ],
     [-9, "best (?:by|before)"],
+    [-6, "{symptom} .. what (?:did|have) i (?:do|done)(?: wrong)?"],
     [
       -4,
       "timers?",

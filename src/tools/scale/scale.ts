@@ -47,6 +47,7 @@ export const scale = tool<ScaleInputs>({
     [
       6,
       "(?:everything|every ingredient|all ingredients|each ingredient) (?:for|in|of) .. {weight} .. {base=batter}",
+      "{weight} .. {base=batter} .. (?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?",
       "{base=batter} .. {weight} .. (?:every|each|all) (?:the |of the )?weights?",
       "{weight} .. {base=batter} .. (?:every|each|all) (?:the |of the )?weights?",
       "recipe (?:goes|is|says|takes|reads|has) {weight} {ingredient} .. {weight} .. {weight} .. {weight} .. (?:i (?:only )?(?:have|got)|ive got|theres) .. {weight} .. {ingredient}",

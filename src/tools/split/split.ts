@@ -44,6 +44,7 @@ export const split = tool<SplitInputs>({
   inputs,
   cues: cues(
     [-3, "{base} .. {dose}"],
+    [-6, "(?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?"],
     [
       10,
       "(?:color|colour|{dose}) {weight} .. {base=batter} .. (?:into|in) {number} (?:{count=bowls}|colou?rs|shades)",
