@@ -143,7 +143,7 @@ export function fullest(
   trace: string[],
 ): { tool: Tool; follows: boolean; drafted: Inputs[]; left: string[] } {
   const drafted = drafts(tool, reading, memory(follows));
-  const left = leftOver(tool.name, reading, drafted);
+  const left = leftOver(tool.name, reading, drafted, follows);
   if (left.length === 0) return { tool, follows, drafted, left };
   for (const other of others) {
     const read = drafts(other, reading, memory(false));

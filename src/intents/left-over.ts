@@ -9,6 +9,12 @@ import type { Inputs } from "./step.ts";
 /** Calculators that keep the words themselves, or that take what is left as a remark. */
 const keepsWords = new Set(["note", "recall", "explain", "help", "undo", "trouble", "method"]);
 
+/** Calculators in which every number of a question counts for something. */
+const exact = new Set(["dose", "scale", "shells", "fill", "ganache", "buttercream", "cost"]);
+
+/** Up to here a number may be talk: "2 much", "for 4 people". */
+const mostTalk = 4;
+
 /** Calculators that hold a price by the gram, whatever it was said by. */
 const priced = new Set(["shelf", "cost"]);
 
@@ -26,12 +32,36 @@ const same = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(1, Mat
 
 /** The values by which an input may hold an amount: as said, in base units, percent as a share. */
 function values({ value, high, unit, dim }: Amount): number[] {
-  const per = dim === "percent" ? 0.01 : unitRow(unit).per;
+  const per = dim === "percent" ? 0.01 : unit === "" ? 1 : unitRow(unit).per;
   return [value, ...(high === undefined ? [] : [high])].flatMap((each) => [each, each * per]);
 }
 
-/** The weights and percentages of a sentence that none of the drafts holds, as they were said. */
-export function leftOver(tool: string, reading: Reading, drafts: readonly Inputs[]): string[] {
+/** "14 macarons" and "sell 12 for 20" count; "5 whites" are weighed, "510, no, 520 g" and "i'm 14" say nothing. */
+function isNumberThatCounts({ amounts, text }: Reading, amount: Amount): boolean {
+  const { dim, unit, value, fraction, of, at, text: said } = amount;
+  if (dim !== "number" || unit !== "" || fraction || !/\d/.test(said)) return false;
+  const [before, behind] = [text.slice(0, at[0]), text.slice(at[1])];
+  // "2:1" is a ratio, however small its numbers
+  const inRatio = /^ ?: ?\d/.test(behind) || /\d ?: ?$/.test(before);
+  if (value <= mostTalk && !inRatio) return false;
+  if (["whites", "egg", "pasteurised whites"].includes(of?.ingredient ?? "")) return false;
+  return (
+    !/^,? ?(?:no|sorry|wait|i mean|oops)\b/.test(behind) &&
+    !/(?:^| )(?:im|i'm|aged|age|turned) $/.test(before) &&
+    !amounts.some((each) => each !== amount && each.per && each.at[0] <= at[0] && at[1] <= each.at[1])
+  );
+}
+
+/**
+ * The weights and percentages of a sentence that none of the drafts holds, as they were said; of a question that stands
+ * alone its numbers too, where every number counts.
+ */
+export function leftOver(
+  tool: string,
+  reading: Reading,
+  drafts: readonly Inputs[],
+  follows = false,
+): string[] {
   if (keepsWords.has(tool)) return [];
   const held = numbersIn(drafts);
   const text = textIn(drafts);
@@ -40,18 +70,22 @@ export function leftOver(tool: string, reading: Reading, drafts: readonly Inputs
   const isOf = (number: number, value: number) =>
     same(number, value) || shares.some((share) => same(number, value * share));
   const left = reading.amounts
-    .filter(({ dim }) => dim === "weight" || dim === "percent")
+    .filter(
+      (amount) =>
+        amount.dim === "weight" ||
+        amount.dim === "percent" ||
+        (amount.dim === "money" && tool === "cost" && amount.per === undefined) ||
+        (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)),
+    )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
     .filter((amount) => !values(amount).some((value) => held.some((each) => isOf(each, value))))
     .filter(({ value }) => !text.includes(String(value)));
   const [one, other] = left;
   // "this makes 500 g, i want 350 g" is held as one over the other
-  const ratio =
-    left.length === 2 && one && other
-      ? inBase(other.value, other.unit) / inBase(one.value, one.unit)
-      : undefined;
-  return ratio !== undefined && held.some((each) => same(each, ratio))
-    ? []
-    : left.map((amount) => amount.text);
+  const [first, second] = [one, other].map(
+    (each) => each && each.value * (each.unit ? inBase(1, each.unit) : 1),
+  );
+  const made = left.length === 2 && first && second ? [second / first, first * second, first + second] : [];
+  return made.some((each) => held.some((own) => same(own, each))) ? [] : left.map((amount) => amount.text);
 }

@@ -100,7 +100,10 @@ function readPairs(reading: Reading): Draft[] | undefined {
     ),
   );
   const chosen = own.every((each) => each.length > 0) ? own.map((each) => each[0]) : before;
-  const shared = reading.things.filter((each) => isFlavor(each) && each.dose);
+  const tastes = reading.things.filter(isFlavor);
+  const dosed = tastes.filter((each) => each.dose);
+  // "vanilla in both"
+  const shared = dosed.length === 0 && tastes.length === 1 ? tastes : dosed;
   if (chosen.some((each) => !each) && shared.length !== 1) return undefined;
   return bowls.map((bowl, at) => ({
     base_g: bowl.grams,

@@ -46,13 +46,24 @@ export function weighed(reading: Reading): Weighed[] {
       return portion ? [{ grams: portion.grams, thing: owner, amount, estimate: true }] : [];
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
-    if (isWhitesCount(amount) || owner.count || owner.color) return [];
+    if (isWhitesCount(amount) || owner.count || owner.color || isNoWeight(reading, amount)) return [];
     // "just one filling" counts; no bowl holds so few grams
     if (owner.base && amount.value < 5) return [];
     if (owner.ingredient || owner.base || owner.chocolate)
       return [{ grams: amount.value, thing: owner, amount }];
     return [];
   });
+}
+
+/** "2:1" is a ratio, "14 a kilo" a price. */
+function isNoWeight({ text }: Reading, { at, value }: Amount): boolean {
+  const [before, behind] = [text.slice(0, at[0]), text.slice(at[1])];
+  return (
+    (value <= 10 && (/^ ?: ?\d/.test(behind) || /\d ?: ?$/.test(before))) ||
+    /^ (?:an?|per|each|the) (?:kilo|kg|lb|pound|ounce|oz|100)\b|^ ?\/ ?(?:kilo|kg|lb|pound|oz|100)\b/.test(
+      behind,
+    )
+  );
 }
 
 /** "1 cup sifted powdered sugar": how it was measured, where that stands right beside the ingredient. */

@@ -24,15 +24,25 @@ export function readShells(reading: Reading, memory: Memory): Draft {
 
 /** "12 shells per tray, how many trays for 40 macarons": the number belongs to the tray. */
 function onTrayOf(reading: Reading): Draft {
-  const number = reading.amounts.find(
-    (each) =>
-      each.dim === "number" &&
-      each.unit === "" &&
-      (!each.of || each.of.count === "shells") &&
-      /^ ?(?:\S+ )?(?:per|a|on (?:a|each|one|every|the)|to (?:a|each|the)|each) (?:baking )?(?:tray|sheet|mat|pan)/.test(
-        reading.text.slice(each.at[1]),
-      ),
-  );
+  const number =
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        (!each.of || each.of.count === "shells") &&
+        /^ ?(?:\S+ )?(?:per|a|on (?:a|each|one|every|the)|to (?:a|each|the)|each) (?:baking )?(?:tray|sheet|mat|pan)/.test(
+          reading.text.slice(each.at[1]),
+        ),
+    ) ??
+    // "if one tray takes 28 shells"
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.of?.count === "shells" &&
+        /(?:tray|sheet|mat|pan)s? (?:takes?|holds?|fits?|has|have|gets?) $/.test(
+          reading.text.slice(0, each.at[0]),
+        ),
+    );
   const another = reading.amounts.some((each) => each !== number && each.dim === "number" && each.of?.count);
   return number && another ? { on_tray: number.value } : {};
 }

@@ -92,7 +92,7 @@ function segments(some: readonly Piece[]): Piece[][] {
 const isListed = (some: readonly Piece[], at: number) => {
   const [before, next] = [some[at - 1] ?? { text: "" }, some[at + 1] ?? { text: "" }];
   return (
-    next.text === "for" ||
+    (next.text === "for" && before.text !== "at" && some[at + 2]?.amount?.dim !== "time") ||
     (isJoint(next) &&
       (/^(?:for|timers?|alarms?)$/.test(before.text) ||
         isJoint(before) ||
