@@ -74,18 +74,25 @@ export function leftOver(
       (amount) =>
         amount.dim === "weight" ||
         amount.dim === "percent" ||
-        (amount.dim === "money" && tool === "cost" && amount.per === undefined) ||
         (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)),
     )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
     .filter((amount) => !values(amount).some((value) => held.some((each) => isOf(each, value))))
     .filter(({ value }) => !text.includes(String(value)));
-  const [one, other] = left;
-  // "this makes 500 g, i want 350 g" is held as one over the other
-  const [first, second] = [one, other].map(
-    (each) => each && each.value * (each.unit ? inBase(1, each.unit) : 1),
-  );
-  const made = left.length === 2 && first && second ? [second / first, first * second, first + second] : [];
-  return made.some((each) => held.some((own) => same(own, each))) ? [] : left.map((amount) => amount.text);
+  // "this makes 500 g, i want 350 g" is held as one over the other, "2:1" as 2, "$1.20 a box, 6 boxes" as their product
+  const base = ({ value, unit }: Amount) => value * (unit === "" || unit === "times" ? 1 : inBase(1, unit));
+  const isPartOfSum = (amount: Amount) =>
+    reading.amounts.some((each) => {
+      if (each === amount || each.dim === "temperature") return false;
+      const [one, other] = [base(amount), base(each)];
+      return [one * other, one / other, other / one, one + other].some((made) =>
+        held.some((own) => same(own, made)),
+      );
+    });
+  // "the a kilo" would say nothing
+  return left
+    .filter((amount) => !isPartOfSum(amount))
+    .map(({ text: said }) => said)
+    .filter((said, _, all) => all.length === 1 || !/^(?:an?|per|each) /.test(said));
 }

@@ -40,7 +40,7 @@ export const convertCues = cues(
   [
     7,
     "(?:oven|mine|dial) .. {unit=°F|°C} .. (?:recipe|book|card) .. (?:{number}|{temperature})",
-    "(?:recipe|book|card) .. (?:{number}|{temperature}) .. (?:oven|mine|dial) .. (?:only )?.. {unit=°F|°C}",
+    "(?:recipe|book|card) .. (?:{number}|{temperature}) .. (?:oven|mine|dial) .. {unit=°F|°C}",
   ],
   [-3, "gas (?:bill|price|cost|station|tank|cooker broke)"],
   [

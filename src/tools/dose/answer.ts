@@ -99,7 +99,7 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
       ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const)
       : undefined;
   const strong = own ? undefined : strongFor(inputs, world.bottles);
-  const strength = strong?.strength ?? 1;
+  const strength = inputs.strength ?? strong?.strength ?? 1;
   const range = tableRange && ([tableRange[0] / strength, tableRange[1] / strength] as const);
   const said =
     inputs.percent !== undefined
@@ -131,12 +131,17 @@ function find(inputs: DoseInputs, world: World): Dose | Outcome {
             text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`,
             basis: "arithmetic",
           }
-        : strong
+        : inputs.strength !== undefined
           ? {
-              text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, your ${strong.taste} bottle is ${plain(strength)} times as strong: ${percent(low, high)}`,
-              basis: "your bench",
+              text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, for a flavor ${plain(strength)} times as strong: ${percent(low, high)}`,
+              basis: row.basis,
             }
-          : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
+          : strong
+            ? {
+                text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, your ${strong.taste} bottle is ${plain(strength)} times as strong: ${percent(low, high)}`,
+                basis: "your bench",
+              }
+            : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
   const assumed = [
     ...(inputs.bare && row.id === "flavor" && !own ? ["a concentrated flavor"] : []),
     ...(row.id === "oil" ? ["super strength oil"] : []),

@@ -39,6 +39,8 @@ export const inputs = later(() =>
     spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
     /** Said in something that has no weight: cups of filling, drops. */
     unweighable: z.optional(z.string()),
+    /** The flavor is so many times as strong as usual, said with the question. */
+    strength: z.optional(z.number().check(z.gt(0), z.lte(20))),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
   }),

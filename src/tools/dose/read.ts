@@ -26,6 +26,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     ...readShare(reading, memory),
     ...readWant(reading),
     ...readSpoon(reading),
+    ...readStrength(reading),
   };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   const unknown = unknownAsked(reading);
@@ -110,6 +111,18 @@ function readPairs(reading: Reading): Draft[] | undefined {
     base: bowl.thing?.base,
     ...nameOf((chosen[at] ?? shared[0]) as Thing, reading),
   }));
+}
+
+/** "at half strength", "twice as strong as normal". */
+function readStrength(reading: Reading): Draft {
+  const half = /\bhalf (?:the )?(?:strength|as strong)\b/.test(reading.text);
+  const twice = /\b(?:double|twice the) strength\b|\b(?:twice|double|two times|2x) as strong\b/.test(
+    reading.text,
+  );
+  const thrice = /\b(?:triple|three times the) strength\b|\b(?:three times|3x|triple) as strong\b/.test(
+    reading.text,
+  );
+  return half ? { strength: 0.5 } : twice ? { strength: 2 } : thrice ? { strength: 3 } : {};
 }
 
 /** "how much zibbelmus for 300 g buttercream": a word that no table has where the flavor stands. */

@@ -39,6 +39,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   const onTray = said.on_tray ?? shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
+  if (said.baked_g !== undefined) return unbaked(said.baked_g, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
   if (said.want === "whites" && said.batter_g !== undefined) return eggsAnswer(said.batter_g, world);
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
@@ -312,6 +313,21 @@ function oneShell(size: Measures, world: World): Outcome {
         : `${plain(size.own.shell_g, 4)} × ${plain(keptShare(size.own), 4)} = ${plain(grams, 4)} g`,
     ],
     leaves: { diameter_mm: size.diameter_mm },
+  };
+}
+
+/** The batter that a baked weight was. */
+function unbaked(baked_g: number, world: World): Outcome {
+  const grams = (baked_g * 100) / bakedShare.value;
+  return {
+    status: "answered",
+    headline: `${weight(grams, world.bench.scale_g)} g batter`,
+    figures: [{ name: "batter", value: grams, unit: "g" }],
+    rule: {
+      text: `batter weight = baked weight / ${plain(bakedShare.value / 100)}`,
+      basis: bakedShare.basis,
+    },
+    working: [`${plain(baked_g)} / ${plain(bakedShare.value / 100)} = ${plain(grams)} g`],
   };
 }
 

@@ -72,6 +72,16 @@ function readKnown(reading: Reading): Draft {
   );
   const one = says(reading, /(?:one(?:<number>)?|a|each|per|single) \S*<count=shells/);
   if (batter && says(reading, /(?:out of|from) (?:\S+ ){0,3}\S*<weight/)) return { batter_g: batter.grams };
+  const piped = weights[0];
+  // "my shells weigh 9 g baked, how much batter was that"
+  if (
+    piped &&
+    says(
+      reading,
+      /<weight>.*bak.*(?:how much|what)(?: \S+)? \S*<base=batter|how much \S*<base=batter.*<weight>.* (?:once |when )?\S*bak/,
+    )
+  )
+    return { baked_g: piped.grams };
   if (macarons) return { macarons: macarons.value };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value };
   if (shellWeight) return { shell_g: shellWeight.grams };

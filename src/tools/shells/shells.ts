@@ -17,6 +17,8 @@ export const inputs = later(() =>
     whites_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
     diameter_mm: z.optional(diameter_mm),
+    /** Weight of what was baked, when the batter for it is asked. */
+    baked_g: z.optional(weight_g),
     /** Weight of one shell as piped, when the baked weight of that is asked. */
     shell_g: z.optional(weight_g),
     /** So many on one tray, said with the question. */
