@@ -46,6 +46,10 @@ export function bind(items: readonly Item[]): void {
 const needsOwner = (amount: Amount) =>
   ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
 
+/** What was done to a thing before it was weighed. */
+const isMadeSo =
+  /^(?:reduced|strained|sieved|cooked|toasted|roasted|sifted|defrosted|thawed|frozen|leftover|homemade|browned|warmed|cooled|chilled|diced|grated|pitted|powdered|dried)$/;
+
 /** A count may have a word or two of description before its noun: "84 dainty macarons". These words end that. */
 const breaks = new Set(
   "and for in to at is are with or but if from into on so how what that it them do i we you per more".split(
@@ -62,6 +66,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     const item = items[at] as Item;
     if (described > 0 && item.is === "thing" && !item.thing.count) return undefined;
     if (item.is === "word" && between.has(item.text)) continue;
+    // "40 g of reduced raspberry jam"
+    if (weighing && item.is === "word" && isMadeSo.test(item.text) && items[at + 1]?.is === "thing") continue;
     const graded = weighing ? gradeEnd(items, at) : undefined;
     if (graded !== undefined) {
       at = graded - 1;
@@ -141,8 +147,13 @@ const asking = new Set("how what whats which much many wat wats hw".split(" "));
 
 /** "whites 100 almond 130 sugar 100": from the first thing on they alternate and end with an amount. */
 function amountsComeLast(items: readonly Item[]): boolean {
+  const named = (item: Item | undefined) =>
+    item?.is === "thing" && Boolean(item.thing.count || item.thing.base);
+  // "pistachio macarons, ingredients: sugar 130 g": what they are called is none of what is in them
   const isThing = (item: Item) =>
-    item.is === "thing" && Boolean(item.thing.ingredient || item.thing.chocolate);
+    item.is === "thing" &&
+    Boolean(item.thing.ingredient || item.thing.chocolate) &&
+    !named(items[items.indexOf(item) + 1]);
   const first = items.findIndex(isThing);
   const before = items.slice(0, first).findLast((item) => item.is !== "word");
   // "90 g whites 150 g almond flour, and I want 300 g": the first thing has its weight before it

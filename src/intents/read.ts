@@ -69,6 +69,7 @@ function plainVerbs(items: readonly Item[]): Item[] {
       return item;
     const [before, next] = [items[at - 1], items[at + 1]];
     const acted =
+      (before?.is === "thing" && /^(?:whites|egg)$/.test(before.thing.ingredient ?? "")) ||
       next?.is === "amount" ||
       (next?.is === "thing" && Boolean(next.thing.ingredient || next.thing.base)) ||
       (next?.is === "word" &&

@@ -83,7 +83,12 @@ export const buttercream = tool<Inputs>({
       "(?:what|which) temp\\S* .. {ingredient=whites}",
       "heat .. {ingredient=whites}",
     ],
-    [7, "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}"],
+    [
+      7,
+      "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}",
+      "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
+    ],
+    [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
     [
       -4,

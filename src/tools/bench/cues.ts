@@ -39,7 +39,7 @@ export const benchCues = cues(
     `${mine} (?:\\S+ )?{count=trays} (?:has|have|holds?|does|do|takes?|fits?|is|are|makes?|got|only|can|will) .. (?:{number}|{length})`,
     `i (?:can |usually |always |only )?(?:get|fit|put|pipe) {number} .. (?:on|to|per|in) .. {count=trays}`,
     `{number} (?:{count=shells} )?(?:fits?|go|to|on|per) .. ${mine} {count=trays}`,
-    `${mine} scales? (?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
+    `${mine} (?:kitchen |digital |little |new )?scales? (?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
     `ovens? (?:runs?|is|reads?|bakes?|gets?) .. (?:{temperature}|{number}) (?:degrees )?(?:\\S+ )?(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)`,
     `(?:${mine} oven is|${mine} oven has|i have|ive got|i got|i use|i bake (?:in|with)|its|mine is|we have|i own) (?:an? )?(?:\\S+ )?(?:fan|convection|conventional|static|(?:normal|regular|ordinary) oven)(?: oven)?(?: , \\S+(?: \\S+)?)?${end}`,
     `${mine} oven (?:has|hasnt|doesnt have|is without|comes with) (?:an? |no |any )?fan${end}`,

@@ -78,6 +78,7 @@ export const dose = tool<DoseInputs>({
       "{base} {weight} .. {taste} .. (?:how strong|how much|flavou?red|flavou?r)",
       "how strong (?:do|should|can|shall) (?:i|we) (?:go|make)",
       "(?:same|that) (?:{unit=%}|percentage|share|strength|dose)",
+      "(?:what|which) (?:{unit=%}|percentage|share) (?:is|was|are|were) (?:that|it|this|in there|there|in it)",
       "what (?:{unit=%}|percentage|share) (?:is|are|would) {weight} .. (?:in|of|to|into) .. (?:{weight}|{number})",
       "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) (?:at|now|sitting)",
       "{taste} .. {base} (?:it|that|this|they) (?:can|could|will|would)",

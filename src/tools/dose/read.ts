@@ -36,7 +36,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     common.base_g === undefined &&
     says(
       reading,
-      /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)/,
+      /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
     );
   return targets.map((target) => ({
     ...common,
@@ -136,7 +136,10 @@ const unknownAsked = (reading: Reading): string | undefined =>
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 function flavorsAsked(reading: Reading): Thing[] {
   const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
-  const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced);
+  // "whites that are left from the curd"
+  const isAside = (each: Thing) =>
+    /left (?:over )?from (?:the |a |my |making )*$/.test(reading.text.slice(0, each.at[0]));
+  const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced && !isAside(each));
   const describes = (each: Thing) =>
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
@@ -485,6 +488,14 @@ function readLoose(
       before.base_g &&
       Math.abs(Math.log(loose / before.flavor_g)) < Math.abs(Math.log(loose / before.base_g));
     if (nearFlavor) return { flavor_g: loose };
+    // "call it 3 grams", of 300: no bowl shrinks so much, and no flavor is more
+    if (
+      before.base_g !== undefined &&
+      before.flavor_g === undefined &&
+      loose > 0 &&
+      loose < before.base_g / 12
+    )
+      return { flavor_g: loose, want: "check" };
     if (inBowl && before.base_g !== undefined) return { flavor_g: loose, want: "check" };
     return backward && found.base === undefined
       ? { flavor_g: loose }
@@ -563,6 +574,13 @@ function readWant(reading: Reading): Draft {
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };
+  if (
+    says(
+      reading,
+      /(?:what|which) (?:\S*<unit=%>|percentage|share) (?:is|was|are|were) (?:that|it|this|in|there)/,
+    )
+  )
+    return { want: "check" };
   if (
     /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(
       reading.text,

@@ -69,6 +69,8 @@ export const note = tool<NoteInputs>({
     ],
     [
       6,
+      "^(?:i )?(?:made|baked) (?:a |some |the )?{taste} .. (?:rating|rated|scored?|out of) .. {number}",
+      "^(?:i )?(?:made|baked) (?:a |some |the )?{taste} .. {number} out of",
       "(?:make|change|set|put) (?:that|the|its|my) rating",
       "^(?:\\S+ ){0,3}(?:make|change) (?:that|it|the rating) (?:an?|to) {number} out of",
     ],

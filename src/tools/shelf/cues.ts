@@ -5,6 +5,7 @@ const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitc
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
+  [5, "bottle .. directions? .. {percent}", "^(?:a |my )?new bottle .. {percent}"],
   [
     8,
     "^(?:and |my |the |our )*{ingredient} (?:costs?|cost me|is|are|was|comes? at) {money}(?: (?:now|each))?$",

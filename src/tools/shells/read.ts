@@ -64,7 +64,9 @@ function readKnown(reading: Reading): Draft {
         each.dim === "number" &&
         each.unit === "" &&
         !each.of &&
-        /^ of (?:them|those|these)/.test(reading.text.slice(each.at[1])),
+        /^ of (?:them|those|these)|^ (?:big |small |large |little |mini )*ones\b/.test(
+          reading.text.slice(each.at[1]),
+        ),
     );
   const onTray = onTrayOf(reading).on_tray;
   const shells = reading.amounts.find(

@@ -99,6 +99,7 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     !(fractions.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim()))
   )
     return { percents: fractions.map((each) => shareOf(each.value * 100, named(each))), ...rest };
+  if (says(reading, /(?:evenly|equally) (?:in|into) two/)) return { equal: 2 };
   if (says(reading, /(?:in|into) hal|half.and.half|in two halves/)) return { equal: 2 };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");

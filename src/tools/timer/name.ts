@@ -145,7 +145,9 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
 /** "timer 8 min macaronage". */
 function stepBehind(some: readonly Piece[]): string {
   const next = some[some.findIndex(isMoment) + 1];
-  return next?.thing?.step && ownName[next.thing.step] ? word(next) : "";
+  if (next?.thing?.step && ownName[next.thing.step]) return word(next);
+  const at = some.findIndex(isMoment);
+  return at < 0 ? "" : nameFrom(head(run(some, at + 1)));
 }
 
 /** "for tray 1", "about the ganache". */
