@@ -10,7 +10,14 @@ type Draft = Partial<BenchInputs>;
 /** "my oven runs 10 hot", "i have a fan oven", "i bake at 145". */
 export function readOven(reading: Reading): Draft {
   const { mask } = reading;
+  // "at 150 but my oven runs 10 hot": how far off it is, not what it is set to
+  const off = reading.amounts.find(
+    (each) =>
+      (each.dim === "temperature" || (each.dim === "number" && each.unit === "")) &&
+      /(?:runs|reads|gets|bakes) (?:about |roughly |some )?$/.test(reading.text.slice(0, each.at[0])),
+  );
   const heat =
+    off ??
     reading.amounts.find((each) => each.dim === "temperature") ??
     reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of);
   if (

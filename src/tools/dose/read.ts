@@ -392,6 +392,13 @@ function baseOfParts(parts: readonly Weighed[]): string | undefined {
 }
 
 function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
+  // "2 vanilla beans", "zest of 1 lemon": they are counted, and no two weigh the same
+  const pieces = reading.amounts.find(
+    (each) => each.dim === "number" && each.of && (each.of === target || each.of.id === target.id),
+  );
+  const counts =
+    target.dose === "zest" || /(?:beans?|pods?|bags?|sachets?|shots?|capsules?)$/.test(target.text);
+  if (counts && pieces) return { unweighable: `${pieces.text} ${target.text}` };
   const own = weights.find(
     (each) =>
       each.thing &&

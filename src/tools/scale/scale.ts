@@ -44,6 +44,7 @@ export const scale = tool<ScaleInputs>({
   purpose: "A recipe scaled by what you have, by factor, by weight, by whites or by macarons",
   inputs,
   cues: cues(
+    [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],
     [
       6,
       "(?:everything|every ingredient|all ingredients|each ingredient) (?:for|in|of) .. {weight} .. {base=batter}",

@@ -69,6 +69,10 @@ function segments(some: readonly Piece[]): Piece[][] {
   );
   const bare =
     lengths.length > 0 ? some.flatMap((each, at) => (isBare(each) && isListed(some, at) ? [at] : [])) : [];
+  // "the oven timer for 14 and the rest for 35"
+  const minutes = some.flatMap((each, at) => (isBare(each) && some[at - 1]?.text === "for" ? [at] : []));
+  if (lengths.length === 0 && minutes.length > 1 && /(?:^| )timers?(?: |$)/.test(textOf(some)))
+    bare.push(...minutes);
   const times = [...lengths, ...bare].sort((a, b) => a - b);
   const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
   const marks =

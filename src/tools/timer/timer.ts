@@ -47,6 +47,11 @@ export const timer = tool<TimerInputs>({
   cues: cues(
     [6, "{time} on the (?:clock|timer)"],
     [-9, "book (?:me|us|a) "],
+    [
+      -6,
+      "what (?:do|should|shall|must) i set(?: it| the oven| mine)?(?: (?:to|at))?(?: [?])?$",
+      "oven (?:runs|reads|is) .. (?:hot|cold|high|low)",
+    ],
     [4, "(?:could|can|will|would) you (?:ring|buzz|beep) (?:me )?(?:at|in) (?:{number}|{when}|{time})"],
     [3, "^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|em)(?: all)?(?: please| pls)?$"],
     [
