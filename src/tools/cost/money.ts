@@ -165,6 +165,9 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
     if (["of", "make", "makes", "made"].includes(before ?? "")) return false;
+    // "6 at 2.20 each": how many, not how much
+    if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))
+      return false;
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
     // "2.50 a macaron": the thing behind is what the sum is for
     const between = each.of ? reading.text.slice(each.at[1], each.of.at[0]).trim() : "";

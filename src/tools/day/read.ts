@@ -151,7 +151,12 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
 }
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
+/** "start at 8 am, when will they be ready": the hour isn't when they are due, and plans are worked back from that. */
+const asksReady =
+  /start\w* (?:at|by|from|on) .*\bwhen .*(?:ready|done|finished)|when .*(?:ready|done|finished) .*\bif i (?:start|begin)/;
+
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
+  if (asksReady.test(reading.text)) return undefined;
   const said = reading.whens.at(-1);
   if (!said) return undefined;
   const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;

@@ -35,6 +35,10 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.want === "target") return answerTarget(inputs, world);
   if (inputs.want === "split") return mendSplit(inputs, world);
   const { chocolate } = inputs;
+  const weighs = [inputs.chocolate_g, inputs.cream_g, inputs.total_g, inputs.macarons].some(
+    (each) => each !== undefined,
+  );
+  if (inputs.ratio !== undefined && chocolate && !weighs) return judged(inputs.ratio, chocolate, inputs.use);
   if (inputs.ratio !== undefined && (inputs.chocolate_g === undefined || inputs.cream_g === undefined))
     return build(inputs, chocolate, inputs.use ?? "piping", ownRow(inputs.ratio), world);
   if (!chocolate) return asking("Which chocolate is it: dark, milk or white?", "chocolate");
@@ -45,6 +49,32 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined)
     return check(inputs.chocolate_g, inputs.cream_g, chocolate);
   return build(inputs, chocolate, use, row, world);
+}
+
+/** "is 1:1 dark ganache ok for piping": where a ratio lies to the book's range, or what it is good for. */
+function judged(ratio: number, chocolate: Chocolate, use: Use | undefined): Outcome {
+  if (!use) {
+    const uses = usesOf(ratio, chocolate);
+    return {
+      status: "answered",
+      headline: `${plain(ratio)} : 1, good for ${listed(
+        uses.map((each) => useNames[each] ?? each),
+        "or",
+      )}`,
+      figures: [{ name: "ratio", value: ratio, unit: ":1" }],
+      rule: ruleOf(chocolate, uses[0] as Use, ratios[chocolate][uses[0] as Use]),
+      cautions: [keepCold],
+    };
+  }
+  const row = ratios[chocolate][use];
+  const place = ratio < row.low - 1e-9 ? "under" : ratio > row.high + 1e-9 ? "over" : "within";
+  return {
+    status: "answered",
+    headline: `${plain(ratio)} : 1 is ${place} the ${plain(row.low)}-${plain(row.high)} : 1 of ${chocolate} chocolate ${useNames[use] ?? use}`,
+    figures: [{ name: "ratio", value: ratio, low: row.low, high: row.high, unit: ":1" }],
+    rule: ruleOf(chocolate, use, row),
+    cautions: [keepCold],
+  };
 }
 
 /** A ratio of her own: no range, and nothing of the book's. */

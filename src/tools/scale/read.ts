@@ -189,6 +189,10 @@ function factorOf(reading: Reading): number | undefined {
       ),
   );
   if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells|^by /)) return by.value;
+  const batches = reading.amounts.find(
+    (each) => each.dim === "number" && each.of?.count === "batches" && !each.fraction && each.value > 1,
+  );
+  if (batches && says(reading, /(?:^| )(?:house|recipe|formula)(?: |$)/)) return batches.value;
   // "0.75 of it", "only 0,6 of the recipe"
   const less = reading.amounts.find(
     (each) =>

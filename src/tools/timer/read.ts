@@ -92,6 +92,13 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     !/^(?:(?:please|pls|ok|okay|and|now|right|yes|so|,|can you) )*(?:get|set|start|put) /.test(mask)
   )
     return { do: "list" };
+  if (
+    time?.when &&
+    /^(?:(?:and|so|ok) )*how (?:long|many \S+) (?:is it |is there |do i have |have i got |left )?(?:till|until|til|to) \S*<when>/.test(
+      mask,
+    )
+  )
+    return { do: "until", ...time };
   // A question without a time sets nothing.
   if (!time && isQuestion.test(mask))
     return pointer.name ? { do: "left", name: pointer.name } : { do: "list" };

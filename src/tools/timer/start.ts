@@ -47,6 +47,19 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
   };
 }
 
+/** "how long till 4 pm": the time to it, and nothing set. */
+export function untilMoment(inputs: TimerInputs, world: World): Outcome {
+  const end = endAt(inputs, world);
+  if ("status" in end) return end;
+  const left_min = (end.due_ms - world.now_ms) / 60_000;
+  return {
+    status: "answered",
+    headline: `${lengthText(left_min)} till ${friendly(end.due_ms, world.now_ms)}`,
+    figures: [{ name: "left", value: left_min, unit: "min" }],
+    ...(end.assumed.length ? { assumed: end.assumed } : {}),
+  };
+}
+
 const asking = (question: string, slot: string): Outcome => ({
   status: "asking",
   headline: question,
