@@ -32,7 +32,7 @@ const same = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(1, Mat
 
 /** The values by which an input may hold an amount: as said, in base units, percent as a share. */
 function values({ value, high, unit, dim }: Amount): number[] {
-  const per = dim === "percent" ? 0.01 : unit === "" ? 1 : unitRow(unit).per;
+  const per = dim === "percent" ? 0.01 : unit === "" || unit === "times" ? 1 : unitRow(unit).per;
   return [value, ...(high === undefined ? [] : [high])].flatMap((each) => [each, each * per]);
 }
 
@@ -52,6 +52,11 @@ function isNumberThatCounts({ amounts, text }: Reading, amount: Amount): boolean
   );
 }
 
+/** "double the flavor for 200 g": of what isn't said, but that it changes the number is sure. */
+const isPlainFactor = ({ text }: Reading, { unit, fraction, dim, at }: Amount): boolean =>
+  (unit === "times" || (dim === "number" && fraction !== undefined)) &&
+  /^ (?:the|my|our) (?:usual |normal |same )?(?:flavou?r|dose|amount)/.test(text.slice(at[1]));
+
 /**
  * The weights and percentages of a sentence that none of the drafts holds, as they were said; of a question that stands
  * alone its numbers too, where every number counts.
@@ -69,16 +74,28 @@ export function leftOver(
   const shares = reading.amounts.flatMap((each) => (each.fraction && !each.of ? each.value : []));
   const isOf = (number: number, value: number) =>
     same(number, value) || shares.some((share) => same(number, value * share));
+  const holds = (amount: Amount) => values(amount).some((value) => held.some((each) => isOf(each, value)));
+  // of "250 to 300 g" both ends have to be there
+  const isHeld = (amount: Amount) => {
+    const { high, dim } = amount;
+    const { high: _high, ...low } = amount;
+    return high === undefined || dim !== "weight"
+      ? holds(amount)
+      : holds(low) && holds({ ...low, value: high });
+  };
   const left = reading.amounts
     .filter(
       (amount) =>
         amount.dim === "weight" ||
         amount.dim === "percent" ||
+        (!follows &&
+          tool === "dose" &&
+          ((amount.dim === "volume" && !amount.of) || isPlainFactor(reading, amount))) ||
         (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)),
     )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
-    .filter((amount) => !values(amount).some((value) => held.some((each) => isOf(each, value))))
+    .filter((amount) => !isHeld(amount))
     .filter(({ value }) => !text.includes(String(value)));
   // "this makes 500 g, i want 350 g" is held as one over the other, "2:1" as 2, "$1.20 a box, 6 boxes" as their product
   const base = ({ value, unit }: Amount) => value * (unit === "" || unit === "times" ? 1 : inBase(1, unit));

@@ -16,6 +16,8 @@ const inputs = later(() =>
     sugar_g: z.optional(weight_g),
     butter_g: z.optional(weight_g),
     total_g: z.optional(weight_g),
+    /** Another buttercream than one of meringue. */
+    other: z.optional(z.string()),
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
     whites_count: z.optional(count("whites")),
     asks_heat: z.optional(z.boolean()),
@@ -163,6 +165,10 @@ function likelier(slot: (typeof slots)[number], before: number, grams: number): 
 
 function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const out: Partial<Inputs> = {};
+  const other = /\b(french|german|american|russian|ermine|custard|pate a bombe|yolk)\b/.exec(
+    reading.text,
+  )?.[1];
+  if (other) out.other = other;
   const before =
     memory.follows && memory.last?.tool === "buttercream"
       ? (memory.last.inputs as Partial<Inputs>)
@@ -232,6 +238,11 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
 }
 
 function compute(said: Inputs, world: World): Outcome {
+  if (said.other)
+    return {
+      status: "declined",
+      headline: `I have the parts of meringue buttercream only (whites, sugar, butter), none for ${said.other} buttercream. Save your recipe and I scale it.`,
+    };
   if (said.asks_heat)
     return {
       status: "answered",

@@ -66,6 +66,20 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (percents.length > 0)
     return { percents: percents.map((each) => shareOf(each.value, named(each))), ...rest };
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);
+  const [portion] = weights;
+  // "divide 480 g into 5 g samples"
+  if (
+    portion &&
+    bowl &&
+    weights.length === 1 &&
+    says(
+      reading,
+      /(?:in|into) (?:lots of |pieces of )?\S*<weight> (?:samples?|portions?|pieces|bags?|lots|each|ones|balls|cups?)/,
+    )
+  ) {
+    const equal = inBase(bowl.value, bowl.unit) / inBase(portion.value, portion.unit);
+    if (Number.isInteger(equal)) return { equal };
+  }
   if (weights.length > 0)
     return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
   // "600 g batter: 200 pink, rest blue": more than any number of bowls
