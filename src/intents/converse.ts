@@ -3,7 +3,6 @@
  * answer is remembered for the next. Nothing is computed here and nothing is stored.
  */
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
-import { weighing } from "../tools/lib/ounces.ts";
 import { withoutBareHours } from "./bare-hour.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
@@ -11,9 +10,9 @@ import { answersPending, choose, fullest, strange } from "./follow.ts";
 import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
 import { withNames } from "./names.ts";
+import { corrected, ofBoth, ofWholeTurn, returned, sameAgain } from "./reach.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe-lines.ts";
-import { isBare } from "./slots.ts";
 import { type Inputs, knownFrom, type Step, stepFrom } from "./step.ts";
 import { vocabulary } from "./vocabulary.ts";
 
@@ -114,35 +113,19 @@ export function next(
       },
     ];
   }
-  if (state.last && weighing.has(state.last.tool) && inOz.test(reading.text)) {
-    const { tool: name, inputs } = state.last;
-    const tool = tools.find((each) => each.name === name);
-    if (tool)
-      return [
-        {
-          tool,
-          inputs,
-          known: knownFrom(inputs, {}),
-          reading,
-          unit: "oz",
-          trace: () => ["asks for the same in ounces"],
-        },
-      ];
-  }
-  const noButter = state.last?.tool === "ganache" && withoutButter.test(reading.text);
-  if (state.last && (noButter || onceMore.test(reading.mask))) {
-    const tool = tools.find((each) => each.name === state.last?.tool);
-    if (tool && readOnly.has(tool.name))
-      return [
-        {
-          tool,
-          inputs: state.last.inputs,
-          known: knownFrom(state.last.inputs, {}),
-          reading,
-          trace: () => ["asks the same once more"],
-        },
-      ];
-  }
+  const again = sameAgain(reading, state);
+  const repeated = again && tools.find((each) => each.name === state.last?.tool);
+  if (again && repeated && state.last)
+    return [
+      {
+        tool: repeated,
+        inputs: state.last.inputs,
+        known: knownFrom(state.last.inputs, {}),
+        reading,
+        ...(again.unit ? { unit: again.unit } : {}),
+        trace: () => [again.because],
+      },
+    ];
   const chosen = strange(reading, scores[0]?.points ?? 0)
     ? undefined
     : choose(reading, state, scores, tools, memory, told);
@@ -157,12 +140,9 @@ export function next(
       const own = tools.find((each) => each.name === topic.tool);
       return own ? [stepFrom(own, drafted[0] ?? {}, reading, { ...state, last: topic }, true, trace)] : [];
     });
-  const pair =
-    follows && forBoth.test(reading.mask) && tool.name === state.last?.tool ? state.row?.slice(-2) : [];
+  const pair = follows && drafted.length === 1 ? ofBoth(reading, tool.name, state) : [];
   const befores =
-    pair?.length === 2 && drafted.length === 1
-      ? pair.map((inputs) => ({ ...state, last: { tool: tool.name, inputs } }))
-      : [state];
+    pair.length === 2 ? pair.map((inputs) => ({ ...state, last: { tool: tool.name, inputs } })) : [state];
   return befores.flatMap((before) =>
     drafted.map((draft) => ({
       ...stepFrom(tool, draft, reading, before, follows, trace),
@@ -170,33 +150,6 @@ export function next(
     })),
   );
 }
-
-/**
- * "for 40 now", behind "batter for 32 macarons and the filling for them": what the last turn asked of several
- * calculators is asked of all of them again, where each was given what changes.
- */
-function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] {
-  const keys = Object.keys(draft);
-  const every =
-    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => key in inputs));
-  const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
-  return every && open ? turn.topics : [];
-}
-
-/** "and in oz?": the answer before, in ounces. */
-const inOz =
-  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: (?:please|pls|then))? ?\??$/;
-
-/** "and now?": the same question again, where asking it does nothing but answer. */
-const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
-/** A ganache is answered with and without. */
-const withoutButter = /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))? ?\??$/;
-const readOnly = new Set(
-  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
-);
-
-/** "and at 4 percent for both": of the last two that were asked about. */
-const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(
@@ -225,54 +178,4 @@ function laid(table: Table, leaves: Table | undefined): Table {
   const mass = leaves?.mass;
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
   return { ...table, ...leaves, ...(masses ? { masses } : {}) };
-}
-
-/**
- * "no wait, i've 250 g choc", said after something else: the earlier topic that was given a weight of just that is the
- * one that is corrected.
- */
-function corrected(reading: Reading, state: State): State {
-  if (!/^(?:(?:no|nope|oh|sorry|oops|actually|wait|hang on|hold on|i meant?) (?:, )?)+/.test(reading.text))
-    return state;
-  const said = reading.amounts.flatMap(({ dim, of }) =>
-    dim === "weight" && of
-      ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
-      : [],
-  );
-  const [slot] = said;
-  if (!slot || said.length > 1 || slot in (state.last?.inputs ?? {})) return state;
-  const topic = state.topics.findLast(({ tool, inputs }) => tool !== state.last?.tool && slot in inputs);
-  return topic ? { ...state, last: topic } : state;
-}
-
-/** Which calculators a mix is the matter of. */
-const about: Readonly<Record<string, readonly string[]>> = {
-  ganache: ["ganache"],
-  buttercream: ["buttercream"],
-  batter: ["shells", "scale", "split"],
-  filling: ["fill"],
-};
-
-/** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
-function returned(reading: Reading, state: State): State {
-  // "and the same percent in 300 g", after something else
-  const dose = state.topics.findLast(({ tool }) => tool === "dose");
-  if (
-    dose &&
-    state.last?.tool !== "dose" &&
-    /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text)
-  )
-    return { ...state, last: dose };
-  if (
-    !/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(
-      reading.text,
-    )
-  )
-    return state;
-  const base = reading.things.find((thing) => thing.base)?.base ?? "";
-  const topic = state.topics.findLast(
-    ({ tool, inputs }) =>
-      tool !== state.last?.tool && (inputs.base === base || about[base]?.includes(tool)) && base !== "",
-  );
-  return topic ? { ...state, last: topic } : state;
 }

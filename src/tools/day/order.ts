@@ -1,7 +1,7 @@
 /** What an order says beyond how many and when: fillings with their flavors, and the colors of the shells. */
 import { tastes } from "../../../data/words/flavors.ts";
 import type { Amount, Reading, Thing } from "../contract/index.ts";
-import { nameOf } from "../dose/read.ts";
+import { nameOf } from "../dose/flavor-said.ts";
 import { readShares } from "../split/read.ts";
 import type { DayInputs } from "./day.ts";
 

@@ -1,28 +1,8 @@
-/** Works a dose out. Every direction is one formula: flavor = base × p / 100, and its inverses. */
-import { type DoseRow, doseRows, liquidTeaspoon_g } from "../../../data/rules/doses.ts";
-import { bases } from "../../../data/words/things.ts";
-import type { Bottle, Figure, Item, Outcome, Rule, World } from "../contract/index.ts";
-import { type BestDose, bestDose } from "../lib/best-dose.ts";
-import { friendlyDay } from "../lib/days.ts";
-import { gramsOfVolume } from "../lib/portions.ts";
-import { capital, listed, percent, plain, weight, weightRange } from "../lib/show.ts";
-import { inBase } from "../lib/units.ts";
+import type { Figure, Outcome, World } from "../contract/index.ts";
+import { capital, percent, plain, weightRange } from "../lib/show.ts";
 import type { DoseInputs } from "./dose.ts";
-
-const labelCaution = "The directions on your bottle are the limit.";
-
-/** The percentages in force, and where they come from. */
-interface Dose {
-  row: DoseRow;
-  name: string;
-  low: number;
-  high: number;
-  rule: Rule;
-  base: string;
-  assumed: string[];
-  cautions: string[];
-  items: Item[];
-}
+import { asking, type Dose, find } from "./in-force.ts";
+import { doseText, inSpoons, label, scaleCaution } from "./shown.ts";
 
 /**
  * @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`.
@@ -47,6 +27,13 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
     return asking("How much buttercream or ganache is it for, in grams?", "base_g");
   const dose = find(inputs, world);
   if ("status" in dose) return dose;
+  if (inputs.strength_unclear !== undefined) {
+    const [times, word] = strengthWords[inputs.strength_unclear] ?? [];
+    return asking(
+      `Is the ${dose.name} itself ${times} as strong as usual? Say "it is ${word} strength" and the dose goes by that; for more or less taste ask for a percentage.`,
+      "strength",
+    );
+  }
   if (inputs.base_g === undefined && inputs.flavor_g === undefined)
     return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
   if (inputs.want === "check" && inputs.base_g === undefined && inputs.flavor_g !== undefined)
@@ -73,133 +60,11 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
   };
 }
 
-const asking = (question: string, slot: string): Outcome => ({
-  status: "asking",
-  headline: question,
-  question,
-  slot,
-});
-
-/** The row, its column and what replaces it: a percentage that was said, or the baker's own bottle. */
-function find(inputs: DoseInputs, world: World): Dose | Outcome {
-  const id = inputs.dose ?? "flavor";
-  if (id === "color") return asking("Is it gel color or powder color?", "dose");
-  if (id === "powder")
-    return asking("Which powder is it: freeze-dried fruit, cocoa, tea or coffee?", "taste");
-  const row = doseRows.find((each) => each.id === id);
-  const isColor = / color$/.test(id);
-  const base = inputs.base ?? (isColor ? "batter" : "buttercream");
-  const name = nameOf(inputs, row);
-  if (base === "batter" && (row?.liquid || id === "vanilla paste")) return liquidInBatter(name);
-  const column = bases.find((each) => each.id === base)?.column ?? "any";
-  const tableRange = row?.[column === "any" ? "buttercream" : column];
-  const bottle = bottleFor(inputs, world.bottles);
-  const own =
-    bottle?.low_percent !== undefined
-      ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const)
-      : undefined;
-  const strong = own ? undefined : strongFor(inputs, world.bottles);
-  const strength = inputs.strength ?? strong?.strength ?? 1;
-  const range = tableRange && ([tableRange[0] / strength, tableRange[1] / strength] as const);
-  const said =
-    inputs.percent !== undefined
-      ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const)
-      : undefined;
-  const wantsRule = said === undefined;
-  if (!row || (!range && !own && wantsRule))
-    return {
-      status: "declined",
-      headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`,
-      cautions: [labelCaution],
-    };
-  const rated = bestDose({ taste: inputs.taste, row: row.id, base }, world);
-  // Her usual dose stands where she asks for it, never over the directions of her own bottle.
-  const usual = inputs.usual && !said && !own ? rated?.usual : undefined;
-  const [low, high] = said ?? own ?? (usual && ([usual.percent, usual.percent] as const)) ?? range ?? [0, 0];
-  const rule: Rule = usual
-    ? {
-        text: `${percent(low)} of the ${base}'s weight, your usual: your last ${usual.batches.length} batches rated ${listed(usual.batches.map((each) => plain(each.rating)))}`,
-        basis: "your bench",
-      }
-    : own && !said
-      ? {
-          text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`,
-          basis: "your bench",
-        }
-      : said
-        ? {
-            text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`,
-            basis: "arithmetic",
-          }
-        : inputs.strength !== undefined
-          ? {
-              text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, for a flavor ${plain(strength)} times as strong: ${percent(low, high)}`,
-              basis: row.basis,
-            }
-          : strong
-            ? {
-                text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, your ${strong.taste} bottle is ${plain(strength)} times as strong: ${percent(low, high)}`,
-                basis: "your bench",
-              }
-            : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
-  const assumed = [
-    ...(inputs.bare && row.id === "flavor" && !own ? ["a concentrated flavor"] : []),
-    ...(row.id === "oil" ? ["super strength oil"] : []),
-    ...(row.id === "purée" ? ["reduced first"] : []),
-    ...(inputs.base === undefined
-      ? [`it goes into ${base}`]
-      : column === "any"
-        ? ["the filling is a buttercream"]
-        : []),
-    ...(inputs.usual && !usual && !said
-      ? [
-          own
-            ? "your bottle's directions, before your usual dose"
-            : "the table's range: no two liked batches agree on a dose yet",
-        ]
-      : []),
-  ];
-  const beyond =
-    usual && range && (usual.percent < range[0] || usual.percent > range[1])
-      ? [
-          `The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`,
-        ]
-      : [];
-  const cautions = [...beyond, ...(row.caution ? [row.caution] : []), labelCaution];
-  return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
-}
-
-/** How figures name it: "flavor" for a concentrated one, else the thing's own name. */
-function nameOf(inputs: DoseInputs, row: DoseRow | undefined): string {
-  if (row?.id === "flavor" || inputs.dose === undefined) return "flavor";
-  if (inputs.name && inputs.name !== inputs.taste) return inputs.name;
-  const form: Record<string, string> = {
-    extract: "extract",
-    oil: "oil",
-    "fruit powder": "freeze-dried powder",
-    purée: "purée",
-    "nut paste": "paste",
-    zest: "zest",
-    "vanilla paste": "bean paste",
-    "fruit paste": "paste",
-    "other powder": "powder",
-    "tea powder": "powder",
-    "coffee powder": "powder",
-  };
-  const word = form[inputs.dose];
-  if (inputs.taste && word) return `${inputs.taste} ${word}`;
-  return inputs.taste ?? row?.name ?? inputs.dose;
-}
-
-const liquidInBatter = (name: string): Outcome => ({
-  status: "answered",
-  headline: `Leave ${name} out of the shell batter; flavor the filling instead.`,
-  rule: {
-    text: "no figure for liquid flavor in shell batter: the filling carries the flavor",
-    basis: "common practice",
-  },
-  cautions: ["Liquid flavor upsets the batter: it can spread, crack or bake without feet."],
-});
+const strengthWords: Readonly<Record<number, readonly [times: string, word: string]>> = {
+  0.5: ["half", "half"],
+  2: ["twice", "double"],
+  3: ["three times", "triple"],
+};
 
 function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const base_g = inputs.base_g ?? 0;
@@ -228,57 +93,6 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
       ),
     ],
     leaves: { mass: { grams: base_g, thing: dose.base } },
-  };
-}
-
-const label = (inputs: DoseInputs, dose: Dose) =>
-  dose.name === "flavor" && inputs.taste ? `${inputs.taste} flavor` : dose.name;
-
-/** A dose is never nothing: what the scale would show as 0 is written out. */
-const doseText = (low: number, high: number, scale_g: number | undefined): string =>
-  low > 0 && weight(low, scale_g) === "0"
-    ? `${[...new Set([plain(low, 3), plain(high, 3)])].join(" to ")} g`
-    : weightRange(low, high, scale_g);
-
-/** A dose of few steps of the scale: what it can show instead, and for how much base that is right. */
-function scaleCaution(grams: number, scale_g: number | undefined, base_g: number, base: string): string[] {
-  if (scale_g === undefined || grams <= 0 || grams >= scale_g * 5) return [];
-  const shown = Math.max(1, Math.round(grams / scale_g)) * scale_g;
-  const nearest =
-    Math.abs(shown / grams - 1) < 1e-9
-      ? ""
-      : ` It can show ${plain(shown, 3)} g, right for ${plain((base_g * shown) / grams, 0)} g ${base}: make that much, or use a finer scale.`;
-  return [
-    `Your scale reads ${plain(scale_g)} g steps: ${plain(grams, 3)} g is only ${plain(grams / scale_g, 1)} of them.${nearest}`,
-  ];
-}
-
-/** Spoons of a liquid by estimate; of a powder only where the portion table knows it. */
-function inSpoons(
-  inputs: DoseInputs,
-  dose: Dose,
-  grams: Figure,
-): { headline: string; figures: Figure[]; cautions: string[] } {
-  const unit = inputs.spoon ?? "tsp";
-  const each = dose.row.liquid
-    ? unit === "tsp"
-      ? liquidTeaspoon_g
-      : inBase(1, unit)
-    : gramsOfVolume(inputs.name ?? "", 1, unit)?.grams;
-  if (each === undefined)
-    return {
-      headline: `${weightRange(grams.low ?? grams.value ?? 0, grams.high ?? grams.value ?? 0)} ${dose.name}; there is no known weight for a ${unit} of it`,
-      figures: [],
-      cautions: ["A spoon of this powder isn't in the table: weigh it."],
-    };
-  const convert = (value: number | undefined) => (value === undefined ? undefined : value / each);
-  const [low, high, value] = [convert(grams.low), convert(grams.high), convert(grams.value)];
-  const figure: Figure = { name: dose.name, ...(value !== undefined ? { value } : { low, high }), unit };
-  const text = value !== undefined ? plain(value, 2) : `${plain(low ?? 0, 2)} to ${plain(high ?? 0, 2)}`;
-  return {
-    headline: `about ${text} ${unit} ${dose.name}`,
-    figures: [figure],
-    cautions: [`An estimate: ${plain(each, 2)} g counted to the ${unit}. A scale is surer.`],
   };
 }
 
@@ -349,54 +163,3 @@ function mend(inputs: DoseInputs, dose: Dose, world: World): Outcome {
     ],
   };
 }
-
-/** The saved bottle of this taste; where a form was said, the bottle has to be of it. */
-function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined {
-  const row = inputs.dose ?? "flavor";
-  return bottles
-    .filter(
-      (bottle) =>
-        bottle.taste === inputs.taste &&
-        bottle.low_percent !== undefined &&
-        (bottle.form === undefined || bottle.form === row),
-    )
-    .at(-1);
-}
-
-/** A bottle of this taste with a strength and no directions: the table's range goes by it. */
-const strongFor = (inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined =>
-  bottles.findLast(
-    (bottle) =>
-      bottle.taste === inputs.taste &&
-      bottle.strength !== undefined &&
-      bottle.low_percent === undefined &&
-      (bottle.form === undefined || bottle.form === (inputs.dose ?? "flavor")),
-  );
-
-/** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
-function pastNotes(inputs: DoseInputs, rated: BestDose | undefined, world: World): Item[] {
-  if (!inputs.taste) return [];
-  const last = world.notes
-    .filter((note) => !note.ignored && note.flavors.includes(inputs.taste ?? "") && note.doses?.length)
-    .slice(-1)
-    .map((note) => ({
-      date: note.date,
-      flavors: note.flavors,
-      text: note.text,
-      ...(note.rating !== undefined ? { rating: note.rating } : {}),
-    }));
-  if (!rated) return last;
-  const { best, usual } = rated;
-  const day = friendlyDay(best.note.date, world.now_ms);
-  return [
-    ...last,
-    {
-      best: `${percent(best.percent)} ${inputs.taste}, rated ${plain(best.rating)} out of 10, ${day}`,
-      ...(usual && !inputs.usual
-        ? { your_bench: `${percent(usual.percent)} is your usual, in ${usual.batches.length} liked batches` }
-        : {}),
-    },
-  ];
-}
-
-export { weight };

@@ -41,6 +41,8 @@ export const inputs = later(() =>
     unweighable: z.optional(z.string()),
     /** The flavor is so many times as strong as usual, said with the question. */
     strength: z.optional(z.number().check(z.gt(0), z.lte(20))),
+    /** So many times as strong, but of the flavor or of the taste wished for? */
+    strength_unclear: z.optional(z.number()),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
   }),
@@ -180,6 +182,8 @@ export const dose = tool<DoseInputs>({
     { say: "note lemon batch, 4 % flavor, lovely", tool: "note" },
   ],
   rivals: [
+    ["strength", "strength_unclear"],
+    ["percent", "strength_unclear"],
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],

@@ -1,0 +1,103 @@
+/**
+ * What a turn reaches back to, where it isn't simply the question before: an earlier topic that is corrected or returned
+ * to, both of the last two, all of the last turn, or the same question once more.
+ */
+import type { Reading } from "../tools/contract/index.ts";
+import { weighing } from "../tools/lib/ounces.ts";
+import type { State, Topic } from "./converse.ts";
+import { isBare } from "./slots.ts";
+import type { Inputs } from "./step.ts";
+
+/**
+ * "no wait, i've 250 g choc", said after something else: the earlier topic that was given a weight of just that is the
+ * one that is corrected.
+ */
+export function corrected(reading: Reading, state: State): State {
+  if (!/^(?:(?:no|nope|oh|sorry|oops|actually|wait|hang on|hold on|i meant?) (?:, )?)+/.test(reading.text))
+    return state;
+  const said = reading.amounts.flatMap(({ dim, of }) =>
+    dim === "weight" && of
+      ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
+      : [],
+  );
+  const [slot] = said;
+  if (!slot || said.length > 1 || slot in (state.last?.inputs ?? {})) return state;
+  const topic = state.topics.findLast(({ tool, inputs }) => tool !== state.last?.tool && slot in inputs);
+  return topic ? { ...state, last: topic } : state;
+}
+
+/** Which calculators a mix is the matter of. */
+const about: Readonly<Record<string, readonly string[]>> = {
+  ganache: ["ganache"],
+  buttercream: ["buttercream"],
+  batter: ["shells", "scale", "split"],
+  filling: ["fill"],
+};
+
+/** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
+export function returned(reading: Reading, state: State): State {
+  // "and the same percent in 300 g", after something else
+  const dose = state.topics.findLast(({ tool }) => tool === "dose");
+  if (
+    dose &&
+    state.last?.tool !== "dose" &&
+    /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text)
+  )
+    return { ...state, last: dose };
+  if (
+    !/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(
+      reading.text,
+    )
+  )
+    return state;
+  const base = reading.things.find((thing) => thing.base)?.base ?? "";
+  const topic = state.topics.findLast(
+    ({ tool, inputs }) =>
+      tool !== state.last?.tool && (inputs.base === base || about[base]?.includes(tool)) && base !== "",
+  );
+  return topic ? { ...state, last: topic } : state;
+}
+
+/** "and at 4 percent for both": of the last two that were asked about. */
+const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;
+
+/**
+ * "for 40 now", behind "batter for 32 macarons and the filling for them": what the last turn asked of several
+ * calculators is asked of all of them again, where each was given what changes.
+ */
+export function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] {
+  const keys = Object.keys(draft);
+  const every =
+    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => key in inputs));
+  const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
+  return every && open ? turn.topics : [];
+}
+
+/** The last two that one calculator was asked in a row, where a turn is of both; else none. */
+export const ofBoth = (reading: Reading, tool: string, { last, row }: State): Inputs[] =>
+  forBoth.test(reading.mask) && tool === last?.tool ? (row?.slice(-2) ?? []) : [];
+
+/** "and in oz?": the answer before, in ounces. */
+const inOz =
+  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: (?:please|pls|then))? ?\??$/;
+/** "and now?": the same question again, where asking it does nothing but answer. */
+const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
+/** A ganache is answered with and without. */
+const withoutButter = /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))? ?\??$/;
+const readOnly = new Set(
+  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
+);
+
+/** The last question asked again as it was, in another unit or in none, and why. */
+export function sameAgain(
+  { text, mask }: Reading,
+  { last }: State,
+): { unit?: "oz"; because: string } | undefined {
+  if (!last) return undefined;
+  if (weighing.has(last.tool) && inOz.test(text))
+    return { unit: "oz", because: "asks for the same in ounces" };
+  const noButter = last.tool === "ganache" && withoutButter.test(text);
+  return readOnly.has(last.tool) && (noButter || onceMore.test(mask))
+    ? { because: "asks the same once more" }
+    : undefined;
+}

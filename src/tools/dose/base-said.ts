@@ -1,0 +1,151 @@
+/** The mix that is flavored: weighed, summed from its parts, or the one that the turns before left on the table. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { isOfQuality, pointsBack, says, type Weighed } from "../lib/find.ts";
+import type { DoseInputs } from "./dose.ts";
+import { isFlavor } from "./flavor-said.ts";
+
+type Draft = Partial<DoseInputs>;
+
+export function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
+  const fewer = partLeftOut(reading, memory);
+  if (fewer) return fewer;
+  const mix = reading.things.find((each) => each.base && each.base !== "meringue");
+  const base = mix?.base;
+  const parts = weights.filter(
+    (each) =>
+      each.thing &&
+      !targets.includes(each.thing) &&
+      !sameFlavor(each.thing, targets) &&
+      (each.thing.ingredient || each.thing.base || each.thing.chocolate),
+  );
+  const cups = reading.amounts.find((each) => each.dim === "volume" && each.of?.base);
+  if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
+  const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
+  if (mixes.size > 1) return {};
+  if (parts.length > 0) {
+    // "half of it", of a weight said in the same breath
+    const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
+      ? reading.amounts.find((each) => each.fraction && each.dim === "number" && !each.of)?.value
+      : undefined;
+    const base_g = parts.reduce((sum, each) => sum + each.grams, 0) * (share ?? 1);
+    const corrected = correctParts(parts, memory);
+    if (corrected) return corrected;
+    const summed = parts.length > 1 ? { parts: parts.map(partOf) } : {};
+    const kind = base ?? baseOfParts(parts);
+    return { base_g, ...(kind ? { base: kind } : {}), ...summed };
+  }
+  const table = memory.table;
+  // "it is double strength" is no part of the mix
+  const part = reading.amounts.find(
+    (each) =>
+      (each.fraction || each.unit === "times") && each.dim === "number" && !isOfQuality(reading, each),
+  );
+  const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    part &&
+    earlier?.base_g !== undefined &&
+    !says(reading, /(?:that|this|the same) \S*<number,fraction/) &&
+    says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
+  )
+    return { base_g: earlier.base_g * part.value };
+  const named = table.parts?.find((each) =>
+    reading.things.some((thing) => thing.color === each.name || thing.taste === each.name),
+  );
+  if (named && !reading.amounts.some((each) => each.dim === "weight"))
+    return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  const larger = /the (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/.test(reading.text);
+  const smaller = /the (?:smaller|smallest|small|little) (?:part|half|bowl|one)/.test(reading.text);
+  if ((larger || smaller) && table.parts?.length) {
+    const sizes = table.parts.map((each) => each.grams);
+    return {
+      base_g: larger ? Math.max(...sizes) : Math.min(...sizes),
+      ...(base ? { base } : baseFrom(table.mass?.thing ?? "")),
+    };
+  }
+  const asksPart =
+    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
+      reading.text,
+    );
+  if (asksPart && table.part)
+    return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
+  const fits =
+    table.mass &&
+    (pointsBack(reading) ||
+      (!base &&
+        ["buttercream", "ganache"].includes(memory.last?.tool ?? "") &&
+        says(reading, /(?:^| )(?:add|adding|flavou?r|put|with) /)) ||
+      (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
+  const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
+  const asksBase =
+    /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
+    !/thats how (?:much|many)/.test(reading.mask);
+  const whole =
+    reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))
+      ?.value ?? 1;
+  const kept = base === undefined ? undefined : table.masses?.[base];
+  const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
+  if (
+    kept !== undefined &&
+    base !== table.mass?.thing &&
+    meant &&
+    !ownWeight &&
+    !asksBase &&
+    memory.last?.tool !== "dose"
+  )
+    return { base_g: kept * whole, base };
+  if (fits && table.mass && whole !== 1 && !ownWeight && !asksBase && memory.last?.tool !== "dose")
+    return { base_g: table.mass.grams * whole, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose")
+    return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  return base ? { base } : {};
+}
+
+const partOf = (each: Weighed) => ({
+  name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",
+  grams: each.grams,
+});
+
+/** "without the butter?": a part of the sum said before is left out. */
+function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {
+  const before =
+    memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
+  if (!before || !says(reading, /(?:^| )(?:without|minus|leave out|leaving out|skip|drop|no)(?: |$)/))
+    return undefined;
+  const gone = reading.things.flatMap((each) => each.ingredient ?? []);
+  const parts = before.filter((each) => !gone.includes(each.name));
+  if (parts.length === 0 || parts.length === before.length) return undefined;
+  return { parts, base_g: parts.reduce((sum, each) => sum + each.grams, 0) };
+}
+
+/** "the butter was 45, not 30": one part of a sum said before takes its new weight. */
+function correctParts(parts: readonly Weighed[], memory: Memory): Draft | undefined {
+  const before =
+    memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft).parts : undefined;
+  const first = parts[0] && partOf(parts[0]);
+  if (!before || !first || !before.some((each) => each.name === first.name) || parts.length >= before.length)
+    return undefined;
+  const now = parts.map(partOf);
+  const all = before.map((each) => now.find((other) => other.name === each.name) ?? each);
+  return { parts: all, base_g: all.reduce((sum, each) => sum + each.grams, 0) };
+}
+
+const baseFrom = (thing: string): Draft =>
+  ["buttercream", "ganache", "batter", "filling", "cream cheese filling", "mascarpone filling"].includes(
+    thing,
+  )
+    ? { base: thing }
+    : {};
+
+const sameFlavor = (thing: Thing, targets: Thing[]) =>
+  targets.some((each) => each.id === thing.id && Boolean(thing.dose));
+
+/** Chocolate with anything is a ganache; mascarpone, cream cheese or butter without it a butter filling. */
+function baseOfParts(parts: readonly Weighed[]): string | undefined {
+  const names = parts.map((each) => each.thing?.ingredient ?? "");
+  if (parts.some((each) => each.thing?.chocolate) || names.some((name) => /chocolate/.test(name)))
+    return "ganache";
+  if (names.includes("cream cheese")) return "cream cheese filling";
+  if (names.includes("mascarpone")) return "mascarpone filling";
+  if (names.includes("butter")) return "buttercream";
+  return undefined;
+}

@@ -1,0 +1,125 @@
+/** Which flavors a dose question asks for, and the row of the dose table that each is. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import type { DoseInputs } from "./dose.ts";
+
+type Draft = Partial<DoseInputs>;
+
+export const isFlavor = (thing: Thing | undefined): thing is Thing =>
+  Boolean(thing && (thing.dose || thing.taste) && !thing.base);
+
+/** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
+export function flavorsAsked(reading: Reading): Thing[] {
+  const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
+  // "whites that are left from the curd"
+  const isAside = (each: Thing) =>
+    /left (?:over )?from (?:the |a |my |making )*$/.test(reading.text.slice(0, each.at[0]));
+  const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced && !isAside(each));
+  const describes = (each: Thing) =>
+    reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
+  const loosePowder = flavors.find((each) => each.dose === "powder");
+  const others = flavors.filter((each) => each !== loosePowder);
+  if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
+  const named = flavors.filter((each) => each.dose && !describes(each));
+  const free = flavors.filter((each) => !each.dose && each.taste && !describes(each));
+  if (named.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
+  const particular = named.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
+  // "want it peach, how much flavor": one flavor said twice
+  if (particular.length === 0 && free.length > 0)
+    return free.map((each) => ({ ...each, dose: named[0]?.dose }));
+  // "how much vanilla, how much salt": asked for as plainly as what has a form
+  const asked = free.filter((each) =>
+    /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
+  );
+  const all = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
+  return dedupe(particular.length > 0 ? all.filter((each) => !repeats(each, all)) : named);
+}
+
+/** Rows that a bare word names; beside a more particular word they say nothing new. */
+const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);
+
+/** "vanilla extract ... the extract", "should taste of vanilla, what weight of vanilla extract": one flavor said twice. */
+const repeats = (each: Thing, all: readonly Thing[]) =>
+  !each.ingredient &&
+  all.some(
+    (other) =>
+      other !== each &&
+      (each.taste
+        ? each.dose === "flavor" && other.dose !== "flavor" && other.taste === each.taste
+        : other.dose === each.dose && Boolean(other.taste || other.ingredient)),
+  );
+
+const powdered = (thing: Thing): Thing => ({
+  ...thing,
+  dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder"),
+});
+
+const dedupe = (things: Thing[]) =>
+  things.filter(
+    (each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at,
+  );
+
+/** "the powder kind": of the color that was spoken of. */
+export function colorKind(target: Thing, memory: Memory): Thing {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;
+  return target.dose === "powder" && before && / color$|^color$/.test(before)
+    ? { ...target, dose: "powder color", id: "powder color" }
+    : target;
+}
+
+/** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
+export function sameAgain(target: Thing, memory: Memory): boolean {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (!before?.dose || target.taste || target.ingredient || !memory.follows) return false;
+  const kin = (dose: string) => families.find((family) => family.includes(dose))?.[0] ?? dose;
+  return kin(target.dose ?? "") === kin(before.dose);
+}
+
+const families = [
+  ["nut paste", "vanilla paste", "fruit paste"],
+  ["fruit powder", "tea powder", "coffee powder", "cocoa powder", "powder", "other powder"],
+];
+
+/** The inputs that a flavor is named by: its row of the dose table, its taste, its own name. */
+export function nameOf(
+  target: Pick<Thing, "id" | "taste" | "dose" | "ingredient" | "text">,
+  reading: Reading,
+): Draft {
+  const ground =
+    leaves.test(target.taste ?? "") && says(reading, /(?:^| )(?:ground|milled|powdered|sifted)(?:<| |$)/);
+  const dose = target.dose ?? (ground ? "tea powder" : usualRow(target));
+  const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
+  // "strawberry jam" doses as purée, but keeps its name
+  const jam =
+    dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
+  const own = jam ?? (target.ingredient && target.dose ? target.ingredient : undefined);
+  return {
+    dose,
+    ...(target.taste ? { taste: target.taste } : {}),
+    ...(own ? { name: own } : target.dose && !target.taste ? { name: target.id } : {}),
+    ...(bare && dose === "flavor" ? { bare: true } : {}),
+  };
+}
+
+const usualRow = (thing: Pick<Thing, "taste">): string =>
+  spirits.has(thing.taste ?? "") ? "spirit" : teas.has(thing.taste ?? "") ? "tea powder" : "flavor";
+const spirits = new Set([
+  "rum",
+  "kirsch",
+  "brandy",
+  "cognac",
+  "whisky",
+  "vodka",
+  "gin",
+  "tequila",
+  "limoncello",
+  "amaretto",
+  "irish cream liqueur",
+  "coffee liqueur",
+  "orange liqueur",
+  "cassis liqueur",
+  "calvados",
+]);
+const teas = new Set(["matcha", "hojicha"]);
+/** Teas that are a flavor unless they are said to be ground. */
+const leaves = /earl grey|tea|chai|assam|darjeeling/;

@@ -1,0 +1,41 @@
+/** The weight of a flavor that was said: weighed, by the spoon, or counted and so not to be weighed. */
+import { doseRows } from "../../../data/rules/doses.ts";
+import type { Amount, Reading, Thing } from "../contract/index.ts";
+import type { Weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+import type { DoseInputs } from "./dose.ts";
+
+type Draft = Partial<DoseInputs>;
+
+export function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
+  // "2 vanilla beans", "zest of 1 lemon": they are counted, and no two weigh the same
+  const pieces = reading.amounts.find(
+    (each) => each.dim === "number" && each.of && (each.of === target || each.of.id === target.id),
+  );
+  const counts =
+    target.dose === "zest" || /(?:beans?|pods?|bags?|sachets?|shots?|capsules?)$/.test(target.text);
+  if (counts && pieces) return { unweighable: `${pieces.text} ${target.text}` };
+  const own = weights.find(
+    (each) =>
+      each.thing &&
+      !each.thing.base &&
+      (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)),
+  );
+  // a spoon of a liquid flavor counts as water, whatever else the tables know of it
+  if (own?.estimate && liquidRows.has(target.dose ?? "flavor")) return byVolume(own.amount);
+  if (own) return { flavor_g: own.grams };
+  const said = reading.amounts.find(
+    (each) =>
+      ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id),
+  );
+  if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor"))
+    return { unweighable: `${said.text} of ${target.text}` };
+  return said ? byVolume(said) : {};
+}
+
+export const liquidRows = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
+
+export function byVolume(amount: Amount): Draft {
+  if (amount.dim === "volume") return { flavor_g: inBase(amount.value, amount.unit), by_volume: true };
+  return amount.unit === "" && !amount.fraction && amount.value > 0 ? { flavor_g: amount.value } : {};
+}

@@ -1,0 +1,136 @@
+/** What a weight or a number is that is bound to nothing: the flavor, the mix, or a percentage. */
+import type { Amount, Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, says, type Weighed } from "../lib/find.ts";
+import { gramsOfVolume } from "../lib/portions.ts";
+import type { DoseInputs } from "./dose.ts";
+import { isFlavor } from "./flavor-said.ts";
+import { byVolume, liquidRows } from "./flavor-weight.ts";
+
+type Draft = Partial<DoseInputs>;
+
+/** Weights bound to nothing: in the bowl already, or the base, by what the words and the turn before settle. */
+export function readLoose(
+  reading: Reading,
+  memory: Memory,
+  weights: Weighed[],
+  found: Draft,
+  before: Draft | undefined,
+): Draft {
+  if (memory.slot === "flavor_g" && found.flavor_g === undefined) {
+    const answer =
+      weights.find((each) => !each.thing || isFlavor(each.thing))?.grams ?? bareNumbers(reading)[0]?.value;
+    if (answer !== undefined) return { flavor_g: answer };
+  }
+  // "how much raspberry powder for 150 of it": a part of what is on the table
+  const ofIt = says(
+    reading,
+    /(?:^| )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/,
+  );
+  const part_g =
+    ofIt && memory.table.mass
+      ? (weights.find((each) => !each.thing)?.grams ?? bareNumbers(reading)[0]?.value)
+      : undefined;
+  if (part_g !== undefined) return { base_g: part_g };
+  const drops = reading.amounts.find((each) => each.of?.count === "drops");
+  if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
+  const asksBack = says(
+    reading,
+    /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/,
+  );
+  const inBowl = says(
+    reading,
+    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
+  );
+  const at =
+    before?.percent !== undefined &&
+    found.percent === undefined &&
+    bareNumbers(reading).length === 1 &&
+    // a number as small as a percentage is one where a bowl was weighed
+    (says(reading, /(?:^| )(?:at|to) \S*<number/) ||
+      ((bareNumbers(reading)[0]?.value ?? 100) <= 10 && (before.base_g ?? 0) > 30))
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
+  if (at !== undefined) return { percent: at };
+  const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
+  // "and 11 g in 200 g": flavor and base of another bowl
+  const [into, bowl] = weights.filter((each) => !each.thing);
+  if (before && into && bowl && says(reading, /<weight> (?:in|into|to|for) \S*<weight>/))
+    return { flavor_g: into.grams, base_g: bowl.grams, want: before.want };
+  // "what percent is 9 g in 260"
+  const whole = bowl?.grams ?? bareNumbers(reading)[0]?.value;
+  if (
+    into &&
+    whole &&
+    says(
+      reading,
+      /what (?:\S*<unit=%>|percentage|share) .*<weight> (?:\S+ )?(?:in|of|into) \S*<(?:weight|number)>/,
+    )
+  )
+    return { flavor_g: into.grams, base_g: whole, want: "check" };
+  if (loose === undefined) {
+    const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
+    // "put 5 teaspoons in": of the coffee that was spoken of, weighed by the table
+    const solid = before?.dose !== undefined && !liquidRows.has(before.dose);
+    if (volume && solid && found.flavor_g === undefined) {
+      const portion = before.name ? gramsOfVolume(before.name, volume.value, volume.unit) : undefined;
+      return portion ? { flavor_g: portion.grams } : { unweighable: volume.text };
+    }
+    return volume && found.flavor_g === undefined && !reading.things.some((each) => each.unit)
+      ? byVolume(volume)
+      : {};
+  }
+  if (found.base_g !== undefined)
+    return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
+  if (found.flavor_g !== undefined) return { base_g: loose };
+  if (before) {
+    const backward = before.flavor_g !== undefined && before.base_g === undefined;
+    const nearFlavor =
+      before.flavor_g &&
+      before.base_g &&
+      Math.abs(Math.log(loose / before.flavor_g)) < Math.abs(Math.log(loose / before.base_g));
+    if (nearFlavor) return { flavor_g: loose };
+    // "call it 3 grams", of 300: no bowl shrinks so much, and no flavor is more
+    if (
+      before.base_g !== undefined &&
+      before.flavor_g === undefined &&
+      loose > 0 &&
+      loose < before.base_g / 12
+    )
+      return { flavor_g: loose, want: "check" };
+    if (inBowl && before.base_g !== undefined) return { flavor_g: loose, want: "check" };
+    return backward && found.base === undefined
+      ? { flavor_g: loose }
+      : backward
+        ? { flavor_g: loose }
+        : { base_g: loose };
+  }
+  return asksBack ? { flavor_g: loose } : { base_g: loose };
+}
+
+/** A bare number counts as grams only when it answers, or stands in for a number said before. */
+function looseNumber(reading: Reading, memory: Memory): number | undefined {
+  const bare = bareNumbers(reading)[0];
+  if (!bare) return undefined;
+  // "6 g of flavor in 150, ok?"
+  const into =
+    /(?:^| )(?:in|into|to) (?:about |roughly )?\S*<number> (?:, )?(?:.*)(?:ok|okay|enough|fine|alright|right|too)(?: |$)/.test(
+      reading.mask,
+    );
+  if (into && reading.amounts.some((each) => each.dim === "weight")) return bare.value;
+  // "matcha for 205"
+  if (bare.value >= 10 && says(reading, /^(?:and |now )?\S*<[^>]*(?:dose|taste)=[^>]*> for \S*<number>/))
+    return bare.value;
+  if (
+    memory.slot === "base_g" ||
+    memory.slot === "flavor_g" ||
+    (memory.follows && memory.last?.tool === "dose" && !countsBowls(reading, bare, memory))
+  )
+    return bare.value;
+  return undefined;
+}
+
+/** "and the other two": bowls, where grams were said before. */
+const countsBowls = (reading: Reading, bare: Amount, memory: Memory): boolean =>
+  bare.value < 10 &&
+  ((memory.last?.inputs as Draft | undefined)?.base_g ?? 0) >= 30 &&
+  /(?:other|all|those|these|first|last|next|both) $/.test(reading.text.slice(0, bare.at[0]));

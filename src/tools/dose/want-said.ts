@@ -1,0 +1,102 @@
+/** How strong a dose is said to be, what is wanted of it, and the spoon it is asked in. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import type { DoseInputs } from "./dose.ts";
+
+type Draft = Partial<DoseInputs>;
+
+const strengths: readonly (readonly [factor: number, said: string])[] = [
+  [0.5, "half(?: the)? strength|half as strong"],
+  [2, "(?:double|twice the) strength|(?:twice|double|two times|2x) as strong"],
+  [3, "(?:triple|three times the) strength|(?:three times|3x|triple) as strong"],
+];
+
+/**
+ * "my extract is twice as strong", "double strength lemon oil": a strong flavor is dosed lower. "flavor for 200 g, twice
+ * as strong" may also ask for more of it, the very opposite: that is not guessed.
+ */
+export function readStrength({ text, things }: Reading, memory: Memory): Draft {
+  const [strength, said] = strengths.find(([, each]) => new RegExp(`\\b(?:${each})\\b`).test(text)) ?? [];
+  if (strength === undefined) return {};
+  const wish = /\b(?:make|want|wants|like|taste|tastes|should|need|needs)\b/.test(text);
+  const is = new RegExp(`\\b(?:is|its|it's|that's|thats|are|says|comes|being) (?:\\w+ )?(?:${said})\\b`).test(
+    text,
+  );
+  const lead = new RegExp(`^.*?\\b(?:${said}) `).exec(text)?.[0];
+  const named = things.some(
+    (each) => each.at[0] === lead?.length && (each.dose ?? each.taste) && each.text !== "flavor",
+  );
+  return (is || named || memory.slot === "strength") && !wish ? { strength } : { strength_unclear: strength };
+}
+
+export function readShare(reading: Reading, memory: Memory): Draft {
+  const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const checked =
+    before?.base_g !== undefined &&
+    before.flavor_g !== undefined &&
+    !reading.amounts.some((each) => each.dim === "weight");
+  const share = reading.amounts.find(
+    (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
+  );
+  if (!share) return {};
+  const finished =
+    /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
+    // the mask holds words mended, the text as typed
+    /\bfinished\b/.test(reading.mask);
+  const plainly = /of (?:the|my) (?:base|filling|buttercream|ganache|mix)\b/.test(reading.text);
+  return {
+    ...(checked ? { want: "flavor" as const } : {}),
+    percent: share.value,
+    ...(share.high !== undefined ? { percent_high: share.high } : {}),
+    ...(finished ? { of_finished: true } : before?.of_finished && plainly ? { of_finished: false } : {}),
+  };
+}
+
+export function readWant(reading: Reading, memory: Memory): Draft {
+  const mend =
+    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
+      reading.text,
+    );
+  const strong =
+    /too (?:strong|much|intense|sharp|powerful)\b.*\b(?:what|how (?:much|many)) (?:do|should|can|must) i (?:add|put|mix)/.test(
+      reading.text,
+    );
+  const more =
+    strong ||
+    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of|what) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
+      reading.text,
+    );
+  // "what now?", of a bowl with its flavor in
+  const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const inBowl = before?.flavor_g !== undefined && before.base_g !== undefined;
+  if (inBowl && /^(?:oh no |so |ok |and |oops )*(?:what now|now what)(?: \?)?$/.test(reading.mask))
+    return { want: "mend" };
+  const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
+  const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
+  if (mend || more || asksBase) return { want: "mend" };
+  if (
+    says(
+      reading,
+      /(?:what|which) (?:\S*<unit=%>|percentage|share) (?:is|was|are|were) (?:that|it|this|in|there)/,
+    )
+  )
+    return { want: "check" };
+  if (
+    /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(
+      reading.text,
+    )
+  )
+    return { want: "check" };
+  return /(?:^| )(?:my (?:usual|normal|best|own)|as (?:i )?(?:usual|always)|like (?:usual|always)|i (?:usually|normally|always))(?: |$)/.test(
+    reading.mask,
+  )
+    ? { usual: true }
+    : {};
+}
+
+export function readSpoon(reading: Reading): Draft {
+  const unit = reading.things.find(
+    (each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml",
+  )?.unit;
+  return unit ? { spoon: unit as "tsp" } : {};
+}
