@@ -57,7 +57,6 @@ export const shortSlips: Readonly<Record<string, string>> = {
   dbl: "double",
   stiks: "sticks",
   stix: "sticks",
-  y: "why",
 
   moring: "morning",
   shoping: "shopping",

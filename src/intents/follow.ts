@@ -5,7 +5,7 @@ import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
 import type { Names, State } from "./converse.ts";
 import { leftOver } from "./left-over.ts";
-import { fillSlot, isBare, multiplied } from "./slots.ts";
+import { dimensionOf, fillSlot, isBare, multiplied } from "./slots.ts";
 import { type Inputs, saidNow, withoutRivals } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
@@ -50,6 +50,8 @@ export function answersPending(
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
   const best = scores[0];
+  // "20 for saturday 3pm" is no price and no weight
+  if (reading.whens.length > 0 && isMeasure(pending.slot)) return undefined;
   if (
     best &&
     best.points >= stands &&
@@ -81,6 +83,10 @@ export function answersPending(
   if (Object.keys(filled).length === 0) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
+
+/** Slots that take a weight, a share, a length, a heat or a price: none is said with a day or an hour. */
+const isMeasure = (slot: string) =>
+  ["weight", "percent", "length", "temperature"].includes(dimensionOf(slot) ?? "") || /price|cost/.test(slot);
 
 /** The one weight that was said stands in an input already: "150 g cream" where grams of chocolate were asked for. */
 const takesAll = (found: Inputs, { amounts }: Reading) =>
@@ -128,6 +134,9 @@ export function choose(
   const empty =
     settled.tool === last &&
     drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
+  // nothing new was said and no word speaks for it: the answer before would only come again
+  const words = scores.find((each) => each.tool === last)?.points ?? 0;
+  if (empty && words <= 0 && !leaning && !/ then(?: \?)?$/.test(reading.mask)) return undefined;
   return {
     tool: settled.tool,
     follows: settled.tool === last && (leaning || empty),
@@ -207,8 +216,11 @@ function follows(
     (scores.find((each) => each.tool.name === "dose")?.points ?? 0) >= faint &&
     reading.things.some((each) => each.dose);
   if (asksDose && own < 0) return false;
-  const bonus =
-    bare && !asksDose
+  // "cost of those": against the last one, and for another, if faintly
+  if (own < 0 && rival > 0 && !isBare(reading) && !isTimesOnly.test(reading.mask)) return false;
+  const bonus = isTimesOnly.test(reading.mask)
+    ? 9
+    : bare && !asksDose
       ? leans.test(`${reading.mask} `) ||
         reading.amounts.length === 0 ||
         (last.name === "dose" && /^\S*<weight> (?:of )?(?:\S+ )*\S*<[^>]*base=\S+ \?$/.test(reading.mask))
@@ -234,6 +246,10 @@ function follows(
     );
   });
 }
+
+/** "twice as much", "half as many please": of what the question before was about. */
+const isTimesOnly =
+  /^(?:(?:and|so|ok|now|or|what about|how about|actually) )*\S*<(?:factor|number,fraction)> as (?:much|many|big|large)(?: (?:please|pls|then))?(?: \?)?$/;
 
 const isShort = (reading: Reading) =>
   reading.mask.split(" ").length <= 14 &&

@@ -39,6 +39,12 @@ const phrases: readonly Phrase[] = [
     from: /\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g,
     to: clockOf,
   },
+  // "y tho": only in front, as "y" is also Spanish for "and"
+  {
+    marks: ["y "],
+    from: /^(?:(but|ok|and) )?y (?=(?:tho|though|not|that|so|is|are|r|do|does|did|dont|was|were|my|the)\b)/g,
+    to: (_whole, lead) => `${lead ? `${lead} ` : ""}why `,
+  },
   // "no for piping" corrects
   { marks: ["no "], from: /^no (?=(?:for|with|in|at|the|to) )/g, to: "no, " },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },

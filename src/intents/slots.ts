@@ -1,5 +1,7 @@
 /** Bare answers and bare follow-ups: a number alone takes the place of the one it stands for. */
+
 import type { Amount, Dimension, Reading } from "../tools/contract/index.ts";
+import { isOfQuality } from "../tools/lib/find.ts";
 import { celsius, inBase } from "../tools/lib/units.ts";
 
 type Inputs = Record<string, unknown>;
@@ -100,6 +102,7 @@ export function multiplied(reading: Reading, before: Inputs): Inputs | undefined
   const [only, ...others] = reading.amounts;
   if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction))
     return undefined;
+  if (isOfQuality(reading, only)) return undefined;
   const slots = scaled.filter((slot) => typeof before[slot] === "number");
   const both =
     slots.includes("chocolate_g") && slots.includes("cream_g")
