@@ -4,7 +4,7 @@ import { buttercreamBasis, buttercreamParts, safeHeat } from "../../data/rules/b
 import type { Memory, Outcome, Reading, World } from "./contract/index.ts";
 import { later, tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
-import { isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
+import { isOfQuality, isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
 import { count, weight_g } from "./lib/inputs.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
 import { plain, weight } from "./lib/show.ts";
@@ -163,11 +163,15 @@ function likelier(slot: (typeof slots)[number], before: number, grams: number): 
   return away(before) <= away(total) ? (slot as Slot) : "total_g";
 }
 
+/** Buttercreams without meringue, named before or behind: "french buttercream", "buttercream, french style". */
+const kinds = "french|german|american|russian|ermine|custard|pate a bombe|yolk";
+const otherKind = new RegExp(
+  `\\b(${kinds})(?: (?:style|type))? (?:butter ?cream|b ?c\\b)|\\bbutter ?cream,? (${kinds}) (?:style|type)\\b`,
+);
+
 function read(reading: Reading, memory: Memory): Partial<Inputs> {
   const out: Partial<Inputs> = {};
-  const other = /\b(french|german|american|russian|ermine|custard|pate a bombe|yolk)\b/.exec(
-    reading.text,
-  )?.[1];
+  const other = otherKind.exec(reading.text)?.slice(1).find(Boolean);
   if (other) out.other = other;
   const before =
     memory.follows && memory.last?.tool === "buttercream"
@@ -196,7 +200,8 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
   }
   const part = reading.amounts.find(
-    (each) => each.dim === "number" && (each.fraction || each.unit === "times"),
+    (each) =>
+      each.dim === "number" && (each.fraction || each.unit === "times") && !isOfQuality(reading, each),
   );
   if (part && before && Object.keys(out).length === 0) {
     const slot = slots.find((each) => before[each] !== undefined);

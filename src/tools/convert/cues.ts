@@ -35,7 +35,8 @@ export const convertCues = cues(
     7,
     "{temperature} .. gas(?: marks?)?",
     "(?:what|which) gas mark .. (?:{temperature}|{number})",
-    "{number} .. (?:in|to|as) gas(?: marks?)?",
+    "{number} .. (?:in|to|as) (?:a )?gas(?: marks?)?",
+    "gas marks? .. (?:{temperature}|{number})",
   ],
   [
     7,

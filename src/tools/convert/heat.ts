@@ -35,12 +35,13 @@ export function heatAnswer(inputs: ConvertInputs & { value: number; unit: string
   };
 }
 
-/** Marks of the table lie 10 °C or more apart: further off than half of that, the nearest says too little. */
+/** Marks of the table lie 20 °C apart at most: further off than half of that, a heat lies beyond them. */
 const near_c = 10;
 
 /** The gas mark nearest to a heat, and how far off it is. Above 230 without a scale it is °F, else °C. */
 export function gasMarkFor({ value, unit }: ConvertInputs & { value: number }): Outcome {
-  const heat_c = (unit ?? (value > 230 ? "°F" : "°C")) === "°F" ? celsius(value, "°F") : value;
+  const scale = unit ?? (value > 230 ? "°F" : "°C");
+  const heat_c = scale === "°F" ? celsius(value, scale) : value;
   const [mark, mark_c] = [...gasMarks.celsius].sort(
     (a, b) => Math.abs(a[1] - heat_c) - Math.abs(b[1] - heat_c),
   )[0] as [number, number];
@@ -56,6 +57,7 @@ export function gasMarkFor({ value, unit }: ConvertInputs & { value: number }): 
     figures: [{ name: "result", value: mark, unit: "gas mark" }],
     rule: { text: gasMarks.text, basis: gasMarks.basis },
     working: [`gas mark ${plain(mark, 2)} = ${mark_c} °C, conventional`],
+    ...(unit ? {} : { assumed: [`${plain(value)} ${scale}`] }),
     cautions: ["Ovens differ: a thermometer inside is surer than the dial."],
   };
 }

@@ -34,9 +34,10 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
 }
 
-/** "150 c in gas mark", "what gas mark is 180". */
+/** "150 c in gas mark", "what gas mark is 180", "gas mark for 180 c". */
 function toGas(reading: Reading): Draft | undefined {
-  if (!/\b(?:in|to|as) gas(?: marks?)?\b|\b(?:what|which) gas mark\b/.test(reading.text)) return undefined;
+  if (!/\b(?:in|to|as) (?:a |the )?gas(?: marks?)?\b|\bgas marks?\b(?! ?[\d½¼])/.test(reading.text))
+    return undefined;
   const heat = reading.amounts.find(
     (each) => each.dim === "temperature" || (each.dim === "number" && each.value > 20),
   );

@@ -120,6 +120,7 @@ export const cost = tool<CostInputs>({
       "(?:worth|break even)",
     ],
     [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}"],
+    [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
     [1.9, "(?:cost|costs|charge|price)"],
     [
       1,

@@ -115,6 +115,7 @@ export const day = tool<DayInputs>({
       "{number} .. {count=(macarons|boxes|shells)} .. {when}",
       "{when} .. {number} .. {count=macarons}",
       "{number} .. {count=macarons} .. (?:in|within) {time}",
+      "^(?:(?:ok|and|so|now|need) )*{number} (?:for|by) {when} , .. {taste}",
       "when (?:do|should|must|would|can|shall) (?:i|we) (?:have to |need to )?(?:start|begin)",
       "(?:work|plan|count) (?:it|that|me|this|the day|everything)? ?(?:back|backwards?)",
       "what time (?:do|should|must) i (?:start|begin)",

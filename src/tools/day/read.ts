@@ -91,6 +91,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     (memory.slot === "macarons" ||
       memory.follows ||
       says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/) ||
+      // "20 for saturday 3pm, mango ganache"
+      says(reading, /^(?:(?:ok|and|so|now|need) )*\S*<number> (?:for|by) \S*<when>/) ||
       // "pink macarons, 24 for friday 3pm"
       (says(reading, /<number> (?:of them )?(?:for|by|on|until) \S*<when>/) &&
         reading.things.some((each) => each.count === "macarons")))

@@ -113,3 +113,9 @@ export function pointsBack(reading: Reading): boolean {
 export function onTable(memory: Memory): { grams: number; thing: string } | undefined {
   return memory.table.mass;
 }
+
+/** "double strength", "twice as strong", "half as sweet": a factor of how something is, not of how much there is. */
+export const isOfQuality = ({ text }: Reading, { at }: Amount): boolean =>
+  /^ (?:the )?(?:usual |normal )?(?:strength|as (?!much|many|big|large|far|long|often)[a-z])/.test(
+    text.slice(at[1]),
+  );

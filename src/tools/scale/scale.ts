@@ -193,6 +193,8 @@ export const scale = tool<ScaleInputs>({
       "to crack",
     ],
     [-4, "{step=bake}"],
+    // a factor of how something is, not of how much there is
+    [-8, "(?:{factor}|{fraction}) (?:strength|as (?!much|many|big|large|what)\\S+)"],
     [
       -3,
       "{fraction} of (?:it|that|them) .. {taste}",

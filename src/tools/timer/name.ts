@@ -66,7 +66,9 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     .slice(0, 60)
     .trim()
     .replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
-  return /^[\d. ]+$/.test(name) ? "" : name;
+  // "1:30 minutes" leaves its unit behind
+  const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
+  return isUnit || /^[\d. ]+$/.test(name) ? "" : name;
 }
 
 /** From `at` on as far as a name can go. */

@@ -20,6 +20,18 @@ export const trouble = tool<TroubleInputs>({
   purpose: "What went wrong with shells, ganache, buttercream or meringue, and what to change",
   inputs,
   cues: cues(
+    // no ratio mends it, whatever was weighed
+    [
+      18,
+      "{base=ganache} .. {symptom=grainy_ganache} .. {weight}",
+      "{weight} .. {base=ganache} .. {symptom=grainy_ganache}",
+    ],
+    // but one that has split is mended with cream by its weight
+    [
+      -18,
+      "{weight} .. {base=ganache} .. {symptom=split_ganache}",
+      "{base=ganache} .. {symptom=split_ganache} .. {weight}",
+    ],
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
     [6, "{base=ganache} .. {symptom}", "{symptom} {base=ganache}"],
     [5.5, "{symptom} (?:after|for) {time}"],

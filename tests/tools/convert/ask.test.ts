@@ -122,6 +122,19 @@ describe("gas marks, as British cookbooks print them (common practice)", () => {
   ])("%s", async (say, value, unit) =>
     expect((await baker().one(say)).figures).toEqual([{ name: "result", value, unit }]),
   );
+  // and the other way: 350 °F is 176.7 °C, nearest to the 180 of mark 4
+  test.each([
+    ["160 c as a gas mark", 3],
+    ["gas mark for 180 c", 4],
+    ["whats gas mark for 325f", 3],
+    ["350 f in gas", 4],
+  ])("%s", async (say, value) =>
+    expect((await baker().one(say)).figures).toEqual([{ name: "result", value, unit: "gas mark" }]),
+  );
+  test("says which scale it took for a number alone, and that 300 °C has no mark", async () => {
+    expect((await baker().one("what gas mark is 350")).assumed).toContain("350 °F");
+    expect((await baker().one("gas mark for 300 c")).status).toBe("impossible");
+  });
   test("there is no mark 12", async () =>
     expect((await baker().one("gas mark 12 in c")).status).toBe("impossible"));
 });
