@@ -1,4 +1,6 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
+
+import { askedFor, holds } from "../intents/asked-for.ts";
 import {
   freshState,
   type Names,
@@ -209,12 +211,20 @@ function computeWith(step: Step, world: World): Outcome {
   if (!checked.ok) return checked.outcome;
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
   if (outcome.status === "answered" && step.left) return unsure(step.tool.name, step.left);
+  const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
+  if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked?.said ?? "");
   return step.unit === "oz" ? inOunces(outcome) : outcome;
 }
 
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
 function unsure(tool: string, left: readonly string[]): Outcome {
   const question = `What is the ${left.join(" and the ")} for? I took the rest for ${tool}; say it once more, one thing at a time.`;
+  return { status: "asking", headline: question, question };
+}
+
+/** An answer without a figure of what was asked for is another question's. */
+function elsewhere(tool: string, asked: string): Outcome {
+  const question = `You asked for "${asked}", and what I would work out with ${tool} has no figure of it. What is it for, and how much of that is there?`;
   return { status: "asking", headline: question, question };
 }
 

@@ -101,8 +101,8 @@ function headOf(items: readonly Item[], at: number): Thing {
       continue;
     if (item.is !== "thing") break;
     if (item.thing.use && !item.thing.base) {
-      // "500 g white piping ganache"; chocolate by its name is weighed itself
-      if (!head.color || head.chocolate || !isMix(items[next + 1])) break;
+      // "400 g white choc piping ganache": the ganache is weighed, whatever it is of and for
+      if (!isMix(items[next + 1]) || (head.chocolate && asksForCream(items, at))) break;
       continue;
     }
     if (item.thing.base || item.thing.count)
@@ -111,6 +111,11 @@ function headOf(items: readonly Item[], at: number): Thing {
   }
   return head;
 }
+
+/** "150 g dark chocolate piping ganache, cream?": where the cream alone is asked for, it goes onto the chocolate. */
+const asksForCream = (items: readonly Item[], at: number) =>
+  items.some((item) => item.is === "thing" && item.thing.ingredient === "cream") &&
+  !items.some((item, i) => i !== at && item.is === "thing" && /chocolate/.test(item.thing.ingredient ?? ""));
 
 const isMix = (item: Item | undefined) => item?.is === "thing" && item.thing.base !== undefined;
 

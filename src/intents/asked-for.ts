@@ -1,0 +1,69 @@
+/**
+ * What a question asks the amount of: "how much cream for 200 g buttercream", "how long", "what temperature". An answer
+ * that has no figure of it answers another question.
+ */
+import type { Figure, Reading } from "../tools/contract/index.ts";
+
+/** The thing as it was said, and names or units of which a figure has to have one. */
+export interface Asked {
+  said: string;
+  names?: readonly string[];
+  units?: readonly string[];
+  /** It is a flavor or a color: of a dose, whichever it is, that is the figure. */
+  dosed?: boolean;
+}
+
+/** Calculators whose figures are named by what they weigh or count. */
+const naming = new Set(["dose", "ganache", "buttercream", "scale", "fill", "shells"]);
+
+const fillers = "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft) )*";
+const amountOf = new RegExp(`(?:^| )(?:how|hw) (?:much|many) ${fillers}(\\S+)`, "g");
+const opening = new RegExp(
+  `^(?:(?:please|pls|ok|and|so|now|hi|hey) )*${fillers}(\\S+) (?:for|in|into|to) (?:the |my )?\\S+<weight>`,
+);
+
+/** The words that ask for a quantity of their own, whatever the thing. */
+const wanted: readonly [RegExp, readonly string[]][] = [
+  [/(?:^| )how long\b/, ["min", "h", "d", "months", "s"]],
+  [/(?:^| )(?:what|which) temp(?:erature)?\b/, ["°C", "°F", "gas mark"]],
+  [/(?:^| )(?:what|which) (?:percentage|percent|share)\b/, ["%"]],
+  [/(?:^| )how (?:many|much) (?:grams|g)(?:<\S*>)?(?: |$)/, ["g"]],
+];
+
+/** Undefined where nothing sure is asked for. Pure. */
+export function askedFor({ mask, unknown }: Reading): Asked | undefined {
+  const units = wanted.find(([said]) => said.test(mask));
+  if (units) return { said: units[0].exec(mask)?.[0].trim() ?? "", units: units[1] };
+  const [only, ...others] = [...mask.matchAll(amountOf)];
+  if (others.length > 0) return undefined;
+  const token = only?.[1] ?? opening.exec(mask)?.[1];
+  if (!token) return undefined;
+  const [word = "", facets = ""] = token.split(/[<>]/);
+  const said = word.replaceAll("_", " ");
+  if (!facets) return unknown.includes(word) ? { said, names: [word] } : undefined;
+  const names = namesOf(facets);
+  return names.length > 0 ? { said, names, dosed: /(?:^|,)(?:dose|taste)=/.test(facets) } : undefined;
+}
+
+/** The words that figures may have for a thing, from its facets in the mask. */
+function namesOf(facets: string): string[] {
+  const of = (facet: string) => new RegExp(`(?:^|,)${facet}=([^,]+)`).exec(facets)?.[1]?.replaceAll("_", " ");
+  const [base, count, ingredient] = [of("base"), of("count"), of("ingredient")];
+  if (of("chocolate")) return ["chocolate"];
+  if (of("dose") || of("taste"))
+    return [of("dose"), of("taste"), "flavor", "color"].filter((each) => each !== undefined);
+  if (base) return [base, "base", "filling", "total", "ring", "center", "batter"];
+  if (count) return [count];
+  if (ingredient === "egg") return ["egg", "whites"];
+  return ingredient ? [ingredient] : [];
+}
+
+/** True where an answer's figures hold what was asked for, or where that can't be told. Pure. */
+export function holds(tool: string, asked: Asked | undefined, figures: readonly Figure[] = []): boolean {
+  if (!asked || figures.length === 0) return true;
+  if (asked.units) return figures.some(({ unit }) => asked.units?.includes(unit));
+  if (!naming.has(tool) || (tool === "dose" && asked.dosed)) return true;
+  const words = (asked.names ?? []).flatMap((name) => name.split(" ")).map((word) => word.replace(/s$/, ""));
+  // what is stirred into a mix is named by how much of it goes in
+  return figures.some(({ name }) => name.startsWith("at ") || words.some((word) => name.includes(word)));
+}
