@@ -84,7 +84,7 @@ export const tastes: readonly TasteRow[] = [
   { taste: "hojicha", words: ["houjicha"], usual: "tea powder" },
   { taste: "black tea" },
   { taste: "green tea" },
-  spirit("rum", "dark rum", "white rum", "spiced rum"),
+  spirit("rum", "rhum", "dark rum", "white rum", "spiced rum"),
   spirit("kirsch", "kirschwasser"),
   spirit("brandy"),
   spirit("cognac"),

@@ -208,6 +208,8 @@ function readRange(
   if (!unit && !lowUnit)
     return joint === "-" ? made(low.value, "", "number", high.next, { high: high.value }) : undefined;
   const { unit: name, dim } = unit ?? (lowUnit as UnitRead);
+  // "14 g to 350 g buttercream": into it
+  if (joint === "to" && dim === "weight" && lowUnit && high.value > 8 * low.value) return undefined;
   const scale =
     lowUnit && unit && lowUnit.unit !== unit.unit
       ? inBase(low.value, lowUnit.unit) / inBase(1, unit.unit)

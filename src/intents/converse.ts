@@ -40,8 +40,8 @@ export interface State {
   pending?: Topic & { slot: string };
   /** Earlier topics, newest last, to come back to. */
   topics: Topic[];
-  /** What was asked in the last turn, a calculator each. */
-  turn?: { said: string; topics: Topic[] };
+  /** What was asked in the last turn, a calculator each, and how often the last of them was. */
+  turn?: { said: string; topics: Topic[]; times: number };
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
   row?: Inputs[];
 }
@@ -168,8 +168,10 @@ export function remember(
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
   const said = step.reading?.said ?? "";
-  const before = state.turn?.said === said ? state.turn.topics.filter(({ tool }) => tool !== last.tool) : [];
-  const turn = { said, topics: [...before, last] };
+  const now = state.turn?.said === said ? state.turn : undefined;
+  const before = now?.topics.filter(({ tool }) => tool !== last.tool) ?? [];
+  const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
+  const turn = { said, topics: [...before, last], times };
   return { table: laid(state.table, outcome.leaves), last, topics, row, turn };
 }
 

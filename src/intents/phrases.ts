@@ -47,6 +47,7 @@ const phrases: readonly Phrase[] = [
   },
   // "no for piping" corrects
   { marks: ["no "], from: /^no (?=(?:for|with|in|at|the|to) )/g, to: "no, " },
+  { marks: ["from now"], from: /\b(hours?|h|hrs?|min|mins|minutes|days?) from now\b(?! on)/g, to: "$1" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },
@@ -68,6 +69,13 @@ const phrases: readonly Phrase[] = [
     from: /\b(got|put|have|added|dropped|tipped) (\d+(?:\.\d+)?) in(?= ?[?.!]*$)/g,
     to: "$1 $2 inside",
   },
+  {
+    marks: ["in to "],
+    from: /\bin to (?=(?:\d|two|three|four|five|six|equal|halves|thirds|bowls)\b|\d)/g,
+    to: "into ",
+  },
+  // a slip that is a word of its own
+  { marks: ["spilt "], from: /\bspilt (?=.*\b(?:into|between|equally|evenly)\b)/g, to: "split " },
   { marks: ["a whole one"], from: /\ba whole one\b/g, to: "1" },
   // "94 g whites / 122 g almond flour"
   { marks: [" / "], from: /(?<=[a-z]) \/ (?=\d)/g, to: ", " },

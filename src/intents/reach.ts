@@ -15,6 +15,11 @@ import type { Inputs } from "./step.ts";
 export function corrected(reading: Reading, state: State): State {
   if (!/^(?:(?:no|nope|oh|sorry|oops|actually|wait|hang on|hold on|i meant?) (?:, )?)+/.test(reading.text))
     return state;
+  // "no sorry, the buttercream is 260", behind the dose of a ganache
+  const base = reading.things.find((thing) => thing.base)?.base;
+  const own = state.row?.findLast((inputs) => inputs.base === base);
+  if (base && own && state.last && state.last.inputs.base !== base)
+    return { ...state, last: { tool: state.last.tool, inputs: own } };
   const said = reading.amounts.flatMap(({ dim, of }) =>
     dim === "weight" && of
       ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
@@ -67,15 +72,23 @@ const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?:
  */
 export function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] {
   const keys = Object.keys(draft);
+  // a size nobody has said is the usual one wherever macarons are counted
+  const takes = (inputs: Inputs, key: string) =>
+    key in inputs || (key === "diameter_mm" && "macarons" in inputs);
   const every =
-    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => key in inputs));
+    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => takes(inputs, key)));
   const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
   return every && open ? turn.topics : [];
 }
 
 /** The last two that one calculator was asked in a row, where a turn is of both; else none. */
-export const ofBoth = (reading: Reading, tool: string, { last, row }: State): Inputs[] =>
-  forBoth.test(reading.mask) && tool === last?.tool ? (row?.slice(-2) ?? []) : [];
+export const ofBoth = (reading: Reading, tool: string, { last, row, turn }: State): Inputs[] =>
+  tool === last?.tool && (forBoth.test(reading.mask) || (turn?.times === 2 && theSame.test(reading.mask)))
+    ? (row?.slice(-2) ?? [])
+    : [];
+
+/** "now the same for salt", behind two bowls of one turn. */
+const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again )?(?:for|with|in|of) /;
 
 /** "and in oz?": the answer before, in ounces. */
 const inOz =
@@ -88,6 +101,11 @@ const readOnly = new Set(
   "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
 );
 
+/** "how much does that make in all": the sum stands in the answer. */
+const inAll =
+  /^(?:(?:and|so|ok) )*(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)? ?\??$/;
+const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
+
 /** The last question asked again as it was, in another unit or in none, and why. */
 export function sameAgain(
   { text, mask }: Reading,
@@ -96,6 +114,7 @@ export function sameAgain(
   if (!last) return undefined;
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
+  if (summing.has(last.tool) && inAll.test(text)) return { because: "asks for the sum of the same" };
   const noButter = last.tool === "ganache" && withoutButter.test(text);
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))
     ? { because: "asks the same once more" }

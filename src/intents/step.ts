@@ -46,7 +46,9 @@ export function stepFrom(
   const { [state.last?.wrong ?? ""]: _wrong, ...sound } = before ?? {};
   const inputs = follows && before && !tool.alone ? { ...withoutRivals(sound, said, tool), ...said } : said;
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
-  const returns = /back to|again|earlier|as before|instead|same/.test(reading.text);
+  // what the last turn asked of several calculators is still of all of them
+  const isOfTurn = state.turn?.topics.some((each) => each.tool === tool.name) ?? false;
+  const returns = isOfTurn || /back to|again|earlier|as before|instead|same/.test(reading.text);
   const fallback = follows
     ? undefined
     : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);

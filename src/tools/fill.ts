@@ -54,6 +54,8 @@ export const fill = tool<Inputs>({
       "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
       "{base=filling} for {number}",
+      "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
+      "(?:how|hw) much (?:do|should|shall|must) i .. to_fill\\S* {number} .. {count=macarons}",
       "^(?:and )*(?:the )?fill for {number}",
       "{count=macarons} .. (?:waiting|ready|there|baked|need|want|paired|matched) (?:for|to|a|some|their)? ?\\S*(?:filling|fill|filled)",
       "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
@@ -104,6 +106,7 @@ export const fill = tool<Inputs>({
       "{chocolate} .. {ingredient=cream}",
       "recipe",
     ],
+    [-8, "(?:how|hw) much {dose} .. (?:for|in|into) (?:the |my )?(?:ring|center|centre)"],
     [-1.5, "{taste} .. {weight}"],
   ),
   examples: [

@@ -83,7 +83,7 @@ export function readMoney(reading: Reading): Draft {
   if (market && /market|labels?|sell|selling/.test(mask)) return { market };
   if (
     money ||
-    !/currency|money|price|prices|sell|charge|(?:^| )use (?:the )?\S*<unit=|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(
+    !/currency|money|price|prices|sell|charge|(?:^| )use (?:the )?(?:british |english )?\S*<unit=|(?:^| )in (?:euros?|dollars?|pounds?|\S*<unit=)/.test(
       mask,
     )
   )

@@ -13,7 +13,8 @@ type Draft = Partial<ConvertInputs>;
 /** The drafts of a sentence, what it leaves unsaid taken from the conversion before it. */
 export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const before =
-    memory.last?.tool === "convert" && (memory.follows || memory.slot)
+    memory.last?.tool === "convert" &&
+    (memory.follows || memory.slot || /(?:^| )same (?:weight|amount|volume|quantity) of /.test(reading.text))
       ? (memory.last.inputs as Draft)
       : undefined;
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;

@@ -119,7 +119,8 @@ export const cost = tool<CostInputs>({
       "price .. {percent}",
       "(?:worth|break even)",
     ],
-    [2, "(?:sell|sells|selling) .. (?:at|for) {number}", "{money}"],
+    [2, "(?:sell|sells|selling|sold) .. (?:at|for) {number}", "{money}"],
+    [-4, "(?:had|theyd|theyve|they|it|eggs|{ingredient}) (?:have )?come to {number}"],
     [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
     [1.9, "(?:cost|costs|charge|price)"],
     [

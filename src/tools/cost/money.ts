@@ -81,7 +81,7 @@ function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
   )
     return true;
   if (amount.of) return false;
-  return /\b(?:costs?|costs? me|cost is|sells? (?:it )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/.test(
+  return /\b(?:costs?|costs? me|cost is|(?:sells?|sold) (?:it |them )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/.test(
     wordsBetween(list, Math.max(-1, at - 4), at),
   );
 }

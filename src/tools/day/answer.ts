@@ -1,7 +1,7 @@
 /** Which plan is meant, and what becomes of it: made, gone on with, over, dropped. */
 import type { Outcome, Plan, World } from "../contract/index.ts";
 import { type DayPlan, wallText } from "../day-plan/index.ts";
-import { friendly, localDay, shortDay, weekdayOf } from "../lib/days.ts";
+import { friendly, localDay, localIso, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
 import { counted, plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
@@ -95,7 +95,8 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
   };
 }
 
-function planned(said: DayInputs, world: World): Outcome {
+function planned(asked: DayInputs, world: World): Outcome {
+  const said = withHour(asked, world.now_ms);
   const kept = planMeant(said, world);
   const isLeft =
     said.as_kept ||
@@ -135,6 +136,15 @@ function planned(said: DayInputs, world: World): Outcome {
     return cannot(inputs, plan, order, due.at_ms, standing, kept, world);
   }
   return shown(inputs, plan, order, due.at_ms, due.assumed, kept, world);
+}
+
+/** "In three hours" is a moment as soon as the clock is known. */
+function withHour({ within_min, ...said }: DayInputs, now_ms: number): DayInputs {
+  if (within_min === undefined || said.due !== undefined) return said;
+  const [year, month, day, hour = 0, minute = 0] = localIso(now_ms + within_min * 60_000)
+    .split(/\D/)
+    .map(Number);
+  return { ...said, due: { year, month, day, minute: hour * 60 + minute, half: "24" } };
 }
 
 /** What was said over what the plan was made for; where nothing of the order was said, the plan's own alone. */

@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { count, diameter_mm } from "../lib/inputs.ts";
+import { count, diameter_mm, time_min } from "../lib/inputs.ts";
 import { answerDay } from "./answer.ts";
 import { filling, flavor } from "./filling.ts";
 import { readDay } from "./read.ts";
@@ -30,6 +30,8 @@ export const inputs = later(() =>
     /** How many a box holds, where boxes were ordered: "and 8 boxes" goes on from it. */
     in_box: z.optional(count("macarons")),
     due: z.optional(when),
+    /** "in three hours": counted from when it is said. */
+    within_min: z.optional(time_min),
     diameter_mm: z.optional(diameter_mm),
     no_rest: z.optional(z.boolean()),
     /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
@@ -194,6 +196,7 @@ export const day = tool<DayInputs>({
   ],
   rivals: [
     ["want", "late_min", "step", "as_kept"],
+    ["due", "within_min"],
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],
     ["gone", "macarons"],

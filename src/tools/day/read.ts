@@ -24,12 +24,14 @@ export function readDay(reading: Reading, memory: Memory): Draft {
       ? want
       : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
   const due = mergedDue(reading, before);
+  const within = due ? undefined : withinSaid(reading);
   const draft: Draft = {
     ...(want && before ? { ...before, ...told } : told),
     ...(want && !due && Object.keys(told).every((key) => key in want) ? { as_kept: true } : {}),
     // a new hour asks for the plan again, not for another set of timers
     ...(!want && memory.follows && before?.want ? { want: "plan" as const } : {}),
     ...(due ? { due } : {}),
+    ...(within === undefined ? {} : { within_min: within }),
     ...fromTable(told, memory),
   };
   const goesOn = plan !== undefined && (want !== undefined || memory.follows) && !isAnother(told, due);
@@ -153,6 +155,13 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
 }
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
+/** "24 macarons in three hours". */
+function withinSaid(reading: Reading): number | undefined {
+  const time = reading.amounts.find((each) => each.dim === "time");
+  const said = /<count=(?:macarons|boxes)>.* (?:in|within) (?:the next |about )?\S*<time>/.test(reading.mask);
+  return time && said ? inBase(time.value, time.unit) : undefined;
+}
+
 /** "start at 8 am, when will they be ready": the hour isn't when they are due, and plans are worked back from that. */
 const asksReady =
   /start\w* (?:at|by|from|on) .*\bwhen .*(?:ready|done|finished)|when .*(?:ready|done|finished) .*\bif i (?:start|begin)/;

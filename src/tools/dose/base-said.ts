@@ -48,8 +48,12 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
   )
     return { base_g: earlier.base_g * part.value };
-  const named = table.parts?.find((each) =>
-    reading.things.some((thing) => thing.color === each.name || thing.taste === each.name),
+  const named = table.parts?.find(
+    (each) =>
+      reading.things.some((thing) => thing.color === each.name || thing.taste === each.name) ||
+      new RegExp(
+        `(?:for|in|into) (?:the |my )?${each.name === "center" ? "cent(?:er|re)" : each.name}(?: |$)`,
+      ).test(reading.mask),
   );
   if (named && !reading.amounts.some((each) => each.dim === "weight"))
     return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };

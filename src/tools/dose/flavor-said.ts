@@ -11,9 +11,11 @@ export const isFlavor = (thing: Thing | undefined): thing is Thing =>
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 export function flavorsAsked(reading: Reading): Thing[] {
   const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
-  // "whites that are left from the curd"
+  // "whites that are left from the curd", "the center is raspberry jam, how much lemon flavor for the ring"
   const isAside = (each: Thing) =>
-    /left (?:over )?from (?:the |a |my |making )*$/.test(reading.text.slice(0, each.at[0]));
+    /(?:left (?:over )?from|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
+      reading.text.slice(0, each.at[0]),
+    );
   const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced && !isAside(each));
   const describes = (each: Thing) =>
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);

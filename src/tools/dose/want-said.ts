@@ -71,6 +71,14 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   const inBowl = before?.flavor_g !== undefined && before.base_g !== undefined;
   if (inBowl && /^(?:oh no |so |ok |and |oops )*(?:what now|now what)(?: \?)?$/.test(reading.mask))
     return { want: "mend" };
+  // "how much buttercream should i add", of the same
+  if (
+    inBowl &&
+    /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir in)\b/.test(
+      reading.mask,
+    )
+  )
+    return { want: "mend" };
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };

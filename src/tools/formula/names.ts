@@ -29,7 +29,7 @@ export const nameBehind = (text: string): string | undefined =>
 /** Quotes, a "recipe" behind it and joining words taken off. */
 export function cleaned(text: string): string | undefined {
   const name = text
-    .replace(/["'?!.,:]+|\s-+(?=\s|$)/g, " ")
+    .replace(/["?!.,:]+|(?<![a-z])'|'(?![a-z])|\s-+(?=\s|$)/g, " ")
     .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")

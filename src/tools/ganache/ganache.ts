@@ -192,7 +192,7 @@ export const ganache = tool<GanacheInputs>({
     ],
     [
       -3,
-      "{base=buttercream}",
+      "{base=(buttercream|batter)}",
       "{taste} .. {base=ganache} .. (?:how|hw) much$",
       "{count=macarons} with",
       "{percent} (?:of )?{taste}",

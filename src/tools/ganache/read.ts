@@ -306,13 +306,21 @@ function fromTable(reading: Reading, memory: Memory): Draft {
     return {};
   const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
   if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
-  if (/chocolate$/.test(mass.thing) && asked) return { chocolate_g: mass.grams };
+  if (/chocolate$/.test(mass.thing) && asked) {
+    const kind = (["dark", "milk", "white"] as const).find((each) => mass.thing.startsWith(each));
+    return { chocolate_g: mass.grams, ...(kind ? { chocolate: kind } : {}) };
+  }
   const isChocolate =
     pointsBack(reading) &&
     reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&
     says(reading, /how much \S*<[^>]*ingredient=cream/);
   if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
+  // "half of that is dark ganache"
+  const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
+    ? reading.amounts.find((each) => each.fraction && !each.of)?.value
+    : undefined;
+  if (share !== undefined && share < 1) return { total_g: mass.grams * share };
   return pointsBack(reading) ||
     says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
     readWant(reading).want === "split"

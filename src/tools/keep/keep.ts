@@ -91,6 +91,11 @@ export const keep = tool<KeepInputs>({
       "(?:mould|mold|mouldy|moldy|slimy|fuzzy|rancid)",
       "(?:power|electricity|fridge) (?:\\S+ ){0,2}(?:cut|outage|off|out|broke|broken|warm|failed|died)",
     ],
+    [
+      7,
+      "(?:can|could|may|should) (?:i|we|you) (?:post|mail|ship|courier|send) (?:\\S+ )*(?:{count=macarons}|them|these)",
+      "(?:posting|mailing|shipping) (?:\\S+ )*{count=macarons}",
+    ],
     [6, "water\\S* activity (?:of |is |was |at |my |the |this |this is |{base} )*{number}"],
     [
       6,

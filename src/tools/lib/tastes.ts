@@ -37,8 +37,10 @@ function tasteOf(piece: Piece, some: readonly Piece[], at: number): string | und
   if (!thing || thing.unit !== undefined) return undefined;
   const isWeighed = some.some((each) => each.amount?.of === thing && each.amount.dim === "weight");
   const follows = some[at + 1]?.thing;
-  // "100 g almond" is flour; "dark chocolate ganache" a filling's make, "4 % flavor" no taste.
-  if (thing.taste) return isWeighed && thing.ingredient && !thing.dose ? undefined : thing.taste;
+  // "100 g almond" is flour, "10 g coconut in 250 g buttercream" isn't; "dark chocolate ganache" is a filling's make,
+  // "4 % flavor" no taste.
+  const isStaple = thing.ingredient === "almond flour" || !some.some(({ amount }) => amount?.of?.base);
+  if (thing.taste) return isWeighed && thing.ingredient && !thing.dose && isStaple ? undefined : thing.taste;
   const isChocolate = thing.chocolate !== undefined || thing.ingredient === "chocolate";
   if (isChocolate && !isWeighed && !follows?.base && !thing.base) return piece.text;
   return undefined;

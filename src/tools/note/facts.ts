@@ -62,7 +62,7 @@ export function factsOf(reading: Reading, from = 0): Facts {
   const said = rest.map((each, at): Piece => (wrongAt.has(at) ? { text: each.text } : each));
   const oven = ovenIn(said);
   const times = timesIn(said);
-  const weights = weightsIn(said);
+  const weights = weightsIn(said, flavors.length === 1 ? flavors[0] : undefined);
   const doses = dosesIn(said, flavors, weights);
   const length = said.find((each) => each.amount?.dim === "length")?.amount;
   const diameter_mm = length && inBase(length.value, length.unit);

@@ -13,7 +13,7 @@ import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 type Draft = Partial<NoteInputs>;
 
 const leads =
-  "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|,) )*";
+  "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*";
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const closes = new RegExp(
   `(?:^| )${noteClosers}(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<taste.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
@@ -22,7 +22,7 @@ const adds = new RegExp(
   `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
-  `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct))(?: |$)`,
+  `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
 );
 const removes = new RegExp(
   `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch|<taste\\S* one)`,

@@ -16,7 +16,7 @@ export interface Weights {
 /** The shells' own powders and whites are weighed even where no unit is said; nothing else is. */
 const bareWeighed = new Set(["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"]);
 
-export function weightsIn(some: readonly Piece[]): Weights {
+export function weightsIn(some: readonly Piece[], only?: string): Weights {
   const weighed = some.flatMap((each, at): { thing: Thing; grams: number }[] => {
     const amount = each.amount;
     if (isLeft(some, at)) return [];
@@ -40,11 +40,21 @@ export function weightsIn(some: readonly Piece[]): Weights {
       ...(fillings.length === 1 ? { filling_g: fillings[0]?.grams } : {}),
       ...leftIn(some, batter !== undefined, fillings.length === 1),
     },
-    flavors: weighed
-      .filter(({ thing }) => isFlavor(thing))
-      .map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
+    flavors: [
+      ...weighed
+        .filter(({ thing }) => isFlavor(thing))
+        .map(({ thing, grams }) => ({ flavor: thing.taste ?? nameOf(thing), grams })),
+      ...(only ? some.flatMap((_, at) => intoMix(some, at)).map((grams) => ({ flavor: only, grams })) : []),
+    ],
     ...(mixes.length === 1 ? { base_g: mixes[0]?.grams } : {}),
   };
+}
+
+/** "a hazelnut batch: 12 g in 280 g of buttercream": a weight of nothing named that went into a mix, in g. */
+function intoMix(some: readonly Piece[], at: number): number[] {
+  const [amount, joint, mix] = [some[at]?.amount, some[at + 1]?.text, some[at + 2]?.amount];
+  const goesIn = amount?.dim === "weight" && !amount.of && ["in", "into", "to"].includes(joint ?? "");
+  return goesIn && mix?.of?.base ? [inBase(amount.value, amount.unit)] : [];
 }
 
 /** "18 g left in the bowl", "20 g of batter left over": what stayed, not what was made. */
@@ -77,7 +87,9 @@ function leftIn(some: readonly Piece[], batter: boolean, filling: boolean): Part
 const isFlavor = (thing: Thing) =>
   Boolean(
     !thing.base &&
-      (thing.dose ? doseRows.some((row) => row.id === thing.dose) : thing.taste && !thing.ingredient),
+      (thing.dose
+        ? doseRows.some((row) => row.id === thing.dose)
+        : thing.taste && thing.ingredient !== "almond flour"),
   );
 
 const nameOf = (thing: Thing) => thing.base ?? thing.ingredient ?? thing.taste ?? thing.id;

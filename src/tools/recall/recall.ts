@@ -55,7 +55,7 @@ export const recall = tool<RecallInputs>({
     [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [
       10,
-      "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}(?: {count=batches}| ones?)?(?: [?])?$",
+      "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}(?: {count=batches}| ones?)?(?: last time| the last time)?(?: [?])?$",
     ],
     [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [

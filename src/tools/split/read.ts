@@ -22,6 +22,10 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   const bare = reading.amounts.find((each) => each.dim === "number" && each.of?.base && each.value > 40);
   if (bare && weights.length === 0)
     return { draft: { total_g: bare.value, thing: bare.of?.base }, amount: bare };
+  // "half green, half plain, it weighs 520"
+  const weighed = reading.amounts.find((each) => each.dim === "number" && !each.fraction && each.value > 40);
+  if (weighed && weights.length === 0 && says(reading, /weighs? (?:about |around )?\S*<number>/))
+    return { draft: { total_g: weighed.value, ...(mix ? { thing: mix } : {}) }, amount: weighed };
   const amount =
     weights.find((each) => each.of?.base) ??
     weights.find((each) => !each.of) ??
