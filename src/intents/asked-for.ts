@@ -16,7 +16,7 @@ export interface Asked {
 /** Calculators whose figures are named by what they weigh or count. */
 const naming = new Set(["dose", "ganache", "buttercream", "scale", "fill", "shells"]);
 
-const fillers = "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft) )*";
+const fillers = "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft|unsalted|salted|g|grams) )*";
 const amountOf = new RegExp(`(?:^| )(?:how|hw) (?:much|many) ${fillers}(\\S+)`, "g");
 const opening = new RegExp(
   `^(?:(?:please|pls|ok|and|so|now|hi|hey) )*${fillers}(\\S+) (?:for|in|into|to) (?:the |my )?\\S+<weight>`,
@@ -56,6 +56,23 @@ function namesOf(facets: string): string[] {
   if (count) return [count];
   if (ingredient === "egg") return ["egg", "whites"];
   return ingredient ? [ingredient] : [];
+}
+
+/** Which calculators of those that weigh have figures of flavors, and of whole macarons. */
+const ofFlavors = new Set(["dose"]);
+const ofPieces = new Set(["shells", "fill", "scale"]);
+const counts = /^(?:macarons|shells|trays)$/;
+
+/**
+ * How far a calculator is from what is asked for, in points of its cues: "150 g chocolate, 120 g cream; how much rum"
+ * weighs a ganache, but asks for no part of it. 0 where it may have the figure, or where nothing sure is asked for.
+ */
+export function against(tool: string, asked: Asked | undefined): number {
+  if (!asked || asked.units || !naming.has(tool)) return 0;
+  const wrong = asked.dosed
+    ? !ofFlavors.has(tool)
+    : (asked.names ?? []).every((name) => counts.test(name)) && !ofPieces.has(tool);
+  return wrong ? -6 : 0;
 }
 
 /** True where an answer's figures hold what was asked for, or where that can't be told. Pure. */

@@ -3,6 +3,7 @@
  * answer is remembered for the next. Nothing is computed here and nothing is stored.
  */
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
+import { against, askedFor } from "./asked-for.ts";
 import { withoutBareHours } from "./bare-hour.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
@@ -82,7 +83,10 @@ export function next(
 ): Step[] | Unread {
   const reading = withoutBareHours(withNames(said, names.formulas), now.last?.tool);
   const state = corrected(reading, returned(reading, now));
-  const scores = score(reading, tools);
+  const asked = askedFor(reading);
+  const scores = score(reading, tools)
+    .map((each) => ({ ...each, points: each.points + against(each.tool.name, asked) }))
+    .sort((a, b) => b.points - a.points);
   const told: string[] = [];
   // written when it is asked for: a calculator's cues come with its file
   const trace = () => [

@@ -152,7 +152,9 @@ export function fullest(
   trace: string[],
 ): { tool: Tool; follows: boolean; drafted: Inputs[]; left: string[] } {
   const drafted = drafts(tool, reading, memory(follows));
-  const left = leftOver(tool.name, reading, drafted, follows);
+  const last = memory(true).last;
+  const before = last?.tool === tool.name ? last.inputs : undefined;
+  const left = leftOver(tool.name, reading, drafted, follows, before);
   if (left.length === 0) return { tool, follows, drafted, left };
   for (const other of others) {
     const read = drafts(other, reading, memory(false));

@@ -66,6 +66,7 @@ export function leftOver(
   reading: Reading,
   drafts: readonly Inputs[],
   follows = false,
+  before: Inputs = {},
 ): string[] {
   if (keepsWords.has(tool)) return [];
   const held = numbersIn(drafts);
@@ -83,6 +84,14 @@ export function leftOver(
       ? holds(amount)
       : holds(low) && holds({ ...low, value: high });
   };
+  // "all of the 100 g has gone in" is held in the sum with what was there, "350 stays plain" in the difference
+  const earlier = Object.entries(before).flatMap(([key, value]) =>
+    key.endsWith("_g") && typeof value === "number" ? [value] : [],
+  );
+  const isChange = (amount: Amount) =>
+    values(amount).some((value) =>
+      earlier.some((old) => held.some((each) => same(each, old + value) || same(each, old - value))),
+    );
   const left = reading.amounts
     .filter(
       (amount) =>
@@ -95,7 +104,7 @@ export function leftOver(
     )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
-    .filter((amount) => !isHeld(amount))
+    .filter((amount) => !isHeld(amount) && !isChange(amount))
     .filter(({ value }) => !text.includes(String(value)));
   // "this makes 500 g, i want 350 g" is held as one over the other, "2:1" as 2, "$1.20 a box, 6 boxes" as their product
   const base = ({ value, unit }: Amount) => value * (unit === "" || unit === "times" ? 1 : inBase(1, unit));

@@ -25,8 +25,9 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
     inputs.flavor_g === undefined
   )
     return asking("How much buttercream or ganache is it for, in grams?", "base_g");
-  const dose = find(inputs, world);
-  if ("status" in dose) return dose;
+  const found = find(inputs, world);
+  if ("status" in found) return found;
+  const dose = inputs.want === "mend" || inputs.want === "check" ? found : atEnd(found, inputs.end);
   if (inputs.strength_unclear !== undefined) {
     const [times, word] = strengthWords[inputs.strength_unclear] ?? [];
     return asking(
@@ -58,6 +59,13 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
     ...(dose.items.length ? { items: dose.items } : {}),
     leaves: { ...outcome.leaves, filling: dose.base },
   };
+}
+
+/** "right at the top of that": one figure in place of the range. */
+function atEnd(dose: Dose, end: DoseInputs["end"]): Dose {
+  if (end === undefined) return dose;
+  const one = { low: dose.low, middle: (dose.low + dose.high) / 2, high: dose.high }[end];
+  return { ...dose, low: one, high: one };
 }
 
 const strengthWords: Readonly<Record<number, readonly [times: string, word: string]>> = {

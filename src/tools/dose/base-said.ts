@@ -7,7 +7,8 @@ import { isFlavor } from "./flavor-said.ts";
 type Draft = Partial<DoseInputs>;
 
 export function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
-  const fewer = partLeftOut(reading, memory);
+  const fewer =
+    partLeftOut(reading, memory) ?? moreBase(reading, memory, weights) ?? keptPlain(reading, memory, weights);
   if (fewer) return fewer;
   const mix = reading.things.find((each) => each.base && each.base !== "meringue");
   const base = mix?.base;
@@ -108,6 +109,32 @@ const partOf = (each: Weighed) => ({
   name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",
   grams: each.grams,
 });
+
+/** "only 100 g plain bc left so all of thats gone in": on top of the bowl that was spoken of, its flavor with it. */
+function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const [added, ...others] = weights.filter((each) => each.thing?.base);
+  if (before?.base_g === undefined || before.flavor_g === undefined || !added || others.length > 0)
+    return undefined;
+  const goneIn =
+    /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<weight>|<weight> more\b/.test(
+      reading.mask,
+    ) && /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b/.test(reading.mask);
+  return goneIn
+    ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
+    : undefined;
+}
+
+/** "350 of that stays plain": the flavor is for the rest. */
+function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const said = says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/);
+  const grams =
+    weights[0]?.grams ?? reading.amounts.find((each) => each.dim === "number" && each.value >= 20)?.value;
+  if (!said || before?.base_g === undefined || grams === undefined || grams >= before.base_g)
+    return undefined;
+  return { base_g: before.base_g - grams };
+}
 
 /** "without the butter?": a part of the sum said before is left out. */
 function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {

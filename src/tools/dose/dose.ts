@@ -30,6 +30,8 @@ export const inputs = later(() =>
     percent_high: z.optional(share_percent),
     /** Another row than the one before: a percentage said of that isn't meant. */
     by_table: z.optional(z.boolean()),
+    /** One end of the range, or its middle: "right at the top of that". */
+    end: z.optional(z.enum(["low", "middle", "high"])),
     of_finished: z.optional(z.boolean()),
     /** She asks for her own usual dose, not for the table's range. */
     usual: z.optional(z.boolean()),
@@ -184,6 +186,7 @@ export const dose = tool<DoseInputs>({
   rivals: [
     ["strength", "strength_unclear"],
     ["percent", "strength_unclear"],
+    ["percent", "end"],
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],

@@ -31,6 +31,14 @@ export function readLoose(
       ? (weights.find((each) => !each.thing)?.grams ?? bareNumbers(reading)[0]?.value)
       : undefined;
   if (part_g !== undefined) return { base_g: part_g };
+  // "11 g in so far", where the weight of the mix was asked for: it is no answer to that
+  const inSoFar = weights.find((each) => !each.thing)?.grams;
+  if (
+    memory.slot === "base_g" &&
+    inSoFar !== undefined &&
+    says(reading, /<weight> in (?:so far|already)(?: |$)/)
+  )
+    return { flavor_g: inSoFar };
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(
@@ -39,7 +47,7 @@ export function readLoose(
   );
   const inBowl = says(
     reading,
-    /in there|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
+    /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
   );
   const at =
     before?.percent !== undefined &&
@@ -67,6 +75,8 @@ export function readLoose(
     )
   )
     return { flavor_g: into.grams, base_g: whole, want: "check" };
+  const more = loose === undefined ? undefined : moreOfIt(reading, loose, before);
+  if (more) return more;
   if (loose === undefined) {
     const volume = reading.amounts.find((each) => each.dim === "volume" && !each.of);
     // "put 5 teaspoons in": of the coffee that was spoken of, weighed by the table
@@ -79,6 +89,8 @@ export function readLoose(
       ? byVolume(volume)
       : {};
   }
+  if (found.base_g !== undefined && says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/))
+    return {};
   if (found.base_g !== undefined)
     return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
   if (found.flavor_g !== undefined) return { base_g: loose };
@@ -105,6 +117,15 @@ export function readLoose(
         : { base_g: loose };
   }
   return asksBack ? { flavor_g: loose } : { base_g: loose };
+}
+
+/** "dripped in 5 more": on top of what is in the bowl already. */
+function moreOfIt({ mask }: Reading, loose: number, before: Draft | undefined): Draft | undefined {
+  if (before?.flavor_g === undefined || before.base_g === undefined || loose <= 0) return undefined;
+  const isMore =
+    /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(mask) &&
+    !/\b(?:how|buttercream|ganache)\b|<[^>]*base=/.test(mask);
+  return isMore ? { flavor_g: before.flavor_g + loose, want: "check" } : undefined;
 }
 
 /** A bare number counts as grams only when it answers, or stands in for a number said before. */

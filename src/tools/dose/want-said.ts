@@ -38,7 +38,8 @@ export function readShare(reading: Reading, memory: Memory): Draft {
   const share = reading.amounts.find(
     (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
   );
-  if (!share) return {};
+  const end = endSaid(reading.mask);
+  if (!share) return end ? { end, ...(before?.flavor_g === undefined ? {} : { want: "flavor" }) } : {};
   const finished =
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed
@@ -50,6 +51,16 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     ...(share.high !== undefined ? { percent_high: share.high } : {}),
     ...(finished ? { of_finished: true } : before?.of_finished && plainly ? { of_finished: false } : {}),
   };
+}
+
+/** "right at the top of that", "the low end please", "the middle of the range". */
+function endSaid(mask: string): DoseInputs["end"] {
+  const said =
+    /\b(?:at|to|the|use|go) (?:the )?(?:very )?(top|high|upper|bottom|low|lower|middle)(?: (?:end|side))?(?: (?:of (?:that|it|the range|your range|those)|please|pls|then)|$)/.exec(
+      mask,
+    )?.[1];
+  if (!said) return undefined;
+  return said === "middle" ? "middle" : /^(?:top|high|upper)$/.test(said) ? "high" : "low";
 }
 
 export function readWant(reading: Reading, memory: Memory): Draft {
@@ -74,7 +85,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "how much buttercream should i add", of the same
   if (
     inBowl &&
-    /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir in)\b/.test(
+    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir|to fix)\b/.test(
       reading.mask,
     )
   )

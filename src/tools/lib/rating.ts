@@ -25,7 +25,22 @@ const marks = new Set([
   "gave",
   "give",
 ]);
-const fillers = new Set(["it", "them", "these", "a", "an", "at", "of", "as", "was", "is", "should", "be", "really", ":"]);
+const fillers = new Set([
+  "it",
+  "them",
+  "these",
+  "a",
+  "an",
+  "at",
+  "of",
+  "as",
+  "was",
+  "is",
+  "should",
+  "be",
+  "really",
+  ":",
+]);
 
 /** The first rating in some pieces. */
 export function ratingIn(some: readonly Piece[]): Rating | undefined {
