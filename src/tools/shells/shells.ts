@@ -96,14 +96,15 @@ export const shells = tool<ShellsInputs>({
     ],
     [
       3,
-      "{count=trays}",
+      "{count=trays} (?:for|do|does|will|would|needed|need|now|then|\\?|$)",
+      "(?:what|which|about|many|and|so) (?:\\S+ )?{count=trays}",
       "{base=batter} for {number}",
       "{weight} {base=batter} .. (?:how|hw) many",
       "{count=shells} .. {number} .. {count=macarons}",
       "{count=macarons} .. {length}",
       "baked weight",
     ],
-    [2, "{count=shells}", "{base=batter}", "{length}", "{number} .. {count=macarons}"],
+    [2, "{count=trays}", "{count=shells}", "{base=batter}", "{length}", "{number} .. {count=macarons}"],
     [1, "{count=macarons}"],
     [
       -4,

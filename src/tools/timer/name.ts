@@ -68,7 +68,8 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     .replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
-  return isUnit || /^[\d. ]+$/.test(name) ? "" : name;
+  const isNumber = some.slice(from, to).every((each) => each.amount?.dim === "number");
+  return isUnit || isNumber || /^[\d. ]+$/.test(name) ? "" : name;
 }
 
 /** From `at` on as far as a name can go. */
@@ -134,14 +135,31 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
     ["called", "named", "label", "labelled", "labeled"].includes(each.text),
   );
   if (called >= 0) return nameFrom(run(some, called + 1, new Set(["please", "pls"])));
+  const call = some.findIndex(
+    (each, at) => each.text === "call" && ["it", "that"].includes(some[at + 1]?.text ?? ""),
+  );
+  if (call >= 0) return nameFrom(run(some, call + 2, new Set(["please", "pls"])));
   const step = beforeTimer(some);
   const purpose = afterJoint(some);
   if (purpose && step && purpose !== step && ownName[step])
     return purpose.includes(step) ? purpose : `${purpose} ${step}`;
   const errand = remind ? afterTo(some) : "";
   return (
-    errand || purpose || step || timed(some) || beforeMoment(some) || afterComma(some) || stepBehind(some)
+    errand ||
+    purpose ||
+    step ||
+    timed(some) ||
+    beforeMoment(some) ||
+    afterComma(some) ||
+    stepBehind(some) ||
+    tray(some)
   );
+}
+
+/** "tray 2 is resting, 30": no time with its unit, and the tray in front. */
+function tray(some: readonly Piece[]): string {
+  const at = some.findIndex((each) => each.thing?.count === "trays");
+  return at >= 0 && some[at + 1]?.amount ? nameFrom(some.slice(at, at + 2)) : "";
 }
 
 /** "timer 8 min macaronage". */

@@ -84,6 +84,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
+  if (!time && asksLeft.test(mask) && /^(?:everything|all(?: of them)?|each|them all)$/.test(pointer.name ?? ""))
+    return { do: "left" };
   if (!time && asksLeft.test(mask))
     return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
   if (
@@ -118,6 +120,10 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
     return { do: "stop", all: true };
   const verb = some.findIndex((each) => stopWords.has(each.text));
   const joint = some.findIndex((each, at) => at > verb && each.text === "and");
+  // "stop it, shells are already cold"
+  const why = some.findIndex((each, at) => at > verb && each.text === ",");
+  if (why === verb + 2 && pronoun.test(some[verb + 1]?.text ?? ""))
+    return { do: "stop", ...remembered(memory) };
   const parts = joint < 0 ? [some.slice(verb + 1)] : [some.slice(verb + 1, joint), some.slice(joint + 1)];
   const names = parts.map((part) => pointedAt([{ text: "stop" }, ...part]) || nameFrom(part)).filter(Boolean);
   if (names.length > 0) return names.map((name) => ({ do: "stop", name }));

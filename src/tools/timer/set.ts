@@ -27,7 +27,7 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
       part,
       parts.length > 1 ||
         (memory.follows && !holds.test(textOf(part))) ||
-        /(?:^| )timer(?: for)? \d|^(?:set|start) /.test(textOf(part)),
+        /(?:^| )timer(?: for)? \d|^(?:set|start) |(?:tray|batch|sheet) \S+ .*\d$/.test(textOf(part)),
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
@@ -73,6 +73,9 @@ function segments(some: readonly Piece[]): Piece[][] {
   const minutes = some.flatMap((each, at) => (isBare(each) && some[at - 1]?.text === "for" ? [at] : []));
   if (lengths.length === 0 && minutes.length > 1 && /(?:^| )timers?(?: |$)/.test(textOf(some)))
     bare.push(...minutes);
+  // "tray 1 rest 30, tray 2 rest 40"
+  const rested = some.flatMap((each, at) => (isBare(each) && some[at - 1]?.thing?.step ? [at] : []));
+  if (lengths.length === 0 && rested.length > 1 && some[0]?.thing?.count === "trays") bare.push(...rested);
   const times = [...lengths, ...bare].sort((a, b) => a - b);
   const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
   const marks =
@@ -186,6 +189,9 @@ function stepIn(part: readonly Piece[], name: string): string | undefined {
     ?.thing?.step;
   if (step) return step;
   if (name === "rest") return name;
-  const ganache = part.some((each) => each.thing?.base === "ganache" || each.thing?.step === "ganache sets");
+  const sets = /(?:^| )(?:it|them) to (?:set|firm)/.test(textOf(part));
+  const ganache =
+    (sets && name === "ganache") ||
+    part.some((each) => each.thing?.base === "ganache" || each.thing?.step === "ganache sets");
   return ganache && (name === "" || name.includes("ganache")) ? "ganache" : undefined;
 }

@@ -98,6 +98,8 @@ export const timer = tool<TimerInputs>({
       "(?:change|move|reset) .. to (?:{time}|{when})",
       "set {count=trays} .. to {time}",
       "in , {time}",
+      "{count=trays} {number} (?:is |are |, )?{step}(?: for| ,)? {number}(?: |$)",
+      "{count=trays} (?:is |are )?(?:in|out) , (?:\\S+ )?timer",
     ],
     [
       5,
