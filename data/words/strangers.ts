@@ -4,7 +4,7 @@ export const strangers: ReadonlySet<string> = new Set(
   football soccer rugby cricket tennis basketball  league team score election president minister government
   politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike bicycle traffic 
    directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
-  medicine appointment email emails mail     internet website wifi password computer
+  medicine appointment email emails mail     internet online website wifi password computer
   laptop printer  python javascript bitcoin crypto bank     loan mortgage taxes tax insurance
   husband wife boyfriend girlfriend love dating horoscope zodiac  planet moon  rocket homework essay
   exam  geography capital  language translate translation     

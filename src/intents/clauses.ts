@@ -179,7 +179,9 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     from = i + joint;
   }
   const rest = items.slice(from);
-  return [...out, { part: rest, whole: out.length > 0 || asks(rest, ear) }];
+  // "also orange zest for all of it" behind a full stop
+  const more = out.length === 0 && /^(?:also|and|plus) /.test(ear.mask(rest)) && forAllOfIt(rest, ear);
+  return [...out, { part: rest, whole: out.length > 0 || more || asks(rest, ear) }];
 }
 
 /** "i've got 275 g of dark ganache on the side": no question in it, and nothing that was done to it. */

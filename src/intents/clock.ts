@@ -169,6 +169,15 @@ function readVague(tokens: readonly Token[], i: number): { value: number; next: 
   return { value: many, next: text(tokens[i + 2]) === "of" ? i + 3 : i + 2 };
 }
 
+/** "in the morning", "am": what stands before it is an hour. */
+const inTheMorning = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:am|pm|in (?:the )?(?:morning|afternoon|evening)|at night|tonight|tomorrow)\b/.test(
+    tokens
+      .slice(at, at + 3)
+      .map(text)
+      .join(" "),
+  );
+
 /** "quarter past ten", "half past 3", "ten to four", "twenty past three", "noon", "3 o'clock". */
 function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   // "noon", "12 noon"
@@ -183,8 +192,9 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   const skip = text(tokens[at]).startsWith("min") ? at + 1 : at;
   const joint = text(tokens[skip]);
   const lead = text(tokens[i - 1]);
-  // "by half eight" is half past eight
-  const bare = part === 30 && before.has(lead) ? readNumber(tokens, at) : undefined;
+  // "by half eight", "half eleven in the morning" is half past
+  const bare =
+    part === 30 && (before.has(lead) || inTheMorning(tokens, at + 1)) ? readNumber(tokens, at) : undefined;
   if (bare && Number.isInteger(bare.value) && bare.value >= 1 && bare.value <= 12)
     if (!followedByThing(tokens, bare.next, bare.value))
       return withHalf(tokens, bare.next, bare.value * 60 + 30, false);

@@ -231,6 +231,13 @@ function follows(
       : leaning && !asksDose
         ? 2
         : 0;
+  // "and if i put peanut butter in them", behind a label
+  const alsoInIt =
+    last.name === "label" &&
+    reading.amounts.length === 0 &&
+    /(?:^| )(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)(?: |$)/.test(reading.mask)
+      ? 4
+      : 0;
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   const otherBase =
     last.name === "dose" &&
@@ -238,8 +245,8 @@ function follows(
     /(?:^| )(?:instead|same (?:weight|amount|quantity)|(?:that|as) much)(?: |$)/.test(reading.mask)
       ? 3
       : 0;
-  if (own + bonus + otherBase <= rival - 1e-9 && rival >= stands) return false;
-  if (!bare && own + bonus + otherBase < faint && rival >= faint) return false;
+  if (own + bonus + otherBase + alsoInIt <= rival - 1e-9 && rival >= stands) return false;
+  if (!bare && own + bonus + otherBase + alsoInIt < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {
     const said = saidNow(last, draft, reading, before);
     return (

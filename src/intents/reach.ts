@@ -103,7 +103,7 @@ const readOnly = new Set(
 
 /** "how much does that make in all": the sum stands in the answer. */
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)? ?\??$/;
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what's|what is) (?:that|it|this) (?:in all|altogether|in total|all together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** The last question asked again as it was, in another unit or in none, and why. */

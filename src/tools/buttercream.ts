@@ -91,6 +91,10 @@ export const buttercream = tool<Inputs>({
       "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
     ],
     [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],
+    [
+      3.5,
+      "{ingredient=whites} .. {ingredient=(sugar|granulated_sugar)} .. {ingredient=butter} .. (?:for|in) (?:all of )?(?:it|that|this)",
+    ],
     [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
     [
       -4,
@@ -233,7 +237,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     Object.keys(out).length === 0 &&
     mass &&
     points &&
-    reading.things.some((each) => each.base === "buttercream")
+    (mass.thing === "buttercream" || reading.things.some((each) => each.base === "buttercream"))
   ) {
     const part = partOf[mass.thing];
     if (part) out[`${part}_g`] = mass.grams;

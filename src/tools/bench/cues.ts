@@ -12,7 +12,8 @@ export const benchCues = cues(
   [
     8,
     `${mine} (?:\\S+ )?{count=trays} (?:i use |i have |here )?(?:has|holds|comes with|is|got) {number} circles`,
-    `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} circles\\S*`,
+    `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} (?:circles|rings|rounds|outlines)\\S*`,
+    `new (?:\\S+ )?{count=trays} (?:, |with |has |, it has )*{number} (?:circles|rings|rounds|outlines)\\S*`,
   ],
   // a printer is of another world otherwise
   [

@@ -61,7 +61,7 @@ export function readHours(reading: Reading): Draft {
 
 const codes: [RegExp, string][] = [
   [/canadian|(?:^| )cad(?: |<|$)/, "CAD"],
-  [/australian|(?:^| )aud(?: |<|$)/, "AUD"],
+  [/australian|aussie|(?:^| )aud(?: |<|$)/, "AUD"],
   [/pounds?(?: |<|$)|sterling|quid|gbp|£/, "GBP"],
   [/euros?(?: |<|$)|(?:^| )eur(?: |<|$)|€/, "EUR"],
   [/francs?(?: |<|$)|chf/, "CHF"],

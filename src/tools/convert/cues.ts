@@ -57,6 +57,7 @@ export const convertCues = cues(
     `{weight} .. ${into} (?:how many |what )?${heavy}`,
     `${volumes} and (?:an? )?{fraction} .. ${into} (?:how many |what )?${weights}`,
     `{volume} .. {volume} .. ${far}weighs?`,
+    `{volume} (?:\\S+ )?(?:\\S+ )?weighs? (?:how much|what|wat)`,
     `{length} .. ${into} (?:how many |what )?${lengths}`,
     `{temperature} .. ${into} (?:how many |what )?${heats}`,
     `(?:hows?|how) many ${weights} .. {volume}`,

@@ -25,7 +25,12 @@ export function nameOf(thing: Thing): Partial<Named> {
     return { unknown: thing.text, ...(liquids.has(thing.dose ?? "") ? { liquid: true } : {}) };
   const milled = /\b(?:flour|meal)\b/.test(thing.text) && nuts.has(thing.ingredient) ? "ground" : undefined;
   const manner = inside.exec(thing.text)?.[1]?.replace("flaked", "sliced") ?? milled;
-  const usual = manner === "ground" && /almond/.test(thing.ingredient) ? undefined : manner;
+  const usual =
+    thing.ingredient === "milk"
+      ? undefined
+      : manner === "ground" && /almond/.test(thing.ingredient)
+        ? undefined
+        : manner;
   return {
     ingredient: thing.text === "almonds" ? "almonds" : thing.ingredient,
     ...(usual ? { manner: usual } : {}),

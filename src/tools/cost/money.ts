@@ -94,6 +94,8 @@ function centsBehind(list: readonly Piece[], place: number): number {
     cents.unit === "" &&
     !cents.of &&
     !cents.fraction &&
+    // "$21 a dozen"
+    !/dozen|couple/.test(cents.text) &&
     Number.isInteger(cents.value);
   return isCents &&
     money &&
@@ -140,7 +142,14 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     ? "packaging"
     : specific.find(([, words]) => words.test(after))?.[0];
   if (behind === "price" && general.test(before) && lastUse(before) === undefined) return "cost";
-  return lastUse(before) ?? behind ?? (general.test(after) || general.test(before) ? "cost" : undefined);
+  // "€14 ingredients €3 of boxes": the word between belongs to the sum before it
+  const ofBehind = /^ ?of (?:the |my )?\w/.test(after) ? behind : undefined;
+  return (
+    ofBehind ??
+    lastUse(before) ??
+    behind ??
+    (general.test(after) || general.test(before) ? "cost" : undefined)
+  );
 }
 
 /**

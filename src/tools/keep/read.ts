@@ -127,6 +127,11 @@ function readWarmth(reading: Reading): Draft {
     /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|van|sun|outside|out|afternoon|kitchen)|really hot|so hot|in the sun)\b/.test(
       reading.text,
     );
+  if (
+    !heat &&
+    /\b(?:normal|usual|ordinary|cooler|mild) (?:day|weather|room|temperature)\b/.test(reading.text)
+  )
+    return { hot: false };
   if (!heat) return words ? { hot: true } : {};
   const fahrenheit = heat.unit === "°F" || (heat.unit === "°" && heat.value >= 60);
   return { air_c: celsius(heat.value, fahrenheit ? "°F" : "°C"), ...(fahrenheit ? { fahrenheit } : {}) };

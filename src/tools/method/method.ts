@@ -36,6 +36,7 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    [8, "how long (?:til|till|until|before|for|does) .. {base=ganache} .. (?:ready|set|sets|firm|stiff)"],
     [
       4,
       ...named.map((step) => `(?:${heat}|${time}) .. ${step}`),

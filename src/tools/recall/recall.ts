@@ -51,6 +51,7 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
     [12, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
     [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [

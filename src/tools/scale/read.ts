@@ -331,7 +331,7 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
   if (bare && memory.slot === "total_g") return { total_g: bare.value };
   const named = reading.things.find((each) => each.ingredient);
   const mass = memory.table.mass;
-  if (mass && lines.length === 0 && memory.last?.tool !== "scale" && pointsBack(reading)) {
+  if (mass && lines.length === 0 && memory.last?.tool !== "scale" && pointsAtStock(reading)) {
     if (named && (mass.thing === named.ingredient || mass.thing === "" || named.ingredient === "sugar"))
       return { have: [{ name: named.ingredient ?? mass.thing, grams: mass.grams }] };
     if (mass.thing === "batter") return { total_g: mass.grams };
@@ -373,3 +373,8 @@ function replaced(before: Draft, value: number): Draft {
   if (before.shells !== undefined) return { shells: value };
   return before.factor !== undefined ? { factor: value } : {};
 }
+
+/** "it", "the other weights": what lies on the table is one of them. */
+const pointsAtStock = (reading: Reading): boolean =>
+  pointsBack(reading) ||
+  says(reading, /(?:^| )the (?:other|rest of the) (?:weights|ingredients|amounts)(?: |$)/);

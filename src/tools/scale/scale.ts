@@ -44,6 +44,10 @@ export const scale = tool<ScaleInputs>({
   purpose: "A recipe scaled by what you have, by factor, by weight, by whites or by macarons",
   inputs,
   cues: cues(
+    [
+      8,
+      "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
+    ],
     [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],
     [
       6,

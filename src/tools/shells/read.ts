@@ -11,7 +11,7 @@ export function readShells(reading: Reading, memory: Memory): Draft {
   const want = readWant(reading);
   const draft: Draft = {
     ...known,
-    ...(size !== undefined ? { diameter_mm: size } : {}),
+    ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
     ...(want ? { want } : {}),
     ...onTrayOf(reading),
   };
@@ -21,6 +21,13 @@ export function readShells(reading: Reading, memory: Memory): Draft {
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
 }
+
+/** "and back to regular": the size that counts where none is said. */
+const usualSize = (reading: Reading): boolean =>
+  says(
+    reading,
+    /back to (?:the |my )?(?:regular|normal|usual|standard)|(?:regular|normal|usual|standard) (?:size|ones)/,
+  );
 
 /** "12 shells per tray, how many trays for 40 macarons": the number belongs to the tray. */
 function onTrayOf(reading: Reading): Draft {

@@ -16,6 +16,8 @@ export const inputs = later(() =>
     /** Whites for the house formula, from which the batter follows. */
     whites_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
+    /** The size of the bench or the book again, after another was said. */
+    usual_size: z.optional(z.boolean()),
     diameter_mm: z.optional(diameter_mm),
     /** Weight of what was baked, when the batter for it is asked. */
     baked_g: z.optional(weight_g),
@@ -161,7 +163,11 @@ export const shells = tool<ShellsInputs>({
     { say: "shell recipe for 36 macarons", tool: "scale" },
     { say: "my shells cracked", tool: "trouble" },
   ],
-  rivals: [["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"], ["want"]],
+  rivals: [
+    ["diameter_mm", "usual_size"],
+    ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"],
+    ["want"],
+  ],
   read: readShells,
   compute: answerShells,
 });

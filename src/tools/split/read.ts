@@ -8,6 +8,9 @@ type Draft = Partial<SplitInputs>;
 type Share = { name?: string; size: number };
 
 export function readShares(reading: Reading, memory: Memory): Draft {
+  // "525", where the weight of the bowl was asked for
+  const bare = bareNumbers(reading)[0];
+  if (memory.slot === "total_g" && reading.amounts.length === 1 && bare) return { total_g: bare.value };
   const total = newTotal(reading, memory);
   if (total !== undefined) return { total_g: total };
   const bowl = bowlOf(reading, memory);
@@ -43,7 +46,9 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
     table &&
     memory.last?.tool !== "split" &&
     ((pointsBack(reading) && (!mix || table.thing === mix || ["filling", ""].includes(table.thing))) ||
-      (mix && (table.thing === mix || table.thing === "filling")));
+      (mix && (table.thing === mix || table.thing === "filling")) ||
+      // "two colors even": what has just been worked out is colored
+      (!mix && table.thing === "batter" && /\bcolou?rs\b/.test(reading.text)));
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
 }

@@ -45,6 +45,8 @@ export const split = tool<SplitInputs>({
   cues: cues(
     [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],
     [-3, "{base} .. {dose}"],
+    [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
+    [5, "(?:one|another) more {dose=color}"],
     [-6, "(?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?"],
     [
       10,

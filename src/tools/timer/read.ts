@@ -84,7 +84,11 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
-  if (!time && asksLeft.test(mask) && /^(?:everything|all(?: of them)?|each|them all)$/.test(pointer.name ?? ""))
+  if (
+    !time &&
+    asksLeft.test(mask) &&
+    /^(?:everything|all(?: of them)?|each|them all)$/.test(pointer.name ?? "")
+  )
     return { do: "left" };
   if (!time && asksLeft.test(mask))
     return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };

@@ -12,7 +12,9 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const found = reading.things.flatMap((each) =>
     each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : [],
   );
-  const all = [...new Set(found)];
+  const [mix, ...mixesMore] = [...new Set(mixes(reading))];
+  const fitting = found.map((id) => (mix && mixesMore.length === 0 ? ofMix(id, mix) : id));
+  const all = [...new Set(fitting)];
   // a meringue without peaks isn't a shell with them
   const named = all.includes("meringue that will not peak")
     ? all.filter((id) => id !== "peaks that stay")
@@ -38,6 +40,24 @@ function spelt(reading: Reading): Partial<TroubleInputs> {
   if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
   return {};
 }
+
+/** The same fault in another mix: a batter that "won't hold" is runny, no ganache that hasn't set. */
+const alike: readonly Readonly<Record<string, string>>[] = [
+  {
+    ganache: "loose ganache",
+    buttercream: "soupy buttercream",
+    batter: "runny batter",
+    meringue: "meringue that will not peak",
+  },
+  { ganache: "stiff ganache", batter: "stiff batter" },
+  { ganache: "grainy ganache", buttercream: "grainy buttercream" },
+  { ganache: "split ganache", buttercream: "curdled buttercream" },
+];
+
+const ofMix = (id: string, mix: string): string => {
+  if (faultOf.get(id) === undefined || faultOf.get(id) === mix) return id;
+  return alike.find((row) => Object.values(row).includes(id))?.[mix] ?? id;
+};
 
 const mixes = (reading: Reading): (string | undefined)[] =>
   reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));
