@@ -105,6 +105,8 @@ function headOf(items: readonly Item[], at: number): Thing {
       if (!isMix(items[next + 1]) || (head.chocolate && asksForCream(items, at))) break;
       continue;
     }
+    // "150 dark choc ganache to pipe, cream?"
+    if (item.thing.base === "ganache" && /choc/.test(head.text) && asksForCream(items, at)) break;
     if (item.thing.base || item.thing.count)
       head = item.thing.count === "bowls" && head.base ? head : item.thing;
     else if (!(head.color || head.taste || head.chocolate)) break;

@@ -277,6 +277,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   for (const { part, whole } of cuts) {
     const apart =
       waiting.length > 0 &&
+      !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       orders(waiting, ear) &&
       !isTail(part) &&
       !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
@@ -295,6 +296,19 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   if (!last || orders(waiting, ear)) return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
+
+/** "160 g chocolate, 128 g cream, 24 g butter": what is in the bowl, part by part, and no question. */
+const tellsMix = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) &&
+  part.filter((item) => item.is === "amount" && item.amount.of?.ingredient !== undefined).length > 1;
+
+/** "how much rum should go in?": it stands for nothing without a bowl. */
+const asksFlavorOf = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  asks(part, ear) &&
+  ["dose", undefined].includes(ear.claimed(part)?.name) &&
+  part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
+  !part.some((item) => item.is === "thing" && item.thing.base);
 
 const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
 

@@ -10,7 +10,7 @@ import { type Inputs, saidNow, withoutRivals } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove)(?: |$)/;
+  /^(?:and|suppose|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|if|with|at|for|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
@@ -242,7 +242,9 @@ function follows(
   const otherBase =
     last.name === "dose" &&
     reading.things.some((each) => each.base) &&
-    /(?:^| )(?:instead|same (?:weight|amount|quantity)|(?:that|as) much)(?: |$)/.test(reading.mask)
+    /(?:^| )(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))(?: |$)/.test(
+      reading.mask,
+    )
       ? 3
       : 0;
   if (own + bonus + otherBase + alsoInIt <= rival - 1e-9 && rival >= stands) return false;

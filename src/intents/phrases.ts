@@ -48,6 +48,19 @@ const phrases: readonly Phrase[] = [
   // "no for piping" corrects
   { marks: ["no "], from: /^no (?=(?:for|with|in|at|the|to) )/g, to: "no, " },
   { marks: ["from now"], from: /\b(hours?|h|hrs?|min|mins|minutes|days?) from now\b(?! on)/g, to: "$1" },
+  // two shells are a macaron
+  { marks: ["pairs"], from: /\b(\d+) (?:good |matched |matching |even )?pairs\b/g, to: "$1 macarons" },
+  // "two cracked so 31": what is left counts
+  {
+    marks: [" so "],
+    from: /^(?:(?:oh|no|ok|and) )*(?:a |\w+ )?\w+ (?:cracked|broke|burnt|burned|failed|stuck|got eaten),? so (?:its |just |only )?(\d+)(?: now| left)?$/g,
+    to: "$1",
+  },
+  {
+    marks: ["without counting"],
+    from: /,? without counting (?:the )?(?:flavou?r\w*|colou?r\w*)/g,
+    to: "",
+  },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },

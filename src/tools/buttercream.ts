@@ -88,6 +88,8 @@ export const buttercream = tool<Inputs>({
     [
       7,
       "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}",
+      "\\S*sticks?<volume> .. {ingredient=butter} .. {base=buttercream}",
+      "\\S*sticks?<volume> .. {ingredient=butter} .. {ingredient=whites} .. {base=buttercream}",
       "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
     ],
     [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],

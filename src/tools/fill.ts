@@ -42,6 +42,7 @@ export const fill = tool<Inputs>({
       "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
       "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
     ],
+    [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
     [
       8,
       "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)",
@@ -148,7 +149,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
   const two =
     !says(reading, onlyOne) &&
-    says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings/) &&
+    says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);

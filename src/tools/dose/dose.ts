@@ -57,6 +57,11 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
+    [-8, "{base} between {number} {taste} .. {number} {taste}"],
+    [
+      6,
+      "{base=(buttercream|ganache)} .. {number} .. (?:what|how much) (?:does|do|would|will|should) .. {taste} (?:come to|need|be)",
+    ],
     [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
     [
       4,

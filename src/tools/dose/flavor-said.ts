@@ -13,7 +13,7 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
   // "whites that are left from the curd", "the center is raspberry jam, how much lemon flavor for the ring"
   const isAside = (each: Thing) =>
-    /(?:left (?:over )?from|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
+    /(?:left (?:over )?from|\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
       reading.text.slice(0, each.at[0]),
     );
   const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced && !isAside(each));

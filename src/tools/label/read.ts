@@ -51,6 +51,19 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   if (want === "dates") return common;
   const asked = want === "allergens" ? asksAbout(reading) : [];
   const described = describe(reading, asked);
+  // "and if i put peanut butter in them": more in what was asked about
+  const more =
+    described &&
+    memory.follows &&
+    before &&
+    /(?:^| )(?:in|into|on|to) (?:them|it|those|that|these)(?: |$)/.test(reading.mask);
+  if (described && more && before)
+    return {
+      ...before,
+      ...common,
+      mixes: [...new Set([...(before.mixes ?? []), ...(described.mixes ?? [])])],
+      named: [...(before.named ?? []), ...(described.named ?? [])],
+    };
   if (described)
     return {
       ...common,

@@ -5,6 +5,7 @@ const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitc
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
+  [-5, "^{taste} (?:then|instead) .. out of {ingredient}"],
   [5, "bottle .. directions? .. {percent}", "^(?:a |my )?new bottle .. {percent}"],
   [
     8,
