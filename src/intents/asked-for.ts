@@ -18,6 +18,11 @@ const naming = new Set(["dose", "ganache", "buttercream", "scale", "fill", "shel
 
 const fillers = "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft|unsalted|salted|g|grams) )*";
 const amountOf = new RegExp(`(?:^| )(?:how|hw) (?:much|many) ${fillers}(\\S+)`, "g");
+/** "grams of rum?" */
+const gramsOf = /(?:^| )grams(?:<\S*>)? of (\S+<[^>]*(?:dose|taste)=[^>]*>)/;
+/** "i want strawberry flavor in it" */
+const wish =
+  /(?:^| )(?:i|we) (?:want|need|would like) (?:some )?(\S+<[^>]*(?:dose|taste)=[^>]*>) (?:in|into) (?:it|that|all|the)(?: |$)/;
 const opening = new RegExp(
   `^(?:(?:please|pls|ok|and|so|now|hi|hey) )*${fillers}(\\S+) (?:for|in|into|to) (?:the |my )?\\S+<weight>`,
 );
@@ -36,7 +41,7 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   if (units) return { said: units[0].exec(mask)?.[0].trim() ?? "", units: units[1] };
   const [only, ...others] = [...mask.matchAll(amountOf)];
   if (others.length > 0) return undefined;
-  const token = only?.[1] ?? opening.exec(mask)?.[1];
+  const token = only?.[1] ?? gramsOf.exec(mask)?.[1] ?? wish.exec(mask)?.[1] ?? opening.exec(mask)?.[1];
   if (!token) return undefined;
   const [word = "", facets = ""] = token.split(/[<>]/);
   const said = word.replaceAll("_", " ");

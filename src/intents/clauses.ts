@@ -156,6 +156,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     if (!joint || right.length === 0) continue;
     const left = items.slice(from, i);
     if (leadIn.test(ear.mask(left))) continue;
+    if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
@@ -299,16 +300,19 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
 
 /** "160 g chocolate, 128 g cream, 24 g butter": what is in the bowl, part by part, and no question. */
 const tellsMix = (part: Part, ear: Ear): boolean =>
-  !asks(part, ear) &&
-  part.filter((item) => item.is === "amount" && item.amount.of?.ingredient !== undefined).length > 1;
+  !asks(part, ear) && (ear.mask(part).match(/<(?:weight|number)> (?:of )?\S*<ingredient=/g) ?? []).length > 1;
 
 /** "how much rum should go in?": it stands for nothing without a bowl. */
 const asksFlavorOf = (part: Part, ear: Ear): boolean =>
   !carriesAmount(part) &&
-  asks(part, ear) &&
+  (asks(part, ear) || wants.test(ear.mask(part))) &&
   ["dose", undefined].includes(ear.claimed(part)?.name) &&
   part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
   !part.some((item) => item.is === "thing" && item.thing.base);
+
+/** "i want strawberry flavor in it", "grams of rum". */
+const wants =
+  /^(?:(?:and|so|now|then|,) )*(?:(?:i|we) (?:want|need|would like)|id like|grams|weight|amount) /;
 
 const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
 

@@ -149,7 +149,10 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
   const two =
     !says(reading, onlyOne) &&
-    says(reading, /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/) &&
+    says(
+      reading,
+      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,
+    ) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);
   const macarons = numberOf("macarons") ?? (one ? 1 : undefined);

@@ -57,6 +57,8 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
+    [-6, "{dose=color} (?:mixed |stirred |already )?in(?: |$)"],
+    [4, "{unit=g} of {taste}(?: [?])?$"],
     [-8, "{base} between {number} {taste} .. {number} {taste}"],
     [
       6,

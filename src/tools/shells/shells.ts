@@ -41,6 +41,12 @@ export const shells = tool<ShellsInputs>({
       "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
     ],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
+    // color that is in already is none that is asked for
+    [
+      9,
+      "{count=bowls} .. {weight} .. {length} {count=shells} .. (?:how|hw) many",
+      "{weight} .. {dose=color} (?:mixed |stirred |already )?in .. (?:how|hw) many",
+    ],
     [
       8,
       "(?:one|a|per|each|single)\\S* {count=shells} .. (?:holds?|takes?|gets?|needs?|weighs?|uses?) (?:what|how) .. {base=batter}",
