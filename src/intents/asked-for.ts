@@ -43,7 +43,10 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   if (others.length > 0) return undefined;
   const token = only?.[1] ?? gramsOf.exec(mask)?.[1] ?? wish.exec(mask)?.[1] ?? opening.exec(mask)?.[1];
   if (!token) return undefined;
-  const [word = "", facets = ""] = token.split(/[<>]/);
+  // "how much white choc ganache": the ganache
+  const next = /chocolate=|ingredient=milk/.test(token) ? mask.slice(mask.indexOf(token) + token.length) : "";
+  const mix = /^ (\S+<base=[^>]*>)/.exec(next)?.[1];
+  const [word = "", facets = ""] = (mix ?? token).split(/[<>]/);
   const said = word.replaceAll("_", " ");
   if (!facets) return unknown.includes(word) ? { said, names: [word] } : undefined;
   const names = namesOf(facets);

@@ -168,6 +168,9 @@ function amountsComeLast(items: readonly Item[]): boolean {
   const run = items
     .slice(first)
     .filter((item) => isThing(item) || (item.is === "amount" && needsOwner(item.amount)));
+  // "EW 95 AF 125 PS 120 GS 90, ive only got 76 g whites": what follows the list is said the other way round
+  const broken = run.findIndex((item, at) => isThing(item) !== (at % 2 === 0));
+  if (broken >= 6) return true;
   return (
     run.length >= 4 &&
     run.at(-1)?.is === "amount" &&

@@ -69,7 +69,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
     return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
   });
   // signs alone are a question too, one that nobody understands
-  return cuts.length === 0 ? [items] : sharedEnd(join(cuts, ear), ear);
+  return cuts.length === 0 ? [items] : sharedCount(sharedEnd(join(cuts, ear), ear), ear);
 }
 
 /** "how much vanilla and how much rum for 200 g buttercream": the weight at the end is for all that is asked before. */
@@ -88,6 +88,25 @@ function sharedEnd(parts: Part[], ear: Ear): Part[] {
     part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
     !part.some((item) => item.is === "thing" && item.thing.base);
   return parts.map((part, at) => (at < parts.length - 1 && asksFlavor(part) ? [...part, ...end] : part));
+}
+
+/** "how many trays and how much filling for 45 macarons of 4 cm": both are asked of the macarons at the end. */
+function sharedCount(parts: Part[], ear: Ear): Part[] {
+  const last = parts.at(-1) ?? [];
+  const at = last.findIndex(
+    (item, i) =>
+      item.is === "amount" &&
+      item.amount.dim === "number" &&
+      last.slice(i + 1, i + 3).some((each) => each.is === "thing" && each.thing.count === "macarons"),
+  );
+  const joint = last[at - 1];
+  if (parts.length < 2 || !(joint?.is === "word" && joint.text === "for")) return parts;
+  const end = last.slice(at - 1).filter((item) => !(item.is === "sign" && item.text === "?"));
+  const asksSize =
+    /^(?:(?:and|also|so) )*how (?:much|many) \S*<(?:count=trays|base=(?:batter|filling))[^>]*>(?: (?:do|will) i need)?$/;
+  return parts.map((part, i) =>
+    i < parts.length - 1 && !carriesAmount(part) && asksSize.test(ear.mask(part)) ? [...part, ...end] : part,
+  );
 }
 
 const offTheShelf =
@@ -279,6 +298,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
+      !(!asks(waiting, ear) && asksForPlain.test(ear.mask(part))) &&
       orders(waiting, ear) &&
       !isTail(part) &&
       !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
@@ -309,6 +329,10 @@ const asksFlavorOf = (part: Part, ear: Ear): boolean =>
   ["dose", undefined].includes(ear.claimed(part)?.name) &&
   part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
   !part.some((item) => item.is === "thing" && item.thing.base);
+
+/** "how much plain buttercream do i add?": to what was told before. */
+const asksForPlain =
+  /^(?:(?:so|and|now) )*how (?:much|many) (?:more |plain\S* |extra |of )*\S*(?:plain_\S*)?<base=(?:buttercream|ganache|filling)> (?:do|should|must|can|to) .*(?:add|stir|mix)/;
 
 /** "i want strawberry flavor in it", "grams of rum". */
 const wants =

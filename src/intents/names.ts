@@ -25,7 +25,7 @@ export function withNames(reading: Reading, formulas: readonly string[]): Readin
     const [from, to] = run;
     const known = list.slice(from, to).every((each) => each.thing);
     const around = [...masks.slice(0, from), ...masks.slice(to)].join(" ");
-    if (words === "" || (known && (ofBowls.test(around) || list[from - 1]?.amount))) continue;
+    if (words === "" || (known && (ofBowls.test(around) || isWeight(list[from - 1])))) continue;
     const taken = list.slice(from, to).flatMap((each) => each.thing ?? []);
     const at = spanOf(list.slice(from, to), reading, words);
     const thing: Thing = { id: name, formula: name, text: words, at };
@@ -41,6 +41,10 @@ export function withNames(reading: Reading, formulas: readonly string[]): Readin
   }
   return masks === tags ? reading : { ...reading, mask: masks.join(" "), ...finds(list) };
 }
+
+/** "200 g honey filling" is that much of it; "half of honey filling" is of the recipe. */
+const isWeight = (piece: Piece | undefined): boolean =>
+  piece?.amount !== undefined && !piece.amount.fraction && piece.amount.unit !== "times";
 
 /** The pieces whose words make the name, without a number among them. */
 function find(list: readonly Piece[], words: string): [from: number, to: number] | undefined {

@@ -137,6 +137,10 @@ export const howAlone = (part: Part, ear: Ear): boolean =>
 
 /** "... and mint flavor for the whole of it", "... and filling for them too": more for what the first part makes. */
 export const forAllOfIt = (part: Part, ear: Ear): boolean =>
+  // "200 g chocolate and 180 g cream in it": a part of what is there
+  !/^\S+<weight> (?:of )?\S*<ingredient=[^,>]*(?:,chocolate=\w+)?> in (?:it|that|there)(?: |$)/.test(
+    ear.mask(part),
+  ) &&
   part.some(
     (item) =>
       item.is === "thing" &&

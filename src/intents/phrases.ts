@@ -61,6 +61,19 @@ const phrases: readonly Phrase[] = [
     from: /,? without counting (?:the )?(?:flavou?r\w*|colou?r\w*)/g,
     to: "",
   },
+  // "EW 95 AF 125 PS 120 GS 90": grams are said nowhere else before a number
+  {
+    marks: [" gs "],
+    from: /(\b(?:ew|af|ps)\b.*) gs (?=\d)/g,
+    to: "$1 granulated sugar ",
+  },
+  // "400 g buttercream, no wait 350"
+  {
+    marks: ["no wait", "wait no", "no sorry", "scratch that", "sorry no"],
+    from: /^(.*)\b(\d+(?:\.\d+)?)( ?(?:g|grams?)\b)?([^\d]*),? (?:no,? wait|wait,? no|no,? sorry|sorry,? no|scratch that)[,.]? (?:its |make it |i mean )?(\d+(?:\.\d+)?)( ?(?:g|grams?))?$/g,
+    to: (whole = "", before = "", _old, unit = "", between = "", now = "", nowUnit = "") =>
+      /\d/.test(before) ? whole : `${before}${now}${unit || nowUnit}${between}`,
+  },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },

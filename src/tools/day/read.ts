@@ -111,7 +111,10 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       : undefined;
   const macarons = hour === undefined ? (counted ?? bare) : undefined;
   const size = diameter(reading);
-  const noRest = says(reading, /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest/);
+  const noRest = says(
+    reading,
+    /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest|(?:dont|do not|wont|not|didnt) (?:let (?:them|it|the \S+) )?\S*rest(?:<|ing)/,
+  );
   const { wake_min, sleep_min } = hoursSaid(reading.text);
   return {
     ...(wake_min !== undefined ? { wake_min } : {}),

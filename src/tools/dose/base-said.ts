@@ -113,17 +113,29 @@ const partOf = (each: Weighed) => ({
 /** "only 100 g plain bc left so all of thats gone in": on top of the bowl that was spoken of, its flavor with it. */
 function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
-  const [added, ...others] = weights.filter((each) => each.thing?.base);
+  const isPlain = (each: Weighed) =>
+    each.thing?.base ??
+    /^(?: g| grams)?(?: more| extra)?(?: of)? (?:the )?plain\b/.test(reading.text.slice(each.amount.at[1]));
+  const said = weights.length > 0 ? weights : bareGrams(reading);
+  const [added, ...others] = said.filter(isPlain);
   if (before?.base_g === undefined || before.flavor_g === undefined || !added || others.length > 0)
     return undefined;
   const goneIn =
-    /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<weight>|<weight> more\b/.test(
+    /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/.test(
       reading.mask,
     ) && /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b/.test(reading.mask);
   return goneIn
     ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
     : undefined;
 }
+
+/** "another 30 of plain": grams, where a bowl was weighed in them. */
+const bareGrams = (reading: Reading): Weighed[] =>
+  reading.amounts.flatMap((amount) =>
+    amount.dim === "number" && amount.unit === "" && !amount.fraction && amount.value >= 5
+      ? [{ grams: amount.value, amount }]
+      : [],
+  );
 
 /** "350 of that stays plain": the flavor is for the rest. */
 function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {

@@ -152,11 +152,20 @@ const strongFor = (inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | und
       (bottle.form === undefined || bottle.form === (inputs.dose ?? "flavor")),
   );
 
+/** Words on how strongly it tasted. */
+const ofTaste =
+  /\b(?:strong\w*|weak\w*|faint|intense|overpowering|overwhelming|bland|subtle|mild|sharp|too (?:much|little)|barely|could(?:nt|n't) taste|flavou?r\w*|taste\w*)\b/i;
+
 /** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
 function pastNotes(inputs: DoseInputs, rated: BestDose | undefined, world: World): Item[] {
   if (!inputs.taste) return [];
   const last = world.notes
-    .filter((note) => !note.ignored && note.flavors.includes(inputs.taste ?? "") && note.doses?.length)
+    .filter(
+      (note) =>
+        !note.ignored &&
+        note.flavors.includes(inputs.taste ?? "") &&
+        (note.doses?.length || ofTaste.test(note.text)),
+    )
     .slice(-1)
     .map((note) => ({
       date: note.date,

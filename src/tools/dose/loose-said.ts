@@ -124,7 +124,7 @@ function moreOfIt({ mask }: Reading, loose: number, before: Draft | undefined): 
   if (before?.flavor_g === undefined || before.base_g === undefined || loose <= 0) return undefined;
   const isMore =
     /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(mask) &&
-    !/\b(?:how|buttercream|ganache)\b|<[^>]*base=/.test(mask);
+    !/\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/.test(mask);
   return isMore ? { flavor_g: before.flavor_g + loose, want: "check" } : undefined;
 }
 

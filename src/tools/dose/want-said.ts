@@ -74,7 +74,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     );
   const more =
     strong ||
-    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of|what) (?:more|extra|plain|additional) (?:plain |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
+    /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of|what) (?:more|extra|plain|additional) (?:plain\S* |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
       reading.text,
     );
   // "what now?", of a bowl with its flavor in
@@ -85,13 +85,13 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "how much buttercream should i add", of the same
   if (
     inBowl &&
-    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir|to fix)\b/.test(
+    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=/.test(
       reading.mask,
     )
   )
     return { want: "mend" };
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
-  const asksBase = both && /how (?:much|many) (?:plain |more |extra )*\S*<[^>]*base/.test(reading.mask);
+  const asksBase = both && /how (?:much|many) (?:plain\S* |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || asksBase) return { want: "mend" };
   if (
     says(

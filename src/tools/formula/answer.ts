@@ -30,8 +30,12 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
     case "house":
     case "book house":
       return house(inputs, world);
-    case "show":
-      return inputs.name ? show(inputs.name, world) : list(world);
+    case "show": {
+      // "show it to me", where there is only one
+      const only = world.formulas.length === 1 ? world.formulas[0]?.name : undefined;
+      const name = inputs.name ?? only;
+      return name ? show(name, world) : list(world);
+    }
     default:
       return list(world);
   }

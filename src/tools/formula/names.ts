@@ -31,6 +31,7 @@ export function cleaned(text: string): string | undefined {
   const name = text
     .replace(/["?!.,:]+|(?<![a-z])'|'(?![a-z])|\s-+(?=\s|$)/g, " ")
     .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
+    .replace(/^(?:to|for) (?:me|us)$/, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
     .trim();

@@ -75,7 +75,21 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   const alone = reading.mask.split(" ").every((word) => /<|^(?:and|with|plus|to|on|\?|,|&)$/.test(word));
   const before =
     (memory.follows || alone) && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const added = moreOfPart(reading, memory);
+  if (added) return added;
   const lines = readLines(reading);
+  // "and with 30 g butter in it"
+  const [more] = lines.lines ?? [];
+  if (
+    before?.want === "composition" &&
+    before.lines &&
+    more &&
+    lines.lines?.length === 1 &&
+    says(reading, /^(?:(?:and|what|how|about|if|so|but) )*(?:with|plus|add|adding) /)
+  ) {
+    const rest = before.lines.filter((each) => each.name !== more.name);
+    return { ...common, want: "composition", lines: [...rest, more] };
+  }
   if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
     return { ...common, want: "composition", ...lines };
   if (want.want === "composition") return { ...common, ...readMix(reading, memory) };
@@ -191,6 +205,30 @@ function readWant(reading: Reading): Draft {
   if (verb && !fault) return { want: "mend", fault: verb };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};
+}
+
+/** "melted in 30 g more dark choc": on top of what is in it. */
+function moreOfPart(reading: Reading, memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const [only, ...others] = weighed(reading);
+  if (before?.chocolate_g === undefined || before.cream_g === undefined || !only || others.length > 0)
+    return undefined;
+  if (!/<weight> (?:more|extra)\b|\b(?:another|extra) \S*<weight>/.test(reading.mask) || says(reading, /how/))
+    return undefined;
+  const part =
+    only.thing?.ingredient === "cream"
+      ? "cream_g"
+      : only.thing?.chocolate || /chocolate/.test(only.thing?.ingredient ?? "")
+        ? "chocolate_g"
+        : undefined;
+  return (
+    part && {
+      chocolate_g: before.chocolate_g,
+      cream_g: before.cream_g,
+      want: "check",
+      [part]: before[part] === undefined ? only.grams : before[part] + only.grams,
+    }
+  );
 }
 
 function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
@@ -313,7 +351,7 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   const isChocolate =
     pointsBack(reading) &&
     reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&
-    says(reading, /how much \S*<[^>]*ingredient=cream/);
+    says(reading, /how much \S*<[^>]*ingredient=cream|(?:^|, )(?:the )?\S*<ingredient=cream> for /);
   if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   // "half of that is dark ganache"

@@ -1,5 +1,5 @@
 /** Reads a scaling question: the recipe's lines apart from what is at hand, and what sets the size. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import {
   bareNumbers,
   diameter,
@@ -156,7 +156,10 @@ function moreOrFewer(reading: Reading, memory: Memory, before: Draft | undefined
 
 /** "recipe for 30 macarons is 100 g whites ..., i want 45": the factor is one count over the other. */
 function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
-  if (weights.length < 2 || !says(reading, /(?:recipe|formula|makes|for) (?:\S+ )?\S*<number/))
+  if (
+    weights.length < 2 ||
+    !says(reading, /(?:recipe|formula|makes|does|gives|yields|for) (?:\S+ )?\S*<number/)
+  )
     return undefined;
   const first = weights[0]?.amount.at[0] ?? 0;
   const counts = reading.amounts.filter(
@@ -166,7 +169,9 @@ function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | undefin
       !each.fraction &&
       (!each.of || each.of.count === "macarons" || each.of.count === "shells"),
   );
-  const made = counts.find((each) => each.at[0] < first && each.of);
+  const isMade = (each: Amount) =>
+    each.of !== undefined || /(?:does|makes|gives|yields) $/.test(reading.text.slice(0, each.at[0]));
+  const made = counts.find((each) => each.at[0] < first && isMade(each));
   const wanted = counts.findLast((each) => each !== made && each.at[0] > first);
   if (!made || !wanted) return undefined;
   const lines = weights.map((each) => ({
@@ -256,9 +261,10 @@ function partition(
     grams: each.grams,
   });
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
-  const stock = /(?:but|only|just|ive|i have|have got|got|i ve|left|with what|down to|instead of that)\b/g;
+  const stock =
+    /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
-    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
     (weights.length >= 3 &&

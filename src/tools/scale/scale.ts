@@ -48,6 +48,7 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
+    [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
     [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],
     [
       6,
@@ -55,6 +56,7 @@ export const scale = tool<ScaleInputs>({
       "{weight} .. {base=batter} .. (?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?",
       "{base=batter} .. {weight} .. (?:every|each|all) (?:the |of the )?weights?",
       "{weight} .. {base=batter} .. (?:every|each|all) (?:the |of the )?weights?",
+      "recipe (?:: |goes |is |says |takes |reads |has ){weight} {ingredient} .. {weight} .. {weight} .. {weight} .. there (?:are|is) {weight} {ingredient}",
       "recipe (?:goes|is|says|takes|reads|has) {weight} {ingredient} .. {weight} .. {weight} .. {weight} .. (?:i (?:only )?(?:have|got)|ive got|theres) .. {weight} .. {ingredient}",
     ],
     [
@@ -94,8 +96,6 @@ export const scale = tool<ScaleInputs>({
     [
       4,
       "{formula} (?:for|to|from|with) (?:{number}|{weight})",
-      "{factor} (?:of )?(?:the |my )?{formula}",
-      "{fraction} of (?:the |my )?{formula}",
       `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {remainder}`,
       `{number} .. {ingredient=(whites|egg)} .. (?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar)}`,
       "recipe .. {number} .. {ingredient}",
@@ -140,7 +140,7 @@ export const scale = tool<ScaleInputs>({
     [
       3.5,
       `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar)} .. (?:what|how much|how|whats|rest|{count=shells})`,
-      "{number} .. {ingredient=(whites|egg)} .. (?:what|how|rest|{count=shells}|{remainder}|house)",
+      "{number} .. {ingredient=(whites|egg)} .. (?:what|how|rest|{count=shells}|{remainder}|house (?:recipe|formula|shells|mix))",
       "{remainder} .. {weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}",
       "(?:ingredients|amounts|quantities|weights) for {number} .. {count=(macarons|shells)}",
       "(?:halve|half|double|triple|quarter) (?:it|the|this|that|my)",

@@ -21,9 +21,9 @@ const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
 );
 const fewer =
-  /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off)(?: |$)/;
+  /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
 const isChange =
-  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|(?:push|move|put) (?:it|that|this) (?:back|on|out|forward) by|<time> on top|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|(?:push|move|put) (?:it|that|this) (?:back|on|out|forward) by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
