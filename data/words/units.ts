@@ -241,6 +241,7 @@ export const units: readonly UnitRow[] = [
       "minut",
       "mintues",
       "minits",
+      "minit",
       "minuets",
       "miutes",
       "minues",

@@ -31,6 +31,11 @@ export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
 
 function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.want === "composition") return answerComposition(inputs, world);
+  if (inputs.other)
+    return {
+      status: "declined",
+      headline: `I have ratios for dark, milk and white chocolate, none for ${inputs.other}: its fat and sugar differ. Go by its maker's, or save your own recipe.`,
+    };
   if (inputs.want === "moves") return answerMoves(inputs, world);
   if (inputs.want === "target") return answerTarget(inputs, world);
   if (inputs.want === "split") return mendSplit(inputs, world);

@@ -15,6 +15,8 @@ export const inputs = later(() =>
     total_g: z.optional(weight_g),
     /** Macarons to fill with it, when no weight was said. */
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    /** Another chocolate than dark, milk or white: no ratio is known for it. */
+    other: z.optional(z.string()),
     want: z.optional(z.enum(["build", "check", "mend", "ratio", "split", "composition", "moves", "target"])),
     fault: z.optional(z.enum(["loose", "stiff"])),
     /** The part of a composition that is asked for. */

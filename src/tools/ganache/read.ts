@@ -9,11 +9,17 @@ import { ratioSaid } from "./ratio-said.ts";
 type Draft = Partial<GanacheInputs>;
 
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
+  const other = otherKind.exec(reading.text)?.[1];
+  if (other) return { other };
   const said = ratioSaid(reading);
   const read = withRatio(readOrder(said?.rest ?? reading, memory), said?.ratio);
   const grades = reading.amounts.flatMap((each) => (isGrade(each, reading) ? [each.value] : []));
   return grades.length === 0 || Array.isArray(read) || read.want === "target" ? read : { ...read, grades };
 }
+
+/** Chocolates that the book has no ratio for. */
+const otherKind =
+  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free) (?:chocolate|choc|couverture)\b/;
 
 const withRatio = (read: Draft | Draft[], ratio: number | undefined): Draft | Draft[] =>
   ratio === undefined

@@ -48,6 +48,7 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
+    [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
     [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
     [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],
     [

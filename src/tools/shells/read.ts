@@ -6,6 +6,12 @@ import type { ShellsInputs } from "./shells.ts";
 type Draft = Partial<ShellsInputs>;
 
 export function readShells(reading: Reading, memory: Memory): Draft {
+  // "will that be four trays or five"
+  if (
+    memory.last?.tool === "shells" &&
+    says(reading, /(?:will|would|is|are) (?:that|it|they|those|this) (?:be )?\S*<number> \S*<count=trays> or/)
+  )
+    return { want: "trays" };
   const size = diameter(reading);
   const known = readKnown(reading);
   const want = readWant(reading);

@@ -1,4 +1,5 @@
 /** Finds running timers by the words that point at them, and names new ones so that no two are alike. */
+import { ordinals } from "../../../data/words/numbers.ts";
 import type { Timer } from "../contract/index.ts";
 
 /** A timer as the clock has it now: what came due has rung, whether or not anybody wrote that down. */
@@ -27,9 +28,13 @@ export function liveTimers(timers: readonly Timer[], now_ms: number): Live[] {
     .sort((a, b) => a.due_ms - b.due_ms);
 }
 
+/** "the second tray" is "tray 2", whichever way it was said. */
+const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
+
 const wordsOf = (label: string) =>
   label
     .toLowerCase()
+    .replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`)
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);
 

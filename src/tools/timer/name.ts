@@ -1,5 +1,5 @@
 /** What a timer is called, from the words around its time: "for tray 1", "the bake timer", "to flip the tray". */
-import { ordinals, smallNumbers } from "../../../data/words/numbers.ts";
+import { smallNumbers } from "../../../data/words/numbers.ts";
 import {
   errandEdges,
   errandStops,
@@ -10,8 +10,6 @@ import {
 } from "../../../data/words/timer-talk.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 
-/** "the second tray" is "tray 2". */
-const inOrder = new RegExp(`\\b(${Object.keys(ordinals).join("|")}) (tray|batch|sheet|box|bowl|mat)\\b`);
 const joints = new Set(["for", "about", "on"]);
 const asksToBeTold =
   /(?:^| )(?:remind(?:er|ing)?|ping|nudge|tell|ring|wake|buzz|alert|let me know|lemme know|alarm|shout|call me)(?: |$)/;
@@ -59,13 +57,7 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
   while (from < to && bare(from)) from += 1;
   while (to > from && bare(to - 1)) to -= 1;
-  const name = some
-    .slice(from, to)
-    .map(word)
-    .join(" ")
-    .slice(0, 60)
-    .trim()
-    .replace(inOrder, (_, which: string, what: string) => `${what} ${ordinals[which]}`);
+  const name = some.slice(from, to).map(word).join(" ").slice(0, 60).trim();
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
   const isNumber = some.slice(from, to).every((each) => each.amount?.dim === "number");
@@ -139,6 +131,14 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
     (each, at) => each.text === "call" && ["it", "that"].includes(some[at + 1]?.text ?? ""),
   );
   if (call >= 0) return nameFrom(run(some, call + 2, new Set(["please", "pls"])));
+  // "buttercream has to cool an hour, put a timer"
+  const subject = some.findIndex(
+    (each, at) => ["has", "have", "needs", "need"].includes(each.text) && some[at + 1]?.text === "to",
+  );
+  if (subject > 0 && some.slice(0, subject).some((each) => each.thing)) {
+    const name = nameFrom(some.slice(0, subject));
+    if (name) return name;
+  }
   const step = beforeTimer(some);
   const purpose = afterJoint(some);
   if (purpose && step && purpose !== step && ownName[step])
