@@ -19,6 +19,12 @@ import {
 } from "./part.ts";
 import type { Item } from "./scan.ts";
 
+/** "made raspberry, 11 g flavor in 280 g buttercream. rating 9": a note in two sentences. */
+const ratedBatch = guarded(
+  "rating rated",
+  () => /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/,
+);
+
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart = guarded(
   "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
@@ -61,6 +67,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   const items = withoutCourtesy(all, ear);
   if (noteStart.test(ear.mask(items)) || noteEnd.test(ear.mask(items))) return splitNote(items, ear);
+  if (ratedBatch.test(ear.mask(items))) return [items];
   if (pantryOrder.test(ear.mask(items))) return [items];
   if (stockQuestion.test(ear.mask(items))) return [items];
   const cuts = cutSentences(items).flatMap((sentence) => {
@@ -175,6 +182,12 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     if (!joint || right.length === 0) continue;
     const left = items.slice(from, i);
     if (leadIn.test(ear.mask(left))) continue;
+    // "timer for 45 min, call it chill"
+    if (
+      /^(?:and |, )*(?:call|name|label) it /.test(ear.mask(right)) &&
+      /timer|alarm|<time>/.test(ear.mask(left))
+    )
+      continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too

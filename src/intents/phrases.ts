@@ -74,6 +74,13 @@ const phrases: readonly Phrase[] = [
     to: (whole = "", before = "", _old, unit = "", between = "", now = "", nowUnit = "") =>
       /\d/.test(before) ? whole : `${before}${now}${unit || nowUnit}${between}`,
   },
+  // "575 was wrong, should be 805", "not 138, 128": the number that counts
+  {
+    marks: ["was wrong", "is wrong"],
+    from: /\b\d+(?:\.\d+)?(?: ?g| grams?)? (?:was|is) wrong,? (?:it )?(?:should|shoud|must) (?:be|have been) (?=\d)/g,
+    to: "",
+  },
+  { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },

@@ -93,6 +93,11 @@ export const buttercream = tool<Inputs>({
       "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
     ],
     [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],
+    // its kind is named only where it is to be made
+    [
+      4,
+      "^(?:(?:please|ok|and|now) )*{weight} (?:of )?(?:swiss|italian|meringue)\\S*<base=buttercream>(?: please| pls)?$",
+    ],
     [
       3.5,
       "{ingredient=whites} .. {ingredient=(sugar|granulated_sugar)} .. {ingredient=butter} .. (?:for|in) (?:all of )?(?:it|that|this)",

@@ -65,7 +65,7 @@ export const fill = tool<Inputs>({
     ],
     [
       3.5,
-      "{base=filling} for (?:them|those|it|these|all)",
+      "{base=filling} for (?:them|those|it|these|all|the (?:whole )?lot)",
       "(?:how|hw) much (?:more )?{base=filling}",
       "{base=filling} .. {number} .. {count=macarons}",
       "{base=filling} per {count=macarons}",
@@ -199,7 +199,9 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
         : {}),
     ...(fromTable.macarons !== undefined
       ? { macarons: fromTable.macarons }
-      : pointsBack(reading) && fromTable.mass && !mix
+      : pointsBack(reading) &&
+          fromTable.mass &&
+          (!mix || (fromTable.mass.thing === mix && says(reading, /how many/)))
         ? { filling_g: fromTable.mass.grams }
         : {}),
   };

@@ -30,6 +30,7 @@ export const convertCues = cues(
     `{money} .. (?:in|to|into) (?:\\S*(?:dollars|euros|pounds|francs|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)${end}`,
   ],
   [5, `{factor} {number}${end}`],
+  [-6, "gas .. {time} on the clock", "gas .. (?:timer|alarm)"],
   [4, `^(?:and |what about |now )*(?:the )?same (?:weight|amount|volume|quantity) of {ingredient}${end}`],
   [4, "gas (?:mark )?(?:{number}|{fraction})"],
   [

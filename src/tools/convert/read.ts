@@ -23,13 +23,22 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
   const sum = sumOf(reading);
+  // "plus 8", behind a sum
+  if (sum && before?.sum !== undefined && /^[+*/-] /.test(sum.sum))
+    return [{ ...before, sum: `(${before.sum}) ${sum.sum}` }];
   if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
   const orders = ordersIn(reading);
   if (before && orders.length > 0) {
     const following = orders.filter((order) => continues(before, order));
     return following.length > 0 ? following.map((order) => follow(before, order)) : [{}];
   }
-  if (orders.length > 0) return orders;
+  // "2 cups cream to grams, and 3 tbsp": the rest of the order holds for both
+  if (orders.length > 0)
+    return orders.map((order, at) => {
+      const [first] = orders;
+      const bare = at > 0 && !order.to && !order.ingredient && !order.unknown && first?.ingredient;
+      return bare && first ? follow(first, order) : order;
+    });
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];

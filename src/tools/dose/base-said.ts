@@ -35,6 +35,9 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     const kind = base ?? baseOfParts(parts);
     return { base_g, ...(kind ? { base: kind } : {}), ...summed };
   }
+  // "i forgot to weigh it": none of the weights before is meant
+  if (/\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/.test(reading.text))
+    return base ? { base } : {};
   const table = memory.table;
   // "it is double strength" is no part of the mix
   const part = reading.amounts.find(

@@ -173,18 +173,26 @@ const asksChocolate = (reading: Reading): boolean =>
   weighed(reading).some((each) => each.thing?.ingredient === "cream") &&
   !weighed(reading).some((each) => each.thing?.chocolate || /chocolate/.test(each.thing?.ingredient ?? ""));
 
+/** "how do i get my ganache thicker" */
+const isToBe = (reading: Reading, how: RegExp): boolean =>
+  new RegExp(`(?:^| )(?:get|make|getting|making) (?:\\S+ ){1,4}${how.source}(?: |$)`).test(reading.mask);
+
 function readWant(reading: Reading): Draft {
   const verb = says(
     reading,
     /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/,
   )
     ? "stiff"
-    : says(
-          reading,
-          /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/,
-        )
-      ? "loose"
-      : undefined;
+    : isToBe(reading, /(?:softer|looser|thinner|runnier)/)
+      ? "stiff"
+      : isToBe(reading, /(?:thicker|firmer|stiffer)/)
+        ? "loose"
+        : says(
+              reading,
+              /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/,
+            )
+          ? "loose"
+          : undefined;
   const fault = reading.things.find(
     (each) => each.symptom === "loose ganache" || each.symptom === "stiff ganache",
   )?.symptom;

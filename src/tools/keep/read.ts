@@ -131,7 +131,7 @@ function readWarmth(reading: Reading): Draft {
     !heat &&
     /\b(?:normal|usual|ordinary|cooler|mild) (?:day|weather|room|temperature)\b/.test(reading.text)
   )
-    return { hot: false };
+    return { hot: false, about: "outside" };
   if (!heat) return words ? { hot: true } : {};
   const fahrenheit = heat.unit === "°F" || (heat.unit === "°" && heat.value >= 60);
   return { air_c: celsius(heat.value, fahrenheit ? "°F" : "°C"), ...(fahrenheit ? { fahrenheit } : {}) };

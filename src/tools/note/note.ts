@@ -72,6 +72,7 @@ export const note = tool<NoteInputs>({
       6,
       "^(?:i )?(?:made|baked) (?:a |some |the )?{taste} .. (?:rating|rated|scored?|out of) .. {number}",
       "^(?:i )?(?:made|baked) (?:a |some |the )?{taste} .. {number} out of",
+      "^(?:i )?(?:made|baked) (?:a |some |the )?{taste} (?:\\S+ )*(?:rating|rated) {number}",
       "(?:make|change|set|put) (?:that|the|its|my) rating",
       "(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really) {number}",
       "^(?:\\S+ ){0,3}(?:make|change) (?:that|it|the rating) (?:an?|to) {number} out of",

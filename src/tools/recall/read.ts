@@ -12,7 +12,7 @@ import type { RecallInputs } from "./recall.ts";
 type Draft = Partial<RecallInputs>;
 
 const usual =
-  /(?:^| )(?:usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
+  /(?:^| )(?:as a rule|usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
 const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
 const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
 const best = /(?:^| )(?:best|highest|top|favou?rite|finest|high)(?: |$)/;

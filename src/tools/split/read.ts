@@ -67,6 +67,9 @@ const newTotal = (reading: Reading, memory: Memory): number | undefined => {
 function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): Draft {
   const rest = restName(reading);
   const named = (amount: Amount): string | undefined => nameBeside(reading, amount, bowl);
+  // "three to one, plain to gold": the names stand in the same order
+  const pair = pairInOrder(reading);
+  if (pair) return { parts: pair };
   const hundred = wholeHundred(reading);
   if (hundred) return { parts: hundred };
   const halved = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
@@ -124,6 +127,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     return { percents: fractions.map((each) => shareOf(each.value * 100, named(each))), ...rest };
   if (says(reading, /(?:evenly|equally) (?:in|into) two/)) return { equal: 2 };
   if (says(reading, /(?:in|into) hal|half.and.half|in two halves/)) return { equal: 2 };
+  // "between 24 lemon, 18 rose and 18 coffee": by how many there are of each
+  const counts = numbers.filter((each) => each.of?.taste ?? each.of?.color);
+  if (counts.length > 1 && says(reading, /between \S*<number>/))
+    return { parts: counts.map((each) => shareOf(each.value, each.of?.color ?? each.of?.taste)) };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
   if (parts.length > 1) return { parts: parts.map((each) => shareOf(each.value, named(each))) };
@@ -142,6 +149,21 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (colors.length > 1 && says(reading, /evenly|equal|split|divide/))
     return { parts: colors.map((each) => shareOf(1, each.color)) };
   return {};
+}
+
+/** "3 to 1, plain to gold". */
+function pairInOrder(reading: Reading): Share[] | undefined {
+  const names = reading.things.filter((each) => (each.color || each.taste) && !each.base);
+  const sizes = reading.amounts.filter((each) => isRatioPart(reading, each));
+  const [first, second] = names;
+  const said =
+    first &&
+    second &&
+    / (?:to|and|:) $/.test(reading.text.slice(first.at[1], second.at[0])) &&
+    sizes.every((each) => each.at[1] <= first.at[0]);
+  return said && names.length === 2 && sizes.length === 2
+    ? sizes.map((each, at) => shareOf(each.value, nameFrom(names[at] as Thing)))
+    : undefined;
 }
 
 /** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */

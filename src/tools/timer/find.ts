@@ -131,7 +131,7 @@ export function cutRename<T extends Pick<Timer, "label">>(
   const all = words.split(" ");
   for (let cut = all.length - 1; cut >= 1; cut--) {
     const head = all.slice(0, cut).join(" ");
-    const exact = timers.find((each) => each.label.toLowerCase() === head.toLowerCase());
+    const exact = timers.find((each) => wordsOf(each.label).join(" ") === wordsOf(head).join(" "));
     if (exact) return { timer: exact, to: all.slice(cut).join(" ") };
   }
   for (let cut = all.length - 1; cut >= 1; cut--) {

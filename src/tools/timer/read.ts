@@ -95,7 +95,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (
     !time &&
     asksAll.test(mask) &&
-    !/^(?:(?:please|pls|ok|okay|and|now|right|yes|so|,|can you) )*(?:get|set|start|put) /.test(mask)
+    !/(?:^(?:(?:please|pls|ok|okay|and|now|right|yes|so|,|can you) )*|(?:in|out|on) , )(?:get|set|start|put) /.test(
+      mask,
+    )
   )
     return { do: "list" };
   if (
