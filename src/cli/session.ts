@@ -1,6 +1,6 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
 
-import { askedFor, holds } from "../intents/asked-for.ts";
+import { type Asked, askedFor, holds } from "../intents/asked-for.ts";
 import {
   freshState,
   type Names,
@@ -212,7 +212,7 @@ function computeWith(step: Step, world: World): Outcome {
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
   if (outcome.status === "answered" && step.left) return unsure(step.tool.name, step.left);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
-  if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked?.said ?? "");
+  if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
   return step.unit === "oz" ? inOunces(outcome) : outcome;
 }
 
@@ -223,8 +223,14 @@ function unsure(tool: string, left: readonly string[]): Outcome {
 }
 
 /** An answer without a figure of what was asked for is another question's. */
-function elsewhere(tool: string, asked: string): Outcome {
-  const question = `You asked for "${asked}", and what I would work out with ${tool} has no figure of it. What is it for, and how much of that is there?`;
+function elsewhere(tool: string, asked: Asked | undefined): Outcome {
+  const { said = "" } = asked ?? {};
+  if (tool === "dose" && asked?.isIngredient)
+    return {
+      status: "declined",
+      headline: `I have no rule for how much ${said} goes into that, so I give no figure. I dose flavors, extracts, pastes, powders, salt and color.`,
+    };
+  const question = `You asked for "${said}", and what I would work out with ${tool} has no figure of it. What is it for, and how much of that is there?`;
   return { status: "asking", headline: question, question };
 }
 
@@ -236,7 +242,7 @@ async function settle(
   const outcome = await run(step);
   if (outcome.status !== "asking" || !step.fallback) return { outcome, inputs: step.inputs };
   const again = await run({ ...step, inputs: step.fallback });
-  return again.status === "answered"
+  return again.status !== "asking"
     ? { outcome: again, inputs: step.fallback }
     : { outcome, inputs: step.inputs };
 }

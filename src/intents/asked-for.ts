@@ -11,6 +11,8 @@ export interface Asked {
   units?: readonly string[];
   /** It is a flavor or a color: of a dose, whichever it is, that is the figure. */
   dosed?: boolean;
+  /** It is an ingredient of another kind than flavors and colors. */
+  isIngredient?: boolean;
 }
 
 /** Calculators whose figures are named by what they weigh or count. */
@@ -50,7 +52,9 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   const said = word.replaceAll("_", " ");
   if (!facets) return unknown.includes(word) ? { said, names: [word] } : undefined;
   const names = namesOf(facets);
-  return names.length > 0 ? { said, names, dosed: /(?:^|,)(?:dose|taste)=/.test(facets) } : undefined;
+  const dosed = /(?:^|,)(?:dose|taste)=/.test(facets);
+  const isIngredient = !dosed && /(?:^|,)ingredient=/.test(facets) && !/(?:^|,)(?:base|count)=/.test(facets);
+  return names.length > 0 ? { said, names, dosed, isIngredient } : undefined;
 }
 
 /** The words that figures may have for a thing, from its facets in the mask. */

@@ -66,6 +66,13 @@ export function answersPending(
     reading.unknown.length >= reading.mask.split(" ").length / 3
   )
     return undefined;
+  // "how much freeze dried raspberry": a question of its own, where a weight was asked for
+  if (
+    isMeasure(pending.slot) &&
+    reading.amounts.length === 0 &&
+    /^(?:(?:and|so|ok) )*(?:how|what|which|when) /.test(reading.mask)
+  )
+    return undefined;
   const last = { tool: pending.tool, inputs: pending.inputs };
   const found =
     drafts(tool, reading, {
@@ -235,7 +242,9 @@ function follows(
   const alsoInIt =
     last.name === "label" &&
     reading.amounts.length === 0 &&
-    /(?:^| )(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)(?: |$)/.test(reading.mask)
+    /(?:^| )(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)(?: |$)|^(?:and |what about )*with .* in (?:it|them)(?: too| as well)?(?: |$)/.test(
+      reading.mask,
+    )
       ? 4
       : 0;
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made

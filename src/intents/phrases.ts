@@ -81,6 +81,7 @@ const phrases: readonly Phrase[] = [
     to: "",
   },
   { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
+  { marks: ["seperat"], from: /seperat/g, to: "separat" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
   { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },

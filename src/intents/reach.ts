@@ -106,6 +106,13 @@ const inAll =
   /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what's|what is) (?:that|it|this) (?:in all|altogether|in total|all together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
+/** "and the butter version?": a ganache of white chocolate is answered with and without. */
+const butterVersion =
+  /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter)(?: then)? ?\??$/;
+/** "bit much?", of a flavor in its bowl. */
+const verdict =
+  /^(?:(?:is|was) (?:that|it) )?(?:a )?(?:(?:bit|little|tad) (?:too )?(?:much|strong)|(?:way )?too (?:much|strong|little)|enough|ok|okay|alright)(?: then)? ?\?$/;
+
 /** The last question asked again as it was, in another unit or in none, and why. */
 export function sameAgain(
   { text, mask }: Reading,
@@ -115,6 +122,15 @@ export function sameAgain(
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
   if (summing.has(last.tool) && inAll.test(text)) return { because: "asks for the sum of the same" };
+  if (last.tool === "ganache" && butterVersion.test(text))
+    return { because: "asks for the version with butter" };
+  if (
+    last.tool === "dose" &&
+    last.inputs.flavor_g !== undefined &&
+    last.inputs.base_g !== undefined &&
+    verdict.test(text)
+  )
+    return { because: "asks again whether that is right" };
   const noButter = last.tool === "ganache" && withoutButter.test(text);
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))
     ? { because: "asks the same once more" }

@@ -46,6 +46,11 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
   const slots = slot ? [slot] : Object.keys(before).filter((key) => typeof before[key] === "number");
   const fits = slots.find((key) => {
     const dim = dimensionOf(key);
+    // "tray 1": the tray's number is none of its size
+    if (amount.of?.count === "trays" && key !== "trays") return false;
+    // "i only have 200 almond" is no number of macarons
+    if (/^(?:macarons|shells|trays|boxes)$/.test(key) && (amount.of?.ingredient || amount.of?.base))
+      return false;
     // "and 2?" may be a factor, "300" is a weight
     if (key === "factor" && amount.value > 20) return false;
     if (key.endsWith("_g") && !slot && isTooFew(amount, before[key])) return false;

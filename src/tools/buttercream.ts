@@ -93,6 +93,7 @@ export const buttercream = tool<Inputs>({
       "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
     ],
     [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],
+    [6, "{base=buttercream} (?:from|with|using|out of|off) {number} (?:egg )?{ingredient=(whites|egg)}"],
     // its kind is named only where it is to be made
     [
       4,
@@ -239,7 +240,11 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
   if (share && Object.keys(out).length === 0) return { total_g: share.grams };
   const mass = memory.table.mass;
   const points =
-    pointsBack(reading) || says(reading, /that much|the lot|all of/) || mass?.thing === "filling";
+    pointsBack(reading) ||
+    says(reading, /that much|the lot|all of/) ||
+    mass?.thing === "filling" ||
+    // how much of it is to be made has just been said
+    (memory.last?.tool === "fill" && mass?.thing === "buttercream");
   if (
     Object.keys(out).length === 0 &&
     mass &&

@@ -55,6 +55,7 @@ export const fill = tool<Inputs>({
       "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
       "{base=filling} for {number}",
+      "{base=(buttercream|ganache|filling)} for .. {number} of (?:them|those|these)",
       "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
       "(?:how|hw) much (?:do|should|shall|must) i .. to_fill\\S* {number} .. {count=macarons}",
       "^(?:and )*(?:the )?fill for {number}",

@@ -168,7 +168,11 @@ function lastUse(before: string): Use | undefined {
 
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
-  if (!/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b/.test(wordsOf(reading)))
+  if (
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
+      wordsOf(reading),
+    )
+  )
     return [];
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;

@@ -95,6 +95,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/) ||
       // "20 for saturday 3pm, mango ganache"
       says(reading, /^(?:(?:ok|and|so|now|need) )*\S*<number> (?:for|by) \S*<when>/) ||
+      // "making 60 for a christening next sunday noon"
+      says(
+        reading,
+        /(?:making|baking|doing|bake|make|need|order of|order for) \S*<number> (?:for|by) .*<when>/,
+      ) ||
       // "pink macarons, 24 for friday 3pm"
       (says(reading, /<number> (?:of them )?(?:for|by|on|until) \S*<when>/) &&
         reading.things.some((each) => each.count === "macarons")))

@@ -71,7 +71,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     };
   }
   const asksPart =
-    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
+    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
       reading.text,
     );
   if (asksPart && table.part)
@@ -81,7 +81,10 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     (pointsBack(reading) ||
       (!base &&
         ["buttercream", "ganache"].includes(memory.last?.tool ?? "") &&
-        says(reading, /(?:^| )(?:add|adding|flavou?r|put|with) /)) ||
+        says(
+          reading,
+          /(?:^| )(?:add|adding|flavou?r|put|with|how much) |^(?:and |then |now |so )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then))?(?: \?)?$/,
+        )) ||
       (base && (table.mass.thing === base || table.mass.thing === "filling" || table.mass.thing === "")));
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase =

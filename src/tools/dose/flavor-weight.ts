@@ -36,6 +36,7 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
 export const liquidRows = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
 
 export function byVolume(amount: Amount): Draft {
-  if (amount.dim === "volume") return { flavor_g: inBase(amount.value, amount.unit), by_volume: true };
+  if (amount.dim === "volume")
+    return { flavor_g: inBase(amount.value, amount.unit), by_volume: true, flavor_unit: amount.unit };
   return amount.unit === "" && !amount.fraction && amount.value > 0 ? { flavor_g: amount.value } : {};
 }

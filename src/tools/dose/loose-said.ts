@@ -39,6 +39,13 @@ export function readLoose(
     says(reading, /<weight> in (?:so far|already)(?: |$)/)
   )
     return { flavor_g: inSoFar };
+  const putIn = inSoFar ?? bareNumbers(reading)[0]?.value;
+  if (
+    memory.slot === "base_g" &&
+    putIn !== undefined &&
+    says(reading, /(?:^| )i (?:put|added|used|poured|dropped) \S*</)
+  )
+    return { flavor_g: putIn };
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(
@@ -75,6 +82,9 @@ export function readLoose(
     )
   )
     return { flavor_g: into.grams, base_g: whole, want: "check" };
+  const spoons = bareNumbers(reading)[0];
+  if (before?.flavor_unit && spoons && spoons.value <= 12 && inBowl && weights.length === 0)
+    return byVolume({ ...spoons, dim: "volume", unit: before.flavor_unit });
   const more = loose === undefined ? undefined : moreOfIt(reading, loose, before);
   if (more) return more;
   if (loose === undefined) {

@@ -162,7 +162,10 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
     !reading.amounts.some((each) => each.of === thing && each.dim !== "number") ||
     isChocolateHere(reading, thing);
   const white = reading.things.find((each) => each.color === "white");
-  if (white && (before(white) || reading.things.length <= 2)) return "white";
+  const besideCream =
+    reading.things.some((each) => each.ingredient === "cream" || each.ingredient === "chocolate") &&
+    !reading.things.some((each) => each.base === "batter" || each.count || each.base === "buttercream");
+  if (white && (before(white) || besideCream || reading.things.length <= 2)) return "white";
   const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
   if (milk && (before(milk) || reading.things.length <= 2)) return "milk";
   return undefined;

@@ -60,7 +60,7 @@ function aboutWhat(reading: Reading): About | undefined {
   if (readActivity(reading).aw !== undefined) return "activity";
   if (spoiledWords.test(said)) return "spoiled";
   if (powerWords.test(said)) return "outside";
-  if (/shelf[ -]?stable/.test(said)) return "shelf stable";
+  if (/shelf[ -]?stable|water activity\b.* (?:under|below|safe|line|limit)/.test(said)) return "shelf stable";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
   if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg)|pasteuri[sz]/.test(said)) return "eggs";
   if (/freezer/.test(said) && /how cold|what (?:temp|degree)|which temp|cold enough/.test(said))

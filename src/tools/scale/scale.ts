@@ -48,6 +48,11 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
+    [
+      4,
+      "^(?:ok |okay |then |so |and |the |all )*weights?(?: please| pls| then)?(?: [?])?$",
+      "only (?:have|got) {number} {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}(?: left)?$",
+    ],
     [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
     [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
     [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],

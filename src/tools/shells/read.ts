@@ -116,6 +116,7 @@ function readKnown(reading: Reading): Draft {
 }
 
 function readWant(reading: Reading): ShellsInputs["want"] {
+  if (says(reading, /(?:gives|makes|yields) (?:me )?how many(?: \?)?$/)) return "macarons";
   const asked =
     /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(
       reading.mask,
@@ -171,6 +172,12 @@ function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"])
     diameter_mm !== undefined && reading.amounts.every((each) => each.dim !== "length")
       ? { diameter_mm }
       : {};
+  const { part } = memory.table;
+  if (
+    part?.thing === "batter" &&
+    says(reading, /(?:each|every|one) \S*<count=bowls>|(?:per|in|from) (?:each|one) (?:bowl|of them)/)
+  )
+    return { batter_g: part.grams, ...size };
   const wantsYield = want === "macarons" || want === "shells";
   if (want === "tray" || want === "one") return size;
   if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))

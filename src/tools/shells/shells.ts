@@ -91,6 +91,8 @@ export const shells = tool<ShellsInputs>({
       "{number} .. {count=(macarons|shells)} .. (?:how|hw) much .. {base=batter}",
       "{base=batter} .. {number} .. {count=(macarons|shells)}",
       "{weight} .. {base=batter} .. {count=(macarons|shells)}",
+      "^(?:and |so |ok |then )*(?:how|hw) many {ingredient=(egg|whites)}(?: do i need| will i need| to crack| then)?(?: [?])?$",
+      "^(?:and |so |ok )*(?:that|it|this) (?:gives|makes|yields) (?:me )?how many(?: [?])?$",
       "(?:how|hw) many {count=macarons} .. (?:get|make|give|yield|will|do|can|from|out)",
       "{length} .. {number} .. {count=macarons}",
       "crack .. {count=macarons}",

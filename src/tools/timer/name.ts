@@ -143,6 +143,9 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
   const purpose = afterJoint(some);
   if (purpose && step && purpose !== step && ownName[step])
     return purpose.includes(step) ? purpose : `${purpose} ${step}`;
+  // "bake timer tray 1"
+  const on = step ? tray(some) : "";
+  if (on && step && ownName[step] && !step.includes("tray")) return `${on} ${step}`;
   const errand = remind ? afterTo(some) : "";
   return (
     errand ||

@@ -99,6 +99,7 @@ export const timer = tool<TimerInputs>({
       "set {count=trays} .. to {time}",
       "in , {time}",
       "^(?:please |ok |and |now )*time (?:the |my )?{base=ganache}$",
+      "^{count=trays} {number} (?:is |are )?(?:now )?{step}(?: now)?$",
       "{count=trays} {number} (?:is |are |, )?{step}(?: for| ,)? {number}(?: |$)",
       "{count=trays} (?:is |are )?(?:in|out) , (?:\\S+ )?timer",
     ],
