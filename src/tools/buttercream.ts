@@ -7,6 +7,7 @@ import { cues } from "./lib/cue.ts";
 import { isOfQuality, isWhitesCount, pointsBack, says, weighed, white_g } from "./lib/find.ts";
 import { count, weight_g } from "./lib/inputs.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "./lib/learned.ts";
+import { gramsOfVolume } from "./lib/portions.ts";
 import { plain, weight } from "./lib/show.ts";
 import { fillingFor, sizing } from "./lib/sizing.ts";
 
@@ -89,6 +90,7 @@ export const buttercream = tool<Inputs>({
       7,
       "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}",
       "\\S*sticks?<volume> .. {ingredient=butter} .. {base=buttercream}",
+      "{base=buttercream} .. (?:have|got) \\S*sticks?<volume>",
       "\\S*sticks?<volume> .. {ingredient=butter} .. {ingredient=whites} .. {base=buttercream}",
       "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
     ],
@@ -211,6 +213,10 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     else if (!thing && weightBefore) out[nearest(weightBefore, grams)] ??= grams;
     else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
   }
+  // "smbc, i have 3 sticks": of butter
+  const sticks = reading.amounts.find((each) => each.unit === "stick" && !each.of?.ingredient);
+  const butter = sticks && gramsOfVolume("butter", sticks.value, "stick");
+  if (butter && Object.keys(out).length === 0) return { butter_g: butter.grams };
   const part = reading.amounts.find(
     (each) =>
       each.dim === "number" && (each.fraction || each.unit === "times") && !isOfQuality(reading, each),

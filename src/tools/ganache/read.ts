@@ -81,7 +81,7 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   const alone = reading.mask.split(" ").every((word) => /<|^(?:and|with|plus|to|on|\?|,|&)$/.test(word));
   const before =
     (memory.follows || alone) && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
-  const added = moreOfPart(reading, memory);
+  const added = moreOfPart(reading, memory) ?? mendBefore(reading, memory);
   if (added) return added;
   const lines = readLines(reading);
   // "and with 30 g butter in it"
@@ -224,13 +224,12 @@ function readWant(reading: Reading): Draft {
   return {};
 }
 
-/** "melted in 30 g more dark choc": on top of what is in it. */
+/** "melted in 30 g more dark choc", "too thin now, added 20 more cream": on top of what is in it. */
 function moreOfPart(reading: Reading, memory: Memory): Draft | undefined {
-  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const had = partsBefore(memory);
   const [only, ...others] = weighed(reading);
-  if (before?.chocolate_g === undefined || before.cream_g === undefined || !only || others.length > 0)
-    return undefined;
-  if (!/<weight> (?:more|extra)\b|\b(?:another|extra) \S*<weight>/.test(reading.mask) || says(reading, /how/))
+  if (!had || !only || others.length > 0 || says(reading, /how/)) return undefined;
+  if (!/<(?:weight|number)> (?:more|extra)\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(reading.mask))
     return undefined;
   const part =
     only.thing?.ingredient === "cream"
@@ -238,14 +237,38 @@ function moreOfPart(reading: Reading, memory: Memory): Draft | undefined {
       : only.thing?.chocolate || /chocolate/.test(only.thing?.ingredient ?? "")
         ? "chocolate_g"
         : undefined;
+  const { fault } = readWant(reading);
   return (
     part && {
-      chocolate_g: before.chocolate_g,
-      cream_g: before.cream_g,
-      want: "check",
-      [part]: before[part] === undefined ? only.grams : before[part] + only.grams,
+      ...had,
+      [part]: had[part] + only.grams,
+      ...(fault ? { want: "mend", fault } : { want: "check" }),
     }
   );
+}
+
+/** "how do i thicken it", of the mix that was worked out last. */
+function mendBefore(reading: Reading, memory: Memory): Draft | undefined {
+  const said =
+    /^(?:(?:ok|so|and|now) )*how (?:do|can|could|should) i (thicken|firm|stiffen|loosen|soften|thin)\b/.exec(
+      reading.mask,
+    )?.[1];
+  const had = said ? partsBefore(memory) : undefined;
+  return (
+    had && { ...had, want: "mend", fault: /^(?:thicken|firm|stiffen)$/.test(said ?? "") ? "loose" : "stiff" }
+  );
+}
+
+/** Chocolate and cream of the ganache before, in g, as said or as worked out. */
+function partsBefore(memory: Memory): { chocolate_g: number; cream_g: number } | undefined {
+  if (memory.last?.tool !== "ganache") return undefined;
+  const { chocolate_g, cream_g } = memory.last.inputs as Draft;
+  if (chocolate_g !== undefined && cream_g !== undefined) return { chocolate_g, cream_g };
+  const grams = (name: RegExp) => memory.table.recipe?.find((each) => name.test(each.name))?.grams;
+  const [chocolate, cream] = [grams(/chocolate$/), grams(/^cream$/)];
+  return chocolate === undefined || cream === undefined
+    ? undefined
+    : { chocolate_g: chocolate, cream_g: cream };
 }
 
 function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {

@@ -36,6 +36,11 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    [
+      5,
+      "^(?:and |so |ok )*bake (?:at|temp\\S*)(?: what)?(?: [?])?$",
+      "^(?:and |so |ok )*\\S*<step=bake> (?:at|temp\\S*)(?: what)?(?: [?])?$",
+    ],
     [8, "how long (?:til|till|until|before|for|does) .. {base=ganache} .. (?:ready|set|sets|firm|stiff)"],
     [
       4,

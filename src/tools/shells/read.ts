@@ -117,6 +117,7 @@ function readKnown(reading: Reading): Draft {
 
 function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /(?:gives|makes|yields) (?:me )?how many(?: \?)?$/)) return "macarons";
+  if (says(reading, /^(?:and |so |ok |then )*\S*<count=trays>(?: needed| then| now)?(?: \?)?$/)) return "trays";
   const asked =
     /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(
       reading.mask,
@@ -182,6 +183,8 @@ function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"])
   if (want === "tray" || want === "one") return size;
   if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))
     return { batter_g: mass.grams, ...size };
+  // "so trays?": of the shells there are, with the spares among them
+  if (want === "trays" && shells !== undefined && reading.amounts.length === 0) return { shells, ...size };
   if (macarons !== undefined && !wantsYield) return { macarons, ...size };
   if (shells !== undefined) return { shells, ...size };
   if (mass?.thing === "batter") return { batter_g: mass.grams, ...size };
