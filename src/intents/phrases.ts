@@ -81,6 +81,8 @@ const phrases: readonly Phrase[] = [
     to: "",
   },
   { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
+  { marks: ["chocolat"], from: /\bchocolat\b(?! (?:blanc|noir|au lait|lait))/g, to: "chocolate" },
+  { marks: ["tees"], from: /\bteesp?oo?n?spoo?n?(s?)\b|\bteespoon(s?)\b/g, to: "teaspoons" },
   { marks: ["seperat"], from: /seperat/g, to: "separat" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },

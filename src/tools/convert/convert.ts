@@ -26,6 +26,8 @@ export const inputs = later(() =>
     /** The unit asked for. */
     to: z.optional(unit),
     ingredient: z.optional(z.string()),
+    /** A mix that was weighed: what is asked of "it" next is asked of that. */
+    mix: z.optional(z.string()),
     /** How it is measured: "sifted", "packed". */
     manner: z.optional(z.string()),
     /** A bare nut's name, of which the table has several measures. */

@@ -54,7 +54,7 @@ export function massAnswer(inputs: Ready, world: World): Outcome {
 
 /** A mass for the next question, where one end of the conversion is a weight. */
 const leaves = (grams: number, inputs: Ready): { leaves: { mass: Mass } } => ({
-  leaves: { mass: { grams, thing: inputs.ingredient ?? "" } },
+  leaves: { mass: { grams, thing: inputs.ingredient ?? inputs.mix ?? "" } },
 });
 
 /** ml in one of a volume unit: the baker's own cup where it is set. */

@@ -136,6 +136,8 @@ function thingOf(reading: Reading, amount: Amount): Draft {
   const owned = reading.amounts.filter((each) => each !== amount).map((each) => each.of);
   const loose = reading.things.filter((each) => each.ingredient && !owned.includes(each));
   const thing = amount.of ?? (loose.length === 1 ? loose[0] : undefined);
+  // "my ganache weighs 12 oz": a mix has a weight, whatever it is of
+  if (amount.dim === "weight" && thing?.base && !thing.ingredient) return { mix: thing.base };
   const longer = thing && longerName(reading, thing);
   if (longer) return { unknown: longer };
   if (thing) {

@@ -24,6 +24,13 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     )
       ? { packaging: 0 }
       : {}),
+    // "and without my hours"
+    ...(before.labor_min !== undefined &&
+    /\b(?:without|leave out|forget|minus|not counting) (?:the |my |any )?(?:hours?|time|work|labou?r|wages?)\b/.test(
+      reading.text,
+    )
+      ? { labor_per_h: 0 }
+      : {}),
   };
   const macarons =
     counted(withoutSums(reading, money), "macarons") ??

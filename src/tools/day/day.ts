@@ -111,7 +111,7 @@ export const day = tool<DayInputs>({
       "^(?:(?:and|can|could|you|please|ok|now) )*print",
       "for the wall",
     ],
-    [9, "timers? for (?:it|them|that|this|everything|all of it)$", "calendar"],
+    [9, "timers? for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$", "calendar"],
     [
       5,
       "{number} .. {count=(macarons|boxes|shells)} .. {when}",

@@ -93,7 +93,10 @@ function aboutWhat(reading: Reading): About | undefined {
   )
     return "outside";
   const out = outWords.test(
-    said.replace(/out of the (?:freezer|oven|box)|find out|work(?:ed)? out|turn(?:ed)? out|came out/g, ""),
+    said.replace(
+      /out of the (?:freezer|oven|box)|find out|(?:hand|give|dish|sell)(?:ing|ed)? (?:\w+ )?out|work(?:ed)? out|turn(?:ed)? out|came out/g,
+      "",
+    ),
   );
   if (out && !/how long .*fridge|in the fridge/.test(said)) return "outside";
   if (iceWords.test(said) && !dated && !/\bthaw|defrost|took .*out of the freezer/.test(said))

@@ -117,7 +117,8 @@ function readKnown(reading: Reading): Draft {
 
 function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /(?:gives|makes|yields) (?:me )?how many(?: \?)?$/)) return "macarons";
-  if (says(reading, /^(?:and |so |ok |then )*\S*<count=trays>(?: needed| then| now)?(?: \?)?$/)) return "trays";
+  if (says(reading, /^(?:and |so |ok |then )*\S*<count=trays>(?: needed| then| now)?(?: \?)?$/))
+    return "trays";
   const asked =
     /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(
       reading.mask,
