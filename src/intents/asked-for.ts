@@ -52,7 +52,10 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   const said = word.replaceAll("_", " ");
   if (!facets) return unknown.includes(word) ? { said, names: [word] } : undefined;
   const names = namesOf(facets);
-  const dosed = /(?:^|,)(?:dose|taste)=/.test(facets);
+  // "how much caramel for 30 macarons as center" is a filling; caramel for a bowl is a flavor
+  const fills = /<count=macarons/.test(mask) && !/(?:^|,)dose=/.test(facets);
+  const dosed = !fills && /(?:^|,)(?:dose|taste)=/.test(facets);
+  if (fills && /(?:^|,)taste=/.test(facets)) return undefined;
   const isIngredient = !dosed && /(?:^|,)ingredient=/.test(facets) && !/(?:^|,)(?:base|count)=/.test(facets);
   return names.length > 0 ? { said, names, dosed, isIngredient } : undefined;
 }

@@ -66,6 +66,12 @@ export function answersPending(
     reading.unknown.length >= reading.mask.split(" ").length / 3
   )
     return undefined;
+  // "if i sell 6 for 15" is no price of the whites
+  if (
+    pending.slot === "more_prices" &&
+    /(?:^| )(?:sell|sells|selling|charge|margin|markup|profit|what|whats|how|if)(?: |$)/.test(reading.mask)
+  )
+    return undefined;
   // "how much freeze dried raspberry": a question of its own, where a weight was asked for
   if (
     isMeasure(pending.slot) &&

@@ -54,6 +54,7 @@ export const fill = tool<Inputs>({
       "{number} .. {count=macarons} .. (?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)}",
       "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
+      "how much .. {number} .. {count=macarons} as (?:the |a )?(?:center|centre|ring)",
       "{base=filling} for {number}",
       "{base=(buttercream|ganache|filling)} for .. {number} of (?:them|those|these)",
       "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
@@ -152,7 +153,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     !says(reading, onlyOne) &&
     says(
       reading,
-      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,
+      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,
     ) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);

@@ -181,6 +181,12 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     // "6 at 2.20 each": how many, not how much
     if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))
       return false;
+    // "sell 6 for 15": six of them
+    if (
+      /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these |a box of )?$/.test(reading.text.slice(0, each.at[0])) &&
+      /^ (?:of (?:them|those) )?for \S*\d/.test(reading.text.slice(each.at[1]))
+    )
+      return false;
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
     // "2.50 a macaron": the thing behind is what the sum is for
     const between = each.of ? reading.text.slice(each.at[1], each.of.at[0]).trim() : "";

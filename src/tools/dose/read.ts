@@ -29,6 +29,20 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   const unknown = unknownAsked(reading);
+  // "how much for 250 ganache", right after a bottle was saved: of that bottle
+  const bottle =
+    memory.last?.tool === "shelf"
+      ? (memory.last.inputs as { does?: string; taste?: string; form?: string })
+      : undefined;
+  if (targets.length === 0 && !unknown && bottle?.does === "bottle" && bottle.taste)
+    return [
+      {
+        ...common,
+        ...readLoose(reading, memory, weights, common, before),
+        taste: bottle.taste,
+        dose: bottle.form ?? "flavor",
+      },
+    ];
   if (targets.length === 0 && unknown) return [{ ...common, unknown }];
   if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
   const asksBase =

@@ -51,6 +51,10 @@ export const formula = tool<FormulaInputs>({
   inputs,
   cues: cues(
     [
+      9,
+      "^(?:please |ok |and )*(?:save|store|remember|keep) (?:my|our|this|the) (?:\\S+ ){1,4}: .*{weight} {ingredient}",
+    ],
+    [
       8,
       "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)",
       "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)",

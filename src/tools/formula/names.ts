@@ -7,6 +7,7 @@ const patterns = [
   /(?:call(?:ed)? (?:it|this|that)?|name(?:d)? (?:it|this|that)?|(?:save|store|keep) (?:it|that|this|that recipe|this recipe) as|\bas) ?(.+)$/,
   /(?:my|our|the|her|his) (.+?) (?:recipe|formula)s?\b(?: is| are| takes| has| goes)?$/,
   /(?:recipe|formula)(?: for| of| called| named| is)? (.+)$/,
+  /^(?:please |ok )*(?:save|store|keep|remember) (?:my|our|this|the) (.+?):?$/,
   /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
 ];
 

@@ -21,6 +21,7 @@ export const shelfCues = cues(
     10,
     "{weight} .. {ingredient} in (?:stock|the (?:pantry|cupboard|larder)) .. (?:write|note|remember|save|put)",
   ],
+  [4, "^(?:i |ive |we )*used (?:up )?(?:{weight}|{number}) (?:of )?(?:the |my )?{ingredient}$"],
   [
     5,
     "(?:took|used|taken) {weight} .. (?:out|from|for)",

@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { readBottle } from "./bottle-said.ts";
+import { boughtList } from "./bought-list.ts";
 import { bought, type Does, entriesOf, prices } from "./entries.ts";
 import type { ShelfInputs } from "./shelf.ts";
 import { readPack, readWhole } from "./whole.ts";
@@ -22,6 +23,8 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
     says(reading, /zero|nothing|empty|all of it|use it up|go ahead|^(?:yes|yep|yeah|ok|okay|do it)/)
   )
     return { ...before, to_zero: true };
+  const list = boughtList(reading);
+  if (list) return { does: "add", entries: list };
   const came = bought(reading);
   if (came) return { does: "add", entries: [came] };
   const does = doesWhat(reading, before, memory);
