@@ -278,7 +278,9 @@ function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   };
   if (!unit || !pairs[amount.unit]?.includes(unit.unit)) return read;
   const total = inBase(amount.value, amount.unit) + inBase(number.value, unit.unit);
-  return addSmaller(tokens, made(total / inBase(1, unit.unit), unit.unit, amount.dim, unit.next));
+  // spoons beside a cup stay parts of it: what fills a cup is weighed by the cup
+  const as = amount.unit === "cup" ? amount.unit : unit.unit;
+  return addSmaller(tokens, made(total / inBase(1, as), as, amount.dim, unit.next));
 }
 
 /** "$16 a kilo", "15 euros an hour", "2 per kg", "$4 for 500 g" is left to the calculator. */

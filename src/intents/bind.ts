@@ -129,7 +129,9 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
     if (item.is === "sign" && item.text === "," && at === i - 1 && saysMore(items, i)) continue;
-    if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && !owned.has(item.thing))
+    // "3 egg whites weigh 96 g": counted and weighed
+    const weighs = items[i - 1]?.is === "word" && /^weighs?$/.test((items[i - 1] as { text: string }).text);
+    if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && (weighs || !owned.has(item.thing)))
       return item.thing;
     return undefined;
   }

@@ -150,12 +150,24 @@ export function choose(
   // nothing new was said and no word speaks for it: the answer before would only come again
   const words = scores.find((each) => each.tool === last)?.points ?? 0;
   if (empty && words <= 0 && !leaning && !/ then(?: \?)?$/.test(reading.mask)) return undefined;
+  if (empty && words <= 0 && saysMore(reading)) return undefined;
   return {
     tool: settled.tool,
     follows: settled.tool === last && (leaning || empty),
     others: others.map((each) => each.tool),
   };
 }
+
+/** "can i use it to stick them": more than a pointing word, and none of it read. */
+const saysMore = (reading: Reading): boolean =>
+  !leans.test(`${reading.mask} `) &&
+  reading.mask.split(" ").filter((each) => /^[a-z]{3,}$/.test(each) && !smallTalk.has(each)).length >= 2;
+
+const smallTalk = new Set(
+  "that this them those these they its the and for are was can could should would will does did what how much many long now then one ones more less same again please each both there here with from into all any some lot still just too really thing things say tell show give".split(
+    " ",
+  ),
+);
 
 /** The choice with what it reads; where that leaves a weight out, another that the words speak for and that takes all. */
 export function fullest(

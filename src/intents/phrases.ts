@@ -83,6 +83,12 @@ const phrases: readonly Phrase[] = [
   { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
   { marks: ["chocolat"], from: /\bchocolat\b(?! (?:blanc|noir|au lait|lait))/g, to: "chocolate" },
   { marks: ["tees"], from: /\bteesp?oo?n?spoo?n?(s?)\b|\bteespoon(s?)\b/g, to: "teaspoons" },
+  // "6 eggs in grams, whites only"
+  {
+    marks: ["whites only", "just the whites", "only the whites", "just whites", "only whites"],
+    from: /\b(\d+) (?:large )?eggs\b(.*?),? (?:whites only|(?:just|only) (?:the )?whites)\b/g,
+    to: "$1 egg whites$2",
+  },
   { marks: ["seperat"], from: /seperat/g, to: "separat" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },

@@ -99,7 +99,8 @@ const said: Readonly<Record<string, readonly string[]>> = {
     "0.5 to 1 percent",
     "0,5-1%",
   ],
-  "10 tbsp": ["1/2 cup and 2 tbsp", "1/2 cup + 2 tbsp", "½ cup plus 2 tbsp", "10 tablespoons"],
+  "10 tbsp": ["10 tbsp", "10 tablespoons", "ten tablespoons"],
+  "0.625 cup": ["1/2 cup and 2 tbsp", "1/2 cup + 2 tbsp", "½ cup plus 2 tbsp", "0.625 cups"],
   "150 g": ["3 x 50 g", "3x50g", "150 g"],
   "100-150 g": [
     "100-150 g",

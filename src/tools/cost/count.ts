@@ -55,7 +55,7 @@ function numberOf(clause: readonly Piece[]): number | undefined {
     return (
       new RegExp(`\\b${many} of$`).test(words) ||
       (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "")) ||
-      (!amount.of && /\b(?:to make|makes?|made|for|batch of|sell|sells|selling|sold)$/.test(words))
+      (!amount.of && /\b(?:to make|makes?|made|for|per|batch of|sell|sells|selling|sold)$/.test(words))
     );
   });
   return hit?.amount?.value;

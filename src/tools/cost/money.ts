@@ -177,13 +177,15 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
-    if (["of", "make", "makes", "made"].includes(before ?? "")) return false;
+    if (["of", "per", "make", "makes", "made"].includes(before ?? "")) return false;
     // "6 at 2.20 each": how many, not how much
     if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))
       return false;
     // "sell 6 for 15": six of them
     if (
-      /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these |a box of )?$/.test(reading.text.slice(0, each.at[0])) &&
+      /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these |a box of )?$/.test(
+        reading.text.slice(0, each.at[0]),
+      ) &&
       /^ (?:of (?:them|those) )?for \S*\d/.test(reading.text.slice(each.at[1]))
     )
       return false;

@@ -7,7 +7,8 @@ import { doseText, inSpoons, label, scaleCaution } from "./shown.ts";
 /**
  * @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`.
  */
-export function answerDose(inputs: DoseInputs, world: World): Outcome {
+export function answerDose(said: DoseInputs, world: World): Outcome {
+  const inputs = shareAsWeight(said);
   if (inputs.unweighable)
     return asking(
       `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
@@ -59,6 +60,17 @@ export function answerDose(inputs: DoseInputs, world: World): Outcome {
     ...(dose.items.length ? { items: dose.items } : {}),
     leaves: { ...outcome.leaves, filling: dose.base },
   };
+}
+
+/** "is 5 % ok?": that share of the bowl, held against the table. */
+function shareAsWeight(said: DoseInputs): DoseInputs {
+  const { percent, percent_high: _high, ...rest } = said;
+  return said.want === "check" &&
+    percent !== undefined &&
+    said.base_g !== undefined &&
+    said.flavor_g === undefined
+    ? { ...rest, flavor_g: (said.base_g * percent) / 100 }
+    : said;
 }
 
 /** "right at the top of that": one figure in place of the range. */

@@ -26,6 +26,8 @@ export const inputs = later(() =>
     flavor_g: z.optional(inBowl_g),
     /** The flavor was said by volume and counted as water. */
     by_volume: z.optional(z.boolean()),
+    /** Another flavor than before, of which nothing is in the bowl yet. */
+    fresh: z.optional(z.boolean()),
     /** The spoon it was said in: "oops, i put 3" counts in those. */
     flavor_unit: z.optional(z.string()),
     percent: z.optional(share_percent),
@@ -201,7 +203,7 @@ export const dose = tool<DoseInputs>({
     ["percent", "percent_high", "usual", "by_table"],
     ["base_g", "parts"],
     ["unweighable", "flavor_g"],
-    ["flavor_g", "by_volume", "flavor_unit"],
+    ["flavor_g", "by_volume", "flavor_unit", "fresh"],
     ["unweighable", "base_g"],
     ["dose", "taste", "name", "bare"],
     ["of_finished"],

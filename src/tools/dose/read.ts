@@ -62,7 +62,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     nameOf(target, reading).dose !== before.dose
       ? { by_table: true }
       : {}),
-    ...(isAnother(target, reading, before) ? { want: "flavor" as const } : {}),
+    ...(isAnother(target, reading, before) ? { want: "flavor" as const, fresh: true } : {}),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1
       ? readLoose(

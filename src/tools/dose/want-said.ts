@@ -104,6 +104,9 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   const isVerdict =
     /^(?:(?:so|and|hm|um|ok) )*(?:is|would|will) \S*<weight> .*(?:too (?:much|little|strong|weak)|overdoing it)|^(?:(?:so|and|hm|um|ok) )*\S*<(?:weight|volume)> (?:ok|okay|enough|fine|alright|too (?:much|little|strong|weak)|right)(?: then)?(?: \?)?$/;
   if (isVerdict.test(reading.mask)) return { want: "check" };
+  const isShareFine =
+    /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: \?)?$/;
+  if (isShareFine.test(reading.mask)) return { want: "check" };
   if (
     /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(
       reading.text,

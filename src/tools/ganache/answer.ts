@@ -282,6 +282,7 @@ function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioR
         ? "The ratio isn't the cause: let it cool and set, 30-60 min in the fridge, before you judge it."
         : "The ratio isn't the cause: warm it gently and stir, then let it come to room temperature.",
       rule,
+      leaves: { mass: { grams: chocolate_g + cream_g, thing: "ganache" }, chocolate, filling: "ganache" },
       working: [`${what} to add = ${formula} = ${plain(add_g)} g, not above zero`],
     };
   const total = chocolate_g + cream_g + add_g;

@@ -79,6 +79,11 @@ export const keep = tool<KeepInputs>({
   purpose: "How long filled macarons keep, how cold, and whether they are still good",
   inputs,
   cues: cues(
+    [
+      5,
+      "shelf life",
+      "(?:made|filled|baked) .. {when} .. (?:selling|sell|sold|serving|serve|eating|eat|giving|party|wedding) .. {when}",
+    ],
     [-6, "another {weight}", "{weight} (?:more )?in(?: |$)"],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [

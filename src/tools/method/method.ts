@@ -36,6 +36,7 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    [9, "(?:what|which) temp\\S* (?:do|should|must|shall) i (?:set|bake|use|put)"],
     [
       5,
       "^(?:and |so |ok )*bake (?:at|temp\\S*)(?: what)?(?: [?])?$",

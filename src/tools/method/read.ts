@@ -24,6 +24,10 @@ export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInp
   const named = asked ?? firstNamed(mask, "words") ?? firstNamed(mask, "loose");
   const oven = ovenNamed(reading);
   const about = aboutOf(mask);
+  // "what temp do i set": the oven's
+  const sets =
+    !named && /(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(reading.mask);
+  if (sets) return { step: "bake", ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
   return { ...(named ? { step: named.id } : {}), ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
 }
 
