@@ -13,6 +13,8 @@ export interface Asked {
   dosed?: boolean;
   /** It is an ingredient of another kind than flavors and colors. */
   isIngredient?: boolean;
+  /** It was said so that only a dose could answer it. */
+  onlyDose?: boolean;
 }
 
 /** Calculators whose figures are named by what they weigh or count. */
@@ -44,13 +46,18 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   const [only, ...others] = [...mask.matchAll(amountOf)];
   if (others.length > 0) return undefined;
   const token = only?.[1] ?? gramsOf.exec(mask)?.[1] ?? wish.exec(mask)?.[1] ?? opening.exec(mask)?.[1];
-  if (!token) return undefined;
+  if (!token) return stranger(mask);
   // "how much white choc ganache": the ganache
   const next = /chocolate=|ingredient=milk/.test(token) ? mask.slice(mask.indexOf(token) + token.length) : "";
   const mix = /^ (\S+<base=[^>]*>)/.exec(next)?.[1];
   const [word = "", facets = ""] = (mix ?? token).split(/[<>]/);
   const said = word.replaceAll("_", " ");
-  if (!facets) return unknown.includes(word) ? { said, names: [word] } : undefined;
+  if (!facets)
+    return unknown.includes(word)
+      ? { said, names: [word] }
+      : only === undefined || generic.has(word)
+        ? stranger(mask)
+        : undefined;
   const names = namesOf(facets);
   // "how much caramel for 30 macarons as center" is a filling; caramel for a bowl is a flavor
   const fills = /<count=macarons/.test(mask) && !/(?:^|,)dose=/.test(facets);
@@ -59,6 +66,26 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   const isIngredient = !dosed && /(?:^|,)ingredient=/.test(facets) && !/(?:^|,)(?:base|count)=/.test(facets);
   return names.length > 0 ? { said, names, dosed, isIngredient } : undefined;
 }
+
+/**
+ * "xanthan gum for 300 g buttercream": a thing that no table has, in plain words before the bowl and nothing else said.
+ * Only a dose could be meant, and there is none.
+ */
+function stranger(mask: string): Asked | undefined {
+  const [, said = ""] =
+    /^((?:[a-z]+ )?[a-z]{3,}) for (?:the |my )?\S+<weight> (?:of )?\S*<base=\S+(?: \?)?$/.exec(mask) ?? [];
+  const words = said.split(" ");
+  return said !== "" && !words.some((word) => generic.has(word))
+    ? { said, names: [said], isIngredient: true, onlyDose: true }
+    : undefined;
+}
+
+/** Words that may stand there without naming anything. */
+const generic = new Set(
+  "how much many what whats amount amounts weight weights dose doses something stuff range same usual and so ok or but now then only just also again what about enough good some any more little bit need want have got make making use using give dosage quantity right correct max maximum minimum sums numbers figures outs weigh".split(
+    " ",
+  ),
+);
 
 /** The words that figures may have for a thing, from its facets in the mask. */
 function namesOf(facets: string): string[] {
@@ -83,7 +110,7 @@ const counts = /^(?:macarons|shells|trays)$/;
  * weighs a ganache, but asks for no part of it. 0 where it may have the figure, or where nothing sure is asked for.
  */
 export function against(tool: string, asked: Asked | undefined): number {
-  if (!asked || asked.units || !naming.has(tool)) return 0;
+  if (!asked || asked.units || asked.onlyDose || !naming.has(tool)) return 0;
   const wrong = asked.dosed
     ? !ofFlavors.has(tool)
     : (asked.names ?? []).every((name) => counts.test(name)) && !ofPieces.has(tool);
@@ -94,6 +121,7 @@ export function against(tool: string, asked: Asked | undefined): number {
 export function holds(tool: string, asked: Asked | undefined, figures: readonly Figure[] = []): boolean {
   if (!asked || figures.length === 0) return true;
   if (asked.units) return figures.some(({ unit }) => asked.units?.includes(unit));
+  if (asked.onlyDose && tool !== "dose") return true;
   if (!naming.has(tool) || (tool === "dose" && asked.dosed)) return true;
   const words = (asked.names ?? []).flatMap((name) => name.split(" ")).map((word) => word.replace(/s$/, ""));
   // what is stirred into a mix is named by how much of it goes in

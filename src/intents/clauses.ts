@@ -308,8 +308,14 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   const out: Part[] = [];
   let waiting: Part = [];
   for (const { part, whole } of cuts) {
+    const last = out.at(-1);
+    if (waiting.length === 0 && last && bareTail.test(ear.mask(part))) {
+      out[out.length - 1] = joined(last, part);
+      continue;
+    }
     const apart =
       waiting.length > 0 &&
+      !bareTail.test(ear.mask(part)) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain.test(ear.mask(part))) &&
       orders(waiting, ear) &&
@@ -346,6 +352,10 @@ const asksFlavorOf = (part: Part, ear: Ear): boolean =>
 /** "how much plain buttercream do i add?": to what was told before. */
 const asksForPlain =
   /^(?:(?:so|and|now) )*how (?:much|many) (?:more |plain\S* |extra |of )*\S*(?:plain_\S*)?<base=(?:buttercream|ganache|filling)> (?:do|should|must|can|to) .*(?:add|stir|mix)/;
+
+/** "SMBC, 750 g in total. Weights?": asks nothing but of what stands before it. */
+const bareTail =
+  /^(?:(?:and|so|the|what|whats|all) )*(?:weights?|amounts?|quantities|grams\S*|how much of each|recipe)(?: (?:please|pls))?(?: \?)?$/;
 
 /** "i want strawberry flavor in it", "grams of rum". */
 const wants =

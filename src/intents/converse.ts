@@ -123,7 +123,7 @@ export function next(
     return [
       {
         tool: repeated,
-        inputs: state.last.inputs,
+        inputs: without(state.last.inputs, again.drop),
         known: knownFrom(state.last.inputs, {}),
         reading,
         ...(again.unit ? { unit: again.unit } : {}),
@@ -154,6 +154,11 @@ export function next(
     })),
   );
 }
+
+const without = ({ ...inputs }: Inputs, key: string | undefined): Inputs => {
+  if (key !== undefined) delete inputs[key];
+  return inputs;
+};
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(

@@ -3,6 +3,7 @@
  * another calculator was meant, or that the sentence was misread: then a number is no answer.
  */
 import type { Amount, Reading } from "../tools/contract/index.ts";
+import { white_g } from "../tools/lib/find.ts";
 import { inBase, unitRow } from "../tools/lib/units.ts";
 import type { Inputs } from "./step.ts";
 
@@ -85,9 +86,8 @@ export function leftOver(
       : holds(low) && holds({ ...low, value: high });
   };
   // "all of the 100 g has gone in" is held in the sum with what was there, "350 stays plain" in the difference
-  const earlier = Object.entries(before).flatMap(([key, value]) =>
-    key.endsWith("_g") && typeof value === "number" ? [value] : [],
-  );
+  const counted = typeof before.whites_count === "number" ? [before.whites_count * white_g] : [];
+  const earlier = [...numbersIn(before), ...counted];
   const isChange = (amount: Amount) =>
     values(amount).some((value) =>
       earlier.some((old) => held.some((each) => same(each, old + value) || same(each, old - value))),

@@ -56,9 +56,13 @@ export function returned(reading: Reading, state: State): State {
   )
     return state;
   const base = reading.things.find((thing) => thing.base)?.base ?? "";
+  // "back to the lemon, 300 g"
+  const taste = reading.things.find((thing) => thing.taste)?.taste;
   const topic = state.topics.findLast(
     ({ tool, inputs }) =>
-      tool !== state.last?.tool && (inputs.base === base || about[base]?.includes(tool)) && base !== "",
+      tool !== state.last?.tool &&
+      ((base !== "" && (inputs.base === base || about[base]?.includes(tool))) ||
+        (taste !== undefined && inputs.taste === taste)),
   );
   return topic ? { ...state, last: topic } : state;
 }
@@ -109,6 +113,8 @@ const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 /** "and the butter version?": a ganache of white chocolate is answered with and without. */
 const butterVersion =
   /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter)(?: then)? ?\??$/;
+/** "found a battery, in grams?", behind a dose in spoons. */
+const inGrams = /(?:^|, ?)(?:(?:and|so|ok) )?in (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;
 /** "bit much?", of a flavor in its bowl. */
 const verdict =
   /^(?:(?:is|was) (?:that|it) )?(?:a )?(?:(?:bit|little|tad) (?:too )?(?:much|strong)|(?:way )?too (?:much|strong|little)|enough|ok|okay|alright)(?: then)? ?\?$/;
@@ -117,7 +123,7 @@ const verdict =
 export function sameAgain(
   { text, mask }: Reading,
   { last }: State,
-): { unit?: "oz"; because: string } | undefined {
+): { unit?: "oz"; drop?: string; because: string } | undefined {
   if (!last) return undefined;
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
@@ -131,6 +137,8 @@ export function sameAgain(
     verdict.test(text)
   )
     return { because: "asks again whether that is right" };
+  if (last.tool === "dose" && last.inputs.spoon !== undefined && inGrams.test(text))
+    return { drop: "spoon", because: "asks for the same in grams" };
   const noButter = last.tool === "ganache" && withoutButter.test(text);
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))
     ? { because: "asks the same once more" }

@@ -46,6 +46,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:actually |really |even )?(?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" +
           end,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
+        "what (?:can|could|do) i ask(?: you)?(?: about| for)?$",
         "what (?:are|is) (?:you|this|it) (?:good )?for",
         "what (?:are|r) (?:you|u) (?:able|good|capable)",
         "what (?:\\S+ )?(?:things|questions|stuff|topics) (?:can|may|could|should|do) (?:i|we|you)",

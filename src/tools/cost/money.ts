@@ -114,6 +114,15 @@ const joint = /[,;:?!.]|\band\b|\bbut\b|\bplus\b/;
 const tail = (text: string) => text.split(joint).at(-1) ?? "";
 const head = (text: string) => text.split(joint)[0] ?? "";
 
+/** The use whose word comes first: "$4 boxes what do i charge" is for the boxes. */
+function earliest(text: string): Use | undefined {
+  const found = specific.flatMap(([use, words]) => {
+    const at = text.search(words);
+    return at < 0 ? [] : [{ use, at }];
+  });
+  return found.sort((a, b) => a.at - b.at)[0]?.use;
+}
+
 function useOf(amount: Amount, before: string, after: string): Use | undefined {
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
   // "took $30 for a box": what it brought in, and not what the box cost
@@ -138,9 +147,7 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     /\b(?:a|the|my|each|every|per)$/.test(before.trim())
   )
     return "price";
-  const behind = /^ ?for (?:the|a) box\b/.test(after)
-    ? "packaging"
-    : specific.find(([, words]) => words.test(after))?.[0];
+  const behind = /^ ?for (?:the|a) box\b/.test(after) ? "packaging" : earliest(after);
   if (behind === "price" && general.test(before) && lastUse(before) === undefined) return "cost";
   // "€14 ingredients €3 of boxes": the word between belongs to the sum before it
   const ofBehind = /^ ?of (?:the |my )?\w/.test(after) ? behind : undefined;

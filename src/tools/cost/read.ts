@@ -10,6 +10,10 @@ import { readLabor, readShares } from "./shares.ts";
 
 type Draft = Partial<CostInputs>;
 
+/** "and without my hours", "leave the labour out". */
+const withoutWork =
+  /\b(?:(?:without|leave out|forget|minus|not counting) (?:the |my |any )?(?:hours?|time|work|labou?r|wages?)|leave (?:the |my )?(?:hours?|time|work|labou?r|wages?) out)\b/;
+
 export function readCost(reading: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   const money = sums(reading);
@@ -25,12 +29,8 @@ export function readCost(reading: Reading, memory: Memory): Draft {
       ? { packaging: 0 }
       : {}),
     // "and without my hours"
-    ...(before.labor_min !== undefined &&
-    /\b(?:without|leave out|forget|minus|not counting) (?:the |my |any )?(?:hours?|time|work|labou?r|wages?)\b/.test(
-      reading.text,
-    )
-      ? { labor_per_h: 0 }
-      : {}),
+    ...(before.labor_min !== undefined && withoutWork.test(reading.text) ? { labor_per_h: 0 } : {}),
+    ...(before.labor !== undefined && withoutWork.test(reading.text) ? { labor: 0 } : {}),
   };
   const macarons =
     counted(withoutSums(reading, money), "macarons") ??

@@ -95,6 +95,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       says(reading, /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/) ||
       // "20 for saturday 3pm, mango ganache"
       says(reading, /^(?:(?:ok|and|so|now|need) )*\S*<number> (?:for|by) \S*<when>/) ||
+      // "party mum wants 42"
+      (before !== undefined && says(reading, /(?:wants?|needs?|asked for|ordered) \S*<number>$/)) ||
       // "making 60 for a christening next sunday noon"
       says(
         reading,

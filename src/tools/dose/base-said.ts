@@ -54,6 +54,8 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     return { base_g: earlier.base_g * part.value };
   const named = table.parts?.find(
     (each) =>
+      (each.name === "with butter" &&
+        /\bbutter (?:one|version|ganache)\b|\bwith (?:the )?butter\b/.test(reading.text)) ||
       reading.things.some((thing) => thing.color === each.name || thing.taste === each.name) ||
       new RegExp(
         `(?:for|in|into) (?:the |my )?${each.name === "center" ? "cent(?:er|re)" : each.name}(?: |$)`,
@@ -119,17 +121,32 @@ const partOf = (each: Weighed) => ({
 /** "only 100 g plain bc left so all of thats gone in": on top of the bowl that was spoken of, its flavor with it. */
 function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const isPart = ({ thing }: Weighed) =>
+    thing?.ingredient !== undefined && !thing.taste && !thing.dose && before?.base_g !== undefined;
   const isPlain = (each: Weighed) =>
-    each.thing?.base ??
+    each.thing?.base !== undefined ||
+    isPart(each) ||
     /^(?: g| grams)?(?: more| extra)?(?: of)? (?:the )?plain\b/.test(reading.text.slice(each.amount.at[1]));
   const said = weights.length > 0 ? weights : bareGrams(reading);
   const [added, ...others] = said.filter(isPlain);
-  if (before?.base_g === undefined || before.flavor_g === undefined || !added || others.length > 0)
-    return undefined;
+  if (before?.base_g === undefined || !added || others.length > 0) return undefined;
   const goneIn =
     /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/.test(
       reading.mask,
     ) && /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b/.test(reading.mask);
+  // "oh and another 50 g butter went in"
+  const asWell =
+    isPart(added) &&
+    /\b(?:another|extra|more|as well|too)\b|went in|goes in/.test(reading.mask) &&
+    /\b(?:went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
+      reading.mask,
+    );
+  if (asWell)
+    return {
+      base_g: before.base_g + added.grams,
+      ...(before.flavor_g === undefined ? {} : { flavor_g: before.flavor_g, want: "check" as const }),
+    };
+  if (before.flavor_g === undefined) return undefined;
   return goneIn
     ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
     : undefined;

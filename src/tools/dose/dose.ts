@@ -63,6 +63,8 @@ export const dose = tool<DoseInputs>({
   cues: cues(
     [-6, "{dose=color} (?:mixed |stirred |already )?in(?: |$)"],
     [4, "{unit=g} of {taste}(?: [?])?$"],
+    [-10, "{percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. rest\\S*"],
+    [-8, "{symptom=split_ganache}"],
     [-8, "{base} between {number} {taste} .. {number} {taste}"],
     [
       6,

@@ -16,25 +16,28 @@ export function flavorsAsked(reading: Reading): Thing[] {
     /(?:left (?:over )?from|\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
       reading.text.slice(0, each.at[0]),
     );
-  const flavors = reading.things.filter((each) => isFlavor(each) && each.at[0] < replaced && !isAside(each));
+  const named = reading.things.filter((each) => isFlavor(each) && !isAside(each));
+  const before = named.filter((each) => each.at[0] < replaced);
+  // "and instead of the paste the pistachio aroma?": what comes last takes the place
+  const flavors = before.length > 0 ? before : named.slice(-1);
   const describes = (each: Thing) =>
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
-  const named = flavors.filter((each) => each.dose && !describes(each));
+  const formed = flavors.filter((each) => each.dose && !describes(each));
   const free = flavors.filter((each) => !each.dose && each.taste && !describes(each));
-  if (named.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
-  const particular = named.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
+  if (formed.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
+  const particular = formed.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
   // "want it peach, how much flavor": one flavor said twice
   if (particular.length === 0 && free.length > 0)
-    return free.map((each) => ({ ...each, dose: named[0]?.dose }));
+    return free.map((each) => ({ ...each, dose: formed[0]?.dose }));
   // "how much vanilla, how much salt": asked for as plainly as what has a form
   const asked = free.filter((each) =>
     /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
   );
   const all = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
-  return dedupe(particular.length > 0 ? all.filter((each) => !repeats(each, all)) : named);
+  return dedupe(particular.length > 0 ? all.filter((each) => !repeats(each, all)) : formed);
 }
 
 /** Rows that a bare word names; beside a more particular word they say nothing new. */

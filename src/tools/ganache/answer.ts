@@ -185,6 +185,8 @@ function build(
       mass: { grams: usual.total, thing: "ganache" },
       ...(chocolate ? { chocolate } : {}),
       filling: "ganache",
+      // "in the butter one"
+      ...(withButter ? { parts: [{ name: "with butter", grams: withButter.total_g }] } : {}),
       recipe: [
         { name: chocolate ? `${chocolate} chocolate` : "chocolate", grams: usual.chocolate },
         { name: "cream", grams: usual.cream },
@@ -210,7 +212,7 @@ function workingOf(
 function butterVersion(
   given: "chocolate" | "cream" | "total",
   grams: number,
-): { text: string; figures: Figure[] } {
+): { text: string; figures: Figure[]; total_g: number } {
   const all = whiteWithButter.chocolate + whiteWithButter.cream + whiteWithButter.butter;
   const of = (part: number) => (grams * part) / (given === "total" ? all : whiteWithButter[given]);
   const lines = (["chocolate", "cream", "butter"] as const).map((name) => ({
@@ -218,6 +220,7 @@ function butterVersion(
     grams: of(whiteWithButter[name]),
   }));
   return {
+    total_g: of(all),
     text: lines
       .filter((each) => each.name !== given)
       .map((each) => `${weight(each.grams)} g ${each.name}`)
@@ -279,7 +282,7 @@ function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioR
     return {
       status: "answered",
       headline: loose
-        ? "The ratio isn't the cause: let it cool and set, 30-60 min in the fridge, before you judge it."
+        ? "The ratio isn't the cause: chill it, 30-60 min in the fridge, before you judge it."
         : "The ratio isn't the cause: warm it gently and stir, then let it come to room temperature.",
       rule,
       leaves: { mass: { grams: chocolate_g + cream_g, thing: "ganache" }, chocolate, filling: "ganache" },

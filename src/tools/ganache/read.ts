@@ -84,6 +84,15 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   const added = moreOfPart(reading, memory) ?? mendBefore(reading, memory);
   if (added) return added;
   const lines = readLines(reading);
+  // "and with 300 g of the chocolate", of a mix with dark chocolate in it
+  const [other] = lines.lines ?? [];
+  const ownKind = before?.lines?.find((each) => /chocolate$/.test(each.name))?.name;
+  if (before?.want === "composition" && before.lines && other?.name === "chocolate" && ownKind)
+    return {
+      ...common,
+      want: "composition",
+      lines: before.lines.map((each) => (each.name === ownKind ? { ...each, grams: other.grams } : each)),
+    };
   // "and with 30 g butter in it"
   const [more] = lines.lines ?? [];
   if (
@@ -395,8 +404,8 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   // "half of that is dark ganache"
-  const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
-    ? reading.amounts.find((each) => each.fraction && !each.of)?.value
+  const share = says(reading, /<number,fraction> (?:of )?(?:it|that|this|the \S*<base=filling>)(?: |$)/)
+    ? reading.amounts.find((each) => each.fraction && (!each.of || each.of.base === "filling"))?.value
     : undefined;
   if (share !== undefined && share < 1) return { total_g: mass.grams * share };
   return pointsBack(reading) ||

@@ -72,8 +72,13 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       ? [{ name: "whites", grams: whites.value * white_g }]
       : [];
   if (memory.slot === "lines" && have.length > 1) out.lines = have;
-  else if (have.length > 0) out.have = [...counted, ...have];
-  else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
+  else if (have.length > 0) {
+    const [only] = have;
+    const isMore =
+      have.length === 1 &&
+      says(reading, /<weight> (?:more|extra) |(?:another|extra) \S*<weight>|on top of (?:that|those|them)/);
+    out.have = only && isMore ? [moreOfLine(before, only)] : [...counted, ...have];
+  } else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   return out;
 }
@@ -142,6 +147,14 @@ function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefine
     ),
     factor,
   };
+}
+
+/** "got 30 g more whites on top of those two": what was there and what has come. */
+function moreOfLine(before: Draft | undefined, line: Line): Line {
+  const had =
+    before?.have?.find((each) => each.name === line.name)?.grams ??
+    (line.name === "whites" && before?.whites_count !== undefined ? before.whites_count * white_g : 0);
+  return { ...line, grams: had + line.grams };
 }
 
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */

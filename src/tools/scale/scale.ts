@@ -53,6 +53,8 @@ export const scale = tool<ScaleInputs>({
       "^(?:ok |okay |then |so |and |the |all )*weights?(?: please| pls| then)?(?: [?])?$",
       "only (?:have|got) {number} {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}(?: left)?$",
     ],
+    [9, "^(?:please |pls |can you |could you )*(?:scale|rescale) {weight} (?:of )?{ingredient}"],
+    [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
     [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
     [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
     [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],

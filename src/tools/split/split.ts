@@ -47,6 +47,7 @@ export const split = tool<SplitInputs>({
     [-3, "{base} .. {dose}"],
     [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
     [5, "(?:one|another) more {dose=color}"],
+    [8, "{weight} .. {base} .. {percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. \\S*rest\\S*"],
     [8, "{weight} .. {base} between {number} {taste} .. {number} {taste}"],
     [-6, "(?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?"],
     [

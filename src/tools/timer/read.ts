@@ -52,6 +52,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
+  // "how much time is missing for the ganache"
+  if (!time && /(?:time|minutes|long) (?:is |are )?(?:still )?missing (?:for|on) /.test(mask))
+    return { do: "left", name: nameFrom(some.slice(some.findIndex((each) => each.text === "missing") + 2)) };
   const amount = some.find(
     (each) =>
       each.amount?.dim === "time" ||
