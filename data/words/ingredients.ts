@@ -320,7 +320,6 @@ export const ingredients: readonly IngredientRow[] = [
       "chocolate",
       "choc",
       "couverture",
-      "chocolat",
       "schokolade",
       "chcolate",
       "choclate",

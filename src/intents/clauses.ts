@@ -1,8 +1,7 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
-import { noteClosers, noteOpeners } from "../../data/words/note-talk.ts";
 import type { Tool } from "../tools/contract/index.ts";
+import { asksFlavorOf, asksForPlain, isBareTail, tellsMix } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
-import { guarded } from "./guarded.ts";
 import {
   asks,
   carriesAmount,
@@ -18,29 +17,8 @@ import {
   states,
 } from "./part.ts";
 import type { Item } from "./scan.ts";
-
-/** "made raspberry, 11 g flavor in 280 g buttercream. rating 9": a note in two sentences. */
-const ratedBatch = guarded(
-  "rating rated",
-  () => /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/,
-);
-
-/** A whole turn that is one note from here on: nothing in it is another question. */
-const noteStart = guarded(
-  "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
-  () =>
-    new RegExp(
-      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|recipe \\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
-    ),
-);
-const orderInside =
-  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
-
-/** An order at the end that makes a note of all before it. */
-const noteEnd = guarded(
-  "note write jot log record put save add keep make take leave store file",
-  () => new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`),
-);
+import { sharedCount, sharedEnd } from "./shared-end.ts";
+import { endsNote, wholeTurn } from "./whole-turn.ts";
 
 /** A part, and whether it asks something by itself. */
 interface Cut {
@@ -48,28 +26,12 @@ interface Cut {
   whole: boolean;
 }
 
-/** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
-const pantryOrder = guarded(
-  "pantry larder cupboard stock shelf",
-  () =>
-    /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/,
-);
-
-/** "cupboard: whites 80 g, ground almonds 90 g. biggest batch i can do?": the list is what the question is about. */
-const stockQuestion = guarded(
-  "pantry larder cupboard stock shelf",
-  () =>
-    /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/,
-);
-
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   const items = withoutCourtesy(all, ear);
-  if (noteStart.test(ear.mask(items)) || noteEnd.test(ear.mask(items))) return splitNote(items, ear);
-  if (ratedBatch.test(ear.mask(items))) return [items];
-  if (pantryOrder.test(ear.mask(items))) return [items];
-  if (stockQuestion.test(ear.mask(items))) return [items];
+  const whole = wholeTurn(ear.mask(items));
+  if (whole) return whole === "note" ? splitNote(items, ear) : [items];
   const cuts = cutSentences(items).flatMap((sentence) => {
     const pair = pairedBases(sentence);
     const cut = pair.flatMap((each) => cutWithin(each, ear));
@@ -79,46 +41,6 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   return cuts.length === 0 ? [items] : sharedCount(sharedEnd(join(cuts, ear), ear), ear);
 }
 
-/** "how much vanilla and how much rum for 200 g buttercream": the weight at the end is for all that is asked before. */
-function sharedEnd(parts: Part[], ear: Ear): Part[] {
-  const last = parts.at(-1) ?? [];
-  const weight = last.findIndex((item) => item.is === "amount" && item.amount.dim === "weight");
-  const joint = last[weight - 1];
-  const behind = last.slice(weight + 1, weight + 4);
-  const isFor = joint?.is === "word" && ["for", "in", "into", "to"].includes(joint.text);
-  if (parts.length < 2 || !isFor || !behind.some((item) => item.is === "thing" && item.thing.base))
-    return parts;
-  const end = last.slice(weight - 1).filter((item) => !(item.is === "sign" && item.text === "?"));
-  const asksFlavor = (part: Part) =>
-    !carriesAmount(part) &&
-    /^(?:(?:and|also|so) )*how (?:much|many) /.test(ear.mask(part)) &&
-    part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
-    !part.some((item) => item.is === "thing" && item.thing.base);
-  return parts.map((part, at) => (at < parts.length - 1 && asksFlavor(part) ? [...part, ...end] : part));
-}
-
-/** "how many trays and how much filling for 45 macarons of 4 cm": both are asked of the macarons at the end. */
-function sharedCount(parts: Part[], ear: Ear): Part[] {
-  const last = parts.at(-1) ?? [];
-  const at = last.findIndex(
-    (item, i) =>
-      item.is === "amount" &&
-      item.amount.dim === "number" &&
-      last.slice(i + 1, i + 3).some((each) => each.is === "thing" && each.thing.count === "macarons"),
-  );
-  const joint = last[at - 1];
-  if (parts.length < 2 || !(joint?.is === "word" && joint.text === "for")) return parts;
-  const end = last.slice(at - 1).filter((item) => !(item.is === "sign" && item.text === "?"));
-  const asksSize =
-    /^(?:(?:and|also|so) )*how (?:much|many) \S*<(?:count=trays|base=(?:batter|filling))[^>]*>(?: (?:do|will) i need)?$/;
-  return parts.map((part, i) =>
-    i < parts.length - 1 && !carriesAmount(part) && asksSize.test(ear.mask(part)) ? [...part, ...end] : part,
-  );
-}
-
-const offTheShelf =
-  /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
-
 /** A note keeps everything behind it, but "and set a timer" ends it. */
 function splitNote(items: Part, ear: Ear): Part[] {
   for (let i = 1; i < items.length; i++) {
@@ -127,8 +49,8 @@ function splitNote(items: Part, ear: Ear): Part[] {
       (item.is === "word" && ["and", "then"].includes(item.text)) ||
       (item.is === "sign" && /[.;]/.test(item.text));
     const rest = items.slice(i + 1);
-    const offShelf = item.is === "sign" && item.text === "," && offTheShelf.test(ear.mask(rest));
-    if (offShelf || (joint && orderInside.test(ear.mask(rest))))
+    const comma = item.is === "sign" && item.text === ",";
+    if ((comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word")))
       return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
   }
   return [items];
@@ -309,15 +231,15 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   let waiting: Part = [];
   for (const { part, whole } of cuts) {
     const last = out.at(-1);
-    if (waiting.length === 0 && last && bareTail.test(ear.mask(part))) {
+    if (waiting.length === 0 && last && isBareTail(part, ear)) {
       out[out.length - 1] = joined(last, part);
       continue;
     }
     const apart =
       waiting.length > 0 &&
-      !bareTail.test(ear.mask(part)) &&
+      !isBareTail(part, ear) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
-      !(!asks(waiting, ear) && asksForPlain.test(ear.mask(part))) &&
+      !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
       orders(waiting, ear) &&
       !isTail(part) &&
       !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
@@ -336,30 +258,6 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   if (!last || orders(waiting, ear)) return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
-
-/** "160 g chocolate, 128 g cream, 24 g butter": what is in the bowl, part by part, and no question. */
-const tellsMix = (part: Part, ear: Ear): boolean =>
-  !asks(part, ear) && (ear.mask(part).match(/<(?:weight|number)> (?:of )?\S*<ingredient=/g) ?? []).length > 1;
-
-/** "how much rum should go in?": it stands for nothing without a bowl. */
-const asksFlavorOf = (part: Part, ear: Ear): boolean =>
-  !carriesAmount(part) &&
-  (asks(part, ear) || wants.test(ear.mask(part))) &&
-  ["dose", undefined].includes(ear.claimed(part)?.name) &&
-  part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
-  !part.some((item) => item.is === "thing" && item.thing.base);
-
-/** "how much plain buttercream do i add?": to what was told before. */
-const asksForPlain =
-  /^(?:(?:so|and|now) )*how (?:much|many) (?:more |plain\S* |extra |of )*\S*(?:plain_\S*)?<base=(?:buttercream|ganache|filling)> (?:do|should|must|can|to) .*(?:add|stir|mix)/;
-
-/** "SMBC, 750 g in total. Weights?": asks nothing but of what stands before it. */
-const bareTail =
-  /^(?:(?:and|so|the|what|whats|all) )*(?:weights?|amounts?|quantities|grams\S*|how much of each|recipe)(?: (?:please|pls))?(?: \?)?$/;
-
-/** "i want strawberry flavor in it", "grams of rum". */
-const wants =
-  /^(?:(?:and|so|now|then|,) )*(?:(?:i|we) (?:want|need|would like)|id like|grams|weight|amount) /;
 
 const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
 

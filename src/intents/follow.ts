@@ -3,10 +3,11 @@ import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
-import type { Names, State } from "./converse.ts";
+import type { State } from "./converse.ts";
+import { drafts } from "./drafts.ts";
 import { leftOver } from "./left-over.ts";
-import { dimensionOf, fillSlot, isBare, multiplied } from "./slots.ts";
-import { type Inputs, saidNow, withoutRivals } from "./step.ts";
+import { isBare, multiplied } from "./slots.ts";
+import { type Inputs, saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
@@ -16,14 +17,6 @@ const pronoun =
 
 const isLeaning = (reading: Reading) =>
   leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
-
-/** The drafts that a calculator reads from a sentence, without what it left undefined. */
-export function drafts(tool: Tool, reading: Reading, memory: Memory): Inputs[] {
-  const read = tool.read(reading, memory);
-  return (Array.isArray(read) ? read : [read]).map((inputs) =>
-    Object.fromEntries(Object.entries(inputs).filter(([, value]) => value !== undefined)),
-  );
-}
 
 /**
  * A word of another matter with no sure sign of the trade, or a sentence of which hardly a word is known: better
@@ -36,89 +29,6 @@ export function strange(reading: Reading, points: number): boolean {
   const lost = reading.unknown.length + reading.mended.length;
   return reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2 && reading.amounts.length === 0;
 }
-
-/** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
-export function answersPending(
-  reading: Reading,
-  state: State,
-  names: Names,
-  scores: Score[],
-  tools: readonly Tool[],
-  recipe?: Memory["recipe"],
-): { tool: Tool; inputs: Inputs; filled: Inputs } | undefined {
-  const pending = state.pending;
-  const tool = pending && tools.find((each) => each.name === pending.tool);
-  if (!pending || !tool) return undefined;
-  const best = scores[0];
-  // "20 for saturday 3pm" is no price and no weight
-  if (reading.whens.length > 0 && isMeasure(pending.slot)) return undefined;
-  if (
-    best &&
-    best.points >= stands &&
-    best.tool !== tool &&
-    !isBare(reading) &&
-    !isListFor(pending.slot, reading)
-  )
-    return undefined;
-  if (
-    reading.unknown.length > 0 &&
-    !isBare(reading) &&
-    reading.unknown.length >= reading.mask.split(" ").length / 3
-  )
-    return undefined;
-  // "if i sell 6 for 15" is no price of the whites
-  if (
-    pending.slot === "more_prices" &&
-    /(?:^| )(?:sell|sells|selling|charge|margin|markup|profit|what|whats|how|if)(?: |$)/.test(reading.mask)
-  )
-    return undefined;
-  // "how much freeze dried raspberry": a question of its own, where a weight was asked for
-  if (
-    isMeasure(pending.slot) &&
-    reading.amounts.length === 0 &&
-    /^(?:(?:and|so|ok) )*(?:how|what|which|when) /.test(reading.mask)
-  )
-    return undefined;
-  const last = { tool: pending.tool, inputs: pending.inputs };
-  const found =
-    drafts(tool, reading, {
-      table: state.table,
-      last,
-      slot: pending.slot,
-      follows: true,
-      names,
-      ...(recipe ? { recipe } : {}),
-    })[0] ?? {};
-  const filled =
-    pending.slot in found || takesAll(found, reading)
-      ? found
-      : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
-  if (Object.keys(filled).length === 0) return undefined;
-  return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
-}
-
-/** Slots that take a weight, a share, a length, a heat or a price: none is said with a day or an hour. */
-const isMeasure = (slot: string) =>
-  ["weight", "percent", "length", "temperature"].includes(dimensionOf(slot) ?? "") || /price|cost/.test(slot);
-
-/** The one weight that was said stands in an input already: "150 g cream" where grams of chocolate were asked for. */
-const takesAll = (found: Inputs, { amounts }: Reading) =>
-  amounts.length === 1 &&
-  amounts[0]?.dim === "weight" &&
-  Object.entries(found).some(([key, value]) => key.endsWith("_g") && typeof value === "number");
-
-/** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */
-const isListFor = (slot: string, reading: Reading) =>
-  ["lines", "entries"].includes(slot) &&
-  reading.amounts.length > 0 &&
-  reading.mask
-    .split(" ")
-    .every(
-      (each) =>
-        each.includes("<") ||
-        !/^[a-z]/.test(each) ||
-        ["and", "of", "the", "its", "some", "plus"].includes(each),
-    );
 
 export interface Choice {
   tool: Tool;

@@ -1,0 +1,29 @@
+/** Parts that say nothing by themselves: what is in a bowl before the flavor asked for, "weights?" behind the mix. */
+import { asks, carriesAmount, type Ear, type Part } from "./part.ts";
+
+/** "160 g chocolate, 128 g cream, 24 g butter": what is in the bowl, part by part, and no question. */
+export const tellsMix = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) && (ear.mask(part).match(/<(?:weight|number)> (?:of )?\S*<ingredient=/g) ?? []).length > 1;
+
+/** "how much rum should go in?": it stands for nothing without a bowl. */
+export const asksFlavorOf = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  (asks(part, ear) || wants.test(ear.mask(part))) &&
+  ["dose", undefined].includes(ear.claimed(part)?.name) &&
+  part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
+  !part.some((item) => item.is === "thing" && item.thing.base);
+
+/** "how much plain buttercream do i add?": to what was told before. */
+const forPlain =
+  /^(?:(?:so|and|now) )*how (?:much|many) (?:more |plain\S* |extra |of )*\S*(?:plain_\S*)?<base=(?:buttercream|ganache|filling)> (?:do|should|must|can|to) .*(?:add|stir|mix)/;
+
+/** "SMBC, 750 g in total. Weights?": asks nothing but of what stands before it. */
+const tail =
+  /^(?:(?:and|so|the|what|whats|all) )*(?:weights?|amounts?|quantities|grams\S*|how much of each|recipe)(?: (?:please|pls))?(?: \?)?$/;
+
+/** "i want strawberry flavor in it", "grams of rum". */
+const wants =
+  /^(?:(?:and|so|now|then|,) )*(?:(?:i|we) (?:want|need|would like)|id like|grams|weight|amount) /;
+
+export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
+export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));

@@ -1,0 +1,90 @@
+/** Whether a turn answers the question that was asked, and what it fills in. */
+import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
+import { type Score, stands } from "./choose.ts";
+import type { Names, State } from "./converse.ts";
+import { drafts } from "./drafts.ts";
+import { dimensionOf, fillSlot, isBare } from "./slots.ts";
+import { type Inputs, withoutRivals } from "./step.ts";
+
+/** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
+export function answersPending(
+  reading: Reading,
+  state: State,
+  names: Names,
+  scores: Score[],
+  tools: readonly Tool[],
+  recipe?: Memory["recipe"],
+): { tool: Tool; inputs: Inputs; filled: Inputs } | undefined {
+  const pending = state.pending;
+  const tool = pending && tools.find((each) => each.name === pending.tool);
+  if (!pending || !tool) return undefined;
+  const best = scores[0];
+  // "20 for saturday 3pm" is no price and no weight
+  if (reading.whens.length > 0 && isMeasure(pending.slot)) return undefined;
+  if (
+    best &&
+    best.points >= stands &&
+    best.tool !== tool &&
+    !isBare(reading) &&
+    !isListFor(pending.slot, reading)
+  )
+    return undefined;
+  if (
+    reading.unknown.length > 0 &&
+    !isBare(reading) &&
+    reading.unknown.length >= reading.mask.split(" ").length / 3
+  )
+    return undefined;
+  // "if i sell 6 for 15" is no price of the whites
+  if (
+    pending.slot === "more_prices" &&
+    /(?:^| )(?:sell|sells|selling|charge|margin|markup|profit|what|whats|how|if)(?: |$)/.test(reading.mask)
+  )
+    return undefined;
+  // "how much freeze dried raspberry": a question of its own, where a weight was asked for
+  if (
+    isMeasure(pending.slot) &&
+    reading.amounts.length === 0 &&
+    /^(?:(?:and|so|ok) )*(?:how|what|which|when) /.test(reading.mask)
+  )
+    return undefined;
+  const last = { tool: pending.tool, inputs: pending.inputs };
+  const found =
+    drafts(tool, reading, {
+      table: state.table,
+      last,
+      slot: pending.slot,
+      follows: true,
+      names,
+      ...(recipe ? { recipe } : {}),
+    })[0] ?? {};
+  const filled =
+    pending.slot in found || takesAll(found, reading)
+      ? found
+      : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
+  if (Object.keys(filled).length === 0) return undefined;
+  return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
+}
+
+/** Slots that take a weight, a share, a length, a heat or a price: none is said with a day or an hour. */
+const isMeasure = (slot: string) =>
+  ["weight", "percent", "length", "temperature"].includes(dimensionOf(slot) ?? "") || /price|cost/.test(slot);
+
+/** The one weight that was said stands in an input already: "150 g cream" where grams of chocolate were asked for. */
+const takesAll = (found: Inputs, { amounts }: Reading) =>
+  amounts.length === 1 &&
+  amounts[0]?.dim === "weight" &&
+  Object.entries(found).some(([key, value]) => key.endsWith("_g") && typeof value === "number");
+
+/** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */
+const isListFor = (slot: string, reading: Reading) =>
+  ["lines", "entries"].includes(slot) &&
+  reading.amounts.length > 0 &&
+  reading.mask
+    .split(" ")
+    .every(
+      (each) =>
+        each.includes("<") ||
+        !/^[a-z]/.test(each) ||
+        ["and", "of", "the", "its", "some", "plus"].includes(each),
+    );
