@@ -42,12 +42,21 @@ const stockQuestion = guarded(
 const offTheShelf =
   /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
 
+/** "baked vanilla today, 40 of them, a few cracked, oven 150": told, and nothing asked. */
+const toldBatch = guarded(
+  "baked made",
+  () =>
+    /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=(?!.*(?: what | why | how | which |\?)).*(?:<number.*(?:<symptom|<temperature|<time)|<symptom.*<time)/,
+);
+
 export type Whole = "note" | "one";
 
 /** "note": all of it, up to an order inside; "one": all of it. Undefined for any other turn. Pure. */
 export function wholeTurn(mask: string): Whole | undefined {
   if (noteStart.test(mask) || noteEnd.test(mask)) return "note";
-  return ratedBatch.test(mask) || pantryOrder.test(mask) || stockQuestion.test(mask) ? "one" : undefined;
+  return ratedBatch.test(mask) || toldBatch.test(mask) || pantryOrder.test(mask) || stockQuestion.test(mask)
+    ? "one"
+    : undefined;
 }
 
 /** An order behind a note ends it: "and set a timer"; behind a comma only "take it off the shelf" does. */

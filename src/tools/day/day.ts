@@ -111,6 +111,11 @@ export const day = tool<DayInputs>({
       "^(?:(?:and|can|could|you|please|ok|now) )*print",
       "for the wall",
     ],
+    [
+      6,
+      "(?:whats|what is) (?:the |my )?(?:first|next) (?:step|thing)(?: [?])?$",
+      "^what (?:do i do|comes) first(?: [?])?$",
+    ],
     [9, "timers? for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$", "calendar"],
     [
       5,

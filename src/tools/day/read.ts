@@ -63,7 +63,7 @@ function readWant(reading: Reading): Draft | undefined {
   if (
     says(
       reading,
-      /(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:still )?left to do|what do i still have to do/,
+      /(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:the |my )?first (?:step|thing)|what (?:do i do|comes) first|(?:whats|what is) (?:still )?left to do|what do i still have to do/,
     )
   )
     return { want: "next" };
@@ -122,7 +122,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     reading,
     /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest|(?:dont|do not|wont|not|didnt) (?:let (?:them|it|the \S+) )?\S*rest(?:<|ing)/,
   );
-  const { wake_min, sleep_min } = hoursSaid(reading.text);
+  const { wake_min = lateRise(reading), sleep_min } = hoursSaid(reading.text);
   return {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
@@ -131,6 +131,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
+    ...(says(
+      reading,
+      /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all/,
+    ) && !noRest
+      ? { no_rest: false }
+      : {}),
   };
 }
 
@@ -161,10 +167,26 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
   const boxes = counts.find((each) => each.of?.count === "boxes");
   const inEach = boxSize(reading) ?? known;
   if (boxes && inEach !== undefined) return boxes.value * inEach;
-  return counts.find((each) => each.of?.count === "macarons")?.value;
+  const macarons = counts.find((each) => each.of?.count === "macarons")?.value;
+  if (macarons !== undefined) return macarons;
+  // "36 lemon for sunday 2pm"
+  const tasted = /<number> \S*<[^>]*taste=[^>]*>(?: ones)? (?:for|by|on) .*<when>/.test(reading.mask);
+  return tasted
+    ? reading.amounts.find(
+        (each) => each.dim === "number" && each.unit === "" && each.of?.taste && each.value >= 4,
+      )?.value
+    : undefined;
 }
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
+const sleepsIn = /(?:^| )sleep (?:in )?(?:till|until|to) \S*<(?:when|number)>/;
+
+/** "can i sleep in till 9": minutes after midnight. */
+const lateRise = (reading: Reading): number | undefined =>
+  sleepsIn.test(reading.mask)
+    ? (reading.whens[0]?.minute ?? (bareNumbers(reading)[0]?.value ?? 0) * 60) || undefined
+    : undefined;
+
 /** "24 macarons in three hours". */
 function withinSaid(reading: Reading): number | undefined {
   const time = reading.amounts.find((each) => each.dim === "time");
@@ -177,7 +199,8 @@ const asksReady =
   /start\w* (?:at|by|from|on) .*\bwhen .*(?:ready|done|finished)|when .*(?:ready|done|finished) .*\bif i (?:start|begin)/;
 
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
-  if (asksReady.test(reading.text)) return undefined;
+  // "can i sleep in till 9": when the day begins, not when it is due
+  if (asksReady.test(reading.text) || sleepsIn.test(reading.mask)) return undefined;
   const said = reading.whens.at(-1);
   if (!said) return undefined;
   const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;

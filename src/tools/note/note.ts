@@ -43,6 +43,12 @@ export const note = tool<NoteInputs>({
   inputs,
   cues: cues(
     [12, ...ignoringCues],
+    // told in the past tense, with what a note is made of: no question
+    [
+      8,
+      "^(?:i |we )?(?:just )?(?:baked\\S*|made) (?:\\S+ ){0,3}{taste} (?:\\S+ )*(?:{number} .*(?:{symptom}|{temperature}|{time})|{symptom} .*{time})(?!.* (?:what|why|how|help))",
+      "^\\S*(?:yesterday|today|morning|night|week|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\\S*<when> {taste} (?:\\S+ )*(?:{number} out of|\\S*<number,fraction>)(?!.* (?:what|why|how))",
+    ],
     ...exchangeCues,
     [
       9,

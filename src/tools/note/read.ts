@@ -19,6 +19,8 @@ const closes = new RegExp(
   `(?:^| )${noteClosers}(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
+const tells =
+  /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
   `^${leads}(?:(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
@@ -52,7 +54,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
   if (corrects.test(mask))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
-  if (opens.test(mask) || closes.test(mask) || rated.test(mask))
+  if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text)) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
