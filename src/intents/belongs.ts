@@ -25,5 +25,14 @@ const tail =
 const wants =
   /^(?:(?:and|so|now|then|,) )*(?:(?:i|we) (?:want|need|would like)|id like|grams|weight|amount) /;
 
+/** "160 °C for a conventional oven; what should i set my fan oven to?" */
+export const asksOven = (told: Part, part: Part, ear: Ear): boolean =>
+  !asks(told, ear) &&
+  told.some((item) => item.is === "amount" && item.amount.dim === "temperature") &&
+  !carriesAmount(part) &&
+  /\bwhat .*(?:set|use|bake)\b.* oven|\bwhat (?:is|would|s) (?:that|it) .*(?:oven|fan|conventional)/.test(
+    ear.mask(part),
+  );
+
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
 export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));

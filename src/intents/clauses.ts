@@ -1,6 +1,6 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
 import type { Tool } from "../tools/contract/index.ts";
-import { asksFlavorOf, asksForPlain, isBareTail, tellsMix } from "./belongs.ts";
+import { asksFlavorOf, asksForPlain, asksOven, isBareTail, tellsMix } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import {
   asks,
@@ -238,6 +238,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       !isBareTail(part, ear) &&
+      !asksOven(waiting, part, ear) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
       orders(waiting, ear) &&

@@ -67,6 +67,9 @@ export function asks(part: Part, ear: Ear): boolean {
   const text = `${ear.mask(part)} `;
   const idle = !carriesAmount(part) && !/ (?:it|that|this|my|the|me|for|all|a|to|how|what|in) /.test(text);
   if (looseVerb.test(text) && idle) return false;
+  // "scale battery died on me": nothing to be scaled
+  if (/^(?:my |the )?scales? (?:battery|batteries|died|is|are|broke|broken|isnt|doesnt|wont) /.test(text))
+    return false;
   return (
     openers.test(text) ||
     / (?:how|what|whats|when|which|why|tell me|give me|show me) /.test(` ${text}`) ||
@@ -146,6 +149,6 @@ export const forAllOfIt = (part: Part, ear: Ear): boolean =>
       item.is === "thing" &&
       Boolean(item.thing.dose || item.thing.taste || item.thing.base || item.thing.ingredient),
   ) &&
-  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both|one of (?:it|them|those|these)|the other|the (?:bigger|larger|biggest|smaller|smallest|big|small|first|second) (?:part|half|bowl|one|\S+<count=bowls>)|the \S+<color)(?: |$|=)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* (?:too|as well|also)(?: |$)/.test(
+  / (?:for|in|into) (?:it|that|the whole|all|the lot|this|them|each|both|one of (?:it|them|those|these)|the other|the (?:bigger|larger|biggest|smaller|smallest|big|small|first|second) (?:part|half|bowl|one|\S+<count=bowls>)|the \S+<color)(?: |$|=)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* (?:too|as well|also)(?: |$)|^(?:the |some |their )?\S+<base=(?:filling|batter)\S* \?$/.test(
     ear.mask(part),
   );

@@ -68,6 +68,9 @@ function plainVerbs(items: readonly Item[]): Item[] {
     )
       return item;
     const [before, next] = [items[at - 1], items[at + 1]];
+    // "whats the split": the proportions
+    if (item.thing.text === "split" && before?.is === "word" && before.text === "the")
+      return { is: "word", text: "split", at: item.thing.at };
     const acted =
       (before?.is === "thing" && /^(?:whites|egg)$/.test(before.thing.ingredient ?? "")) ||
       next?.is === "amount" ||

@@ -82,6 +82,7 @@ export const buttercream = tool<Inputs>({
     [
       3,
       "how (?:hot|warm) .. {ingredient=whites}",
+      "(?:temp\\S*|how (?:hot|warm)) .. (?:bain marie|double boiler|water bath|bain-marie)",
       "{ingredient=whites} .. (?:how hot|what temp\\S*)",
       "(?:what|which) temp\\S* .. {ingredient=whites}",
       "heat .. {ingredient=whites}",

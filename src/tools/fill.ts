@@ -41,6 +41,7 @@ export const fill = tool<Inputs>({
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:fill|enough) .. how many",
       "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
       "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
+      "how many {count=macarons} (?:will|does|can|would|could) (?:that|it|this) fill",
     ],
     [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
     [

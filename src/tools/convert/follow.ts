@@ -64,7 +64,10 @@ export function changed(before: Draft, reading: Reading): Draft {
   const thing = turnsTo(reading) ? reading.things.find((each) => each.ingredient) : undefined;
   const manner = mannerIn(reading, thing);
   const oven = ovenWanted(reading);
-  const bare = reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.of);
+  const bare = reading.amounts.filter(
+    (each) =>
+      each.dim === "number" && each.unit === "" && (!each.of || (thing !== undefined && each.of === thing)),
+  );
   // "half of that": a share of the amount before
   const share =
     /(?:of (?:that|it|this)|as much)/.test(reading.text) && bare[0]?.fraction ? before.value : undefined;

@@ -56,7 +56,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
       ? { asks_base: true }
       : {}),
-    ...(sameAgain(target, memory) ? {} : nameOf(target, reading)),
+    ...(sameAgain(target, memory) ? {} : nameOf(ofTaste(target, before, memory), reading)),
     ...(before?.percent !== undefined &&
     common.percent === undefined &&
     nameOf(target, reading).dose !== before.dose
@@ -74,6 +74,13 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
         )
       : {}),
   }));
+}
+
+/** "only got extract, how much of that", behind vanilla paste: the same taste in another form. */
+function ofTaste(target: Thing, before: Draft | undefined, memory: Memory): Thing {
+  const form = ["extract", "oil", "vanilla paste", "nut paste", "zest"].includes(target.dose ?? "");
+  const known = memory.last?.tool === "dose" && before?.taste && !target.taste && !target.ingredient && form;
+  return known ? { ...target, taste: before.taste, ingredient: `${before.taste} ${target.dose}` } : target;
 }
 
 /** "and vanilla extract?", behind 14 g of raspberry in a bowl: what was put in was none of it. */

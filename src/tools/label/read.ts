@@ -22,7 +22,7 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     return { want: "safe" };
   const print = printSaid(reading);
   const common: Draft = {
-    ...(want || print.as_pdf ? { want: print.as_pdf ? "label" : want } : {}),
+    ...(want || print.as_pdf ? { want: print.as_pdf && want !== "dates" ? "label" : want } : {}),
     ...print,
     ...marketOf(reading),
     ...(net ? net.input : {}),

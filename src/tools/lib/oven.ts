@@ -22,6 +22,12 @@ export function ovenWanted(reading: Reading): Oven | undefined {
   const heat = words.findIndex((word) => /<temperature[^>]*>$|<number>$/.test(word));
   const kinds = new Set(mentions.map((each) => each.oven));
   const alone = kinds.size === 1;
+  // "140 c on my fan oven, what would that be in a conventional one"
+  const target =
+    /(?:that|it|this) (?:be )?(?:in|on|for) (?:an? |the |my )?(fan|convection|conventional|static|normal|regular|ordinary|standard)(?: |$)/.exec(
+      reading.mask,
+    )?.[1];
+  if (target && kinds.size > 1) return fanWords.test(target) ? "fan" : "conventional";
   const mine = mentions.find(
     (each) =>
       words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) &&

@@ -218,8 +218,8 @@ function factorOf(reading: Reading): number | undefined {
       each.unit === "" &&
       !each.of &&
       !each.fraction &&
-      each.value < 1 &&
-      /^ of (?:it|that|the (?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
+      (each.value < 1 || /^ of the house/.test(reading.text.slice(each.at[1]))) &&
+      /^ of (?:it|that|the (?:house )?(?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
   );
   if (less) return less.value;
   const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");

@@ -54,6 +54,11 @@ export const scale = tool<ScaleInputs>({
       "only (?:have|got) {number} {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}(?: left)?$",
     ],
     [9, "^(?:please |pls |can you |could you )*(?:scale|rescale) {weight} (?:of )?{ingredient}"],
+    [
+      6,
+      "recipe : (?:\\S+ )*(?:ive got|i have|i only have|only have|only got|there are|there is|ive only) (?:\\S+ ){0,2}{weight} .. {ingredient}",
+    ],
+    [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
     [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
     [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
     [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],

@@ -9,7 +9,10 @@ export function readShells(reading: Reading, memory: Memory): Draft {
   // "will that be four trays or five"
   if (
     memory.last?.tool === "shells" &&
-    says(reading, /(?:will|would|is|are) (?:that|it|they|those|this) (?:be )?\S*<number> \S*<count=trays> or/)
+    says(
+      reading,
+      /(?:will|would|is|are|does|do) (?:that|it|they|those|this) (?:be |go on |fit on |fit |need |take )?(?:on )?\S*<number> \S*<count=trays> or/,
+    )
   )
     return { want: "trays" };
   const size = diameter(reading);
@@ -160,6 +163,14 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const bare = bareNumbers(reading)[0];
   if (!bare || !memory.follows) return {};
+  // "n if i go 3.5", where a size was said before
+  if (
+    before?.diameter_mm !== undefined &&
+    bare.value >= 2 &&
+    bare.value <= 8 &&
+    says(reading, /(?:go|make|pipe|piped|at|size) (?:it |them |to )?\S*<number>/)
+  )
+    return { diameter_mm: bare.value * 10 };
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
     if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
   return {};
