@@ -120,6 +120,7 @@ export function against(tool: string, asked: Asked | undefined): number {
 /** True where an answer's figures hold what was asked for, or where that can't be told. Pure. */
 export function holds(tool: string, asked: Asked | undefined, figures: readonly Figure[] = []): boolean {
   if (!asked || figures.length === 0) return true;
+  if (asked.units && ["recall", "note"].includes(tool)) return true;
   if (asked.units) return figures.some(({ unit }) => asked.units?.includes(unit));
   if (asked.onlyDose && tool !== "dose") return true;
   if (!naming.has(tool) || (tool === "dose" && asked.dosed)) return true;

@@ -145,8 +145,16 @@ function follows(
   if (last.name === "dose" && own <= -4) return false;
   // a question that another calculator claims puts nothing on the shelf
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
+  // "rating 7", "oh and rested 40 min", behind a note
+  const toNote =
+    last.name === "note" &&
+    /^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)/.test(
+      reading.mask,
+    )
+      ? 8
+      : 0;
   const bare = isBare(reading);
-  if (!leaning && !(rival < faint && own < faint && isShort(reading))) return false;
+  if (!leaning && toNote === 0 && !(rival < faint && own < faint && isShort(reading))) return false;
   // "and the flavor for 320 g?" in the middle of timers: the dose calculator's, whatever it leans on
   const asksDose =
     !["dose", "shelf", "note", "label"].includes(last.name) &&
@@ -184,8 +192,8 @@ function follows(
     )
       ? 3
       : 0;
-  if (own + bonus + otherBase + alsoInIt <= rival - 1e-9 && rival >= stands) return false;
-  if (!bare && own + bonus + otherBase + alsoInIt < faint && rival >= faint) return false;
+  if (own + bonus + otherBase + alsoInIt + toNote <= rival - 1e-9 && rival >= stands) return false;
+  if (!bare && own + bonus + otherBase + alsoInIt + toNote < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {
     const said = saidNow(last, draft, reading, before);
     return (

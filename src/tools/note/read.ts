@@ -34,6 +34,9 @@ const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
+/** "rating 7", "oh and rested 40 min", right behind a note. */
+const goesOn =
+  /^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
@@ -59,7 +62,9 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };
-  return carriesOn.test(mask) ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) } : {};
+  return carriesOn.test(mask) || goesOn.test(mask)
+    ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) }
+    : {};
 }
 
 /** Notes going out or in; never the words of a note that speak of it: "note: all of it in a spreadsheet now". */
