@@ -29,6 +29,9 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   const found = find(inputs, world);
   if ("status" in found) return found;
   const dose = inputs.want === "mend" || inputs.want === "check" ? found : atEnd(found, inputs.end);
+  // "is 4 % too much for ganache": of any weight
+  if (said.want === "check" && said.percent !== undefined && said.base_g === undefined)
+    return ofAnyWeight(check({ ...inputs, base_g: 100, flavor_g: said.percent }, dose, world), dose);
   if (inputs.strength_unclear !== undefined) {
     const [times, word] = strengthWords[inputs.strength_unclear] ?? [];
     return asking(
@@ -62,14 +65,23 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   };
 }
 
+/** A verdict on a share alone: no grams were said, and none are given. */
+function ofAnyWeight(outcome: Outcome, dose: Dose): Outcome {
+  return {
+    ...outcome,
+    headline: (outcome.headline ?? "").replace(/,.*$/, "").replace(/; add base.*$/, ""),
+    figures: (outcome.figures ?? []).filter(({ name }) => name === "share"),
+    rule: dose.rule,
+    cautions: dose.cautions,
+    leaves: {},
+  };
+}
+
 /** "is 5 % ok?": that share of the bowl, held against the table. */
 function shareAsWeight(said: DoseInputs): DoseInputs {
   const { percent, percent_high: _high, ...rest } = said;
-  return said.want === "check" &&
-    percent !== undefined &&
-    said.base_g !== undefined &&
-    said.flavor_g === undefined
-    ? { ...rest, flavor_g: (said.base_g * percent) / 100 }
+  return said.want === "check" && percent !== undefined && said.flavor_g === undefined
+    ? { ...rest, ...(said.base_g === undefined ? {} : { flavor_g: (said.base_g * percent) / 100 }) }
     : said;
 }
 

@@ -78,6 +78,12 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     );
   if (asksPart && table.part)
     return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
+  // "with 5 g salt?", right behind the mix that was worked out
+  const withIt = /^(?:(?:and|ok|so|now) )*(?:with|plus) \S*<weight> (?:of )?\S*<[^>]*dose=/.test(
+    reading.mask,
+  );
+  if (withIt && table.mass && ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? ""))
+    return { base_g: table.mass.grams, want: "check", ...baseFrom(table.mass.thing) };
   const fits =
     table.mass &&
     (pointsBack(reading) ||

@@ -65,6 +65,12 @@ export const dose = tool<DoseInputs>({
     [4, "{unit=g} of {taste}(?: [?])?$"],
     [-10, "{percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. rest\\S*"],
     [-8, "{symptom=split_ganache}"],
+    [
+      3,
+      "^(?:and |so |ok |then )*(?:whats |what is |give me )?(?:the |its )?(?:max|maximum|min|minimum)(?: dose| amount)?(?: [?])?$",
+      "^(?:i |we |id |please |can you |ok |and )*(?:want|like|make|prefer) (?:it |them )?(?:a bit |much )?(?:stronger|weaker|milder)$",
+      "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
+    ],
     [-8, "{base} between {number} {taste} .. {number} {taste}"],
     [
       6,

@@ -39,7 +39,7 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
   );
   const end = endSaid(reading.mask);
-  if (!share) return end ? { end, ...(before?.flavor_g === undefined ? {} : { want: "flavor" }) } : {};
+  if (!share) return end ? { end, want: "flavor" } : {};
   const finished =
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed
@@ -55,6 +55,21 @@ export function readShare(reading: Reading, memory: Memory): Draft {
 
 /** "right at the top of that", "the low end please", "the middle of the range". */
 function endSaid(mask: string): DoseInputs["end"] {
+  // "minimum and maximum" are the range
+  if (/\bmin(?:imum)?\b.*\bmax(?:imum)?\b|\bmax(?:imum)?\b.*\bmin(?:imum)?\b/.test(mask)) return undefined;
+  if (
+    /\b(?:max|maximum|the most)\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?stronger\b|^stronger\b/.test(
+      mask,
+    )
+  )
+    return "high";
+  if (
+    /\b(?:min|minimum|the least)\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?(?:weaker|milder|lighter)\b|^(?:weaker|milder)\b/.test(
+      mask,
+    )
+  )
+    return "low";
+  if (/\bover the top\b/.test(mask)) return undefined;
   const said =
     /\b(?:at|to|the|use|go) (?:the )?(?:very )?(top|high|upper|bottom|low|lower|middle)(?: (?:end|side))?(?: (?:of (?:that|it|the range|your range|those)|please|pls|then)|$)/.exec(
       mask,
@@ -105,7 +120,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     /^(?:(?:so|and|hm|um|ok) )*(?:is|would|will) \S*<weight> .*(?:too (?:much|little|strong|weak)|overdoing it)|^(?:(?:so|and|hm|um|ok) )*\S*<(?:weight|volume)> (?:ok|okay|enough|fine|alright|too (?:much|little|strong|weak)|right)(?: then)?(?: \?)?$/;
   if (isVerdict.test(reading.mask)) return { want: "check" };
   const isShareFine =
-    /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: \?)?$/;
+    /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: (?:for|in) (?:an? |my |the )?\S*<base=\S+)?(?: \?)?$/;
   if (isShareFine.test(reading.mask)) return { want: "check" };
   if (
     /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(

@@ -62,7 +62,8 @@ function aboutWhat(reading: Reading): About | undefined {
   if (powerWords.test(said)) return "outside";
   if (/shelf[ -]?stable|water activity\b.* (?:under|below|safe|line|limit)/.test(said)) return "shelf stable";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
-  if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg)|pasteuri[sz]/.test(said)) return "eggs";
+  if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg|batter|meringue|shell|mix)|pasteuri[sz]/.test(said))
+    return "eggs";
   if (/freezer/.test(said) && /how cold|what (?:temp|degree)|which temp|cold enough/.test(said))
     return "freezer";
   if (/\b(?:refr[eo]+z\w*|freeze (?:\w+ )?(?:again|twice)|froze\w* again)/.test(said)) return "again";

@@ -5,7 +5,26 @@ import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
 
-export function readShells(reading: Reading, memory: Memory): Draft {
+export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
+  // "how many shells of each", behind a split: of each bowl
+  const { parts } = memory.table;
+  if (
+    parts &&
+    parts.length > 1 &&
+    memory.table.mass?.thing === "batter" &&
+    says(
+      reading,
+      /how (?:many|much) \S*<count=(?:shells|macarons)\S* (?:\S+ ){0,4}(?:of|from|for|in) each(?: (?:one|part|colou?r\S*|of them))?(?: \?)?$/,
+    )
+  ) {
+    const size = diameter(reading) ?? memory.table.diameter_mm;
+    const want = readWant(reading);
+    return parts.map(({ grams }) => ({
+      batter_g: grams,
+      ...(size === undefined ? {} : { diameter_mm: size }),
+      ...(want ? { want } : {}),
+    }));
+  }
   // "will that be four trays or five"
   if (
     memory.last?.tool === "shells" &&
@@ -171,8 +190,10 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
     says(reading, /(?:go|make|pipe|piped|at|size) (?:it |them |to )?\S*<number>/)
   )
     return { diameter_mm: bare.value * 10 };
+  // "i have only 4" is no weight where hundreds of grams were
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
-    if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
+    if (slot.endsWith("_g") && bare.value < (before?.[slot] ?? 0) / 25) continue;
+    else if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
   return {};
 }
 

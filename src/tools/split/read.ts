@@ -131,6 +131,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const counts = numbers.filter((each) => each.of?.taste ?? each.of?.color);
   if (counts.length > 1 && says(reading, /between \S*<number>/))
     return { parts: counts.map((each) => shareOf(each.value, each.of?.color ?? each.of?.taste)) };
+  // "1 part red 2 parts white 1 part blue"
+  const inParts = numbers.filter((each) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1])));
+  if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))
+    return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
   if (parts.length > 1) return { parts: parts.map((each) => shareOf(each.value, named(each))) };
@@ -184,8 +188,11 @@ const shareOf = (size: number, name: string | undefined): Share => ({ size, ...(
 function isRatioPart(reading: Reading, amount: Amount): boolean {
   const [from, to] = amount.at;
   return (
-    /^ ?(?:to|:) ?\d|^ ?(?:to|:) ?(?:one|two|three|four|five)\b/.test(reading.text.slice(to)) ||
-    /(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from))
+    (/^(?: ?to |: ?(?=\d)| : ?)(?:\d|one|two|three|four|five)\b/.test(reading.text.slice(to)) &&
+      // "in 3: 1 part red" begins a list
+      !/^: \d+ parts?\b/.test(reading.text.slice(to))) ||
+    (/(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from)) &&
+      !/^ parts?\b/.test(reading.text.slice(to)))
   );
 }
 
