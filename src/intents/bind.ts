@@ -129,6 +129,10 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
     if (item.is === "sign" && item.text === "," && at === i - 1 && saysMore(items, i)) continue;
+    // "how many macs at 35": their size
+    const at35 = items[i - 1]?.is === "word" && (items[i - 1] as { text: string }).text === "at";
+    if (at35 && item.is === "thing" && item.thing.count && amountAt(items, i).dim === "number")
+      return undefined;
     // "3 egg whites weigh 96 g": counted and weighed
     const weighs = items[i - 1]?.is === "word" && /^weighs?$/.test((items[i - 1] as { text: string }).text);
     if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && (weighs || !owned.has(item.thing)))

@@ -173,7 +173,8 @@ export function remember(
   const { pending: _pending, ...kept } = state;
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
-  if (outcome.status === "declined") return { ...kept, ...(state.last ? {} : { last }) };
+  if (outcome.status === "declined" || outcome.status === "asking")
+    return { ...kept, ...(state.last ? {} : { last }) };
   if (outcome.status === "impossible" && outcome.slot)
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);

@@ -89,6 +89,18 @@ const phrases: readonly Phrase[] = [
     from: /\b(\d+) (?:large )?eggs\b(.*?),? (?:whites only|(?:just|only) (?:the )?whites)\b/g,
     to: "$1 egg whites$2",
   },
+  { marks: ["freez"], from: /\bfree?ze?d?[ -]?dr(?:y|i)e?d\b/g, to: "freeze dried" },
+  {
+    marks: ["eg w", "egs", "whits"],
+    from: /\beg(s?)\b(?=,? (?:whi|how|what|for|sug|but)|$| \d)|\b(\d+) eg(s?)\b/g,
+    to: (_w, a, n) => (n ? `${n} egg` : `egg${a ?? ""}`),
+  },
+  { marks: ["whits"], from: /\bwhits\b/g, to: "whites" },
+  {
+    marks: ["nte ", "outta"],
+    from: /^nte(?= )|\boutta\b/g,
+    to: (whole = "") => (whole === "nte" ? "note" : "out of"),
+  },
   { marks: ["seperat"], from: /seperat/g, to: "separat" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
   { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },

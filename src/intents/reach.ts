@@ -41,6 +41,12 @@ const about: Readonly<Record<string, readonly string[]>> = {
 
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 export function returned(reading: Reading, state: State): State {
+  // "200 g of it", behind a split ganache: mended by its weight
+  if (
+    state.last?.inputs.symptom === "split ganache" &&
+    /^(?:(?:its|it is|about|around|ok) )*\S*<weight>(?: of (?:it|ganache\S*))?$/.test(reading.mask)
+  )
+    return { ...state, last: { tool: "ganache", inputs: { want: "split" } } };
   // "and the same percent in 300 g", after something else
   const dose = state.topics.findLast(({ tool }) => tool === "dose");
   if (

@@ -48,6 +48,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     const dim = dimensionOf(key);
     // "tray 1": the tray's number is none of its size
     if (amount.of?.count === "trays" && key !== "trays") return false;
+    // "the caramel half" is no half gram
+    if (key.endsWith("_g") && amount.fraction && amount.value < 1) return false;
     // "and for 2 batches" is no weight
     if (key.endsWith("_g") && amount.dim === "number" && amount.of?.count === "batches") return false;
     // "i only have 200 almond" is no number of macarons

@@ -82,7 +82,7 @@ function answerTo(slot: string, reading: Reading, before: Draft): Draft | undefi
     return reading.amounts.length === 0 && words ? { ...before, unknown: words } : undefined;
   }
   if (slot === "manner") return manner ? { ...before, manner } : undefined;
-  if (slot === "unit" && before.value !== undefined) {
+  if (slot === "unit" && before.value !== undefined && !thing) {
     const unit = targets(reading)[0] ?? reading.amounts.find((each) => measured.has(each.dim))?.unit;
     return unit ? { ...before, unit } : undefined;
   }

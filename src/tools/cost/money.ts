@@ -132,6 +132,13 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
   )
     return "price";
   if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
+  // "the box itself costs 80 cents"
+  if (
+    /\b(?:box|boxes|bag|bags) (?:itself|alone|themselves|only)(?: alone)? (?:costs?|is|are|comes? to)$/.test(
+      before.trim(),
+    )
+  )
+    return "packaging";
   // "a box of 12 at $30"
   if (
     /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?: of \S+)?(?: \S+)? at$/.test(

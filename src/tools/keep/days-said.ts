@@ -41,7 +41,7 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (
     out.made &&
     /\b(?:will|going to|gonna|want to|plan to|if i (?:make|fill)|making|filling)\b/.test(wordsOf(reading)) &&
-    !/\b(?:made|filled)\b/.test(wordsOf(reading))
+    (!/\b(?:made|filled)\b/.test(wordsOf(reading)) || /\bif i (?:make|fill)\b/.test(wordsOf(reading)))
   )
     out.coming = true;
   const said = wordsOf(reading);

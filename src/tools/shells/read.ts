@@ -34,7 +34,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { want: "trays" };
-  const size = diameter(reading);
+  const size = diameter(reading) ?? sizeAt(reading);
   const known = readKnown(reading);
   const want = readWant(reading);
   const draft: Draft = {
@@ -48,6 +48,13 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
+}
+
+/** "612 g batter, how many macs at 35": mm, where a weight or a count was said. */
+function sizeAt(reading: Reading): number | undefined {
+  const at = bareNumbers(reading).find((each) => / at $/.test(reading.text.slice(0, each.at[0])));
+  const others = reading.amounts.some((each) => each !== at && (each.dim === "weight" || each.of?.count));
+  return at && others && at.value >= 20 && at.value <= 80 ? at.value : undefined;
 }
 
 /** "and back to regular": the size that counts where none is said. */

@@ -29,6 +29,10 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   const weighed = reading.amounts.find((each) => each.dim === "number" && !each.fraction && each.value > 40);
   if (weighed && weights.length === 0 && says(reading, /weighs? (?:about |around )?\S*<number>/))
     return { draft: { total_g: weighed.value, ...(mix ? { thing: mix } : {}) }, amount: weighed };
+  // "split batter 3 ways 612"
+  const [large, ...larger] = bareNumbers(reading).filter((each) => each.value > 100);
+  if (large && mix && larger.length === 0 && weights.length === 0 && bareNumbers(reading).length <= 2)
+    return { draft: { total_g: large.value, thing: mix }, amount: large };
   const amount =
     weights.find((each) => each.of?.base) ??
     weights.find((each) => !each.of) ??
