@@ -32,18 +32,20 @@ const opening = new RegExp(
 );
 
 /** The words that ask for a quantity of their own, whatever the thing. */
-const wanted: readonly [RegExp, readonly string[]][] = [
-  [/(?:^| )how long\b/, ["min", "h", "d", "months", "s"]],
-  [/(?:^| )(?:what|which) temp(?:erature)?\b/, ["°C", "°F", "gas mark"]],
-  [/(?:^| )(?:what|which) (?:percentage|percent|share)\b/, ["%"]],
-  [/(?:^| )how (?:many|much) (?:grams|g)(?:<\S*>)?(?: |$)/, ["g"]],
+const wanted: readonly [mark: string, RegExp, readonly string[]][] = [
+  ["how long", /(?:^| )how long\b/, ["min", "h", "d", "months", "s"]],
+  [" temp", /(?:^| )(?:what|which) temp(?:erature)?\b/, ["°C", "°F", "gas mark"]],
+  ["percent", /(?:^| )(?:what|which) (?:percentage|percent)\b/, ["%"]],
+  [" share", /(?:^| )(?:what|which) share\b/, ["%"]],
+  [" g", /(?:^| )how (?:many|much) (?:grams|g)(?:<\S*>)?(?: |$)/, ["g"]],
 ];
 
 /** Undefined where nothing sure is asked for. Pure. */
 export function askedFor({ mask, unknown }: Reading): Asked | undefined {
-  const units = wanted.find(([said]) => said.test(mask));
-  if (units) return { said: units[0].exec(mask)?.[0].trim() ?? "", units: units[1] };
-  const [only, ...others] = [...mask.matchAll(amountOf)];
+  // a pattern is compiled only where its mark stands in the sentence
+  const units = wanted.find(([mark, said]) => mask.includes(mark) && said.test(mask));
+  if (units) return { said: units[1].exec(mask)?.[0].trim() ?? "", units: units[2] };
+  const [only, ...others] = /\bh(?:o?w) m/.test(mask) ? [...mask.matchAll(amountOf)] : [];
   if (others.length > 0) return undefined;
   const token = only?.[1] ?? gramsOf.exec(mask)?.[1] ?? wish.exec(mask)?.[1] ?? opening.exec(mask)?.[1];
   if (!token) return stranger(mask);

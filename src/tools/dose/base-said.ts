@@ -79,11 +79,11 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (asksPart && table.part)
     return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   // "with 5 g salt?", right behind the mix that was worked out
-  const withIt = /^(?:(?:and|ok|so|now) )*(?:with|plus) \S*<weight> (?:of )?\S*<[^>]*dose=/.test(
-    reading.mask,
-  );
-  if (withIt && table.mass && ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? ""))
-    return { base_g: table.mass.grams, want: "check", ...baseFrom(table.mass.thing) };
+  const behindMix = ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? "");
+  const withIt =
+    behindMix &&
+    /^(?:(?:and|ok|so|now) )*(?:with|plus) \S*<weight> (?:of )?\S*<[^>]*dose=/.test(reading.mask);
+  if (withIt && table.mass) return { base_g: table.mass.grams, want: "check", ...baseFrom(table.mass.thing) };
   const fits =
     table.mass &&
     (pointsBack(reading) ||
@@ -127,15 +127,15 @@ const partOf = (each: Weighed) => ({
 /** "only 100 g plain bc left so all of thats gone in": on top of the bowl that was spoken of, its flavor with it. */
 function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
-  const isPart = ({ thing }: Weighed) =>
-    thing?.ingredient !== undefined && !thing.taste && !thing.dose && before?.base_g !== undefined;
+  if (before?.base_g === undefined) return undefined;
+  const isPart = ({ thing }: Weighed) => thing?.ingredient !== undefined && !thing.taste && !thing.dose;
   const isPlain = (each: Weighed) =>
     each.thing?.base !== undefined ||
     isPart(each) ||
     /^(?: g| grams)?(?: more| extra)?(?: of)? (?:the )?plain\b/.test(reading.text.slice(each.amount.at[1]));
   const said = weights.length > 0 ? weights : bareGrams(reading);
   const [added, ...others] = said.filter(isPlain);
-  if (before?.base_g === undefined || !added || others.length > 0) return undefined;
+  if (!added || others.length > 0) return undefined;
   const goneIn =
     /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/.test(
       reading.mask,
@@ -169,6 +169,7 @@ const bareGrams = (reading: Reading): Weighed[] =>
 /** "350 of that stays plain": the flavor is for the rest. */
 function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft | undefined {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (before?.base_g === undefined) return undefined;
   const said = says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/);
   const grams =
     weights[0]?.grams ?? reading.amounts.find((each) => each.dim === "number" && each.value >= 20)?.value;

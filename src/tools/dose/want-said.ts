@@ -54,7 +54,26 @@ export function readShare(reading: Reading, memory: Memory): Draft {
 }
 
 /** "right at the top of that", "the low end please", "the middle of the range". */
+const ends = [
+  "max",
+  "min",
+  "top",
+  "high",
+  "upp",
+  "bottom",
+  "low",
+  "middle",
+  "strong",
+  "weak",
+  "mild",
+  "light",
+  "most",
+  "least",
+];
+
 function endSaid(mask: string): DoseInputs["end"] {
+  // most questions hold none of these, and each pattern costs its compiling
+  if (!ends.some((each) => mask.includes(each))) return undefined;
   // "minimum and maximum" are the range
   if (/\bmin(?:imum)?\b.*\bmax(?:imum)?\b|\bmax(?:imum)?\b.*\bmin(?:imum)?\b/.test(mask)) return undefined;
   if (
@@ -118,10 +137,11 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "is 9 g of lemon flavor too much": that depends on what it went into
   const isVerdict =
     /^(?:(?:so|and|hm|um|ok) )*(?:is|would|will) \S*<weight> .*(?:too (?:much|little|strong|weak)|overdoing it)|^(?:(?:so|and|hm|um|ok) )*\S*<(?:weight|volume)> (?:ok|okay|enough|fine|alright|too (?:much|little|strong|weak)|right)(?: then)?(?: \?)?$/;
-  if (isVerdict.test(reading.mask)) return { want: "check" };
+  if (/^(?:so|and|hm|um|ok|is|would|will|\S*<)/.test(reading.mask) && isVerdict.test(reading.mask))
+    return { want: "check" };
   const isShareFine =
     /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: (?:for|in) (?:an? |my |the )?\S*<base=\S+)?(?: \?)?$/;
-  if (isShareFine.test(reading.mask)) return { want: "check" };
+  if (reading.mask.includes("<percent>") && isShareFine.test(reading.mask)) return { want: "check" };
   if (
     /already|verdict|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(
       reading.text,
