@@ -257,7 +257,7 @@ export const forms: readonly FormRow[] = [
       "fd powder",
     ],
   },
-  { form: "powder", dose: "fruit powder", words: ["powder", "dust"], after: "fruit" },
+  { form: "powder", dose: "fruit powder", words: ["powder", "pwdr", "dust"], after: "fruit" },
   {
     form: "purée",
     dose: "purée",
@@ -287,7 +287,12 @@ export const forms: readonly FormRow[] = [
     words: ["zest", "citrus zest", "grated peel", "rind", "peel", "zests", "zeste"],
   },
   { form: "tea powder", dose: "tea powder", words: ["tea powder", "ground tea", "powder"], after: "tea" },
-  { form: "coffee powder", dose: "coffee powder", words: ["powder", "granules", "instant"], after: "coffee" },
+  {
+    form: "coffee powder",
+    dose: "coffee powder",
+    words: ["powder", "granules", "instant"],
+    after: "coffee",
+  },
   { form: "liqueur", dose: "spirit", words: ["liqueur", "liquor", "spirit", "schnapps", "liquer", "likör"] },
   {
     form: "gel color",

@@ -137,7 +137,6 @@ export const ingredients: readonly IngredientRow[] = [
       "wites",
       "white of eggs",
       "whites of eggs",
-      "egg whits",
     ],
     ndb: "01124",
     allergens: ["egg"],

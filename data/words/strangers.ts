@@ -6,7 +6,7 @@ export const strangers: ReadonlySet<string> = new Set(
    directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
   medicine appointment email emails mail     internet online website wifi password computer
   laptop printer  python javascript bitcoin crypto bank     loan mortgage taxes tax insurance
-  husband wife boyfriend girlfriend love dating horoscope zodiac  planet moon  rocket homework essay
+  love dating horoscope zodiac  planet moon  rocket homework essay
   exam  geography capital  language translate translation     
   lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta
   potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones

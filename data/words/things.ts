@@ -64,6 +64,7 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
     column: "ganache",
     words: [
       "ganache",
+      "gan",
       "ganaches",
       "ganach",
       "ganche",

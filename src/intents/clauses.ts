@@ -245,7 +245,13 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !isTail(part) &&
       !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
       (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
-    if (apart) {
+    // "..., i have 90 g cream. please start also the ganache timer"
+    const isTimer =
+      waiting.length > 0 &&
+      ear.claimed(part)?.name === "timer" &&
+      opens(part, ear) &&
+      !["timer", undefined].includes(ear.claimed(waiting)?.name);
+    if (apart || isTimer) {
       out.push(waiting);
       waiting = [];
     }

@@ -169,6 +169,11 @@ function readVague(tokens: readonly Token[], i: number): { value: number; next: 
   return { value: many, next: text(tokens[i + 2]) === "of" ? i + 3 : i + 2 };
 }
 
+/** "moved to half five". */
+const isMoved = (tokens: readonly Token[], i: number): boolean =>
+  text(tokens[i - 1]) === "to" &&
+  /^(?:moved|changed|pushed|shifted|brought|forward|back)$/.test(text(tokens[i - 2]));
+
 /** "in the morning", "am": what stands before it is an hour. */
 const inTheMorning = (tokens: readonly Token[], at: number): boolean =>
   /^(?:am|pm|in (?:the )?(?:morning|afternoon|evening)|at night|tonight|tomorrow)\b/.test(
@@ -194,7 +199,9 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
   const lead = text(tokens[i - 1]);
   // "by half eight", "half eleven in the morning" is half past
   const bare =
-    part === 30 && (before.has(lead) || inTheMorning(tokens, at + 1)) ? readNumber(tokens, at) : undefined;
+    part === 30 && (before.has(lead) || isMoved(tokens, i) || inTheMorning(tokens, at + 1))
+      ? readNumber(tokens, at)
+      : undefined;
   if (bare && Number.isInteger(bare.value) && bare.value >= 1 && bare.value <= 12)
     if (!followedByThing(tokens, bare.next, bare.value))
       return withHalf(tokens, bare.next, bare.value * 60 + 30, false);

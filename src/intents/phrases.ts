@@ -89,7 +89,7 @@ const phrases: readonly Phrase[] = [
     from: /\b(\d+) (?:large )?eggs\b(.*?),? (?:whites only|(?:just|only) (?:the )?whites)\b/g,
     to: "$1 egg whites$2",
   },
-  { marks: ["freez"], from: /\bfree?ze?d?[ -]?dr(?:y|i)e?d\b/g, to: "freeze dried" },
+  { marks: ["freez"], from: /\bfree?ze?[ -]dr(?:y|i)e?d\b/g, to: "freeze dried" },
   {
     marks: ["eg w", "egs", "whits"],
     from: /\beg(s?)\b(?=,? (?:whi|how|what|for|sug|but)|$| \d)|\b(\d+) eg(s?)\b/g,
@@ -100,6 +100,16 @@ const phrases: readonly Phrase[] = [
     marks: ["nte ", "outta"],
     from: /^nte(?= )|\boutta\b/g,
     to: (whole = "") => (whole === "nte" ? "note" : "out of"),
+  },
+  {
+    marks: ["sift it", "sift them", "sift that"],
+    from: /\bif i sift (?:it|them|that)(?: first)?\b/g,
+    to: "if its sifted",
+  },
+  {
+    marks: ["raspb", " qty"],
+    from: /\braspb\b|\bqty\b/g,
+    to: (whole = "") => (whole === "raspb" ? "raspberry" : "how much"),
   },
   { marks: ["seperat"], from: /seperat/g, to: "separat" },
   { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },

@@ -41,6 +41,12 @@ const about: Readonly<Record<string, readonly string[]>> = {
 
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 export function returned(reading: Reading, state: State): State {
+  // "make the pear 3 percent", with something else between
+  const named = /^(?:ok |and |no )*make the /.test(reading.text)
+    ? reading.things.find((thing) => thing.taste)?.taste
+    : undefined;
+  const flavored = named && state.topics.findLast(({ inputs }) => inputs.taste === named);
+  if (flavored && state.last?.tool !== flavored.tool) return { ...state, last: flavored };
   // "200 g of it", behind a split ganache: mended by its weight
   if (
     state.last?.inputs.symptom === "split ganache" &&

@@ -230,6 +230,7 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
   );
   if (bare && before && Object.keys(out).length === 0) {
+    if (says(reading, /(?:^| )(?:total|altogether|in all)(?: |$)/)) return { total_g: bare.value };
     const slot = slots.find((each) => before[each] !== undefined);
     if (slot) return { [slot]: bare.value };
   }

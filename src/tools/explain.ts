@@ -28,6 +28,7 @@ export const explain = tool<ExplainInputs>({
       `how (?:is|was|were|are) ${it} (?:worked out|calculated|computed|figured|done)`,
       `where (?:do|did|does|is|are|have) (?:you|u|${it}) .. (?:get|got|come|from|getting)`,
       "where (?:do|does|did) .. come from",
+      "wheres? (?:is )?(?:that|this|the|it) (?:number |figure )?(?:come|comes|coming|from)",
       `(?:explain|explian) (?:${it}|yourself|how you)`,
       `^${lead}(?:explain|explian)(?: please| pls)?(?: [?.!])*$`,
       "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",

@@ -67,6 +67,7 @@ export const convertCues = cues(
     `how many ${weights} .. ${notGrams}`,
     `how many ${weights} (?:is|are|in|do|does|for) ${egg}`,
     `{temperature} .. ${oven}`,
+    `${oven} .. {number} .. (?:what|whats) .. ${oven}`,
     `${oven} (?:recipe|recipes|book|card) .. {number}`,
     `{number} .. (?:no|without a|hasnt a|doesnt have a|isnt a) fan`,
     `{number} (?:in an? )?${oven} .. (?:set|mine|my|oven|in|to)`,

@@ -30,7 +30,11 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const orders = ordersIn(reading);
   if (before && orders.length > 0) {
     const following = orders.filter((order) => continues(before, order));
-    return following.length > 0 ? following.map((order) => follow(before, order)) : [{}];
+    // "a whole cup, sifted": of what was turned before
+    const manner = orders.length === 1 && !orders[0]?.ingredient ? mannerIn(reading, undefined) : undefined;
+    return following.length > 0
+      ? following.map((order) => ({ ...follow(before, order), ...(manner ? { manner } : {}) }))
+      : [{}];
   }
   // "2 cups cream to grams, and 3 tbsp": the rest of the order holds for both
   if (orders.length > 0)

@@ -132,6 +132,8 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
   )
     return "price";
   if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
+  // "if boxes cost me £8": what is sold, not what it is packed in
+  if (/\b(?:box|boxes|a box|each box) costs? (?:me )?$/.test(`${before.trim()} `)) return "cost";
   // "the box itself costs 80 cents"
   if (
     /\b(?:box|boxes|bag|bags) (?:itself|alone|themselves|only)(?: alone)? (?:costs?|is|are|comes? to)$/.test(

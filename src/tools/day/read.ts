@@ -113,7 +113,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     bare <= 12 &&
     (before?.macarons ?? 0) > 12 &&
     before?.due?.minute !== undefined &&
-    /(?:^| )(?:meant?|sorry|wait|actually|not) /.test(reading.text)
+    /(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted) /.test(reading.text)
       ? bare
       : undefined;
   const macarons = hour === undefined ? (counted ?? bare) : undefined;

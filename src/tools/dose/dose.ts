@@ -71,6 +71,7 @@ export const dose = tool<DoseInputs>({
       "^(?:i |we |id |please |can you |ok |and )*(?:want|like|make|prefer) (?:it |them )?(?:a bit |much )?(?:stronger|weaker|milder)$",
       "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
     ],
+    [-8, "how many \\S*min(?:utes?|s)?(?:<\\S+)? "],
     [-8, "{base} between {number} {taste} .. {number} {taste}"],
     [
       6,

@@ -67,6 +67,9 @@ const dedupe = (things: Thing[]) =>
 /** "the powder kind": of the color that was spoken of. */
 export function colorKind(target: Thing, memory: Memory): Thing {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;
+  // "and if i only color half of it": with what it was colored before
+  if (target.dose === "color" && before && / color$/.test(before))
+    return { ...target, dose: before, id: before };
   return target.dose === "powder" && before && / color$|^color$/.test(before)
     ? { ...target, dose: "powder color", id: "powder color" }
     : target;

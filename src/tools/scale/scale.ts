@@ -58,6 +58,7 @@ export const scale = tool<ScaleInputs>({
       6,
       "recipe : (?:\\S+ )*(?:ive got|i have|i only have|only have|only got|there are|there is|ive only) (?:\\S+ ){0,2}{weight} .. {ingredient}",
     ],
+    [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
     [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
     [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
     [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
