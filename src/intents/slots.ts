@@ -17,6 +17,9 @@ export function dimensionOf(slot: string): Dimension | undefined {
   return undefined;
 }
 
+/** The slots that a whole bowl's weight answers. */
+const bowls = new Set(["base_g", "chocolate_g", "cream_g", "total_g"]);
+
 const talk = new Set(
   "and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah diameter wide across size sized now then when also still really big maybe ones one each them those which would you could do does please same hmm wait there theres weighs".split(
     " ",
@@ -48,6 +51,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     const dim = dimensionOf(key);
     // "tray 1": the tray's number is none of its size
     if (amount.of?.count === "trays" && key !== "trays") return false;
+    // "enough for 20": no bowl holds so few grams
+    if (slot && bowls.has(slot) && amount.dim === "number" && amount.value < 25) return false;
     // "the caramel half" is no half gram
     if (key.endsWith("_g") && amount.fraction && amount.value < 1) return false;
     // "and for 2 batches" is no weight

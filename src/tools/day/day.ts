@@ -116,6 +116,11 @@ export const day = tool<DayInputs>({
       "(?:whats|what is) (?:the |my )?(?:first|next) (?:step|thing)(?: [?])?$",
       "^what (?:do i do|comes) first(?: [?])?$",
     ],
+    [
+      9,
+      "{when} .. {number} {taste} .. {number} {taste}",
+      "{number} {taste} .. {number} {taste} .. (?:for|by|on) {when}",
+    ],
     [9, "timers? for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$", "calendar"],
     [
       5,

@@ -169,6 +169,16 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
   if (boxes && inEach !== undefined) return boxes.value * inEach;
   const macarons = counts.find((each) => each.of?.count === "macarons")?.value;
   if (macarons !== undefined) return macarons;
+  // "saturday: 20 pistachio 20 rose 20 vanilla": all of them
+  const each = reading.amounts.filter(
+    (amount) =>
+      amount.dim === "number" &&
+      amount.unit === "" &&
+      !amount.fraction &&
+      amount.of?.taste &&
+      !amount.of.dose,
+  );
+  if (each.length > 1 && reading.whens.length > 0) return each.reduce((sum, { value }) => sum + value, 0);
   // "36 lemon for sunday 2pm"
   const tasted = /<number> \S*<[^>]*taste=[^>]*>(?: ones)? (?:for|by|on) .*<when>/.test(reading.mask);
   return tasted

@@ -19,6 +19,9 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       !sameFlavor(each.thing, targets) &&
       (each.thing.ingredient || each.thing.base || each.thing.chocolate),
   );
+  // "vanilla in the shells": in what they are piped from
+  if (!mix && parts.length === 0 && says(reading, /(?:in|into) (?:the |my )?\S*<count=shells>(?: \?)?$/))
+    return { base: "batter" };
   const cups = reading.amounts.find((each) => each.dim === "volume" && each.of?.base);
   if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
   const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));

@@ -36,6 +36,8 @@ export const inputs = later(() =>
     by_table: z.optional(z.boolean()),
     /** One end of the range, or its middle: "right at the top of that". */
     end: z.optional(z.enum(["low", "middle", "high"])),
+    /** Another flavor: an end of the range that was asked for before isn't meant. */
+    whole_range: z.optional(z.boolean()),
     of_finished: z.optional(z.boolean()),
     /** She asks for her own usual dose, not for the table's range. */
     usual: z.optional(z.boolean()),
@@ -72,6 +74,8 @@ export const dose = tool<DoseInputs>({
       "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
     ],
     [-8, "how many \\S*min(?:utes?|s)?(?:<\\S+)? "],
+    [-9, "{when} .. {number} {taste} .. {number} {taste}", "{number} {taste} {number} {taste}"],
+    [-6, "(?:ok|okay|fine|good|work) as (?:a |the )?(?:center|centre|filling)"],
     [-8, "{base} between {number} {taste} .. {number} {taste}"],
     [
       6,
@@ -207,6 +211,7 @@ export const dose = tool<DoseInputs>({
     ["strength", "strength_unclear"],
     ["percent", "strength_unclear"],
     ["percent", "end"],
+    ["end", "whole_range"],
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],

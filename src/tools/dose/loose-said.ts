@@ -101,6 +101,8 @@ export function readLoose(
   }
   if (found.base_g !== undefined && says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/))
     return {};
+  // "matcha powder for that 500 g": the bowl on the table, weighed once more
+  if (found.base_g !== undefined && Math.abs(found.base_g - loose) < 1e-9) return {};
   if (found.base_g !== undefined)
     return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
   if (found.flavor_g !== undefined) return { base_g: loose };
@@ -151,6 +153,8 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
   // "matcha for 205"
   if (bare.value >= 10 && says(reading, /^(?:and |now )?\S*<[^>]*(?:dose|taste)=[^>]*> for \S*<number>/))
     return bare.value;
+  // "enough for 20", where the bowl's weight was asked for: macarons, not grams
+  if (memory.slot === "base_g" && bare.value < 25) return undefined;
   if (
     memory.slot === "base_g" ||
     memory.slot === "flavor_g" ||

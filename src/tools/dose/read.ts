@@ -62,6 +62,10 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     nameOf(target, reading).dose !== before.dose
       ? { by_table: true }
       : {}),
+    ...(before?.end !== undefined && common.end === undefined ? { whole_range: true } : {}),
+    ...(before?.want === "flavor" && readFlavorWeight(reading, weights, target).flavor_g !== undefined
+      ? { want: "check" as const }
+      : {}),
     ...(isAnother(target, reading, before) ? { want: "flavor" as const, fresh: true } : {}),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1
