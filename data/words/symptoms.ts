@@ -379,6 +379,8 @@ export const symptoms: readonly SymptomRow[] = [
     id: "dry after maturing",
     words: [
       "dry after maturing",
+      "came out dry",
+      "turned out dry",
       "too dry",
       "hard after maturing",
       "still hard",

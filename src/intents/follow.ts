@@ -11,7 +11,7 @@ import { type Inputs, saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove)(?: |$)/;
+  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
@@ -61,9 +61,13 @@ export function choose(
   const words = scores.find((each) => each.tool === last)?.points ?? 0;
   if (empty && words <= 0 && !leaning && !/ then(?: \?)?$/.test(reading.mask)) return undefined;
   if (empty && words <= 0 && saysMore(reading)) return undefined;
+  // "how much plain do i add" says nothing but for the bowl before it
+  const alone =
+    words >= stands &&
+    drafts(settled.tool, reading, memory(false)).every((draft) => Object.keys(draft).length === 0);
   return {
     tool: settled.tool,
-    follows: settled.tool === last && (leaning || empty),
+    follows: settled.tool === last && (leaning || empty || alone),
     others: others.map((each) => each.tool),
   };
 }

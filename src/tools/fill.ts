@@ -171,7 +171,9 @@ function read(reading: Reading, memory: Memory): Partial<Inputs> {
       : undefined;
   const before =
     memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<Inputs>) : undefined;
-  const backward = before?.filling_g !== undefined && before.macarons === undefined;
+  // "and for 36 with a jam center": no bowl's weight behind one of 320 g, and a ring is sized by the macarons
+  const isCount = two && says(reading, /(?:^| )for \S*<number>/);
+  const backward = before?.filling_g !== undefined && before.macarons === undefined && !isCount;
   const enough = says(reading, /enough/) && weights.length > 0;
   const counted = macarons ?? bare;
   const fromTable =

@@ -36,7 +36,8 @@ export const buy = tool<BuyInputs>({
   cues: cues(
     [
       6,
-      "(?:what|whats|wht|which) .. (?:buy|purchase|get from|pick up|shop for)",
+      "(?:what|whats|wht|which (?:ingredients?|things?|stuff|bits|ones?|groceries)) .. (?:buy|purchase|get from|pick up|shop for)",
+      "which .. (?:buy|purchase) .. {count=(macarons|boxes|batches)}",
       "(?:need|have|got|want) to (?:buy|purchase|shop|get from)",
       "shopping(?: list)?",
       "(?:buy|shop) for {number}",
@@ -46,6 +47,11 @@ export const buy = tool<BuyInputs>({
       "(?:what|how much) .. (?:order|buy) .. {count=macarons}",
     ],
     [3, "(?:buy|shop|shopping|groceries)"],
+    // "which phone should i buy"
+    [
+      -9,
+      "^(?:and |so |ok |then )*(?:which|what|whats) (?!else|ingredients?|things?|stuff|all|must|should|would|do|to|the|have|exactly|shall|will|am)[a-z]+ (?:should|do|shall|must|can|to) (?:i )?(?:buy|get)",
+    ],
     [1, "{number} .. {count=macarons}"],
     [
       -6,

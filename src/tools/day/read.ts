@@ -113,7 +113,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     bare <= 12 &&
     (before?.macarons ?? 0) > 12 &&
     before?.due?.minute !== undefined &&
-    /(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted) /.test(reading.text)
+    (/(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted) /.test(reading.text) ||
+      (bare < 8 && /(?:^| )make (?:it|that) /.test(reading.text)))
       ? bare
       : undefined;
   const macarons = hour === undefined ? (counted ?? bare) : undefined;
@@ -127,7 +128,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
     ...(macarons !== undefined ? { macarons } : {}),
-    ...(hour !== undefined && before?.due ? { due: { ...before.due, minute: hour * 60 } } : {}),
+    ...(hour !== undefined && before?.due ? { due: { ...before.due, ...hourBeside(hour, before.due) } } : {}),
     ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
@@ -139,6 +140,10 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       : {}),
   };
 }
+
+/** "she changed it to 5": the half of the day that the hour before was in. */
+const hourBeside = (hour: number, { minute = 0, half }: Partial<When>): Partial<When> =>
+  half && minute >= 720 && hour < 12 ? { minute: hour * 60 + 720, half: "pm" } : { minute: hour * 60 };
 
 const countsIn = (reading: Reading) =>
   reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);

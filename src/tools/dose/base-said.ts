@@ -119,6 +119,9 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     return { base_g: table.mass.grams * whole, ...(base ? { base } : baseFrom(table.mass.thing)) };
   if (fits && table.mass && !ownWeight && !asksBase && memory.last?.tool !== "dose")
     return { base_g: table.mass.grams, ...(base ? { base } : baseFrom(table.mass.thing)) };
+  // "how much plain filling do i add", of a bowl that was named before
+  const known = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (base === "filling" && known?.base && known.base_g !== undefined) return { base: known.base };
   return base ? { base } : {};
 }
 
@@ -147,7 +150,7 @@ function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft |
   const asWell =
     isPart(added) &&
     /\b(?:another|extra|more|as well|too)\b|went in|goes in/.test(reading.mask) &&
-    /\b(?:went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
+    /\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
       reading.mask,
     );
   if (asWell)

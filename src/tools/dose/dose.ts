@@ -65,6 +65,11 @@ export const dose = tool<DoseInputs>({
   cues: cues(
     [-6, "{dose=color} (?:mixed |stirred |already )?in(?: |$)"],
     [4, "{unit=g} of {taste}(?: [?])?$"],
+    // of a bowl that holds too much
+    [
+      4,
+      "^(?:(?:so|and|ok|then|now) )*(?:how|hw) (?:much|many) (?:more |extra )?{color=plain} (?:do|should|must|to|shall|more|stuff) ",
+    ],
     [-10, "{percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. rest\\S*"],
     [-8, "{symptom=split_ganache}"],
     [

@@ -119,7 +119,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "how much buttercream should i add", of the same
   if (
     inBowl &&
-    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*base=\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=/.test(
+    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*(?:base=|color=plain)\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=/.test(
       reading.mask,
     )
   )

@@ -85,6 +85,7 @@ export const keep = tool<KeepInputs>({
       "(?:made|filled|baked) .. {when} .. (?:selling|sell|sold|serving|serve|eating|eat|giving|party|wedding) .. {when}",
     ],
     [-6, "another {weight}", "{weight} (?:more )?in(?: |$)"],
+    [-8, "(?:only|just) (?:{number}|{weight}) .. (?:in|left in) the (?:fridge|freezer)"],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [
       17,

@@ -64,6 +64,9 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       mixes: [...new Set([...(before.mixes ?? []), ...(described.mixes ?? [])])],
       named: [...(before.named ?? []), ...(described.named ?? [])],
     };
+  const swapped =
+    described && memory.follows && before?.named ? inPlaceOf(reading, before, described) : undefined;
+  if (swapped) return { ...common, ...swapped };
   if (described)
     return {
       ...common,
@@ -80,6 +83,26 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       from_table: true,
     };
   return common;
+}
+
+/** "and with peanut butter in place of the walnut": the rest stays as it was asked about. */
+function inPlaceOf(reading: Reading, before: Draft, described: Draft): Draft | undefined {
+  const behind = /\b(?:in place of|instead of|rather than|not)\b/.exec(reading.text)?.index;
+  const swap = /\b(?:swap|swapped|replace|replaced|exchange|change)\b.*?\b(?:for|with|by|to)\b/.exec(
+    reading.text,
+  );
+  if ((behind === undefined && !swap) || !described.named) return undefined;
+  const isOld = ({ at }: Thing) =>
+    behind === undefined ? at[0] < (swap?.index ?? 0) + (swap?.[0].length ?? 0) : at[0] > behind;
+  const gone = new Set(reading.things.filter(isOld).flatMap((each) => [each.taste, nameOf(each)]));
+  const isGone = (each: { name: string; taste?: string }) => gone.has(each.name) || gone.has(each.taste);
+  return {
+    ...before,
+    named: [
+      ...(before.named ?? []).filter((each) => !isGone(each)),
+      ...described.named.filter((each) => !isGone(each)),
+    ],
+  };
 }
 
 /** A filling or an ingredient in the sentence: another label than the one before. */

@@ -47,6 +47,9 @@ export function weighed(reading: Reading): Weighed[] {
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
     if (isWhitesCount(amount) || owner.count || owner.color || isNoWeight(reading, amount)) return [];
+    // "the two sugars" are two of them
+    if (amount.value < 5 && owner.text.endsWith("s") && /\bthe $/.test(reading.text.slice(0, amount.at[0])))
+      return [];
     // "just one filling" counts; no bowl holds so few grams
     if (owner.base && amount.value < 5) return [];
     if (owner.ingredient || owner.base || owner.chocolate)

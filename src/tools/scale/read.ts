@@ -28,7 +28,7 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       (each.thing?.taste && !each.thing.base),
   );
   const common: Draft = {
-    ...(formula ? { formula } : {}),
+    ...(formula ? { formula } : pointedRecipe(reading, memory, weights)),
     ...(size !== undefined ? { diameter_mm: size } : {}),
   };
   const yields = madeFor(reading, weights);
@@ -150,6 +150,23 @@ function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefine
 }
 
 /** "got 30 g more whites on top of those two": what was there and what has come. */
+/** "scale it to 135 g whites", right behind a recipe of her own that was saved or shown. */
+function pointedRecipe(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
+  // "90 whites, 117 almond, 117 powdered, 90 sugar. scale it to 300 g almond flour"
+  const listed = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    listed?.have &&
+    listed.have.length > 2 &&
+    weights.length === 1 &&
+    /scale (?:it|that|this|them) /.test(reading.text)
+  )
+    return { lines: listed.have };
+  const name = memory.last?.tool === "formula" ? (memory.last.inputs as { name?: string }).name : undefined;
+  return name && memory.names.formulas.includes(name) && says(reading, /(?:^| )(?:it|this|that)(?: |$)/)
+    ? { formula: name }
+    : {};
+}
+
 function moreOfLine(before: Draft | undefined, line: Line): Line {
   const had =
     before?.have?.find((each) => each.name === line.name)?.grams ??
@@ -275,7 +292,7 @@ function partition(
   });
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
   const stock =
-    /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|there (?:are|is) only|with what|down to|instead of that)\b/g;
+    /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
     /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,

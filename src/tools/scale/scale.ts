@@ -53,6 +53,10 @@ export const scale = tool<ScaleInputs>({
       "^(?:ok |okay |then |so |and |the |all )*weights?(?: please| pls| then)?(?: [?])?$",
       "only (?:have|got) {number} {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}(?: left)?$",
     ],
+    [
+      6,
+      "(?:recipe|formula|card|book) (?:says|asks for|calls for|wants|has) {weight} {ingredient} .. {weight} {ingredient} .. {weight}",
+    ],
     [9, "^(?:please |pls |can you |could you )*(?:scale|rescale) {weight} (?:of )?{ingredient}"],
     [
       6,

@@ -16,6 +16,8 @@ const stops = new RegExp(
   `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`,
 );
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
+const isState =
+  /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)\b/;
 const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
 const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
@@ -69,7 +71,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask)) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
-    const named = step ? { name: step } : pointer;
+    // "take 3 min off, the oven is hot today": why, and no timer's name
+    const named = step ? { name: step } : isState.test(pointer.name ?? "") ? {} : pointer;
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...named };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };

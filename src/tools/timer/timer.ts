@@ -46,7 +46,12 @@ export const timer = tool<TimerInputs>({
   inputs,
   cues: cues(
     [6, "{time} on the (?:clock|timer)"],
-    [-9, "book (?:me|us|a) "],
+    [
+      -9,
+      "book (?:me|us|a) ",
+      "(?:came|turned|come) out .. (?:changed?|wrong|why|what|fix)",
+      "(?:why|what) .. (?:came|turned|come) out ",
+    ],
     [
       -6,
       "what (?:do|should|shall|must) i set(?: it| the oven| mine)?(?: (?:to|at))?(?: [?])?$",
