@@ -329,6 +329,28 @@ export const methodRows: readonly MethodRow[] = [
     cautions: ["Your local food authority's rules come first."],
   },
   {
+    id: "selling rules",
+    words: ["(?:licen[cs]es?|permits?)", "(?:legal|legally|permitted) to sell"],
+    asks: [
+      "(?:licen[cs]es?|permits?|permission) .. (?:sell|selling|sale|market|home|kitchen|bake|baking)",
+      "(?:sell|selling|sale|market|stall) .. (?:licen[cs]es?|permits?|permission|legal|legally|registered|inspected)",
+      "(?:is|are) (?:it|we|they|this) (?:legal|allowed|permitted) .. (?:sell|selling)",
+      "(?:legal|legally) (?:to )?sell",
+      "(?:what|which) (?:licen[cs]es?|permits?)",
+      "(?:do|would|must|should) (?:i|we) (?:need|have|get) (?:a |any |some )?(?:licen[cs]es?|permits?)",
+      "(?:can|may|could) (?:i|we) (?:sell|legally sell) .. (?:market|fair|stall|school|online|bazaar|friends|neighbo\\S+|without)",
+    ],
+    headline:
+      "Whether and what you may sell from home is for your local food authority to say: ask there before the first sale",
+    steps: [
+      "ask which foods a home kitchen may sell: some rules leave out what has to be kept cold, as fillings with cream, butter or egg have",
+      "ask whether you register, take a course or are visited first",
+      "ask what a label has to say where you sell",
+    ],
+    basis: "common practice",
+    cautions: ["Rules differ from place to place; your local food authority has the last word."],
+  },
+  {
     id: "thaw",
     words: ["{step=thaw}", "thaw", "defrost"],
     headline:

@@ -110,3 +110,15 @@ test("whatever keeps or heats egg ends by deferring to the local authority", () 
   ))
     expect(row.cautions?.join(" "), row.id).toMatch(/local food authority|pasteurised/);
 });
+
+describe("whether she may sell is not for this program to say", () => {
+  test.each([
+    "do i need a license to sell macarons from home",
+    "what permits do i need",
+    "is it legal to sell from my kitchen",
+    "sell at the market, do i need a licence",
+  ])("%s", async (say) => {
+    const { headline, status } = await baker().one(say);
+    expect([status, headline]).toEqual(["answered", expect.stringMatching(/local food authority/)]);
+  });
+});

@@ -154,7 +154,9 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
   if (bare.value >= 10 && says(reading, /^(?:and |now )?\S*<[^>]*(?:dose|taste)=[^>]*> for \S*<number>/))
     return bare.value;
   // "enough for 20", where the bowl's weight was asked for: macarons, not grams
-  if (memory.slot === "base_g" && bare.value < 25) return undefined;
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const nothingYet = before && before.base_g === undefined && before.flavor_g === undefined;
+  if ((memory.slot === "base_g" || nothingYet) && bare.value < 25) return undefined;
   if (
     memory.slot === "base_g" ||
     memory.slot === "flavor_g" ||
