@@ -83,10 +83,15 @@ describe("check", () => {
     [300, 100, 300, "over"],
     [0, 100, 0, "under"],
   ])("%d g in %d g is %d %, %s", (flavor_g, base_g, share, verdict) => {
-    const said = say({ ...smbc, flavor_g, base_g });
+    const said = say({ ...smbc, flavor_g, base_g, want: "check" });
     expect(value(said, "share", "%")).toBeCloseTo(share, 12);
     expect(said.headline).toContain(`: ${verdict} the 3-5 %`);
   });
+  test("more flavor than mix, and not asked as a check, is asked about", () =>
+    expect(say({ ...smbc, flavor_g: 300, base_g: 100 })).toMatchObject({
+      status: "asking",
+      slot: "flavor_g",
+    }));
 
   // what would bring it in: 200 x 3 % - 4 = 2; 200 x 5 % - 4 = 6
   test("under: says what more would bring it in", () => {
