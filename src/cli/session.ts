@@ -230,7 +230,7 @@ function elsewhere(tool: string, asked: Asked | undefined): Outcome {
       status: "declined",
       headline: `I have no rule for how much ${said} goes into that, so I give no figure. I dose flavors, extracts, pastes, powders, salt and color.`,
     };
-  const question = `You asked for "${said}", and what I would work out with ${tool} has no figure of it. What is it for, and how much of that is there?`;
+  const question = `You asked for "${said}", and what I would work out holds no figure of it. What is it for, and how much of that is there?`;
   return { status: "asking", headline: question, question };
 }
 

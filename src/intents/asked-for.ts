@@ -61,9 +61,10 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
         ? stranger(mask)
         : undefined;
   const names = namesOf(facets);
-  // "how much caramel for 30 macarons as center" is a filling; caramel for a bowl is a flavor
+  // "almond" is the flour or the flavor
   if (/(?:^|,)ingredient=almond_flour/.test(facets) && !/(?:^|,)dose=/.test(facets))
     return { said, names: ["almond", "flavor"] };
+  // "how much caramel for 30 macarons as center" is a filling; caramel for a bowl is a flavor
   const fills = /<count=macarons/.test(mask) && !/(?:^|,)dose=/.test(facets);
   const dosed = !fills && /(?:^|,)(?:dose|taste)=/.test(facets);
   if (fills && /(?:^|,)taste=/.test(facets)) return undefined;

@@ -1,6 +1,7 @@
 /** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
 import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
+import { sign } from "../tools/lib/cue.ts";
 import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
 import type { State } from "./converse.ts";
@@ -135,6 +136,19 @@ function settle(reading: Reading, scores: Score[], last: string | undefined): Sc
     .sort((a, b) => b.points - a.points);
 }
 
+const compiled = new Map<string, { pattern: RegExp; weight: number }[]>();
+
+/** What a calculator's own signs say for going on with it, in points of cues; none speak against it. */
+function pointsToGoOn({ name, goesOn = [] }: Tool, mask: string): number {
+  const signs =
+    compiled.get(name) ?? goesOn.map(({ pattern, weight }) => ({ pattern: sign(pattern), weight }));
+  compiled.set(name, signs);
+  return Math.max(
+    0,
+    signs.reduce((sum, { pattern, weight }) => sum + (pattern.test(mask) ? weight : 0), 0),
+  );
+}
+
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
 function follows(
   last: Tool,
@@ -147,18 +161,15 @@ function follows(
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   if (last.name === "dose" && own <= -4) return false;
+  // "pink for half the batter": a color of another bowl than the flavor was for
+  const color = reading.things.some((each) => each.color && !each.base);
+  if (color && reading.things.some((each) => each.base === "batter") && before.base !== "batter")
+    return false;
   // a question that another calculator claims puts nothing on the shelf
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
-  // "rating 7", "oh and rested 40 min", behind a note
-  const toNote =
-    last.name === "note" &&
-    /^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)/.test(
-      reading.mask,
-    )
-      ? 8
-      : 0;
+  const goingOn = pointsToGoOn(last, reading.mask);
   const bare = isBare(reading);
-  if (!leaning && toNote === 0 && !(rival < faint && own < faint && isShort(reading))) return false;
+  if (!leaning && goingOn === 0 && !(rival < faint && own < faint && isShort(reading))) return false;
   // "and the flavor for 320 g?" in the middle of timers: the dose calculator's, whatever it leans on
   const asksDose =
     !["dose", "shelf", "note", "label"].includes(last.name) &&
@@ -178,26 +189,8 @@ function follows(
       : leaning && !asksDose
         ? 2
         : 0;
-  // "and if i put peanut butter in them", behind a label
-  const alsoInIt =
-    last.name === "label" &&
-    reading.amounts.length === 0 &&
-    /(?:^| )(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)(?: |$)|^(?:and |what about )*with .* in (?:it|them)(?: too| as well)?(?: |$)/.test(
-      reading.mask,
-    )
-      ? 4
-      : 0;
-  // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
-  const otherBase =
-    last.name === "dose" &&
-    reading.things.some((each) => each.base) &&
-    /(?:^| )(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))(?: |$)/.test(
-      reading.mask,
-    )
-      ? 3
-      : 0;
-  if (own + bonus + otherBase + alsoInIt + toNote <= rival - 1e-9 && rival >= stands) return false;
-  if (!bare && own + bonus + otherBase + alsoInIt + toNote < faint && rival >= faint) return false;
+  if (own + bonus + goingOn <= rival - 1e-9 && rival >= stands) return false;
+  if (!bare && own + bonus + goingOn < faint && rival >= faint) return false;
   return drafts(last, reading, memory).some((draft) => {
     const said = saidNow(last, draft, reading, before);
     return (

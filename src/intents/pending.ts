@@ -70,10 +70,11 @@ export function answersPending(
 const isMeasure = (slot: string) =>
   ["weight", "percent", "length", "temperature"].includes(dimensionOf(slot) ?? "") || /price|cost/.test(slot);
 
-/** The one weight that was said stands in an input already: "150 g cream" where grams of chocolate were asked for. */
+/** The one weight that was said stands in an input already: "only got 70 cream" where grams of chocolate were asked for. */
 const takesAll = (found: Inputs, { amounts }: Reading) =>
   amounts.length === 1 &&
-  amounts[0]?.dim === "weight" &&
+  (amounts[0]?.dim === "weight" ||
+    (amounts[0]?.dim === "number" && amounts[0].of?.ingredient !== undefined)) &&
   Object.entries(found).some(([key, value]) => key.endsWith("_g") && typeof value === "number");
 
 /** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */

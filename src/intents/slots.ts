@@ -117,6 +117,9 @@ export function multiplied(reading: Reading, before: Inputs): Inputs | undefined
   if (!only || others.length > 0 || only.dim !== "number" || !(only.unit === "times" || only.fraction))
     return undefined;
   if (isOfQuality(reading, only)) return undefined;
+  // "pink for half the batter", behind a dose for buttercream: nothing of that bowl
+  const base = reading.things.find((each) => each.base && each.base !== "filling")?.base;
+  if (base && typeof before.base === "string" && base !== before.base) return undefined;
   const slots = scaled.filter((slot) => typeof before[slot] === "number");
   const both =
     slots.includes("chocolate_g") && slots.includes("cream_g")

@@ -15,6 +15,9 @@ export function lazily(name: string, load: () => Tool): Tool {
     get cues() {
       return get().cues;
     },
+    get goesOn() {
+      return get().goesOn ?? [];
+    },
     get examples() {
       return get().examples;
     },

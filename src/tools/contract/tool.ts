@@ -18,6 +18,8 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   /** Made by `later`: two dozen schemas take longer to make than most questions to answer. */
   inputs: () => z.ZodMiniType<I>;
   cues: readonly Cue[];
+  /** Signs that a sentence goes on with what this calculator was asked last; looked at only then. */
+  goesOn?: readonly Cue[];
   /** Phrases with the inputs they must yield: they train, they are tested, help shows them. */
   examples: readonly { say: string; inputs: Partial<I> }[];
   /** Phrases that look alike and belong to another calculator. */

@@ -193,7 +193,6 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
     : undefined;
 }
 
-/** A new hour keeps the day that was said before: "they want them at 4 now". */
 const sleepsIn = /(?:^| )sleep (?:in )?(?:till|until|to) \S*<(?:when|number)>/;
 
 /** "can i sleep in till 9": minutes after midnight. */
@@ -213,6 +212,7 @@ function withinSaid(reading: Reading): number | undefined {
 const asksReady =
   /start\w* (?:at|by|from|on) .*\bwhen .*(?:ready|done|finished)|when .*(?:ready|done|finished) .*\bif i (?:start|begin)/;
 
+/** A new hour keeps the day that was said before: "they want them at 4 now". */
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
   // "can i sleep in till 9": when the day begins, not when it is due
   if (asksReady.test(reading.text) || sleepsIn.test(reading.mask)) return undefined;

@@ -175,6 +175,11 @@ export const dose = tool<DoseInputs>({
     [-1, "bottle"],
     [-3, "{count=macarons} (?:with|for)"],
   ),
+  // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
+  goesOn: cues([
+    3,
+    "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
+  ]),
   examples: [
     {
       say: "I have 230 g buttercream, how much flavor?",

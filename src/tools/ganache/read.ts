@@ -262,6 +262,12 @@ function mendBefore(reading: Reading, memory: Memory): Draft | undefined {
     /^(?:(?:ok|so|and|now) )*how (?:do|can|could|should) i (thicken|firm|stiffen|loosen|soften|thin)\b/.exec(
       reading.mask,
     )?.[1];
+  const { fault } = readWant(reading);
+  // "its too stiff": the one that has just been worked out
+  if (!said && fault && memory.follows && reading.amounts.length === 0) {
+    const parts = partsBefore(memory);
+    return parts && { ...parts, want: "mend", fault };
+  }
   const had = said ? partsBefore(memory) : undefined;
   return (
     had && { ...had, want: "mend", fault: /^(?:thicken|firm|stiffen)$/.test(said ?? "") ? "loose" : "stiff" }

@@ -114,6 +114,15 @@ export const label = tool<LabelInputs>({
     ],
     [-4, "(?:cost|costs|price|charge|margin|markup)", "box and label", "time to label"],
   ),
+  // "and if i put peanut butter in them"
+  goesOn: cues(
+    [
+      4,
+      "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
+      "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",
+    ],
+    [-8, "{number}", "{weight}", "{volume}", "{percent}"],
+  ),
   examples: [
     {
       say: "us label: 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar, 90 g butter, net weight 120 g",

@@ -15,7 +15,7 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const net = netWeight(reading);
   const made = reading.whens[0];
   if (
-    /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac) .*(?:kid|child|guest|friend|customer|person|eat|instead)/.test(
+    /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac) .*(?:kid|child|guest|friend|customer|person|eat|instead|safe|suitable|can (?:i|we|she|he|they)|(?:is|are|would) (?:it|this|these|they|that) (?:ok|okay|fine|alright))/.test(
       reading.text,
     )
   )
@@ -75,6 +75,16 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       ...(asked.length ? { asked } : {}),
     };
   const table = memory.table.recipe;
+  // "which allergens are in them", behind a filling: in the macarons, with their shells
+  const whole = want === "allergens" && /(?:^| )(?:they|them|these|those|theyre)(?: |$)/.test(reading.mask);
+  const mix = memory.table.filling ?? memory.table.mass?.thing;
+  if (whole && !before && mix && ["ganache", "buttercream"].includes(mix))
+    return {
+      ...common,
+      want,
+      mixes: ["shells", mix],
+      named: (table ?? []).filter((each) => /chocolate/.test(each.name)).map(({ name }) => ({ name })),
+    };
   if (table?.length && !before)
     return {
       ...common,

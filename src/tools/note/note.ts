@@ -116,6 +116,12 @@ export const note = tool<NoteInputs>({
     [-9, "bottle .. (?:says|said|reads) .. {percent}"],
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),
+  // "rating 7", "oh and rested 40 min"
+  goesOn: cues([
+    8,
+    "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
+    "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",
+  ]),
   examples: [
     {
       say: "note: made pistachio today, 36 of them, two hollow, baked 148 c 16 min",

@@ -78,7 +78,9 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       have.length === 1 &&
       says(reading, /<weight> (?:more|extra) |(?:another|extra) \S*<weight>|on top of (?:that|those|them)/);
     out.have = only && isMore ? [moreOfLine(before, only)] : [...counted, ...have];
-  } else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
+  } else if (whites && weighedWhites(reading) !== undefined)
+    out.have = [{ name: "whites", grams: weighedWhites(reading) ?? 0 }];
+  else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   return out;
 }
@@ -149,7 +151,6 @@ function remade(reading: Reading, weights: readonly Weighed[]): Draft | undefine
   };
 }
 
-/** "got 30 g more whites on top of those two": what was there and what has come. */
 /** "scale it to 135 g whites", right behind a recipe of her own that was saved or shown. */
 function pointedRecipe(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
   // "90 whites, 117 almond, 117 powdered, 90 sugar. scale it to 300 g almond flour"
@@ -167,11 +168,26 @@ function pointedRecipe(reading: Reading, memory: Memory, weights: readonly Weigh
     : {};
 }
 
+/** "got 30 g more whites on top of those two": what was there and what has come. */
 function moreOfLine(before: Draft | undefined, line: Line): Line {
   const had =
     before?.have?.find((each) => each.name === line.name)?.grams ??
     (line.name === "whites" && before?.whites_count !== undefined ? before.whites_count * white_g : 0);
   return { ...line, grams: had + line.grams };
+}
+
+/** "ive got 5 whites in the bowl, 172 g total": on the scale, so counted no more. */
+function weighedWhites(reading: Reading): number | undefined {
+  const all = reading.amounts.filter((each) => each.dim === "weight");
+  const [only] = all;
+  const said = /^(?:in )?(?:total|all|altogether|all together)\b/;
+  return all.length === 1 &&
+    only &&
+    !only.of &&
+    said.test(reading.text.slice(only.at[1]).trim()) &&
+    /(?:^| )(?:got|have|ive|in the bowl|cracked|separated)(?: |$)/.test(reading.text)
+    ? inBase(only.value, only.unit)
+    : undefined;
 }
 
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */

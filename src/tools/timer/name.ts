@@ -162,7 +162,9 @@ export function newName(some: readonly Piece[], remind = asksToBeTold.test(textO
 /** "tray 2 is resting, 30": no time with its unit, and the tray in front. */
 function tray(some: readonly Piece[]): string {
   const at = some.findIndex((each) => each.thing?.count === "trays");
-  return at >= 0 && some[at + 1]?.amount ? nameFrom(some.slice(at, at + 2)) : "";
+  return at >= 0 && (some[at + 1]?.amount || isNumberOne(some, at + 1))
+    ? nameFrom(some.slice(at, at + 2))
+    : "";
 }
 
 /** "timer 8 min macaronage". */

@@ -17,7 +17,7 @@ const stops = new RegExp(
 );
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =
-  /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)\b/;
+  /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)(?: (?:today|already|now|still|inside|on top|enough))*$/;
 const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
 const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,

@@ -13,8 +13,9 @@ const isLength = (piece: Piece | undefined) => piece?.amount?.dim === "time";
 const isClock = (piece: Piece | undefined) => piece?.when !== undefined;
 const isJoint = (piece: Piece) => isSign(piece) || ["and", "then", "plus", "also"].includes(piece.text);
 /** "rest timer 40", "45 for the ganache": a number that counts nothing. */
-const isBare = (piece: Piece | undefined) =>
-  piece?.amount?.dim === "number" && !piece.amount.of && !piece.amount.fraction && piece.amount.unit === "";
+const isBare = (piece: Piece | undefined) => isNumber(piece) && !piece?.amount?.of;
+const isNumber = (piece: Piece | undefined) =>
+  piece?.amount?.dim === "number" && !piece.amount.fraction && piece.amount.unit === "";
 /** "if I only have 150": something at hand, not minutes. */
 const holds = /(?:^| )(?:have|got|weighs?)(?: |$)/;
 const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
@@ -161,7 +162,13 @@ export function timeOf(
     return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
   if (length?.amount) return lengthOf(length.amount);
   const isCount = (at: number) => /^(?:timers?|alarms?)$/.test(some[at + 1]?.text ?? "");
-  const number = bareToo ? some.find((each, at) => isBare(each) && !isCount(at)) : undefined;
+  // "set timer 14 tray 1": minutes stand behind the timer, and the tray's number behind the tray
+  const first = some.findIndex((each) => /^(?:timers?|alarms?)$/.test(each.text)) + 1;
+  const behindTimer = first > 0 && isNumber(some[first]) ? some[first] : undefined;
+  const isTray = (at: number) => some[at - 1]?.thing?.count === "trays";
+  const number = bareToo
+    ? (behindTimer ?? some.find((each, at) => isBare(each) && !isCount(at) && !isTray(at)))
+    : undefined;
   return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
 }
 

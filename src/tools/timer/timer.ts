@@ -49,6 +49,7 @@ export const timer = tool<TimerInputs>({
     [
       -9,
       "book (?:me|us|a) ",
+      "(?:^|, |it |they |that |all )took {time}",
       "(?:came|turned|come) out .. (?:changed?|wrong|why|what|fix)",
       "(?:why|what) .. (?:came|turned|come) out ",
     ],
