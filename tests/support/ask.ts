@@ -106,3 +106,12 @@ export function baker({
     },
   };
 }
+
+/** The answer to the last turn of a conversation, with its figures by name. */
+export async function talk(...turns: string[]) {
+  const { one } = baker();
+  let answer = await one(turns[0] as string);
+  for (const turn of turns.slice(1)) answer = await one(turn);
+  const of = (name: string) => answer.figures?.find((each) => each.name === name);
+  return { ...answer, of };
+}

@@ -4,15 +4,7 @@
  * which 4 % stay behind; filling of 0.42 × 3.8² g, of which 8 % do (from memory).
  */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
-
-async function talk(...turns: string[]) {
-  const { one } = baker();
-  let answer = await one(turns[0] as string);
-  for (const turn of turns.slice(1)) answer = await one(turn);
-  const of = (name: string) => answer.figures?.find((each) => each.name === name);
-  return { ...answer, of };
-}
+import { baker, talk } from "../support/ask.ts";
 
 describe("a flavored bowl", () => {
   it("25 g in 330, then 15 more: 40 / 330", async () => {

@@ -4,15 +4,7 @@
  * 60 : 40 (from memory). Allergens by name: FALCPA 2004, FASTER Act 2021.
  */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
-
-async function talk(...turns: string[]) {
-  const { one } = baker();
-  let answer = await one(turns[0] as string);
-  for (const turn of turns.slice(1)) answer = await one(turn);
-  const of = (name: string) => answer.figures?.find((each) => each.name === name);
-  return { ...answer, of };
-}
+import { baker, talk } from "../support/ask.ts";
 
 describe("an ingredient in another's place keeps the rest of what was asked about", () => {
   const first = "allergens for pistachio macarons with swiss buttercream";
@@ -44,9 +36,9 @@ describe("a bowl that was too strong or grew", () => {
     expect([of("flavor")?.low, of("flavor")?.high]).toEqual([10.35, 13.8]);
   });
   it("so few grams answer no question for a bowl", async () =>
-    expect((await talk("how much flavor for my ganache", "enough for 20 please")).of("flavor")?.low).not.toBe(
-      0.6,
-    ));
+    expect(await talk("how much flavor for my ganache", "enough for 20 please")).toMatchObject({
+      status: "asking",
+    }));
 });
 
 describe("lists and counts", () => {
@@ -89,4 +81,48 @@ describe("hours and minutes", () => {
         "left",
       )?.value,
     ).toBe(18));
+});
+
+describe("in the middle of a bake", () => {
+  // 180 / 1.25 = 144 g cream; with 70 of it, 74 are missing
+  it("a ganache worked out is the one that is too stiff, and 70 cream is no chocolate", async () => {
+    const { of } = await talk(
+      "ganache 180 dark how much cream for piping",
+      "its too stiff",
+      "only got 70 cream",
+    );
+    expect(of("add cream")?.value).toBeCloseTo(74, 9);
+  });
+  it("whites that are on the scale are weighed, not counted: 172 × 1.3", async () =>
+    expect((await talk("ive got 5 whites in the bowl 172 g total")).of("almond flour")?.value).toBeCloseTo(
+      223.6,
+      9,
+    ));
+  it.each(["set timer 14 tray one", "set timer 14 tray 1"])("%s: 14 minutes", async (say) => {
+    const { of, headline } = await talk(say);
+    expect([of("left")?.value, headline]).toEqual([14, expect.stringContaining("tray 1")]);
+  });
+  it("a bake that took 15 min starts no timer", async () => {
+    const { one, record } = baker();
+    const { tool } = await one("tray one out, took 15 min, feet fine but two hollow");
+    expect([tool, record().timers]).toEqual(["trouble", []]);
+  });
+  it.each([
+    ["oven runs 10 hot, what do i set for 150", 140],
+    ["my oven runs 18 f cold, what do i set for 150", 160],
+  ])("%s: %d", async (say, heat) => expect((await talk(say)).of("oven")?.value).toBeCloseTo(heat, 9));
+});
+
+describe("an allergy is never answered with one filling's list", () => {
+  it.each([
+    "a guest is allergic to tree nuts, are these safe",
+    "she has an almond allergy, can she eat them",
+  ])("%s", async (say) =>
+    expect((await talk("ganache 180 dark how much cream", say)).status).toBe("declined"),
+  );
+  it("they are macarons, with their shells", async () => {
+    const { items } = await talk("ganache 180 dark how much cream", "which allergens are in them");
+    const named = items?.flatMap((each) => ("allergen" in each ? [each.allergen] : []));
+    expect(named).toEqual(expect.arrayContaining(["almond", "egg", "milk"]));
+  });
 });

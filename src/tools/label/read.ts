@@ -15,7 +15,7 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const net = netWeight(reading);
   const made = reading.whens[0];
   if (
-    /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac) .*(?:kid|child|guest|friend|customer|person|eat|instead|safe|suitable|can (?:i|we|she|he|they)|(?:is|are|would) (?:it|this|these|they|that) (?:ok|okay|fine|alright))/.test(
+    /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac)\b.*(?:kid|child|guest|friend|customer|person|eat|instead|safe|suitable|can (?:i|we|she|he|they)|(?:is|are|would) (?:it|this|these|they|that) (?:ok|okay|fine|alright))/.test(
       reading.text,
     )
   )

@@ -8,7 +8,9 @@ import { fahrenheit } from "../lib/units.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** @throws never: without a step it asks which one. */
-export function answerMethod({ step, oven }: MethodInputs, world: World): Outcome {
+export function answerMethod({ step, oven, heat_c, offset_c }: MethodInputs, world: World): Outcome {
+  if (heat_c !== undefined)
+    return dialFor(heat_c, offset_c ?? world.bench.oven_offset_c, offset_c !== undefined);
   const row = methodRows.find((each) => each.id === step);
   if (!row) {
     const question =
@@ -34,6 +36,28 @@ export function answerMethod({ step, oven }: MethodInputs, world: World): Outcom
     ...(row.cautions ? { cautions: [...row.cautions] } : {}),
     items: row.steps.map((text, at) => ({ step: at + 1, text })),
     working: row.steps.map((text, at) => `${at + 1}. ${text}`),
+  };
+}
+
+/** What the dial is set to so that an oven that runs hot or cold has a heat, °C. */
+function dialFor(heat_c: number, offset: number | undefined, isSaid: boolean): Outcome {
+  if (offset === undefined) {
+    const question =
+      'How many degrees does your oven run hot or cold? Say "my oven runs 10 hot"; an oven thermometer tells.';
+    return { status: "asking", headline: question, question };
+  }
+  const set_c = heat_c - offset;
+  const runs = `your oven runs ${plain(Math.abs(offset))} °C ${offset < 0 ? "cold" : "hot"}`;
+  return {
+    status: "answered",
+    headline: `Set ${plain(set_c)} °C (${plain(fahrenheit(set_c), 0)} °F) for ${plain(heat_c)} °C: ${runs}`,
+    figures: [
+      { name: "oven", value: set_c, unit: "°C" },
+      { name: "oven", value: fahrenheit(set_c), unit: "°F" },
+    ],
+    rule: { text: `${runs}: the dial = the heat wanted − ${plain(offset)} °C`, basis: "your bench" },
+    ...(isSaid ? { assumed: ['for this once; "my oven runs 10 hot" alone keeps it'] } : {}),
+    working: [`${plain(heat_c)} − ${plain(offset)} = ${plain(set_c)} °C`],
   };
 }
 

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { methodRows } from "../../../data/rules/methods.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
+import { temperature_c } from "../lib/inputs.ts";
 import { answerMethod } from "./answer.ts";
 import { readMethod } from "./read.ts";
 
@@ -13,6 +14,10 @@ export const inputs = later(() =>
     about: z.optional(z.enum(["heat", "time", "how"])),
     /** Asked for this kind of oven. */
     oven: z.optional(z.enum(["fan", "conventional"])),
+    /** A heat the oven is to have, where the dial's is asked. */
+    heat_c: z.optional(temperature_c),
+    /** How much hotter than its dial the oven runs, as said in the same breath; else the bench's. */
+    offset_c: z.optional(z.number()),
   }),
 );
 
@@ -36,6 +41,10 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    [
+      9,
+      "(?:what|where) (?:do|should|must|shall|would) i set (?:(?:it|the|my|oven|mine|dial|to|at) )*for (?:{temperature}|{number})$",
+    ],
     [9, "(?:what|which) temp\\S* (?:do|should|must|shall) i (?:set|bake|use|put)"],
     [
       5,

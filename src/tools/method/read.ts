@@ -1,8 +1,10 @@
 /** Reads which step is asked about: the one that is named first; "how long to rest the piped shells" is about resting. */
 import { methodRows } from "../../../data/rules/methods.ts";
+import { readOven } from "../bench/places.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { sign } from "../lib/cue.ts";
 import { ovenNamed } from "../lib/oven.ts";
+import { celsius } from "../lib/units.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** The patterns of each row, compiled when first asked. */
@@ -27,8 +29,28 @@ export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInp
   // "what temp do i set": the oven's
   const sets =
     !named && /(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(reading.mask);
+  const heat = heatWanted(reading);
+  if (heat !== undefined) {
+    // "my oven runs 10 hot, what do i set for 150"
+    const { oven_offset_c: offset_c } = readOven(reading);
+    return { step: "bake", about: "heat", heat_c: heat, ...(offset_c === undefined ? {} : { offset_c }) };
+  }
   if (sets) return { step: "bake", ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
   return { ...(named ? { step: named.id } : {}), ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
+}
+
+/** "what do i set for 150": °C, above 230 °F where no scale was said. */
+function heatWanted({ mask, amounts }: Reading): number | undefined {
+  if (
+    !/(?:what|where) (?:do|should|must|shall|would) i set .*for \S*<(?:temperature|number)>(?: \?)?$/.test(
+      mask,
+    )
+  )
+    return undefined;
+  const heat = amounts.findLast((each) => each.dim === "temperature" || each.dim === "number");
+  if (!heat) return undefined;
+  const isFahrenheit = heat.unit === "°F" || (heat.unit !== "°C" && heat.value > 230);
+  return isFahrenheit ? celsius(heat.value, "°F") : heat.value;
 }
 
 /** The row whose words come first in the sentence; of two that start together, the one that stands first in the table. */

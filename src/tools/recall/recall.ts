@@ -54,7 +54,6 @@ export const recall = tool<RecallInputs>({
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
     [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}(?: |$)"],
     [12, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
-    [8.5, "(?:how|what|which|whats) .. (?:do|did) i (?:usually|normally|normaly|typically|generally|tend)"],
     [
       10,
       "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}(?: {count=batches}| ones?)?(?: last time| the last time)?(?: [?])?$",
