@@ -61,6 +61,9 @@ export function readingOf(
 /** Verbs that are faults elsewhere: "split it in three", "I have cracked five egg whites", "just cracked one more". */
 function plainVerbs(items: readonly Item[]): Item[] {
   return items.map((item, at) => {
+    // "tastes too weak": what it does, and no flavor
+    if (item.is === "thing" && /^tastes?$/.test(item.thing.text) && tastesSo(items[at + 1]))
+      return { is: "word", text: item.thing.text, at: item.thing.at };
     if (
       item.is !== "thing" ||
       !item.thing.symptom ||
@@ -81,6 +84,12 @@ function plainVerbs(items: readonly Item[]): Item[] {
     return acted ? { is: "word", text: item.thing.text, at: item.thing.at } : item;
   });
 }
+
+const tastesSo = (next: Item | undefined) =>
+  next?.is === "word" &&
+  /^(?:too|very|so|really|quite|pretty|like|of|weak|strong|flat|bland|good|great|nice|fine|lovely|awful|amazing)$/.test(
+    next.text,
+  );
 
 const actedOn = new Set(
   "it this that them my the into in between up equally evenly one another some a out over".split(" "),

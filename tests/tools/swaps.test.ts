@@ -98,6 +98,22 @@ describe("in the middle of a bake", () => {
       223.6,
       9,
     ));
+  it("three whites of 98 g are 98 g: 98 × 1.3", async () =>
+    expect((await talk("got 3 whites 98 g, everything else?")).of("almond flour")?.value).toBeCloseTo(
+      127.4,
+      9,
+    ));
+  it("24 are macarons where no bowl holds so few grams: 24 × 0.42 × 3.8² / 0.92", async () =>
+    expect((await talk("smbc for 24")).of("total")?.value).toBeCloseTo((24 * 0.42 * 3.8 * 3.8) / 0.92, 9));
+  it("5 more of nobody knows how much is asked about; 8 in 150 are over the 2-5 %", async () => {
+    const first = ["raspberry powder for 150 g ganache", "tastes too weak, added 5 more"];
+    expect((await talk(...first)).status).toBe("asking");
+    const { of, headline } = await talk(...first, "8");
+    expect([of("share")?.value, headline]).toEqual([
+      expect.closeTo(800 / 150, 9),
+      expect.stringContaining("over"),
+    ]);
+  });
   it.each(["set timer 14 tray one", "set timer 14 tray 1"])("%s: 14 minutes", async (say) => {
     const { of, headline } = await talk(say);
     expect([of("left")?.value, headline]).toEqual([14, expect.stringContaining("tray 1")]);

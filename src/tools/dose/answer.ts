@@ -41,6 +41,11 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   }
   if (inputs.base_g === undefined && inputs.flavor_g === undefined)
     return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
+  if (inputs.more_g !== undefined && inputs.flavor_g === undefined)
+    return asking(
+      `How many grams of ${dose.name} are in it now, with the ${plain(inputs.more_g)} g?`,
+      "flavor_g",
+    );
   if (inputs.want === "check" && inputs.base_g === undefined && inputs.flavor_g !== undefined)
     return asking(`How many grams of ${dose.base} is it in?`, "base_g");
   const outcome =

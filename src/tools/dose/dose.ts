@@ -28,6 +28,8 @@ export const inputs = later(() =>
     by_volume: z.optional(z.boolean()),
     /** Another flavor than before, of which nothing is in the bowl yet. */
     fresh: z.optional(z.boolean()),
+    /** "added 5 more", where nobody said how much was in it. */
+    more_g: z.optional(weight_g),
     /** The spoon it was said in: "oops, i put 3" counts in those. */
     flavor_unit: z.optional(z.string()),
     percent: z.optional(share_percent),
@@ -227,7 +229,7 @@ export const dose = tool<DoseInputs>({
     ["percent", "percent_high", "usual", "by_table"],
     ["base_g", "parts"],
     ["unweighable", "flavor_g"],
-    ["flavor_g", "by_volume", "flavor_unit", "fresh"],
+    ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],
     ["dose", "taste", "name", "bare"],
     ["of_finished"],

@@ -133,11 +133,14 @@ export function readLoose(
 
 /** "dripped in 5 more": on top of what is in the bowl already. */
 function moreOfIt({ mask }: Reading, loose: number, before: Draft | undefined): Draft | undefined {
-  if (before?.flavor_g === undefined || before.base_g === undefined || loose <= 0) return undefined;
+  if (before?.base_g === undefined || loose <= 0) return undefined;
   const isMore =
     /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(mask) &&
     !/\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/.test(mask);
-  return isMore ? { flavor_g: before.flavor_g + loose, want: "check" } : undefined;
+  if (!isMore) return undefined;
+  return before.flavor_g === undefined
+    ? { more_g: loose, want: "check" }
+    : { flavor_g: before.flavor_g + loose, want: "check" };
 }
 
 /** A bare number counts as grams only when it answers, or stands in for a number said before. */

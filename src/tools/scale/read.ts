@@ -181,6 +181,14 @@ function weighedWhites(reading: Reading): number | undefined {
   const all = reading.amounts.filter((each) => each.dim === "weight");
   const [only] = all;
   const said = /^(?:in )?(?:total|all|altogether|all together)\b/;
+  // "3 whites 98 g", "3 whites, 98 g"
+  if (
+    all.length === 1 &&
+    only &&
+    (!only.of || only.of.ingredient === "whites") &&
+    /\bwhites ?,? ?(?:are |is |at |weigh(?:ing|s)? |that weigh )?$/.test(reading.text.slice(0, only.at[0]))
+  )
+    return inBase(only.value, only.unit);
   return all.length === 1 &&
     only &&
     !only.of &&
