@@ -27,6 +27,14 @@ export const eggs = {
   pasteurised: "FDA Food Code 2022, 3-302.13",
 };
 
+/** Raw whites, covered: days in the fridge, months in the freezer. */
+export const rawWhites = {
+  low: 2,
+  high: 4,
+  months: 12,
+  source: "FoodSafety.gov, Cold Food Storage Chart: raw egg whites",
+};
+
 /** The two published water-activity lines; above either a filling counts as perishable. */
 export const activity = {
   line: 0.85,
@@ -61,6 +69,11 @@ export const keepingRules = {
     text: "whites and sugar heated to 71 °C (160 °F), or pasteurised whites",
     basis: "published",
     source: `${eggs.heat}; ${eggs.pasteurised}`,
+  },
+  whites: {
+    text: "raw egg whites: 2-4 days in the fridge at 5 °C (41 °F) or below, 12 months in the freezer",
+    basis: "published",
+    source: rawWhites.source,
   },
   activity: {
     text: "above a_w 0.85, or above 0.88 at a pH over 5, treat as perishable",

@@ -89,6 +89,8 @@ export const methodRows: readonly MethodRow[] = [
     ],
     asks: [
       "{base=batter} (?:is |looks )?(?:ready|done|right|folded enough)",
+      "{step=macaronage} .. (?:done|ready|enough|right|stop|far|know)",
+      "(?:done|ready|enough|stop|far|know) .. {step=macaronage}",
       "(?:explain|whats|what is) (?:a |the )?(?:macaronage|{step=macaronage})",
     ],
     headline: "Fold until the batter flows off the spatula as a slow ribbon that sinks back into itself",
@@ -132,6 +134,25 @@ export const methodRows: readonly MethodRow[] = [
     ],
   },
   {
+    id: "age whites",
+    words: [
+      "(?:age|aging|ageing|aged) (?:\\S+ )?{ingredient=whites}",
+      "{ingredient=whites} .. (?:age|aged|aging|ageing)",
+    ],
+    asks: ["(?:do|must|should|need|have|why|is it) .. (?:age|aging|ageing) (?:\\S+ )?{ingredient=whites}"],
+    headline:
+      "Aging isn't needed: fresh whites, weighed, whip as stiff; some bakers age them a day, covered in the fridge",
+    steps: [
+      "separate the eggs, weigh the whites",
+      "if you age them: covered, in the fridge, a day",
+      "bring them to room temperature before they are whipped",
+    ],
+    basis: "common practice",
+    cautions: [
+      "Raw whites keep 2-4 days in the fridge (FoodSafety.gov, Cold Food Storage Chart), never on the counter; your local food authority's rules come first.",
+    ],
+  },
+  {
     id: "piping",
     words: [
       "{use=piping} .. (?:{count=shells}|{count=macarons}|{base=batter}|them)",
@@ -162,7 +183,10 @@ export const methodRows: readonly MethodRow[] = [
       "(?:sit|stand|dry|wait) .. (?:before|until|till) .. (?:{step=bake}|bake|oven|go in|they)",
       "(?:skin|tacky)",
     ],
-    asks: ["(?:do|must|should|need|have) .. {step=rest}"],
+    asks: [
+      "(?:do|must|should|need|have) .. {step=rest}",
+      "(?:sticky|tacky|wet)\\S* (?:\\S+ )?after (?:resting |drying |a |another )*(?:[2-9]\\d_min|an_hour|half_an_hour|\\d_h)\\S*<time>",
+    ],
     headline: "30 min (30-60), until the tops no longer stick to a finger; none with the no-rest method",
     figures: [{ name: "rest", value: 30, low: 30, high: 60, unit: "min" }],
     steps: [

@@ -213,7 +213,15 @@ function computeWith(step: Step, world: World): Outcome {
   if (outcome.status === "answered" && step.left) return unsure(step.tool.name, step.left);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
   if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
-  return step.unit === "oz" ? inOunces(outcome) : outcome;
+  return withTaken(step.unit === "oz" ? inOunces(outcome) : outcome, step.reading);
+}
+
+/** What an amount was worked out from stands first of what was taken for the answer. */
+function withTaken(outcome: Outcome, { amounts }: Reading): Outcome {
+  const taken = amounts.flatMap((amount) => amount.taken ?? []);
+  return outcome.status === "answered" && taken.length > 0
+    ? { ...outcome, assumed: [...taken, ...(outcome.assumed ?? [])] }
+    : outcome;
 }
 
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */

@@ -66,6 +66,11 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     const item = items[at] as Item;
     if (described > 0 && item.is === "thing" && !item.thing.count) return undefined;
     if (item.is === "word" && between.has(item.text)) continue;
+    // "two bowls of 150 each buttercream"
+    const [next] = items.slice(at + 1);
+    if (item.is === "word" && item.text === "each" && next?.is === "thing" && next.thing.base) continue;
+    // "200 the rest pink": what is left over has no weight yet
+    if (item.is === "thing" && item.thing.text === "rest" && isWord(items[at - 1], "the")) return undefined;
     // "40 g of reduced raspberry jam"
     if (weighing && item.is === "word" && isMadeSo.test(item.text) && items[at + 1]?.is === "thing") continue;
     const graded = weighing ? gradeEnd(items, at) : undefined;
@@ -120,6 +125,8 @@ const asksForCream = (items: readonly Item[], at: number) =>
   !items.some((item, i) => i !== at && item.is === "thing" && /chocolate/.test(item.thing.ingredient ?? ""));
 
 const isMix = (item: Item | undefined) => item?.is === "thing" && item.thing.base !== undefined;
+
+const isWord = (item: Item | undefined, text: string) => item?.is === "word" && item.text === text;
 
 const amountAt = (items: readonly Item[], i: number) => (items[i] as Item & { is: "amount" }).amount;
 

@@ -69,7 +69,7 @@ export function leftOver(
   follows = false,
   before: Inputs = {},
 ): string[] {
-  if (keepsWords.has(tool)) return [];
+  if (keepsWords.has(tool) || drafts.some((each) => "unweighable" in each)) return [];
   const held = numbersIn(drafts);
   const text = textIn(drafts);
   // "540 g ganache, rum for half of it" is held as the half
@@ -112,7 +112,7 @@ export function leftOver(
     reading.amounts.some((each) => {
       if (each === amount || each.dim === "temperature") return false;
       const [one, other] = [base(amount), base(each)];
-      return [one * other, one / other, other / one, one + other].some((made) =>
+      return [one * other, one / other, other / one, one + other, Math.abs(one - other)].some((made) =>
         held.some((own) => same(own, made)),
       );
     });

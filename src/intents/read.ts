@@ -11,6 +11,7 @@ import { type Mender, mendAll } from "./mend.ts";
 import { normalise } from "./normalise.ts";
 import { type Item, scan } from "./scan.ts";
 import { withSums } from "./summed-up.ts";
+import { withoutBowl } from "./tare.ts";
 import { tokenise } from "./tokens.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
@@ -29,7 +30,9 @@ export function itemsOf(
   const { tokens, mended } = mendAll(tokenise(text), mender);
   return {
     text,
-    items: withSums(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+    items: withSums(
+      withoutBowl(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+    ),
     mended,
   };
 }

@@ -9,7 +9,7 @@ import { cost } from "./cost/cost.ts";
 import { day } from "./day/day.ts";
 import { dose } from "./dose/dose.ts";
 import { explain } from "./explain.ts";
-import { fill } from "./fill.ts";
+import { fill } from "./fill/fill.ts";
 import { formula } from "./formula/formula.ts";
 import { ganache } from "./ganache/ganache.ts";
 import { helpWith } from "./help.ts";

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { World } from "../../src/tools/contract/index.ts";
-import { fill } from "../../src/tools/fill.ts";
+import { fill } from "../../src/tools/fill/fill.ts";
 import { baker } from "../support/ask.ts";
 import { answer, value } from "../support/world.ts";
 

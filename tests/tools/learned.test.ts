@@ -8,7 +8,7 @@ import { Note as NoteShape } from "../../src/tools/contract/record.ts";
 import { cost } from "../../src/tools/cost/cost.ts";
 import { day } from "../../src/tools/day/day.ts";
 import { dose } from "../../src/tools/dose/dose.ts";
-import { fill } from "../../src/tools/fill.ts";
+import { fill } from "../../src/tools/fill/fill.ts";
 import { ganache } from "../../src/tools/ganache/ganache.ts";
 import { bestDose } from "../../src/tools/lib/best-dose.ts";
 import { type LessonName, learned, lessonsIn, lessonText } from "../../src/tools/lib/learned.ts";

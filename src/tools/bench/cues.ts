@@ -15,6 +15,11 @@ export const benchCues = cues(
     `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} (?:circles|rings|rounds|outlines)\\S*`,
     `new (?:\\S+ )?{count=trays} (?:, |with |has |, it has )*{number} (?:circles|rings|rounds|outlines)\\S*`,
   ],
+  [
+    9,
+    "thermometer .. (?:{temperature}|{number}) .. (?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number})",
+    "(?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number}) .. thermometer .. (?:{temperature}|{number})",
+  ],
   [6, "^i \\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
   // a printer is of another world otherwise
   [

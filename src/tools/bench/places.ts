@@ -10,6 +10,8 @@ type Draft = Partial<BenchInputs>;
 /** "my oven runs 10 hot", "i have a fan oven", "i bake at 145". */
 export function readOven(reading: Reading): Draft {
   const { mask } = reading;
+  const measured = byThermometer(reading);
+  if (measured !== undefined) return { oven_offset_c: measured };
   // "at 150 but my oven runs 10 hot": how far off it is, not what it is set to
   const off = reading.amounts.find(
     (each) =>
@@ -38,6 +40,23 @@ export function readOven(reading: Reading): Draft {
     return { oven_c: celsius(named.value, named.unit === "°" && named.value >= 270 ? "°F" : named.unit) };
   const bare = heat && inOven && /(?:^| )at /.test(mask) && heat.value >= 100 ? heat.value : undefined;
   return bare === undefined ? {} : { oven_c: celsius(bare, bare >= 270 ? "°F" : "°C") };
+}
+
+/** "the thermometer says 165, the dial 150": fifteen degrees hot. °C. */
+function byThermometer({ amounts, text }: Reading): number | undefined {
+  const heats = amounts.filter(
+    ({ dim, unit, of }) => dim === "temperature" || (dim === "number" && unit === "" && !of),
+  );
+  const at = text.indexOf("thermometer");
+  if (at < 0 || heats.length !== 2 || !/\b(?:dial|set|knob|display|control|oven (?:says|is|at))\b/.test(text))
+    return undefined;
+  const inside = heats.find((each) => each.at[0] > at) ?? heats[0];
+  const dial = heats.find((each) => each !== inside);
+  if (!inside || !dial) return undefined;
+  const isFahrenheit = [inside, dial].some(
+    ({ unit, value }) => unit === "°F" || (unit !== "°C" && value > 230),
+  );
+  return (inside.value - dial.value) / (isFahrenheit ? 1.8 : 1);
 }
 
 /** "i get up at 6", "to bed at 11". Bed at an hour before noon is in the evening, up to midnight's small hours. */

@@ -29,6 +29,8 @@ export interface Amount {
   per?: { unit: string; value: number };
   /** Said as "a third", "1/2": kept because a share reads differently from a weight. */
   fraction?: readonly [number, number];
+  /** How it was worked out from what was said: "302 g in the bowl: 842 less the 540 that it weighs empty". */
+  taken?: string;
   text: string;
   at: Span;
 }

@@ -36,6 +36,7 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     counted(withoutSums(reading, money), "macarons") ??
     perBox(reading) ??
     dozens(reading) ??
+    costOf(withoutSums(reading, money)) ??
     eachOf(reading, money) ??
     answered(reading, memory);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
@@ -73,6 +74,22 @@ const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
 /** "a dozen", "two dozen". */
 const dozens = (reading: Reading): number | undefined =>
   reading.amounts.find((each) => each.dim === "number" && !each.of && /dozen/.test(each.text))?.value;
+
+/** "cost of 24 if the ingredients are 8.40": macarons, since nothing else is sold. */
+const costOf = ({ amounts, mask, text }: Reading): number | undefined =>
+  /(?:^| )(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*\S*<number>/.test(mask)
+    ? amounts.find(
+        (each) =>
+          each.dim === "number" &&
+          !each.of &&
+          !each.fraction &&
+          Number.isInteger(each.value) &&
+          each.value > 1 &&
+          /(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(
+            text.slice(0, each.at[0]),
+          ),
+      )?.value
+    : undefined;
 
 /** How many a box holds, where that was asked. */
 const answered = (reading: Reading, memory: Memory): number | undefined =>

@@ -14,6 +14,12 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
       `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
       /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g",
     );
+  if (inputs.asks_drops && inputs.base_g === undefined)
+    return {
+      status: "declined",
+      headline:
+        "A drop has no weight of its own: bottles and liquids differ, so I give no number of drops. Put the bowl on the scale, set it to zero and drop until it shows the grams.",
+    };
   if (inputs.unknown && inputs.dose === undefined && inputs.taste === undefined)
     return {
       status: "declined",

@@ -53,6 +53,8 @@ export const inputs = later(() =>
     strength: z.optional(z.number().check(z.gt(0), z.lte(20))),
     /** So many times as strong, but of the flavor or of the taste wished for? */
     strength_unclear: z.optional(z.number()),
+    /** She asks for a number of drops, which no rule gives. */
+    asks_drops: z.optional(z.boolean()),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
   }),
@@ -80,6 +82,7 @@ export const dose = tool<DoseInputs>({
       "^(?:i |we |id |please |can you |ok |and )*(?:want|like|make|prefer) (?:it |them )?(?:a bit |much )?(?:stronger|weaker|milder)$",
       "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
     ],
+    [-8, "{weight} each for {number}"],
     [-8, "how many \\S*min(?:utes?|s)?(?:<\\S+)? "],
     [-9, "{when} .. {number} {taste} .. {number} {taste}", "{number} {taste} {number} {taste}"],
     [-6, "(?:ok|okay|fine|good|work) as (?:a |the )?(?:center|centre|filling)"],
@@ -87,6 +90,13 @@ export const dose = tool<DoseInputs>({
     [
       6,
       "{base=(buttercream|ganache)} .. {number} .. (?:what|how much) (?:does|do|would|will|should) .. {taste} (?:come to|need|be)",
+    ],
+    [
+      4,
+      "^(?:(?:so|and|is|are|would|will) )*{weight} (?:in|into) {number} .*(?:ok|okay|enough|fine|alright|right|too)\\b",
+      "(?:whats|what is) the (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
+      "how many {count=drops}",
+      "{number} {count=drops}",
     ],
     [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
     [
@@ -180,6 +190,7 @@ export const dose = tool<DoseInputs>({
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues([
     3,
+    "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
     "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
   ]),
   examples: [

@@ -25,6 +25,9 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
+  // "18 are filled with vanilla, whats the raspberry dose"
+  const dosed = flavors.filter((each) => /^ dose\b/.test(reading.text.slice(each.at[1])));
+  if (dosed.length > 0) return dedupe(dosed);
   const formed = flavors.filter((each) => each.dose && !describes(each));
   const free = flavors.filter((each) => !each.dose && each.taste && !describes(each));
   if (formed.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));

@@ -78,7 +78,7 @@ export function readLoose(
     whole &&
     says(
       reading,
-      /what (?:\S*<unit=%>|percentage|share) .*<weight> (?:\S+ )?(?:in|of|into) \S*<(?:weight|number)>/,
+      /what (?:\S*<unit=%>|percentage|share) .*<weight> (?:\S+ )?(?:in|of|into) \S*<(?:weight|number)>|^(?:(?:so|and|is|are|would|will|was) )+\S*<weight> (?:in|into|to|of) \S*<(?:weight|number)>.* (?:ok|okay|enough|fine|alright|right|too)(?: |$)/,
     )
   )
     return { flavor_g: into.grams, base_g: whole, want: "check" };
@@ -103,6 +103,13 @@ export function readLoose(
     return {};
   // "matcha powder for that 500 g": the bowl on the table, weighed once more
   if (found.base_g !== undefined && Math.abs(found.base_g - loose) < 1e-9) return {};
+  // "i put in 5 g, can i add 3 more"
+  const extra = reading.amounts.find(
+    (each) =>
+      ["weight", "number"].includes(each.dim) && /^ (?:g )?more\b/.test(reading.text.slice(each.at[1])),
+  );
+  if (found.base_g !== undefined && found.flavor_g === undefined && extra && extra.value !== loose)
+    return { flavor_g: loose + extra.value, want: "check" };
   if (found.base_g !== undefined)
     return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
   if (found.flavor_g !== undefined) return { base_g: loose };

@@ -25,6 +25,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     ...readShare(reading, memory),
     ...readWant(reading, memory),
     ...readSpoon(reading),
+    ...(says(reading, /how many (?:\S+ )?\S*<count=drops/) ? { asks_drops: true } : {}),
     ...readStrength(reading, memory),
   };
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;

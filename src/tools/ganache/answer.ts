@@ -31,6 +31,11 @@ export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
 
 function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.want === "composition") return answerComposition(inputs, world);
+  if (inputs.mixed)
+    return {
+      status: "declined",
+      headline: `I have a ratio for each chocolate, none for ${listed(inputs.mixed)} together. Make a ganache of each and stir them into one another, or save your own recipe.`,
+    };
   if (inputs.other)
     return {
       status: "declined",

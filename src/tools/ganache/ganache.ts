@@ -17,6 +17,8 @@ export const inputs = later(() =>
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
     /** Another chocolate than dark, milk or white: no ratio is known for it. */
     other: z.optional(z.string()),
+    /** Two kinds in one bowl. */
+    mixed: z.optional(z.array(z.string())),
     want: z.optional(z.enum(["build", "check", "mend", "ratio", "split", "composition", "moves", "target"])),
     fault: z.optional(z.enum(["loose", "stiff"])),
     /** The part of a composition that is asked for. */
@@ -107,6 +109,7 @@ export const ganache = tool<GanacheInputs>({
       "{weight} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
       "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. {ingredient=(cream|chocolate)} .. (?:{weight}|{number})",
     ],
+    [4, "{number} / {number} {chocolate}", "{number} / {number} .. {base=ganache}"],
     [
       4,
       "{base=ganache} .. {weight} .. {ingredient}",

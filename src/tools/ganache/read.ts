@@ -4,6 +4,7 @@ import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
 import { onTable, readAim } from "./aim.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readLines, readMix } from "./mix-said.ts";
+import { pairSaid } from "./pair-said.ts";
 import { ratioSaid } from "./ratio-said.ts";
 
 type Draft = Partial<GanacheInputs>;
@@ -11,6 +12,13 @@ type Draft = Partial<GanacheInputs>;
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
   const other = otherKind.exec(reading.text)?.[1];
   if (other) return { other };
+  const mixed = mixedKinds(reading);
+  if (mixed) return { mixed };
+  const pair = pairSaid(reading);
+  const kind = pair && kindOf(reading);
+  const wanted = readWant(reading);
+  if (pair)
+    return { ...(kind ? { chocolate: kind } : {}), ...(wanted.want === "mend" ? wanted : {}), ...pair };
   const said = ratioSaid(reading);
   const read = withRatio(readOrder(said?.rest ?? reading, memory), said?.ratio);
   const grades = reading.amounts.flatMap((each) => (isGrade(each, reading) ? [each.value] : []));
@@ -20,6 +28,25 @@ export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
 /** Chocolates that the book has no ratio for. */
 const otherKind =
   /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free) (?:chocolate|choc|couverture)\b/;
+
+/** "half dark, half milk in one ganache": two kinds in one bowl, whose ratio no book gives. */
+function mixedKinds(reading: Reading): string[] | undefined {
+  if (
+    !/half (?:\S+ )?(?:and |& |, )?half|50 ?\/ ?50|(?:^| )(?:mix|blend|mixture) of|(?:^| )mixed/.test(
+      reading.text,
+    ) ||
+    !says(reading, /<[^>]*base=ganache/)
+  )
+    return undefined;
+  const kinds = reading.things.flatMap(
+    (each) =>
+      each.chocolate ??
+      (each.ingredient === "milk" ? "milk" : each.color === "white" ? "white" : undefined) ??
+      [],
+  );
+  const two = [...new Set(kinds)];
+  return two.length > 1 ? two : undefined;
+}
 
 const withRatio = (read: Draft | Draft[], ratio: number | undefined): Draft | Draft[] =>
   ratio === undefined
@@ -176,14 +203,17 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
     !reading.things.some((each) => each.base === "batter" || each.count || each.base === "buttercream");
   if (white && (before(white) || besideCream || reading.things.length <= 2)) return "white";
   const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
-  if (milk && (before(milk) || reading.things.length <= 2)) return "milk";
+  if (milk && (before(milk) || reading.things.length <= 2 || isChocolateHere(reading, milk))) return "milk";
   return undefined;
 }
 
 /** Cream was weighed and no chocolate: how much of that is to be worked out. */
 const asksChocolate = (reading: Reading): boolean =>
   weighed(reading).some((each) => each.thing?.ingredient === "cream") &&
-  !weighed(reading).some((each) => each.thing?.chocolate || /chocolate/.test(each.thing?.ingredient ?? ""));
+  !weighed(reading).some(
+    ({ thing }) =>
+      thing?.chocolate || /chocolate/.test(thing?.ingredient ?? "") || isChocolateHere(reading, thing),
+  );
 
 /** "how do i get my ganache thicker" */
 const isToBe = (reading: Reading, how: RegExp): boolean =>
@@ -335,7 +365,13 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
 /** "250 g white and 100 g cream", "and with 280 g white": milk and white are chocolates beside cream, or alone. */
 const isChocolateHere = (reading: Reading, thing: Thing | undefined): boolean =>
   (thing?.color === "white" || thing?.ingredient === "milk") &&
-  reading.things.every((each) => each === thing || each.ingredient === "cream" || each.base === "ganache");
+  reading.things.every(
+    (each) =>
+      each === thing ||
+      each.ingredient === "cream" ||
+      each.base === "ganache" ||
+      /ganache/.test(each.symptom ?? ""),
+  );
 
 /** "630 g dark piping ganache": the kind of the ganache, not a weight of chocolate. */
 function describes(reading: Reading, chocolate: Thing): boolean {

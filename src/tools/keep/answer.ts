@@ -1,10 +1,10 @@
 /** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
-import { activity, eggs, fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
+import { activity, eggs, fridge, keepingRules, outside, rawWhites } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
 import { clock, daysBetween, localDay, shortDay } from "../lib/days.ts";
-import { plain, tidy } from "../lib/show.ts";
+import { counted, plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
 import { answerDays, answerFreezer } from "./days.ts";
@@ -57,6 +57,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
       return cold(inputs);
     case "eggs":
       return rawEgg;
+    case "whites":
+      return rawWhitesKept(inputs, world);
     case "shelf stable":
       return shelfStable;
     case "activity":
@@ -195,6 +197,32 @@ const rawEgg: Outcome = {
   rule: keepingRules.eggs,
   cautions: ["Raw egg is a risk above all to children, the old, the pregnant and the sick."],
 };
+
+/** Raw whites in the fridge: the published days, and where the ones asked about stand in them. */
+function rawWhitesKept({ old_days, made }: KeepInputs, world: World): Outcome {
+  const since = made && behind(made, world.now_ms);
+  if (since && !since.ok) return { status: "impossible", headline: since.why };
+  const days = old_days ?? (since ? daysBetween(since.day, localDay(world.now_ms)) : undefined);
+  const span = `${rawWhites.low} to ${rawWhites.high} days in the fridge, covered, at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
+  const age = days === undefined ? "" : days < 1 ? "today's" : counted(days, "day");
+  return {
+    status: "answered",
+    headline:
+      days === undefined
+        ? `Raw whites: ${span}; ${rawWhites.months} months in the freezer`
+        : days <= rawWhites.high
+          ? `Yes: ${age} is inside the ${span}`
+          : `No: ${age} is past the ${span}. Throw them out`,
+    figures: [
+      { name: "raw whites", low: rawWhites.low, high: rawWhites.high, unit: "d" },
+      { name: "raw whites frozen", value: rawWhites.months, unit: "months" },
+    ],
+    rule: keepingRules.whites,
+    cautions: [
+      `Kept whites are still raw: heat whites and sugar to ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring for a buttercream, or use pasteurised ones.`,
+    ],
+  };
+}
 
 const shelfStable: Outcome = {
   status: "answered",

@@ -17,6 +17,7 @@ export const inputs = later(() =>
         "thaw",
         "cold",
         "eggs",
+        "whites",
         "shelf stable",
         "activity",
         "shells",
@@ -44,6 +45,8 @@ export const inputs = later(() =>
     /** Out of the fridge from then to now. */
     out_since: z.optional(when),
     overnight: z.optional(z.boolean()),
+    /** Days since the whites were separated. */
+    old_days: z.optional(z.number().check(z.gte(0, { error: "An age can't be below zero." }))),
     /** Days it has been in the freezer. */
     frozen_days: z.optional(
       z.number().check(z.gte(0, { error: "Days in the freezer can't be below zero." })),
@@ -86,6 +89,15 @@ export const keep = tool<KeepInputs>({
     ],
     [-6, "another {weight}", "{weight} (?:more )?in(?: |$)"],
     [-8, "(?:only|just) (?:{number}|{weight}) .. (?:in|left in) the (?:fridge|freezer)"],
+    [
+      7,
+      "{ingredient=whites} (?:\\S+ ){0,3}(?:keep|last|good for|stay good|stay fresh|go off)",
+      "how long .. (?:keep|last|leave|store|age|good) .. {ingredient=whites}",
+      "(?:keep|store|leave|age|freeze) (?:\\S+ ){0,3}{ingredient=whites} (?:\\S+ ){0,3}(?:fridge|how long|days?|overnight|freezer)",
+      "{ingredient=whites} .. {time} (?:old )?(?:\\S+ ){0,2}(?:ok|okay|good|safe|fine|usable)",
+      "{time} old {ingredient=whites}",
+      "freeze (?:\\S+ ){0,2}{ingredient=whites}",
+    ],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [
       17,
@@ -241,7 +253,7 @@ export const keep = tool<KeepInputs>({
     { say: "water activity of 110 g white chocolate and 70 g cream", tool: "ganache" },
   ],
   rivals: [
-    ["about", "still"],
+    ["about", "still", "old_days"],
     ["out_min", "out_since", "overnight", "out_since_made"],
     ["air_c", "fahrenheit", "hot"],
     ["made", "coming"],

@@ -11,6 +11,10 @@ type About = NonNullable<KeepInputs["about"]>;
 
 const stillWords =
   /\b(?:still|good|ok|okay|fine|safe|edible|alright|eat|serve|sell|toss|bin|chuck|throw|off)\b/;
+/** How long whites keep, not what is made with them. */
+const ofWhites = /\b(?:keep|last|store|stay|go off|age|aged|aging|ageing|old|freez\w*|frozen|fridge)\b/;
+const bareHowLong =
+  /^(?:(?:and|so|ok|yes|for) )*(?:how (?:long|many (?:days|weeks|months))|(?:until|till) when)(?: (?:then|for|is that|can they|do they|will they|keep|stay|last|be|there|in there|like that))*(?: \?)?$/;
 const warmest_fridge_c = 20;
 /** "made on monday, kept on the counter": out for as long as they exist. */
 const outSinceMade =
@@ -24,7 +28,10 @@ const powerWords =
 
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
 export function readKeep(reading: Reading, memory: Memory): Draft {
-  const about = aboutWhat(reading);
+  const before = memory.last?.tool === "keep" ? memory.last.inputs.about : undefined;
+  // "can i freeze them?" "how long?": there, and not in the fridge
+  const about =
+    before !== undefined && bareHowLong.test(reading.mask) ? (before as About) : aboutWhat(reading);
   const mix = reading.things.find(
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
@@ -61,6 +68,12 @@ function aboutWhat(reading: Reading): About | undefined {
   if (spoiledWords.test(said)) return "spoiled";
   if (powerWords.test(said)) return "outside";
   if (/shelf[ -]?stable|water activity\b.* (?:under|below|safe|line|limit)/.test(said)) return "shelf stable";
+  if (
+    whites &&
+    !/\b(?:filled|macarons?|macs|buttercream|meringue|heat\w*|raw|sell)\b/.test(said) &&
+    ofWhites.test(said)
+  )
+    return "whites";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
   if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg|batter|meringue|shell|mix)|pasteuri[sz]/.test(said))
     return "eggs";
@@ -115,6 +128,7 @@ function aboutWhat(reading: Reading): About | undefined {
 function readTimes(reading: Reading, about: About | undefined): Draft {
   const times = reading.amounts.filter((each) => each.dim === "time");
   const total = times.reduce((sum, each) => sum + inBase(each.value, each.unit), 0);
+  if (about === "whites") return times.length > 0 ? { old_days: total / 1440 } : {};
   if (about === "freezer") return times.length > 0 ? { frozen_days: Math.round(total / 1440) } : {};
   if (about !== "outside") return {};
   if (times.length > 0) return { out_min: total };

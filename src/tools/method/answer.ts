@@ -8,7 +8,8 @@ import { fahrenheit } from "../lib/units.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** @throws never: without a step it asks which one. */
-export function answerMethod({ step, oven, heat_c, offset_c }: MethodInputs, world: World): Outcome {
+export function answerMethod({ step, oven, heat_c, offset_c, judge_c }: MethodInputs, world: World): Outcome {
+  if (judge_c !== undefined) return judge(judge_c, world.bench, oven);
   if (heat_c !== undefined)
     return dialFor(heat_c, offset_c ?? world.bench.oven_offset_c, offset_c !== undefined);
   const row = methodRows.find((each) => each.id === step);
@@ -58,6 +59,37 @@ function dialFor(heat_c: number, offset: number | undefined, isSaid: boolean): O
     rule: { text: `${runs}: the dial = the heat wanted − ${plain(offset)} °C`, basis: "your bench" },
     ...(isSaid ? { assumed: ['for this once; "my oven runs 10 hot" alone keeps it'] } : {}),
     working: [`${plain(heat_c)} − ${plain(offset)} = ${plain(set_c)} °C`],
+  };
+}
+
+/** A heat beside the one that shells are baked at here. */
+function judge(judge_c: number, bench: Bench, oven: MethodInputs["oven"]): Outcome {
+  const own = bakeOf(bench, oven);
+  const [first] = own?.figures ?? [];
+  const set_c = first?.value ?? shellOven.celsius;
+  const set_f = own?.figures[1]?.value ?? shellOven.fahrenheit;
+  const more = judge_c - set_c;
+  const said = `${plain(judge_c, 0)} °C (${plain(fahrenheit(judge_c), 0)} °F)`;
+  const usual = `${plain(set_c, 0)} °C (${plain(set_f, 0)} °F) for shells${own ? "" : ", 130 °C (275 °F) with a fan"}`;
+  return {
+    status: "answered",
+    headline:
+      Math.abs(more) < 1
+        ? `${said} is what shells are baked at`
+        : `${plain(Math.abs(more), 0)} °C ${more > 0 ? "hotter" : "cooler"}: ${said} against ${usual}`,
+    figures: [
+      { name: "oven", value: set_c, unit: "°C" },
+      { name: "oven", value: set_f, unit: "°F" },
+    ],
+    rule: {
+      text: `shells: ${plain(set_c, 0)} °C; ${fanLower.text}`,
+      basis: own?.basis ?? "common practice",
+    },
+    cautions: [
+      more > 0
+        ? "Too hot makes hollow, cracked or browned shells; an oven thermometer tells what it really is."
+        : "Too cool makes soft, sticky shells; an oven thermometer tells what it really is.",
+    ],
   };
 }
 

@@ -16,6 +16,8 @@ export const inputs = later(() =>
     oven: z.optional(z.enum(["fan", "conventional"])),
     /** A heat the oven is to have, where the dial's is asked. */
     heat_c: z.optional(temperature_c),
+    /** A heat that is to be judged: "is 350 too hot for shells". */
+    judge_c: z.optional(temperature_c),
     /** How much hotter than its dial the oven runs, as said in the same breath; else the bench's. */
     offset_c: z.optional(z.number()),
   }),
@@ -44,6 +46,20 @@ export const method = tool<MethodInputs>({
     [
       9,
       "(?:what|where) (?:do|should|must|shall|would) i set (?:(?:it|the|my|oven|mine|dial|to|at) )*for (?:{temperature}|{number})$",
+    ],
+    [
+      9,
+      "(?:{temperature}|{number}) .. too (?:hot|cold|cool|low|high|warm) (?:for|to) (?:\\S+ )*(?:{count=shells|macarons}|bake|{step=bake})",
+      "(?:is|are|was|will) (?:{temperature}|{number}) (?:\\S+ ){0,2}(?:ok|okay|right|fine|alright|good|too hot|too low|too high|too cold) (?:for|to) (?:\\S+ )*(?:{count=shells|macarons}|bake|{step=bake})",
+    ],
+    // shells that stick after so long haven't been baked yet
+    [
+      12,
+      "(?:sticky|tacky|wet)\\S* (?:\\S+ )?after (?:resting |drying |a |another )*(?:[2-9]\\d_min|an_hour|half_an_hour|\\d_h)\\S*<time>",
+    ],
+    [
+      5,
+      "^(?:(?:so|ok|and|then|now) )*what (?:do|should|must|shall) i set(?: it| the oven| the dial| mine)?(?: to| at)?(?: then| now)?(?: [?])?$",
     ],
     [9, "(?:what|which) temp\\S* (?:do|should|must|shall) i (?:set|bake|use|put)"],
     [
@@ -110,7 +126,7 @@ export const method = tool<MethodInputs>({
     { say: "what temperature do I usually bake the lemon ones at", tool: "recall" },
     { say: "how much cream for 300 g dark chocolate", tool: "ganache" },
   ],
-  rivals: [["step"], ["about"]],
+  rivals: [["step"], ["about", "judge_c", "heat_c"]],
   read: readMethod,
   compute: answerMethod,
 });

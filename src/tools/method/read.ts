@@ -1,7 +1,7 @@
 /** Reads which step is asked about: the one that is named first; "how long to rest the piped shells" is about resting. */
 import { methodRows } from "../../../data/rules/methods.ts";
 import { readOven } from "../bench/places.ts";
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { sign } from "../lib/cue.ts";
 import { ovenNamed } from "../lib/oven.ts";
 import { celsius } from "../lib/units.ts";
@@ -28,16 +28,38 @@ export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInp
   const about = aboutOf(mask);
   // "what temp do i set": the oven's
   const sets =
-    !named && /(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(reading.mask);
+    !named &&
+    /what (?:do|should|must|shall) i set|(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(
+      reading.mask,
+    );
   const heat = heatWanted(reading);
   if (heat !== undefined) {
     // "my oven runs 10 hot, what do i set for 150"
     const { oven_offset_c: offset_c } = readOven(reading);
     return { step: "bake", about: "heat", heat_c: heat, ...(offset_c === undefined ? {} : { offset_c }) };
   }
+  const judge = judged(reading);
+  if (judge !== undefined) return { step: "bake", about: "heat", judge_c: judge, ...(oven ? { oven } : {}) };
   if (sets) return { step: "bake", ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
   return { ...(named ? { step: named.id } : {}), ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
 }
+
+/** "is 350 too hot for shells": °C. */
+const judged = ({ mask, amounts }: Reading): number | undefined => {
+  const heat = amounts.find((each) => each.dim === "temperature" || each.dim === "number");
+  return heat &&
+    /(?:too (?:hot|cold|cool|low|high|warm)|(?:is|are|was|will) \S*<(?:temperature|number)> (?:\S+ ){0,2}(?:ok|okay|right|fine|alright|good)) (?:for|to) (?:\S+ )*\S*(?:<count=(?:shells|macarons)|bake)/.test(
+      mask,
+    )
+    ? inCelsius(heat)
+    : undefined;
+};
+
+/** Above this a heat without a scale is in °F. */
+const hottest_c = 230;
+
+const inCelsius = ({ value, unit }: Amount): number =>
+  unit === "°F" || (unit !== "°C" && value > hottest_c) ? celsius(value, "°F") : value;
 
 /** "what do i set for 150": °C, above 230 °F where no scale was said. */
 function heatWanted({ mask, amounts }: Reading): number | undefined {
@@ -48,9 +70,7 @@ function heatWanted({ mask, amounts }: Reading): number | undefined {
   )
     return undefined;
   const heat = amounts.findLast((each) => each.dim === "temperature" || each.dim === "number");
-  if (!heat) return undefined;
-  const isFahrenheit = heat.unit === "°F" || (heat.unit !== "°C" && heat.value > 230);
-  return isFahrenheit ? celsius(heat.value, "°F") : heat.value;
+  return heat && inCelsius(heat);
 }
 
 /** The row whose words come first in the sentence; of two that start together, the one that stands first in the table. */

@@ -1,5 +1,5 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, diameter, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
 import type { ShellsInputs } from "./shells.ts";
 
@@ -36,7 +36,8 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     return { want: "trays" };
   const size = diameter(reading) ?? sizeAt(reading);
   const known = readKnown(reading);
-  const want = readWant(reading);
+  const shells = reading.amounts.find((each) => each.of?.count === "shells");
+  const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
   const draft: Draft = {
     ...known,
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
@@ -127,7 +128,7 @@ function readKnown(reading: Reading): Draft {
   )
     return { baked_g: piped.grams };
   if (macarons) return { macarons: macarons.value };
-  if (shells && !(one && shells.value === 1)) return { shells: shells.value };
+  if (shells && !(one && shells.value === 1)) return { shells: shells.value - lostOf(reading, shells) };
   if (shellWeight) return { shell_g: shellWeight.grams };
   if (batter) return { batter_g: batter.grams };
   if (whites) return { whites_g: whites.grams };
@@ -142,6 +143,22 @@ function readKnown(reading: Reading): Draft {
   return bare && asks && /(?:^| )for (?:just |only |about )?$/.test(reading.text.slice(0, bare.at[0]))
     ? { macarons: bare.value }
     : {};
+}
+
+/** "112 shells, 6 cracked": those that can't be used. */
+function lostOf({ amounts, text }: Reading, all: Amount): number {
+  const lost = amounts.find(
+    (each) =>
+      each !== all &&
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      each.value < all.value &&
+      /^ (?:of (?:them|those|these) )?(?:are |were |got |have |came out |is |was )?(?:cracked|broken?|hollow|burnt|burned|ruined|lost|stuck|bad|duds?|no good|unusable|in the bin|smashed|ugly)\b/.test(
+        text.slice(each.at[1]),
+      ),
+  );
+  return lost?.value ?? 0;
 }
 
 function readWant(reading: Reading): ShellsInputs["want"] {
@@ -171,7 +188,7 @@ function readWant(reading: Reading): ShellsInputs["want"] {
     !reading.amounts.some((each) => each.dim === "number" && each.value > 1)
   )
     return "tray";
-  if (/ingredient=(egg|whites)/.test(asked) || says(reading, /crack/)) return "whites";
+  if (/ingredient=(egg|whites)/.test(asked) || says(reading, /crack(?!ed)/)) return "whites";
   if (
     says(reading, /(?:one(?:<number>)?|a|each|per|single) (?:\S*<length> )?\S*<count=shells/) &&
     says(reading, /how much|batter|weigh/)

@@ -40,6 +40,10 @@ export const shells = tool<ShellsInputs>({
       5,
       "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
     ],
+    [
+      6,
+      "{count=shells} .. {number} (?:\\S+ ){0,2}(?:{symptom}|broken?|ruined|bad|lost|burnt) .. (?:left|how many|{count=macarons})",
+    ],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
     // color that is in already is none that is asked for
     [

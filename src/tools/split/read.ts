@@ -118,7 +118,7 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
         ...(before.rest ? { rest: before.rest } : {}),
       };
   }
-  if (heavy.length > 0 && heavy.every((each) => each.of?.color || each.of?.taste))
+  if (heavy.length > 0 && (rest.rest || heavy.every((each) => each.of?.color || each.of?.taste)))
     return { weights: heavy.map((each) => shareOf(each.value, named(each))), ...rest };
   const numbers = reading.amounts.filter(
     (each) => each.dim === "number" && each.unit === "" && each !== bowl,
@@ -207,7 +207,8 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
   const next = reading.amounts
     .filter((each) => each !== bowl && each.at[0] > amount.at[0])
     .map((each) => each.at[0]);
-  const end = Math.min(...next, Number.POSITIVE_INFINITY);
+  const rest = reading.text.indexOf(" rest ", amount.at[1]);
+  const end = Math.min(...next, rest < 0 ? Number.POSITIVE_INFINITY : rest);
   const after = reading.things.find((each) => isName(each) && each.at[0] >= amount.at[1] && each.at[0] < end);
   // "pink half and white half", "pink 50 % white 25 %": the names come first throughout
   const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);

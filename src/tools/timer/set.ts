@@ -39,10 +39,15 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
       ...(name ? { name } : asked ? { name: asked } : {}),
       ...time,
       ...(step ? { step } : {}),
+      ...(time?.for_min !== undefined && onceRung.test(textOf(part)) ? { after: true } : {}),
     };
     return Array.from({ length: copies(part) }, () => draft);
   });
 }
+
+/** "14 min after that", "once that's done another 10". */
+const onceRung =
+  /(?:^| )(?:(?:straight |right )?after (?:that|this|it|the first(?: one)?)|afterwards|once (?:that|it|this)(?:s| is| has)? (?:done|rung|rings|over|finished|up))(?: |$|,)/;
 
 /** "timer 1:30": an hour and a half, a minute and a half, or half past one? */
 const lengthOrClock = /^(?:set |start )?(?:a |the )?timer (?:for )?([0-3]:[0-5]\d)$/;
@@ -90,7 +95,9 @@ function segments(some: readonly Piece[]): Piece[][] {
   if (marks.length < 2) return [[...some]];
   const cuts = marks.slice(1).map((mark, i) => {
     const from = (marks[i] ?? 0) + 1;
-    const joint = some.findLastIndex((each, at) => at >= from && at < mark && isJoint(each));
+    const joint = some.findLastIndex(
+      (each, at) => at >= from && at < mark && (isJoint(each) || onceRung.test(textOf(some.slice(at, mark)))),
+    );
     return joint < 0 ? from : joint;
   });
   return [0, ...cuts].map((from, i) => some.slice(from, cuts[i] ?? some.length));

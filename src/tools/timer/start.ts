@@ -19,7 +19,7 @@ interface End {
 const most_ms = 366 * 86_400_000;
 
 export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[]): Outcome {
-  const end = endOf(inputs, world);
+  const end = endOf(inputs, world, live);
   if ("status" in end) return end;
   const { now_ms } = world;
   if (end.due_ms - now_ms > most_ms)
@@ -67,7 +67,7 @@ const asking = (question: string, slot: string): Outcome => ({
   slot,
 });
 
-function endOf(inputs: TimerInputs, world: World): End | Outcome {
+function endOf(inputs: TimerInputs, world: World, live: readonly Live[]): End | Outcome {
   const { now_ms } = world;
   if (inputs.when) return endAt(inputs, world);
   if (inputs.for_min !== undefined) {
@@ -77,7 +77,14 @@ function endOf(inputs: TimerInputs, world: World): End | Outcome {
         : [
             `the low end of ${lengthText(inputs.for_min)} to ${lengthText(inputs.high_min)}, so that you look in time`,
           ];
-    return { due_ms: now_ms + inputs.for_min * 60_000, assumed: range };
+    const before = inputs.after ? lastToRing(live) : undefined;
+    const then = before
+      ? [`${lengthText(inputs.for_min)} once ${before.label} rings, ${friendly(before.due_ms, now_ms)}`]
+      : [];
+    return {
+      due_ms: (before?.due_ms ?? now_ms) + inputs.for_min * 60_000,
+      assumed: [...then, ...range],
+    };
   }
   const own = stepTimes.find((row) => row.step === inputs.step);
   if (inputs.unclear)
@@ -100,6 +107,10 @@ function endOf(inputs: TimerInputs, world: World): End | Outcome {
     ],
   };
 }
+
+/** "after that": the timer that rings last of those that run. */
+const lastToRing = (live: readonly Live[]): Live | undefined =>
+  live.filter((each) => !each.isRung).sort((a, b) => b.due_ms - a.due_ms)[0];
 
 function endAt(inputs: TimerInputs, world: World): End | Outcome {
   const { now_ms } = world;

@@ -22,6 +22,8 @@ export const inputs = later(() =>
     /** "it": the timer that was spoken of last. */
     recent: z.optional(z.string()),
     for_min: z.optional(time_min),
+    /** It starts when the last of those that run has rung. */
+    after: z.optional(z.boolean()),
     /** Said as a range: it rings at its low end. */
     high_min: z.optional(time_min),
     /** "1:30" alone: a length or a time of day. */

@@ -1,0 +1,121 @@
+/** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
+import { bases } from "../../../data/words/things.ts";
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, diameter, pointsBack, says, weighed } from "../lib/find.ts";
+import type { FillInputs } from "./fill.ts";
+
+export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
+  const numberOf = (what: string) =>
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  const mix = reading.things.find(
+    (each) => each.base && each.base !== "filling" && each.base !== "batter",
+  )?.base;
+  const size = diameter(reading);
+  const weights = weighed(reading).filter((each) => !each.thing || each.thing.base);
+  const one =
+    says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) ||
+    (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
+  const two =
+    !says(reading, onlyOne) &&
+    says(
+      reading,
+      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,
+    ) &&
+    says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
+  const mixes = two ? [] : twoMixes(reading);
+  const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
+  const shells = numberOf("shells");
+  const enough = says(reading, suffices);
+  const bare =
+    macarons === undefined &&
+    shells === undefined &&
+    (weights.length === 0 || enough) &&
+    (memory.follows ||
+      memory.slot ||
+      enough ||
+      /for \S*<number|<number> of (?:them|those|these)|<number> (?:\S+ )?ones/.test(reading.mask))
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
+  const before =
+    memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<FillInputs>) : undefined;
+  // whether it is enough was asked before
+  const judged = before?.macarons !== undefined && before.filling_g !== undefined;
+  // "and for 36 with a jam center": no bowl's weight behind one of 320 g, and a ring is sized by the macarons
+  const isCount = two && says(reading, /(?:^| )for \S*<number>/);
+  const backward = before?.filling_g !== undefined && before.macarons === undefined && !isCount;
+  const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
+    ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
+    : undefined;
+  const counted = macarons ?? bare;
+  const fromTable =
+    counted === undefined &&
+    shells === undefined &&
+    weights.length === 0 &&
+    !(memory.follows && memory.last?.tool === "fill")
+      ? memory.table
+      : {};
+  return {
+    ...(backward && bare !== undefined
+      ? {}
+      : counted !== undefined
+        ? { macarons: counted }
+        : shells !== undefined
+          ? { shells }
+          : {}),
+    ...(backward && bare !== undefined ? { filling_g: bare } : {}),
+    ...(weights[0] && ((counted ?? shells) === undefined || enough)
+      ? { filling_g: weights[0].grams }
+      : (enough || judged) && before?.filling_g !== undefined
+        ? { filling_g: before.filling_g }
+        : {}),
+    ...(ways !== undefined ? { flavors: ways } : {}),
+    ...(mix && !two && mixes.length < 2 ? { filling: mix } : {}),
+    ...(mixes.length === 2 ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
+    ...(two ? { two, ...twoNames(reading) } : {}),
+    ...(before?.two && says(reading, onlyOne) ? { two: false } : {}),
+    ...(size !== undefined
+      ? { diameter_mm: size }
+      : fromTable.diameter_mm !== undefined && fromTable.macarons !== undefined
+        ? { diameter_mm: fromTable.diameter_mm }
+        : {}),
+    ...(fromTable.macarons !== undefined
+      ? { macarons: fromTable.macarons }
+      : pointsBack(reading) &&
+          fromTable.mass &&
+          (!mix || (fromTable.mass.thing === mix && says(reading, /how many/)))
+        ? { filling_g: fromTable.mass.grams }
+        : {}),
+  };
+}
+
+/** "is that enough for 40", "will it do 24". */
+const suffices =
+  /(?:^| )(?:enough|plenty|suffice)(?: |$)|(?:^| )(?:will|would|does|can) (?:it|that|this|they) (?:do|cover|stretch|last|fill)(?: |$)/;
+
+/** "without the ring, just the one filling". */
+const onlyOne =
+  /(?:without|no|skip|drop|leave out) (?:the |a )?(?:ring|border|rim|dam|center|centre|middle)|(?:just|only) (?:the )?(?:one|a single|\S*<number>) \S*<base=filling/;
+
+/** "buttercream and ganache": two that share the filling, the firmer one the ring; its name stands first. */
+function twoMixes(reading: Reading): string[] {
+  const named = reading.things.filter(
+    (each) => each.base && !["filling", "batter", "meringue"].includes(each.base),
+  );
+  const [first, second] = [...new Set(named.map((each) => each.base ?? ""))];
+  if (!first || !second) return [];
+  const between = reading.text.slice(named[0]?.at[1], named.at(-1)?.at[0]);
+  if (!/(?:^| )(?:and|&|,|plus|with)(?: |$)/.test(between) || /(?:^| )or(?: |$)/.test(between)) return [];
+  const isButter = (base: string) => bases.find((each) => each.id === base)?.column === "buttercream";
+  return !isButter(first) && isButter(second) ? [second, first] : [first, second];
+}
+
+/** "caramel center with a buttercream ring": what stands before each word. */
+function twoNames(reading: Reading): Partial<FillInputs> {
+  const before = (word: RegExp) => {
+    const match = word.exec(reading.mask);
+    return match?.[1]?.replaceAll("_", " ").trim();
+  };
+  const ring = before(/(\S+)<\S+ (?:ring|border|rim|dam)/);
+  const center = before(/(\S+)<\S+ (?:center|centre|middle|core)/);
+  return { ...(ring ? { ring } : {}), ...(center ? { center } : {}) };
+}

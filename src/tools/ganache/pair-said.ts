@@ -1,0 +1,44 @@
+/** "a 200/160 dark ganache": chocolate over cream in weights, and what was tipped in on top of it. */
+import type { Amount, Reading } from "../contract/index.ts";
+import { says, weighed } from "../lib/find.ts";
+import type { GanacheInputs } from "./ganache.ts";
+
+type Draft = Partial<GanacheInputs>;
+
+/** Below this a number beside a slash is part of a ratio or of a fraction, no weight. */
+const lightest_g = 20;
+
+/** @returns the two weights with what was added to one of them, in g; undefined where no pair is said */
+export function pairSaid(reading: Reading): Draft | undefined {
+  const { amounts, text } = reading;
+  const at = amounts.findIndex((first, place) => isPair(first, amounts[place + 1], text));
+  const own = at < 0 ? amounts.filter(isOne) : amounts.slice(at, at + 2);
+  const [chocolate_g, cream_g] = own[0]?.fraction ?? own.map(({ value }) => value);
+  if (chocolate_g === undefined || cream_g === undefined || !speaksOfGanache(reading)) return undefined;
+  const pair = { chocolate_g, cream_g };
+  const [more, ...others] = weighed({ ...reading, amounts: amounts.filter((each) => !own.includes(each)) });
+  if (!more) return pair;
+  const isCream = more.thing?.ingredient === "cream";
+  const isChocolate = more.thing?.chocolate !== undefined || more.thing?.ingredient === "chocolate";
+  if (others.length > 0 || !(isCream || isChocolate) || !says(reading, added)) return undefined;
+  return isCream
+    ? { ...pair, cream_g: pair.cream_g + more.grams, want: "mend", fault: "loose" }
+    : { ...pair, chocolate_g: pair.chocolate_g + more.grams, want: "mend", fault: "stiff" };
+}
+
+const added =
+  /(?:^| )(?:added|tipped|poured|put|dropped|spilt|spilled|stirred)(?: |$)|(?:^| )(?:extra|more)(?: |$)|too much/;
+
+/** "200/100" is read as a fraction wherever it comes out even. */
+const isOne = ({ fraction, dim }: Amount): boolean =>
+  dim === "number" && fraction !== undefined && fraction.every((each) => each >= lightest_g);
+
+const isPair = (first: Amount, second: Amount | undefined, text: string): boolean =>
+  second !== undefined &&
+  [first, second].every(
+    ({ dim, unit, value }) => value >= lightest_g && (unit === "g" || (dim === "number" && unit === "")),
+  ) &&
+  /^ ?\/ ?$/.test(text.slice(first.at[1], second.at[0]));
+
+const speaksOfGanache = ({ things }: Reading): boolean =>
+  things.some((each) => each.base === "ganache" || each.chocolate || each.ingredient === "chocolate");
