@@ -49,7 +49,7 @@ export const tastes: readonly TasteRow[] = [
   plain("rose water", "rosewater"),
   plain("violet"),
   plain("lavender", "lavendar", "lavander"),
-  plain("orange blossom", "orange flower", "orange blosom"),
+  plain("orange blossom", "orange flower", "orange blosom", "orange blossom water", "orange flower water"),
   plain("elderflower", "elder flower"),
   plain("jasmine"),
   plain("hibiscus"),

@@ -13,6 +13,7 @@ import { type Item, scan } from "./scan.ts";
 import { withSums } from "./summed-up.ts";
 import { withoutBowl } from "./tare.ts";
 import { tokenise } from "./tokens.ts";
+import { withUnsigned } from "./unsigned.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
 
@@ -30,8 +31,8 @@ export function itemsOf(
   const { tokens, mended } = mendAll(tokenise(text), mender);
   return {
     text,
-    items: withSums(
-      withoutBowl(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+    items: withUnsigned(
+      withSums(withoutBowl(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)))),
     ),
     mended,
   };

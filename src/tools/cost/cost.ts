@@ -101,6 +101,7 @@ export const cost = tool<CostInputs>({
       "{money} .. {ingredient} .. (?:what|how much) .. come to",
       "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)",
     ],
+    [6, "{ingredient} (?:is |costs |at |@ )?{money} , {weight}(?: of (?:it|that))?(?: [?])?$"],
     [
       4,
       "(?:margin|markup|mark up|food cost|profit)",

@@ -33,8 +33,9 @@ const general =
 export function sums(reading: Reading): Sum[] {
   const list = pieces(reading);
   const signed = reading.amounts.filter((each) => each.dim === "money");
-  const also =
-    signed.length > 0 ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
+  // what was found to be money without a sign has more of its kind beside it
+  const isSigned = signed.some((each) => each.unit !== "unsigned");
+  const also = isSigned ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
   const moneys = reading.amounts.filter((each) => signed.includes(each) || also.includes(each));
   const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
   const goesOn = (amount: Amount, at: number): Amount["per"] => {
@@ -52,14 +53,16 @@ export function sums(reading: Reading): Sum[] {
       ...(per ? { per } : {}),
       value:
         (known ? inBase(amount.value, amount.unit) : amount.value) + (known ? centsBehind(list, place) : 0),
-      currency: known ? codeOf(amount.unit) : "",
-      ...(known
-        ? amount.text.includes("$")
-          ? { bare: "$" as const }
-          : {}
-        : signed.length > 0
-          ? {}
-          : { bare: "" as const }),
+      currency: known && amount.unit !== "unsigned" ? codeOf(amount.unit) : "",
+      ...(amount.unit === "unsigned"
+        ? { bare: "" as const }
+        : known
+          ? amount.text.includes("$")
+            ? { bare: "$" as const }
+            : {}
+          : signed.length > 0
+            ? {}
+            : { bare: "" as const }),
       use: useOf(
         amount,
         tail(wordsBetween(list, places[at - 1] ?? -1, place)),
@@ -182,6 +185,24 @@ function lastUse(before: string): Use | undefined {
   return last.use === "price" && cost && cost.index > last.at ? "cost" : last.use;
 }
 
+/** "24 cost 9", "12.60 for 24", "profit on 50": whole numbers of macarons beside what they cost or bring. */
+function isCount(number: Amount, { amounts, text }: Reading): boolean {
+  if (!Number.isInteger(number.value) || number.value < 2 || /[.,]/.test(number.text)) return false;
+  const [before, behind] = [text.slice(0, number.at[0]), text.slice(number.at[1])];
+  if (/^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
+  if (/\b(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(before)) return true;
+  const other = amounts.some((each) => each !== number && ["number", "money"].includes(each.dim));
+  const forSo = /(\S+)? ?(?:for|on)(?: (?:all|the|these|those))* $/.exec(before);
+  return (
+    other &&
+    forSo !== null &&
+    !/^(?:sells?|selling|sold|charge|charging|go|goes|going|asks?|asking|priced?|pays?|paid|it|them|spent|spend)$/.test(
+      forSo[1] ?? "",
+    ) &&
+    /^(?: ?[-,;:.?!]| ?$| (?:of (?:them|those)|macarons?|macs|and|so|what|how)\b)/.test(behind)
+  );
+}
+
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
@@ -194,6 +215,7 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
     if (["of", "per", "make", "makes", "made"].includes(before ?? "")) return false;
+    if (isCount(each, reading)) return false;
     // "6 at 2.20 each": how many, not how much
     if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))
       return false;

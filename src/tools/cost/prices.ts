@@ -73,7 +73,17 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
       ...(pack_g !== undefined ? { pack_g } : {}),
     };
   });
-  if (lines.length > 0) return { lines };
+  const owners = reading.things.filter((each) => each.ingredient || each.chocolate);
+  const owned = priced.map(({ at, ...price }) => ({
+    ...price,
+    name: owners.findLast((each) => each.at[1] <= at[0]),
+  }));
+  // "flour 12 a kilo and sugar 1.5 a kilo, 130 g flour and 100 g sugar": prices first, each by its name
+  const ofName = (line: PricedLine): PricedLine => {
+    const found = owned.find((each) => each.name && nameOf(each.name) === line.name);
+    return line.price_per_g !== undefined || !found ? line : { ...line, price_per_g: found.price_per_g };
+  };
+  if (lines.length > 0) return { lines: lines.map(ofName) };
   const named = reading.things.filter((each) => each.ingredient);
   const prices = priced.flatMap(({ at, ...price }) => {
     const owner = named.findLast((each) => each.at[1] <= at[0]) ?? named.find((each) => each.at[0] >= at[1]);

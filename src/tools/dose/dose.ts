@@ -98,6 +98,7 @@ export const dose = tool<DoseInputs>({
       "how many {count=drops}",
       "{number} {count=drops}",
     ],
+    [12, "{fraction} .. {taste} .. {fraction} .. {taste} .. (?:{dose=flavor}|how much|each)"],
     [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
     [
       4,

@@ -6,13 +6,14 @@ import type { DoseInputs } from "./dose.ts";
 import { colorKind, flavorsAsked, isFlavor, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { readLoose } from "./loose-said.ts";
+import { readSharesOf } from "./shares-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
 
 type Draft = Partial<DoseInputs>;
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export function readDose(reading: Reading, memory: Memory): Draft[] {
-  const pairs = readPairs(reading);
+  const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
   const targets = flavorsAsked(reading).map((each) => colorKind(each, memory));
   const weights = rebound(reading, weighed(reading)).map((each) =>
@@ -52,7 +53,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       reading,
       /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
     );
-  return targets.map((target) => ({
+  const drafts = targets.map((target) => ({
     ...common,
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
       ? { asks_base: true }
@@ -79,6 +80,8 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
         )
       : {}),
   }));
+  const asks = asksBase || targets.length > 1 || says(reading, /<[^>]*base=|how (?:far|many)/);
+  return asks ? drafts : drafts.map(ofBowl);
 }
 
 /** "only got extract, how much of that", behind vanilla paste: the same taste in another form. */
@@ -145,6 +148,13 @@ function readPairs(reading: Reading): Draft[] | undefined {
     ...nameOf((chosen[at] ?? shared[0]) as Thing, reading),
   }));
 }
+
+/** "how strong should i go with lavender 180g": nobody stirs so much flavor into anything; the bowl is weighed. */
+const ofBowl = ({ flavor_g, ...draft }: Draft): Draft =>
+  flavor_g !== undefined && flavor_g >= mostFlavor_g && draft.base_g === undefined && draft.want === undefined
+    ? { ...draft, base_g: flavor_g }
+    : { ...draft, ...(flavor_g === undefined ? {} : { flavor_g }) };
+const mostFlavor_g = 100;
 
 /** "how much zibbelmus for 300 g buttercream": a word that no table has where the flavor stands. */
 const unknownAsked = (reading: Reading): string | undefined =>

@@ -1,4 +1,5 @@
-/** Money for the eye. */
+/** Money for the eye, and the currency that it was said in. */
+import type { Amount } from "../contract/index.ts";
 
 const signs: Readonly<Record<string, string>> = { USD: "$", EUR: "€", GBP: "£" };
 
@@ -7,3 +8,7 @@ export function moneyText(amount: number, currency: string): string {
   const places = amount !== 0 && Math.abs(amount) < 0.1 ? 3 : 2;
   return `${amount < 0 ? "−" : ""}${signs[currency] ?? `${currency} `}${Math.abs(amount).toFixed(places)}`;
 }
+
+/** The currency that was said, ISO 4217; none for a bare $ or no sign at all, which the bench may settle. */
+export const currencySaid = ({ dim, unit, text }: Amount): string | undefined =>
+  dim !== "money" || unit === "unsigned" || /\$|dollar/.test(text) ? undefined : unit.slice(0, 3);

@@ -2,6 +2,7 @@
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
+import { currencySaid } from "../lib/money.ts";
 import { inBase } from "../lib/units.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
@@ -29,9 +30,8 @@ function entryOf(reading: Reading, thing: Thing, next: Thing | undefined): Entry
   const grams = inBase(weight.value, weight.unit);
   const value = price.dim === "money" ? inBase(price.value, price.unit) : price.value;
   const per_g = price.per ? inBase(price.per.value, price.per.unit) : grams;
-  const currency =
-    price.dim === "money" && !/\$|dollar/.test(price.text) ? { currency: price.unit.slice(0, 3) } : {};
-  return { name: nameOf(thing), grams, price_per_g: value / per_g, ...currency };
+  const currency = currencySaid(price);
+  return { name: nameOf(thing), grams, price_per_g: value / per_g, ...(currency ? { currency } : {}) };
 }
 
 /** "at 5.40" is an hour anywhere else. */

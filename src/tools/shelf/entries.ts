@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
+import { currencySaid } from "../lib/money.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
@@ -109,11 +110,10 @@ export function prices(reading: Reading): Entry[] {
           : undefined;
   if (per === undefined) return [{ name: nameOf(owner) }];
   const value = money.dim === "money" ? inBase(money.value, money.unit) : money.value;
-  const currency =
-    money.dim === "money" && !money.text.includes("$") ? { currency: money.unit.slice(0, 3) } : {};
+  const currency = currencySaid(money);
   const pack =
     weight && !money.per && says(reading, /(?:bag|pack|packet|box|carton|tub|jar|sack|block)(?: |$)/)
       ? { pack_g: per }
       : {};
-  return [{ name: nameOf(owner), price_per_g: value / per, ...pack, ...currency }];
+  return [{ name: nameOf(owner), price_per_g: value / per, ...pack, ...(currency ? { currency } : {}) }];
 }

@@ -1,6 +1,7 @@
 /** Works sizes out, forward from an order or back from a bowl. Counts are cut off exactly, never by a float's whim. */
 import { bakedShare, batterLoss, shellBatter, spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
+import { exact } from "../lib/exact.ts";
 import { white_g } from "../lib/find.ts";
 import { type House, houseFor, houseOf } from "../lib/house.ts";
 import {
@@ -12,7 +13,7 @@ import {
   taughtBench,
   taughtTo,
 } from "../lib/learned.ts";
-import { counted, plain, weight } from "../lib/show.ts";
+import { counted, listed, plain, weight } from "../lib/show.ts";
 import {
   batterForShells,
   eggsFor,
@@ -45,7 +46,14 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
     return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);
-  const batter = said.batter_g ?? whitesBatter(said, houseOf(given));
+  const house = houseOf(given);
+  const lacks = said.have?.find((each) => !house.lines.some((line) => line.name === each.name));
+  if (lacks)
+    return {
+      status: "impossible",
+      headline: `Your house recipe, ${house.name}, has no ${lacks.name} in it.`,
+    };
+  const batter = said.batter_g ?? haveBatter(said, house) ?? whitesBatter(said, house);
   if (batter !== undefined) return fromBatter(batter, size, onTray, said, world);
   const shells =
     said.shells ??
@@ -76,6 +84,18 @@ const whitesBatter = (said: ShellsInputs, { total, whites: own }: House): number
   const whites = said.whites_g ?? (said.whites_count !== undefined ? said.whites_count * white_g : undefined);
   return whites === undefined ? undefined : (whites * total) / own;
 };
+
+/** The batter that the scarcest of several lines is enough for, in g. */
+const haveBatter = ({ have }: ShellsInputs, house: House): number | undefined =>
+  have &&
+  Math.min(
+    ...have.map(({ name, grams }) =>
+      exact(grams)
+        .mul(exact(house.total))
+        .div(exact(house.lines.find((line) => line.name === name)?.grams ?? house.total))
+        .valueOf(),
+    ),
+  );
 
 function eggsAnswer(whites_g: number, world: World): Outcome {
   const eggs = eggsFor(whites_g);
@@ -257,7 +277,7 @@ function fromBatter(
       ...assumptions(size, false, world),
       ...(fromWhites
         ? [
-            `${house.name ? `your house recipe, ${house.name}` : "the house formula"}, batter ${plain((house.total * 100) / house.whites)} per 100 of whites`,
+            `${house.name ? `your house recipe, ${house.name}` : "the house formula"}, ${said.have ? batterPer(said.have, house) : `batter ${plain((house.total * 100) / house.whites)} per 100 of whites`}`,
           ]
         : []),
     ],
@@ -270,6 +290,15 @@ function fromBatter(
     leaves: { mass: { grams: batter_g, thing: "batter" }, macarons, shells, diameter_mm: size.diameter_mm },
   };
 }
+
+/** "batter 353.85 per 100 of almond flour". */
+const batterPer = (have: NonNullable<ShellsInputs["have"]>, house: House): string =>
+  `batter ${listed(
+    have.map(({ name }) => {
+      const line = house.lines.find((each) => each.name === name);
+      return `${plain((house.total * 100) / (line?.grams ?? house.total))} per 100 of ${name}`;
+    }),
+  )}${have.length > 1 ? ", the scarcest of them counts" : ""}`;
 
 function trayAnswer(size: Measures, onTray: number, world: World): Outcome {
   const own = world.bench.shells_a_tray !== undefined || world.bench.tray_width_mm !== undefined;

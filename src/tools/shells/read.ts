@@ -1,4 +1,5 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
+import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, diameter, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
 import type { ShellsInputs } from "./shells.ts";
@@ -86,8 +87,22 @@ function onTrayOf(reading: Reading): Draft {
           reading.text.slice(0, each.at[0]),
         ),
     );
-  const another = reading.amounts.some((each) => each !== number && each.dim === "number" && each.of?.count);
-  return number && another ? { on_tray: number.value } : {};
+  // "each tray 25 how many trays"
+  const each =
+    number ??
+    reading.amounts.find(
+      ({ dim, unit, of, at }) =>
+        dim === "number" &&
+        unit === "" &&
+        (!of || of.count === "trays" || of.count === "shells") &&
+        /(?:each|every|a|one) (?:baking )?(?:tray|sheet|mat|pan) (?:is |has |holds |takes |fits |= ?)?$/.test(
+          reading.text.slice(0, at[0]),
+        ),
+    );
+  const another = reading.amounts.some(
+    (other) => other !== each && other.dim === "number" && other.of?.count,
+  );
+  return each && another ? { on_tray: each.value } : {};
 }
 
 function readKnown(reading: Reading): Draft {
@@ -130,7 +145,13 @@ function readKnown(reading: Reading): Draft {
   if (macarons) return { macarons: macarons.value };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value - lostOf(reading, shells) };
   if (shellWeight) return { shell_g: shellWeight.grams };
-  if (batter) return { batter_g: batter.grams };
+  const batches = numberOf("batches")?.value ?? 1;
+  // "3 batches of batter, each 460 g"
+  if (batter) return { batter_g: batter.grams * (says(reading, /(?:^| )each(?: |$)/) ? batches : 1) };
+  const have = weights.flatMap(({ thing, grams }) =>
+    isHouseLine(thing?.ingredient) ? [{ name: thing?.ingredient ?? "", grams }] : [],
+  );
+  if (have.some((each) => each.name !== "whites")) return { have };
   if (whites) return { whites_g: whites.grams };
   if (counted) return { whites_count: counted.value };
   const trays = numberOf("trays");
@@ -144,6 +165,8 @@ function readKnown(reading: Reading): Draft {
     ? { macarons: bare.value }
     : {};
 }
+
+const isHouseLine = (name: string | undefined): boolean => houseFormula.some((each) => each.name === name);
 
 /** "112 shells, 6 cracked": those that can't be used. */
 function lostOf({ amounts, text }: Reading, all: Amount): number {
@@ -173,6 +196,7 @@ function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$/)) return "baked";
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
   if (
+    onTrayOf(reading).on_tray === undefined &&
     says(
       reading,
       /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/,

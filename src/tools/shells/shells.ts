@@ -16,6 +16,8 @@ export const inputs = later(() =>
     /** Whites for the house formula, from which the batter follows. */
     whites_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
+    /** Lines of the house formula at hand, from the scarcest of which the batter follows. */
+    have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** The size of the bench or the book again, after another was said. */
     usual_size: z.optional(z.boolean()),
     diameter_mm: z.optional(diameter_mm),
@@ -36,6 +38,11 @@ export const shells = tool<ShellsInputs>({
   purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
   inputs,
   cues: cues(
+    [
+      7,
+      "(?:how|hw) (?:many|much) .. {count=(macarons|shells|trays)} .. {weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)}",
+      "{weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. (?:how|hw) (?:many|much) .. {count=(macarons|shells|trays)}",
+    ],
     [
       5,
       "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
@@ -177,7 +184,7 @@ export const shells = tool<ShellsInputs>({
   ],
   rivals: [
     ["diameter_mm", "usual_size"],
-    ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"],
+    ["macarons", "shells", "batter_g", "whites_g", "whites_count", "have", "trays"],
     ["want"],
   ],
   read: readShells,

@@ -1,0 +1,92 @@
+/**
+ * "almond flour 12.99 per kg", "butter 3.49 for 250 g", "15 an hour": sums of money said without a sign, where the
+ * words around them leave nothing else that they could be.
+ */
+import type { Amount, Thing } from "../tools/contract/index.ts";
+import { unitRow } from "../tools/lib/units.ts";
+import type { Item } from "./scan.ts";
+
+/** The unit of a sum whose currency nobody said; the bench's stands in for it. */
+const unsigned = "unsigned";
+
+/** The items with such numbers as money, "per kg" taken into them. Pure. */
+export function withUnsigned(items: readonly Item[]): Item[] {
+  const out: Item[] = [];
+  for (let at = 0; at < items.length; at++) {
+    const item = items[at] as Item;
+    const found = isPlainNumber(item) ? sumAt(items, at, item.amount) : undefined;
+    out.push(found ? { is: "amount", amount: found.amount } : item);
+    if (found) at = found.last;
+  }
+  return out;
+}
+
+const isPlainNumber = (item: Item): item is Item & { is: "amount" } =>
+  item.is === "amount" &&
+  item.amount.dim === "number" &&
+  item.amount.unit === "" &&
+  !item.amount.fraction &&
+  item.amount.high === undefined;
+
+/** The sum that starts at a place, and the last item that is part of it. */
+function sumAt(
+  items: readonly Item[],
+  at: number,
+  amount: Amount,
+): { amount: Amount; last: number } | undefined {
+  const [joint, next] = [wordOf(items[at + 1]), items[at + 2]];
+  // "12 a kilo", where "a kilo" is a weight of its own
+  const behind = items[at + 1];
+  if (
+    behind?.is === "amount" &&
+    behind.amount.dim === "weight" &&
+    /^an? (?:kilo|kg|pound|lb)/.test(behind.amount.text)
+  )
+    return {
+      amount: { ...asMoney(amount), per: { unit: behind.amount.unit, value: behind.amount.value } },
+      last: at + 1,
+    };
+  if (["per", "a", "an", "/"].includes(joint)) {
+    const per = joint === "a" || joint === "an" ? unitAlone(next) : perOf(next);
+    // "2 a kg" says a price; "14 a minute" might say anything
+    const settled =
+      per && (unitRow(per.unit).dim === "weight" || (unitRow(per.unit).dim === "time" && isHourly(per)));
+    if (per && settled && !["g", "oz"].includes(per.value === 1 ? per.unit : ""))
+      return { amount: { ...asMoney(amount), per }, last: at + 2 };
+  }
+  const isWeight = next?.is === "amount" && next.amount.dim === "weight" && !next.amount.fraction;
+  if (joint === "for" && isWeight && hasCents(amount) && isOfGoods(items, at))
+    return { amount: asMoney(amount), last: at };
+  // "hourly rate 15"
+  const before = [wordOf(items[at - 2]), wordOf(items[at - 1])].join(" ");
+  return /(?:hourly|hour) (?:rate|wage|pay)$/.test(before)
+    ? { amount: { ...asMoney(amount), per: { unit: "h", value: 1 } }, last: at }
+    : undefined;
+}
+
+const isHourly = ({ unit, value }: { unit: string; value: number }) => unit === "h" && value === 1;
+
+const hasCents = ({ text }: Amount) => /[.,]\d\d$/.test(text);
+
+/** A price stands behind what is bought: "butter is 3.49 for 250 g". */
+const isOfGoods = (items: readonly Item[], at: number): boolean => {
+  const before = items.slice(Math.max(0, at - 3), at);
+  return before.some((each) => each.is === "thing" && Boolean(goods(each.thing)));
+};
+
+const goods = ({ ingredient, chocolate }: Thing) => ingredient ?? chocolate;
+
+const unitAlone = (item: Item | undefined): Amount["per"] =>
+  item?.is === "thing" && item.thing.unit ? { unit: item.thing.unit, value: 1 } : undefined;
+
+/** "kg", "100 g", "hour". */
+function perOf(item: Item | undefined): Amount["per"] {
+  if (item?.is === "thing") return unitAlone(item);
+  if (item?.is === "amount" && ["weight", "time"].includes(item.amount.dim) && item.amount.unit !== "")
+    return { unit: item.amount.unit, value: item.amount.value };
+  return undefined;
+}
+
+const asMoney = (amount: Amount): Amount => ({ ...amount, dim: "money", unit: unsigned });
+
+const wordOf = (item: Item | undefined) => (item?.is === "word" || item?.is === "sign" ? item.text : "");
