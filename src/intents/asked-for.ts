@@ -20,7 +20,8 @@ export interface Asked {
 /** Calculators whose figures are named by what they weigh or count. */
 const naming = new Set(["dose", "ganache", "buttercream", "scale", "fill", "shells"]);
 
-const fillers = "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft|unsalted|salted|g|grams) )*";
+const fillers =
+  "(?:(?:of|the|my|more|extra|plain|additional|warm|cold|soft|unsalted|salted|g|grams|(?:g|grams)<unit=g>) )*";
 const amountOf = new RegExp(`(?:^| )(?:how|hw) (?:much|many) ${fillers}(\\S+)`, "g");
 /** "grams of rum?" */
 const gramsOf = /(?:^| )grams(?:<\S*>)? of (\S+<[^>]*(?:dose|taste)=[^>]*>)/;
@@ -37,7 +38,7 @@ const wanted: readonly [mark: string, RegExp, readonly string[]][] = [
   [" temp", /(?:^| )(?:what|which) temp(?:erature)?\b/, ["°C", "°F", "gas mark"]],
   ["percent", /(?:^| )(?:what|which) (?:percentage|percent)\b/, ["%"]],
   [" share", /(?:^| )(?:what|which) share\b/, ["%"]],
-  [" g", /(?:^| )how (?:many|much) (?:grams|g)(?:<\S*>)?(?: |$)/, ["g"]],
+  [" g", /(?:^| )how (?:many|much) (?:grams|g)(?:<\S*>)?(?: (?!of )|$)/, ["g"]],
 ];
 
 /** Undefined where nothing sure is asked for. Pure. */

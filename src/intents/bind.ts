@@ -4,7 +4,7 @@ import { gradeEnd } from "./grade.ts";
 import type { Item } from "./scan.ts";
 
 const between = new Set(
-  "l xl de d du des di von of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz".split(
+  "l xl de d du des di von of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz bag bags bar bars block tub carton packet pack jar".split(
     " ",
   ),
 );
@@ -37,11 +37,37 @@ export function bind(items: readonly Item[]): void {
     const found = backward
       ? (lookBack(items, i, owned) ?? lookAhead(items, i))
       : (lookAhead(items, i) ?? lookBack(items, i, owned));
-    if (!found) return;
-    item.amount.of = found;
-    owned.add(found);
+    const meant = found ?? pronounOf(items, i, owned);
+    if (!meant) return;
+    item.amount.of = meant;
+    owned.add(meant);
   });
 }
+
+/** "whites are out of the fridge, 138 g of them": the ingredient named last, which has no weight yet. */
+function pronounOf(items: readonly Item[], i: number, owned: ReadonlySet<Thing>): Thing | undefined {
+  const { dim } = amountAt(items, i);
+  if (dim !== "weight" || !isWord(items[i + 1], "of") || !pronouns.some((each) => isWord(items[i + 2], each)))
+    return undefined;
+  const last = items
+    .slice(0, i)
+    .findLast((item) => item.is === "thing" && canOwn(item.thing, amountAt(items, i)));
+  return last?.is === "thing" && staples.has(last.thing.ingredient ?? "") && !owned.has(last.thing)
+    ? last.thing
+    : undefined;
+}
+
+/** What is weighed out by itself; "the milk one, 600 g of it" is a ganache. */
+const staples = new Set([
+  "whites",
+  "egg",
+  "almond flour",
+  "powdered sugar",
+  "granulated sugar",
+  "sugar",
+  "butter",
+]);
+const pronouns = ["them", "it", "those", "that", "em"];
 
 const needsOwner = (amount: Amount) =>
   ["weight", "volume", "number", "percent"].includes(amount.dim) && amount.unit !== "times";
@@ -174,6 +200,9 @@ function amountsComeLast(items: readonly Item[]): boolean {
     item.is === "thing" &&
     Boolean(item.thing.ingredient || item.thing.chocolate) &&
     !named(items[items.indexOf(item) + 1]);
+  // "milk choc 320 g cream 110 g, too stiff, how much more cream": what is asked stands behind the list
+  const asks = items.findIndex((item, at) => at > 0 && isWord(item, "how") && items[at - 1]?.is === "sign");
+  if (asks > 3) return amountsComeLast(items.slice(0, asks));
   const first = items.findIndex(isThing);
   const before = items.slice(0, first).findLast((item) => item.is !== "word");
   // "90 g whites 150 g almond flour, and I want 300 g": the first thing has its weight before it

@@ -1,5 +1,6 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
 import type { Tool } from "../tools/contract/index.ts";
+import { withoutAsides } from "./asides.ts";
 import { asksFlavorOf, asksForPlain, asksOven, isBareTail, tellsMix } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import {
@@ -29,9 +30,10 @@ interface Cut {
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
-  const items = withoutCourtesy(all, ear);
-  const whole = wholeTurn(ear.mask(items));
-  if (whole) return whole === "note" ? splitNote(items, ear) : [items];
+  const asked = withoutCourtesy(all, ear);
+  const whole = wholeTurn(ear.mask(asked));
+  if (whole) return whole === "note" ? splitNote(asked, ear) : [asked];
+  const items = withoutAsides(asked, ear);
   const cuts = cutSentences(items).flatMap((sentence) => {
     const pair = pairedBases(sentence);
     const cut = pair.flatMap((each) => cutWithin(each, ear));

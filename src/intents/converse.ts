@@ -7,6 +7,7 @@ import { against, askedFor } from "./asked-for.ts";
 import { withoutBareHours } from "./bare-hour.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
+import { withoutDropped } from "./dropped.ts";
 import { choose, fullest, strange } from "./follow.ts";
 import { compile, wordsOf } from "./lexicon.ts";
 import { mender } from "./mend.ts";
@@ -72,7 +73,9 @@ export function understanding(tools: readonly Tool[]): Understanding {
 /** The questions of one turn, each as a reading. */
 export function questions(asked: string, { reader, tools }: Understanding): Reading[] {
   const { text, items, mended } = itemsOf(asked, reader);
-  return clauses(items, tools).map((part) => readingOf(asked, text, part, mended, reader));
+  const parts = clauses(items, tools);
+  const kept = withoutDropped(text, items, parts);
+  return parts.map((part) => readingOf(asked, kept, part, mended, reader));
 }
 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
@@ -124,7 +127,7 @@ export function next(
     return [
       {
         tool: repeated,
-        inputs: without(state.last.inputs, again.drop),
+        inputs: without(again.inputs ?? state.last.inputs, again.drop),
         known: knownFrom(state.last.inputs, {}),
         reading,
         ...(again.unit ? { unit: again.unit } : {}),

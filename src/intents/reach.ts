@@ -104,7 +104,11 @@ export const ofBoth = (reading: Reading, tool: string, { last, row, turn }: Stat
     : [];
 
 /** "now the same for salt", behind two bowls of one turn. */
-const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again )?(?:for|with|in|of) /;
+const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again |two\S* |both )?(?:for|with|in|of) /;
+
+/** "and if we tipped both bowls together?" */
+const inOneBowl =
+  /\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
 
 /** "and in oz?": the answer before, in ounces. */
 const inOz =
@@ -134,9 +138,13 @@ const verdict =
 /** The last question asked again as it was, in another unit or in none, and why. */
 export function sameAgain(
   { text, mask }: Reading,
-  { last }: State,
-): { unit?: "oz"; drop?: string; because: string } | undefined {
+  { last, row }: State,
+): { unit?: "oz"; drop?: string; inputs?: Inputs; because: string } | undefined {
   if (!last) return undefined;
+  const [one, other] = row?.slice(-2) ?? [];
+  const [first, second] = [one?.base_g, other?.base_g];
+  if (last.tool === "dose" && inOneBowl.test(text) && typeof first === "number" && typeof second === "number")
+    return { inputs: { ...last.inputs, base_g: first + second }, because: "asks for both bowls in one" };
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
   if (summing.has(last.tool) && inAll.test(text)) return { because: "asks for the sum of the same" };
@@ -151,7 +159,10 @@ export function sameAgain(
     return { because: "asks again whether that is right" };
   if (last.tool === "dose" && last.inputs.spoon !== undefined && inGrams.test(text))
     return { drop: "spoon", because: "asks for the same in grams" };
-  const noButter = last.tool === "ganache" && withoutButter.test(text);
+  const noButter =
+    last.tool === "ganache" &&
+    (withoutButter.test(text) ||
+      (/\bone without (?:the |any )?butter ?\??$/.test(text) && !/<weight>/.test(mask)));
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))
     ? { because: "asks the same once more" }
     : undefined;

@@ -65,6 +65,12 @@ export function readingOf(
 /** Verbs that are faults elsewhere: "split it in three", "I have cracked five egg whites", "just cracked one more". */
 function plainVerbs(items: readonly Item[]): Item[] {
   return items.map((item, at) => {
+    // "cool, ganache timer please": a word of agreement
+    if (at === 0 && item.is === "thing" && item.thing.text === "cool" && isComma(items[1]))
+      return { is: "word", text: "ok", at: item.thing.at };
+    // "the date of the last batch": a day, and no fruit
+    if (item.is === "thing" && item.thing.text === "date" && isDay(items[at - 1], items[at + 1]))
+      return { is: "word", text: "date", at: item.thing.at };
     // "tastes too weak": what it does, and no flavor
     if (item.is === "thing" && /^tastes?$/.test(item.thing.text) && tastesSo(items[at + 1]))
       return { is: "word", text: item.thing.text, at: item.thing.at };
@@ -89,6 +95,12 @@ function plainVerbs(items: readonly Item[]): Item[] {
   });
 }
 
+const isComma = (item: Item | undefined) => item?.is === "sign" && item.text === ",";
+
+const isDay = (before: Item | undefined, next: Item | undefined) =>
+  (next?.is === "word" && /^(?:of|for|is|was|did)$/.test(next.text)) ||
+  (before?.is === "word" && /^(?:what|which|whats|best|use|the|by|sell|due)$/.test(before.text));
+
 const tastesSo = (next: Item | undefined) =>
   next?.is === "word" &&
   /^(?:too|very|so|really|quite|pretty|like|of|weak|strong|flat|bland|good|great|nice|fine|lovely|awful|amazing)$/.test(
@@ -96,7 +108,9 @@ const tastesSo = (next: Item | undefined) =>
   );
 
 const actedOn = new Set(
-  "it this that them my the into in between up equally evenly one another some a out over".split(" "),
+  "it this that them my the into in between up even equal equally evenly one another some a out over".split(
+    " ",
+  ),
 );
 
 /** "split" with a ganache in the sentence is the ganache's fault; with none named, a shell's or the first known. */

@@ -39,6 +39,10 @@ const stockQuestion = guarded(
     /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/,
 );
 
+/** "..., also 20 min timer": no part of what is noted. */
+const timerBehind =
+  /^(?:also|and|plus|then|and also) (?:set |start |a |the |me )*(?:\S*<time> (?:\S+ ){0,2}timers?|timer (?:for |of )?\S*<time>)/;
+
 const offTheShelf =
   /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
 
@@ -61,4 +65,4 @@ export function wholeTurn(mask: string): Whole | undefined {
 
 /** An order behind a note ends it: "and set a timer"; behind a comma only "take it off the shelf" does. */
 export const endsNote = (mask: string, joint: "comma" | "word"): boolean =>
-  joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask);
+  timerBehind.test(mask) || (joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask));

@@ -33,6 +33,7 @@ export const explain = tool<ExplainInputs>({
       `^${lead}(?:explain|explian)(?: please| pls)?(?: [?.!])*$`,
       "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",
       "(?:whats|what is|wheres) (?:the|your) (?:rule|reasoning|math|maths|working|source)(?: (?:for|behind) \\S+)?(?: [?])*$",
+      `(?:which|what) (?:rule|formula|source) (?:is|was|are|does) ${it}(?: (?:from|by|use|come from))?(?: [?])*$`,
       `(?:whats|what is) ${it} based on`,
       "based on what",
       "^(?:basis|reason|source|rule|formula)(?: [?.!])*$",

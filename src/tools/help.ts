@@ -55,6 +55,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?${end}`,
         `(?:show|give) (?:me )?(?:some |the |a few |an |another )?(?:examples?|commands?|options)${end}`,
         `^(?:some |a few |any )?examples?${end}`,
+        `^(?:please |can you |ok )*(?:list|show me|tell me) (?:me )?(?:all|everything|all the things|what) (?:that )?(?:you|it|this) (?:can|could|know\\S*)(?: how to)?(?: \\S+)?${end}`,
         "(?:list|what are) (?:the |your )?(?:commands|options|features|calculators|tools)",
         `(?:who|what) are (?:you|u)${end}`,
         `whats your name${end}`,

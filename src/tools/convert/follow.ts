@@ -61,6 +61,10 @@ const turnsTo = (reading: Reading) =>
 export function changed(before: Draft, reading: Reading): Draft {
   if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
   const to = targets(reading)[0];
+  // "and twice that many tablespoons?"
+  const times = reading.amounts.find((each) => each.unit === "times")?.value;
+  if (times !== undefined && before.value !== undefined && (to === undefined || to === before.unit))
+    return { ...before, value: before.value * times };
   const thing = turnsTo(reading) ? reading.things.find((each) => each.ingredient) : undefined;
   const manner = mannerIn(reading, thing);
   const oven = ovenWanted(reading);

@@ -1,6 +1,7 @@
 /** Reads a question about money, and what it carries over from the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, pointsBack, says } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
 import { carry, changeTo } from "./carry.ts";
 import type { CostInputs } from "./cost.ts";
 import { readCounts, readMaking } from "./making.ts";
@@ -17,7 +18,7 @@ const withoutWork =
 export function readCost(reading: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   const money = sums(reading);
-  const draft = {
+  const draft: Draft = {
     ...readSums(reading, money, memory),
     ...readLinesAndPrices(reading, money, memory),
     ...readLabor(reading, money),
@@ -39,6 +40,15 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     costOf(withoutSums(reading, money)) ??
     eachOf(reading, money) ??
     answered(reading, memory);
+  // "what does 200 g of it cost", behind a price that was saved
+  const shelf =
+    memory.last?.tool === "shelf"
+      ? (memory.last.inputs.entries as { name: string }[] | undefined)
+      : undefined;
+  const saved = shelf?.length === 1 && pointsBack(reading) ? shelf[0]?.name : undefined;
+  const weight = reading.amounts.find((each) => each.dim === "weight" && !each.of);
+  if (saved && weight && !draft.lines)
+    draft.lines = [{ name: saved, grams: inBase(weight.value, weight.unit) }];
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const table = memory.table.recipe;
   const points =

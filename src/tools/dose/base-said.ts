@@ -10,7 +10,14 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   const fewer =
     partLeftOut(reading, memory) ?? moreBase(reading, memory, weights) ?? keptPlain(reading, memory, weights);
   if (fewer) return fewer;
-  const mix = reading.things.find((each) => each.base && each.base !== "meringue");
+  const isMix = (each: Thing) => each.base !== undefined && each.base !== "meringue";
+  // "i called it ganache but it is buttercream"
+  const mix = says(
+    reading,
+    /<[^>]*base=\S+ (?:but|sorry|no),? (?:(?:it|its|is|was|really|actually|in fact|i meant) )*\S*<[^>]*base=/,
+  )
+    ? reading.things.findLast(isMix)
+    : reading.things.find(isMix);
   const base = mix?.base;
   const parts = weights.filter(
     (each) =>

@@ -83,6 +83,8 @@ export const dose = tool<DoseInputs>({
       "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
     ],
     [-8, "{weight} each for {number}"],
+    [-6, "{dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
+    [4, "(?:full|whole|entire)\\S* range for"],
     [-8, "how many \\S*min(?:utes?|s)?(?:<\\S+)? "],
     [-9, "{when} .. {number} {taste} .. {number} {taste}", "{number} {taste} {number} {taste}"],
     [-6, "(?:ok|okay|fine|good|work) as (?:a |the )?(?:center|centre|filling)"],
@@ -191,6 +193,9 @@ export const dose = tool<DoseInputs>({
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues([
     3,
+    "(?:full|whole|entire)\\S* range",
+    "^(?:\\S+ ){0,3}(?:in )?{weight} (?:in )?(?:, )?(?:over|too much|enough|ok|okay|alright)(?: [?])?$",
+    "other way a?round",
     "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
     "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
   ]),

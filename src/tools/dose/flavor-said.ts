@@ -16,7 +16,13 @@ export function flavorsAsked(reading: Reading): Thing[] {
     /(?:left (?:over )?from|\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
       reading.text.slice(0, each.at[0]),
     );
-  const named = reading.things.filter((each) => isFlavor(each) && !isAside(each));
+  // "the gel's dried up, how much if i use powder color"
+  const isGone = (each: Thing) =>
+    /^(?:'?s)? ?(?:has |have |is |are |all )*(?:dried (?:up|out)|run out|ran out|all gone|is gone|has gone|finished|empty|used up)\b/.test(
+      reading.text.slice(each.at[1]),
+    );
+  const all = reading.things.filter((each) => isFlavor(each) && !isAside(each));
+  const named = all.some((each) => !isGone(each)) ? all.filter((each) => !isGone(each)) : all;
   const before = named.filter((each) => each.at[0] < replaced);
   // "and instead of the paste the pistachio aroma?": what comes last takes the place
   const flavors = before.length > 0 ? before : named.slice(-1);
@@ -39,8 +45,8 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const asked = free.filter((each) =>
     /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
   );
-  const all = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
-  return dedupe(particular.length > 0 ? all.filter((each) => !repeats(each, all)) : formed);
+  const both = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
+  return dedupe(particular.length > 0 ? both.filter((each) => !repeats(each, both)) : formed);
 }
 
 /** Rows that a bare word names; beside a more particular word they say nothing new. */

@@ -31,6 +31,7 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
   if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor"))
     return { unweighable: `${said.text} of ${target.text}` };
   // "2 oranges" are no grams
+  if (said?.dim === "number" && target.dose === "flavor" && !target.taste) return {};
   if (said?.dim === "number" && /(?:s|ies)$/.test(target.text) && !/(?:ss|us|is)$/.test(target.text))
     return { unweighable: `${said.text} ${target.text}` };
   return said ? byVolume(said) : {};

@@ -46,13 +46,32 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       },
     ];
   if (targets.length === 0 && unknown) return [{ ...common, unknown }];
-  if (targets.length === 0) return [{ ...common, ...readLoose(reading, memory, weights, common, before) }];
+  // "other way round: 5 g of it, how much buttercream"
+  const turned = says(reading, /other way a?round|(?:in|the) reverse|inverse|backwards?(?: |$)|solve for x/);
   const asksBase =
-    common.base_g === undefined &&
-    says(
-      reading,
-      /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
-    );
+    turned ||
+    (common.base_g === undefined &&
+      says(
+        reading,
+        /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
+      ));
+  if (targets.length === 0) {
+    const loose = readLoose(reading, memory, weights, common, before);
+    const { flavor_g } = loose;
+    // "and if it went into ganache, how much of that would it do": the way back again
+    const isBack = before?.flavor_g !== undefined && before.base_g === undefined && weights.length === 0;
+    if (isBack && common.want === "check") delete (common as Draft).want;
+    const backward =
+      flavor_g !== undefined &&
+      before?.base_g !== undefined &&
+      (turned ||
+        (asksBase && common.want !== "mend" && says(reading, /will|would|can|could|does|do(?: |$)/)));
+    return [
+      backward
+        ? { ...common, flavor_g, asks_base: true, ...(before.base ? { base: before.base } : {}) }
+        : { ...common, ...loose },
+    ];
+  }
   const drafts = targets.map((target) => ({
     ...common,
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined

@@ -39,7 +39,14 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     (each) => each.dim === "percent" && !/^\S*<chocolate/.test(each.of?.chocolate ?? ""),
   );
   const end = endSaid(reading.mask);
-  if (!share) return end ? { end, want: "flavor" } : {};
+  // "what % is that" and "the full range" are of the table, whatever share was asked for before
+  const ofTable =
+    before?.percent !== undefined &&
+    says(
+      reading,
+      /(?:what|which) (?:\S*<unit=%>|percentage|percent|share)|(?:full|whole|entire)\S* range|whats the range/,
+    );
+  if (!share) return end ? { end, want: "flavor" } : ofTable ? { by_table: true } : {};
   const finished =
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed

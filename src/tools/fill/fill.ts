@@ -67,6 +67,7 @@ export const fill = tool<FillInputs>({
       "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
       "(?:how|hw) much (?:do|should|shall|must) i .. to_fill\\S* {number} .. {count=macarons}",
       "^(?:and )*(?:the )?fill for {number}",
+      "^(?:(?:ok|so|and|now|right) )*(?:how|hw) much (?:do|should|shall|must) i (?:make|need|pipe) to_fill\\S* (?:these|them|those|it all)",
       "{count=macarons} .. (?:waiting|ready|there|baked|need|want|paired|matched) (?:for|to|a|some|their)? ?\\S*(?:filling|fill|filled)",
       "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
       "(?:how|hw) many .. (?:fill|filled) .. {weight}",

@@ -34,7 +34,9 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       memory.slot ||
       enough ||
       /for \S*<number|<number> of (?:them|those|these)|<number> (?:\S+ )?ones/.test(reading.mask))
-      ? bareNumbers(reading)[0]?.value
+      ? bareNumbers(reading).find(
+          (each) => !/(?:the|same|those|these|both|all) $/.test(reading.text.slice(0, each.at[0])),
+        )?.value
       : undefined;
   const before =
     memory.follows && memory.last?.tool === "fill" ? (memory.last.inputs as Partial<FillInputs>) : undefined;

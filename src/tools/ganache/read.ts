@@ -127,7 +127,10 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     before.lines &&
     more &&
     lines.lines?.length === 1 &&
-    says(reading, /^(?:(?:and|what|how|about|if|so|but) )*(?:with|plus|add|adding) /)
+    says(
+      reading,
+      /^(?:(?:and|what|how|about|if|so|but) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/,
+    )
   ) {
     const rest = before.lines.filter((each) => each.name !== more.name);
     return { ...common, want: "composition", lines: [...rest, more] };

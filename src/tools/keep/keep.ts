@@ -84,7 +84,9 @@ export const keep = tool<KeepInputs>({
   cues: cues(
     [
       5,
-      "shelf life",
+      "(?:shelf|fridge|freezer|counter|storage) life",
+      "(?:max|maximum|longest)(?: time)? (?:out|on the counter|at room temp\\S*|outside)",
+      "time (?:out of the fridge|on the counter|out on the counter|at room temp\\S*)",
       "(?:made|filled|baked) .. {when} .. (?:selling|sell|sold|serving|serve|eating|eat|giving|party|wedding) .. {when}",
     ],
     [-6, "another {weight}", "{weight} (?:more )?in(?: |$)"],

@@ -37,7 +37,11 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   )?.base;
   const filled =
     reading.things.some((each) => each.count === "macarons") || /\bfill?ed\b/.test(wordsOf(reading));
-  const days = readDays(reading, memory);
+  // "and the use by?", behind a label's dates: of the same day
+  const labelled =
+    memory.last?.tool === "label" ? (memory.last.inputs.made as KeepInputs["made"]) : undefined;
+  const said = readDays(reading, memory);
+  const days = labelled && Object.keys(said).length === 0 ? { made: labelled } : said;
   return {
     ...(about ? { about } : {}),
     ...(mix && about !== "eggs" && !filled ? { what: mix } : {}),

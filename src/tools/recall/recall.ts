@@ -120,7 +120,7 @@ export const recall = tool<RecallInputs>({
       "how (?:did|were|was) (?:the|my|that|those) .. (?:{taste}|ones|{count=batches}) .. (?:go|do|taste|turn|come|bake)",
       "(?:did|were|was) (?:the|my) .. (?:ones|{count=batches})",
       "have (?:my|i|the) .. {symptom} .. (?:before|ever)",
-      "(?:ever|before) .. {symptom}",
+      "(?:ever|before(?! that)) .. {symptom}",
       "when did .. {symptom}",
       "(?:usually|normally|normaly) .. (?:{step}|oven|use|make|get)",
     ],

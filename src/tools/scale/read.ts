@@ -17,6 +17,20 @@ type Draft = Partial<ScaleInputs>;
 type Line = { name: string; grams: number };
 
 export function readScale(reading: Reading, memory: Memory): Draft {
+  const draft = readOrder(reading, memory);
+  const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
+  const { have } = draft;
+  const had = before?.have;
+  // "there are 270 g of powdered sugar now", of several that are at hand
+  return have &&
+    had &&
+    have.length < had.length &&
+    have.every(({ name }) => had.some((each) => each.name === name))
+    ? { ...draft, have: had.map((each) => have.find(({ name }) => name === each.name) ?? each) }
+    : draft;
+}
+
+function readOrder(reading: Reading, memory: Memory): Draft {
   const factor = factorOf(reading);
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
@@ -263,6 +277,21 @@ function factorOf(reading: Reading): number | undefined {
       /^ of (?:it|that|the (?:house )?(?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
   );
   if (less) return less.value;
+  // "cut this by a third" leaves two thirds
+  const by_ = reading.amounts.find(
+    (each) =>
+      ((each.fraction && each.dim === "number") || each.dim === "percent") &&
+      / by (?:a |an |about )?$/.test(reading.text.slice(0, each.at[0])),
+  );
+  const step = by_ && (by_.dim === "percent" ? by_.value / 100 : by_.value);
+  if (
+    step !== undefined &&
+    step < 1 &&
+    says(reading, /(?:^| )(?:cut|reduce|shrink|decrease|lower|drop|less)(?:<| |$)/)
+  )
+    return 1 - step;
+  if (step !== undefined && says(reading, /(?:^| )(?:increase|raise|grow|bump|up|enlarge|more)(?:<| |$)/))
+    return 1 + step;
   const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
   if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
     return cut.value;
@@ -285,7 +314,7 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
-      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait)(?: |$)| instead(?: \?)?$/.test(
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |$)| instead(?: \?)?$| rather than /.test(
         reading.text,
       );
     if (before.factor !== undefined)

@@ -48,6 +48,13 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
+    [-6, "(?:on|onto) (?:the|my|a) scales?(?: |$)"],
+    [
+      5,
+      "weigh\\S* out .. {number} .. {count=macarons}",
+      "{number} .. {count=macarons} .. (?:every|all the|each) ingredient",
+      "what .. weigh\\S* .. (?:for )?{number} (?:{count=macarons}|dozen)",
+    ],
     [
       4,
       "^(?:ok |okay |then |so |and |the |all )*weights?(?: please| pls| then)?(?: [?])?$",

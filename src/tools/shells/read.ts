@@ -192,7 +192,7 @@ function readWant(reading: Reading): ShellsInputs["want"] {
     /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(
       reading.mask,
     )?.[1] ?? "";
-  if (says(reading, /(?:once|after|when) (?:it|they|its|theyre|that)(?: \S+)? \S*bak/)) return "baked";
+  if (says(reading, /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak/)) return "baked";
   if (says(reading, /^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$/)) return "baked";
   if (says(reading, /bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/)) return "baked";
   if (
@@ -257,7 +257,10 @@ function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"])
   const { part } = memory.table;
   if (
     part?.thing === "batter" &&
-    says(reading, /(?:each|every|one) \S*<count=bowls>|(?:per|in|from) (?:each|one) (?:bowl|of them)/)
+    says(
+      reading,
+      /(?:each|every|one) (?:of (?:those|these|the|my) )?\S*<count=bowls>|(?:per|in|from) (?:each|one) (?:bowl|of them)/,
+    )
   )
     return { batter_g: part.grams, ...size };
   const wantsYield = want === "macarons" || want === "shells";

@@ -103,6 +103,16 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     (each) => each.dim === "number" && each.unit === "" && !each.fraction && each !== bowl && each.value > 40,
   );
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
+  const bareShares = bareNumbers(reading);
+  // "make it 70 and 30 instead", of the same two
+  if (
+    before?.percents &&
+    bareShares.length === before.percents.length &&
+    Math.abs(bareShares.reduce((sum, each) => sum + each.value, 0) - 100) < 1e-9
+  )
+    return {
+      percents: before.percents.map((each, at) => ({ ...each, size: bareShares[at]?.value ?? each.size })),
+    };
   if (
     before?.parts &&
     says(reading, /(?:one|1|equal|same)\S* (?:part|share|amount|\S+<count=bowls>)s? each|equal parts/)
@@ -176,7 +186,7 @@ function pairInOrder(reading: Reading): Share[] | undefined {
 
 /** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
 function wholeHundred(reading: Reading): Share[] | undefined {
-  const said = /(?:^| )(\d{1,2}) ?[/-] ?(\d{1,2})(?= |$)/.exec(reading.text);
+  const said = /(?:^| )(\d{1,2}) ?[/-] ?(\d{1,2})(?=[ ,.;]|$)/.exec(reading.text);
   const [one, two] = / fifty fifty(?: |$)/.test(reading.text)
     ? [50, 50]
     : [Number(said?.[1]), Number(said?.[2])];

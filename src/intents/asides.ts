@@ -1,0 +1,136 @@
+/**
+ * "double it, because the neighbours are coming", "make that 14 minutes, my oven is old", "18 times 24? i used to do
+ * these in my head": what is told beside a question, with nothing in it that any calculator could take.
+ */
+import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
+import type { Item } from "./scan.ts";
+
+/** The items without such asides; all of them where nothing else would be left. Pure. */
+export function withoutAsides(items: Part, ear: Ear): Part {
+  let rest = withoutLead(withoutReasons(items, ear), ear);
+  for (const aside of sentencesIn(rest).filter((part) => isIdle(part, ear) && part.length > 3)) {
+    const left = rest.filter((item) => !aside.includes(item));
+    if (says(left, ear)) rest = left;
+  }
+  return withoutTail(rest, ear);
+}
+
+const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");
+const isSign = (item: Item | undefined, signs: RegExp) => item?.is === "sign" && signs.test(item.text);
+const isEnd = (item: Item | undefined) => isSign(item, /^[.?!;]$/);
+
+/** Something is left that can be answered. */
+const says = (part: Part, ear: Ear) =>
+  carriesAmount(part) || ear.claimed(part) !== undefined || opens(part, ear);
+
+/** "..., because i have been asked for two boxes", "..., since everyone likes the green ones". */
+function withoutReasons(items: Part, ear: Ear): Part {
+  const from = items.findIndex((item, at) => at > 1 && isReason(items, at, word(item)));
+  if (from < 0) return items;
+  const end = items.findIndex((item, at) => at > from && isEnd(item));
+  const to = end < 0 ? items.length : end;
+  const reason = items.slice(from, to);
+  const left = [...items.slice(0, from), ...items.slice(to)];
+  const refuses = reason.some((item) => refusals.has(word(item)));
+  const talk = (item: Item) => isTalk(item) || (refuses && isKind(item));
+  return reason.length > 2 && reason.every(talk) && !asksWithin(reason) && says(left, ear)
+    ? trimmed(left, from)
+    : items;
+}
+
+/** "..., because the children will not eat the dark": what isn't meant. */
+const refusals = new Set(
+  "wont dont doesnt didnt not never hate hates dislike dislikes cant allergic".split(" "),
+);
+const isKind = (item: Item) =>
+  item.is === "thing" && Boolean(item.thing.chocolate ?? item.thing.taste) && item.thing.base === undefined;
+
+function isReason(items: Part, at: number, text: string): boolean {
+  if (["because", "cos", "coz", "cuz", "bcs", "bc of"].includes(text)) return true;
+  const behindComma = isSign(items[at - 1], /^,$/);
+  return ["since", "as", "for"].includes(text) && behindComma && subjects.has(word(items[at + 1]));
+}
+
+/** "i always put it through the sieve, so what if it is sifted?" */
+function withoutLead(items: Part, ear: Ear): Part {
+  const at = items.findIndex((item, place) => isSign(item, /^,$/) && word(items[place + 1]) === "so");
+  const [lead, rest] = [items.slice(0, at), items.slice(at + 2)];
+  return at > 2 && isIdle(lead, ear) && subjects.has(word(lead[0])) && says(rest, ear) && opens(rest, ear)
+    ? rest
+    : items;
+}
+
+/** A comma that would stand at the end now. */
+const trimmed = (items: Part, at: number): Part =>
+  isSign(items[at - 1], /^,$/) ? [...items.slice(0, at - 1), ...items.slice(at)] : items;
+
+/** In a reason: words, colors, boxes, small numbers; never a weight, a heat, a share, a flavor. */
+const isTalk = (item: Item): boolean =>
+  item.is === "word" || item.is === "sign"
+    ? true
+    : item.is === "when"
+      ? item.when.minute === undefined && item.when.days === 0
+      : item.is === "amount"
+        ? item.amount.dim === "number" && item.amount.unit === "" && item.amount.value <= mostTalk
+        : !isSubstance(item);
+const mostTalk = 4;
+
+const isSubstance = (item: Item): boolean =>
+  item.is === "thing" &&
+  Boolean(
+    item.thing.base ??
+      item.thing.ingredient ??
+      item.thing.taste ??
+      item.thing.dose ??
+      item.thing.chocolate ??
+      item.thing.symptom ??
+      item.thing.step ??
+      item.thing.use ??
+      item.thing.formula ??
+      item.thing.unit ??
+      item.thing.manner,
+  );
+
+/** "my oven is old" at the end, behind a comma. */
+function withoutTail(items: Part, ear: Ear): Part {
+  const at = items.findLastIndex((item) => isSign(item, /^,$/));
+  const [before, tail] = [items.slice(0, at), items.slice(at + 1)];
+  const opened =
+    subjects.has(word(tail[0])) || subjects.has(word(tail[0]).replace(/(?:s|ve|re|m|ll|d)$/, ""));
+  return at > 1 && tail.length > 2 && opened && isIdle(tail, ear) && carriesAmount(before) ? before : items;
+}
+
+const subjects = new Set(
+  "i im ive id we weve were my our he she they theyre theyve it its the this that everyone everybody people mum mom dad there someone somebody".split(
+    " ",
+  ),
+);
+
+function sentencesIn(items: Part): Part[] {
+  const out: Item[][] = [[]];
+  for (const item of items) {
+    out.at(-1)?.push(item);
+    if (isEnd(item)) out.push([]);
+  }
+  return out.length > 1 ? out.filter((part) => part.length > 0) : [];
+}
+
+/** Talk that asks nothing, orders nothing and changes nothing of what was asked before. */
+const isIdle = (part: Part, ear: Ear): boolean =>
+  part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
+  !part.some((item) => changes.has(word(item)) || isSign(item, /^\?$/)) &&
+  !opens(part, ear) &&
+  !asksWithin(part) &&
+  ear.claimed(part) === undefined;
+
+const asksWithin = (part: Part) =>
+  part.some((item) =>
+    /^(?:how|what|whats|which|when|why|where|who|should|can|could|would|will|please)$/.test(word(item)),
+  );
+
+/** Words that would make another question of the one beside them. */
+const changes = new Set(
+  "fan convection conventional sifted unsifted packed raw half double twice triple instead without not no never same other both each enough strong weak weaker stronger more less fewer extra finished total left already size usual again only just all none plain rest hot cold warm thick thin runny stiff soft hard dry wet broke broken split forgot wrong sorry mean meant wait actually done ready late early undo save note remember stop cancel help".split(
+    " ",
+  ),
+);
