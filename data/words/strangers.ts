@@ -10,7 +10,7 @@ export const strangers: ReadonlySet<string> = new Set(
   exam  geography capital  language translate translation     
   lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta
   potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones
-  lawn  plumber washing machine dishwasher vacuum   fence camping holiday holidays vacation beach
+  lawn  plumber washing machine dishwasher vacuum phone smartphone   fence camping holiday holidays vacation beach
   seaside mountain gym workout yoga  diet calories calorie meaning life  prayer church`
     .split(/\s+/)
     .filter(Boolean),

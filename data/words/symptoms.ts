@@ -45,6 +45,13 @@ export const symptoms: readonly SymptomRow[] = [
       "didnt form feet",
       "no feet at all",
       "zero feet",
+      "not one has feet",
+      "none has feet",
+      "none have feet",
+      "none of them have feet",
+      "none of them has feet",
+      "no feets",
+      "wheres the feet",
     ],
   },
   {

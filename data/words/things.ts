@@ -126,6 +126,10 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
     id: "dark",
     words: [
       "dark chocolate",
+      "cioccolato fondente",
+      "chocolat noir",
+      "chocolate negro",
+      "zartbitterschokolade",
       "dark choc",
       "dark",
       "dark couverture",
@@ -153,6 +157,10 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
     id: "milk",
     words: [
       "milk chocolate",
+      "cioccolato al latte",
+      "chocolat au lait",
+      "chocolate con leche",
+      "vollmilchschokolade",
       "milk choc",
       "milk couverture",
       "milk chcolate",
@@ -168,6 +176,10 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
     id: "white",
     words: [
       "white chocolate",
+      "cioccolato bianco",
+      "chocolat blanc",
+      "chocolate blanco",
+      "weisse schokolade",
       "white choc",
       "white couverture",
       "wht choc",

@@ -66,8 +66,11 @@ function readHalfOf(tokens: readonly Token[], i: number): AmountRead | undefined
   if (!part?.fraction) return undefined;
   let at = part.next;
   if (text(tokens[at]) === "of") at += 1;
-  if (!["a", "an", "one"].includes(text(tokens[at]))) return undefined;
-  const unit = readUnit(tokens, at + 1, part.value);
+  const isOne = ["a", "an", "one"].includes(text(tokens[at]));
+  // "three quarters of hour", the article left out
+  const isHour = at > part.next && /^hours?$/.test(text(tokens[at]));
+  if (!isOne && !isHour) return undefined;
+  const unit = readUnit(tokens, isOne ? at + 1 : at, part.value);
   const range = unit && readRange(tokens, i, part, unit);
   if (range) return range;
   return unit && made(part.value, unit.unit, unit.dim, unit.next, { fraction: part.fraction });

@@ -21,7 +21,7 @@ const isEnd = (item: Item | undefined) => isSign(item, /^[.?!;]$/);
 
 /** Something is left that can be answered. */
 const says = (part: Part, ear: Ear) =>
-  carriesAmount(part) || ear.claimed(part) !== undefined || opens(part, ear);
+  carriesAmount(part) || part.some(isSubstance) || ear.claimed(part) !== undefined || opens(part, ear);
 
 /** "..., because i have been asked for two boxes", "..., since everyone likes the green ones". */
 function withoutReasons(items: Part, ear: Ear): Part {
@@ -130,7 +130,7 @@ const asksWithin = (part: Part) =>
 
 /** Words that would make another question of the one beside them. */
 const changes = new Set(
-  "fan convection conventional sifted unsifted packed raw half double twice triple instead without not no never same other both each enough strong weak weaker stronger more less fewer extra finished total left already size usual again only just all none plain rest hot cold warm thick thin runny stiff soft hard dry wet broke broken split forgot wrong sorry mean meant wait actually done ready late early undo save note remember stop cancel help".split(
+  "fan convection conventional sifted unsifted packed raw half double twice triple instead without not no never same other both each enough strong weak weaker stronger more less fewer extra finished total left already size usual again only just all none plain rest thick thin runny stiff soft hard dry wet broke broken split forgot wrong sorry mean meant wait actually done ready late early undo save note remember stop cancel help".split(
     " ",
   ),
 );

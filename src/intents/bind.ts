@@ -9,7 +9,7 @@ const between = new Set(
   ),
 );
 const behind = new Set(
-  "is are was were out says reads shows ive weve theyve at of to about on hand left here weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
+  "is are was were out says reads shows i ive weve theyve at of to about on hand left here weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
     " ",
   ),
 );

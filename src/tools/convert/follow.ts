@@ -1,5 +1,6 @@
 /** What a turn that leans on a conversion takes from it: the target, the ingredient, the oven. */
 import type { Reading } from "../contract/index.ts";
+import { pointsBack } from "../lib/find.ts";
 import { ovenWanted } from "../lib/oven.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { mannerIn, nameOf } from "./named.ts";
@@ -26,6 +27,12 @@ export function follow(before: Draft, order: Draft): Draft {
       ? before.unit
       : undefined;
   const to = order.to ?? (order.oven ? undefined : (back ?? earlier));
+  // "and what would 140 be", behind 150 °C: degrees of the same kind
+  const isBare = order.value !== undefined && order.unit === undefined && !order.to && !order.ingredient;
+  if (isBare && before.unit && before.value !== undefined && before.sum === undefined) {
+    const { several: _several, high: _high, ...rest } = before;
+    return { ...rest, ...order };
+  }
   const named = order.ingredient || order.unknown;
   const crossing = to && from && kind(to) !== from;
   const fits =
@@ -59,6 +66,9 @@ const turnsTo = (reading: Reading) =>
 
 /** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
 export function changed(before: Draft, reading: Reading): Draft {
+  // "whats that in fahrenheit", behind an oven's heat: of the answer
+  if (before.oven && targets(reading).length === 1 && reading.amounts.length === 0 && pointsBack(reading))
+    return { that: true, to: targets(reading)[0] };
   if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
   const to = targets(reading)[0];
   // "and twice that many tablespoons?"

@@ -20,7 +20,7 @@ export interface Sum {
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],

@@ -107,7 +107,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase =
     /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
-    !/thats how (?:much|many)/.test(reading.mask);
+    !/(?:thats|that is|this is|its|it is) how (?:much|many)/.test(reading.mask);
   const whole =
     reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))
       ?.value ?? 1;

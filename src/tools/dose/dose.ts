@@ -82,6 +82,11 @@ export const dose = tool<DoseInputs>({
       "^(?:i |we |id |please |can you |ok |and )*(?:want|like|make|prefer) (?:it |them )?(?:a bit |much )?(?:stronger|weaker|milder)$",
       "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
     ],
+    [
+      4,
+      "{base} (?:\\S+ )?flavou?red (?:at|with|to) {percent}",
+      "flavou?r (?:\\S+ )?{base} (?:at|with|to) {percent}",
+    ],
     [-8, "{weight} each for {number}"],
     [-6, "{dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
     [4, "(?:full|whole|entire)\\S* range for"],

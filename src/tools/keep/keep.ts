@@ -137,7 +137,7 @@ export const keep = tool<KeepInputs>({
       "(?:must|do|should|have to|need to) .. heat .. {ingredient=whites}",
       "\\S*shelf_stable\\S*",
       "(?:no|without|skip|dont need|need no|needs no) (?:the |a )?(?:fridge|chilling|refrigerat\\S*) (?:needed|required|right|then|so)?",
-      "(?:until|till) (?:what|which|when)",
+      "(?:until|till) (?:what|which|when)(?! temp\\S*)",
       "(?:are|is) .. {count=macarons} .. (?:ok|okay|good|safe|fine)",
       "(?:use|good|eat|keep|sell) (?:until|till|by)",
       "freeze .. (?:how long|filled|macarons|them|it)",

@@ -64,6 +64,10 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       mixes: [...new Set([...(before.mixes ?? []), ...(described.mixes ?? [])])],
       named: [...(before.named ?? []), ...(described.named ?? [])],
     };
+  // "and for pistachio with white chocolate?", behind macarons: their shells are in it all the same
+  const isWhole = before?.mixes?.includes("shells") && before.want === "allergens";
+  if (described && memory.follows && isWhole && !described.mixes?.includes("shells") && described.named)
+    described.mixes = ["shells", ...(described.mixes ?? [])];
   const swapped =
     described && memory.follows && before?.named ? inPlaceOf(reading, before, described) : undefined;
   if (swapped) return { ...common, ...swapped };

@@ -51,6 +51,7 @@ export const shells = tool<ShellsInputs>({
       6,
       "{count=shells} .. {number} (?:\\S+ ){0,2}(?:{symptom}|broken?|ruined|bad|lost|burnt) .. (?:left|how many|{count=macarons})",
     ],
+    [-6, "(?:^| )why(?: |$)"],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
     // color that is in already is none that is asked for
     [

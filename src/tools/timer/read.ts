@@ -11,7 +11,7 @@ import type { TimerInputs } from "./timer.ts";
 type Draft = Partial<TimerInputs>;
 
 const leads =
-  "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|go ahead and|lets) )*";
+  "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|you may|you could|go ahead and|lets) )*";
 const stops = new RegExp(
   `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`,
 );
