@@ -204,6 +204,7 @@ export const methodRows: readonly MethodRow[] = [
       "(?:how do i|how can i|how will i|how do you) (?:know|tell) .. (?:{step=bake}|done|baked|cooked)",
       "(?:oven|baking|bake) (?:temp|temperature|heat|setting|time)",
       "(?:temp|temperature) .. oven",
+      "(?:can|could|should|may|do) (?:i|we|you) .. (?:{step=bake}|bake|put) .. {count=trays} .. (?:at once|at a time|at the same time|together|in one go)",
     ],
     headline: `${shellOven.celsius} °C (${shellOven.fahrenheit} °F) for ${shellOven.minutes} min (${shellOven.low}-${shellOven.high})`,
     figures: [

@@ -368,6 +368,7 @@ export const ingredients: readonly IngredientRow[] = [
       "dutched cocoa",
       "dutch process cocoa",
       "kakao",
+      "kakao powder",
       "kakaopulver",
       "cacao en poudre",
       "coco powder",

@@ -48,7 +48,20 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
   if (units) return { said: units[1].exec(mask)?.[0].trim() ?? "", units: units[2] };
   const [only, ...others] = /\bh(?:o?w) m/.test(mask) ? [...mask.matchAll(amountOf)] : [];
   if (others.length > 0) return undefined;
-  const token = only?.[1] ?? gramsOf.exec(mask)?.[1] ?? wish.exec(mask)?.[1] ?? opening.exec(mask)?.[1];
+  // "how many grams of sprinkles go in": a plain word, of which no table has a row
+  const plain =
+    /(?:^| )how (?:many|much) (?:grams|g)(?:<unit=g>)? of ([a-z]{4,}) (?:go|goes|do|should|can|in|into|for|to)(?: |$)/.exec(
+      mask,
+    )?.[1];
+  if (plain && !generic.has(plain))
+    return { said: plain, names: [plain], isIngredient: true, onlyDose: true };
+  const start = opening.exec(mask)?.[1];
+  const token =
+    only?.[1] ??
+    gramsOf.exec(mask)?.[1] ??
+    wish.exec(mask)?.[1] ??
+    // "squeezed in 9 g": what was done, and no ingredient
+    (start?.includes("<") ? start : undefined);
   if (!token) return stranger(mask);
   // "how much white choc ganache": the ganache
   const next = /chocolate=|ingredient=milk/.test(token) ? mask.slice(mask.indexOf(token) + token.length) : "";

@@ -21,6 +21,11 @@ export const benchCues = cues(
     "(?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number}) .. thermometer .. (?:{temperature}|{number})",
   ],
   [6, "^i \\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
+  // a question sets nothing
+  [
+    -16,
+    "^(?:(?:so|and|but|ok) )*(?:can|could|should|may|shall|do|does|is it (?:ok|okay|fine|safe)) (?:i|we|you|to) (?:\\S+ ){0,2}(?:bake|\\S*<step=bake>|put|do|use|rest|pipe)",
+  ],
   // a printer is of another world otherwise
   [
     6,

@@ -112,9 +112,9 @@ function lastAnswer({ to }: ConvertInputs, world: World): Outcome {
   const fitting = figures.filter(
     (each) => each.unit !== "" && isUnit(each.unit) && unitRow(each.unit).dim === dim && each.unit !== to,
   );
-  const figure = fitting[0];
-  if (!to || fitting.length !== 1 || !figure)
-    return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
+  // of several the first, where the answer began with it
+  const figure = fitting.length === 1 || fitting[0] === figures[0] ? fitting[0] : undefined;
+  if (!to || !figure) return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
   const turn = (value: number) =>
     dim === "temperature"
       ? to === "°C"

@@ -27,12 +27,6 @@ export function follow(before: Draft, order: Draft): Draft {
       ? before.unit
       : undefined;
   const to = order.to ?? (order.oven ? undefined : (back ?? earlier));
-  // "and what would 140 be", behind 150 °C: degrees of the same kind
-  const isBare = order.value !== undefined && order.unit === undefined && !order.to && !order.ingredient;
-  if (isBare && before.unit && before.value !== undefined && before.sum === undefined) {
-    const { several: _several, high: _high, ...rest } = before;
-    return { ...rest, ...order };
-  }
   const named = order.ingredient || order.unknown;
   const crossing = to && from && kind(to) !== from;
   const fits =
@@ -54,7 +48,7 @@ export function follow(before: Draft, order: Draft): Draft {
 }
 
 const turnWords = new Set(
-  "weight amount volume quantity and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both tho though ? , .".split(
+  "weight amount volume quantity and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both tho though when once after being been would be ? , .".split(
     " ",
   ),
 );
@@ -69,6 +63,20 @@ export function changed(before: Draft, reading: Reading): Draft {
   // "whats that in fahrenheit", behind an oven's heat: of the answer
   if (before.oven && targets(reading).length === 1 && reading.amounts.length === 0 && pointsBack(reading))
     return { that: true, to: targets(reading)[0] };
+  // "now its creeping up to 310": a number alone takes the place of the one before, in its unit
+  const [lone, ...rest_] = reading.amounts;
+  if (
+    lone?.dim === "number" &&
+    lone.unit === "" &&
+    !lone.fraction &&
+    rest_.length === 0 &&
+    reading.things.length === 0 &&
+    before.unit !== undefined &&
+    before.value !== undefined
+  ) {
+    const { several: _s, high: _h, ...held } = before;
+    return { ...held, value: lone.value };
+  }
   if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
   const to = targets(reading)[0];
   // "and twice that many tablespoons?"

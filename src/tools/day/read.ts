@@ -19,10 +19,14 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const want = readWant(reading);
   const last = memory.last?.tool === "day" ? (memory.last.inputs as Draft) : undefined;
   if (want && (last?.want === "drop" || last?.gone)) return { ...want, as_kept: true, gone: true };
-  const told =
+  const told: Draft =
     want?.want === "done"
       ? want
       : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
+  // "only half of those", of a day that is planned
+  const times = memory.follows && told.macarons === undefined ? timesSaid(reading) : undefined;
+  if (times !== undefined && before?.macarons !== undefined)
+    told.macarons = Math.ceil(before.macarons * times);
   const due = mergedDue(reading, before);
   const within = due ? undefined : withinSaid(reading);
   const draft: Draft = {
@@ -144,6 +148,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
 /** "she changed it to 5": the half of the day that the hour before was in. */
 const hourBeside = (hour: number, { minute = 0, half }: Partial<When>): Partial<When> =>
   half && minute >= 720 && hour < 12 ? { minute: hour * 60 + 720, half: "pm" } : { minute: hour * 60 };
+
+/** "half of them", "twice as many". */
+const timesSaid = (reading: Reading): number | undefined =>
+  says(reading, /(?:of (?:that|those|them|it)|as many|that many|double|twice|triple|half)(?:<| |$)/)
+    ? reading.amounts.find((each) => each.unit === "times" || (each.dim === "number" && each.fraction))?.value
+    : undefined;
 
 const countsIn = (reading: Reading) =>
   reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);

@@ -13,6 +13,7 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
   // "whites that are left from the curd", "the center is raspberry jam, how much lemon flavor for the ring"
   const isAside = (each: Thing) =>
+    / not (?:the |an? )?$/.test(` ${reading.text.slice(0, each.at[0])}`) ||
     /(?:left (?:over )?from|\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
       reading.text.slice(0, each.at[0]),
     );

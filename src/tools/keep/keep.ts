@@ -85,6 +85,8 @@ export const keep = tool<KeepInputs>({
     [
       5,
       "(?:shelf|fridge|freezer|counter|storage) life",
+      "how (?:far|long|many days) (?:ahead|in advance|before) .. (?:make|bake|fill|prepare)",
+      "(?:can|could|should|may) (?:i|we|you) (?:make|bake|fill|prepare) .. (?:ahead|in advance|the day before|days? before)",
       "(?:max|maximum|longest)(?: time)? (?:out|on the counter|at room temp\\S*|outside)",
       "time (?:out of the fridge|on the counter|out on the counter|at room temp\\S*)",
       "(?:made|filled|baked) .. {when} .. (?:selling|sell|sold|serving|serve|eating|eat|giving|party|wedding) .. {when}",

@@ -11,6 +11,9 @@ type About = NonNullable<KeepInputs["about"]>;
 
 const stillWords =
   /\b(?:still|good|ok|okay|fine|safe|edible|alright|eat|serve|sell|toss|bin|chuck|throw|off)\b/;
+const needsCold =
+  /\b(?:need|have|has|needs|must|should|do|does)\b.*\b(?:be refrigerated|refrigerate|be kept cold|be in the fridge|go in(?:to)? the fridge|be chilled|chill)\b/;
+
 /** How long whites keep, not what is made with them. */
 const ofWhites = /\b(?:keep|last|store|stay|go off|age|aged|aging|ageing|old|freez\w*|frozen|fridge)\b/;
 const bareHowLong =
@@ -70,6 +73,8 @@ function aboutWhat(reading: Reading): About | undefined {
   const warm = readWarmth(reading).air_c;
   if (readActivity(reading).aw !== undefined) return "activity";
   if (spoiledWords.test(said)) return "spoiled";
+  // "do i need to refrigerate the ganache overnight": whether it has to be cold, not whether it was left out
+  if (needsCold.test(said) && !/\b(?:left|forgot|sat|stood|was|were|been)\b/.test(said)) return "cold";
   if (powerWords.test(said)) return "outside";
   if (/shelf[ -]?stable|water activity\b.* (?:under|below|safe|line|limit)/.test(said)) return "shelf stable";
   if (

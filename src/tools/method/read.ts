@@ -32,6 +32,12 @@ export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInp
     /what (?:do|should|must|shall) i set|(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(
       reading.mask,
     );
+  // "until which temperature i heat white and sugar"
+  if (
+    !named &&
+    /heat .*<(?:color=white|ingredient=whites)> .*<ingredient=(?:sugar|granulated_sugar)>/.test(mask)
+  )
+    return { step: "whites heated", ...(about ? { about } : {}) };
   const heat = heatWanted(reading);
   if (heat !== undefined) {
     // "my oven runs 10 hot, what do i set for 150"

@@ -48,7 +48,12 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
-    [-6, "(?:on|onto) (?:the|my|a) scales?(?: |$)"],
+    // what stands in for an ingredient is no scaling
+    [
+      -12,
+      "(?:replace|swap|substitute|sub|exchange) (?:\\S+ )?{ingredient} (?:with|for|by)",
+      "(?:can|could|should|may) (?:i|we|you) (?:use|swap|replace|substitute|leave out|skip)",
+    ],
     [
       5,
       "weigh\\S* out .. {number} .. {count=macarons}",
@@ -144,7 +149,7 @@ export const scale = tool<ScaleInputs>({
       `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. {weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. (?:how much can|how many|what can|limit|run out)`,
       `(?:how|hw) much .. {ingredient=(almond_flour|powdered_sugar)} .. {number} .. {ingredient=(whites|egg)}`,
       `{ingredient=(almond_flour|powdered_sugar|granulated_sugar|whites)} .. {base=batter} .. {weight}`,
-      "(?:scale|rescale|upscale|resize) .. (?:to|by|up|down|for)",
+      "(?<!(?:on|onto) (?:the|my|a) )(?:scale|rescale|upscale|resize) .. (?:to|by|up|down|for)",
       "{fraction} of (?:this|that|it|the|my) .. {ingredient}",
       "{ingredient} .. {weight} .. (?:altogether|in total|in all|all together)",
       "{count=shells} ingredients",

@@ -5,6 +5,11 @@ const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitc
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
+  [
+    -8,
+    "(?:can|could|should|may|do) (?:i|we|you) (?:still |also |just )?(?:use|swap|replace|substitute)",
+    "{ingredient} (?:is|looks|feels|seems) (?:\\S+ )?(?:coarse|stale|old|lumpy|clumpy|damp|rough|too|off)",
+  ],
   [-5, "^{taste} (?:then|instead) .. out of {ingredient}"],
   [5, "bottle .. directions? .. {percent}", "^(?:a |my )?new bottle .. {percent}"],
   [

@@ -109,9 +109,10 @@ function readKnown(reading: Reading): Draft {
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
   const weights = weighed(reading);
+  const lines = weights.filter(({ thing }) => isHouseLine(thing?.ingredient));
   const batter =
     weights.find((each) => each.thing?.base === "batter") ??
-    weights.find((each) => !each.thing && each.amount.dim === "weight");
+    (lines.length > 0 ? undefined : weights.find((each) => !each.thing && each.amount.dim === "weight"));
   const shellWeight = weights.find((each) => each.thing?.count === "shells");
   const whites = weights.find((each) => each.thing?.ingredient === "whites");
   const counted = reading.amounts.find(isWhitesCount);
@@ -148,9 +149,7 @@ function readKnown(reading: Reading): Draft {
   const batches = numberOf("batches")?.value ?? 1;
   // "3 batches of batter, each 460 g"
   if (batter) return { batter_g: batter.grams * (says(reading, /(?:^| )each(?: |$)/) ? batches : 1) };
-  const have = weights.flatMap(({ thing, grams }) =>
-    isHouseLine(thing?.ingredient) ? [{ name: thing?.ingredient ?? "", grams }] : [],
-  );
+  const have = lines.map(({ thing, grams }) => ({ name: thing?.ingredient ?? "", grams }));
   if (have.some((each) => each.name !== "whites")) return { have };
   if (whites) return { whites_g: whites.grams };
   if (counted) return { whites_count: counted.value };

@@ -51,7 +51,7 @@ export const shells = tool<ShellsInputs>({
       6,
       "{count=shells} .. {number} (?:\\S+ ){0,2}(?:{symptom}|broken?|ruined|bad|lost|burnt) .. (?:left|how many|{count=macarons})",
     ],
-    [-6, "(?:^| )why(?: |$)"],
+    [-6, "(?:^| )why(?: |$)", "(?:at once|at a time|at the same time|in one go)"],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
     // color that is in already is none that is asked for
     [
