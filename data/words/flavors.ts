@@ -384,7 +384,17 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
     {
       id: "cocoa powder",
       dose: "cocoa powder",
-      words: ["cocoa powder", "cocoa", "cacao powder", "cacao", "unsweetened cocoa", "coco powder"],
+      words: [
+        "cocoa powder",
+        "cocoa",
+        "cacao powder",
+        "cacao",
+        "unsweetened cocoa",
+        "coco powder",
+        "kakao",
+        "kakao powder",
+        "kakaopulver",
+      ],
     },
     {
       id: "instant coffee",

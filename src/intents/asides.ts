@@ -2,6 +2,7 @@
  * "double it, because the neighbours are coming", "make that 14 minutes, my oven is old", "18 times 24? i used to do
  * these in my head": what is told beside a question, with nothing in it that any calculator could take.
  */
+import { strangers } from "../../data/words/strangers.ts";
 import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
@@ -118,7 +119,9 @@ function sentencesIn(items: Part): Part[] {
 /** Talk that asks nothing, orders nothing and changes nothing of what was asked before. */
 const isIdle = (part: Part, ear: Ear): boolean =>
   part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
-  !part.some((item) => changes.has(word(item)) || isSign(item, /^\?$/)) &&
+  !part.some((item) => isSign(item, /^\?$/)) &&
+  // what speaks of another matter changes nothing here
+  (part.some((item) => strangers.has(word(item))) || !part.some((item) => changes.has(word(item)))) &&
   !opens(part, ear) &&
   !asksWithin(part) &&
   ear.claimed(part) === undefined;

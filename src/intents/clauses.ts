@@ -175,7 +175,7 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
     carriesAmount(head) &&
     carriesAmount(left) &&
     (differ(left, head, ear) || isList(left, head, ear)) &&
-    !states(head, ear)
+    (!states(head, ear) || (differ(left, head, ear) && asks(head, ear)))
   )
     return true;
   // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"

@@ -70,6 +70,8 @@ const isRemainder = (tokens: readonly Token[], i: number, next: number) =>
   text(tokens[i]) === "rest" &&
   next === i + 1 &&
   text(tokens[i - 1]) === "the" &&
+  // "start the rest": the step
+  !["start", "begin", "time"].includes(text(tokens[i - 2])) &&
   (!tokens[next] || tokens[next]?.kind === "sign");
 
 /** The longest phrase of the lexicon that starts at `i`. */

@@ -13,7 +13,7 @@ export const benchCues = cues(
     8,
     `${mine} (?:\\S+ )?{count=trays} (?:i use |i have |here )?(?:has|holds|comes with|is|got) {number} circles`,
     `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} (?:circles|rings|rounds|outlines)\\S*`,
-    `new (?:\\S+ )?{count=trays} (?:, |with |has |, it has )*{number} (?:circles|rings|rounds|outlines)\\S*`,
+    `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is )*{number} (?:circles|rings|rounds|outlines)\\S*`,
   ],
   [
     9,

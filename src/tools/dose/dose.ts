@@ -87,6 +87,11 @@ export const dose = tool<DoseInputs>({
       "{base} (?:\\S+ )?flavou?red (?:at|with|to) {percent}",
       "flavou?r (?:\\S+ )?{base} (?:at|with|to) {percent}",
     ],
+    [
+      10,
+      "(?:for|in|into) (?:the )?other {fraction} (?:\\S+ ){0,3}(?:{dose}|{taste})",
+      "(?:{dose}|{taste}) .. (?:for|in|into) the other {fraction}",
+    ],
     [-8, "{weight} each for {number}"],
     [-6, "{dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
     [4, "(?:full|whole|entire)\\S* range for"],

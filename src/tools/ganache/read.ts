@@ -261,6 +261,9 @@ function readWant(reading: Reading): Draft {
   )?.[1];
   const both = weighed(reading).some((each) => each.thing?.ingredient === "cream") && !asksChocolate(reading);
   if (more && both) return { want: "mend", fault: more === "cream" ? "stiff" : "loose" };
+  // "too soft to roll, 260 dark and 150 cream"
+  const isSoft = says(reading, /(?:^| )too_soft/) && both && weighed(reading).length > 1;
+  if (isSoft && !fault) return { want: "mend", fault: "loose" };
   if (verb && !fault) return { want: "mend", fault: verb };
   if (fault) return { want: "mend", fault: fault === "loose ganache" ? "loose" : "stiff" };
   return {};

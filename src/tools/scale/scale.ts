@@ -52,7 +52,7 @@ export const scale = tool<ScaleInputs>({
     [
       -12,
       "(?:replace|swap|substitute|sub|exchange) (?:\\S+ )?{ingredient} (?:with|for|by)",
-      "(?:can|could|should|may) (?:i|we|you) (?:use|swap|replace|substitute|leave out|skip)",
+      "(?:^|, )(?:and |so |but |then )?(?:can|could|should|may) (?:i|we|you) (?:use|swap|replace|substitute|leave out|skip)",
     ],
     [
       5,

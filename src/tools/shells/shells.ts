@@ -40,8 +40,8 @@ export const shells = tool<ShellsInputs>({
   cues: cues(
     [
       7,
-      "(?:how|hw) (?:many|much) .. {count=(macarons|shells|trays)} .. {weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)}",
-      "{weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. (?:how|hw) (?:many|much) .. {count=(macarons|shells|trays)}",
+      "(?:how|hw) many .. {count=(macarons|shells|trays)} .. {weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)}",
+      "{weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. (?:how|hw) many .. {count=(macarons|shells|trays)}",
     ],
     [
       5,
@@ -51,7 +51,12 @@ export const shells = tool<ShellsInputs>({
       6,
       "{count=shells} .. {number} (?:\\S+ ){0,2}(?:{symptom}|broken?|ruined|bad|lost|burnt) .. (?:left|how many|{count=macarons})",
     ],
-    [-6, "(?:^| )why(?: |$)", "(?:at once|at a time|at the same time|in one go)"],
+    [
+      -6,
+      "(?:^| )why(?: |$)",
+      "(?:not|no|none|zero) .. (?:feet|feets|frills?|skirts?)\\b",
+      "(?:at once|at a time|at the same time|in one go)",
+    ],
     [-4, "i (?:use|have|got|bake on) (?:an? )?{count=trays}"],
     // color that is in already is none that is asked for
     [

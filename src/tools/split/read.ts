@@ -103,6 +103,15 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     (each) => each.dim === "number" && each.unit === "" && !each.fraction && each !== bowl && each.value > 40,
   );
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
+  // "no, 40 green": one of the shares said before
+  const [share, ...more] = reading.amounts.filter((each) => each.dim === "number" && !each.fraction);
+  const shared =
+    share && before?.percents?.find((each) => each.name !== undefined && each.name === named(share));
+  if (before?.percents && share && shared && more.length === 0 && share.value < 100)
+    return {
+      percents: before.percents.map((each) => (each === shared ? { ...each, size: share.value } : each)),
+      ...(before.rest ? { rest: before.rest } : {}),
+    };
   const bareShares = bareNumbers(reading);
   // "make it 70 and 30 instead", of the same two
   if (

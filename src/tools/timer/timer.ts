@@ -47,7 +47,11 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
-    [6, "{time} on the (?:clock|timer)"],
+    [
+      6,
+      "{time} on the (?:clock|timer)",
+      "^(?:(?:ok|okay|now|so|and|please|right) )*(?:start|begin|time) (?:the |a )?{step}(?: (?:now|please|then))*$",
+    ],
     [
       -9,
       "book (?:me|us|a) ",

@@ -35,7 +35,11 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
 /** Symptoms told in a sentence instead of a word: "why don't my macarons have feet", "what makes shells crack". */
 function spelt(reading: Reading): Partial<TroubleInputs> {
   const words = wordsOf(reading);
-  if (/\b(?:no|dont|didnt|wont|without|havent|never|not|doesnt)\b.*\b(?:feet|foot|frills?)\b/.test(words))
+  if (
+    /\b(?:no|dont|didnt|wont|without|havent|never|not|none|zero|doesnt)\b.*\b(?:feets?|foot|frills?)\b/.test(
+      words,
+    )
+  )
     return { symptom: "no feet" };
   if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
   return {};
