@@ -96,6 +96,12 @@ const isSubstance = (item: Item): boolean =>
 function withoutTail(items: Part, ear: Ear): Part {
   const at = items.findLastIndex((item) => isSign(item, /^,$/));
   const [before, tail] = [items.slice(0, at), items.slice(at + 1)];
+  // "..., half of them are on a diet"
+  const ofSome =
+    /^(?:half\S*|most|some|all|none|one\S*|two\S*) of (?:them|those|us) (?:are|is|dont|wont|cant|have|were|will|cannot|prefer) /.test(
+      `${ear.mask(tail)} `,
+    ) && !tail.some(isSubstance);
+  if (at > 0 && ofSome && carriesAmount(before)) return before;
   const opened =
     subjects.has(word(tail[0])) || subjects.has(word(tail[0]).replace(/(?:s|ve|re|m|ll|d)$/, ""));
   return at > 1 && tail.length > 2 && opened && isIdle(tail, ear) && carriesAmount(before) ? before : items;

@@ -64,7 +64,10 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
     (start?.includes("<") ? start : undefined);
   if (!token) return stranger(mask);
   // "how much shells mix": what they are piped from
-  if (/count=/.test(token) && / (?:mix|mixture|batter)\b/.test(mask.slice(mask.indexOf(token))))
+  if (
+    /count=/.test(token) &&
+    / (?:mix|mixture|batter|recipe|formula)\b/.test(mask.slice(mask.indexOf(token)))
+  )
     return undefined;
   // "how much white choc ganache": the ganache
   const next = /chocolate=|ingredient=milk/.test(token) ? mask.slice(mask.indexOf(token) + token.length) : "";

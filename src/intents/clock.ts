@@ -223,7 +223,8 @@ function readSpoken(tokens: readonly Token[], i: number): WhenRead | undefined {
 /** "8 this morning", "7 tonight", "9 tomorrow": the number is an hour. */
 function dayPartFollows(tokens: readonly Token[], i: number): boolean {
   const [then, next] = [text(tokens[i]), text(tokens[i + 1])];
-  if (then === "this") return Object.hasOwn(dayParts, next);
+  // "ready for ten tomorrow morning"
+  if (then === "this" || then === "tomorrow") return Object.hasOwn(dayParts, next);
   return (
     then === "tonight" || (then === "in" && next === "the" && Object.hasOwn(dayParts, text(tokens[i + 2])))
   );

@@ -45,6 +45,8 @@ export interface State {
   topics: Topic[];
   /** What was asked in the last turn, a calculator each, and how often the last of them was. */
   turn?: { said: string; topics: Topic[]; times: number };
+  /** What was answered, the latest last, each question with its inputs: "back to the lemon one". */
+  past?: Topic[];
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
   row?: Inputs[];
 }
@@ -186,7 +188,8 @@ export function remember(
   const before = now?.topics.filter(({ tool }) => tool !== last.tool) ?? [];
   const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
   const turn = { said, topics: [...before, last], times };
-  return { table: laid(state.table, outcome.leaves), last, topics, row, turn };
+  const past = [...(state.past ?? []), last].slice(-12);
+  return { table: laid(state.table, outcome.leaves), last, topics, row, turn, past };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */

@@ -95,6 +95,17 @@ const phrases: readonly Phrase[] = [
     from: /\beg(s?)\b(?=,? (?:whi|how|what|for|sug|but)|$| \d)|\b(\d+) eg(s?)\b/g,
     to: (_w, a, n) => (n ? `${n} egg` : `egg${a ?? ""}`),
   },
+  // dictation writes "to" for "two"
+  {
+    marks: ["to hundred", "too hundred"],
+    from: /(^|\b(?!(?:one|two|three|four|five|six|seven|eight|nine|ten|twenty|thirty|forty|fifty|hundred|\d+) )\S+ )(?:to|too) hundred\b/g,
+    to: "$1two hundred",
+  },
+  {
+    marks: ["to ta", "to te", "to cups", "to eggs", "to whites", "too ta", "too te"],
+    from: /^(?:to|too) (tablespoons|teaspoons|cups|eggs|egg whites|whites)\b/g,
+    to: "two $1",
+  },
   { marks: ["whits"], from: /\bwhits\b/g, to: "whites" },
   {
     marks: ["nte ", "outta"],

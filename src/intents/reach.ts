@@ -39,6 +39,10 @@ const about: Readonly<Record<string, readonly string[]>> = {
   filling: ["fill"],
 };
 
+const lead = "^(?:(?:so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
+const goesBack = new RegExp(`${lead}(?:back to|going back to|return to|returning to|about) (?:the|my|that) `);
+const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|before|at first|earlier)\\b`);
+
 /** "back to the buttercream": the earlier topic that was about what is named becomes the last one again. */
 export function returned(reading: Reading, state: State): State {
   // "make the pear 3 percent", with something else between
@@ -61,22 +65,27 @@ export function returned(reading: Reading, state: State): State {
     /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text)
   )
     return { ...state, last: dose };
-  if (
-    !/^(?:(?:so|ok|and|now) )?(?:back to|going back to|return to|returning to|about) (?:the|my|that) /.test(
-      reading.text,
-    )
-  )
-    return state;
+  const past = state.past ?? [];
+  // "now what i asked first, the filling, but 36"
+  const first = saidFirst.test(reading.text);
+  if (!first && !goesBack.test(reading.text)) return state;
   const base = reading.things.find((thing) => thing.base)?.base ?? "";
   // "back to the lemon, 300 g"
   const taste = reading.things.find((thing) => thing.taste)?.taste;
-  const topic = state.topics.findLast(
-    ({ tool, inputs }) =>
-      tool !== state.last?.tool &&
-      ((base !== "" && (inputs.base === base || about[base]?.includes(tool))) ||
-        (taste !== undefined && inputs.taste === taste)),
-  );
-  return topic ? { ...state, last: topic } : state;
+  const isMeant = ({ tool, inputs }: Topic) =>
+    (taste === undefined &&
+      base !== "" &&
+      (inputs.base === base || (about[base]?.includes(tool) ?? false))) ||
+    (taste !== undefined && inputs.taste === taste);
+  // "the big bowl", of several that were flavored
+  const size = /\b(big|bigger|large|larger|small|smaller|little) (?:bowl|batch|one)\b/.exec(
+    reading.text,
+  )?.[1];
+  const sized = size ? past.filter(({ inputs }) => typeof inputs.base_g === "number") : [];
+  const bySize = sized.sort((a, b) => Number(a.inputs.base_g) - Number(b.inputs.base_g));
+  const ofSize = /^(?:big|large)/.test(size ?? "") ? bySize.at(-1) : bySize[0];
+  const topic = first ? (past.find(isMeant) ?? past[0]) : (past.findLast(isMeant) ?? ofSize);
+  return topic && topic !== past.at(-1) ? { ...state, last: topic } : state;
 }
 
 /** "and at 4 percent for both": of the last two that were asked about. */
@@ -105,6 +114,8 @@ export const ofBoth = (reading: Reading, tool: string, { last, row, turn }: Stat
 
 /** "now the same for salt", behind two bowls of one turn. */
 const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again |two\S* |both )?(?:for|with|in|of) /;
+
+const asksWarmth = /\b(?:how (?:warm|hot)|what temp\w*|which temp\w*|a temp\w*)\b/;
 
 /** "and if we tipped both bowls together?" */
 const inOneBowl =
@@ -141,6 +152,9 @@ export function sameAgain(
   { last, row }: State,
 ): { unit?: "oz"; drop?: string; inputs?: Inputs; because: string } | undefined {
   if (!last) return undefined;
+  // "how warm should it be when i do that", of a ganache that split
+  if (last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(text))
+    return { because: "asks how warm, which the same answer says" };
   const [one, other] = row?.slice(-2) ?? [];
   const [first, second] = [one?.base_g, other?.base_g];
   if (last.tool === "dose" && inOneBowl.test(text) && typeof first === "number" && typeof second === "number")

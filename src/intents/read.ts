@@ -9,6 +9,7 @@ import { plainGrades } from "./grade.ts";
 import type { Lexicon } from "./lexicon.ts";
 import { type Mender, mendAll } from "./mend.ts";
 import { normalise } from "./normalise.ts";
+import { withoutRefused } from "./refused.ts";
 import { type Item, scan } from "./scan.ts";
 import { withSums } from "./summed-up.ts";
 import { withoutBowl } from "./tare.ts";
@@ -32,7 +33,11 @@ export function itemsOf(
   return {
     text,
     items: withUnsigned(
-      withSums(withoutBowl(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)))),
+      withSums(
+        withoutBowl(
+          withoutRefused(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+        ),
+      ),
     ),
     mended,
   };

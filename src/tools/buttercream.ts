@@ -136,6 +136,8 @@ export const buttercream = tool<Inputs>({
       "(?:ready|due|by) {when}",
     ],
   ),
+  // "found another, so three sticks": butter
+  goesOn: cues([8, "\\S*sticks?<volume"]),
   examples: [
     { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
     {

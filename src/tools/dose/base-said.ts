@@ -45,6 +45,12 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     const kind = base ?? baseOfParts(parts);
     return { base_g, ...(kind ? { base: kind } : {}), ...summed };
   }
+  // "in the ganache too, i have 200 g of that"
+  const ofThat = weights.find(
+    (each) => !each.thing && /^ of (?:that|it|this|them)\b/.test(reading.text.slice(each.amount.at[1])),
+  );
+  if (base && ofThat && /\b(?:have|ive|got|theres|there is)\b/.test(reading.text))
+    return { base_g: ofThat.grams, base };
   // "i forgot to weigh it": none of the weights before is meant
   if (/\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/.test(reading.text))
     return base ? { base } : {};

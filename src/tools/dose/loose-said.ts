@@ -24,7 +24,7 @@ export function readLoose(
   // "how much raspberry powder for 150 of it": a part of what is on the table
   const ofIt = says(
     reading,
-    /(?:^| )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/,
+    /(?:^| )(?<!(?:put|went|tipped|poured|stirred|dropped|added|got) )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/,
   );
   const part_g =
     ofIt && memory.table.mass
@@ -52,8 +52,13 @@ export function readLoose(
     reading,
     /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/,
   );
+  // "alright, just the buttercream" agrees, and judges nothing
+  const told = {
+    ...reading,
+    mask: reading.mask.replace(/^(?:(?:ok|okay|alright|right|so|and|now) (?:, )?)+/, ""),
+  };
   const inBowl = says(
-    reading,
+    told,
     /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
   );
   const at =
@@ -115,6 +120,9 @@ export function readLoose(
   if (found.flavor_g !== undefined) return { base_g: loose };
   if (before) {
     const backward = before.flavor_g !== undefined && before.base_g === undefined;
+    // "just the buttercream then, but 12 ounces": a bowl, and no flavor
+    if (found.base !== undefined && before.base_g !== undefined && !inBowl && loose > before.base_g / 5)
+      return { base_g: loose };
     const nearFlavor =
       before.flavor_g &&
       before.base_g &&

@@ -77,7 +77,9 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
       ? { asks_base: true }
       : {}),
-    ...(sameAgain(target, memory) ? {} : nameOf(ofTaste(target, before, memory), reading)),
+    ...(sameAgain(target, memory) || isTheOne(target, before, reading)
+      ? {}
+      : nameOf(ofTaste(target, before, memory), reading)),
     ...(before?.percent !== undefined &&
     common.percent === undefined &&
     nameOf(target, reading).dose !== before.dose
@@ -102,6 +104,15 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   const asks = asksBase || targets.length > 1 || says(reading, /<[^>]*base=|how (?:far|many)/);
   return asks ? drafts : drafts.map(ofBowl);
 }
+
+/** "back to the espresso one": in the form that it had before. */
+const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): boolean =>
+  before?.dose !== undefined &&
+  target.taste !== undefined &&
+  target.taste === before.taste &&
+  !target.dose &&
+  /\bthe $/.test(text.slice(0, target.at[0])) &&
+  /^ (?:one|batch|bowl)\b/.test(text.slice(target.at[1]));
 
 /** "only got extract, how much of that", behind vanilla paste: the same taste in another form. */
 function ofTaste(target: Thing, before: Draft | undefined, memory: Memory): Thing {

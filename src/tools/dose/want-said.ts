@@ -51,7 +51,7 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed
     /\bfinished\b/.test(reading.mask);
-  const plainly = /of (?:the|my) (?:base|filling|buttercream|ganache|mix)\b/.test(reading.text);
+  const plainly = /of (?:the|my) (?:plain )?(?:base|filling|buttercream|ganache|mix)\b/.test(reading.text);
   return {
     ...(checked ? { want: "flavor" as const } : {}),
     percent: share.value,

@@ -1,6 +1,7 @@
 /** Reads a ganache question: which chocolate, what for, which weights, and what is wrong with it. */
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { gramsOfVolume } from "../lib/portions.ts";
 import { onTable, readAim } from "./aim.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readLines, readMix } from "./mix-said.ts";
@@ -345,6 +346,14 @@ function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
         whole ? "total_g" : isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)
       ] ??= grams;
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
+  }
+  // "no wait, i have a whole cup", of the cream that was spoken of
+  const spoon = reading.amounts.find((each) => each.dim === "volume" && !each.of);
+  const creamBefore =
+    memory.follows && memory.last?.tool === "ganache" && memory.last.inputs.cream_g !== undefined;
+  if (spoon && creamBefore && Object.keys(out).length === 0) {
+    const portion = gramsOfVolume("cream", spoon.value, spoon.unit);
+    if (portion) return { cream_g: portion.grams, by_volume: true };
   }
   if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
   if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;

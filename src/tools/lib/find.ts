@@ -31,11 +31,14 @@ export const isWhitesCount = (amount: Amount): boolean =>
  * Everything in the sentence that is a weight: said in a unit of weight, as a volume of a known ingredient, or as a
  * bare number beside an ingredient or a mix ("105 whites 135 almond"), which counts as grams.
  */
+const stickOfButter = ({ text, at }: Amount): Thing => ({ id: "butter", ingredient: "butter", text, at });
+
 export function weighed(reading: Reading): Weighed[] {
   return reading.amounts.flatMap((amount): Weighed[] => {
     if (amount.dim === "weight")
       return [{ grams: inBase(amount.value, amount.unit), thing: amount.of, amount }];
-    const owner = amount.of;
+    // a stick is butter, whether that is said or not
+    const owner = amount.of ?? (amount.unit === "stick" ? stickOfButter(amount) : undefined);
     if (amount.dim === "volume" && owner?.ingredient) {
       const portion = gramsOfVolume(
         owner.ingredient,

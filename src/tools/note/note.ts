@@ -83,10 +83,7 @@ export const note = tool<NoteInputs>({
       "(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really) {number}",
       "^(?:\\S+ ){0,3}(?:make|change) (?:that|it|the rating) (?:an?|to) {number} out of",
     ],
-    [
-      6,
-      "^(?:(?:oh|no|oops|sorry|wait) )*i (?:wrote|noted|typed|put|said|got) (?:that|it|this) (?:down )?wrong",
-    ],
+    [6, "^(?:(?:oh|no|oops|sorry|wait) )*i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong"],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,

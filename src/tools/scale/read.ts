@@ -24,6 +24,7 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   // "there are 270 g of powdered sugar now", of several that are at hand
   return have &&
     had &&
+    !says(reading, /(?:^| )(?:scale|rescale|resize)(?: |$)/) &&
     have.length < had.length &&
     have.every(({ name }) => had.some((each) => each.name === name))
     ? { ...draft, have: had.map((each) => have.find(({ name }) => name === each.name) ?? each) }
@@ -344,6 +345,15 @@ function partition(
     grams: each.grams,
   });
   if (scaled) return { lines: merged(weights.map(line)), have: [] };
+  // "how big a batch can i make": all of it is at hand, whatever "only" stands before
+  if (
+    !saved &&
+    /\b(?:how (?:big|large|much)|what size|biggest|largest) .*\bcan i (?:make|do|bake|get)\b/.test(
+      reading.text,
+    ) &&
+    !/\b(?:recipe|formula|card) (?:says|is|calls|asks|wants)/.test(reading.text)
+  )
+    return { lines: [], have: merged(weights.map(line)) };
   const stock =
     /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
@@ -409,7 +419,8 @@ function sizeOf(reading: Reading, memory: Memory, before: Draft | undefined, lin
     return { have: [{ name: single[0].ingredient ?? "", grams: inBase(total.value, total.unit) }] };
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
-    if (before && memory.follows && !total.of && before.total_g === undefined)
+    const isLoose = !total.of || total.of.base === "meringue";
+    if (before && memory.follows && isLoose && before.total_g === undefined)
       return before.whites_count !== undefined
         ? { have: [{ name: "whites", grams: grams ?? 0 }] }
         : replaced(before, grams ?? 0);
