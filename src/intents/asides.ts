@@ -7,7 +7,11 @@ import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
 /** The items without such asides; all of them where nothing else would be left. Pure. */
-export function withoutAsides(items: Part, ear: Ear): Part {
+export function withoutAsides(all: Part, ear: Ear): Part {
+  // "and now? when did i last make hazelnut"
+  const items = /^(?:and |so |ok )*(?:now|then|next) \? \S/.test(ear.mask(all))
+    ? all.slice(all.findIndex((item) => isSign(item, /^\?$/)) + 1)
+    : all;
   let rest = withoutLead(withoutReasons(items, ear), ear);
   for (const aside of sentencesIn(rest).filter((part) => isIdle(part, ear) && part.length > 3)) {
     const left = rest.filter((item) => !aside.includes(item));

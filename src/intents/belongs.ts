@@ -36,3 +36,25 @@ export const asksOven = (told: Part, part: Part, ear: Ear): boolean =>
 
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
 export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));
+
+/** "can i still put salt in? its 260 g of caramel buttercream, how much": the bowl of the question before. */
+export const givesBowl = (question: Part, part: Part, ear: Ear): boolean =>
+  !carriesAmount(question) &&
+  question.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste)) &&
+  !question.some((item) => item.is === "thing" && item.thing.base !== undefined) &&
+  /^(?:its|it is|theres|there is|i have|ive got|i have got|the bowl is|the bowl has) (?:about |roughly |only )?\S*<weight>.*<base=/.test(
+    ear.mask(part),
+  );
+
+/** "the recipe on the packet: 80 g whites, 100 g almond flour, ..." */
+export const listsRecipe = (part: Part, ear: Ear): boolean =>
+  /(?:^| )(?:recipe|formula) /.test(ear.mask(part)) &&
+  !/(?:^| )(?:save|store|keep|remember|new) /.test(ear.mask(part)) &&
+  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length >= 3;
+
+/** "my whites weigh 100 g, what do the rest become": asked of the recipe before it. */
+export const asksRest = (part: Part, ear: Ear): boolean =>
+  /<weight>/.test(ear.mask(part)) &&
+  /(?:^| )(?:what|how much)(?: |$).*(?:rest|others?|remaining|become|everything|need|else)/.test(
+    ear.mask(part),
+  );

@@ -9,7 +9,7 @@ const between = new Set(
   ),
 );
 const behind = new Set(
-  "is are was were out says reads shows i ive weve theyve at of to about on hand left here weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
+  "is are was were out says reads shows i ive weve theyve at of to about on hand left here packet pack bag tub carton weighs weigh came come comes with = : ( - got have only just has needs need want than around roughly comes".split(
     " ",
   ),
 );
@@ -37,7 +37,7 @@ export function bind(items: readonly Item[]): void {
     const found = backward
       ? (lookBack(items, i, owned) ?? lookAhead(items, i))
       : (lookAhead(items, i) ?? lookBack(items, i, owned));
-    const meant = found ?? pronounOf(items, i, owned);
+    const meant = found ?? pronounOf(items, i, owned) ?? barOf(items, i);
     if (!meant) return;
     item.amount.of = meant;
     owned.add(meant);
@@ -55,6 +55,21 @@ function pronounOf(items: readonly Item[], i: number, owned: ReadonlySet<Thing>)
   return last?.is === "thing" && staples.has(last.thing.ingredient ?? "") && !owned.has(last.thing)
     ? last.thing
     : undefined;
+}
+
+/** "i got a 200 g bar": of the chocolate that is spoken of. */
+function barOf(items: readonly Item[], i: number): Thing | undefined {
+  if (
+    amountAt(items, i).dim !== "weight" ||
+    !["bar", "bars", "block", "slab", "tablet"].some((each) => isWord(items[i + 1], each))
+  )
+    return undefined;
+  const kinds = items.flatMap((item) =>
+    item.is === "thing" && (item.thing.chocolate || item.thing.ingredient === "chocolate")
+      ? [item.thing]
+      : [],
+  );
+  return kinds.length === 1 ? kinds[0] : undefined;
 }
 
 /** What is weighed out by itself; "the milk one, 600 g of it" is a ganache. */

@@ -1,7 +1,16 @@
 /** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
 import type { Tool } from "../tools/contract/index.ts";
 import { withoutAsides } from "./asides.ts";
-import { asksFlavorOf, asksForPlain, asksOven, isBareTail, tellsMix } from "./belongs.ts";
+import {
+  asksFlavorOf,
+  asksForPlain,
+  asksOven,
+  asksRest,
+  givesBowl,
+  isBareTail,
+  listsRecipe,
+  tellsMix,
+} from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import {
   asks,
@@ -233,7 +242,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   let waiting: Part = [];
   for (const { part, whole } of cuts) {
     const last = out.at(-1);
-    if (waiting.length === 0 && last && isBareTail(part, ear)) {
+    if (waiting.length === 0 && last && (isBareTail(part, ear) || givesBowl(last, part, ear))) {
       out[out.length - 1] = joined(last, part);
       continue;
     }
@@ -241,6 +250,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       waiting.length > 0 &&
       !isBareTail(part, ear) &&
       !asksOven(waiting, part, ear) &&
+      !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
       orders(waiting, ear) &&

@@ -95,6 +95,11 @@ const phrases: readonly Phrase[] = [
     from: /\beg(s?)\b(?=,? (?:whi|how|what|for|sug|but)|$| \d)|\b(\d+) eg(s?)\b/g,
     to: (_w, a, n) => (n ? `${n} egg` : `egg${a ?? ""}`),
   },
+  {
+    marks: ["something percent", "something %", "odd percent", "ish percent"],
+    from: /(\d)[ -]?(?:something|odd|ish) (percent|%)/g,
+    to: "$1 $2",
+  },
   // dictation writes "to" for "two"
   {
     marks: ["to hundred", "too hundred"],

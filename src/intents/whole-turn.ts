@@ -13,7 +13,7 @@ const noteStart = guarded(
   "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
   () =>
     new RegExp(
-      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|recipe \\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|recipe (?!.* (?:what|how|but) )\\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
     ),
 );
 const orderInside =

@@ -37,7 +37,9 @@ function wantOf(inputs: CostInputs): NonNullable<CostInputs["want"]> {
 }
 
 function answerLevel(inputs: CostInputs, world: World): Outcome {
-  const bill = billOf(inputs, world);
+  const whole = billOf(inputs, world);
+  const bill =
+    whole && !("status" in whole) && inputs.per_box && inputs.boxes ? ofOneBox(whole, inputs.boxes) : whole;
   if (bill && "status" in bill) return bill;
   const want = wantOf(inputs);
   if (!bill)
@@ -54,12 +56,25 @@ function answerLevel(inputs: CostInputs, world: World): Outcome {
   return sharesOf(bill, inputs.price, want);
 }
 
+/** The share of one box in what all of them cost. */
+const ofOneBox = (bill: Bill, boxes: number): Bill => ({
+  ...bill,
+  total: bill.total / boxes,
+  parts: [
+    {
+      name: "a box",
+      amount: bill.total / boxes,
+      sum: `${moneyText(bill.total, bill.currency)} / ${plain(boxes)} boxes`,
+    },
+  ],
+});
+
 const basis = (bill: Bill): Rule["basis"] => (bill.own ? "your bench" : "arithmetic");
 const percent = (value: number) => `${plain(value, 1)} %`;
 
 function working({ parts, total, currency }: Bill): string[] {
   const [only] = parts;
-  if (parts.length === 1 && only && !only.sum.includes("×")) return [`cost ${moneyText(total, currency)}`];
+  if (parts.length === 1 && only && !/[×/]/.test(only.sum)) return [`cost ${moneyText(total, currency)}`];
   return [
     ...parts.map((each) => `${each.sum} = ${moneyText(each.amount, currency)}`),
     `cost = ${parts.map((each) => moneyText(each.amount, currency)).join(" + ")} = ${moneyText(total, currency)}`,

@@ -60,6 +60,9 @@ export const inputs = later(() =>
         ),
     ),
     macarons: z.optional(count("macarons")),
+    /** The boxes that all of it fills, and that one of them is asked about. */
+    boxes: z.optional(count("boxes")),
+    per_box: z.optional(z.boolean()),
     /** For how many macarons the cost and the price were said: 1 for "each". */
     cost_for: z.optional(count("macarons")),
     price_for: z.optional(count("macarons")),

@@ -134,6 +134,12 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     /^ ?(?:for (?:a|an|the|each|every|one|it|them)|(?:a|per) (?:box|dozen))\b/.test(after)
   )
     return "price";
+  // "is 12 dollars too low"
+  if (
+    /(?:^| )(?:is|would|was|are)$/.test(before.trim()) &&
+    /^ ?(?:be )?(?:too (?:low|little|much|high|cheap|expensive)|enough|fair|ok|okay|reasonable)\b/.test(after)
+  )
+    return "price";
   if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
   // "if boxes cost me £8": what is sold, not what it is packed in
   if (/\b(?:box|boxes|a box|each box) costs? (?:me )?$/.test(`${before.trim()} `)) return "cost";

@@ -49,6 +49,10 @@ export function readCost(reading: Reading, memory: Memory): Draft {
   const weight = reading.amounts.find((each) => each.dim === "weight" && !each.of);
   if (saved && weight && !draft.lines)
     draft.lines = [{ name: saved, grams: inBase(weight.value, weight.unit) }];
+  const boxes = boxesFilled(reading);
+  const ofOne = says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
+  if (boxes !== undefined) draft.boxes = boxes;
+  if (ofOne && (boxes ?? before.boxes) !== undefined) draft.per_box = true;
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const table = memory.table.recipe;
   const points =
@@ -80,6 +84,18 @@ const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
   ...reading,
   amounts: reading.amounts.filter((each) => !money.some((sum) => sum.amount === each)),
 });
+
+/** "the batch cost me 14 and fills 4 boxes". */
+const boxesFilled = ({ amounts, text }: Reading): number | undefined =>
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.of?.count === "boxes" &&
+      each.value > 1 &&
+      /\b(?:fills?|filled|makes?|made|gives?|gave|packed into|goes into|in all) (?:about |up )?$/.test(
+        text.slice(0, each.at[0]),
+      ),
+  )?.value;
 
 /** "a dozen", "two dozen". */
 const dozens = (reading: Reading): number | undefined =>

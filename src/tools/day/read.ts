@@ -194,6 +194,13 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
       !amount.of.dose,
   );
   if (each.length > 1 && reading.whens.length > 0) return each.reduce((sum, { value }) => sum + value, 0);
+  // "she wants 12 more for tuesday 3 pm"
+  const wanted =
+    /(?:wants?|needs?|ordered|asked for|orders?) \S*<number>(?: more| of them| extra)? (?:for|by|on) \S*<when>/.test(
+      reading.mask,
+    );
+  const bare = wanted ? countsIn(reading).find((each) => !each.of && each.value >= 2)?.value : undefined;
+  if (bare !== undefined) return bare;
   // "36 lemon for sunday 2pm"
   const tasted = /<number> \S*<[^>]*taste=[^>]*>(?: ones)? (?:for|by|on) .*<when>/.test(reading.mask);
   return tasted

@@ -184,7 +184,7 @@ export const dose = tool<DoseInputs>({
       "(?:cost|costs|price|margin|label|allergens?)",
       "{unit} (?:in|to) {unit}",
       "remember",
-      "save (?:it|that|this|the)",
+      "(?<!(?:can i|could i|how do i|how to|to) )save (?:it|that|this|the)",
       "save$",
       "recipe",
     ],
@@ -201,14 +201,21 @@ export const dose = tool<DoseInputs>({
     [-3, "{count=macarons} (?:with|for)"],
   ),
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
-  goesOn: cues([
-    3,
-    "(?:full|whole|entire)\\S* range",
-    "^(?:\\S+ ){0,3}(?:in )?{weight} (?:in )?(?:, )?(?:over|too much|enough|ok|okay|alright)(?: [?])?$",
-    "other way a?round",
-    "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
-    "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
-  ]),
+  goesOn: cues(
+    [
+      3,
+      "(?:full|whole|entire)\\S* range",
+      "^(?:\\S+ ){0,3}(?:in )?{weight} (?:in )?(?:, )?(?:over|too much|enough|ok|okay|alright)(?: [?])?$",
+      "other way a?round",
+      "how (?:much|many) (?:more|extra|plain) (?:\\S+ )?{base}(?: [?])?$",
+    ],
+    [
+      6,
+      "^(?:\\S+ ){0,4}(?:its|thats|there is|theres|it is) {weight} (?:altogether|in total|in all|in it|in there|now)",
+      "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
+      "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
+    ],
+  ),
   examples: [
     {
       say: "I have 230 g buttercream, how much flavor?",

@@ -15,7 +15,12 @@ type Draft = Partial<DoseInputs>;
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
-  const targets = flavorsAsked(reading).map((each) => colorKind(each, memory));
+  const asked = flavorsAsked(reading).map((each) => colorKind(each, memory));
+  // "its 260 g of caramel buttercream", where only the weight was asked for: what the bowl is, and no other flavor
+  const describes = (each: Thing) =>
+    reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
+  const isAnswer = memory.slot === "base_g" && (memory.last?.inputs as Draft | undefined)?.dose !== undefined;
+  const targets = isAnswer && asked.every(describes) ? [] : asked;
   const weights = rebound(reading, weighed(reading)).map((each) =>
     each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
       ? { ...each, thing: undefined }
@@ -66,9 +71,12 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       before?.base_g !== undefined &&
       (turned ||
         (asksBase && common.want !== "mend" && says(reading, /will|would|can|could|does|do(?: |$)/)));
+    // "how much buttercream would a 6 g sachet do", behind its dose: of the same flavor
+    const ofSame = flavor_g !== undefined && asksBase && !backward;
+    if (ofSame && before?.dose !== undefined) return [{ ...common, ...loose, ...flavorOf(before) }];
     return [
       backward
-        ? { ...common, flavor_g, asks_base: true, ...(before.base ? { base: before.base } : {}) }
+        ? { ...common, ...flavorOf(before), flavor_g, asks_base: true, ...(before.base ? { base: before.base } : {}) }
         : { ...common, ...loose },
     ];
   }
@@ -104,6 +112,14 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   const asks = asksBase || targets.length > 1 || says(reading, /<[^>]*base=|how (?:far|many)/);
   return asks ? drafts : drafts.map(ofBowl);
 }
+
+/** The inputs that name a flavor. */
+const flavorOf = ({ dose, taste, name, bare }: Draft): Draft => ({
+  ...(dose ? { dose } : {}),
+  ...(taste ? { taste } : {}),
+  ...(name ? { name } : {}),
+  ...(bare ? { bare } : {}),
+});
 
 /** "back to the espresso one": in the form that it had before. */
 const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): boolean =>

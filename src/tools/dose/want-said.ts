@@ -143,7 +143,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     return { want: "check" };
   // "is 9 g of lemon flavor too much": that depends on what it went into
   const isVerdict =
-    /^(?:(?:so|and|hm|um|ok) )*(?:is|would|will) \S*<weight> .*(?:too (?:much|little|strong|weak)|overdoing it)|^(?:(?:so|and|hm|um|ok) )*\S*<(?:weight|volume)> (?:ok|okay|enough|fine|alright|too (?:much|little|strong|weak)|right)(?: then)?(?: \?)?$/;
+    /^(?:(?:so|and|hm|um|ok) )*(?:is|would|will) \S*<weight> .*(?:too (?:much|little|strong|weak)|overdoing it|enough(?: \?)?$)|^(?:(?:so|and|hm|um|ok) )*\S*<(?:weight|volume)> (?:ok|okay|enough|fine|alright|too (?:much|little|strong|weak)|right)(?: then)?(?: \?)?$/;
   if (/^(?:so|and|hm|um|ok|is|would|will|\S*<)/.test(reading.mask) && isVerdict.test(reading.mask))
     return { want: "check" };
   const isShareFine =

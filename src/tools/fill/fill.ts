@@ -39,6 +39,7 @@ export const fill = tool<FillInputs>({
       "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
       "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
       "how many {count=macarons} (?:will|does|can|would|could) (?:that|it|this) fill",
+      "how many .. {count=macarons} (?:will|does|can|would|could) (?:the |my )?{weight} fill",
     ],
     [
       6,

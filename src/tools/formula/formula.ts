@@ -66,7 +66,7 @@ export const formula = tool<FormulaInputs>({
       "rename .. {formula}",
       "call it .. : {weight}",
       "save (?:it|that|this) as",
-      "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls)).* : .*{weight} {ingredient}",
+      "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls| what | how | but )).* : .*{weight} {ingredient}",
       "^(?:my|our) (?:\\S+ )?{count=shells} (?:are|take|use|have) {weight} {ingredient}(?!.* (?:what|how|only|but|make|scale|times|need|want|save))",
       "^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) .* :$",
       "(?:read|load|import|open|get|take|fetch) .*(?:recipe|formula)s? .*(?:from|in|out of|file) ",

@@ -242,7 +242,8 @@ export const ganache = tool<GanacheInputs>({
   ],
   rivals: [
     ["use", "ratio"],
-    ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume", "grades"],
+    ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume"],
+    ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],
   read: readGanache,

@@ -156,6 +156,7 @@ export const keep = tool<KeepInputs>({
       "(?:bin|toss|chuck|throw) (?:them|it|em|those|these)",
       "(?:raw|unheated|uncooked|unpasteuri[sz]ed) .. {ingredient=(whites|egg|pasteurised_whites)}",
       "(?:need|use|have to|must|should) .. {ingredient=pasteurised_whites}",
+      "(?:dangerous|risky|risk|unsafe|harmful) .. {ingredient=(whites|egg)}",
       "(?:will|would|do|does|can|could|should) .. (?:keep|last|hold) .. {when}",
       "how long .. kept",
       "(?:hot|warm) (?:car|van|day|kitchen)",

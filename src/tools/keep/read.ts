@@ -117,7 +117,7 @@ function aboutWhat(reading: Reading): About | undefined {
     return "outside";
   const out = outWords.test(
     said.replace(
-      /out of the (?:freezer|oven|box)|find out|(?:hand|give|dish|sell)(?:ing|ed)? (?:\w+ )?out|work(?:ed)? out|turn(?:ed)? out|came out/g,
+      /(?:took|taken|take|got) (?:(?:them|it|some|these) )?out (?:on|again|yesterday|today|this)\b|out of the (?:freezer|oven|box)|find out|(?:hand|give|dish|sell)(?:ing|ed)? (?:\w+ )?out|work(?:ed)? out|turn(?:ed)? out|came out/g,
       "",
     ),
   );

@@ -50,7 +50,10 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   if (formulas.length > 0) return { want: "label", ...common, formulas };
   if (want === "dates") return common;
   const asked = want === "allergens" ? asksAbout(reading) : [];
-  const described = describe(reading, asked);
+  const said = describe(reading, asked);
+  // "and now the us one for the same": another label, and nothing else in it
+  const isSame = memory.follows && before?.lines && !said?.named && said?.mixes?.join() === "shells";
+  const described = isSame ? undefined : said;
   // "and if i put peanut butter in them": more in what was asked about
   const more =
     described &&

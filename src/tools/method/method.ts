@@ -68,6 +68,7 @@ export const method = tool<MethodInputs>({
       "^(?:and |so |ok )*bake (?:at|temp\\S*)(?: what)?(?: [?])?$",
       "^(?:and |so |ok )*\\S*<step=bake> (?:at|temp\\S*)(?: what)?(?: [?])?$",
     ],
+    [9, "how long .. (?:before|until|till) .. (?:nice|best|good|ready|perfect) (?:to eat|for eating)"],
     [8, "how long (?:til|till|until|before|for|does) .. {base=ganache} .. (?:ready|set|sets|firm|stiff)"],
     [
       4,

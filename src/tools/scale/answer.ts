@@ -176,6 +176,10 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
   if (said.total_g !== undefined)
     return { factor: said.total_g / total, why: `${plain(said.total_g)} / ${plain(total)}`, ...none };
   if (said.shells !== undefined || said.macarons !== undefined) return byCount(said, recipe, total, world);
+  if (recipe.from === "house" && said.unsized) {
+    const question = "For how many macarons, or for how many grams of whites?";
+    return { status: "asking", headline: question, question, slot: "macarons" };
+  }
   if (recipe.from !== "said")
     return {
       factor: 1,

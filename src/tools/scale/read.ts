@@ -17,7 +17,14 @@ type Draft = Partial<ScaleInputs>;
 type Line = { name: string; grams: number };
 
 export function readScale(reading: Reading, memory: Memory): Draft {
-  const draft = readOrder(reading, memory);
+  const order = readOrder(reading, memory);
+  const isOpen =
+    Object.keys(order).length === 0 &&
+    !memory.follows &&
+    reading.amounts.length === 0 &&
+    says(reading, asksOneLine) &&
+    !says(reading, /(?:^| )(?:house|recipe|formula|batch|book)(?:<| |$)/);
+  const draft: Draft = isOpen ? { unsized: true } : order;
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const { have } = draft;
   const had = before?.have;
@@ -30,6 +37,9 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     ? { ...draft, have: had.map((each) => have.find(({ name }) => name === each.name) ?? each) }
     : draft;
 }
+
+const asksOneLine =
+  /how (?:much|many) \S*<[^>]*ingredient=(?:almond_flour|powdered_sugar|granulated_sugar|sugar|whites)[^>]*> (?:do|should|must|will|would|shall) (?:i|we) (?:need|use|weigh|take|have)/;
 
 function readOrder(reading: Reading, memory: Memory): Draft {
   const factor = factorOf(reading);
@@ -315,7 +325,7 @@ function timesBefore(before: Draft | undefined, memory: Memory, factor: number, 
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
-      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |$)| instead(?: \?)?$| rather than /.test(
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) /.test(
         reading.text,
       );
     if (before.factor !== undefined)
@@ -357,7 +367,7 @@ function partition(
   const stock =
     /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
-    /(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+    /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
     (weights.length >= 3 &&

@@ -28,6 +28,8 @@ export const inputs = later(() =>
     whites_count: z.optional(count("whites")),
     total_g: z.optional(weight_g),
     macarons: z.optional(count("macarons")),
+    /** One line is asked for, and nothing says for how much: "how much almond flour do i need". */
+    unsized: z.optional(z.boolean()),
     shells: z.optional(count("shells")),
     diameter_mm: z.optional(diameter_mm),
     /** The one line she asks about; the others are given all the same. */

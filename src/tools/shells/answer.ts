@@ -54,6 +54,8 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
       headline: `Your house recipe, ${house.name}, has no ${lacks.name} in it.`,
     };
   const batter = said.batter_g ?? haveBatter(said, house) ?? whitesBatter(said, house);
+  if (batter !== undefined && said.macarons !== undefined)
+    return isEnough(fromBatter(batter, size, onTray, said, world), batter, said.macarons, size, world);
   if (batter !== undefined) return fromBatter(batter, size, onTray, said, world);
   const shells =
     said.shells ??
@@ -229,6 +231,26 @@ function forOrder(shells: number, size: Measures, onTray: number, said: ShellsIn
       diameter_mm: size.diameter_mm,
       recipe: lines,
     },
+  };
+}
+
+/** "is 380 g of batter enough for 20": what it makes beside what they take, spares and all. */
+function isEnough(
+  made: Outcome,
+  batter_g: number,
+  macarons: number,
+  size: Measures,
+  { bench }: World,
+): Outcome {
+  if (made.status !== "answered") return made;
+  const most = made.figures?.find((each) => each.name === "macarons")?.value ?? 0;
+  const needed_g = batterForShells(shellsFor(macarons, bench), size.diameter_mm, size.own);
+  const verdict =
+    most < macarons ? "Not enough" : batter_g < needed_g ? "Enough, but not for the spare shells" : "Enough";
+  return {
+    ...made,
+    headline: `${verdict}: ${weight(batter_g, bench.scale_g)} g makes ${counted(most, "macaron")}; ${plain(macarons)} with ${plain(bench.spare_percent ?? spareShells.value)} % spare shells take ${weight(needed_g, bench.scale_g)} g`,
+    figures: [...(made.figures ?? []), { name: "batter needed", value: needed_g, unit: "g" }],
   };
 }
 

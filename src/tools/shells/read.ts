@@ -143,6 +143,9 @@ function readKnown(reading: Reading): Draft {
     )
   )
     return { baked_g: piped.grams };
+  // "is 380 g of batter enough for 20 macarons"
+  if (macarons && batter && says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/))
+    return { macarons: macarons.value, batter_g: batter.grams };
   if (macarons) return { macarons: macarons.value };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value - lostOf(reading, shells) };
   if (shellWeight) return { shell_g: shellWeight.grams };

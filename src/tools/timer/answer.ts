@@ -21,6 +21,9 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
         "A timer can't be paused: it is a moment on the clock. Stop it, or give it more minutes afterwards.",
     };
   if (inputs.do === "list") return list(live, world.now_ms);
+  // "i mean 10:30", where the timer before couldn't be set
+  if (live.length === 0 && inputs.do === "move" && (inputs.when || inputs.for_min !== undefined))
+    return setTimer({ ...inputs, do: "set" }, world, live);
   if (live.length === 0) return none();
   if (inputs.do === "left") return left(inputs, live, world.now_ms);
   if (inputs.do === "rename") return rename(inputs, live, world);

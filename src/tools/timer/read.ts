@@ -72,7 +72,14 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name
-    const named = step ? { name: step } : isState.test(pointer.name ?? "") ? {} : pointer;
+    const givesIt = /(?:^| )(?:give|add|put) (?:it|that|this) \S*<(?:number|time)/.test(mask);
+    const named = givesIt
+      ? remembered(memory)
+      : step
+        ? { name: step }
+        : isState.test(pointer.name ?? "")
+          ? {}
+          : pointer;
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...named };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
@@ -130,6 +137,12 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
 function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft | Draft[] {
   if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
     return { do: "stop", all: true };
+  // "tray one looks done already, stop it"
+  const tray =
+    /^(?:the |my )?tray\S* (?:(\d+)<number>|(one|two|three|four|five|six)) .*, (?:stop|cancel|kill) it$/.exec(
+      mask.replace(/<count=trays>/g, ""),
+    );
+  if (tray) return { do: "stop", name: `tray ${tray[1] ?? numberWords.indexOf(tray[2] ?? "") + 1}` };
   const verb = some.findIndex((each) => stopWords.has(each.text));
   const joint = some.findIndex((each, at) => at > verb && each.text === "and");
   // "stop it, shells are already cold"
@@ -141,6 +154,8 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
   if (names.length > 0) return names.map((name) => ({ do: "stop", name }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
 }
+
+const numberWords = ["one", "two", "three", "four", "five", "six"];
 
 const stopWords = new Set(
   "stop cancel kill end clear delete remove dismiss silence quit scrap halt off of turn switch shut".split(
