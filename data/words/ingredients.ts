@@ -358,6 +358,11 @@ export const ingredients: readonly IngredientRow[] = [
   },
   { name: "cocoa butter", words: ["cocoa butter", "cacao butter"], ndb: "04501", allergens: [] },
   {
+    name: "tant pour tant",
+    words: ["tant pour tant", "tpt", "tant pour tant mix"],
+    allergens: ["almond"],
+  },
+  {
     name: "cocoa powder",
     words: [
       "cocoa powder",

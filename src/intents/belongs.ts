@@ -3,12 +3,23 @@ import { asks, carriesAmount, type Ear, type Part } from "./part.ts";
 
 /** "160 g chocolate, 128 g cream, 24 g butter": what is in the bowl, part by part, and no question. */
 export const tellsMix = (part: Part, ear: Ear): boolean =>
-  !asks(part, ear) && (ear.mask(part).match(/<(?:weight|number)> (?:of )?\S*<ingredient=/g) ?? []).length > 1;
+  !asks(part, ear) &&
+  ((ear.mask(part).match(/<(?:weight|number)> (?:of )?\S*<ingredient=/g) ?? []).length > 1 ||
+    (ear.mask(part).match(/<ingredient=\S* \S*<(?:weight|number)>/g) ?? []).length > 1);
+
+/** "640 g batter for the shells": a bowl, and nothing asked of it. */
+export const tellsBowl = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) &&
+  /^(?:i have |ive got |theres )?\S*<weight> (?:of )?\S*<base=\S+(?: (?:for|to pipe) (?:the |my )?\S*<count=\S+)?$/.test(
+    ear.mask(part),
+  );
 
 /** "how much rum should go in?": it stands for nothing without a bowl. */
 export const asksFlavorOf = (part: Part, ear: Ear): boolean =>
   !carriesAmount(part) &&
-  (asks(part, ear) || wants.test(ear.mask(part))) &&
+  (asks(part, ear) ||
+    wants.test(ear.mask(part)) ||
+    part.some((item) => item.is === "thing" && item.thing.unit === "g")) &&
   ["dose", undefined].includes(ear.claimed(part)?.name) &&
   part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.taste)) &&
   !part.some((item) => item.is === "thing" && item.thing.base);

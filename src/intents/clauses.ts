@@ -9,6 +9,7 @@ import {
   givesBowl,
   isBareTail,
   listsRecipe,
+  tellsBowl,
   tellsMix,
 } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
@@ -93,9 +94,12 @@ function pairedBases(sentence: Part): Part[] {
     ["filling", "batter"],
   ] as const) {
     const at = sentence.findIndex((item) => isMix(item, first));
-    const joint = sentence[at + 1];
+    const next = sentence[at + 1];
+    const joint = next?.is === "sign" && next.text === "," ? sentence[at + 2] : next;
     const end = sentence.findIndex((item, i) => i > at + 1 && i <= at + 4 && isMix(item, second));
-    const plain = sentence.slice(at + 2, Math.max(end, 0)).every((item) => item.is === "word");
+    const plain = sentence
+      .slice(at + 2, Math.max(end, 0))
+      .every((item) => item.is === "word" || (item.is === "sign" && item.text === ","));
     if (at < 0 || end < 0 || !plain || !(joint?.is === "word" && joint.text === "and")) continue;
     return [
       [...sentence.slice(0, at + 1), ...sentence.slice(end + 1)],
@@ -251,6 +255,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !isBareTail(part, ear) &&
       !asksOven(waiting, part, ear) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
+      !(tellsBowl(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
       orders(waiting, ear) &&

@@ -170,6 +170,13 @@ function follows(
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
   const goingOn = pointsToGoOn(last, reading.mask);
   const bare = isBare(reading);
+  // "less 10 percent": of what was worked out, whatever that was
+  const onlyTimes =
+    reading.amounts.length === 1 &&
+    reading.amounts[0]?.unit === "times" &&
+    reading.amounts[0].dim === "number";
+  if (bare && onlyTimes && /percent|%/.test(reading.amounts[0]?.text ?? "") && multiplied(reading, before))
+    return true;
   if (!leaning && goingOn === 0 && !(rival < faint && own < faint && isShort(reading))) return false;
   // "and the flavor for 320 g?" in the middle of timers: the dose calculator's, whatever it leans on
   const asksDose =

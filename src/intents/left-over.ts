@@ -102,6 +102,9 @@ export function leftOver(
           ((amount.dim === "volume" && !amount.of) || isPlainFactor(reading, amount))) ||
         (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)),
     )
+    .filter(({ of }) => of?.ingredient !== "tant pour tant")
+    // "60 / 40 percent" is held as two shares
+    .filter(({ text: said }) => !/^\d{1,2} ?[/-] ?\d{1,2}/.test(said))
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
     .filter((amount) => !isHeld(amount) && !isChange(amount))

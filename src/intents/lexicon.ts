@@ -45,11 +45,14 @@ export const wordsOf = (phrase: string): string[] =>
 
 const ingredientNames = new Set(ingredients.map((row) => row.name));
 
+/** Trade words whose plural is plain English: "masses" are weights. */
+const alone = new Set(["masse"]);
+
 /** Singular and plural of a phrase's last word, so that a table row needs only one of them. */
 function inflected(phrase: string): string | undefined {
   const start = phrase.lastIndexOf(" ") + 1;
   const last = phrase.slice(start);
-  if (last.length < 4) return undefined;
+  if (last.length < 4 || alone.has(last)) return undefined;
   const stem = phrase.slice(0, start);
   if (last.endsWith("ies")) return `${stem}${last.slice(0, -3)}y`;
   if (last.endsWith("s") && !last.endsWith("ss")) return `${stem}${last.slice(0, -1)}`;

@@ -3,6 +3,7 @@
 import { symptoms } from "../../data/words/symptoms.ts";
 import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
 import { bind } from "./bind.ts";
+import { withChange } from "./changed-by.ts";
 import { spreadEach } from "./each.ts";
 import { joinFlavors } from "./flavors.ts";
 import { plainGrades } from "./grade.ts";
@@ -33,9 +34,11 @@ export function itemsOf(
   return {
     text,
     items: withUnsigned(
-      withSums(
-        withoutBowl(
-          withoutRefused(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+      withChange(
+        withSums(
+          withoutBowl(
+            withoutRefused(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+          ),
         ),
       ),
     ),

@@ -120,7 +120,13 @@ export function multiplied(reading: Reading, before: Inputs): Inputs | undefined
   // "pink for half the batter", behind a dose for buttercream: nothing of that bowl
   const base = reading.things.find((each) => each.base && each.base !== "filling")?.base;
   if (base && typeof before.base === "string" && base !== before.base) return undefined;
-  const slots = scaled.filter((slot) => typeof before[slot] === "number");
+  // "less 10 percent cream": that part alone
+  const part = reading.things.find((each) => each.ingredient === "cream" || each.chocolate)?.ingredient;
+  const own = part === "cream" ? "cream_g" : part ? "chocolate_g" : undefined;
+  const slots =
+    own && typeof before[own] === "number"
+      ? [own]
+      : scaled.filter((slot) => typeof before[slot] === "number");
   const both =
     slots.includes("chocolate_g") && slots.includes("cream_g")
       ? ["chocolate_g", "cream_g"]

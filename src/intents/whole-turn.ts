@@ -41,7 +41,9 @@ const stockQuestion = guarded(
 
 /** "..., also 20 min timer": no part of what is noted. */
 const timerBehind =
-  /^(?:also|and|plus|then|and also) (?:set |start |a |the |me )*(?:\S*<time> (?:\S+ ){0,2}timers?|timer (?:for |of )?\S*<time>)/;
+  /^(?:also|and|plus|then|and also) (?:set |start |a |the |me |my )*(?:\S*<step=\S+> timer \S*<time>|\S*<time> (?:\S+ ){0,2}timers?|timer (?:for |of )?\S*<time>)/;
+
+const timerAlone = /^(?:start |set |a |the )*(?:\S*<step=\S* )?timer (?:for |of )?\S*<time>/;
 
 const offTheShelf =
   /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
@@ -65,4 +67,6 @@ export function wholeTurn(mask: string): Whole | undefined {
 
 /** An order behind a note ends it: "and set a timer"; behind a comma only "take it off the shelf" does. */
 export const endsNote = (mask: string, joint: "comma" | "word"): boolean =>
-  timerBehind.test(mask) || (joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask));
+  timerBehind.test(mask) ||
+  (joint === "word" && timerAlone.test(mask)) ||
+  (joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask));

@@ -76,7 +76,13 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     if (ofSame && before?.dose !== undefined) return [{ ...common, ...loose, ...flavorOf(before) }];
     return [
       backward
-        ? { ...common, ...flavorOf(before), flavor_g, asks_base: true, ...(before.base ? { base: before.base } : {}) }
+        ? {
+            ...common,
+            ...flavorOf(before),
+            flavor_g,
+            asks_base: true,
+            ...(before.base ? { base: before.base } : {}),
+          }
         : { ...common, ...loose },
     ];
   }

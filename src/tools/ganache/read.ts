@@ -198,6 +198,9 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
     // "a firm white one", of what there is cream for
     (reading.things.some((each) => each.use && thing.at[0] - each.at[1] === 1) &&
       reading.things.some((each) => each.ingredient === "cream"));
+  // "ganache lait", as the trade's French has it
+  const behind = (thing: Thing) =>
+    reading.things.some((each) => each.base === "ganache" && thing.at[0] - each.at[1] === 1);
   const alone = (thing: Thing) =>
     !reading.amounts.some((each) => each.of === thing && each.dim !== "number") ||
     isChocolateHere(reading, thing);
@@ -207,7 +210,8 @@ function kindOf(reading: Reading): GanacheInputs["chocolate"] {
     !reading.things.some((each) => each.base === "batter" || each.count || each.base === "buttercream");
   if (white && (before(white) || besideCream || reading.things.length <= 2)) return "white";
   const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
-  if (milk && (before(milk) || reading.things.length <= 2 || isChocolateHere(reading, milk))) return "milk";
+  if (milk && (before(milk) || behind(milk) || reading.things.length <= 2 || isChocolateHere(reading, milk)))
+    return "milk";
   return undefined;
 }
 

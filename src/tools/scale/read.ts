@@ -24,7 +24,7 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     reading.amounts.length === 0 &&
     says(reading, asksOneLine) &&
     !says(reading, /(?:^| )(?:house|recipe|formula|batch|book)(?:<| |$)/);
-  const draft: Draft = isOpen ? { unsized: true } : order;
+  const draft: Draft = isOpen ? { unsized: true } : withEqualParts(order);
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const { have } = draft;
   const had = before?.have;
@@ -38,6 +38,17 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     : draft;
 }
 
+/** Tant pour tant is almond flour and powdered sugar in equal weights. */
+function withEqualParts({ have, lines, ...rest }: Draft): Draft {
+  const split = (some: Line[]) =>
+    some.flatMap((each) =>
+      each.name === "tant pour tant"
+        ? ["almond flour", "powdered sugar"].map((name) => ({ name, grams: each.grams / 2 }))
+        : [each],
+    );
+  return { ...rest, ...(have ? { have: split(have) } : {}), ...(lines ? { lines: split(lines) } : {}) };
+}
+
 const asksOneLine =
   /how (?:much|many) \S*<[^>]*ingredient=(?:almond_flour|powdered_sugar|granulated_sugar|sugar|whites)[^>]*> (?:do|should|must|will|would|shall) (?:i|we) (?:need|use|weigh|take|have)/;
 
@@ -45,7 +56,21 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   const factor = factorOf(reading);
   const size = diameter(reading);
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
-  const weights = weighed(reading).filter(
+  // "180 butter, 240 caramel, 3 salt": a number beside a taste is a weight in a list that is scaled
+  const tasted =
+    factor === undefined
+      ? []
+      : reading.amounts.flatMap((amount) =>
+          amount.dim === "number" &&
+          amount.unit === "" &&
+          !amount.fraction &&
+          amount.of?.taste &&
+          !amount.of.ingredient &&
+          !amount.of.base
+            ? [{ grams: amount.value, thing: amount.of, amount }]
+            : [],
+        );
+  const weights = [...weighed(reading), ...tasted].filter(
     (each) =>
       each.thing?.ingredient ||
       each.thing?.chocolate ||
@@ -367,7 +392,7 @@ function partition(
   const stock =
     /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
-    /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
+    /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|^(?:my |our |the )?(?:shells|coques|batter|macarons) ?:|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
     (weights.length >= 3 &&

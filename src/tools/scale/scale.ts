@@ -61,6 +61,9 @@ export const scale = tool<ScaleInputs>({
       "weigh\\S* out .. {number} .. {count=macarons}",
       "{number} .. {count=macarons} .. (?:every|all the|each) ingredient",
       "what .. weigh\\S* .. (?:for )?{number} (?:{count=macarons}|dozen)",
+      "{number} .. {count=macarons} .. (?:weights?|grams)\\S* (?:of|for) (?:each|everything|all)",
+      "{count=shells} in (?:weights?|grams)",
+      "{weight} (?:of )?{ingredient=whites} .. rest\\S* of the (?:{count=shells}|recipe|batter)",
     ],
     [
       4,

@@ -1,0 +1,32 @@
+/** "less 10 percent", "10 % more": a factor, where nothing but that change is said of what came before. */
+import type { Item } from "./scan.ts";
+
+const down = new Set(["less", "minus", "fewer", "smaller"]);
+const up = new Set(["plus", "more", "bigger", "larger"]);
+
+/** The items with such a share as a factor: 0.9 for ten percent less. Pure. */
+export function withChange(items: readonly Item[]): Item[] {
+  const amounts = items.filter((item) => item.is === "amount");
+  const [only, ...others] = amounts;
+  if (only?.is !== "amount" || others.length > 0 || only.amount.dim !== "percent") return [...items];
+  const { value, high } = only.amount;
+  const at = items.indexOf(only);
+  const [before, behind] = [word(items[at - 1]), word(items[at + 1])];
+  const beside = [before, behind].find((each) => down.has(each) || up.has(each));
+  const isWhole = high === undefined && value >= least && value < 100;
+  if (!beside || !isWhole) return [...items];
+  const factor = down.has(beside) ? 1 - value / 100 : 1 + value / 100;
+  const { text, at: place } = only.amount;
+  const times: Item = {
+    is: "amount",
+    amount: { dim: "number", unit: "times", value: factor, text, at: place },
+  };
+  return items.flatMap((item, i) =>
+    item === only ? [times] : i === (beside === before ? at - 1 : at + 1) ? [] : [item],
+  );
+}
+
+/** Below this a share beside "less" or "more" may be a dose: "less, 3 percent". */
+const least = 5;
+
+const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");
