@@ -9,10 +9,12 @@ export function withChange(items: readonly Item[]): Item[] {
   const amounts = items.filter((item) => item.is === "amount");
   const [only, ...others] = amounts;
   if (only?.is !== "amount" || others.length > 0 || only.amount.dim !== "percent") return [...items];
-  const { value, high } = only.amount;
+  const { value: said, high } = only.amount;
+  // "minus 20 percent" is read as a number below zero
+  const value = Math.abs(said);
   const at = items.indexOf(only);
   const [before, behind] = [word(items[at - 1]), word(items[at + 1])];
-  const beside = [before, behind].find((each) => down.has(each) || up.has(each));
+  const beside = said < 0 ? "minus" : [before, behind].find((each) => down.has(each) || up.has(each));
   const isWhole = high === undefined && value >= least && value < 100;
   if (!beside || !isWhole) return [...items];
   const factor = down.has(beside) ? 1 - value / 100 : 1 + value / 100;
@@ -21,9 +23,8 @@ export function withChange(items: readonly Item[]): Item[] {
     is: "amount",
     amount: { dim: "number", unit: "times", value: factor, text, at: place },
   };
-  return items.flatMap((item, i) =>
-    item === only ? [times] : i === (beside === before ? at - 1 : at + 1) ? [] : [item],
-  );
+  const gone = said < 0 ? -1 : beside === before ? at - 1 : at + 1;
+  return items.flatMap((item, i) => (item === only ? [times] : i === gone ? [] : [item]));
 }
 
 /** Below this a share beside "less" or "more" may be a dose: "less, 3 percent". */

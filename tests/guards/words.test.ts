@@ -94,7 +94,8 @@ const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
       unit: word,
       dim: z.enum(["weight", "volume", "length", "time", "temperature", "percent", "money"]),
       per: z.number().positive(),
-      words,
+      // "unsigned" is a sum that nobody said a currency with: no word means it
+      words: words.or(z.tuple([])),
       risky: words.optional(),
       source: z.string().min(2),
     }),

@@ -109,6 +109,11 @@ export const ganache = tool<GanacheInputs>({
       "{weight} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
       "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. {ingredient=(cream|chocolate)} .. (?:{weight}|{number})",
     ],
+    [
+      10,
+      "{number} / {number} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
+      "{symptom=(loose|stiff|split)_ganache} .. {number} / {number}",
+    ],
     [4, "{number} / {number} {chocolate}", "{number} / {number} .. {base=ganache}"],
     [
       4,
