@@ -35,7 +35,7 @@ export function cueTable(tools: readonly Cued[]): string {
       }
       const walk = walkOf(pattern);
       const ways = needs.map((any) => any.map(idOf).join("|")).join(" ");
-      return [weight, ways, walk ? JSON.stringify(walk) : pattern].join("\t");
+      return [weight, ways, walk ? packed(JSON.stringify(walk)) : pattern].join("\t");
     });
   const lists = [...ids.values()].map((id) => (when[id] ?? []).join(" "));
   return [
@@ -131,6 +131,19 @@ function readRow(line: string, tool: number, at: number): Row {
     at,
     weight: Number(weight),
     needs: needs === "" ? [] : needs.split(" ").map((any) => any.split("|").map(Number)),
-    way: way.startsWith('{"row"') ? (JSON.parse(way) as Walk) : sign(way),
+    way: way.startsWith(marks[0]) ? (JSON.parse(unpacked(way)) as Walk) : sign(way),
   };
 }
+
+/**
+ * What stands in nearly every walk, a letter each: a text of over 256 kB costs V8 milliseconds at every start, and the
+ * table is read whole while hardly a line of it is looked at.
+ */
+const common = ['{"row":', '{"f":"', '{"any":[[', '"loose":1', '"many":1', '"is":['] as const;
+const marks = ["\u0001", "\u0002", "\u0003", "\u0004", "\u0005", "\u0006"] as const;
+
+const packed = (walk: string): string =>
+  common.reduce((text, each, at) => text.replaceAll(each, marks[at] ?? each), walk);
+
+const unpacked = (text: string): string =>
+  marks.reduce((walk, mark, at) => walk.replaceAll(mark, common[at] ?? mark), text);
