@@ -121,6 +121,10 @@ export const methodRows: readonly MethodRow[] = [
       "stiff peaks",
       "{ingredient=whites} .. (?:whip|whipping|whisk|beat)",
     ],
+    asks: [
+      "(?:whisked|whipped|beaten|whipping|whisking|beating) .. (?:stiff|ready|done|enough|far)",
+      "(?:stiff|ready|done) enough .. (?:whisk|whip|beat)\\S*",
+    ],
     headline: "Whip whites to a foam, add the granulated sugar bit by bit, on until stiff glossy peaks stand",
     steps: [
       "bowl and whisk free of fat",
@@ -204,6 +208,7 @@ export const methodRows: readonly MethodRow[] = [
       "(?:how do i|how can i|how will i|how do you) (?:know|tell) .. (?:{step=bake}|done|baked|cooked)",
       "(?:oven|baking|bake) (?:temp|temperature|heat|setting|time)",
       "(?:temp|temperature) .. oven",
+      "(?:{step=bake}|bake|oven) (?:them |it |these |the shells |shells )?(?:at|on|to) (?:{temperature}|{number}) or (?:{temperature}|{number})",
       "(?:can|could|should|may|do) (?:i|we|you) .. (?:{step=bake}|bake|put) .. {count=trays} .. (?:at once|at a time|at the same time|together|in one go)",
     ],
     headline: `${shellOven.celsius} °C (${shellOven.fahrenheit} °F) for ${shellOven.minutes} min (${shellOven.low}-${shellOven.high})`,

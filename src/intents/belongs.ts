@@ -48,6 +48,10 @@ export const asksOven = (told: Part, part: Part, ear: Ear): boolean =>
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
 export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));
 
+/** "whites are 170 g, what about the rest": of what stands before it. */
+export const asksOthers = (part: Part, ear: Ear): boolean =>
+  /^(?:so |and )*(?:what about|whats|what is|what are|how about) (?:the )?(?:rest|others?|remainder|remaining)\S*(?: \?)?$/.test(ear.mask(part));
+
 /** "can i still put salt in? its 260 g of caramel buttercream, how much": the bowl of the question before. */
 export const givesBowl = (question: Part, part: Part, ear: Ear): boolean =>
   !carriesAmount(question) &&

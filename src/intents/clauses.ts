@@ -4,6 +4,7 @@ import { withoutAsides } from "./asides.ts";
 import {
   asksFlavorOf,
   asksForPlain,
+  asksOthers,
   asksOven,
   asksRest,
   givesBowl,
@@ -126,6 +127,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     )
       continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
+    if (asksOthers(right, ear)) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));

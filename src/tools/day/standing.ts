@@ -29,11 +29,16 @@ const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
  * When they have to be ready. "Tomorrow" was said when the plan was made and isn't counted again from today; a new
  * hour alone belongs to the day that was settled.
  */
-export function dueOf(said: Said, standing: Standing | undefined, world: World): Moment | NoMoment {
+export function dueOf(told: Said, standing: Standing | undefined, world: World): Moment | NoMoment {
   const { wake_min } = world.bench;
   const options = wake_min === undefined ? {} : { wake_min };
-  if (!standing) return ahead(said, world.now_ms, options);
+  if (!standing) return ahead(told, world.now_ms, options);
   const before = standing.made_for.due as Said | undefined;
+  // "saturday", which the plan had to take for the one in a week
+  const said: Said =
+    before?.which !== undefined && told.which === undefined && told.weekday === before.weekday
+      ? { ...told, which: before.which }
+      : told;
   const at_ms = msOf(standing.ready);
   const day = localDay(at_ms);
   if (same(withoutText(said), withoutText(before))) return { ok: true, at_ms, day, timed: true, assumed: [] };

@@ -89,7 +89,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     };
   }
   const asksPart =
-    /(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
+    /(?:in|for|into) each ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
       reading.text,
     );
   if (asksPart && table.part)

@@ -73,6 +73,7 @@ export const ganache = tool<GanacheInputs>({
       "(?:lower|raise|bring|get|cut|reduce|take) (?:the |its |my )?(?:fat|(?:water|sugar)\\S*) .. {chocolate} .. (?:down |up )?to {percent}",
       `(?:happens to|effect on|do to|does to) .. ${activityWords}`,
       `^(?:(?:whats|what|is|the|estimate|estimated|and) )*${activityWords} (?:of|for) `,
+      `^(?:(?:whats|what|is|the|its|estimate|estimated|and|so) )*${activityWords}(?: of (?:it|that|this|the {base=ganache}))?(?: [?])?$`,
     ],
     [-10, `${activityWords} (?:of|in|for) .. (?:is|was|came out at|reads?|measures?|measured) {number}`],
     [

@@ -18,6 +18,8 @@ export function readMix(reading: Reading, memory: Memory): Draft {
     return { chocolate, chocolate_g: parts.grams };
   if (parts) return { ...lines, ...base };
   const back =
+    // "whats the a_w", behind the mix that was worked out
+    (reading.amounts.length === 0 && reading.things.every((each) => each.ingredient === "water")) ||
     pointsBack(reading) || says(reading, /(?:^| )(?:my|the|this|that) \S*<base=(?:ganache|buttercream)>/);
   const table = memory.table.recipe;
   if (whole === undefined && table?.length && back && !chocolate)

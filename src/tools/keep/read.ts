@@ -52,7 +52,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     ...(about === "outside" && days.made && !days.on && outSinceMade.test(wordsOf(reading))
       ? { out_since_made: true }
       : {}),
-    ...readTimes(reading, about),
+    ...readTimes(reading, about ?? (before as About | undefined)),
     ...readWarmth(reading),
     ...readActivity(reading),
     ...readFilling(reading),

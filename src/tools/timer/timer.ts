@@ -50,6 +50,7 @@ export const timer = tool<TimerInputs>({
     [
       6,
       "{time} on the (?:clock|timer)",
+      "^{count=trays} {number} (?:is |are |all )?(?:piped|{use=piping}|in|done|out|baked|{step=bake}) , (?:{step} )?(?:{number}|{time})(?: (?:{unit=min}|min|minutes))?$",
       "^(?:(?:ok|okay|now|so|and|please|right) )*(?:start|begin|time) (?:the |a )?{step}(?: (?:now|please|then))*$",
     ],
     [

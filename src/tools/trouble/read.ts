@@ -41,6 +41,8 @@ function spelt(reading: Reading): Partial<TroubleInputs> {
     )
   )
     return { symptom: "no feet" };
+  if (/\b(?:fold|folded|folding|macaronage|batter)\b.*\b(?:runny|thin|liquid|loose)\b/.test(words))
+    return { symptom: "runny batter" };
   if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
   return {};
 }

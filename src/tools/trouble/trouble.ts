@@ -32,6 +32,7 @@ export const trouble = tool<TroubleInputs>({
       "{weight} .. {base=ganache} .. {symptom=split_ganache}",
       "{base=ganache} .. {symptom=split_ganache} .. {weight}",
     ],
+    [5, "(?:folded|folding|fold) .. (?:runny|thin|liquid|loose)\\S*"],
     [5, "(?:not one\\S*|not a single|none|no|zero) .. (?:feets?|frills?|skirts?)(?: |$)"],
     [11, "{symptom} .. (?:what|why) .. (?:gone|went|go|goes) wrong"],
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
