@@ -50,7 +50,9 @@ export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(
 
 /** "whites are 170 g, what about the rest": of what stands before it. */
 export const asksOthers = (part: Part, ear: Ear): boolean =>
-  /^(?:so |and )*(?:what about|whats|what is|what are|how about) (?:the )?(?:rest|others?|remainder|remaining)\S*(?: \?)?$/.test(ear.mask(part));
+  /^(?:so |and )*(?:what about|whats|what is|what are|how about) (?:the )?(?:rest|others?|remainder|remaining)\S*(?: \?)?$/.test(
+    ear.mask(part),
+  );
 
 /** "can i still put salt in? its 260 g of caramel buttercream, how much": the bowl of the question before. */
 export const givesBowl = (question: Part, part: Part, ear: Ear): boolean =>

@@ -40,7 +40,8 @@ export function bind(items: readonly Item[]): void {
     const meant = found ?? pronounOf(items, i, owned) ?? barOf(items, i);
     if (!meant) return;
     item.amount.of = meant;
-    owned.add(meant);
+    // a grade leaves the thing free for its weight: "cream 35 % 150 ml"
+    if (item.amount.dim !== "percent") owned.add(meant);
   });
 }
 
@@ -177,6 +178,13 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     if (item.is === "word" && behind.has(item.text)) continue;
     if (item.is === "sign" && behind.has(item.text)) continue;
     if (item.is === "sign" && item.text === "," && at === i - 1 && saysMore(items, i)) continue;
+    // "cream 35 % 150 ml": a grade between
+    if (
+      item.is === "amount" &&
+      item.amount.dim === "percent" &&
+      ["weight", "volume"].includes(amountAt(items, i).dim)
+    )
+      continue;
     // "how many macs at 35": their size
     const at35 = items[i - 1]?.is === "word" && (items[i - 1] as { text: string }).text === "at";
     if (at35 && item.is === "thing" && item.thing.count && amountAt(items, i).dim === "number")

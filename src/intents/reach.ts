@@ -171,6 +171,13 @@ export function sameAgain(
     verdict.test(text)
   )
     return { because: "asks again whether that is right" };
+  // in ounces they stand beside the grams
+  if (
+    weighing.has(last.tool) &&
+    /^(?:(?:and|so|ok) )*in (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/.test(text) &&
+    last.inputs.spoon === undefined
+  )
+    return { because: "asks for the same in grams, which stand in the answer" };
   if (last.tool === "dose" && last.inputs.spoon !== undefined && inGrams.test(text))
     return { drop: "spoon", because: "asks for the same in grams" };
   const noButter =

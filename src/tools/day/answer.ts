@@ -96,6 +96,12 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
 }
 
 function planned(asked: DayInputs, world: World): Outcome {
+  if (asked.no_mature)
+    return {
+      status: "impossible",
+      headline:
+        'Maturing is part of every plan: 24 h at least, boxed airtight in the fridge. What can be left out is the resting of the shells: say "skip the rest".',
+    };
   const said = withHour(asked, world.now_ms);
   const kept = planMeant(said, world);
   const isLeft =

@@ -34,6 +34,8 @@ export const inputs = later(() =>
     within_min: z.optional(time_min),
     diameter_mm: z.optional(diameter_mm),
     no_rest: z.optional(z.boolean()),
+    /** She would leave out the maturing, which no plan can. */
+    no_mature: z.optional(z.boolean()),
     /** Nothing is said of the rest: a kept plan's own record tells, since skipping it may have been taken back. */
     by_record: z.optional(z.boolean()),
     /** The plan that was spoken of has been dropped: nothing of it is asked about any more. */
@@ -141,7 +143,7 @@ export const day = tool<DayInputs>({
       "calendar",
       "running .. {time} (?:late|behind)",
       "{time} (?:late|behind)",
-      "skip (?:the )?(?:rest|rest<remainder>|\\S*<step=rest>)",
+      "skip (?:the )?(?:rest|rest<remainder>|\\S*<step=rest>|\\S*<step=mature>)",
       "no.rest",
     ],
     [

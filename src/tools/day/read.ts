@@ -16,7 +16,9 @@ export function readDay(reading: Reading, memory: Memory): Draft {
     return readSheet(reading, { ...readOrder(reading, memory), ...readDetails(reading) }, plan, memory);
   // whether a kept plan rests its shells is the record's to say: it may have been taken back
   const before = plan === undefined ? planBefore(memory) : withoutRest(planBefore(memory));
-  const want = readWant(reading);
+  const asked = readWant(reading);
+  // behind the plan itself it is nothing new
+  const want = asked?.want === "plan" && (memory.last?.tool === "day" || !before) ? undefined : asked;
   const last = memory.last?.tool === "day" ? (memory.last.inputs as Draft) : undefined;
   if (want && (last?.want === "drop" || last?.gone)) return { ...want, as_kept: true, gone: true };
   const told: Draft =
@@ -78,6 +80,16 @@ function readWant(reading: Reading): Draft | undefined {
     )
   )
     return { want: "drop" };
+  // "when do i start", past another question: of the plan that there is
+  const isBare = reading.amounts.length === 0 && reading.whens.length === 0;
+  if (
+    isBare &&
+    says(
+      reading,
+      /^(?:(?:so|and|ok|now) )*(?:when|what time) (?:do|should|must|can) i (?:have to |need to )?(?:start|begin)(?: then| again)?(?: \?)?$/,
+    )
+  )
+    return { want: "plan" };
   const step = readDone(reading);
   if (step) return { want: "done", step };
   const late = reading.amounts.find((each) => each.dim === "time");
@@ -127,7 +139,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     reading,
     /no.rest|without (?:any |the )?\S*rest|skip (?:the )?\S*rest|(?:dont|do not|wont|not|didnt) (?:let (?:them|it|the \S+) )?\S*rest(?:<|ing)/,
   );
-  const { wake_min = lateRise(reading), sleep_min } = hoursSaid(reading.text);
+  const { wake_min = lateRise(reading) ?? startSaid(reading), sleep_min } = hoursSaid(reading.text);
   return {
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
@@ -136,6 +148,9 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
+    ...(says(reading, /(?:skip|without|no|leave out|drop) (?:the )?\S*(?:matur(?:ing|ation)|<step=mature>)/)
+      ? { no_mature: true }
+      : {}),
     ...(says(
       reading,
       /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all/,
@@ -190,7 +205,7 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
       amount.dim === "number" &&
       amount.unit === "" &&
       !amount.fraction &&
-      amount.of?.taste &&
+      (amount.of?.taste || amount.of?.ingredient === "chocolate" || amount.of?.chocolate) &&
       !amount.of.dose,
   );
   if (each.length > 1 && reading.whens.length > 0) return each.reduce((sum, { value }) => sum + value, 0);
@@ -209,6 +224,11 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
       )?.value
     : undefined;
 }
+
+/** "i start at 6 that day": when the bench opens, and not when they are due. */
+const startsAt = /(?:^| )i (?:can |could |will |want to |have to )?(?:start|begin|get up|am up) at \S*<when>/;
+const startSaid = ({ mask, whens }: Reading): number | undefined =>
+  startsAt.test(mask) ? whens.find((each) => each.minute !== undefined)?.minute : undefined;
 
 const sleepsIn = /(?:^| )sleep (?:in )?(?:till|until|to) \S*<(?:when|number)>/;
 
@@ -232,7 +252,8 @@ const asksReady =
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
   // "can i sleep in till 9": when the day begins, not when it is due
-  if (asksReady.test(reading.text) || sleepsIn.test(reading.mask)) return undefined;
+  if (asksReady.test(reading.text) || sleepsIn.test(reading.mask) || startsAt.test(reading.mask))
+    return undefined;
   const said = reading.whens.at(-1);
   if (!said) return undefined;
   const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;

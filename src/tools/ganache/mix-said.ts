@@ -20,7 +20,8 @@ export function readMix(reading: Reading, memory: Memory): Draft {
   const back =
     // "whats the a_w", behind the mix that was worked out
     (reading.amounts.length === 0 && reading.things.every((each) => each.ingredient === "water")) ||
-    pointsBack(reading) || says(reading, /(?:^| )(?:my|the|this|that) \S*<base=(?:ganache|buttercream)>/);
+    pointsBack(reading) ||
+    says(reading, /(?:^| )(?:my|the|this|that) \S*<base=(?:ganache|buttercream)>/);
   const table = memory.table.recipe;
   if (whole === undefined && table?.length && back && !chocolate)
     return { lines: table.map(({ name, grams }) => ({ name, grams })), ...base };

@@ -258,7 +258,10 @@ export const keep = tool<KeepInputs>({
     { say: "water activity of 110 g white chocolate and 70 g cream", tool: "ganache" },
   ],
   // "can they stand out at the party?" "4 hours"
-  goesOn: cues([9, "^(?:(?:its|about|for|like|around|maybe|up to|so|and|say|only|roughly) )*{time}(?: (?:out|in all|total|then|max|or so))*(?: [?])?$"]),
+  goesOn: cues([
+    9,
+    "^(?:(?:its|about|for|like|around|maybe|up to|so|and|say|only|roughly) )*{time}(?: (?:out|in all|total|then|max|or so))*(?: [?])?$",
+  ]),
   rivals: [
     ["about", "still", "old_days"],
     ["out_min", "out_since", "overnight", "out_since_made"],

@@ -121,6 +121,7 @@ export const label = tool<LabelInputs>({
       "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
       "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",
     ],
+    [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
     [-8, "{number}", "{weight}", "{volume}", "{percent}"],
   ),
   examples: [

@@ -94,12 +94,18 @@ function make(
   next: number,
 ): Rating | undefined {
   const behind = some.slice(next, next + 3);
-  const isShare = behind.some(
-    (each) =>
-      each.thing?.symptom !== undefined ||
-      (each.thing?.count !== undefined && each.thing.count !== "batches") ||
-      ["were", "had", "cracked"].includes(each.text),
+  // "7/10 bit hollow": what it was like, behind its mark
+  const isLike = /^(?:bit|slightly|some|few|a|tops|feet|but|though|quite|very|nice|good)$/.test(
+    behind[0]?.text ?? "",
   );
+  const isShare =
+    !isLike &&
+    behind.some(
+      (each) =>
+        each.thing?.symptom !== undefined ||
+        (each.thing?.count !== undefined && each.thing.count !== "batches") ||
+        ["were", "had", "cracked"].includes(each.text),
+    );
   if (
     !scales.has(down) ||
     up < 0 ||

@@ -129,7 +129,10 @@ export const method = tool<MethodInputs>({
     { say: "how much cream for 300 g dark chocolate", tool: "ganache" },
   ],
   // "fan"
-  goesOn: cues([8, "^(?:and |in |with |mine is |its |for )*(?:an? )?(?:fan|convection|conventional|static)(?: oven| one)?(?: [?])?$"]),
+  goesOn: cues([
+    8,
+    "^(?:and |in |with |mine is |its |for )*(?:an? )?(?:fan|convection|conventional|static)(?: oven| one)?(?: [?])?$",
+  ]),
   rivals: [["step"], ["about", "judge_c", "heat_c"]],
   read: readMethod,
   compute: answerMethod,

@@ -1,6 +1,6 @@
 /** Reads the things that an order on the shelf is about: their weights, bags, prices. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { says } from "../lib/find.ts";
+import { says, white_g } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import { currencySaid } from "../lib/money.ts";
 import { inBase, unitRow } from "../lib/units.ts";
@@ -19,7 +19,17 @@ export function entriesOf(
 ): Entry[] {
   const bags = bagsOf(reading);
   if (bags) return [bags];
-  const lines = merged(readLines(reading).lines.map((each) => ({ name: each.name, grams: each.grams })));
+  const eggs = reading.amounts.find(
+    ({ dim, unit, of }) => dim === "number" && unit === "" && of?.ingredient === "egg",
+  );
+  // "30 eggs" are counted: of use is their white
+  const lines = merged(
+    readLines(reading).lines.map((each) =>
+      each.name === "egg" && eggs?.value === each.grams
+        ? { name: "whites", grams: each.grams * white_g }
+        : { name: each.name, grams: each.grams },
+    ),
+  );
   const known = lines.filter(
     (each) => reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use",
   );

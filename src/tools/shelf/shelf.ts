@@ -1,6 +1,7 @@
 /** What is on the shelf: bottles with their own directions, ingredients in stock, what they cost. */
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
 import { inBowl_g, money, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerShelf } from "./answer.ts";
 import { shelfCues } from "./cues.ts";
@@ -52,6 +53,11 @@ export const shelf = tool<ShelfInputs>({
   purpose: "Your bottles with their directions, what is in stock, and what it cost",
   inputs,
   cues: shelfCues,
+  // "used 200 g almond flour" "whats left"
+  goesOn: cues([
+    8,
+    "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
+  ]),
   examples: [
     {
       say: "my mint bottle says half to one percent, save that",

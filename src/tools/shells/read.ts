@@ -231,7 +231,8 @@ function readWant(reading: Reading): ShellsInputs["want"] {
 function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const bare = bareNumbers(reading)[0];
-  if (!bare || !memory.follows) return {};
+  // "three colours": bowls, and no macarons
+  if (!bare || !memory.follows || bare.of?.count === "bowls") return {};
   // "n if i go 3.5", where a size was said before
   if (
     before?.diameter_mm !== undefined &&

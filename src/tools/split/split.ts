@@ -43,6 +43,7 @@ export const split = tool<SplitInputs>({
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
   cues: cues(
+    [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
     [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
     [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],
     [-3, "{base} .. {dose}"],

@@ -191,7 +191,9 @@ const lengthOf = ({ value, high, unit }: Amount) => ({
 /** "45 minutes on for it to set": what "it" is, the table says. */
 function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string {
   // "tray 2 piped, rest 35"
-  const tray = /^(?:the |my )?trays? (\d+) (?:is |are |all )?(?:piped|in|done|out|baked) ,/.exec(textOf(part))?.[1];
+  const tray = /^(?:the |my )?trays? (\d+) (?:is |are |all )?(?:piped|in|done|out|baked) ,/.exec(
+    textOf(part),
+  )?.[1];
   if (tray) return `tray ${tray}`;
   const name = newName(part, alone ? undefined : false);
   if (name && name !== "set") return name;
