@@ -135,7 +135,9 @@ const counts = /^(?:macarons|shells|trays)$/;
  * weighs a ganache, but asks for no part of it. 0 where it may have the figure, or where nothing sure is asked for.
  */
 export function against(tool: string, asked: Asked | undefined): number {
-  if (!asked || asked.units || asked.onlyDose || !naming.has(tool)) return 0;
+  // "xanthan gum for 300 g buttercream" builds no buttercream
+  if (asked?.onlyDose) return ["buttercream", "ganache", "fill", "scale"].includes(tool) ? -6 : 0;
+  if (!asked || asked.units || !naming.has(tool)) return 0;
   const wrong = asked.dosed
     ? !ofFlavors.has(tool)
     : (asked.names ?? []).every((name) => counts.test(name)) && !ofPieces.has(tool);

@@ -115,7 +115,11 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
         )
       : {}),
   }));
-  const asks = asksBase || targets.length > 1 || says(reading, /<[^>]*base=|how (?:far|many)/);
+  const asks =
+    asksBase ||
+    before?.base_g !== undefined ||
+    targets.length > 1 ||
+    says(reading, /<[^>]*base=|how (?:far|many)/);
   return asks ? drafts : drafts.map(ofBowl);
 }
 

@@ -63,6 +63,7 @@ export const scale = tool<ScaleInputs>({
       "what .. weigh\\S* .. (?:for )?{number} (?:{count=macarons}|dozen)",
       "{number} .. {count=macarons} .. (?:weights?|grams)\\S* (?:of|for) (?:each|everything|all)",
       "{count=shells} in (?:weights?|grams)",
+      "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} i (?:have|got) .. (?:other|rest|others)\\S* .. {count=shells}",
       "{weight} (?:of )?{ingredient=whites} .. rest\\S* of the (?:{count=shells}|recipe|batter)",
     ],
     [
