@@ -5,6 +5,7 @@
 import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/index.ts";
 import { against, askedFor } from "./asked-for.ts";
 import { withoutBareHours } from "./bare-hour.ts";
+import { withBottles } from "./bottles.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
 import { withoutDropped } from "./dropped.ts";
@@ -87,7 +88,10 @@ export function next(
   names: Names,
   { tools, reader }: Understanding,
 ): Step[] | Unread {
-  const reading = withoutBareHours(withNames(said, names.formulas), now.last?.tool);
+  const reading = withoutBareHours(
+    withBottles(withNames(said, names.formulas), names.bottles),
+    now.last?.tool,
+  );
   const state = corrected(reading, returned(reading, now));
   const asked = askedFor(reading);
   const scores = score(reading, tools)

@@ -100,6 +100,8 @@ const phrases: readonly Phrase[] = [
     from: /(\d)[ -]?(?:something|odd|ish) (percent|%)/g,
     to: "$1 $2",
   },
+  // "stick n a half", "n in oz", "n 400g"
+  { marks: ["n "], from: /(^| )n (?=a half|in |for |how |hw |if |with |at |\d)/g, to: "$1and " },
   // dictation writes "to" for "two"
   {
     marks: ["to hundred", "too hundred"],

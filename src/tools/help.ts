@@ -22,7 +22,7 @@ const thanks =
 const praise =
   "(?:ok|okay|oh|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
 const hello =
-  "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|bonjour|hallo|hola)";
+  "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|hru|wyd|sup|yo|bonjour|hallo|hola)";
 const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
 
 /**
