@@ -166,6 +166,10 @@ function follows(
   const color = reading.things.some((each) => each.color && !each.base);
   if (color && reading.things.some((each) => each.base === "batter") && before.base !== "batter")
     return false;
+  // "and 3 colors": bowls, which split alone is about
+  const bowls = reading.amounts.some((each) => each.of?.count === "bowls" && !each.fraction);
+  if (bowls && isBare(reading) && ["scale", "shells", "fill", "buttercream", "ganache"].includes(last.name))
+    return false;
   // a question that another calculator claims puts nothing on the shelf
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
   const goingOn = pointsToGoOn(last, reading.mask);

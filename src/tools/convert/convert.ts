@@ -91,6 +91,12 @@ export const convert = tool<ConvertInputs>({
     { say: "18 min on the clock please", tool: "timer" },
     { say: "my oven is a fan oven", tool: "bench" },
   ],
+  // "fan?", "divide by 3"
+  goesOn: cues([
+    9,
+    "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
+    "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
+  ]),
   rivals: [
     [
       "value",

@@ -77,6 +77,11 @@ export function changed(before: Draft, reading: Reading): Draft {
     const { several: _s, high: _h, ...held } = before;
     return { ...held, value: lone.value };
   }
+  // "fan?", behind a heat: that heat in the other oven
+  const bareOven = /^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: \?)?$/.test(
+    reading.mask,
+  );
+  if (bareOven && before.unit && kind(before.unit) === "temperature") return { ...before, oven: "fan" };
   if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
   const to = targets(reading)[0];
   // "and twice that many tablespoons?"

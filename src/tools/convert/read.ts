@@ -22,6 +22,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
   const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
+  const divided = before && dividedBy(reading, before);
+  if (divided) return [divided];
   const sum = sumOf(reading);
   // "plus 8", behind a sum
   if (sum && before?.sum !== undefined && /^[+*/-] /.test(sum.sum))
@@ -46,6 +48,16 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+}
+
+/** "divide by 3", "times 2", behind a conversion: what was turned, so many times. */
+function dividedBy({ mask, amounts }: Reading, before: Draft): Draft | undefined {
+  const said = /^(?:(?:and|then|now|ok) )*(divided? by|times|multipl\S+ by) \S*<number>(?: \?)?$/.exec(
+    mask,
+  )?.[1];
+  const number = amounts.find((each) => each.dim === "number")?.value;
+  if (!said || !number || before.value === undefined || before.sum !== undefined) return undefined;
+  return { ...before, value: /^divid/.test(said) ? before.value / number : before.value * number };
 }
 
 /** "150 c in gas mark", "what gas mark is 180", "gas mark for 180 c". */

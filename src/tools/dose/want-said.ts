@@ -147,7 +147,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   if (/^(?:so|and|hm|um|ok|is|would|will|\S*<)/.test(reading.mask) && isVerdict.test(reading.mask))
     return { want: "check" };
   const isShareFine =
-    /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: (?:for|in) (?:an? |my |the )?\S*<base=\S+)?(?: \?)?$/;
+    /^(?:(?:so|and|hm|um|ok) )*(?:is |would |will )?\S*<percent> (?:of )?(?:\S*<[^>]*(?:dose|taste)=\S* )?(?:be )?(?:ok|okay|enough|fine|alright|right|too (?:much|little|strong|weak))(?: then)?(?: (?:for|in) (?:an? |my |the )?\S*<base=\S+)?(?: \?)?$/;
   if (reading.mask.includes("<percent>") && isShareFine.test(reading.mask)) return { want: "check" };
   if (
     /already|verdict|over or under|under or over|over the top|(?:inside|within) (?:the )?(?:range|limit)|in range|is (?:that|it|this) (?:ok|okay|alright|enough|too)|: ?ok\b|went in/.test(

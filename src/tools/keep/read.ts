@@ -34,7 +34,14 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "keep" ? memory.last.inputs.about : undefined;
   // "can i freeze them?" "how long?": there, and not in the fridge
   const about =
-    before !== undefined && bareHowLong.test(reading.mask) ? (before as About) : aboutWhat(reading);
+    before === "whites" &&
+    /^(?:(?:and|what about|or|so) )*\S*<(?:time|when)>(?: old)?(?: (?:ones|whites|\S*<ingredient=whites>))?(?: \?)?$|^(?:and |or )?\S*_old\S*(?: \?)?$/.test(
+      reading.mask,
+    )
+      ? "whites"
+      : before !== undefined && bareHowLong.test(reading.mask)
+        ? (before as About)
+        : aboutWhat(reading);
   const mix = reading.things.find(
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
