@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { units } from "../../../data/words/units.ts";
 import { later, tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
 import { answerConvert } from "./answer.ts";
 import { convertCues } from "./cues.ts";
 import { readConvert } from "./read.ts";
