@@ -17,6 +17,7 @@ import { answersPending } from "./pending.ts";
 import { corrected, ofBoth, ofWholeTurn, returned, sameAgain } from "./reach.ts";
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe-lines.ts";
+import { shifted } from "./shifted.ts";
 import { type Inputs, knownFrom, type Step, stepFrom } from "./step.ts";
 import { vocabulary } from "./vocabulary.ts";
 
@@ -88,9 +89,9 @@ export function next(
   names: Names,
   { tools, reader }: Understanding,
 ): Step[] | Unread {
-  const reading = withoutBareHours(
-    withBottles(withNames(said, names.formulas), names.bottles),
-    now.last?.tool,
+  const reading = shifted(
+    withoutBareHours(withBottles(withNames(said, names.formulas), names.bottles), now.last?.tool),
+    now.pending ? undefined : now.last,
   );
   const state = corrected(reading, returned(reading, now));
   const asked = askedFor(reading);

@@ -85,7 +85,7 @@ function plainVerbs(items: readonly Item[]): Item[] {
     if (
       item.is !== "thing" ||
       !item.thing.symptom ||
-      !/^(?:split|cracked|broken?|separated?|spread)$/.test(item.thing.text)
+      !/^(?:split|splitting|cracked|broken?|separated?|spread)$/.test(item.thing.text)
     )
       return item;
     const [before, next] = [items[at - 1], items[at + 1]];

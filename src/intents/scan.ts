@@ -99,7 +99,9 @@ function isPronounOne(
   if (text(tokens[i]) !== "one" || amount.value !== 1 || amount.dim !== "number" || next !== i + 1)
     return false;
   if (inRatio(tokens, i, -1) || inRatio(tokens, i, 1)) return false;
-  const follows = phraseAt(tokens, next, lexicon);
+  // "one more bowl"
+  const at = /^(?:more|less|fewer|extra)$/.test(text(tokens[next])) ? next + 1 : next;
+  const follows = phraseAt(tokens, at, lexicon);
   return !follows || ["the", "that", "this", "which", "other"].includes(text(tokens[i - 1]));
 }
 

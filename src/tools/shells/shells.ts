@@ -47,6 +47,7 @@ export const shells = tool<ShellsInputs>({
       5,
       "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
     ],
+    [4, "(?:how|hw) many {length} {count=(macarons|shells)} (?:is|are|s|does|will|would|do|from|out)"],
     [
       6,
       "{count=shells} .. {number} (?:\\S+ ){0,2}(?:{symptom}|broken?|ruined|bad|lost|burnt) .. (?:left|how many|{count=macarons})",

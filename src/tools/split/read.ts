@@ -33,6 +33,19 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   const [large, ...larger] = bareNumbers(reading).filter((each) => each.value > 100);
   if (large && mix && larger.length === 0 && weights.length === 0 && bareNumbers(reading).length <= 2)
     return { draft: { total_g: large.value, thing: mix }, amount: large };
+  // "split 480 in 3", with no mix named
+  const parts = reading.amounts.filter((each) => each !== large);
+  if (
+    large &&
+    parts.length === 1 &&
+    parts[0]?.dim === "number" &&
+    weights.length === 0 &&
+    says(
+      reading,
+      /\S*<number> (?:split |divided? )?(?:(?:in|into|between|by|among) )?\S*<number>(?: (?:equal )?\S*count=bowls\S*)?/,
+    )
+  )
+    return { draft: { total_g: large.value }, amount: large };
   const amount =
     weights.find((each) => each.of?.base) ??
     weights.find((each) => !each.of) ??

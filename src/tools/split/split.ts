@@ -69,6 +69,7 @@ export const split = tool<SplitInputs>({
       "split<\\S+ .. {weight}",
       "{weight} .. (?:split|divide|divided|share)(?:<\\S+)?(?: |$)",
       "{number} {count=bowls} .. {color} .. {number} {count=bowls}",
+      "(?:split|splitting|divide|dividing|share) {number} (?:in |into |between |among )?{number}",
       "\\S*<number,fraction> .. {color}",
       "\\S*<number,fraction> (?:of it |of that |of them )?(?:{taste}|{color}|{dose})",
       "{percent} .. {weight} .. {base} .. {remainder}",
