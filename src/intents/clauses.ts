@@ -134,7 +134,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const complete =
       !givesOnly(left) &&
       !tellsWhatIsThere(left, ear) &&
-      (carriesAmount(left) || opens(left, ear) || !states(left, ear)) &&
+      (carriesAmount(left) || opens(left, ear) || !states(left, ear) || tellsFault(right, left, ear)) &&
       ear.claimed(left) !== undefined &&
       (spoken ||
         (isList(left, head, ear) && hasBase(left) && hasBase(head)) ||
@@ -270,7 +270,8 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       ear.claimed(part)?.name === "timer" &&
       opens(part, ear) &&
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
-    if (apart || isTimer) {
+    const isFault = waiting.length > 0 && whole && tellsFault(part, waiting, ear);
+    if (apart || isTimer || isFault) {
       out.push(waiting);
       waiting = [];
     }
@@ -281,9 +282,18 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   }
   if (waiting.length === 0) return out;
   const last = out.at(-1);
-  if (!last || orders(waiting, ear)) return [...out, waiting];
+  if (!last || orders(waiting, ear) || tellsFault(last, waiting, ear)) return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
+
+/** "how much flavor for 180 g buttercream? also my ganache has split": a fault of another mix is a question too. */
+const tellsFault = (before: Part, part: Part, ear: Ear): boolean =>
+  carriesAmount(before) &&
+  hasBase(before) &&
+  part.some((item) => item.is === "thing" && item.thing.symptom) &&
+  hasBase(part) &&
+  !sharesBase(before, part) &&
+  ![undefined, ear.claimed(before)].includes(ear.claimed(part));
 
 const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
 

@@ -6,8 +6,10 @@ import type { Memory, Outcome, Reading, Table, Tool } from "../tools/contract/in
 import { against, askedFor } from "./asked-for.ts";
 import { withoutBareHours } from "./bare-hour.ts";
 import { withBottles } from "./bottles.ts";
+import { inBox } from "./boxed.ts";
 import { score } from "./choose.ts";
 import { clauses } from "./clauses.ts";
+import { seenBy } from "./drafts.ts";
 import { withoutDropped } from "./dropped.ts";
 import { choose, fullest, strange } from "./follow.ts";
 import { compile, wordsOf } from "./lexicon.ts";
@@ -49,6 +51,8 @@ export interface State {
   turn?: { said: string; topics: Topic[]; times: number };
   /** What was answered, the latest last, each question with its inputs: "back to the lemon one". */
   past?: Topic[];
+  /** How many a box holds: "no, 15 boxes" goes on from it. */
+  in_box?: number;
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
   row?: Inputs[];
 }
@@ -112,9 +116,12 @@ export function next(
     table: state.table,
     ...(state.last ? { last: state.last } : {}),
     follows,
+    ...(state.in_box === undefined ? {} : { in_box: state.in_box }),
     names,
     recipe,
   });
+  const held = inBox(reading);
+  const holds = held === undefined ? {} : { in_box: held };
   const answer = answersPending(reading, state, names, scores, tools, recipe);
   if (answer) {
     const { tool, inputs, filled } = answer;
@@ -123,7 +130,8 @@ export function next(
         tool,
         inputs,
         known: knownFrom(inputs, filled),
-        reading,
+        reading: seenBy(tool, reading, state.in_box),
+        ...holds,
         trace: () => [`answers ${tool.name}'s question`],
       },
     ];
@@ -160,7 +168,8 @@ export function next(
     pair.length === 2 ? pair.map((inputs) => ({ ...state, last: { tool: tool.name, inputs } })) : [state];
   return befores.flatMap((before) =>
     drafted.map((draft) => ({
-      ...stepFrom(tool, draft, reading, before, follows, trace),
+      ...stepFrom(tool, draft, seenBy(tool, reading, state.in_box), before, follows, trace),
+      ...holds,
       ...(left.length > 0 ? { left } : {}),
     })),
   );
@@ -174,13 +183,15 @@ const without = ({ ...inputs }: Inputs, key: string | undefined): Inputs => {
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(
   state: State,
-  step: Pick<Step, "tool" | "inputs"> & { reading?: Reading },
+  step: Pick<Step, "tool" | "inputs" | "in_box"> & { reading?: Reading },
   outcome: Outcome,
 ): State {
   if (["help", "explain", "undo"].includes(step.tool.name)) return state;
   const last = { tool: step.tool.name, inputs: step.inputs };
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
-  const { pending: _pending, ...kept } = state;
+  const in_box = step.in_box ?? state.in_box;
+  const { pending: _pending, ...others } = state;
+  const kept = { ...others, ...(in_box === undefined ? {} : { in_box }) };
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined" || outcome.status === "asking")
@@ -194,7 +205,8 @@ export function remember(
   const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
   const turn = { said, topics: [...before, last], times };
   const past = [...(state.past ?? []), last].slice(-12);
-  return { table: laid(state.table, outcome.leaves), last, topics, row, turn, past };
+  const table = laid(state.table, outcome.leaves);
+  return { table, last, topics, row, turn, past, ...(in_box === undefined ? {} : { in_box }) };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */

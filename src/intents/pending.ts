@@ -2,7 +2,7 @@
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { type Score, stands } from "./choose.ts";
 import type { Names, State } from "./converse.ts";
-import { drafts } from "./drafts.ts";
+import { drafts, seenBy } from "./drafts.ts";
 import { dimensionOf, fillSlot, isBare } from "./slots.ts";
 import { type Inputs, withoutRivals } from "./step.ts";
 
@@ -55,13 +55,14 @@ export function answersPending(
       last,
       slot: pending.slot,
       follows: true,
+      ...(state.in_box === undefined ? {} : { in_box: state.in_box }),
       names,
       ...(recipe ? { recipe } : {}),
     })[0] ?? {};
   const filled =
     pending.slot in found || takesAll(found, reading)
       ? found
-      : { ...found, ...fillSlot(reading, pending.inputs, pending.slot) };
+      : { ...found, ...fillSlot(seenBy(tool, reading, state.in_box), pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }

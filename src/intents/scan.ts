@@ -85,8 +85,14 @@ function phraseAt(
   return undefined;
 }
 
-/** "at $16", "at 40 %" are no moments. */
-const isPriceOrShare = (tokens: readonly Token[], i: number) => ["$", "€", "£"].includes(text(tokens[i - 1]));
+/** "at $16", "at 40 %", "sells at 12" are no moments. */
+const isPriceOrShare = (tokens: readonly Token[], i: number) =>
+  ["$", "€", "£"].includes(text(tokens[i - 1])) ||
+  (text(tokens[i - 1]) === "at" &&
+    tokens
+      .slice(Math.max(0, i - 4), i - 1)
+      .some((each) => /^(?:sells?|selling|sold|priced)$/.test(each.text)) &&
+    !/^(?:am|pm|oclock|:)$/.test(text(tokens[i + 1])));
 
 /** "another one", "the bake one", "one of them": a pronoun, not the number. */
 function isPronounOne(

@@ -51,6 +51,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     const dim = dimensionOf(key);
     // "tray 1": the tray's number is none of its size
     if (amount.of?.count === "trays" && key !== "trays") return false;
+    // how many are in them is not known
+    if (amount.of?.count === "boxes" && key !== "boxes") return false;
     // "three colours" are bowls
     if (amount.of?.count === "bowls" && /^(?:macarons|shells|trays)$/.test(key)) return false;
     // "enough for 20": no bowl holds so few grams

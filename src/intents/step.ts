@@ -15,6 +15,8 @@ export interface Step {
   reading: Reading;
   /** Inputs with what earlier turns knew, should these alone not be enough. */
   fallback?: Inputs;
+  /** How many a box holds, said in it. */
+  in_box?: number;
   /** Weights and percentages that were said and are in no input: the sentence may have been misread. */
   left?: string[];
   /** The weights of the answer in this unit, asked for afterwards. */

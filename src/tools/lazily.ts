@@ -27,6 +27,9 @@ export function lazily(name: string, load: () => Tool): Tool {
     get rivals() {
       return get().rivals ?? [];
     },
+    get unboxes() {
+      return get().unboxes;
+    },
     get alone() {
       return get().alone;
     },

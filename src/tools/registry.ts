@@ -1,7 +1,7 @@
 /** Every calculator, a line each. Adding one means: its file, a test, and a line here. */
 
 import { bench } from "./bench/bench.ts";
-import { buttercream } from "./buttercream.ts";
+import { buttercream } from "./buttercream/buttercream.ts";
 import { buy } from "./buy/buy.ts";
 import type { Tool } from "./contract/index.ts";
 import { convert } from "./convert/convert.ts";

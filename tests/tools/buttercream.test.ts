@@ -1,7 +1,7 @@
 /** Meringue buttercream, whites 100 : sugar 150 : butter 250 (common practice), from any of its parts. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { buttercream } from "../../src/tools/buttercream.ts";
+import { buttercream } from "../../src/tools/buttercream/buttercream.ts";
 import { baker } from "../support/ask.ts";
 import { answer, value } from "../support/world.ts";
 

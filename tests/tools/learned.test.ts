@@ -1,7 +1,7 @@
 /** What batches teach, worked by hand: medians of the baker's own notes, never of what the program gave. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { buttercream } from "../../src/tools/buttercream.ts";
+import { buttercream } from "../../src/tools/buttercream/buttercream.ts";
 import { buy } from "../../src/tools/buy/buy.ts";
 import type { Bench, Note, Tool } from "../../src/tools/contract/index.ts";
 import { Note as NoteShape } from "../../src/tools/contract/record.ts";

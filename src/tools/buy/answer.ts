@@ -9,6 +9,7 @@ import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
 import { batterFor, batterForShells, eggsFor, shellsFor, sizing } from "../lib/sizing.ts";
+import { withSpares } from "../lib/spares.ts";
 import type { BuyInputs } from "./buy.ts";
 import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "./shopping.ts";
 
@@ -22,7 +23,7 @@ export function answerBuy(inputs: BuyInputs, given: World): Outcome {
   const size = sizing(inputs.diameter_mm, given.bench);
   const lessons = learned(given, size.diameter_mm);
   const spares = inputs.macarons === undefined ? [] : taughtTo(given.bench, lessons, ["spares"]);
-  const world = { ...given, bench: taughtBench(given.bench, spares) };
+  const world = { ...given, bench: withSpares(taughtBench(given.bench, spares), inputs) };
   const figures = ownFigures(lessons);
   const taught = [
     ...[lessons.shell, lessons["batter loss"]],

@@ -7,6 +7,7 @@ import { readDetails } from "../day/order.ts";
 import { cues } from "../lib/cue.ts";
 import { counted, diameter, pointsBack } from "../lib/find.ts";
 import { count, diameter_mm } from "../lib/inputs.ts";
+import { spare_percent, spares, sparesSaid } from "../lib/spares.ts";
 import { answerBuy } from "./answer.ts";
 
 export const inputs = later(() =>
@@ -15,6 +16,8 @@ export const inputs = later(() =>
     /** Shells said by number take no spares. */
     shells: z.optional(count("shells")),
     diameter_mm: z.optional(diameter_mm),
+    /** Spares said with the question, in the place of the bench's. */
+    spare_percent: z.optional(spare_percent),
     /** A saved recipe for the shells instead of the house formula. */
     formula: z.optional(z.string()),
     /** Fillings that were named; none means one buttercream and one ganache. */
@@ -33,6 +36,7 @@ export const buy = tool<BuyInputs>({
   name: "buy",
   purpose: "What to buy for a number of macarons, less what is on your shelf",
   inputs,
+  unboxes: true,
   cues: cues(
     [
       6,
@@ -61,6 +65,7 @@ export const buy = tool<BuyInputs>({
       "timer",
     ],
   ),
+  goesOn: cues([12, spares]),
   examples: [
     { say: "what do i need to buy for 24 macarons", inputs: { macarons: 24 } },
     { say: "what have I got to buy for 84 macarons", inputs: { macarons: 84 } },
@@ -142,6 +147,7 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
     ...order,
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
+    ...sparesSaid(reading),
     ...(formula ? { formula } : {}),
     ...(none
       ? { shells_only: true }

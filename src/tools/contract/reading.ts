@@ -136,6 +136,8 @@ export interface Memory {
   slot?: string;
   /** This turn leans on the one before: it names too little to stand alone. */
   follows: boolean;
+  /** How many a box held when boxes were last spoken of. */
+  in_box?: number;
   /** Names of saved formulas, bottles and running timers, so that they can be recognised. */
   names: { formulas: string[]; bottles: string[]; timers: string[] };
   /** Reads text as the lines of a recipe; src/intents gives it, since calculators can't read words themselves. */

@@ -28,6 +28,8 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   rivals?: readonly (readonly (keyof I & string)[])[];
   /** Each order stands alone: nothing of the one before is taken over but what `read` takes itself. */
   alone?: true;
+  /** It knows of no boxes: "12 boxes of 6" are 72 macarons to it. */
+  unboxes?: true;
   /** Inputs found in the sentence; several when it asks several things of this calculator at once. */
   read(reading: Reading, memory: Memory): Partial<I> | Partial<I>[];
   compute(inputs: I, world: World): Outcome;

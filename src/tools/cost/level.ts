@@ -28,6 +28,9 @@ export function levelled(inputs: CostInputs): Level | Outcome {
       else cost_for = macarons;
     }
   }
+  // "a batch of 48 costs £14.40, what does a box of 6 cost"
+  const part = inputs.price === undefined && macarons !== undefined && cost_for !== undefined;
+  if (part && cost_for !== macarons && cost_for !== undefined) return ofPart(inputs, macarons, cost_for);
   if (cost_for === undefined || price_for === undefined || cost_for === price_for)
     return { inputs: withCount(inputs, cost_for ?? price_for), sums: [] };
   const whole = Math.max(cost_for, price_for);
@@ -50,6 +53,22 @@ export function levelled(inputs: CostInputs): Level | Outcome {
     },
     sums,
   };
+}
+
+/** What some of them cost, where a price of others is known. */
+function ofPart(inputs: CostInputs, macarons: number, cost_for: number): Level {
+  const sums: string[] = [];
+  const of = (name: string, amount: number | undefined) => {
+    if (amount === undefined) return undefined;
+    const share = (amount * macarons) / cost_for;
+    sums.push(
+      `${name} of ${plain(macarons)}: ${plain(amount)} × ${plain(macarons)} / ${plain(cost_for)} = ${plain(share, 4)}`,
+    );
+    return share;
+  };
+  const cost = defined("cost", of("cost", inputs.cost));
+  const ingredients = defined("ingredients", of("ingredients", inputs.ingredients));
+  return { inputs: { ...inputs, ...cost, ...ingredients, cost_for: macarons }, sums };
 }
 
 const defined = (key: string, value: number | undefined) => (value === undefined ? {} : { [key]: value });

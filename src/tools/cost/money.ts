@@ -195,7 +195,8 @@ function lastUse(before: string): Use | undefined {
 function isCount(number: Amount, { amounts, text }: Reading): boolean {
   if (!Number.isInteger(number.value) || number.value < 2 || /[.,]/.test(number.text)) return false;
   const [before, behind] = [text.slice(0, number.at[0]), text.slice(number.at[1])];
-  if (/^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
+  const isPrice = /\b(?:sells?|sold|selling|goes|go) (?:it |them )?(?:for|at) $/.test(before);
+  if (!isPrice && /^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
   if (/\b(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(before)) return true;
   const other = amounts.some((each) => each !== number && ["number", "money"].includes(each.dim));
   const forSo = /(\S+)? ?(?:for|on)(?: (?:all|the|these|those))* $/.exec(before);
@@ -212,7 +213,7 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
-    !/\b(?:costs?|charge|price|margin|markup|sell|sells|ingredients|packaging)\b|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
       wordsOf(reading),
     )
   )

@@ -103,6 +103,17 @@ const dozens = (reading: Reading): number | undefined =>
 
 /** "cost of 24 if the ingredients are 8.40": macarons, since nothing else is sold. */
 const costOf = ({ amounts, mask, text }: Reading): number | undefined =>
+  // "what do 36 cost"
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      /\b(?:do|does|would|will) (?:just |only )?$/.test(text.slice(0, each.at[0])) &&
+      /^ (?:of (?:them|those|these) )?(?:cost|come to|run me)\b/.test(text.slice(each.at[1])),
+  )?.value ?? ofMany({ amounts, mask, text });
+
+const ofMany = ({ amounts, mask, text }: Pick<Reading, "amounts" | "mask" | "text">): number | undefined =>
   /(?:^| )(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*\S*<number>/.test(mask)
     ? amounts.find(
         (each) =>
@@ -142,8 +153,7 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   if (loose.length > 0) {
     // "30 €", after a price: what was said last is said anew
     const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-    const alone =
-      loose.length === 1 && before.price !== undefined && /^\S*<money>(?: [?])?$/.test(reading.mask);
+    const alone = loose.length === 1 && before.price !== undefined && sumAlone.test(reading.mask);
     const slot = memory.slot === "price" || alone ? "price" : "cost";
     for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
   }
@@ -154,6 +164,10 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   if (bare && memory.slot) out[memory.slot as "cost"] = bare.value;
   return out;
 }
+
+/** "30 €", "and at £8.50?". */
+const sumAlone =
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:instead|then))?(?: [?])?$/;
 
 /** "packaging $1.20 a box, 6 boxes". */
 const eachBox = /^ ?(?:a|per|for (?:a|each|every)|each) box\b/;

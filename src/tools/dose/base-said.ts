@@ -38,7 +38,12 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
       ? reading.amounts.find((each) => each.fraction && each.dim === "number" && !each.of)?.value
       : undefined;
-    const base_g = parts.reduce((sum, each) => sum + each.grams, 0) * (share ?? 1);
+    // "840 g batter in 3 bowls, how much gel color for one"
+    const bowls = says(reading, /(?:in|into|between|over) \S*<number> (?:equal )?\S*<[^>]*count=bowls/)
+      ? reading.amounts.find((each) => each.of?.count === "bowls")?.value
+      : undefined;
+    const ofOne = bowls && bowls > 1 && asksPart.test(reading.text) ? 1 / bowls : undefined;
+    const base_g = parts.reduce((sum, each) => sum + each.grams, 0) * (share ?? ofOne ?? 1);
     const corrected = correctParts(parts, memory);
     if (corrected) return corrected;
     const summed = parts.length > 1 ? { parts: parts.map(partOf) } : {};
@@ -88,11 +93,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       ...(base ? { base } : baseFrom(table.mass?.thing ?? "")),
     };
   }
-  const asksPart =
-    /(?:in|for|into) each ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/.test(
-      reading.text,
-    );
-  if (asksPart && table.part)
+  if (asksPart.test(reading.text) && table.part)
     return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   // "with 5 g salt?", right behind the mix that was worked out
   const behindMix = ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? "");
@@ -196,6 +197,10 @@ function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft 
     return undefined;
   return { base_g: before.base_g - grams };
 }
+
+/** "for each", "per bowl", "one of them": a part of what was split. */
+const asksPart =
+  /(?:in|for|into) (?:just |only )?(?:each|one) ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/;
 
 /** "without the butter?": a part of the sum said before is left out. */
 function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {

@@ -32,6 +32,7 @@ export const fill = tool<FillInputs>({
   name: "fill",
   purpose: "Filling to make for a number of macarons, ring and center, or macarons from a bowl of filling",
   inputs,
+  unboxes: true,
   cues: cues(
     [
       5,

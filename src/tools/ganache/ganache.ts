@@ -62,6 +62,7 @@ export const ganache = tool<GanacheInputs>({
   purpose:
     "Ganache from chocolate, cream or total; what a ratio is good for; too loose, too stiff, split; what it is made of",
   inputs,
+  unboxes: true,
   cues: cues(
     // what a mix is brought to, and what moves it
     [

@@ -83,6 +83,10 @@ export const keep = tool<KeepInputs>({
   inputs,
   cues: cues(
     [
+      8,
+      "(?:temp\\S*|how cold|cold enough) .. (?:cool\\S* (?:box\\S*|bags?)|coolbox|coolbag|cooler|ice box\\S*|chiller|esky)",
+    ],
+    [
       5,
       "(?:shelf|fridge|freezer|counter|storage) life",
       "how (?:far|long|many days) (?:ahead|in advance|before) .. (?:make|bake|fill|prepare)",

@@ -72,6 +72,8 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   };
 }
 
+const coldWords = /fridge|refrigerat|freez|chill|cool|cold|ice/;
+
 function aboutWhat(reading: Reading): About | undefined {
   const said = wordsOf(reading);
   const whites = reading.things.some((each) =>
@@ -132,6 +134,16 @@ function aboutWhat(reading: Reading): About | undefined {
   if (iceWords.test(said) && !dated && !/\bthaw|defrost|took .*out of the freezer/.test(said))
     return "freezer";
   if (warm !== undefined && warm >= warmest_fridge_c) return "outside";
+  // "they have sat for 90 minutes": nowhere cold, as nobody says where
+  const short = reading.amounts.some(
+    (each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60,
+  );
+  if (
+    short &&
+    /\b(?:sat|sitting|stood|standing|been left|left|forgot\w*|lying)\b/.test(said) &&
+    !coldWords.test(said)
+  )
+    return "outside";
   if (
     /fridge|refrigerat|keep|last|good|ok|okay|eat|safe|days?|use by|best|sell|off|store|storage|how long|thaw|defrost|when/.test(
       said,

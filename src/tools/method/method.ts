@@ -69,7 +69,12 @@ export const method = tool<MethodInputs>({
       "^(?:and |so |ok )*\\S*<step=bake> (?:at|temp\\S*)(?: what)?(?: [?])?$",
     ],
     [9, "how long .. (?:before|until|till) .. (?:nice|best|good|ready|perfect) (?:to eat|for eating)"],
-    [8, "how long (?:til|till|until|before|for|does) .. {base=ganache} .. (?:ready|set|sets|firm|stiff)"],
+    [
+      8,
+      "how long (?:til|till|until|before|for|does) .. {base=ganache} .. (?:ready|set|sets|firm|stiff)",
+      "how long .. {base=ganache} .. (?:before|until|till|til) .. (?:{use=piping}|pipe|piped|pipeable)",
+      "how long .. (?:before|until|till|til) .. (?:{use=piping}|pipe) .. {base=ganache}",
+    ],
     [
       4,
       ...named.map((step) => `(?:${heat}|${time}) .. ${step}`),

@@ -16,6 +16,7 @@ import {
 } from "../lib/learned.ts";
 import { counted, listed, plain, weight, weightRange } from "../lib/show.ts";
 import { batterForShells, fillingFor, type Sizing, shellsFor, sizing } from "../lib/sizing.ts";
+import { withSpares } from "../lib/spares.ts";
 import type { ScaleInputs } from "./scale.ts";
 
 interface Line {
@@ -47,7 +48,8 @@ interface Factor {
 }
 
 /** @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`. */
-export function answerScale(said: ScaleInputs, world: World): Outcome {
+export function answerScale(said: ScaleInputs, given: World): Outcome {
+  const world = { ...given, bench: withSpares(given.bench, said) };
   const recipe = recipeOf(said, world);
   if ("status" in recipe) return recipe;
   const found = factorOf(said, recipe, world);

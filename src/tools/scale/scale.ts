@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { spare_percent, spares } from "../lib/spares.ts";
 import { answerScale } from "./answer.ts";
 import { readScale } from "./read.ts";
 
@@ -32,6 +33,8 @@ export const inputs = later(() =>
     unsized: z.optional(z.boolean()),
     shells: z.optional(count("shells")),
     diameter_mm: z.optional(diameter_mm),
+    /** Spares said with the question, in the place of the bench's. */
+    spare_percent: z.optional(spare_percent),
     /** The one line she asks about; the others are given all the same. */
     asked: z.optional(z.string()),
   }),
@@ -45,6 +48,7 @@ export const scale = tool<ScaleInputs>({
   name: "scale",
   purpose: "A recipe scaled by what you have, by factor, by weight, by whites or by macarons",
   inputs,
+  unboxes: true,
   cues: cues(
     [
       8,
@@ -251,6 +255,7 @@ export const scale = tool<ScaleInputs>({
       "(?:how|hw) many \\S+ is",
     ],
   ),
+  goesOn: cues([12, spares]),
   examples: [
     {
       say: "120 g egg whites, what do I need of the rest",

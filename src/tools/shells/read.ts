@@ -2,6 +2,7 @@
 import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, diameter, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
+import { sparesSaid } from "../lib/spares.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
@@ -44,6 +45,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
     ...(want ? { want } : {}),
     ...onTrayOf(reading),
+    ...sparesSaid(reading),
   };
   if (Object.keys(known).length > 0) return draft;
   // "and once it is baked?", of the one shell that was weighed

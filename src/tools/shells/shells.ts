@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { spare_percent, spares } from "../lib/spares.ts";
 import { answerShells } from "./answer.ts";
 import { readShells } from "./read.ts";
 
@@ -27,6 +28,8 @@ export const inputs = later(() =>
     shell_g: z.optional(weight_g),
     /** So many on one tray, said with the question. */
     on_tray: z.optional(count("shells")),
+    /** Spares said with the question, in the place of the bench's. */
+    spare_percent: z.optional(spare_percent),
     want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
   }),
 );
@@ -37,6 +40,7 @@ export const shells = tool<ShellsInputs>({
   name: "shells",
   purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
   inputs,
+  unboxes: true,
   cues: cues(
     [
       7,
@@ -175,6 +179,7 @@ export const shells = tool<ShellsInputs>({
       "when ",
     ],
   ),
+  goesOn: cues([12, spares]),
   examples: [
     { say: "batter for 24 macarons", inputs: { macarons: 24, want: "batter" } },
     { say: "how many macarons from 460 g of batter", inputs: { batter_g: 460, want: "macarons" } },

@@ -71,6 +71,7 @@ export function meant(said: string, timers: readonly Live[], recent?: string): L
   if (count) return timers.filter((each) => Math.abs(each.due_ms - each.set_ms - length_ms) < 1000);
   if (said === "other") {
     const others = timers.filter((each) => each.label !== recent);
+    if (others.length === 0) return timers.length === 1 ? [...timers] : [];
     return others.length < timers.length ? others : [];
   }
   const place = ["first", "second", "third"].indexOf(said);

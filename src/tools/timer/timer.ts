@@ -148,7 +148,11 @@ export const timer = tool<TimerInputs>({
       "how (?:long|much longer) (?:is there |have i got |has it got |left )?(?:on|till|until) ",
       "(?:how )?much longer",
       "time left",
+      "{when} (?:shout|yell|holler|beep|ping|buzz|nudge|poke|warn)",
       "whats (?:still |now |everything )?(?:running|going|ticking)",
+      "^(?:(?:and|so|ok) )*whats (?:still )?on(?: (?:now|right now|at the moment|the clock))?(?: [?])?$",
+
+      "(?:shout|yell|holler|beep|poke|warn)(?: (?:at )?me)? .. (?:{when}|{time})",
       "what .. (?:running|ticking)",
       "(?:anything|any) .. (?:running|going|ticking)",
       "timers?",

@@ -1,0 +1,153 @@
+/** Meringue buttercream from any one of its parts, or from the total. */
+import * as z from "zod/mini";
+import { later, tool } from "../contract/index.ts";
+import { cues } from "../lib/cue.ts";
+import { count, weight_g } from "../lib/inputs.ts";
+import { answerButtercream } from "./answer.ts";
+import { readButtercream } from "./read.ts";
+
+const inputs = later(() =>
+  z.strictObject({
+    whites_g: z.optional(weight_g),
+    sugar_g: z.optional(weight_g),
+    butter_g: z.optional(weight_g),
+    total_g: z.optional(weight_g),
+    /** Another buttercream than one of meringue. */
+    other: z.optional(z.string()),
+    macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    whites_count: z.optional(count("whites")),
+    asks_heat: z.optional(z.boolean()),
+  }),
+);
+
+export type ButtercreamInputs = z.infer<ReturnType<typeof inputs>>;
+
+export type Part = "whites" | "sugar" | "butter";
+
+export const buttercream = tool<ButtercreamInputs>({
+  name: "buttercream",
+  purpose: "Meringue buttercream from its whites, sugar, butter or total",
+  inputs,
+  unboxes: true,
+  cues: cues(
+    [
+      5,
+      "^(?:and |so |ok )*(?:all of it|all of that|the lot|the whole lot|make it(?: all)?) .. {base=buttercream}",
+    ],
+    [
+      4,
+      "{base=buttercream} .. {weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)}",
+      "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar|egg|salted_butter)} .. {base=buttercream}",
+      "{weight} .. {base=buttercream} .. (?:what|whats|wht) (?:goes|go|all goes|do i need|do i put|does it take|is in|are the)",
+      "{base=buttercream} .. {number} .. {ingredient=(whites|egg|butter|sugar)}",
+      "{number} .. {ingredient=(whites|egg)} .. {base=buttercream}",
+      "(?:how|hw) (?:much|many) .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. {base=buttercream}",
+      "(?:make|making|need|want) .. {weight} .. {base=buttercream} .. {ingredient}",
+    ],
+    [
+      4,
+      "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|quantities|parts|ingredients)",
+      "{weight} .. {base=buttercream} .. (?:whats|what is|what goes|what do i put) in",
+      "{remainder} .. {base=buttercream}",
+      "{base=buttercream} .. {remainder}",
+      "{weight} .. {ingredient=(whites|butter|sugar|granulated_sugar)} .. how much .. {base=buttercream}",
+      "work .. {weight} .. {base=buttercream}",
+      "{base=buttercream} .. (?:how|hw) much .. {ingredient=(whites|butter|sugar|granulated_sugar)}",
+      "{ingredient=(whites|butter|sugar|granulated_sugar)} .. (?:how|hw) much .. {base=buttercream}",
+    ],
+    [
+      3.5,
+      "{base=buttercream} recipe",
+      "recipe .. {base=buttercream}",
+      "(?:make|making|mix|whip|build|weigh|scale) (?:up )?(?:me )?{weight} .. {base=buttercream}",
+      "{base=buttercream} .. {weight} (?:in )?(?:total|altogether|all together|in all)",
+      "(?:how (?:do|much) .. )?weigh .. {base=buttercream}",
+      "{base=buttercream} .. weigh",
+      "{base=buttercream} .. (?:total|altogether)",
+      "what (?:goes|do i need|is|are) .. {base=buttercream}",
+      "{base=buttercream} (?:from|with|using|out of) {weight}",
+      "(?:end up with|must have|to have|want|wanting|need|needing|aim for|aiming for|i make|im making|making|batch of) {weight} .. {base=buttercream}$",
+      "{ingredient=(whites|butter|sugar|granulated_sugar)} (?:weight|amount|quantity) .. {base=buttercream}",
+      "{base=buttercream} .. (?:what|whats) (?:goes|go) in",
+      "ingredients .. {base=buttercream}",
+      "{base=buttercream} .. ingredients",
+      "{weight} (?:of )?{base=buttercream} (?:please|pls)$",
+    ],
+    [
+      3,
+      "how (?:hot|warm) .. {ingredient=whites}",
+      "(?:temp\\S*|how (?:hot|warm)) .. (?:bain marie|double boiler|water bath|bain-marie)",
+      "{ingredient=whites} .. (?:how hot|what temp\\S*)",
+      "(?:what|which) temp\\S* .. {ingredient=whites}",
+      "heat .. {ingredient=whites}",
+    ],
+    [
+      7,
+      "{base=buttercream} .. \\S*sticks?<volume> .. {ingredient=butter}",
+      "\\S*sticks?<volume> .. {ingredient=butter} .. {base=buttercream}",
+      "{base=buttercream} .. (?:have|got) \\S*sticks?<volume>",
+      "\\S*sticks?<volume> .. {ingredient=butter} .. {ingredient=whites} .. {base=buttercream}",
+      "{base=buttercream} (?:off|from|with|using|out of) {weight} (?:of )?{ingredient=whites}",
+    ],
+    [5, "^(?:and |now |make )*{base=buttercream} for {weight}(?: [?])?$"],
+    [6, "{base=buttercream} (?:from|with|using|out of|off) {number} (?:egg )?{ingredient=(whites|egg)}"],
+    // its kind is named only where it is to be made
+    [
+      4,
+      "^(?:(?:please|ok|and|now) )*{weight} (?:of )?(?:swiss|italian|meringue)\\S*<base=buttercream>(?: please| pls)?$",
+    ],
+    [
+      3.5,
+      "{ingredient=whites} .. {ingredient=(sugar|granulated_sugar)} .. {ingredient=butter} .. (?:for|in) (?:all of )?(?:it|that|this)",
+    ],
+    [1, "{base=buttercream}", "{ingredient=butter}", "{ingredient=whites}"],
+    [
+      -4,
+      "{dose}",
+      "{taste} .. {base=buttercream} (?:how|hw)",
+      "{symptom}",
+      "(?:note|log) ",
+      "{volume}",
+      "split",
+      "divide",
+      "label",
+      "(?:cost|price|margin)",
+      "how long",
+      "save recipe",
+      "{base=(ganache|batter)}",
+      "{base=buttercream} ring",
+      "{count=macarons} .. {base=buttercream} ring",
+    ],
+    [
+      -2,
+      "{taste}",
+      "almond",
+      "{ingredient=almond_flour}",
+      "{ingredient=powdered_sugar}",
+      "{percent}",
+      "what temp\\S* .. bake",
+      "{when}",
+      "(?:ready|due|by) {when}",
+    ],
+  ),
+  // "found another, so three sticks": butter
+  goesOn: cues([8, "\\S*sticks?<volume"]),
+  examples: [
+    { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
+    {
+      say: "400 g butter for swiss meringue buttercream, how much sugar and whites",
+      inputs: { butter_g: 400 },
+    },
+    { say: "600 g swiss meringue buttercream, what goes in", inputs: { total_g: 600 } },
+    { say: "buttercream with 4 egg whites", inputs: { whites_count: 4 } },
+    { say: "how much butter do i need for buttercream with 150 g sugar", inputs: { sugar_g: 150 } },
+  ],
+  elsewhere: [
+    { say: "I have 230 g buttercream, how much flavor?", tool: "dose" },
+    { say: "my buttercream looks curdled", tool: "trouble" },
+    { say: "120 g egg whites, what do i need of the rest", tool: "scale" },
+  ],
+  rivals: [["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"], ["asks_heat"]],
+  read: readButtercream,
+  compute: answerButtercream,
+});

@@ -1,0 +1,123 @@
+/** Reads what is known of a buttercream: the weight of a part or of the whole, whites or macarons by count. */
+import { buttercreamParts } from "../../../data/rules/buttercream.ts";
+import type { Memory, Reading } from "../contract/index.ts";
+import { isOfQuality, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
+import { gramsOfVolume } from "../lib/portions.ts";
+import type { ButtercreamInputs, Part } from "./buttercream.ts";
+
+const partOf: Record<string, Part> = {
+  whites: "whites",
+  egg: "whites",
+  "pasteurised whites": "whites",
+  sugar: "sugar",
+  "granulated sugar": "sugar",
+  butter: "butter",
+  "salted butter": "butter",
+};
+
+const slots = ["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"] as const;
+
+type Slot = "whites_g" | "sugar_g" | "butter_g" | "total_g";
+
+/** "and if I soften only 250 g", after a weight of butter: butter again, unless it is nearer to what that made in all. */
+function likelier(slot: (typeof slots)[number], before: number, grams: number): Slot {
+  const part = buttercreamParts.find((each) => `${each.name}_g` === slot);
+  if (!part) return "total_g";
+  const total = before * (buttercreamParts.reduce((sum, each) => sum + each.parts, 0) / part.parts);
+  const away = (from: number) => Math.abs(Math.log(grams / from));
+  return away(before) <= away(total) ? (slot as Slot) : "total_g";
+}
+
+/** Buttercreams without meringue, named before or behind: "french buttercream", "buttercream, french style". */
+const kinds = "french|german|american|russian|ermine|custard|pate a bombe|yolk";
+
+const otherKind = new RegExp(
+  `\\b(${kinds})(?: (?:style|type))? (?:butter ?cream|b ?c\\b)|\\bbutter ?cream,? (${kinds}) (?:style|type)\\b`,
+);
+
+export function readButtercream(reading: Reading, memory: Memory): Partial<ButtercreamInputs> {
+  const out: Partial<ButtercreamInputs> = {};
+  const other = otherKind.exec(reading.text)?.slice(1).find(Boolean);
+  if (other) out.other = other;
+  const before =
+    memory.follows && memory.last?.tool === "buttercream"
+      ? (memory.last.inputs as Partial<ButtercreamInputs>)
+      : undefined;
+  const weightBefore = before && slots.find((each) => each.endsWith("_g") && before[each] !== undefined);
+  // "12 oz" alone takes the place of what was said; "and for 600 g" may be of the whole
+  const nearest = (slot: (typeof slots)[number], grams: number) =>
+    says(reading, /(?:^| )(?:for|make|makes|making|total|altogether|want|need)(?: |$)/)
+      ? likelier(slot, before?.[slot] ?? grams, grams)
+      : (slot as Slot);
+  for (const { grams, thing } of weighed(reading)) {
+    const part = partOf[thing?.ingredient ?? ""];
+    if (
+      !part &&
+      !thing &&
+      reading.things.filter((each) => partOf[each.ingredient ?? ""]).length === 1 &&
+      !says(reading, /how much|in all|total/)
+    ) {
+      // "one block of butter, 225 g"
+      out[
+        `${partOf[reading.things.find((each) => partOf[each.ingredient ?? ""])?.ingredient ?? ""] ?? "butter"}_g`
+      ] ??= grams;
+    } else if (part) out[`${part}_g`] ??= grams;
+    else if (!thing && weightBefore) out[nearest(weightBefore, grams)] ??= grams;
+    else if (thing?.base === "buttercream" || thing?.base === "filling" || !thing) out.total_g ??= grams;
+  }
+  // "smbc, i have 3 sticks": of butter
+  const sticks = reading.amounts.find((each) => each.unit === "stick" && !each.of?.ingredient);
+  const butter = sticks && gramsOfVolume("butter", sticks.value, "stick");
+  if (butter && Object.keys(out).length === 0) return { butter_g: butter.grams };
+  const part = reading.amounts.find(
+    (each) =>
+      each.dim === "number" && (each.fraction || each.unit === "times") && !isOfQuality(reading, each),
+  );
+  if (part && before && Object.keys(out).length === 0) {
+    const slot = slots.find((each) => before[each] !== undefined);
+    if (slot) return { [slot]: (before[slot] ?? 0) * part.value };
+  }
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
+  );
+  if (bare && before && Object.keys(out).length === 0) {
+    if (says(reading, /(?:^| )(?:total|altogether|in all)(?: |$)/)) return { total_g: bare.value };
+    const slot = slots.find((each) => before[each] !== undefined);
+    if (slot) return { [slot]: bare.value };
+  }
+  const whites = reading.amounts.find(isWhitesCount);
+  if (whites) out.whites_count = whites.value;
+  const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
+  if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  // "smbc for 24": no bowl holds so few grams
+  const few = /<base=buttercream> for \S*<number>(?: (?:please|pls))?(?: \?)?$/.test(reading.mask)
+    ? reading.amounts.find((each) => each.dim === "number" && !each.of && each.value >= 6 && each.value <= 60)
+    : undefined;
+  if (few && Object.keys(out).length === 0) out.macarons = few.value;
+  if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
+  const place = /(?:^| )(?:ring|border|rim|dam)(?: |$)/.test(reading.mask)
+    ? "ring"
+    : /(?:^| )(?:center|centre|middle|core)(?: |$)/.test(reading.mask)
+      ? "center"
+      : undefined;
+  const share = memory.table.parts?.find((each) => each.name === place);
+  if (share && Object.keys(out).length === 0) return { total_g: share.grams };
+  const mass = memory.table.mass;
+  const points =
+    pointsBack(reading) ||
+    says(reading, /that much|the lot|all of/) ||
+    mass?.thing === "filling" ||
+    // how much of it is to be made has just been said
+    (memory.last?.tool === "fill" && mass?.thing === "buttercream");
+  if (
+    Object.keys(out).length === 0 &&
+    mass &&
+    points &&
+    (mass.thing === "buttercream" || reading.things.some((each) => each.base === "buttercream"))
+  ) {
+    const part = partOf[mass.thing];
+    if (part) out[`${part}_g`] = mass.grams;
+    else out.total_g = mass.grams;
+  }
+  return out;
+}

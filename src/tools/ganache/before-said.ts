@@ -1,0 +1,76 @@
+/** What is said of the ganache before: more of one part of it, how to mend it, another part of its composition. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { says, weighed } from "../lib/find.ts";
+import type { GanacheInputs } from "./ganache.ts";
+import { readWant } from "./want-said.ts";
+
+type Draft = Partial<GanacheInputs>;
+
+/** "melted in 30 g more dark choc", "too thin now, added 20 more cream": on top of what is in it. */
+export function moreOfPart(reading: Reading, memory: Memory): Draft | undefined {
+  const had = partsBefore(memory);
+  const [only, ...others] = weighed(reading);
+  if (!had || !only || others.length > 0 || says(reading, /how/)) return undefined;
+  if (!/<(?:weight|number)> (?:more|extra)\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(reading.mask))
+    return undefined;
+  const part =
+    only.thing?.ingredient === "cream"
+      ? "cream_g"
+      : only.thing?.chocolate || /chocolate/.test(only.thing?.ingredient ?? "")
+        ? "chocolate_g"
+        : undefined;
+  const { fault } = readWant(reading);
+  return (
+    part && {
+      ...had,
+      [part]: had[part] + only.grams,
+      ...(fault ? { want: "mend", fault } : { want: "check" }),
+    }
+  );
+}
+
+/** "how do i thicken it", of the mix that was worked out last. */
+export function mendBefore(reading: Reading, memory: Memory): Draft | undefined {
+  const said =
+    /^(?:(?:ok|so|and|now) )*how (?:do|can|could|should) i (thicken|firm|stiffen|loosen|soften|thin)\b/.exec(
+      reading.mask,
+    )?.[1];
+  const { fault } = readWant(reading);
+  // "its too stiff": the one that has just been worked out
+  if (!said && fault && memory.follows && reading.amounts.length === 0) {
+    const parts = partsBefore(memory);
+    return parts && { ...parts, want: "mend", fault };
+  }
+  const had = said ? partsBefore(memory) : undefined;
+  return (
+    had && { ...had, want: "mend", fault: /^(?:thicken|firm|stiffen)$/.test(said ?? "") ? "loose" : "stiff" }
+  );
+}
+
+/** Chocolate and cream of the ganache before, in g, as said or as worked out. */
+function partsBefore(memory: Memory): { chocolate_g: number; cream_g: number } | undefined {
+  if (memory.last?.tool !== "ganache") return undefined;
+  const { chocolate_g, cream_g } = memory.last.inputs as Draft;
+  if (chocolate_g !== undefined && cream_g !== undefined) return { chocolate_g, cream_g };
+  const grams = (name: RegExp) => memory.table.recipe?.find((each) => name.test(each.name))?.grams;
+  const [chocolate, cream] = [grams(/chocolate$/), grams(/^cream$/)];
+  return chocolate === undefined || cream === undefined
+    ? undefined
+    : { chocolate_g: chocolate, cream_g: cream };
+}
+
+/** "and the sugar?" behind a composition: the same mix, another part of it. */
+export function partAsked(reading: Reading, memory: Memory): GanacheInputs["part"] | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    !memory.follows ||
+    !["composition", "moves", "target"].includes(before?.want ?? "") ||
+    weighed(reading).length > 0 ||
+    reading.amounts.some((each) => each.dim === "percent")
+  )
+    return undefined;
+  if (says(reading, /composition|made of/)) return "all";
+  return (["sugar", "fat", "water"] as const).find((each) =>
+    says(reading, new RegExp(`(?:^| )${each}(?:<| |$)`)),
+  );
+}

@@ -1,0 +1,93 @@
+/** The chocolate that a sentence speaks of: its kind, its grade, two kinds in one bowl, one that the book has not. */
+import type { Amount, Reading, Thing } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import type { GanacheInputs } from "./ganache.ts";
+
+/** Chocolates that the book has no ratio for. */
+export const otherKind =
+  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free) (?:chocolate|choc|couverture)\b/;
+
+/** "half dark, half milk in one ganache": two kinds in one bowl, whose ratio no book gives. */
+export function mixedKinds(reading: Reading): string[] | undefined {
+  if (
+    !/half (?:\S+ )?(?:and |& |, )?half|50 ?\/ ?50|(?:^| )(?:mix|blend|mixture) of|(?:^| )mixed/.test(
+      reading.text,
+    ) ||
+    !says(reading, /<[^>]*base=ganache/)
+  )
+    return undefined;
+  const kinds = reading.things.flatMap(
+    (each) =>
+      each.chocolate ??
+      (each.ingredient === "milk" ? "milk" : each.color === "white" ? "white" : undefined) ??
+      [],
+  );
+  const two = [...new Set(kinds)];
+  return two.length > 1 ? two : undefined;
+}
+
+/** "70 % dark chocolate", "35 % cream": a grade, said right before the thing or right behind it. */
+export const isGrade = (amount: Amount, reading: Reading): boolean => {
+  if (amount.dim !== "percent") return false;
+  const near = reading.things.filter(
+    (each) => each.chocolate || /chocolate|cream/.test(each.ingredient ?? ""),
+  );
+  return near.some(
+    (each) =>
+      /^ ?(?:(?:cocoa|cacao|fat|solids|of|the) ?)*$/.test(reading.text.slice(amount.at[1], each.at[0])) ||
+      (each.at[1] <= amount.at[0] && /^ ?[(,]? ?$/.test(reading.text.slice(each.at[1], amount.at[0]))),
+  );
+};
+
+/** The kind of chocolate: by name, or by "white" and "milk" where a ganache is spoken of. */
+export function kindOf(reading: Reading): GanacheInputs["chocolate"] {
+  const named = reading.things.find((each) => each.chocolate)?.chocolate;
+  if (named) return named;
+  const before = (thing: Thing) =>
+    reading.things.some(
+      (each) =>
+        (each.base === "ganache" ||
+          each.step === "ganache sets" ||
+          each.ingredient === "chocolate" ||
+          each.use) &&
+        each.at[0] >= thing.at[1] &&
+        each.at[0] - thing.at[1] <= 2,
+    ) ||
+    // "a firm white one", of what there is cream for
+    (reading.things.some((each) => each.use && thing.at[0] - each.at[1] === 1) &&
+      reading.things.some((each) => each.ingredient === "cream"));
+  // "ganache lait", as the trade's French has it
+  const behind = (thing: Thing) =>
+    reading.things.some((each) => each.base === "ganache" && thing.at[0] - each.at[1] === 1);
+  const alone = (thing: Thing) =>
+    !reading.amounts.some((each) => each.of === thing && each.dim !== "number") ||
+    isChocolateHere(reading, thing);
+  const white = reading.things.find((each) => each.color === "white");
+  const besideCream =
+    reading.things.some((each) => each.ingredient === "cream" || each.ingredient === "chocolate") &&
+    !reading.things.some((each) => each.base === "batter" || each.count || each.base === "buttercream");
+  if (white && (before(white) || besideCream || reading.things.length <= 2)) return "white";
+  const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
+  if (milk && (before(milk) || behind(milk) || reading.things.length <= 2 || isChocolateHere(reading, milk)))
+    return "milk";
+  return undefined;
+}
+
+/** "250 g white and 100 g cream", "and with 280 g white": milk and white are chocolates beside cream, or alone. */
+export const isChocolateHere = (reading: Reading, thing: Thing | undefined): boolean =>
+  (thing?.color === "white" || thing?.ingredient === "milk") &&
+  reading.things.every(
+    (each) =>
+      each === thing ||
+      each.ingredient === "cream" ||
+      each.base === "ganache" ||
+      /ganache/.test(each.symptom ?? ""),
+  );
+
+/** "630 g dark piping ganache": the kind of the ganache, not a weight of chocolate. */
+export function describes(reading: Reading, chocolate: Thing): boolean {
+  if (/choc/.test(chocolate.text)) return false;
+  const mix = reading.things.find((each) => each.base === "ganache" && each.at[0] > chocolate.at[0]);
+  const between = mix ? reading.text.slice(chocolate.at[1], mix.at[0]).trim() : "-";
+  return between === "" || reading.things.some((each) => each.use && each.text === between);
+}

@@ -1,0 +1,139 @@
+/** The weights of a ganache: of chocolate, of cream or of the whole, said, meant by a bare number or on the table. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { gramsOfVolume } from "../lib/portions.ts";
+import type { GanacheInputs } from "./ganache.ts";
+import { describes, isChocolateHere } from "./kind-said.ts";
+import { readWant } from "./want-said.ts";
+
+type Draft = Partial<GanacheInputs>;
+
+export function readWeights(reading: Reading, memory: Memory, whole: boolean): Draft {
+  const out: Draft = {};
+  const lines: { name: string; grams: number }[] = [];
+  for (const { grams, thing, estimate } of weighed(reading)) {
+    const whole =
+      says(reading, /(?:^| )(?:total|altogether|in all|all in|finished|in the end)(?: |$)/) &&
+      weighed(reading).length === 1;
+    if (
+      thing?.chocolate &&
+      (describes(reading, thing) || (whole && (memory.follows || says(reading, /<[^>]*base=ganache/))))
+    )
+      out.total_g ??= grams;
+    else if (thing?.chocolate || isChocolateHere(reading, thing) || /chocolate/.test(thing?.ingredient ?? ""))
+      out.chocolate_g ??= grams;
+    else if (thing?.ingredient === "cream" || thing?.ingredient === "light whipping cream") {
+      out.cream_g ??= grams;
+      if (estimate) out.by_volume = true;
+    } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
+    else if (!thing && Object.keys(out).length === 0)
+      out[
+        whole ? "total_g" : isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)
+      ] ??= grams;
+    if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
+  }
+  // "no wait, i have a whole cup", of the cream that was spoken of
+  const spoon = reading.amounts.find((each) => each.dim === "volume" && !each.of);
+  const creamBefore =
+    memory.follows && memory.last?.tool === "ganache" && memory.last.inputs.cream_g !== undefined;
+  if (spoon && creamBefore && Object.keys(out).length === 0) {
+    const portion = gramsOfVolume("cream", spoon.value, spoon.unit);
+    if (portion) return { cream_g: portion.grams, by_volume: true };
+  }
+  if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
+  if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
+  const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
+  if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  if (Object.keys(out).length === 0)
+    return { ...fromBareNumber(reading, memory), ...fromTable(reading, memory) };
+  // a weight of one part said in reply keeps the other part said before
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const hadBoth = before?.chocolate_g !== undefined && before.cream_g !== undefined;
+  if (
+    (hadBoth || before?.want === "mend") &&
+    memory.follows &&
+    out.total_g === undefined &&
+    !says(reading, /how (?:much|many)/)
+  ) {
+    if (out.chocolate_g === undefined && before.chocolate_g !== undefined)
+      out.chocolate_g = before.chocolate_g;
+    if (out.cream_g === undefined && before.cream_g !== undefined) out.cream_g = before.cream_g;
+  }
+  return out;
+}
+
+/** "dark chocolate 70% 200 g, how much cream": of the chocolate, since cream is asked for and no whole is spoken of. */
+const asksCream = (reading: Reading) =>
+  reading.things.some(
+    (each) => (each.chocolate || each.ingredient === "chocolate") && /choc/.test(each.text),
+  ) &&
+  says(
+    reading,
+    /how (?:much|many) (?:heavy |whipping )?\S*<[^>]*ingredient=cream|<ingredient=cream> \?$|the \S*<ingredient=cream>(?: for \S+)? (?:would be|is|comes to|should be) (?:what|how)/,
+  ) &&
+  !says(reading, /<[^>]*base=ganache|(?:^| )(?:total|altogether|in all)(?: |$)/);
+
+/** "175 g chopped", "the cream?": what is chopped, or what cream is asked for, is chocolate. */
+const isChopped = (reading: Reading) =>
+  says(reading, /(?:^| )(?:chop|chopped|chopping)(?:<| |$)|<weight>[^?]* (?:melted|broken up)(?:<| |$)/);
+
+/** A weight of nothing named takes the place of the one said before; at first it is the total. */
+function looseSlot(memory: Memory): "chocolate_g" | "cream_g" | "total_g" {
+  const before = memory.follows && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : {};
+  const slots = (["chocolate_g", "cream_g", "total_g"] as const).filter((slot) => before[slot] !== undefined);
+  return slots.length === 1 && slots[0]
+    ? slots[0]
+    : memory.slot === "chocolate_g" || memory.slot === "cream_g"
+      ? memory.slot
+      : "total_g";
+}
+
+/** "and for 300?": the number takes the place of the weight that was said before. */
+function fromBareNumber(reading: Reading, memory: Memory): Draft {
+  const bare = bareNumbers(reading)[0];
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  if (!bare || !memory.follows || !before) return {};
+  const [, second] = bareNumbers(reading);
+  // "and 300 to 200?", behind a ratio of two weights: two weights again
+  if (second && before.chocolate_g !== undefined && before.cream_g !== undefined)
+    return { chocolate_g: bare.value, cream_g: second.value };
+  for (const slot of ["chocolate_g", "cream_g", "total_g"] as const)
+    if (before[slot] !== undefined) return { [slot]: bare.value };
+  return memory.slot?.endsWith("_g") ? { [memory.slot]: bare.value } : {};
+}
+
+/** "make all of that dark ganache": the filling on the table is the total. */
+function fromTable(reading: Reading, memory: Memory): Draft {
+  const mass = memory.table.mass;
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    !mass ||
+    (before &&
+      Object.keys(before).some((key) => key.endsWith("_g")) &&
+      mass.thing === "ganache" &&
+      !readWant(reading).want)
+  )
+    return {};
+  const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
+  if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
+  if (/chocolate$/.test(mass.thing) && asked) {
+    const kind = (["dark", "milk", "white"] as const).find((each) => mass.thing.startsWith(each));
+    return { chocolate_g: mass.grams, ...(kind ? { chocolate: kind } : {}) };
+  }
+  const isChocolate =
+    pointsBack(reading) &&
+    reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&
+    says(reading, /how much \S*<[^>]*ingredient=cream|(?:^|, )(?:the )?\S*<ingredient=cream> for /);
+  if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
+  if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
+  // "half of that is dark ganache"
+  const share = says(reading, /<number,fraction> (?:of )?(?:it|that|this|the \S*<base=filling>)(?: |$)/)
+    ? reading.amounts.find((each) => each.fraction && (!each.of || each.of.base === "filling"))?.value
+    : undefined;
+  if (share !== undefined && share < 1) return { total_g: mass.grams * share };
+  return pointsBack(reading) ||
+    says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
+    readWant(reading).want === "split"
+    ? { total_g: mass.grams }
+    : {};
+}

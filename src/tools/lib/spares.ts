@@ -1,0 +1,36 @@
+/** Spare shells said with a question: "without spares", "with 20 % spares". They hold for that question alone. */
+import * as z from "zod/mini";
+import type { Bench, Reading } from "../contract/index.ts";
+import { says } from "./find.ts";
+
+/** Spares in % of the shells, 0 for none. */
+export const spare_percent = z
+  .number()
+  .check(
+    z.gte(0, { error: "Spares can't be fewer than none." }),
+    z.lte(100, { error: "More spares than shells: check the number." }),
+  );
+
+/** The spares that a sentence names; nothing where it speaks of none. Pure. */
+export function sparesSaid(reading: Reading): { spare_percent?: number } {
+  if (!/spare|extra/.test(reading.mask)) return {};
+  const share = reading.amounts.find((each) => each.dim === "percent");
+  if (share && says(reading, /<percent> (?:of )?(?:spares?|extras?)(?: |$)/))
+    return { spare_percent: share.value };
+  return says(
+    reading,
+    /(?:^| )(?:no|without|zero|skip|forget|minus|leave out|not counting) (?:(?:the|any|my) )?(?:spares?|extras?|spare \S*<count=shells>)(?: |$)/,
+  )
+    ? { spare_percent: 0 }
+    : {};
+}
+
+/** The bench with the spares of one question in the place of its own. */
+export const withSpares = <B extends Pick<Bench, "spare_percent">>(
+  bench: B,
+  said: { spare_percent?: number | undefined },
+): B => (said.spare_percent === undefined ? bench : { ...bench, spare_percent: said.spare_percent });
+
+/** The sign of a turn that says nothing else: "and without spares?". */
+export const spares =
+  "^(?:(?:and|but|ok|no|what|if|its|sorry|actually|do|it|them|make) )*(?:no|without|zero|skip|forget|minus|with {percent}|{percent}) (?:(?:the|any|my|of) )?(?:spares?|extras?)(?: {count=shells})?(?: (?:please|then|at all|this time))?(?: [?])?$";

@@ -1,0 +1,120 @@
+/** The factor that a sentence names: "double it", "by a third less", one count of macarons over another. */
+import type { Amount, Memory, Reading } from "../contract/index.ts";
+import { pointsBack, says, type Weighed } from "../lib/find.ts";
+import { merged } from "./recipe-said.ts";
+import type { ScaleInputs } from "./scale.ts";
+
+type Draft = Partial<ScaleInputs>;
+
+/** "1.5 times", "double", "half the recipe". */
+export function factorOf(reading: Reading): number | undefined {
+  const said = reading.amounts.find((each) => each.unit === "times");
+  if (said) return said.value;
+  const by = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      (!each.of || each.of.count === "bowls" || each.of.count === "batches") &&
+      /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(
+        reading.text.slice(0, each.at[0]),
+      ),
+  );
+  if (by && says(reading, /multipl|factor|times|scale|recipe|formula|house|shells|^by /)) return by.value;
+  const batches = reading.amounts.find(
+    (each) => each.dim === "number" && each.of?.count === "batches" && !each.fraction && each.value > 1,
+  );
+  if (batches && says(reading, /(?:^| )(?:house|recipe|formula)(?: |$)/)) return batches.value;
+  // "0.75 of it", "only 0,6 of the recipe"
+  const less = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      !each.fraction &&
+      (each.value < 1 || /^ of the house/.test(reading.text.slice(each.at[1]))) &&
+      /^ of (?:it|that|the (?:house )?(?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
+  );
+  if (less) return less.value;
+  // "cut this by a third" leaves two thirds
+  const by_ = reading.amounts.find(
+    (each) =>
+      ((each.fraction && each.dim === "number") || each.dim === "percent") &&
+      / by (?:a |an |about )?$/.test(reading.text.slice(0, each.at[0])),
+  );
+  const step = by_ && (by_.dim === "percent" ? by_.value / 100 : by_.value);
+  if (
+    step !== undefined &&
+    step < 1 &&
+    says(reading, /(?:^| )(?:cut|reduce|shrink|decrease|lower|drop|less)(?:<| |$)/)
+  )
+    return 1 - step;
+  if (step !== undefined && says(reading, /(?:^| )(?:increase|raise|grow|bump|up|enlarge|more)(?:<| |$)/))
+    return 1 + step;
+  const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
+    return cut.value;
+  const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  return part &&
+    says(
+      reading,
+      /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
+    )
+    ? part.value
+    : undefined;
+}
+
+/** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
+export function timesBefore(
+  before: Draft | undefined,
+  memory: Memory,
+  factor: number,
+  reading: Reading,
+): Draft {
+  if (before && memory.follows) {
+    if (before.have && before.formula !== undefined && !pointsBack(reading)) return { factor };
+    if (before.have) return { have: before.have.map((each) => ({ ...each, grams: each.grams * factor })) };
+    if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };
+    if (before.total_g !== undefined) return { total_g: before.total_g * factor };
+    if (before.macarons !== undefined) return { macarons: before.macarons * factor };
+    const instead =
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) /.test(
+        reading.text,
+      );
+    if (before.factor !== undefined)
+      return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
+  }
+  const table = memory.table.recipe;
+  // "the house recipe but 0.75 of it" points at nothing said before
+  const back =
+    pointsBack(reading) && !says(reading, /(?:^| )house (?:shells?|recipe|formula|batter|mix)(?: |$)/);
+  if (back && !table?.length) return { factor, pointed: true };
+  return back && table?.length
+    ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor }
+    : { factor };
+}
+
+/** "recipe for 30 macarons is 100 g whites ..., i want 45": the factor is one count over the other. */
+export function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
+  if (
+    weights.length < 2 ||
+    !says(reading, /(?:recipe|formula|makes|does|gives|yields|for) (?:\S+ )?\S*<number/)
+  )
+    return undefined;
+  const first = weights[0]?.amount.at[0] ?? 0;
+  const counts = reading.amounts.filter(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      (!each.of || each.of.count === "macarons" || each.of.count === "shells"),
+  );
+  const isMade = (each: Amount) =>
+    each.of !== undefined || /(?:does|makes|gives|yields) $/.test(reading.text.slice(0, each.at[0]));
+  const made = counts.find((each) => each.at[0] < first && isMade(each));
+  const wanted = counts.findLast((each) => each !== made && each.at[0] > first);
+  if (!made || !wanted) return undefined;
+  const lines = weights.map((each) => ({
+    name: each.thing?.ingredient ?? each.thing?.text ?? "",
+    grams: each.grams,
+  }));
+  return { lines: merged(lines), factor: wanted.value / made.value };
+}

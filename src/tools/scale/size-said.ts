@@ -1,0 +1,94 @@
+/** The size by a total, macarons or shells, by a bare number in reply, or by what lies on the table. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+import type { Line } from "./recipe-said.ts";
+import type { ScaleInputs } from "./scale.ts";
+
+type Draft = Partial<ScaleInputs>;
+
+/** The size by total, macarons or shells; by a bare number where one was said before; by what lies on the table. */
+export function sizeOf(
+  reading: Reading,
+  memory: Memory,
+  before: Draft | undefined,
+  lines: readonly Line[],
+): Draft {
+  const numberOf = (what: string) =>
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
+  const macarons = numberOf("macarons") ?? /* "40 macarons shell recipe" */ describedBy(reading);
+  if (macarons !== undefined) return { macarons };
+  const shells = numberOf("shells");
+  if (shells !== undefined) return { shells };
+  const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
+  const single = reading.things.filter((each) => each.ingredient && !each.base);
+  if (
+    total &&
+    !total.of &&
+    single.length === 1 &&
+    single[0] &&
+    !says(reading, /<base=batter/) &&
+    !memory.follows
+  )
+    return { have: [{ name: single[0].ingredient ?? "", grams: inBase(total.value, total.unit) }] };
+  if (total) {
+    const grams = weighed(reading).find((each) => each.amount === total)?.grams;
+    const isLoose = !total.of || total.of.base === "meringue";
+    if (before && memory.follows && isLoose && before.total_g === undefined)
+      return before.whites_count !== undefined
+        ? { have: [{ name: "whites", grams: grams ?? 0 }] }
+        : replaced(before, grams ?? 0);
+    return { total_g: grams };
+  }
+  const bare = outcome(reading) ?? bareNumbers(reading)[0];
+  if (bare && before && memory.follows) return replaced(before, bare.value);
+  if (bare && memory.slot === "total_g") return { total_g: bare.value };
+  const named = reading.things.find((each) => each.ingredient);
+  const mass = memory.table.mass;
+  if (mass && lines.length === 0 && memory.last?.tool !== "scale" && pointsAtStock(reading)) {
+    if (named && (mass.thing === named.ingredient || mass.thing === "" || named.ingredient === "sugar"))
+      return { have: [{ name: named.ingredient ?? mass.thing, grams: mass.grams }] };
+    if (mass.thing === "batter") return { total_g: mass.grams };
+    if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing))
+      return { have: [{ name: mass.thing, grams: mass.grams }] };
+  }
+  const batter = mass?.thing === "batter" && memory.last?.tool !== "scale" ? mass.grams : undefined;
+  if (
+    batter !== undefined &&
+    lines.length === 0 &&
+    says(reading, /recipe|weigh|ingredients|each|<ingredient/)
+  )
+    return { total_g: batter };
+  return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/)
+    ? { macarons: memory.table.macarons }
+    : {};
+}
+
+/** "and if two of them break, so five?": what comes of it is said. */
+const outcome = (reading: Reading) =>
+  bareNumbers(reading).findLast((each) =>
+    /(?:^| )(?:so|leaves|thats) (?:only |just )?$/.test(reading.text.slice(0, each.at[0])),
+  );
+
+/** The number before "macarons", though "shell" stands behind that: "for 40 macarons shell recipe". */
+const describedBy = (reading: Reading): number | undefined => {
+  const said =
+    /(?:^| )(\d+(?:\.\d+)?)<number> (?:\S+ )?\S*<count=macarons> \S*<count=shells> (?:recipe|batch|formula)/.exec(
+      reading.mask,
+    );
+  return said ? Number(said[1]) : undefined;
+};
+
+function replaced(before: Draft, value: number): Draft {
+  if (before.whites_count !== undefined) return { whites_count: value };
+  if (before.have?.[0]) return { have: [{ ...before.have[0], grams: value }] };
+  if (before.total_g !== undefined) return { total_g: value };
+  if (before.macarons !== undefined) return { macarons: value };
+  if (before.shells !== undefined) return { shells: value };
+  return before.factor !== undefined ? { factor: value } : {};
+}
+
+/** "it", "the other weights": what lies on the table is one of them. */
+const pointsAtStock = (reading: Reading): boolean =>
+  pointsBack(reading) ||
+  says(reading, /(?:^| )the (?:other|rest of the) (?:weights|ingredients|amounts)(?: |$)/);

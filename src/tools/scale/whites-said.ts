@@ -1,0 +1,53 @@
+/** Whites and weights that were added to what was there, taken away from it or put on the scale. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { says, white_g } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
+import type { Line } from "./recipe-said.ts";
+import type { ScaleInputs } from "./scale.ts";
+
+type Draft = Partial<ScaleInputs>;
+
+/** "got 30 g more whites on top of those two": what was there and what has come. */
+export function moreOfLine(before: Draft | undefined, line: Line): Line {
+  const had =
+    before?.have?.find((each) => each.name === line.name)?.grams ??
+    (line.name === "whites" && before?.whites_count !== undefined ? before.whites_count * white_g : 0);
+  return { ...line, grams: had + line.grams };
+}
+
+/** "ive got 5 whites in the bowl, 172 g total": on the scale, so counted no more. */
+export function weighedWhites(reading: Reading): number | undefined {
+  const all = reading.amounts.filter((each) => each.dim === "weight");
+  const [only] = all;
+  const said = /^(?:in )?(?:total|all|altogether|all together)\b/;
+  // "3 whites 98 g", "3 whites, 98 g"
+  if (
+    all.length === 1 &&
+    only &&
+    (!only.of || only.of.ingredient === "whites") &&
+    /\bwhites ?,? ?(?:are |is |at |weigh(?:ing|s)? |that weigh )?$/.test(reading.text.slice(0, only.at[0]))
+  )
+    return inBase(only.value, only.unit);
+  return all.length === 1 &&
+    only &&
+    !only.of &&
+    said.test(reading.text.slice(only.at[1]).trim()) &&
+    /(?:^| )(?:got|have|ive|in the bowl|cracked|separated)(?: |$)/.test(reading.text)
+    ? inBase(only.value, only.unit)
+    : undefined;
+}
+
+/** "one more egg", "take two whites away": relative to the number before; else the number itself. */
+export function moreOrFewer(
+  reading: Reading,
+  memory: Memory,
+  before: Draft | undefined,
+  number: number,
+): number {
+  if (!memory.follows || before?.whites_count === undefined) return number;
+  if (
+    says(reading, /(?:take|minus|less|fewer|remove|drop|without|leave) .*<|<\S* (?:less|fewer|away|off|out)/)
+  )
+    return before.whites_count - number;
+  return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
+}
