@@ -20,6 +20,7 @@ import { corrected, ofBoth, ofWholeTurn, returned, sameAgain } from "./reach.ts"
 import { itemsOf, type Reader, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe-lines.ts";
 import { shifted } from "./shifted.ts";
+import { pointsAfter } from "./signs.ts";
 import { type Inputs, knownFrom, type Step, stepFrom } from "./step.ts";
 import { vocabulary } from "./vocabulary.ts";
 
@@ -100,7 +101,11 @@ export function next(
   const state = corrected(reading, returned(reading, now));
   const asked = askedFor(reading);
   const scores = score(reading, tools)
-    .map((each) => ({ ...each, points: each.points + against(each.tool.name, asked) }))
+    .map((each) => ({
+      ...each,
+      points:
+        each.points + against(each.tool.name, asked) + pointsAfter(each.tool, state.last?.tool, reading.mask),
+    }))
     .sort((a, b) => b.points - a.points);
   const told: string[] = [];
   // written when it is asked for: a calculator's cues come with its file

@@ -1,18 +1,18 @@
 /** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
 import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
-import { sign } from "../tools/lib/cue.ts";
 import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
 import type { State } from "./converse.ts";
 import { drafts } from "./drafts.ts";
 import { leftOver } from "./left-over.ts";
+import { pointsOf } from "./signs.ts";
 import { isBare, multiplied } from "./slots.ts";
 import { type Inputs, saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
+  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
@@ -137,18 +137,9 @@ function settle(reading: Reading, scores: Score[], last: string | undefined): Sc
     .sort((a, b) => b.points - a.points);
 }
 
-const compiled = new Map<string, { pattern: RegExp; weight: number }[]>();
-
 /** What a calculator's own signs say for going on with it, in points of cues; none speak against it. */
-function pointsToGoOn({ name, goesOn = [] }: Tool, mask: string): number {
-  const signs =
-    compiled.get(name) ?? goesOn.map(({ pattern, weight }) => ({ pattern: sign(pattern), weight }));
-  compiled.set(name, signs);
-  return Math.max(
-    0,
-    signs.reduce((sum, { pattern, weight }) => sum + (pattern.test(mask) ? weight : 0), 0),
-  );
-}
+const pointsToGoOn = ({ name, goesOn = [] }: Tool, mask: string): number =>
+  Math.max(0, pointsOf(name, goesOn, mask));
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
 function follows(

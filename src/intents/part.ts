@@ -118,7 +118,7 @@ export const isTail = (part: Part): boolean => asksOnly(part) || leansBack(part)
 const asksOnly = (part: Part): boolean => {
   if (part.some((item) => item.is !== "word" && item.is !== "sign")) return false;
   const text = part.flatMap((item) => (item.is === "word" ? [item.text] : [])).join(" ");
-  return /^(?:(?:so|and|but|oh|please) )*(?:what (?:do|should|can|could) i (?:do|change|add|fix|try)|what now|why|whats wrong|what went wrong|how do i (?:fix|save|rescue|mend) (?:it|this|that|them)|help|any ideas?|what to do)(?: now| next| about it| please)?$/.test(
+  return /^(?:(?:so|and|but|oh|please) )*(?:what (?:do|should|can|could) i (?:do|change|add|fix|try)|what now|why|whats wrong|what went wrong|how do i (?:fix|save|rescue|mend) (?:it|this|that|them)|help|any ideas?|what to do|what goes in(?:to it)?|what goes into it)(?: now| next| about it| please)?$/.test(
     text,
   );
 };

@@ -21,7 +21,7 @@ export function dimensionOf(slot: string): Dimension | undefined {
 const bowls = new Set(["base_g", "chocolate_g", "cream_g", "total_g"]);
 
 const talk = new Set(
-  "and for the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah diameter wide across size sized now then when also still really big maybe ones one each them those which would you could do does please same hmm wait there theres weighs".split(
+  "and for from the a of it its is about around roughly only just if what whats how no nope actually ok okay make that with at to in grams now sorry i meant mean have had got ive im say then so or please pls but not instead use try er um uh oh yes yeah diameter wide across size sized now then when also still really big maybe ones one each them those which would you could do does please same hmm wait there theres weighs".split(
     " ",
   ),
 );

@@ -18,6 +18,9 @@ export function lazily(name: string, load: () => Tool): Tool {
     get goesOn() {
       return get().goesOn ?? [];
     },
+    get after() {
+      return get().after ?? {};
+    },
     get examples() {
       return get().examples;
     },

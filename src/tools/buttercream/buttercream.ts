@@ -31,6 +31,10 @@ export const buttercream = tool<ButtercreamInputs>({
   unboxes: true,
   cues: cues(
     [
+      9,
+      "(?:all|only|just|everything) (?:of it )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in)",
+    ],
+    [
       5,
       "^(?:and |so |ok )*(?:all of it|all of that|the lot|the whole lot|make it(?: all)?) .. {base=buttercream}",
     ],

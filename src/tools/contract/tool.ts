@@ -20,6 +20,8 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   cues: readonly Cue[];
   /** Signs that a sentence goes on with what this calculator was asked last; looked at only then. */
   goesOn?: readonly Cue[];
+  /** Signs that count only behind an answer of the calculator named: "ok set it", behind how long a step takes. */
+  after?: Readonly<Record<string, readonly Cue[]>>;
   /** Phrases with the inputs they must yield: they train, they are tested, help shows them. */
   examples: readonly { say: string; inputs: Partial<I> }[];
   /** Phrases that look alike and belong to another calculator. */

@@ -97,6 +97,7 @@ export const convert = tool<ConvertInputs>({
     9,
     "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
     "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
+    "^(?:(?:and|or|what about|whats|make it|ok|now|so|then) )*\\S*<(?:factor|number,fraction)>(?: of)?(?: (?:that|it|this))?(?: [?])?$",
   ]),
   rivals: [
     [

@@ -22,7 +22,7 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
   const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
-  const divided = before && dividedBy(reading, before);
+  const divided = before && (dividedBy(reading, before) ?? shareOf(reading, before));
   if (divided) return [divided];
   const sum = sumOf(reading);
   // "plus 8", behind a sum
@@ -48,6 +48,25 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+}
+
+/** "half that?", "double it", behind a conversion or a sum; "and one third" behind two thirds of something. */
+function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
+  const [only, ...others] = amounts;
+  const factor = only?.fraction || only?.unit === "times" ? only.value : undefined;
+  if (factor === undefined || others.length > 0) return undefined;
+  const whole = before.sum === undefined ? undefined : /^\(\d+ \/ \d+\) \* (.+)$/.exec(before.sum)?.[1];
+  if (
+    whole &&
+    only?.fraction &&
+    /^(?:(?:and|or|what about|ok|now|so) )*\S*<number,fraction>(?: \?)?$/.test(mask)
+  )
+    return { ...before, sum: `(${only.fraction.join(" / ")}) * ${whole}` };
+  const said =
+    /^(?:(?:and|or|what about|whats|make it|ok|now|so|then|if i|i) )*\S*<(?:factor|number,fraction)> (?:of )?(?:that|it|this)(?: (?:amount|then|please|instead))?(?: \?)?$/;
+  if (!said.test(mask)) return undefined;
+  if (before.sum !== undefined) return { ...before, sum: `(${before.sum}) * ${factor}` };
+  return before.value === undefined ? undefined : { ...before, value: before.value * factor };
 }
 
 /** "divide by 3", "times 2", behind a conversion: what was turned, so many times. */

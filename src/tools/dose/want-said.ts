@@ -118,6 +118,10 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     /(?:how (?:much|many)(?: g| grams)?(?: of)?|what (?:mass|weight|amount) of|what) (?:more|extra|plain|additional) (?:plain\S* |extra )?\S*(?:buttercream|ganache|filling|base|butter cream)/.test(
       reading.text,
     );
+  const plain =
+    /\bhow (?:much|many) (?:more |extra )?plain\b (?:\S+ ){0,2}(?:do|should|must|shall|can) i (?:need to |have to |need )?(?:add|stir|put|mix|beat)/.test(
+      reading.text,
+    );
   // "what now?", of a bowl with its flavor in
   const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   const inBowl = before?.flavor_g !== undefined && before.base_g !== undefined;
@@ -133,7 +137,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     return { want: "mend" };
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain\S* |more |extra )*\S*<[^>]*base/.test(reading.mask);
-  if (mend || more || asksBase) return { want: "mend" };
+  if (mend || more || plain || asksBase) return { want: "mend" };
   if (
     says(
       reading,

@@ -6,6 +6,8 @@ import type { ScaleInputs } from "./scale.ts";
 
 type Draft = Partial<ScaleInputs>;
 
+const houseNamed = /(?:^| )house (?:shells?\S*|recipe|formula|batter\S*|mix)(?: |$)/;
+
 /** "1.5 times", "double", "half the recipe". */
 export function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
@@ -79,13 +81,14 @@ export function timesBefore(
       /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) /.test(
         reading.text,
       );
+    // "sorry make that double the house shells"
+    if (before.factor !== undefined && says(reading, houseNamed)) return { factor };
     if (before.factor !== undefined)
       return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
   // "the house recipe but 0.75 of it" points at nothing said before
-  const back =
-    pointsBack(reading) && !says(reading, /(?:^| )house (?:shells?|recipe|formula|batter|mix)(?: |$)/);
+  const back = pointsBack(reading) && !says(reading, houseNamed);
   if (back && !table?.length) return { factor, pointed: true };
   return back && table?.length
     ? { lines: table.map(({ name, grams }) => ({ name, grams })), factor }

@@ -51,6 +51,10 @@ export const scale = tool<ScaleInputs>({
   unboxes: true,
   cues: cues(
     [
+      10,
+      "(?:half|third|quarter|\\S*<number,fraction>|\\S*<factor>) (?:of )?(?:it|this|that|these|the recipe) : {weight} .. {weight} .. {weight}",
+    ],
+    [
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],

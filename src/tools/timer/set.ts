@@ -55,7 +55,9 @@ const lengthOrClock = /^(?:set |start )?(?:a |the )?timer (?:for )?([0-3]:[0-5]\
 /** "start that timer" behind "how long do they rest": the step that was spoken of. */
 function methodStep(part: readonly Piece[], memory: Memory): string | undefined {
   const step = memory.last?.tool === "method" ? memory.last.inputs.step : undefined;
-  const points = part.some((each) => ["that", "it", "the", "this"].includes(each.text));
+  const points =
+    part.some((each) => ["that", "it", "the", "this"].includes(each.text)) ||
+    !part.some((each) => each.thing ?? each.amount);
   return points && (step === "rest" || step === "bake" || step === "mature") ? step : undefined;
 }
 

@@ -210,6 +210,13 @@ export const timer = tool<TimerInputs>({
     [-6, "(?:remind|tell) me (?:what|how|which|when|why|where|who)"],
     [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
   ),
+  after: {
+    method: cues([
+      12,
+      "^(?:(?:ok|okay|so|and|right|great|thanks|please|cool|good|then|now|,) )*(?:set|start|begin|time|run|put) (?:it|that|this|one|(?:a|the|that) timer)(?: (?:going|off|on|now|up|please|pls|then|for (?:me|it|that|this)))*$",
+      "^(?:(?:ok|okay|so|and|right|great|thanks|please|cool|good|then|now|,|a|the) )*timer(?: (?:please|pls|then|now|for (?:it|that|this|them)))*$",
+    ]),
+  },
   examples: [
     { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },
     { say: "start the rest timer", inputs: { do: "set", name: "rest", step: "rest" } },
