@@ -135,7 +135,16 @@ export function startSession(around: Surroundings): Session {
   /** Runs a step and remembers it. `world` is the record as just read, where nothing has changed it since. */
   async function take(step: Step, world?: World): Promise<Answer> {
     const { outcome, inputs } = await runWith(step, world);
-    state = remember(state, { tool: step.tool, inputs, reading: step.reading, ...(step.in_box === undefined ? {} : { in_box: step.in_box }) }, outcome);
+    state = remember(
+      state,
+      {
+        tool: step.tool,
+        inputs,
+        reading: step.reading,
+        ...(step.in_box === undefined ? {} : { in_box: step.in_box }),
+      },
+      outcome,
+    );
     read = [...new Set([...read, ...told(step.reading, { ...step, inputs })])];
     if (!["explain", "help", "undo"].includes(step.tool.name)) {
       unread = undefined;

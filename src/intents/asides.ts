@@ -12,12 +12,24 @@ export function withoutAsides(all: Part, ear: Ear): Part {
   const items = /^(?:and |so |ok )*(?:now|then|next) \? \S/.test(ear.mask(all))
     ? all.slice(all.findIndex((item) => isSign(item, /^\?$/)) + 1)
     : all;
-  let rest = withoutLead(withoutReasons(items, ear), ear);
+  let rest = withoutLead(withoutReasons(withoutHeading(items, ear), ear), ear);
   for (const aside of sentencesIn(rest).filter((part) => isIdle(part, ear) && part.length > 3)) {
     const left = rest.filter((item) => !aside.includes(item));
     if (says(left, ear)) rest = left;
   }
   return withoutTail(rest, ear);
+}
+
+/** "whats left in the cupboard: 140 g almond flour, ...": a heading over what is told, and no question. */
+function withoutHeading(items: Part, ear: Ear): Part {
+  const at = items.findIndex((item) => isSign(item, /^:$/));
+  const heading = at > 0 ? ear.mask(items.slice(0, at)) : "";
+  const rest = items.slice(at + 1);
+  return /^(?:(?:and|so|ok) )*(?:whats|what is|all thats|all that is|whatever is) left(?: (?:in|on|of) (?:the |my )?\S+)?$/.test(
+    heading,
+  ) && carriesAmount(rest)
+    ? rest
+    : items;
 }
 
 const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");

@@ -7,7 +7,24 @@ import type { Amount, Reading, When } from "../tools/contract/index.ts";
 /** Calculators for which an hour is an hour. */
 const timed = new Set(["timer", "day", "keep", "note", "recall", "help", "label"]);
 
-const number = /^(?:(?:at|by|to|around|about) )?(\d+(?:[.,]\d+)?)$/;
+const words = [
+  "",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
+];
+const number = new RegExp(
+  `^(?:(?:at|by|to|from|around|about) )?(\\d+(?:[.,]\\d+)?|${words.slice(1).join("|")})$`,
+);
 
 const isNumber = (when: When) =>
   number.test(when.text) && when.half === undefined && when.days === undefined && when.weekday === undefined;
@@ -21,15 +38,15 @@ export function withoutBareHours(reading: Reading, last: string | undefined): Re
     const said = number.exec(text)?.[1] ?? "";
     return {
       dim: "number",
-      value: Number(said.replace(",", ".")),
+      value: words.includes(said) ? words.indexOf(said) : Number(said.replace(",", ".")),
       unit: "",
       text: said,
       at: [at[1] - said.length, at[1]],
     };
   });
   const mask = reading.mask.replace(/(\S+)<when>/g, (whole, said: string) =>
-    /^(?:(?:at|by|to|around|about)_)?[\d.,]+$/.test(said)
-      ? said.replaceAll("_", " ").replace(/([\d.,]+)$/, "$1<number>")
+    number.test(said.replaceAll("_", " "))
+      ? said.replaceAll("_", " ").replace(/(\S+)$/, "$1<number>")
       : whole,
   );
   return { ...reading, amounts, whens: reading.whens.filter((when) => !isNumber(when)), mask };

@@ -14,6 +14,12 @@ export const tellsBowl = (part: Part, ear: Ear): boolean =>
     ear.mask(part),
   );
 
+/** "thats how much butter i have": of the answer before, and no question. */
+export const tellsThat = (part: Part, ear: Ear): boolean =>
+  /^(?:(?:so|and|well|ok) )*(?:thats|that is) (?:how much|how many|all the|the) (?:\S+ )?\S*<ingredient=\S+ (?:i|we|ive|theres)(?: (?:have|got|ve|ve got|own))?(?: left| here)?$/.test(
+    ear.mask(part),
+  );
+
 /** "how much rum should go in?": it stands for nothing without a bowl. */
 export const asksFlavorOf = (part: Part, ear: Ear): boolean =>
   !carriesAmount(part) &&

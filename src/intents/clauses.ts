@@ -12,6 +12,7 @@ import {
   listsRecipe,
   tellsBowl,
   tellsMix,
+  tellsThat,
 } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import {
@@ -127,7 +128,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     )
       continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
-    if (asksOthers(right, ear)) continue;
+    if (asksOthers(right, ear) || tellsThat(left, ear)) continue;
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));

@@ -115,7 +115,14 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     points &&
     (mass.thing === "buttercream" || reading.things.some((each) => each.base === "buttercream"))
   ) {
-    const part = partOf[mass.thing];
+    // "thats how much butter i have", "i have that much butter"
+    const own =
+      mass.thing === ""
+        ? /(?:thats how|that is how|(?:^| )that) (?:much|many) \S*<ingredient=([a-z_]+)/.exec(
+            reading.mask,
+          )?.[1]
+        : undefined;
+    const part = partOf[mass.thing] ?? partOf[own ?? ""];
     if (part) out[`${part}_g`] = mass.grams;
     else out.total_g = mass.grams;
   }

@@ -24,6 +24,10 @@ const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
   [8, `{percent} of {number}${end}`],
+  [
+    -9,
+    "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little)|enough|ok|okay|fine|right) .. {weight} .. {base}",
+  ],
   [5, `${ask} (?:that|the|this|all that) {base} in {unit}${end}`],
   // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
   [

@@ -216,6 +216,12 @@ export const dose = tool<DoseInputs>({
       "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
     ],
   ),
+  after: {
+    convert: cues([
+      12,
+      "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright) .. {weight} .. {base}",
+    ]),
+  },
   examples: [
     {
       say: "I have 230 g buttercream, how much flavor?",

@@ -1,4 +1,5 @@
 /** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
+import { doseRows } from "../../../data/rules/doses.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
 import { readBase } from "./base-said.ts";
@@ -10,6 +11,27 @@ import { readSharesOf } from "./shares-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
 
 type Draft = Partial<DoseInputs>;
+
+/** "is that too much cocoa for 300 g buttercream", behind spoons that were turned into grams: they are the flavor. */
+function justConverted({ mask, amounts }: Reading, { last, table }: Memory): Draft {
+  const isFlavor =
+    last?.tool === "convert" &&
+    table.mass !== undefined &&
+    amounts.filter((each) => each.dim === "weight").length === 1 &&
+    /^(?:(?:so|and|hm|ok|but) )*(?:is|would|will|was) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright|a lot)(?: |$)/.test(
+      mask,
+    );
+  return isFlavor && table.mass ? { flavor_g: table.mass.grams, want: "check" } : {};
+}
+
+/** What had been turned into grams, where the sentence names no flavor: "vanilla extract". */
+function ofConverted(reading: Reading, memory: Memory): Draft {
+  const thing = memory.table.mass?.thing;
+  if (!thing || justConverted(reading, memory).flavor_g === undefined) return {};
+  if (/ extract$/.test(thing)) return { dose: "extract", taste: thing.replace(/ extract$/, ""), name: thing };
+  const row = doseRows.find((each) => each.name === thing);
+  return row ? { dose: row.name, name: thing } : {};
+}
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export function readDose(reading: Reading, memory: Memory): Draft[] {
@@ -83,11 +105,12 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
             asks_base: true,
             ...(before.base ? { base: before.base } : {}),
           }
-        : { ...common, ...loose },
+        : { ...common, ...loose, ...justConverted(reading, memory), ...ofConverted(reading, memory) },
     ];
   }
   const drafts = targets.map((target) => ({
     ...common,
+    ...justConverted(reading, memory),
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
       ? { asks_base: true }
       : {}),

@@ -30,9 +30,15 @@ export function entriesOf(
         : { name: each.name, grams: each.grams },
     ),
   );
-  const known = lines.filter(
-    (each) => reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use",
-  );
+  const known = lines
+    .filter(
+      // "used another 160": no ingredient of that name
+      (each) => !/^(?:used?|using|took|another|more|left|gone)$/.test(each.name),
+    )
+    .filter(
+      (each) =>
+        reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use",
+    );
   if (known.length > 0 && reading.things.some((each) => each.ingredient || each.taste || each.chocolate))
     return known;
   const names = [
@@ -42,18 +48,24 @@ export function entriesOf(
   const part = reading.amounts.find((each) => each.fraction);
   const name =
     names[0] ??
-    (memory.follows || says(reading, /(?:^| )(?:it|that|left|there)(?: |$)/)
+    (memory.follows || says(reading, /(?:^| )(?:it|that|left|there|another|used)(?: |$)/)
       ? before?.entries?.[0]?.name
       : undefined);
   if (known.length > 0 && !name) return known;
   if (name === undefined) return [];
+  // "and another 160", of what was spoken of
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction && each.value >= 5,
+  );
   const amount = weight
     ? { grams: inBase(weight.value, weight.unit) }
-    : part
-      ? { part: part.value }
-      : does === "use"
-        ? { part: 1 }
-        : {};
+    : bare && names.length === 0
+      ? { grams: bare.value }
+      : part
+        ? { part: part.value }
+        : does === "use"
+          ? { part: 1 }
+          : {};
   return names.length > 1
     ? names.map((each) => ({ name: each, ...(does === "use" ? { part: 1 } : {}) }))
     : [{ name, ...amount }];

@@ -78,6 +78,9 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
     reading,
     /(?:^| )(?:put|add|adding|bought|buy|stick|chuck|pop|bung|more|another|extra|too|also|plus|picked|just got|new|save|keep|store)(?: |$)/,
   );
+  // "and another 160", behind what was used
+  const goesOn = /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/;
+  if (before?.does === "use" && says(reading, goesOn)) return "use";
   if (!adds && says(reading, /(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/)) return "set";
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number"))
     return "add";
