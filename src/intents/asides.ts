@@ -25,6 +25,18 @@ function withoutHeading(items: Part, ear: Ear): Part {
   const at = items.findIndex((item) => isSign(item, /^:$/));
   const heading = at > 0 ? ear.mask(items.slice(0, at)) : "";
   const rest = items.slice(at + 1);
+  // "whats in the cupboard: ... how far does the recipe go": asked of what is listed
+  const asksBehind = sentencesIn(rest)
+    .slice(1)
+    .some((part) => opens(part, ear));
+  if (
+    asksBehind &&
+    carriesAmount(rest) &&
+    /^(?:(?:and|so|ok) )*(?:whats|what is|heres whats|this is whats) (?:in|on) (?:the |my )?\S+$/.test(
+      heading,
+    )
+  )
+    return rest;
   return /^(?:(?:and|so|ok) )*(?:whats|what is|all thats|all that is|whatever is) left(?: (?:in|on|of) (?:the |my )?\S+)?$/.test(
     heading,
   ) && carriesAmount(rest)

@@ -27,7 +27,10 @@ const number = new RegExp(
 );
 
 const isNumber = (when: When) =>
-  number.test(when.text) && when.half === undefined && when.days === undefined && when.weekday === undefined;
+  number.test(when.text) &&
+  (when.half === undefined || when.half === "24") &&
+  when.days === undefined &&
+  when.weekday === undefined;
 
 /** The reading with such hours as numbers; the reading itself where there are none. */
 export function withoutBareHours(reading: Reading, last: string | undefined): Reading {

@@ -39,7 +39,7 @@ const about: Readonly<Record<string, readonly string[]>> = {
   filling: ["fill"],
 };
 
-const lead = "^(?:(?:so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
+const lead = "^(?:(?:no|wait|sorry|so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
 const goesBack = new RegExp(`${lead}(?:back to|going back to|return to|returning to|about) (?:the|my|that) `);
 const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|before|at first|earlier)\\b`);
 
@@ -84,7 +84,13 @@ export function returned(reading: Reading, state: State): State {
   const sized = size ? past.filter(({ inputs }) => typeof inputs.base_g === "number") : [];
   const bySize = sized.sort((a, b) => Number(a.inputs.base_g) - Number(b.inputs.base_g));
   const ofSize = /^(?:big|large)/.test(size ?? "") ? bySize.at(-1) : bySize[0];
-  const topic = first ? (past.find(isMeant) ?? past[0]) : (past.findLast(isMeant) ?? ofSize);
+  // "back to the 260": the one that was of so many
+  const number = reading.amounts.find(({ at }) => /\bto the $/.test(reading.text.slice(0, at[0])))?.value;
+  const ofNumber =
+    number === undefined
+      ? undefined
+      : past.findLast(({ inputs }) => Object.values(inputs).some((each) => each === number));
+  const topic = first ? (past.find(isMeant) ?? past[0]) : (past.findLast(isMeant) ?? ofNumber ?? ofSize);
   return topic && topic !== past.at(-1) ? { ...state, last: topic } : state;
 }
 

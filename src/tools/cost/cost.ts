@@ -153,6 +153,11 @@ export const cost = tool<CostInputs>({
       "timer",
     ],
   ),
+  // "and at 18?"
+  goesOn: cues([
+    4,
+    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then))?(?: [?])?$",
+  ]),
   examples: [
     {
       say: "$8.40 of ingredients and $3.60 for boxes, what do I charge for a 60 % margin",

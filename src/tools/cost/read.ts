@@ -162,8 +162,16 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
       ? bareNumbers(reading)[0]
       : undefined;
   if (bare && memory.slot) out[memory.slot as "cost"] = bare.value;
+  // "and at 18?", behind a price
+  const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
+  const again = money.length === 0 && before.price !== undefined && numberAlone.test(reading.mask);
+  if (again) out.price = reading.amounts[0]?.value;
   return out;
 }
+
+/** "and at 18?": no share of anything, and no count. */
+const numberAlone =
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then))?(?: [?])?$/;
 
 /** "30 €", "and at £8.50?". */
 const sumAlone =

@@ -67,7 +67,7 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
-    [-6, "{dose=color} (?:mixed |stirred |already )?in(?: |$)"],
+    [-6, "{dose=color} (?:mixed |stirred |already )?in"],
     [4, "{unit=g} of {taste}(?: [?])?$"],
     // of a bowl that holds too much
     [
@@ -211,6 +211,7 @@ export const dose = tool<DoseInputs>({
     ],
     [
       6,
+      "{weight} (?:altogether|in total|in all) .. (?:still|again|all) (?:for|in|into) (?:the |my )?{base}",
       "^(?:\\S+ ){0,4}(?:its|thats|there is|theres|it is) {weight} (?:altogether|in total|in all|in it|in there|now)",
       "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
       "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",

@@ -91,7 +91,7 @@ export const fill = tool<FillInputs>({
       "{weight} .. {base=filling} .. (?:how|hw) many",
       "{count=macarons} .. (?:how|hw) much .. (?:each|of each)",
     ],
-    [2, "{base=filling}", "(?:ring|center|centre)(?: |$)", "fill"],
+    [2, "{base=filling}", "(?:ring|center|centre)", "fill"],
     [1, "{count=macarons}", "each"],
     [
       -4,

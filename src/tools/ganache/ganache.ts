@@ -99,7 +99,7 @@ export const ganache = tool<GanacheInputs>({
     [
       7,
       "(?:loosen|thicken|firm|soften|thin|stiffen) (?:it|this|that|them)",
-      "(?:estimate|whats|what is) .. aw(?: |$)",
+      "(?:estimate|whats|what is) .. aw",
       "(?:^| )aw (?:of|for)",
     ],
     [

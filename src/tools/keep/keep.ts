@@ -95,7 +95,7 @@ export const keep = tool<KeepInputs>({
       "time (?:out of the fridge|on the counter|out on the counter|at room temp\\S*)",
       "(?:made|filled|baked) .. {when} .. (?:selling|sell|sold|serving|serve|eating|eat|giving|party|wedding) .. {when}",
     ],
-    [-6, "another {weight}", "{weight} (?:more )?in(?: |$)"],
+    [-6, "another {weight}", "{weight} (?:more )?in"],
     [-8, "(?:only|just) (?:{number}|{weight}) .. (?:in|left in) the (?:fridge|freezer)"],
     [
       7,

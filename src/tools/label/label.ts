@@ -121,6 +121,11 @@ export const label = tool<LabelInputs>({
       "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
       "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",
     ],
+    [
+      8,
+      "(?:does|do|has|have) (?:it|they|that|these|those|this) (?:have|contain|got|hold|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})",
+      "any (?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})(?: in (?:it|them|that|there))?(?: at all)?(?: [?])?$",
+    ],
     [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
     [-8, "{number}", "{weight}", "{volume}", "{percent}"],
   ),

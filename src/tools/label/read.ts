@@ -128,6 +128,13 @@ const namesFood = (reading: Reading): boolean =>
 
 function wanted(reading: Reading): LabelInputs["want"] {
   if (/free\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
+  if (
+    /^(?:and |so |but )*(?:(?:does|do|has|have) (?:it|they|that|these|those|this)|any) /.test(
+      wordsOf(reading),
+    ) &&
+    asksAbout(reading).length > 0
+  )
+    return "allergens";
   if (/(?:is|are) there .*\bin\b/.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
   if (
     /\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/.test(
@@ -205,7 +212,7 @@ const askedWords: readonly (readonly [RegExp, readonly string[]])[] = [
 function asksAbout(reading: Reading): string[] {
   const words = wordsOf(reading);
   const behind =
-    /\b(?:contains?|allergic to|allergy to|free (?:of|from)|(?:is|are) there|any)\b(.*?)(?:\bin\b|,|\?|$)/.exec(
+    /\b(?:contains?|allergic to|allergy to|free (?:of|from)|(?:is|are) there|any|(?:does|do|has|have|got) (?:it|they|that|these|those|this)(?: have| got)?)\b(.*?)(?:\bin\b|,|\?|$)/.exec(
       words,
     )?.[1] ?? "";
   const before = /(\S+) ?free\b/.exec(words)?.[0] ?? "";

@@ -133,6 +133,8 @@ function dayOf(some: readonly Piece[]) {
     if (when.weekday === undefined && when.day === undefined && when.month === undefined) return false;
     if (when.which === "next" || before.some((word) => events.has(word))) return false;
     const isEarly = some.slice(0, i).every((other) => !other.thing?.taste && !other.amount);
+    // "a lavender batch for 2 march, faded": its date, where no event is named
+    if (when.day !== undefined && when.month !== undefined && (last === "for" || last === ",")) return true;
     return isEarly || ["on", "from", "of", "was"].includes(last) || when.which === "last";
   });
   return some[at]?.when;

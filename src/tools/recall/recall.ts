@@ -52,7 +52,7 @@ export const recall = tool<RecallInputs>({
   inputs,
   cues: cues(
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
-    [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}(?: |$)"],
+    [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}"],
     [12, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
     [
       10,

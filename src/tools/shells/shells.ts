@@ -59,7 +59,7 @@ export const shells = tool<ShellsInputs>({
     [
       -6,
       "{base=batter} (?:for|in|into) {number} {count=bowls}",
-      "(?:^| )why(?: |$)",
+      "why",
       "(?:not|no|none|zero) .. (?:feet|feets|frills?|skirts?)\\b",
       "(?:at once|at a time|at the same time|in one go)",
     ],

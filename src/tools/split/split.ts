@@ -67,7 +67,7 @@ export const split = tool<SplitInputs>({
       "^(?:halve|half)\\S* {weight} .. {base}",
       "(?:split|divide|divid|share|portion|separate)(?:<\\S+)? .. {weight}",
       "split<\\S+ .. {weight}",
-      "{weight} .. (?:split|divide|divided|share)(?:<\\S+)?(?: |$)",
+      "{weight} .. (?:split|divide|divided|share)(?:<\\S+)?$",
       "{number} {count=bowls} .. {color} .. {number} {count=bowls}",
       "(?:split|splitting|divide|dividing|share) {number} (?:in |into |between |among )?{number}",
       "\\S*<number,fraction> .. {color}",

@@ -117,7 +117,7 @@ export const timer = tool<TimerInputs>({
       "(?:^|, )stop (?:it|that|them)$",
       "^[+] {number}$",
       "^{count=trays} {number} (?:is |are )?(?:now )?{step}(?: now)?$",
-      "{count=trays} {number} (?:is |are |, )?{step}(?: for| ,)? {number}(?: |$)",
+      "{count=trays} {number} (?:is |are |, )?{step}(?: for| ,)? {number}",
       "{count=trays} (?:is |are )?(?:in|out) , (?:\\S+ )?timer",
     ],
     [

@@ -3,14 +3,16 @@ import { type TroubleRow, troubleBasis, troubles } from "../../../data/rules/tro
 import type { Figure, Item, Note, Outcome, World } from "../contract/index.ts";
 import { counted, listed } from "../lib/show.ts";
 import { alike, comparison } from "./compare.ts";
+import { fromHeat } from "./heat.ts";
 import type { TroubleInputs } from "./trouble.ts";
 
 /** How many of her own notes are laid beside the causes, the newest first. */
 const mostNotes = 3;
 
 /** @throws never: a missing symptom comes back as `asking`. */
-export function answerTrouble({ symptom }: TroubleInputs, world: World): Outcome {
-  const row = troubles.find((each) => each.id === symptom);
+export function answerTrouble({ symptom, oven_c }: TroubleInputs, world: World): Outcome {
+  const found = troubles.find((each) => each.id === symptom);
+  const row = found && fromHeat(found, oven_c);
   if (!row) {
     const question =
       "What do you see: no feet, cracked or hollow shells, a split ganache, a curdled buttercream?";

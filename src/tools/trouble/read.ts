@@ -2,6 +2,7 @@
 import { praise, symptoms } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
+import { ovenSaid } from "./heat.ts";
 import type { TroubleInputs } from "./trouble.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
@@ -19,7 +20,8 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const named = all.includes("meringue that will not peak")
     ? all.filter((id) => id !== "peaks that stay")
     : all;
-  if (named.length === 0) return [spelt(reading)];
+  const heat = ovenSaid(reading);
+  if (named.length === 0) return [{ ...spelt(reading), ...heat }];
   // a grainy meringue has nothing to do with tops: no row of the table is of it
   const ofMeringue =
     mixes(reading).includes("meringue") &&
@@ -29,7 +31,7 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
   const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
-  return kept.map((symptom) => ({ symptom }));
+  return kept.map((symptom) => ({ symptom, ...heat }));
 }
 
 /** Symptoms told in a sentence instead of a word: "why don't my macarons have feet", "what makes shells crack". */

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { troubles } from "../../../data/rules/troubles.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
+import { temperature_c } from "../lib/inputs.ts";
 import { answerTrouble } from "./answer.ts";
 import { readTrouble } from "./read.ts";
 
@@ -10,6 +11,8 @@ export const inputs = later(() =>
   z.strictObject({
     /** The id of data/words/symptoms.ts. */
     symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
+    /** The heat that the oven was at, where it was told. */
+    oven_c: z.optional(temperature_c),
   }),
 );
 
@@ -33,7 +36,7 @@ export const trouble = tool<TroubleInputs>({
       "{base=ganache} .. {symptom=split_ganache} .. {weight}",
     ],
     [5, "(?:folded|folding|fold) .. (?:runny|thin|liquid|loose)\\S*"],
-    [5, "(?:not one\\S*|not a single|none|no|zero) .. (?:feets?|frills?|skirts?)(?: |$)"],
+    [5, "(?:not one\\S*|not a single|none|no|zero) .. (?:feets?|frills?|skirts?)"],
     [11, "{symptom} .. (?:what|why) .. (?:gone|went|go|goes) wrong"],
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
     [6, "{base=ganache} .. {symptom}", "{symptom} {base=ganache}"],
@@ -109,6 +112,11 @@ export const trouble = tool<TroubleInputs>({
       "how long (?:do|does|can|will|should|left|is|are|until|till)",
     ],
   ),
+  // "im at 150", behind a fault
+  goesOn: cues([
+    6,
+    "^(?:(?:my|the|its|im|i|and|but|well|oven|ovens|was|is|at|baked|bake|it|them|set|to|temp\\S*|temperature|by|thermometer) )+(?:{temperature}|{number})(?: (?:fan|already|though))*(?: [?])?$",
+  ]),
   examples: [
     { say: "my shells have no feet, why", inputs: { symptom: "no feet" } },
     { say: "the tops cracked, what do i change", inputs: { symptom: "cracked tops" } },
