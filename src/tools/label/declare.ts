@@ -119,6 +119,9 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
     ],
     cautions: [
       allergenCaution,
+      ...(inputs.mixes?.includes("shells") || found.sure.includes("almond")
+        ? []
+        : ["That is what was named, without shells: macaron shells bring almond and egg."]),
       ...(open.length ? ["I can't call the list complete while something in it isn't known."] : []),
     ],
   };

@@ -99,7 +99,8 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       lines: table.map(({ name, grams }) => ({ name, grams })),
       from_table: true,
     };
-  return common;
+  // "does it have nuts", of the label before
+  return asked.length && memory.follows && before ? { ...before, ...common, asked } : common;
 }
 
 /** "and with peanut butter in place of the walnut": the rest stays as it was asked about. */
