@@ -175,6 +175,7 @@ export function startSession(around: Surroundings): Session {
         return { asked, answers: [] };
       }
       const answers: Answer[] = [];
+      const steps: Said[] = [];
       for (const reading of questions(asked, around.understanding)) {
         const world = await current();
         const found = next(reading, state, namesIn(world), around.understanding);
@@ -188,13 +189,42 @@ export function startSession(around: Surroundings): Session {
           );
           continue;
         }
-        for (const [at, step] of found.entries())
-          answers.push(await take(step, at === 0 ? world : undefined));
+        for (const [at, step] of found.entries()) {
+          const answer = await take(step, at === 0 ? world : undefined);
+          answers.push(answer);
+          steps.push({ answer, inputs: state.last?.inputs ?? {} });
+        }
       }
-      return { asked, answers };
+      return { asked, answers: withoutSettled(answers, steps) };
     },
   };
 }
+
+interface Said {
+  answer: Answer;
+  inputs: Record<string, unknown>;
+}
+
+/**
+ * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left
+ * out where a later part of the same turn was answered by the same calculator with all that it knew.
+ */
+const withoutSettled = (answers: readonly Answer[], steps: readonly Said[]): Answer[] =>
+  answers.filter((answer) => {
+    const at = steps.findIndex((each) => each.answer === answer);
+    const own = steps[at];
+    if (answer.status !== "asking" || !own) return true;
+    return !steps
+      .slice(at + 1)
+      .some(
+        ({ answer: later, inputs }) =>
+          later.tool === answer.tool &&
+          later.status === "answered" &&
+          Object.entries(own.inputs).every(
+            ([key, value]) => key === "want" || JSON.stringify(inputs[key]) === JSON.stringify(value),
+          ),
+      );
+  });
 
 /** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
 const rowsJoined = (line: string): string =>

@@ -76,6 +76,9 @@ const isKind = (item: Item) =>
 
 function isReason(items: Part, at: number, text: string): boolean {
   if (["because", "cos", "coz", "cuz", "bcs", "bc of"].includes(text)) return true;
+  if (["while", "whilst"].includes(text) && subjects.has(word(items[at + 1]))) return true;
+  // "now that i counted the ribbon"
+  if (text === "now" && word(items[at + 1]) === "that" && subjects.has(word(items[at + 2]))) return true;
   const behindComma = isSign(items[at - 1], /^,$/);
   return ["since", "as", "for"].includes(text) && behindComma && subjects.has(word(items[at + 1]));
 }

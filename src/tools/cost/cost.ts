@@ -136,7 +136,8 @@ export const cost = tool<CostInputs>({
     ],
     [
       -6,
-      "(?:remember|save|keep|store|note) (?:that|this|it|the)(?: price)?",
+      "(?:remember|save|store|note) (?:that|this|it|the)(?: price)?",
+      "keep (?:that|this|it|the price)(?: in mind| on file)?(?: (?:please|pls))?$",
       "{money} .. (?:remember|save|note)",
       "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)",
     ],

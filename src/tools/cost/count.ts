@@ -22,11 +22,24 @@ const boxWord = new RegExp(`\\b${many}\\b`);
 export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
   const list = pieces(reading);
   const places = money.map((sum) => list.findIndex((each) => each.amount === sum.amount));
-  return places.map((place, at) => {
+  const found: For[] = [];
+  for (const [at, place] of places.entries()) {
     const from = clauseStart(list, place, places[at - 1] ?? -1);
     const to = clauseEnd(list, place, places[at + 1] ?? list.length);
-    return forOf(list.slice(from, place), list.slice(place + 1, to));
-  });
+    const own = forOf(list.slice(from, place), list.slice(place + 1, to));
+    // "boxes at $18 and each one costs me $7.20": each of the boxes
+    const left = list
+      .slice(from, place)
+      .map((each) => each.text)
+      .join(" ");
+    const last = found.at(-1);
+    const ofBoxes =
+      own.macarons === 1 &&
+      last?.boxed &&
+      /\b(?:each|every)(?: one)? (?:of them )?(?:costs?|is|comes?)\b/.test(left);
+    found.push(ofBoxes ? { boxed: true } : own);
+  }
+  return found;
 }
 
 function forOf(before: readonly Piece[], after: readonly Piece[]): For {

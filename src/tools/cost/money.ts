@@ -20,7 +20,7 @@ export interface Sum {
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
@@ -84,6 +84,13 @@ function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
   )
     return true;
   if (amount.of) return false;
+  // "ingredients were $8.50 and packaging 1.50"
+  if (
+    /\b(?:ingredients?|packaging|boxes|ribbons?|stickers?|labels)(?: (?:is|are|was|were|costs?|another|about))?$/.test(
+      wordsBetween(list, Math.max(-1, at - 4), at).trim(),
+    )
+  )
+    return true;
   return /\b(?:costs?|costs? me|cost is|(?:sells?|sold) (?:it |them )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/.test(
     wordsBetween(list, Math.max(-1, at - 4), at),
   );
@@ -114,7 +121,14 @@ function centsBehind(list: readonly Piece[], place: number): number {
 const codeOf = (unit: string) => (unitRow(unit).dim === "money" ? unit.slice(0, 3) : unit);
 
 const joint = /[,;:?!.]|\band\b|\bbut\b|\bplus\b/;
-const tail = (text: string) => text.split(joint).at(-1) ?? "";
+/** What leads up to a sum: its own clause, or with "they were" the one before that too. */
+const tail = (text: string) => {
+  const parts = text.split(joint);
+  const own = parts.at(-1) ?? "";
+  return /^ ?(?:they|it|that|those|these|which) ?(?:were|was|are|is|cost|costs|came to)? ?$/.test(own)
+    ? `${parts.at(-2) ?? ""} ${own}`
+    : own;
+};
 const head = (text: string) => text.split(joint)[0] ?? "";
 
 /** The use whose word comes first: "$4 boxes what do i charge" is for the boxes. */

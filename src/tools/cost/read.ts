@@ -147,14 +147,25 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
     if (use === "rate" || use === undefined) continue;
     const boxes =
       use === "packaging" && eachBox.test(reading.text.slice(amount.at[1])) ? boxesOf(reading) : 1;
-    out[use] = (out[use] ?? 0) + value * boxes;
+    // "thats another $3.50 in packaging": on top of what was said before
+    const more =
+      memory.follows && memory.last?.tool === "cost" && anotherSum.test(reading.text.slice(0, amount.at[0]))
+        ? ((memory.last.inputs as Draft)[use] ?? 0)
+        : 0;
+    out[use] = (out[use] ?? 0) + more + value * boxes;
   }
   const loose = plainSums.filter((each) => each.use === undefined);
   if (loose.length > 0) {
     // "30 €", after a price: what was said last is said anew
     const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
     const alone = loose.length === 1 && before.price !== undefined && sumAlone.test(reading.mask);
-    const slot = memory.slot === "price" || alone ? "price" : "cost";
+    // "it costs me $22 and she gave $40, what margin": one sum beside the cost that was named
+    const beside =
+      loose.length === 1 &&
+      out.cost !== undefined &&
+      out.price === undefined &&
+      says(reading, /margin|mark ?-?up|profit/);
+    const slot = memory.slot === "price" || alone || beside ? "price" : "cost";
     for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
   }
   const bare =
@@ -168,6 +179,8 @@ function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draf
   if (again) out.price = reading.amounts[0]?.value;
   return out;
 }
+
+const anotherSum = /\b(?:another|an? extra|extra|an? additional|additional|plus|a further) $/;
 
 /** "and at 18?": no share of anything, and no count. */
 const numberAlone =

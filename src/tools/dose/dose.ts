@@ -67,6 +67,10 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   cues: cues(
+    [
+      10,
+      "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
+    ],
     [-6, "{dose=color} (?:mixed |stirred |already )?in"],
     [4, "{unit=g} of {taste}(?: [?])?$"],
     // of a bowl that holds too much

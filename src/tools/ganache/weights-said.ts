@@ -44,6 +44,14 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
   if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  // "the milk ones need the same amount of chocolate"
+  const same = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft).chocolate_g : undefined;
+  if (
+    Object.keys(out).length === 0 &&
+    same !== undefined &&
+    says(reading, /(?:same|that) (?:amount|weight|quantity|much)(?: of)? \S*<[^>]*ingredient=\S*chocolate/)
+  )
+    return { chocolate_g: same };
   if (Object.keys(out).length === 0)
     return { ...fromBareNumber(reading, memory), ...fromTable(reading, memory) };
   // a weight of one part said in reply keeps the other part said before

@@ -83,6 +83,10 @@ export const keep = tool<KeepInputs>({
   inputs,
   cues: cues(
     [
+      7,
+      "{ingredient=(whites|egg)} .. (?:never|not|arent|dont|doesnt|isnt|without) (?:get |got |been |being |be )?(?:heated|cooked|heating|cooking)",
+    ],
+    [
       8,
       "(?:temp\\S*|how cold|cold enough) .. (?:cool\\S* (?:box\\S*|bags?)|coolbox|coolbag|cooler|ice box\\S*|chiller|esky)",
     ],

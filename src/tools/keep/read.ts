@@ -93,6 +93,11 @@ function aboutWhat(reading: Reading): About | undefined {
   )
     return "whites";
   if (whites && !/fridge|freez|out of the fridge|counter/.test(said)) return "eggs";
+  if (
+    whites &&
+    /\b(?:never|not|arent|dont|doesnt|isnt|without) (?:get |got |been |being |be )?(?:heat|cook)/.test(said)
+  )
+    return "eggs";
   if (/\b(?:raw|uncooked|unheated) (?:egg )?(?:white|egg|batter|meringue|shell|mix)|pasteuri[sz]/.test(said))
     return "eggs";
   if (/freezer/.test(said) && /how cold|what (?:temp|degree)|which temp|cold enough/.test(said))

@@ -260,6 +260,14 @@ export const scale = tool<ScaleInputs>({
     ],
   ),
   goesOn: cues([12, spares]),
+  // "make it one and a half times", behind a recipe that was shown
+  after: {
+    formula: cues([
+      9,
+      "^(?:(?:and|now|ok|so|then|please|can you|could you) )*(?:make|do|give me|scale|take) (?:it|that|this)?(?: up| down)?(?: by| to)? ?(?:{factor}|\\S*<number,fraction>)(?: (?:as much|the size|of it|please|then|it))*(?: [?])?$",
+      "^(?:(?:and|now|ok|so|then|please) )*(?:{factor}|double|triple|halve|half) (?:it|that|this)(?: (?:please|then))?(?: [?])?$",
+    ]),
+  },
   examples: [
     {
       say: "120 g egg whites, what do I need of the rest",
