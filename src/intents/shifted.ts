@@ -4,8 +4,18 @@ import type { Topic } from "./converse.ts";
 import { isBare } from "./slots.ts";
 
 /** Calculators whose weights and counts can be moved so; a timer, a day and a conversion read such words themselves. */
-const moves = new Set(["dose", "shells", "fill", "scale", "buy", "split", "ganache", "buttercream"]);
-const weights = ["base_g", "total_g", "batter_g", "filling_g", "chocolate_g", "cream_g", "butter_g"];
+const moves = new Set(["day", "dose", "shells", "fill", "scale", "buy", "split", "ganache", "buttercream"]);
+const weights = [
+  "base_g",
+  "total_g",
+  "batter_g",
+  "filling_g",
+  "chocolate_g",
+  "cream_g",
+  "butter_g",
+  "whites_g",
+  "sugar_g",
+];
 const counts = ["macarons", "shells", "whites_count", "equal"];
 
 const slots: Record<string, string> = { whites: "whites_count", bowls: "equal" };
@@ -22,20 +32,21 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   if (!last || !moves.has(last.tool) || !amount || others.length > 0) return reading;
   if (amount.high !== undefined || amount.fraction || amount.unit === "times") return reading;
   if (amount.dim !== "number" && amount.dim !== "weight") return reading;
-  const tokens = reading.mask.split(" ");
+  const tokens = reading.mask.replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "").split(" ");
   const at = tokens.findIndex((each) => less.test(each) || more.test(each));
   const beside = [tokens[at - 1], tokens[at + 1]].some((each) => /<(?:number|weight)/.test(each ?? ""));
   if (at < 0 || !beside) return reading;
   const mask = tokens.filter((_, i) => i !== at).join(" ");
   if (!isBare({ ...reading, mask })) return reading;
   const up = more.test(tokens[at] ?? "");
-  const slot = meant(reading, amount, last.inputs, up);
-  const before = slot && last.inputs[slot];
+  const lone = loneLine(last.inputs);
+  const slot = lone ? "have" : meant(reading, amount, last.inputs, up);
+  const before = lone ? lone.grams : slot && last.inputs[slot];
   if (!slot || typeof before !== "number") return reading;
   const sum = up ? before + amount.value : before - amount.value;
   if (amount.unit !== "g" && amount.unit !== "") return reading;
   if (sum <= 0) return reading;
-  const unit = weights.includes(slot) ? " g" : "";
+  const unit = lone || weights.includes(slot) ? " g" : "";
   const change = `${amount.value}${unit} ${tokens[at]}`;
   return {
     ...reading,
@@ -46,6 +57,12 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   };
 }
 
+/** The one line of a recipe that was at hand: "100 g whites", of which ten more are said. */
+function loneLine({ have }: Topic["inputs"]): { grams: number } | undefined {
+  const [only, ...others] = Array.isArray(have) ? (have as { grams: number }[]) : [];
+  return others.length === 0 ? only : undefined;
+}
+
 const round = (value: number) => Math.round(value * 100) / 100;
 
 /** The earlier input that the difference is of: the one named, else the only one of its kind. */
@@ -53,7 +70,9 @@ function meant(reading: Reading, amount: Amount, inputs: Topic["inputs"], up: bo
   const known = (slots: readonly string[]) => slots.filter((slot) => typeof inputs[slot] === "number");
   const things = reading.things;
   const counted = things.find((each) => each.count)?.count;
-  if (counted || (amount.dim === "number" && things.length === 0 && known(counts).length > 0))
+  // "ten more, just the filling": of what was counted
+  const ofMix = things.every((each) => each.base && !each.ingredient);
+  if (counted || (amount.dim === "number" && ofMix && known(counts).length > 0))
     return counted
       ? known([slots[counted] ?? counted])[0]
       : known(counts.filter((slot) => slot !== "equal"))[0];

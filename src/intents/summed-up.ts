@@ -11,8 +11,10 @@ const isAmount = (item: Item | undefined): item is AmountItem =>
   item?.is === "amount" && item.amount.unit !== "times" && !item.amount.fraction;
 
 /** The items with an added amount taken out where "so" and the sum of it follow; a bare sum gets its unit. */
-export function withSums(items: readonly Item[]): Item[] {
-  const so = items.findLastIndex((item) => item.is === "word" && item.text === "so");
+export function withSums(all: readonly Item[]): Item[] {
+  const items = withoutOld(all);
+  const said = items.findLastIndex((item) => item.is === "word" && item.text === "so");
+  const so = said < 2 ? closing(items) : said;
   if (so < 2) return [...items];
   let at = so + 1;
   while (between.has(wordOf(items[at]))) at += 1;
@@ -31,6 +33,26 @@ export function withSums(items: readonly Item[]): Item[] {
     ? { ...sum, amount: { ...sum.amount, unit: first.amount.unit, dim: first.amount.dim } }
     : sum;
   return items.flatMap((item, place) => (place === added ? [] : place === at ? [whole] : [item]));
+}
+
+/** "ten more whites than that, 100", "found one more. 121 now": the stop before a sum that ends the turn. */
+const closing = (items: readonly Item[]): number =>
+  items.findLastIndex(
+    (item, at) =>
+      item.is === "sign" &&
+      /^[,.]$/.test(item.text) &&
+      isAmount(items[at + 1]) &&
+      items.slice(at + 2).every((each) => ["now", "altogether", "total", "in", "all"].includes(wordOf(each))),
+  );
+
+/** "only 30 left so its 210 dark and 180 cream now": what there is after "so" stands alone. */
+function withoutOld(items: readonly Item[]): Item[] {
+  const so = items.findLastIndex((item) => item.is === "word" && item.text === "so");
+  const joint = ["its", "thats", "now", "theres"].includes(wordOf(items[so + 1]));
+  const [before, behind] = [items.slice(0, Math.max(so, 0)), items.slice(so + 1)];
+  return so > 1 && joint && before.some(isAmount) && behind.filter(isAmount).length > 1
+    ? behind
+    : [...items];
 }
 
 const wordOf = (item: Item | undefined) => (item?.is === "word" ? item.text : "");

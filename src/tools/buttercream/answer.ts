@@ -4,7 +4,7 @@ import type { Outcome, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { plain, weight } from "../lib/show.ts";
-import { fillingFor, sizing } from "../lib/sizing.ts";
+import { eggsFor, fillingFor, sizing } from "../lib/sizing.ts";
 import type { ButtercreamInputs, Part } from "./buttercream.ts";
 
 const parts: readonly Part[] = ["whites", "sugar", "butter"];
@@ -48,12 +48,14 @@ export function answerButtercream(said: ButtercreamInputs, world: World): Outcom
   const of = (weight: number) => (given.grams * weight) / own;
   const lines = buttercreamParts.map(({ name, parts: share }) => ({ name, grams: of(share) }));
   const total = of(all);
+  const partsOfWhites = buttercreamParts.find((each) => each.name === "whites")?.parts ?? 0;
   return {
     status: "answered",
     headline: `${lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ")}: ${weight(total, world.bench.scale_g)} g buttercream`,
     figures: [
       ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
       { name: "total", value: total, unit: "g" },
+      { name: "whites", value: eggsFor(of(partsOfWhites)), unit: "whites" },
     ],
     rule: {
       text: [

@@ -48,7 +48,12 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
     ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
     : undefined;
-  const counted = macarons ?? bare;
+  // "and if theyre 3.8", where a size was said: cm, and no macarons
+  const asSize =
+    bare !== undefined && macarons === undefined && before?.diameter_mm !== undefined && bare >= 2 && bare <= 8
+      ? bare * 10
+      : undefined;
+  const counted = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =
     counted === undefined &&
     shells === undefined &&
@@ -75,8 +80,8 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     ...(mixes.length === 2 ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),
     ...(before?.two && says(reading, onlyOne) ? { two: false } : {}),
-    ...(size !== undefined
-      ? { diameter_mm: size }
+    ...((size ?? asSize) !== undefined
+      ? { diameter_mm: size ?? asSize }
       : fromTable.diameter_mm !== undefined && fromTable.macarons !== undefined
         ? { diameter_mm: fromTable.diameter_mm }
         : {}),

@@ -106,6 +106,16 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
     return { ...common, want: "composition", ...lines };
   if (want.want === "composition") return { ...common, ...readMix(reading, memory) };
+  // "so its 210 dark and 180 cream now, what will that do": what it is good for, and no more to be mended
+  const now = readWeights(reading, memory, false);
+  const told =
+    before?.want === "mend" &&
+    want.want === undefined &&
+    weighed(reading).length > 1 &&
+    now.chocolate_g !== undefined &&
+    now.cream_g !== undefined &&
+    says(reading, /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)/);
+  if (told) return { ...common, ...now, want: "check" };
   return { ...common, ...readWeights(reading, memory, want.want === "split") };
 }
 

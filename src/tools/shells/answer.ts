@@ -26,7 +26,11 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   if (said.want === "one") return oneShell(size, world);
   if (said.baked_g !== undefined) return unbaked(said.baked_g, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
-  if (said.want === "whites" && said.batter_g !== undefined) return eggsAnswer(said.batter_g, world);
+  if (said.want === "whites" && said.batter_g !== undefined) {
+    const { whites, total } = houseOf(given);
+    const share = said.of_batter ? whites / total : 1;
+    return eggsAnswer(said.batter_g * share, world);
+  }
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
     return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);

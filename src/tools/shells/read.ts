@@ -40,8 +40,10 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const known = readKnown(reading);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
+  const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
   const draft: Draft = {
     ...known,
+    ...(isBatter && known.batter_g !== undefined ? ofBatter(want) : {}),
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
     ...(want ? { want } : {}),
     ...onTrayOf(reading),
@@ -53,6 +55,9 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
 }
+
+/** Of a bowl of batter it is the whites in it that are asked for. */
+const ofBatter = (want: ShellsInputs["want"]): Draft => (want === "whites" ? { of_batter: true } : {});
 
 /** "612 g batter, how many macs at 35": mm, where a weight or a count was said. */
 function sizeAt(reading: Reading): number | undefined {
@@ -271,11 +276,11 @@ function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"])
   const wantsYield = want === "macarons" || want === "shells";
   if (want === "tray" || want === "one") return size;
   if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))
-    return { batter_g: mass.grams, ...size };
+    return { batter_g: mass.grams, ...ofBatter(want), ...size };
   // "so trays?": of the shells there are, with the spares among them
   if (want === "trays" && shells !== undefined && reading.amounts.length === 0) return { shells, ...size };
   if (macarons !== undefined && !wantsYield) return { macarons, ...size };
   if (shells !== undefined) return { shells, ...size };
-  if (mass?.thing === "batter") return { batter_g: mass.grams, ...size };
+  if (mass?.thing === "batter") return { batter_g: mass.grams, ...ofBatter(want), ...size };
   return macarons !== undefined && want === "shells" ? { macarons, ...size } : {};
 }

@@ -14,6 +14,8 @@ export const inputs = later(() =>
     shells: z.optional(count("shells")),
     trays: z.optional(count("trays")),
     batter_g: z.optional(weight_g),
+    /** That weight was named as batter's; with whites asked for, a bare weight is of those. */
+    of_batter: z.optional(z.boolean()),
     /** Whites for the house formula, from which the batter follows. */
     whites_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
