@@ -69,6 +69,7 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
       "ganach",
       "ganche",
       "ganash",
+      "ganche",
       "granache",
       "gnache",
       "ganacche",

@@ -16,7 +16,7 @@ export const tellsBowl = (part: Part, ear: Ear): boolean =>
 
 /** "thats how much butter i have": of the answer before, and no question. */
 export const tellsThat = (part: Part, ear: Ear): boolean =>
-  /^(?:(?:so|and|well|ok) )*(?:thats|that is) (?:how much|how many|all the|the) (?:\S+ )?\S*<ingredient=\S+ (?:i|we|ive|theres)(?: (?:have|got|ve|ve got|own))?(?: left| here)?$/.test(
+  /^(?:(?:so|and|well|ok) )*(?:thats|that is) (?:how much|how many|all the|the) (?:\S+ )?\S*<(?:ingredient|base)=\S+ (?:i|we|ive|theres)(?: (?:have|got|ve|ve got|own))?(?: left| here)?$/.test(
     ear.mask(part),
   );
 

@@ -247,7 +247,8 @@ function nextJoint(items: Part, i: number): number {
 function join(cuts: readonly Cut[], ear: Ear): Part[] {
   const out: Part[] = [];
   let waiting: Part = [];
-  for (const { part, whole } of cuts) {
+  for (const { part, whole: alone } of cuts) {
+    const whole = alone && !tellsThat(part, ear);
     const last = out.at(-1);
     if (waiting.length === 0 && last && (isBareTail(part, ear) || givesBowl(last, part, ear))) {
       out[out.length - 1] = joined(last, part);

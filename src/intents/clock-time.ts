@@ -22,8 +22,10 @@ const before = new Set([
 
 /** "moved to half five". */
 const isMoved = (tokens: readonly Token[], i: number): boolean =>
-  text(tokens[i - 1]) === "to" &&
-  /^(?:moved|changed|pushed|shifted|brought|forward|back)$/.test(text(tokens[i - 2]));
+  (text(tokens[i - 1]) === "to" &&
+    /^(?:moved|changed|pushed|shifted|brought|forward|back)$/.test(text(tokens[i - 2]))) ||
+  // "make that half eleven"
+  (/^(?:that|it)$/.test(text(tokens[i - 1])) && text(tokens[i - 2]) === "make");
 
 /** "in the morning", "am": what stands before it is an hour. */
 const inTheMorning = (tokens: readonly Token[], at: number): boolean =>

@@ -4,6 +4,22 @@ import type { Item } from "./scan.ts";
 
 const opening = new Set(["hi", "hello", "hey", "hiya", "please", "pls", "plz"]);
 const closing = new Set(["thanks", "thx", "cheers", "ta", "thank", "you"]);
+/** Behind a question they are nobody's flavor: "how much, love". */
+const dears = new Set([
+  "love",
+  "luv",
+  "hun",
+  "hon",
+  "hunny",
+  "dear",
+  "darling",
+  "duck",
+  "pet",
+  "mate",
+  "babe",
+  "sweetie",
+  "chuck",
+]);
 /** With nothing but these behind it, a greeting is all there is. */
 const small = new Set(
   "there again all everyone good morning afternoon evening how are you whats up thanks thank hi hello hey".split(
@@ -31,6 +47,10 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   const opened = greets ? items : rest;
   let to = opened.length;
   while (closing.has(word(opened[to - 1]) ?? "") || isBreak(opened[to - 1])) to -= 1;
+  if (to > 2 && dears.has(word(opened[to - 1]) ?? "")) {
+    const asked = opened.slice(0, to - 1);
+    return ear.claimed(asked) || carriesAmount(asked) ? asked : opened;
+  }
   const thanked = opened.slice(to).some((item) => closing.has(word(item) ?? ""));
   const before = opened.slice(0, to);
   return thanked && before.length > 0 && ear.claimed(before) ? before : opened;

@@ -13,6 +13,8 @@ import type { Inputs } from "./step.ts";
  * one that is corrected.
  */
 export function corrected(reading: Reading, state: State): State {
+  const sibling = ofSameTurn(reading, state);
+  if (sibling) return { ...state, last: sibling };
   if (!/^(?:(?:no|nope|oh|sorry|oops|actually|wait|hang on|hold on|i meant?) (?:, )?)+/.test(reading.text))
     return state;
   // "no sorry, the buttercream is 260", behind the dose of a ganache
@@ -30,6 +32,50 @@ export function corrected(reading: Reading, state: State): State {
   const topic = state.topics.findLast(({ tool, inputs }) => tool !== state.last?.tool && slot in inputs);
   return topic ? { ...state, last: topic } : state;
 }
+
+/**
+ * "make that 3 egg whites", "4 % sorry", behind a turn that asked two things: the one of them that took such an amount,
+ * where the last one didn't.
+ */
+function ofSameTurn(reading: Reading, { turn, last }: State): Topic | undefined {
+  const [amount, ...others] = reading.amounts;
+  // "half that amount of smbc", behind the mix and its flavor
+  const base = reading.things.find((thing) => thing.base)?.base;
+  const mix =
+    base &&
+    /\b(?:that|the) (?:amount|quantity|much) of\b|\bas much\b/.test(reading.text) &&
+    reading.things.length === 1
+      ? turn?.topics.find(({ tool }) => about[base]?.includes(tool))
+      : undefined;
+  if (mix && (amount?.unit === "times" || amount?.fraction) && mix.tool !== last?.tool) return mix;
+  const isChange =
+    /^(?:(?:ok|and|no|oh|oops|sorry|actually|wait),? )*make (?:that|it) /.test(reading.text) ||
+    /(?:^(?:no|sorry|oops|actually|wait)\b|\b(?:sorry|i mean|i meant)(?: \?)?$)/.test(reading.text);
+  if (
+    !turn ||
+    turn.topics.length < 2 ||
+    !amount ||
+    others.length > 0 ||
+    !isChange ||
+    !isBare(withoutSorry(reading))
+  )
+    return undefined;
+  const slot =
+    amount.dim === "percent"
+      ? "percent"
+      : amount.of?.ingredient === "whites" || amount.of?.ingredient === "egg"
+        ? "whites_count"
+        : amount.of?.count === "macarons"
+          ? "macarons"
+          : undefined;
+  if (!slot || slot in (last?.inputs ?? {})) return undefined;
+  return turn.topics.find(({ inputs }) => slot in inputs);
+}
+
+const withoutSorry = (reading: Reading): Reading => ({
+  ...reading,
+  mask: reading.mask.replace(/(?:^| )(?:sorry|oops|mean|meant)(?= |$)/g, ""),
+});
 
 /** Which calculators a mix is the matter of. */
 const about: Readonly<Record<string, readonly string[]>> = {

@@ -32,7 +32,9 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   if (!last || !moves.has(last.tool) || !amount || others.length > 0) return reading;
   if (amount.high !== undefined || amount.fraction || amount.unit === "times") return reading;
   if (amount.dim !== "number" && amount.dim !== "weight") return reading;
-  const tokens = reading.mask.replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "").split(" ");
+  const tokens = reading.mask
+    .replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "")
+    .split(" ");
   const at = tokens.findIndex((each) => less.test(each) || more.test(each));
   const beside = [tokens[at - 1], tokens[at + 1]].some((each) => /<(?:number|weight)/.test(each ?? ""));
   if (at < 0 || !beside) return reading;

@@ -50,9 +50,7 @@ function withoutOld(items: readonly Item[]): Item[] {
   const so = items.findLastIndex((item) => item.is === "word" && item.text === "so");
   const joint = ["its", "thats", "now", "theres"].includes(wordOf(items[so + 1]));
   const [before, behind] = [items.slice(0, Math.max(so, 0)), items.slice(so + 1)];
-  return so > 1 && joint && before.some(isAmount) && behind.filter(isAmount).length > 1
-    ? behind
-    : [...items];
+  return so > 1 && joint && before.some(isAmount) && behind.filter(isAmount).length > 1 ? behind : [...items];
 }
 
 const wordOf = (item: Item | undefined) => (item?.is === "word" ? item.text : "");

@@ -9,8 +9,30 @@ import type { Item } from "./scan.ts";
 /** The unit of a sum whose currency nobody said; the bench's stands in for it. */
 const unsigned = "unsigned";
 
+/** "if i sell it at 20 pounds": nobody sells by weight. */
+const sells = /^(?:sell|sells|selling|sold|charge|charging|asking)$/;
+
+const isPounds = (items: readonly Item[], at: number): boolean => {
+  const item = items[at];
+  const next = items[at + 1];
+  return (
+    item?.is === "amount" &&
+    item.amount.unit === "lb" &&
+    /pounds?$/.test(item.amount.text) &&
+    ["at", "for", "charge", "charging"].includes(wordOf(items[at - 1])) &&
+    items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOf(each))) &&
+    !(next?.is === "thing" && Boolean(next.thing.ingredient ?? next.thing.base)) &&
+    wordOf(next) !== "of"
+  );
+};
+
 /** The items with such numbers as money, "per kg" taken into them. Pure. */
-export function withUnsigned(items: readonly Item[]): Item[] {
+export function withUnsigned(all: readonly Item[]): Item[] {
+  const items = all.map((item, at) =>
+    isPounds(all, at) && item.is === "amount"
+      ? { ...item, amount: { ...item.amount, dim: "money" as const, unit: "GBP" } }
+      : item,
+  );
   const out: Item[] = [];
   for (let at = 0; at < items.length; at++) {
     const item = items[at] as Item;

@@ -63,6 +63,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^${thanks}`,
         `^\\S+ ${thanks}${end}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
+        `^(?:${praise} )*${thanks} (?:${praise} |, )*(?:(?:thats|that|youve|you) )?(?:put my mind at (?:rest|ease)|a (?:weight|load) off|saved me|helped)`,
         `^(?:phew|ok|okay|great|lovely|brilliant|yay|perfect) (?:\\S+ ){0,4}(?:, )?${thanks}${end}`,
         `^${hello}(?: ,)?(?: ${hello})?${end}`,
         `^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)${end}`,

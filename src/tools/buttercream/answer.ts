@@ -72,6 +72,7 @@ export function answerButtercream(said: ButtercreamInputs, world: World): Outcom
         ({ name, grams }, at) =>
           `${name} = ${plain(given.grams)} × ${buttercreamParts[at]?.parts} / ${plain(own)} = ${plain(grams)} g`,
       ),
+      `whites of ceil(${plain(of(partsOfWhites))} / ${white_g}) = ${eggsFor(of(partsOfWhites))} large eggs`,
     ],
     leaves: { mass: { grams: total, thing: "buttercream" }, filling: "buttercream", recipe: lines },
   };

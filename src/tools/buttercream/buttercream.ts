@@ -135,7 +135,11 @@ export const buttercream = tool<ButtercreamInputs>({
     ],
   ),
   // "found another, so three sticks": butter
-  goesOn: cues([8, "\\S*sticks?<volume"]),
+  goesOn: cues([
+    8,
+    "\\S*sticks?<volume",
+    "^(?:(?:and|so|ok) )*how many {ingredient=(egg|whites)} (?:is|are|does|do|will|would) (?:that|it|this)",
+  ]),
   examples: [
     { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
     {

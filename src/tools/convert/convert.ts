@@ -94,9 +94,10 @@ export const convert = tool<ConvertInputs>({
   ],
   // "fan?", "divide by 3"
   goesOn: cues([
-    9,
+    13,
     "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
     "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
+    "^(?:(?:and|then|now|ok) )*(?:take|minus|subtract|less|plus|add) {number}(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: [?])?$",
     "^(?:(?:and|or|what about|whats|make it|ok|now|so|then) )*\\S*<(?:factor|number,fraction)>(?: of)?(?: (?:that|it|this))?(?: [?])?$",
   ]),
   rivals: [

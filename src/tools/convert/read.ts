@@ -71,6 +71,22 @@ function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
 
 /** "divide by 3", "times 2", behind a conversion: what was turned, so many times. */
 function dividedBy({ mask, amounts }: Reading, before: Draft): Draft | undefined {
+  // "take 24 off that", "divided by 4", behind a sum
+  const step =
+    /^(?:(?:and|then|now|ok) )*(take|minus|subtract|less|plus|add|times|multipl\S+ by|divided? by) \S*<number>(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: \?)?$/.exec(
+      mask,
+    )?.[1];
+  const next = amounts.find((each) => each.dim === "number")?.value;
+  if (step && next !== undefined && amounts.length === 1 && before.sum !== undefined) {
+    const sign = /^divid/.test(step)
+      ? "/"
+      : /^(?:times|multipl)/.test(step)
+        ? "*"
+        : /^(?:plus|add)/.test(step)
+          ? "+"
+          : "-";
+    return { ...before, sum: `(${before.sum}) ${sign} ${next}` };
+  }
   const said = /^(?:(?:and|then|now|ok) )*(divided? by|times|multipl\S+ by) \S*<number>(?: \?)?$/.exec(
     mask,
   )?.[1];

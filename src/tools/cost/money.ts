@@ -125,7 +125,9 @@ const joint = /[,;:?!.]|\band\b|\bbut\b|\bplus\b/;
 const tail = (text: string) => {
   const parts = text.split(joint);
   const own = parts.at(-1) ?? "";
-  return /^ ?(?:theyre|its|thats|(?:they|it|that|those|these|which)) ?(?:now )?(?:were|was|are|is|cost|costs|came to)? ?$/.test(own)
+  return /^ ?(?:theyre|its|thats|(?:they|it|that|those|these|which)) ?(?:now )?(?:were|was|are|is|cost|costs|came to)? ?$/.test(
+    own,
+  )
     ? `${parts.at(-2) ?? ""} ${own}`
     : own;
 };
@@ -238,7 +240,11 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     if (["of", "per", "make", "makes", "made"].includes(before ?? "")) return false;
     if (isCount(each, reading)) return false;
     // "what if margin is 30"
-    if (/\b(?:margin|markup|mark up|food cost)(?: (?:is|of|at|was|to))? $/.test(reading.text.slice(0, each.at[0])))
+    if (
+      /\b(?:margin|markup|mark up|food cost)(?: (?:is|of|at|was|to))? $/.test(
+        reading.text.slice(0, each.at[0]),
+      )
+    )
       return false;
     // "6 at 2.20 each": how many, not how much
     if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))

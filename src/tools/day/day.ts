@@ -185,6 +185,7 @@ export const day = tool<DayInputs>({
   // "brunch got pushed to 2"
   goesOn: cues([
     8,
+    "^(?:(?:and|so|no|ok|actually|now|make it|make that) )*{time} (?:earlier|sooner|later)(?: (?:please|then|now|actually))?(?: [?])?$",
     "(?:pushed|moved|shifted|changed|bumped|put) (?:back |forward |up |off |on )?(?:to|till|until) (?:\\S+ )?(?:{number}|{when})",
   ]),
   examples: [

@@ -251,6 +251,17 @@ const asksReady =
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
+  // "an hour earlier"
+  const shift = reading.amounts.length === 1 ? reading.amounts[0] : undefined;
+  const way =
+    /^(?:(?:and|so|no|ok|actually|now|make it|make that|they want (?:it|them)|what if its|its) )*\S*<time> (earlier|sooner|later)(?: (?:please|then|now|actually))?(?: \?)?$/.exec(
+      reading.mask,
+    )?.[1];
+  const stands = before?.due as Partial<When> | undefined;
+  if (shift?.dim === "time" && way && stands?.minute !== undefined) {
+    const minute = stands.minute + (way === "later" ? 1 : -1) * inBase(shift.value, shift.unit);
+    if (minute >= 0 && minute < 1440) return { ...before?.due, minute, half: "24" } as Draft["due"];
+  }
   // "can i sleep in till 9": when the day begins, not when it is due
   if (asksReady.test(reading.text) || sleepsIn.test(reading.mask) || startsAt.test(reading.mask))
     return undefined;

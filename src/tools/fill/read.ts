@@ -50,7 +50,11 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     : undefined;
   // "and if theyre 3.8", where a size was said: cm, and no macarons
   const asSize =
-    bare !== undefined && macarons === undefined && before?.diameter_mm !== undefined && bare >= 2 && bare <= 8
+    bare !== undefined &&
+    macarons === undefined &&
+    before?.diameter_mm !== undefined &&
+    bare >= 2 &&
+    bare <= 8
       ? bare * 10
       : undefined;
   const counted = macarons ?? (asSize === undefined ? bare : undefined);

@@ -114,7 +114,10 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     weighed(reading).length > 1 &&
     now.chocolate_g !== undefined &&
     now.cream_g !== undefined &&
-    says(reading, /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)/);
+    says(
+      reading,
+      /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)/,
+    );
   if (told) return { ...common, ...now, want: "check" };
   return { ...common, ...readWeights(reading, memory, want.want === "split") };
 }

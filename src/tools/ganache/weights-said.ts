@@ -44,6 +44,18 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
   if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  // "all milk ganache", behind the filling that was worked out
+  const { mass } = memory.table;
+  if (
+    Object.keys(out).length === 0 &&
+    memory.last?.tool === "fill" &&
+    mass?.thing === "filling" &&
+    says(
+      reading,
+      /(?:^| )(?:all|only|just|everything|make it|as) (?:of it )?(?:in |as )?(?:\S+ )?\S*<[^>]*(?:chocolate|base=ganache)/,
+    )
+  )
+    return { total_g: mass.grams };
   // "the milk ones need the same amount of chocolate"
   const same = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft).chocolate_g : undefined;
   if (

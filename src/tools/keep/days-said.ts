@@ -18,6 +18,18 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     memory.slot === "made" || memory.slot === "frozen" || memory.slot === "thawed" ? memory.slot : undefined;
   const first = reading.whens[0];
   if (slot && first) return { [slot]: placeless(first) };
+  // "and the 8th?", behind those made on another day
+  const made = memory.follows && memory.last?.tool === "keep" ? memory.last.inputs.made : undefined;
+  if (
+    first &&
+    made !== undefined &&
+    /^(?:(?:and|or|what about|how about|the|ones|from|on) )*\S*<when>(?: ones?)?(?: \?)?$/.test(
+      reading.mask,
+    ) &&
+    first.days === undefined &&
+    first.minute === undefined
+  )
+    return { made: placeless(first) };
   let from = clauseStart(reading);
   for (const when of reading.whens) {
     const before = reading.text.slice(from, when.at[0]);

@@ -105,7 +105,10 @@ function aboutWhat(reading: Reading): About | undefined {
   if (/\b(?:refr[eo]+z\w*|freeze (?:\w+ )?(?:again|twice)|froze\w* again)/.test(said)) return "again";
   if (/(?:fridge|refrigerator) temp|temp\w* (?:of|for|in) (?:the |my |a )?(?:fridge|refrigerator)/.test(said))
     return "cold";
-  if (/\bheat (?:it|them|those|the)\b|\bto heat\b/.test(said) && /what (?:temp|heat|degree)|which temp|how (?:hot|warm)/.test(said))
+  if (
+    /\bheat (?:it|them|those|the)\b|\bto heat\b/.test(said) &&
+    /what (?:temp|heat|degree)|which temp|how (?:hot|warm)/.test(said)
+  )
     return "eggs";
   if (
     /how (?:cold|warm)|what (?:temp|heat|degree)|which temp|cold enough/.test(said) ||

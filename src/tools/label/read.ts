@@ -105,6 +105,14 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
 
 /** "and with peanut butter in place of the walnut": the rest stays as it was asked about. */
 function inPlaceOf(reading: Reading, before: Draft, described: Draft): Draft | undefined {
+  // "and if theyre pistachio instead": the taste alone is another
+  const tastes = (before.named ?? []).filter((each) => each.taste !== undefined);
+  const onlyTaste = described.named?.length === 1 && described.named[0]?.taste !== undefined;
+  if (onlyTaste && tastes.length === 1 && /\binstead(?! of\b)/.test(reading.text))
+    return {
+      ...before,
+      named: [...(before.named ?? []).filter((each) => each.taste === undefined), ...(described.named ?? [])],
+    };
   const behind = /\b(?:in place of|instead of|rather than|not)\b/.exec(reading.text)?.index;
   const swap = /\b(?:swap|swapped|replace|replaced|exchange|change)\b.*?\b(?:for|with|by|to)\b/.exec(
     reading.text,

@@ -71,7 +71,10 @@ export function timesBefore(
   factor: number,
   reading: Reading,
 ): Draft {
-  if (before && memory.follows) {
+  const whole = says(reading, /(?:^| )(?:whole|full|original|entire) (?:recipe|formula|thing)(?: |$)/);
+  if (before && (memory.follows || whole)) {
+    // "just double the whole recipe": the one that was said
+    if (before.have && before.lines && whole) return { lines: before.lines, factor };
     if (before.have && before.formula !== undefined && !pointsBack(reading)) return { factor };
     if (before.have) return { have: before.have.map((each) => ({ ...each, grams: each.grams * factor })) };
     if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };

@@ -116,5 +116,18 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     out.have = [{ name: "whites", grams: weighedWhites(reading) ?? 0 }];
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
-  return out;
+  return { ...out, ...withStock(out, before, reading) };
+}
+
+/** "found another 20 g almonds so 170": the other lines that are at hand stay. */
+function withStock({ have }: Draft, before: Draft | undefined, { text }: Reading): Draft {
+  const [only, ...others] = have ?? [];
+  const stock = before?.have ?? [];
+  const isOneOf =
+    only !== undefined &&
+    others.length === 0 &&
+    stock.length > 1 &&
+    stock.some((each) => each.name === only.name) &&
+    /\b(?:another|found|extra|actually|turns out|now|no|sorry|wait|wrong)\b/.test(text);
+  return isOneOf ? { have: stock.map((each) => (each.name === only.name ? only : each)) } : {};
 }

@@ -53,6 +53,11 @@ export const shells = tool<ShellsInputs>({
       5,
       "{count=(macarons|shells)} (?:from|out of|in|with) (?:a |my |the )?{weight} (?:of )?(?:the |my )?{base=batter}",
     ],
+    [
+      5,
+      "^(?:(?:and|so|ok) )*how many {ingredient=(egg|whites)} (?:is|are|does|do|will|would) (?:that|it|this)",
+    ],
+    [5, "^(?:(?:and|n|so|ok) )*{count=macarons} (?:from|out of) (?:it|that|this)(?: [?])?$"],
     [4, "(?:how|hw) many {length} {count=(macarons|shells)} (?:is|are|s|does|will|would|do|from|out)"],
     [
       6,

@@ -76,7 +76,8 @@ const newTotal = (reading: Reading, memory: Memory): number | undefined => {
   if (reading.amounts[0]?.of?.color) return undefined;
   const shares = memory.last?.tool === "split" ? ((memory.last.inputs as Draft).weights ?? []) : [];
   // "make the coffee 170"
-  if (reading.things.some((each) => shares.some(({ name }) => name === (each.color ?? each.taste)))) return undefined;
+  if (reading.things.some((each) => shares.some(({ name }) => name === (each.color ?? each.taste))))
+    return undefined;
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
   const [only, ...others] = reading.amounts;
   return before?.total_g !== undefined && only?.dim === "number" && others.length === 0 && only.value > 40

@@ -197,7 +197,10 @@ function nameOf(part: readonly Piece[], alone: boolean, memory: Memory): string 
     textOf(part),
   )?.[1];
   if (tray) return `tray ${tray}`;
-  const name = newName(part, alone ? undefined : false);
+  const named = newName(part, alone ? undefined : false);
+  // "ganche timer": the word that it was read as
+  const isGanache = part.some((each) => each.thing?.base === "ganache" && each.thing.text === named);
+  const name = isGanache ? "ganache" : named;
   if (name && name !== "set") return name;
   const pronoun = /(?:^| )(?:it|them) to (?:set|firm|cool|chill|rest)/.test(textOf(part));
   const onTable = memory.table.mass?.thing || memory.table.filling;

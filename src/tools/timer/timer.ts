@@ -150,6 +150,8 @@ export const timer = tool<TimerInputs>({
       "time left",
       "{when} (?:shout|yell|holler|beep|ping|buzz|nudge|poke|warn)",
       "whats (?:still |now |everything )?(?:running|going|ticking)",
+      "what (?:have|do) i (?:got|have) (?:going|running|on|ticking)(?: (?:now|still|at the moment))?(?: [?])?$",
+      "whats on the timers?",
       "^(?:(?:and|so|ok) )*whats (?:still )?on(?: (?:now|right now|at the moment|the clock))?(?: [?])?$",
 
       "(?:shout|yell|holler|beep|poke|warn)(?: (?:at )?me)? .. (?:{when}|{time})",
