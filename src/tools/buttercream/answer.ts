@@ -3,7 +3,7 @@ import { buttercreamBasis, buttercreamParts, safeHeat } from "../../../data/rule
 import type { Outcome, World } from "../contract/index.ts";
 import { white_g } from "../lib/find.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
-import { plain, weight } from "../lib/show.ts";
+import { counted, plain, weight } from "../lib/show.ts";
 import { eggsFor, fillingFor, sizing } from "../lib/sizing.ts";
 import type { ButtercreamInputs, Part } from "./buttercream.ts";
 
@@ -49,13 +49,14 @@ export function answerButtercream(said: ButtercreamInputs, world: World): Outcom
   const lines = buttercreamParts.map(({ name, parts: share }) => ({ name, grams: of(share) }));
   const total = of(all);
   const partsOfWhites = buttercreamParts.find((each) => each.name === "whites")?.parts ?? 0;
+  const eggs = eggsFor(of(partsOfWhites));
   return {
     status: "answered",
-    headline: `${lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ")}: ${weight(total, world.bench.scale_g)} g buttercream`,
+    headline: `${said.asks_eggs ? `${counted(eggs, "egg white")}; ` : ""}${lines.map(({ name, grams }) => `${name} ${weight(grams, world.bench.scale_g)} g`).join(", ")}: ${weight(total, world.bench.scale_g)} g buttercream`,
     figures: [
       ...lines.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
       { name: "total", value: total, unit: "g" },
-      { name: "whites", value: eggsFor(of(partsOfWhites)), unit: "whites" },
+      ...(said.asks_eggs ? [{ name: "whites", value: eggs, unit: "whites" }] : []),
     ],
     rule: {
       text: [
@@ -72,7 +73,9 @@ export function answerButtercream(said: ButtercreamInputs, world: World): Outcom
         ({ name, grams }, at) =>
           `${name} = ${plain(given.grams)} × ${buttercreamParts[at]?.parts} / ${plain(own)} = ${plain(grams)} g`,
       ),
-      `whites of ceil(${plain(of(partsOfWhites))} / ${white_g}) = ${eggsFor(of(partsOfWhites))} large eggs`,
+      ...(said.asks_eggs
+        ? [`whites: ceil(${plain(of(partsOfWhites))} / ${white_g}) = ${eggs} large eggs`]
+        : []),
     ],
     leaves: { mass: { grams: total, thing: "buttercream" }, filling: "buttercream", recipe: lines },
   };

@@ -17,6 +17,8 @@ const inputs = later(() =>
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
     whites_count: z.optional(count("whites")),
     asks_heat: z.optional(z.boolean()),
+    /** "how many egg whites is that": eggs to crack. */
+    asks_eggs: z.optional(z.boolean()),
   }),
 );
 

@@ -102,7 +102,9 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
       : undefined;
   const share = memory.table.parts?.find((each) => each.name === place);
   if (share && Object.keys(out).length === 0) return { total_g: share.grams };
+  if (says(reading, /how many \S*<ingredient=(?:egg|whites)/)) out.asks_eggs = true;
   const mass = memory.table.mass;
+  const known = Object.keys(out).some((key) => key !== "asks_eggs");
   const points =
     pointsBack(reading) ||
     says(reading, /that much|the lot|all of/) ||
@@ -110,7 +112,7 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     // how much of it is to be made has just been said
     (memory.last?.tool === "fill" && mass?.thing === "buttercream");
   if (
-    Object.keys(out).length === 0 &&
+    !known &&
     mass &&
     points &&
     (mass.thing === "buttercream" || reading.things.some((each) => each.base === "buttercream"))
