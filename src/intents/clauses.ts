@@ -3,6 +3,7 @@ import type { Tool } from "../tools/contract/index.ts";
 import { withoutAsides } from "./asides.ts";
 import {
   asksFlavorOf,
+  asksForOne,
   asksForPlain,
   asksOthers,
   asksOven,
@@ -88,6 +89,9 @@ function cutSentences(items: Part): Part[] {
 const leadIn =
   /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
 
+/** "weight of batter, and weight of filling". */
+const measures = new Set(["and", "the", "weight", "amount", "quantity", "grams", "of"]);
+
 /** "batter and filling for 24 macarons" asks the same of two mixes: the rest of the sentence belongs to each. */
 function pairedBases(sentence: Part): Part[] {
   const isMix = (item: Item | undefined, base: string) => item?.is === "thing" && item.thing.base === base;
@@ -98,10 +102,14 @@ function pairedBases(sentence: Part): Part[] {
     const at = sentence.findIndex((item) => isMix(item, first));
     const next = sentence[at + 1];
     const joint = next?.is === "sign" && next.text === "," ? sentence[at + 2] : next;
-    const end = sentence.findIndex((item, i) => i > at + 1 && i <= at + 4 && isMix(item, second));
+    const end = sentence.findIndex((item, i) => i > at + 1 && i <= at + 6 && isMix(item, second));
     const plain = sentence
       .slice(at + 2, Math.max(end, 0))
-      .every((item) => item.is === "word" || (item.is === "sign" && item.text === ","));
+      .every(
+        (item) =>
+          (item.is === "word" && (end <= at + 4 || measures.has(item.text))) ||
+          (item.is === "sign" && item.text === ","),
+      );
     if (at < 0 || end < 0 || !plain || !(joint?.is === "word" && joint.text === "and")) continue;
     return [
       [...sentence.slice(0, at + 1), ...sentence.slice(end + 1)],
@@ -142,7 +150,8 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
         (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
     const vague = ear.claimed(left) === undefined && !carriesAmount(left);
-    if ((!asks(left, ear) && !complete) || (vague && !spoken)) continue;
+    const ofSplit = isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear);
+    if ((!asks(left, ear) && !complete && !ofSplit) || (vague && !spoken)) continue;
     // "what temp and how long for shells", "2 g oil fell into 300 g, what extra base": the question behind is its own
     const leads = !asks(left, ear) && !carriesAmount(right) && ear.claimed(right) === undefined;
     if (isLoose(left, ear) || (leads && sharesBase(left, right))) continue;
@@ -197,8 +206,12 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"
   const timer = ear.claimed(left)?.name === "timer" && opens(left, ear) && !carriesAmount(left);
   if (timer && carriesAmount(head) && differ(left, right, ear)) return true;
+  if (isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear)) return true;
   return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
 }
+
+const isOneBowl = (part: Part) =>
+  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 1;
 
 /** The parts are for two calculators. */
 const differ = (left: Part, right: Part, ear: Ear) => {

@@ -27,7 +27,9 @@ export function strange(reading: Reading, points: number): boolean {
   const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each));
   const foreign = words.some((each) => strangers.has(each));
   // a fault that the trade has a name for is told, whatever else was going on
-  const told = reading.mended.length === 0 && reading.things.some((each) => each.symptom);
+  const told =
+    reading.things.some((each) => each.formula) ||
+    (reading.mended.length === 0 && reading.things.some((each) => each.symptom));
   const sure = told ? faint : reading.amounts.length > 0 || reading.whens.length > 0 ? 4 : 6;
   if (foreign && points < sure) return true;
   const lost = reading.unknown.length + reading.mended.length;

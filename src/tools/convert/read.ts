@@ -59,6 +59,7 @@ function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
   if (
     whole &&
     only?.fraction &&
+    only.value < 1 &&
     /^(?:(?:and|or|what about|ok|now|so) )*\S*<number,fraction>(?: \?)?$/.test(mask)
   )
     return { ...before, sum: `(${only.fraction.join(" / ")}) * ${whole}` };

@@ -51,6 +51,11 @@ export const scale = tool<ScaleInputs>({
   unboxes: true,
   cues: cues(
     [
+      5,
+      "{base=batter} .. {weight} .. (?:the |all )?(?:four|4)\\S* weights?",
+      "{weight} .. {base=batter} .. (?:the |all )?(?:four|4)\\S* weights?",
+    ],
+    [
       10,
       "(?:half|third|quarter|\\S*<number,fraction>|\\S*<factor>) (?:of )?(?:it|this|that|these|the recipe) : {weight} .. {weight} .. {weight}",
     ],

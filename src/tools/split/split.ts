@@ -61,6 +61,7 @@ export const split = tool<SplitInputs>({
       5,
       "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)",
       "{weight} .. {base} .. (?:into|in) {number} {count=bowls}",
+      "{number} (?:equal )?{count=bowls} (?:out of|from) (?:the |my )?{weight}",
     ],
     [
       4,

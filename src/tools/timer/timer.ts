@@ -152,6 +152,8 @@ export const timer = tool<TimerInputs>({
       "whats (?:still |now |everything )?(?:running|going|ticking)",
       "what (?:have|do) i (?:got|have) (?:going|running|on|ticking)(?: (?:now|still|at the moment))?(?: [?])?$",
       "whats on the timers?",
+      "(?:start|set|begin|run) (?:me )?(?:a |the )?(?:countdown|count down)",
+      "{time} (?:for|on) {count=trays} {number}",
       "^(?:(?:and|so|ok) )*whats (?:still )?on(?: (?:now|right now|at the moment|the clock))?(?: [?])?$",
 
       "(?:shout|yell|holler|beep|poke|warn)(?: (?:at )?me)? .. (?:{when}|{time})",
