@@ -107,7 +107,8 @@ function pairedBases(sentence: Part): Part[] {
       .slice(at + 2, Math.max(end, 0))
       .every(
         (item) =>
-          (item.is === "word" && (end <= at + 4 || measures.has(item.text))) ||
+          (item.is === "word" &&
+            (end <= at + 4 ? !/^(?:how|what|whats|which)$/.test(item.text) : measures.has(item.text))) ||
           (item.is === "sign" && item.text === ","),
       );
     if (at < 0 || end < 0 || !plain || !(joint?.is === "word" && joint.text === "and")) continue;
@@ -194,8 +195,13 @@ const sharesBase = (left: Part, right: Part) =>
 const ring = /(?:^| )(?:ring|border|rim|dam|wall|outer|outside)(?: |$)/;
 const center = /(?:^| )(?:center|centre|middle|core|inside|inner)(?: |$)/;
 
+const stepAsked = /^(?:how long|how many min\S*|what temp\S*|how hot) .*<step=/;
+
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
+  // "how many trays for 48 and how long do i bake them": of a step, whatever "them" are
+  if (stepAsked.test(ear.mask(head)) && !["timer", "method", undefined].includes(ear.claimed(left)?.name))
+    return true;
   if (
     carriesAmount(head) &&
     carriesAmount(left) &&

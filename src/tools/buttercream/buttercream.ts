@@ -34,7 +34,7 @@ export const buttercream = tool<ButtercreamInputs>({
   cues: cues(
     [
       9,
-      "(?:all|only|just|everything) (?:of it )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in)",
+      "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
     ],
     [
       5,

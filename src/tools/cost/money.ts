@@ -83,7 +83,8 @@ function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
     /(?:and|plus|,)$/.test(wordsBetween(list, -1, at).trim())
   )
     return true;
-  if (amount.of) return false;
+  // "selling a dozen at $24"
+  if (amount.of || /dozen|couple/.test(amount.text)) return false;
   // "ingredients were $8.50 and packaging 1.50"
   if (
     /\b(?:ingredients?|packaging|boxes|ribbons?|stickers?|labels)(?: (?:is|are|was|were|costs?|another|about))?$/.test(

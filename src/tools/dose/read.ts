@@ -80,7 +80,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     (common.base_g === undefined &&
       says(
         reading,
-        /how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
+        /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
       ));
   if (targets.length === 0) {
     const loose = readLoose(reading, memory, weights, common, before);
@@ -183,6 +183,19 @@ const isAnother = (target: Thing, reading: Reading, before: Draft | undefined): 
  */
 function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
   const [only] = weights;
+  // "my bottle of mint flavor is down to 9 g, how big a bowl": what is left of the flavor
+  const left = reading.things.find(isFlavor);
+  if (
+    weights.length === 1 &&
+    only &&
+    !only.thing &&
+    left &&
+    says(
+      reading,
+      /<[^>]*dose=\S* (?:is|are|has|got) (?:only |just |about |nearly )?(?:down to |got )?\S*<weight>/,
+    )
+  )
+    return [{ ...only, thing: left }];
   if (weights.length !== 1 || !only?.thing || only.thing.base) return weights;
   const mix = reading.things.find(
     (each) => each.base && only.amount.at[0] - each.at[1] <= 2 && each.at[1] <= only.amount.at[0],

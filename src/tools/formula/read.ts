@@ -96,9 +96,15 @@ function headOf(reading: Reading): { text: string; end: number } {
       /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])),
   );
   if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1 };
+  // "exam week shells - whites 100 g": the name ends at the dash
+  const dash = reading.text.slice(0, first).search(/\s[-–—]\s/);
+  if (dash > 0) return { text: reading.text.slice(0, dash), end: dash + 3 };
   const end = Math.min(first, named?.at[0] ?? first);
-  return { text: reading.text.slice(0, end), end };
+  return { text: reading.text.slice(0, end).replace(leadsOver, ""), end };
 }
+
+/** "moonlight, its 96 g whites": what leads over from the name to the lines. */
+const leadsOver = /[\s,]+(?:its|it is|thats|that is|which is|this is|being|made of)\s*$/;
 
 /** "save that", "please remember it": no line of a recipe. */
 const talk =

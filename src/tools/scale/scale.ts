@@ -51,6 +51,10 @@ export const scale = tool<ScaleInputs>({
   unboxes: true,
   cues: cues(
     [
+      14,
+      "^(?:(?:and|now|ok|so|do|weights for|whats|the) )*{formula} (?:but |only )?(?:with|for|from|using|at) (?:only |just )?(?:{weight}|{number}) (?:of )?{ingredient}(?: (?:please|pls|instead|today|now))*(?: [?])?$",
+    ],
+    [
       5,
       "{base=batter} .. {weight} .. (?:the |all )?(?:four|4)\\S* weights?",
       "{weight} .. {base=batter} .. (?:the |all )?(?:four|4)\\S* weights?",
