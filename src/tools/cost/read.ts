@@ -53,6 +53,14 @@ export function readCost(reading: Reading, memory: Memory): Draft {
   const ofOne = says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
   if (boxes !== undefined) draft.boxes = boxes;
   if (ofOne && (boxes ?? before.boxes) !== undefined) draft.per_box = true;
+  // "sold 8 boxes of 6 at $15", "it cost me 40 in all": a box's price against its share of the cost
+  const sold = boxesSold(reading);
+  if (sold !== undefined && draft.price !== undefined) draft.boxes = sold;
+  const wholeCost =
+    draft.cost !== undefined && /\b(?:in all|in total|altogether|all in|all told)\b/.test(reading.text);
+  if (wholeCost && draft.price === undefined && before.price !== undefined && before.boxes !== undefined)
+    Object.assign(draft, { per_box: true, boxes: before.boxes });
+  if (wholeCost && sold !== undefined && draft.price !== undefined) draft.per_box = true;
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const table = memory.table.recipe;
   const points =
@@ -84,6 +92,12 @@ const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
   ...reading,
   amounts: reading.amounts.filter((each) => !money.some((sum) => sum.amount === each)),
 });
+
+/** "8 boxes of 6 at $15": eight, each at that price. */
+const boxesSold = ({ amounts, mask }: Reading): number | undefined =>
+  /<count=boxes>(?: of \S*<number>(?: \S*<count=macarons>)?)? at \S*<(?:money|number)>/.test(mask)
+    ? amounts.find((each) => each.dim === "number" && each.of?.count === "boxes" && each.value > 1)?.value
+    : undefined;
 
 /** "the batch cost me 14 and fills 4 boxes". */
 const boxesFilled = ({ amounts, text }: Reading): number | undefined =>

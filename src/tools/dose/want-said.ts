@@ -47,6 +47,12 @@ export function readShare(reading: Reading, memory: Memory): Draft {
       /(?:what|which) (?:\S*<unit=%>|percentage|percent|share)|(?:full|whole|entire)\S* range|whats the range/,
     );
   if (!share) return end ? { end, want: "flavor" } : ofTable ? { by_table: true } : {};
+  // "1 % less", of a share that was said: the points taken off it; of none it says nothing
+  const way = /\S*<percent> (less|more|lower|higher)(?= |$)/.exec(reading.mask)?.[1];
+  if (way && share.value < 5) {
+    const percent = (before?.percent ?? 0) + (/less|lower/.test(way) ? -share.value : share.value);
+    return before?.percent !== undefined && percent > 0 ? { percent } : {};
+  }
   const finished =
     /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
     // the mask holds words mended, the text as typed
