@@ -32,9 +32,13 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   if (!last || !moves.has(last.tool) || !amount || others.length > 0) return reading;
   if (amount.high !== undefined || amount.fraction || amount.unit === "times") return reading;
   if (amount.dim !== "number" && amount.dim !== "weight") return reading;
-  const tokens = reading.mask
-    .replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "")
-    .split(" ");
+  // "add 60 g", "plus 12": to a bowl or a count
+  const adds =
+    /^(?:(?:and|ok|so|now) )*(?:add|plus|adding) \S*<(?:number|weight)>(?: (?:to (?:it|that)|more|please|then))*$/.test(
+      reading.mask,
+    ) && !["dose", "ganache", "buttercream"].includes(last.tool);
+  const said = adds ? reading.mask.replace(/(?:add|plus|adding) (\S+)(?: more)?/, "$1 more") : reading.mask;
+  const tokens = said.replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "").split(" ");
   const at = tokens.findIndex((each) => less.test(each) || more.test(each));
   const beside = [tokens[at - 1], tokens[at + 1]].some((each) => /<(?:number|weight)/.test(each ?? ""));
   if (at < 0 || !beside) return reading;
@@ -44,7 +48,9 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   const lone = loneLine(last.inputs);
   const slot = lone ? "have" : meant(reading, amount, last.inputs, up);
   const before = lone ? lone.grams : slot && last.inputs[slot];
-  if (!slot || typeof before !== "number") return reading;
+  // "30 g less cream", where no cream was said before: better nothing than just so much
+  if (!slot || typeof before !== "number")
+    return up || last.tool === "day" ? reading : { ...reading, amounts: [], things: [], mask: "" };
   const sum = up ? before + amount.value : before - amount.value;
   if (amount.unit !== "g" && amount.unit !== "") return reading;
   if (sum <= 0) return reading;

@@ -157,7 +157,7 @@ export const cost = tool<CostInputs>({
   // "and at 18?"
   goesOn: cues([
     4,
-    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then))?(?: [?])?$",
+    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$",
   ]),
   examples: [
     {

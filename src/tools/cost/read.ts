@@ -198,7 +198,7 @@ const anotherSum = /\b(?:another|an? extra|extra|an? additional|additional|plus|
 
 /** "and at 18?": no share of anything, and no count. */
 const numberAlone =
-  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then))?(?: [?])?$/;
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$/;
 
 /** "30 €", "and at £8.50?". */
 const sumAlone =

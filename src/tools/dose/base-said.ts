@@ -159,7 +159,10 @@ function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft |
   const goneIn =
     /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/.test(
       reading.mask,
-    ) && /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b/.test(reading.mask);
+    ) &&
+    /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /.test(
+      reading.mask,
+    );
   // "oh and another 50 g butter went in"
   const asWell =
     isPart(added) &&

@@ -36,7 +36,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { want: "trays" };
-  const size = diameter(reading) ?? sizeAt(reading);
+  const size = diameter(reading) ?? sizeAt(reading) ?? sizeAgain(reading, memory);
   const known = readKnown(reading);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
@@ -49,7 +49,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     ...onTrayOf(reading),
     ...sparesSaid(reading),
   };
-  if (Object.keys(known).length > 0) return draft;
+  if (Object.keys(known).length > 0 || sizeAgain(reading, memory) !== undefined) return draft;
   // "and once it is baked?", of the one shell that was weighed
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
@@ -64,6 +64,21 @@ function sizeAt(reading: Reading): number | undefined {
   const at = bareNumbers(reading).find((each) => / at $/.test(reading.text.slice(0, each.at[0])));
   const others = reading.amounts.some((each) => each !== at && (each.dim === "weight" || each.of?.count));
   return at && others && at.value >= 20 && at.value <= 80 ? at.value : undefined;
+}
+
+/** "at 45", where a size was said before: mm, and no macarons. */
+function sizeAgain(reading: Reading, memory: Memory): number | undefined {
+  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined;
+  const [only, ...others] = reading.amounts;
+  const isSize =
+    before !== undefined && only !== undefined && others.length === 0 && only.value >= 20 && only.value <= 80;
+  return isSize &&
+    says(
+      reading,
+      /^(?:(?:and|what about|how about|or|so|now|ok|if) )*at \S*<number>(?: (?:then|instead|now))?(?: \?)?$/,
+    )
+    ? only.value
+    : undefined;
 }
 
 /** "and back to regular": the size that counts where none is said. */

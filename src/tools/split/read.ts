@@ -204,7 +204,8 @@ function pairInOrder(reading: Reading): Share[] | undefined {
     first &&
     second &&
     / (?:to|and|:) $/.test(reading.text.slice(first.at[1], second.at[0])) &&
-    sizes.every((each) => each.at[1] <= first.at[0]);
+    // "three to one, plain to gold" as well as "pink and white 2:1"
+    (sizes.every((each) => each.at[1] <= first.at[0]) || sizes.every((each) => each.at[0] >= second.at[1]));
   return said && names.length === 2 && sizes.length === 2
     ? sizes.map((each, at) => shareOf(each.value, nameFrom(names[at] as Thing)))
     : undefined;
