@@ -217,6 +217,7 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
 }
 
 const isOneBowl = (part: Part) =>
+  part.some((item) => item.is === "thing" && item.thing.count === "bowls") &&
   part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 1;
 
 /** The parts are for two calculators. */
@@ -303,7 +304,13 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   }
   if (waiting.length === 0) return out;
   const last = out.at(-1);
-  if (!last || orders(waiting, ear) || tellsFault(last, waiting, ear)) return [...out, waiting];
+  const startsTimer =
+    last !== undefined &&
+    ear.claimed(waiting)?.name === "timer" &&
+    /(?:^| )timers?(?: |$)/.test(ear.mask(waiting)) &&
+    !["timer", undefined].includes(ear.claimed(last)?.name);
+  if (!last || orders(waiting, ear) || startsTimer || tellsFault(last, waiting, ear))
+    return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
 

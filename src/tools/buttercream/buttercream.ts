@@ -33,6 +33,10 @@ export const buttercream = tool<ButtercreamInputs>({
   unboxes: true,
   cues: cues(
     [
+      5,
+      "^(?:(?:the|and|ok|give me|what|whats) )*(?:weights?|amounts?|recipe|quantities|ingredients) for {weight} (?:of )?{base=buttercream}(?: (?:please|pls))?(?: [?])?$",
+    ],
+    [
       9,
       "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
     ],

@@ -158,6 +158,9 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
   )
     return "price";
   if (/\b(?:sell|sells|selling|sold)\b.*\b(?:box|boxes|bags?|packs?) of\b/.test(before)) return "price";
+  // "selling boxes for £10"
+  if (/\b(?:sell|sells|selling|sold) (?:\S+ ){0,2}(?:box|boxes|bags?|packs?) (?:for|at)$/.test(before.trim()))
+    return "price";
   // "if boxes cost me £8": what is sold, not what it is packed in
   if (/\b(?:box|boxes|a box|each box) costs? (?:me )?$/.test(`${before.trim()} `)) return "cost";
   // "the box itself costs 80 cents"
