@@ -68,10 +68,10 @@ describe("a turn that asked two things", () => {
     expect(
       (
         await allOf(
-          "I price everything at a 65 % margin. My cost on the lemon ones is $10.50, so the price is what?",
+          "Trying to be honest with myself about what a batch really costs. I used 260 g almond flour at $13 a kilo and 200 g sugar at $2 a kilo. What does it come to?",
         )
-      ).map((each) => each.status),
-    ).toEqual(["answered"]));
+      ).map((each) => each.headline),
+    ).toEqual(["$3.78"]));
 });
 
 describe("the same sum again", () => {
