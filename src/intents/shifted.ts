@@ -50,7 +50,9 @@ export function shifted(reading: Reading, last: Topic | undefined): Reading {
   const before = lone ? lone.grams : slot && last.inputs[slot];
   // "30 g less cream", where no cream was said before: better nothing than just so much
   if (!slot || typeof before !== "number")
-    return up || last.tool === "day" ? reading : { ...reading, amounts: [], things: [], mask: "" };
+    return up || last.tool === "day" || last.inputs.lines !== undefined
+      ? reading
+      : { ...reading, amounts: [], things: [], mask: "" };
   const sum = up ? before + amount.value : before - amount.value;
   if (amount.unit !== "g" && amount.unit !== "") return reading;
   if (sum <= 0) return reading;
