@@ -366,53 +366,46 @@ export const forms: readonly FormRow[] = [
   },
 ];
 
-/** Whole flavors that one phrase names, form and all. */
+/**
+ * Whole flavors that one phrase names, form and all. Of one that is an ingredient too, the words of both
+ * tables mean both: each stands in one of them.
+ */
 export const readyFlavors: readonly { id: string; dose: string; taste?: string; words: readonly string[] }[] =
   [
     {
       id: "vanilla extract",
       dose: "extract",
       taste: "vanilla",
-      words: ["vanilla extract", "vanilla essence"],
+      words: [],
     },
     {
       id: "vanilla bean paste",
       dose: "vanilla paste",
       taste: "vanilla",
-      words: ["vanilla bean paste", "vanilla paste", "vanilla bean", "vbp"],
+      words: ["vanilla bean", "vbp"],
     },
     {
       id: "cocoa powder",
       dose: "cocoa powder",
-      words: [
-        "cocoa powder",
-        "cocoa",
-        "cacao powder",
-        "cacao",
-        "unsweetened cocoa",
-        "coco powder",
-        "kakao",
-        "kakao powder",
-        "kakaopulver",
-      ],
+      words: ["kakao", "kakao powder", "kakaopulver"],
     },
     {
       id: "instant coffee",
       dose: "coffee powder",
       taste: "coffee",
-      words: ["instant coffee", "coffee powder", "coffee granules", "instant coffee powder", "ground coffee"],
+      words: ["instant coffee powder", "ground coffee"],
     },
     {
       id: "espresso powder",
       dose: "coffee powder",
       taste: "espresso",
-      words: ["espresso powder", "instant espresso", "espresso pwdr", "instant espresso powder"],
+      words: ["instant espresso", "espresso pwdr", "instant espresso powder"],
     },
     {
       id: "matcha",
       dose: "tea powder",
       taste: "matcha",
-      words: ["matcha", "matcha powder", "matcha tea", "green tea powder"],
+      words: ["matcha", "matcha tea", "green tea powder"],
     },
     { id: "hojicha", dose: "tea powder", taste: "hojicha", words: ["hojicha", "hojicha powder"] },
     {
@@ -445,21 +438,19 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
       id: "lemon zest",
       dose: "zest",
       taste: "lemon",
-      words: ["lemon zest", "zest of lemon", "lemon peel", "lemon rind", "zest of a lemon"],
+      words: ["lemon rind", "zest of a lemon"],
     },
     {
       id: "orange zest",
       dose: "zest",
       taste: "orange",
-      words: ["orange zest", "zest of orange", "orange peel", "zest of an orange"],
+      words: ["zest of an orange"],
     },
     {
       id: "pistachio paste",
       dose: "nut paste",
       taste: "pistachio",
       words: [
-        "pistachio paste",
-        "pistachio butter",
         "pistachio cream paste",
         "pistazienpaste",
         "pistazienmark",
@@ -471,33 +462,26 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
       id: "hazelnut paste",
       dose: "nut paste",
       taste: "hazelnut",
-      words: [
-        "hazelnut paste",
-        "hazelnut butter",
-        "haselnusspaste",
-        "haselnussmus",
-        "pasta di nocciole",
-        "pasta de avellana",
-      ],
+      words: ["haselnusspaste", "haselnussmus", "pasta di nocciole", "pasta de avellana"],
     },
-    { id: "citric acid", dose: "citric acid", words: ["citric acid", "citric"] },
+    { id: "citric acid", dose: "citric acid", words: [] },
     {
       id: "salt",
       dose: "salt",
-      words: ["salt", "sea salt", "fleur de sel", "flaky salt", "fine salt", "table salt"],
+      words: [],
     },
     {
       id: "praline paste",
       dose: "nut paste",
       taste: "praline",
-      words: ["praline paste", "praliné paste", "nut paste", "gianduja paste"],
+      words: ["nut paste", "gianduja paste"],
     },
-    { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond paste", "almond butter"] },
-    { id: "peanut butter", dose: "nut paste", taste: "peanut", words: ["peanut butter"] },
+    { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond butter"] },
+    { id: "peanut butter", dose: "nut paste", taste: "peanut", words: [] },
     {
       id: "tahini",
       dose: "nut paste",
       taste: "sesame",
-      words: ["tahini", "sesame paste", "black sesame paste"],
+      words: [],
     },
   ];

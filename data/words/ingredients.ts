@@ -487,7 +487,7 @@ export const ingredients: readonly IngredientRow[] = [
   },
   {
     name: "instant coffee",
-    words: ["instant coffee", "coffee powder", "coffee granules", "instant espresso"],
+    words: ["instant coffee", "coffee powder", "coffee granules"],
     ndb: "14214",
     allergens: [],
   },
@@ -532,11 +532,13 @@ export const ingredients: readonly IngredientRow[] = [
   },
   {
     name: "almond paste",
-    words: ["almond paste", "marzipan"],
+    words: ["almond paste"],
     ndb: "12071",
     manner: "firmly packed",
     allergens: ["almond"],
   },
+  // sweeter than almond paste: no row of the tables is of it
+  { name: "marzipan", words: ["marzipan"], allergens: ["almond"] },
   { name: "almond butter", words: ["almond butter"], ndb: "12195", allergens: ["almond"] },
   {
     name: "hazelnuts",

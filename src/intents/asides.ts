@@ -3,6 +3,7 @@
  * these in my head": what is told beside a question, with nothing in it that any calculator could take.
  */
 import { strangers } from "../../data/words/strangers.ts";
+import { wordOf } from "./items.ts";
 import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
@@ -44,7 +45,6 @@ function withoutHeading(items: Part, ear: Ear): Part {
     : items;
 }
 
-const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");
 const isSign = (item: Item | undefined, signs: RegExp) => item?.is === "sign" && signs.test(item.text);
 const isEnd = (item: Item | undefined) => isSign(item, /^[.?!;]$/);
 
@@ -54,13 +54,13 @@ const says = (part: Part, ear: Ear) =>
 
 /** "..., because i have been asked for two boxes", "..., since everyone likes the green ones". */
 function withoutReasons(items: Part, ear: Ear): Part {
-  const from = items.findIndex((item, at) => at > 1 && isReason(items, at, word(item)));
+  const from = items.findIndex((item, at) => at > 1 && isReason(items, at, wordOf(item)));
   if (from < 0) return items;
   const end = items.findIndex((item, at) => at > from && isEnd(item));
   const to = end < 0 ? items.length : end;
   const reason = items.slice(from, to);
   const left = [...items.slice(0, from), ...items.slice(to)];
-  const refuses = reason.some((item) => refusals.has(word(item)));
+  const refuses = reason.some((item) => refusals.has(wordOf(item)));
   const talk = (item: Item) => isTalk(item) || (refuses && isKind(item));
   return reason.length > 2 && reason.every(talk) && !asksWithin(reason) && says(left, ear)
     ? trimmed(left, from)
@@ -76,18 +76,18 @@ const isKind = (item: Item) =>
 
 function isReason(items: Part, at: number, text: string): boolean {
   if (["because", "cos", "coz", "cuz", "bcs", "bc of"].includes(text)) return true;
-  if (["while", "whilst"].includes(text) && subjects.has(word(items[at + 1]))) return true;
+  if (["while", "whilst"].includes(text) && subjects.has(wordOf(items[at + 1]))) return true;
   // "now that i counted the ribbon"
-  if (text === "now" && word(items[at + 1]) === "that" && subjects.has(word(items[at + 2]))) return true;
+  if (text === "now" && wordOf(items[at + 1]) === "that" && subjects.has(wordOf(items[at + 2]))) return true;
   const behindComma = isSign(items[at - 1], /^,$/);
-  return ["since", "as", "for"].includes(text) && behindComma && subjects.has(word(items[at + 1]));
+  return ["since", "as", "for"].includes(text) && behindComma && subjects.has(wordOf(items[at + 1]));
 }
 
 /** "i always put it through the sieve, so what if it is sifted?" */
 function withoutLead(items: Part, ear: Ear): Part {
-  const at = items.findIndex((item, place) => isSign(item, /^,$/) && word(items[place + 1]) === "so");
+  const at = items.findIndex((item, place) => isSign(item, /^,$/) && wordOf(items[place + 1]) === "so");
   const [lead, rest] = [items.slice(0, at), items.slice(at + 2)];
-  return at > 2 && isIdle(lead, ear) && subjects.has(word(lead[0])) && says(rest, ear) && opens(rest, ear)
+  return at > 2 && isIdle(lead, ear) && subjects.has(wordOf(lead[0])) && says(rest, ear) && opens(rest, ear)
     ? rest
     : items;
 }
@@ -134,7 +134,7 @@ function withoutTail(items: Part, ear: Ear): Part {
     ) && !tail.some(isSubstance);
   if (at > 0 && ofSome && carriesAmount(before)) return before;
   const opened =
-    subjects.has(word(tail[0])) || subjects.has(word(tail[0]).replace(/(?:s|ve|re|m|ll|d)$/, ""));
+    subjects.has(wordOf(tail[0])) || subjects.has(wordOf(tail[0]).replace(/(?:s|ve|re|m|ll|d)$/, ""));
   return at > 1 && tail.length > 2 && opened && isIdle(tail, ear) && carriesAmount(before) ? before : items;
 }
 
@@ -158,14 +158,14 @@ const isIdle = (part: Part, ear: Ear): boolean =>
   part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
   !part.some((item) => isSign(item, /^\?$/)) &&
   // what speaks of another matter changes nothing here
-  (part.some((item) => strangers.has(word(item))) || !part.some((item) => changes.has(word(item)))) &&
+  (part.some((item) => strangers.has(wordOf(item))) || !part.some((item) => changes.has(wordOf(item)))) &&
   !opens(part, ear) &&
   !asksWithin(part) &&
   ear.claimed(part) === undefined;
 
 const asksWithin = (part: Part) =>
   part.some((item) =>
-    /^(?:how|what|whats|which|when|why|where|who|should|can|could|would|will|please)$/.test(word(item)),
+    /^(?:how|what|whats|which|when|why|where|who|should|can|could|would|will|please)$/.test(wordOf(item)),
   );
 
 /** Words that would make another question of the one beside them. */

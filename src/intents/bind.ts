@@ -1,6 +1,7 @@
 /** Which amount belongs to which thing: "230 g of soft butter", "whites 100 g", "24 pistachio macarons". */
 import type { Amount, Thing } from "../tools/contract/index.ts";
 import { gradeEnd } from "./grade.ts";
+import { isWord } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 const between = new Set(
@@ -167,8 +168,6 @@ const asksForCream = (items: readonly Item[], at: number) =>
   !items.some((item, i) => i !== at && item.is === "thing" && /chocolate/.test(item.thing.ingredient ?? ""));
 
 const isMix = (item: Item | undefined) => item?.is === "thing" && item.thing.base !== undefined;
-
-const isWord = (item: Item | undefined, text: string) => item?.is === "word" && item.text === text;
 
 const amountAt = (items: readonly Item[], i: number) => (items[i] as Item & { is: "amount" }).amount;
 

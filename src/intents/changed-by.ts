@@ -1,4 +1,6 @@
 /** "less 10 percent", "10 % more": a factor, where nothing but that change is said of what came before. */
+
+import { wordOf } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 const down = new Set(["less", "minus", "fewer", "smaller"]);
@@ -13,7 +15,7 @@ export function withChange(items: readonly Item[]): Item[] {
   // "minus 20 percent" is read as a number below zero
   const value = Math.abs(said);
   const at = items.indexOf(only);
-  const [before, behind] = [word(items[at - 1]), word(items[at + 1])];
+  const [before, behind] = [wordOf(items[at - 1]), wordOf(items[at + 1])];
   const beside = said < 0 ? "minus" : [before, behind].find((each) => down.has(each) || up.has(each));
   const isWhole = high === undefined && value >= least && value < 100;
   if (!beside || !isWhole) return [...items];
@@ -29,5 +31,3 @@ export function withChange(items: readonly Item[]): Item[] {
 
 /** Below this a share beside "less" or "more" may be a dose: "less, 3 percent". */
 const least = 5;
-
-const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");

@@ -16,6 +16,7 @@ import {
   tellsThat,
 } from "./belongs.ts";
 import { withoutCourtesy } from "./courtesy.ts";
+import { spanOf } from "./items.ts";
 import {
   asks,
   carriesAmount,
@@ -326,12 +327,6 @@ const tellsFault = (before: Part, part: Part, ear: Ear): boolean =>
 const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
 
 function comma(before: Item | undefined): Item {
-  const at = before === undefined ? 0 : startOf(before);
+  const at = before === undefined ? 0 : spanOf(before)[0];
   return { is: "sign", text: ",", at: [at, at] };
-}
-
-function startOf(item: Item): number {
-  if (item.is === "thing") return item.thing.at[0];
-  if (item.is === "amount") return item.amount.at[0];
-  return item.is === "when" ? item.when.at[0] : item.at[0];
 }

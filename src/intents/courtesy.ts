@@ -1,4 +1,6 @@
 /** "hi, ...", "please ...", "..., thanks": taken off a turn that asks something, so that it is no question of its own. */
+
+import { wordOf } from "./items.ts";
 import { carriesAmount, type Ear, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
@@ -27,31 +29,26 @@ const small = new Set(
   ),
 );
 
-const word = (item: Item | undefined) => (item?.is === "word" ? item.text : undefined);
-
 /** The turn without a greeting or a "please" at its start and thanks at its end; all of it where that is all. */
 export function withoutCourtesy(items: Part, ear: Ear): Part {
   let from = 0;
-  while (
-    opening.has(word(items[from]) ?? "") ||
-    (from > 0 && items[from]?.is === "sign" && isBreak(items[from]))
-  )
+  while (opening.has(wordOf(items[from])) || (from > 0 && items[from]?.is === "sign" && isBreak(items[from])))
     from += 1;
   from = behindThanks(items, from, ear);
   const asked = from + leadIn(items.slice(from));
   if (asked > from && ear.claimed(items.slice(asked))) from = asked;
   const rest = items.slice(from);
   const greets = rest.every(
-    (item) => item.is === "sign" || small.has(item.is === "when" ? item.when.text : (word(item) ?? "")),
+    (item) => item.is === "sign" || small.has(item.is === "when" ? item.when.text : wordOf(item)),
   );
   const opened = greets ? items : rest;
   let to = opened.length;
-  while (closing.has(word(opened[to - 1]) ?? "") || isBreak(opened[to - 1])) to -= 1;
-  if (to > 2 && dears.has(word(opened[to - 1]) ?? "")) {
+  while (closing.has(wordOf(opened[to - 1])) || isBreak(opened[to - 1])) to -= 1;
+  if (to > 2 && dears.has(wordOf(opened[to - 1]))) {
     const asked = opened.slice(0, to - 1);
     return ear.claimed(asked) || carriesAmount(asked) ? asked : opened;
   }
-  const thanked = opened.slice(to).some((item) => closing.has(word(item) ?? ""));
+  const thanked = opened.slice(to).some((item) => closing.has(wordOf(item)));
   const before = opened.slice(0, to);
   return thanked && before.length > 0 && ear.claimed(before) ? before : opened;
 }
@@ -59,17 +56,17 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
 /** "Thank you. And for 150 g ganache?": thanks at the start, where more follows behind a stop. */
 function behindThanks(items: Part, from: number, ear: Ear): number {
   let to = from;
-  while (closing.has(word(items[to]) ?? "")) to += 1;
+  while (closing.has(wordOf(items[to]))) to += 1;
   const rest = items.slice(to + 1);
   return to > from && isBreak(items[to]) && (carriesAmount(rest) || ear.claimed(rest)) ? to + 1 : from;
 }
 
 /** How many items "could you please tell me," takes; none where it isn't said. "Can you freeze them" stays a question. */
 function leadIn(items: Part): number {
-  if (!["could", "can", "would", "will"].includes(word(items[0]) ?? "") || word(items[1]) !== "you") return 0;
+  if (!["could", "can", "would", "will"].includes(wordOf(items[0])) || wordOf(items[1]) !== "you") return 0;
   let to = 2;
-  if (opening.has(word(items[to]) ?? "")) to += 1;
-  if (word(items[to]) !== "tell" || word(items[to + 1]) !== "me") return 0;
+  if (opening.has(wordOf(items[to]))) to += 1;
+  if (wordOf(items[to]) !== "tell" || wordOf(items[to + 1]) !== "me") return 0;
   to += 2;
   return isBreak(items[to]) ? to + 1 : to;
 }

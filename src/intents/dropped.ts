@@ -1,4 +1,6 @@
 /** The text of a turn without what was said beside its questions; every span still points at its place. */
+
+import { spanOf } from "./items.ts";
 import type { Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
@@ -18,12 +20,3 @@ export function withoutDropped(text: string, items: readonly Item[], parts: read
   }
   return dropped.length > 0 ? out.trimEnd() : text;
 }
-
-const spanOf = (item: Item) =>
-  item.is === "thing"
-    ? item.thing.at
-    : item.is === "amount"
-      ? item.amount.at
-      : item.is === "when"
-        ? item.when.at
-        : item.at;

@@ -1,4 +1,6 @@
 /** "100 g each of dark chocolate and cream", "whites and sugar, 100 g each": the weight belongs to every one of them. */
+
+import { isWord } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 /** The items with the weight said again before each thing that it is meant for. */
@@ -61,7 +63,6 @@ function listBefore(items: readonly Item[], end: number): { things: Item[]; from
   return { things, from };
 }
 
-const isWord = (item: Item | undefined, text: string) => item?.is === "word" && item.text === text;
 const isJoint = (item: Item | undefined) =>
   isWord(item, "and") || (item?.is === "sign" && [",", "&"].includes(item.text));
 /** What is weighed into a bowl; tastes and counts aren't meant. */

@@ -66,6 +66,10 @@ const readyFacets = ({ id, taste, dose }: (typeof readyFlavors)[number]): Facets
   ...(ingredientNames.has(id) ? { ingredient: id } : {}),
 });
 
+/** What else an ingredient that is a flavor too is called: its words stand in one of the two tables only. */
+const wordsOfIngredient = (id: string): readonly string[] =>
+  ingredients.find((row) => row.name === id)?.words ?? [];
+
 type Take = (phrase: string, facets: Facets, inflects: boolean) => void;
 
 /** Every phrase of every table. The phrases of a row share its facets. */
@@ -93,7 +97,7 @@ function eachRow(take: Take): void {
     give(row.words ?? [], facets, true);
   }
   for (const row of forms) give(row.words, { id: row.form, form: row.form }, true);
-  for (const row of readyFlavors) give(row.words, readyFacets(row), true);
+  for (const row of readyFlavors) give([...row.words, ...wordsOfIngredient(row.id)], readyFacets(row), true);
   for (const word of remainders) take(word, { id: "remainder" }, false);
 }
 

@@ -3,6 +3,7 @@ import { unweighable } from "../../data/words/recipe-words.ts";
 import type { IngredientLine, RecipeRead } from "../tools/contract/index.ts";
 import { cleanLine } from "./clean-line.ts";
 import { ingredientLine } from "./ingredient-line.ts";
+import { spanOf } from "./items.ts";
 import { normalise } from "./normalise.ts";
 import { itemsOf, type Reader } from "./read.ts";
 import type { Item } from "./scan.ts";
@@ -161,7 +162,7 @@ function ofRun(some: readonly string[], reader: Reader): string[] {
     const first = parts[0] as Item;
     if (!parts.every((item, at) => isAmount(item) === (at % 2 === 0 ? isAmount(first) : !isAmount(first))))
       return [piece];
-    const starts = parts.filter((_, at) => at % 2 === 0).map(startOf);
+    const starts = parts.filter((_, at) => at % 2 === 0).map((item) => spanOf(item)[0]);
     return starts.map((start, at) =>
       text
         .slice(at === 0 ? 0 : start, starts[at + 1])
@@ -169,9 +170,4 @@ function ofRun(some: readonly string[], reader: Reader): string[] {
         .trim(),
     );
   });
-}
-
-function startOf(item: Item): number {
-  if (item.is === "thing") return item.thing.at[0];
-  return item.is === "amount" ? item.amount.at[0] : item.is === "when" ? item.when.at[0] : item.at[0];
 }

@@ -1,5 +1,6 @@
 /** "6 ounces, not half a pound", "12 g instead of 9": the amount that isn't meant, where it stands alone behind its word. */
 import type { Amount } from "../tools/contract/index.ts";
+import { wordOf } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 /** The items without such an amount and the word before it; all of them where no other of its kind is said. Pure. */
@@ -15,11 +16,9 @@ export function withoutRefused(items: readonly Item[]): Item[] {
   return others ? items.filter((_, place) => place > at || place < at - leadOf(items, at)) : [...items];
 }
 
-const word = (item: Item | undefined) => (item?.is === "word" ? item.text : "");
-
 /** How many words before an amount refuse it. */
 function leadOf(items: readonly Item[], at: number): number {
-  const [two, one] = [word(items[at - 2]), word(items[at - 1])];
+  const [two, one] = [wordOf(items[at - 2]), wordOf(items[at - 1])];
   if ((two === "instead" && one === "of") || (two === "rather" && one === "than")) return 2;
   return one === "not" && at > 1 ? 1 : 0;
 }

@@ -1,5 +1,6 @@
 /** "i found another 50 g of it, so 325": what was added and what that makes; only the sum is meant. */
 import { inBase } from "../tools/lib/units.ts";
+import { wordOf } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 const adding = new Set("another extra more additional add added found plus together tipped".split(" "));
@@ -52,8 +53,6 @@ function withoutOld(items: readonly Item[]): Item[] {
   const [before, behind] = [items.slice(0, Math.max(so, 0)), items.slice(so + 1)];
   return so > 1 && joint && before.some(isAmount) && behind.filter(isAmount).length > 1 ? behind : [...items];
 }
-
-const wordOf = (item: Item | undefined) => (item?.is === "word" ? item.text : "");
 
 /** "another 50 g", "add a dozen", "50 g more". */
 const isSaidToBeAdded = (items: readonly Item[], added: number, so: number): boolean =>

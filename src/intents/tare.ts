@@ -1,6 +1,7 @@
 /** "the bowl is 540 empty and 842 with the buttercream in": what is in it is the difference. */
 import type { Amount } from "../tools/contract/index.ts";
 import { inBase } from "../tools/lib/units.ts";
+import { textOf } from "./items.ts";
 import type { Item } from "./scan.ts";
 
 type AmountItem = Item & { is: "amount" };
@@ -68,12 +69,3 @@ const shown = (value: number) => Math.round(value * 10) / 10;
 const isVessel = (item: Item) =>
   (item.is === "thing" && item.thing.count === "bowls") ||
   (item.is === "word" && /^(?:tare|gross|jug|pan|tub|container|dish|jar|basin)$/.test(item.text));
-
-const textOf = (item: Item) =>
-  item.is === "thing"
-    ? item.thing.text
-    : item.is === "amount"
-      ? item.amount.text
-      : item.is === "when"
-        ? item.when.text
-        : item.text;

@@ -19,10 +19,10 @@ const isPounds = (items: readonly Item[], at: number): boolean => {
     item?.is === "amount" &&
     item.amount.unit === "lb" &&
     /pounds?$/.test(item.amount.text) &&
-    ["at", "for", "charge", "charging"].includes(wordOf(items[at - 1])) &&
-    items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOf(each))) &&
+    ["at", "for", "charge", "charging"].includes(wordOrSign(items[at - 1])) &&
+    items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOrSign(each))) &&
     !(next?.is === "thing" && Boolean(next.thing.ingredient ?? next.thing.base)) &&
-    wordOf(next) !== "of"
+    wordOrSign(next) !== "of"
   );
 };
 
@@ -56,7 +56,7 @@ function sumAt(
   at: number,
   amount: Amount,
 ): { amount: Amount; last: number } | undefined {
-  const [joint, next] = [wordOf(items[at + 1]), items[at + 2]];
+  const [joint, next] = [wordOrSign(items[at + 1]), items[at + 2]];
   // "12 a kilo", where "a kilo" is a weight of its own
   const behind = items[at + 1];
   if (
@@ -80,7 +80,7 @@ function sumAt(
   if (joint === "for" && isWeight && hasCents(amount) && isOfGoods(items, at))
     return { amount: asMoney(amount), last: at };
   // "hourly rate 15"
-  const before = [wordOf(items[at - 2]), wordOf(items[at - 1])].join(" ");
+  const before = [wordOrSign(items[at - 2]), wordOrSign(items[at - 1])].join(" ");
   return /(?:hourly|hour) (?:rate|wage|pay)$/.test(before)
     ? { amount: { ...asMoney(amount), per: { unit: "h", value: 1 } }, last: at }
     : undefined;
@@ -111,4 +111,4 @@ function perOf(item: Item | undefined): Amount["per"] {
 
 const asMoney = (amount: Amount): Amount => ({ ...amount, dim: "money", unit: unsigned });
 
-const wordOf = (item: Item | undefined) => (item?.is === "word" || item?.is === "sign" ? item.text : "");
+const wordOrSign = (item: Item | undefined) => (item?.is === "word" || item?.is === "sign" ? item.text : "");
