@@ -370,13 +370,12 @@ export const forms: readonly FormRow[] = [
  * Whole flavors that one phrase names, form and all. Of one that is an ingredient too, the words of both
  * tables mean both: each stands in one of them.
  */
-export const readyFlavors: readonly { id: string; dose: string; taste?: string; words: readonly string[] }[] =
+export const readyFlavors: readonly { id: string; dose: string; taste?: string; words?: readonly string[] }[] =
   [
     {
       id: "vanilla extract",
       dose: "extract",
       taste: "vanilla",
-      words: [],
     },
     {
       id: "vanilla bean paste",
@@ -464,11 +463,10 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
       taste: "hazelnut",
       words: ["haselnusspaste", "haselnussmus", "pasta di nocciole", "pasta de avellana"],
     },
-    { id: "citric acid", dose: "citric acid", words: [] },
+    { id: "citric acid", dose: "citric acid" },
     {
       id: "salt",
       dose: "salt",
-      words: [],
     },
     {
       id: "praline paste",
@@ -477,11 +475,10 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
       words: ["nut paste", "gianduja paste"],
     },
     { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond butter"] },
-    { id: "peanut butter", dose: "nut paste", taste: "peanut", words: [] },
+    { id: "peanut butter", dose: "nut paste", taste: "peanut" },
     {
       id: "tahini",
       dose: "nut paste",
       taste: "sesame",
-      words: [],
     },
   ];

@@ -85,7 +85,7 @@ const schemas: readonly (readonly [string, z.ZodType, readonly unknown[]])[] = [
   ],
   [
     "ready flavors",
-    z.strictObject({ id: word, dose: z.string(), taste: word.optional(), words }),
+    z.strictObject({ id: word, dose: z.string(), taste: word.optional(), words: words.optional() }),
     readyFlavors,
   ],
   [
@@ -123,7 +123,7 @@ const tables: Readonly<Record<string, Meanings>> = {
   manners: meanings(manners),
   colors: colors.map((each) => [each, each] as const),
   tastes: meanings(tastes.map(({ taste, words: all = [] }) => ({ id: taste, words: [taste, ...all] }))),
-  "ready flavors": meanings(readyFlavors),
+  "ready flavors": meanings(readyFlavors.map(({ id, words: all = [] }) => ({ id, words: all }))),
   forms: meanings(forms.map(({ form, words: all }) => ({ id: form, words: all }))),
   symptoms: meanings(symptoms),
 };
@@ -156,6 +156,14 @@ describe.each(Object.entries(tables))("%s", (name, table) => {
       expect(wordsOf(phrase), phrase).toEqual(inSentence);
     }
   });
+});
+
+it("a flavor that is an ingredient too has each word in one of the two tables", () => {
+  const twice = readyFlavors.flatMap(({ id, words: all = [] }) => {
+    const row = ingredients.find((each) => each.name === id);
+    return row ? all.filter((each) => each === row.name || row.words.includes(each)) : [];
+  });
+  expect(twice).toEqual([]);
 });
 
 it("each ingredient, taste, base and symptom stands in its table once", () => {
