@@ -404,7 +404,7 @@ export const readyFlavors: readonly { id: string; dose: string; taste?: string; 
       id: "matcha",
       dose: "tea powder",
       taste: "matcha",
-      words: ["matcha", "matcha tea", "green tea powder"],
+      words: ["matcha tea", "green tea powder"],
     },
     { id: "hojicha", dose: "tea powder", taste: "hojicha", words: ["hojicha", "hojicha powder"] },
     {
