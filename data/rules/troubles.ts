@@ -12,6 +12,8 @@ export interface Cause {
   /** What to do differently, with its number where there is one. */
   change: string;
   figure?: Figure;
+  /** The change is so many °C off the oven's heat: off the one that was told, or else off the book's. */
+  cooler?: { by_c: number; rest: string };
 }
 
 export interface TroubleRow {
@@ -31,7 +33,20 @@ const range = (name: string, low: number, high: number, unit: string): Figure =>
 const value = (name: string, at: number, unit: string): Figure => ({ name, value: at, unit });
 
 const rest = range("rest", 30, 60, "min");
-const oven = value("oven", 150, "°C");
+/** What shells are baked at, in °C. */
+const bookOven_c = 150;
+const oven = value("oven", bookOven_c, "°C");
+
+/**
+ * A cooler oven in words and in figures.
+ * @param oven_c the heat that it is less than
+ * @param rest what to do besides: ", one tray at a time"
+ */
+export const coolerOven = (by_c: number, rest: string, oven_c = bookOven_c) => ({
+  change: `${by_c} °C less (${Math.round(oven_c - by_c)} °C)${rest}`,
+  figure: value("oven", Math.round(oven_c - by_c), "°C"),
+  cooler: { by_c, rest },
+});
 const bake = range("bake", 12, 18, "min");
 
 export const troubles: readonly TroubleRow[] = [
@@ -78,8 +93,7 @@ export const troubles: readonly TroubleRow[] = [
       {
         cause: "the oven was too hot, or hottest from below",
         check: "an oven thermometer; cracks are worst on one side or on the lowest tray",
-        change: "10 °C less (140 °C), one tray at a time in the middle",
-        figure: value("oven", 140, "°C"),
+        ...coolerOven(10, ", one tray at a time in the middle"),
       },
       {
         cause: "air was left in the batter",
@@ -102,8 +116,7 @@ export const troubles: readonly TroubleRow[] = [
       {
         cause: "the oven was too hot: the top set before the inside rose to it",
         check: "an oven thermometer; above 155 °C is hot",
-        change: "10 °C less (140 °C) and 2 min longer",
-        figure: value("oven", 140, "°C"),
+        ...coolerOven(10, " and 2 min longer"),
       },
       {
         cause: "they came out too soon and the inside fell",
@@ -272,8 +285,7 @@ export const troubles: readonly TroubleRow[] = [
       {
         cause: "the oven was too hot",
         check: "an oven thermometer; above 155 °C colors them",
-        change: "10 °C less (140 °C) and 2-3 min longer",
-        figure: value("oven", 140, "°C"),
+        ...coolerOven(10, " and 2-3 min longer"),
       },
       {
         cause: "too near the heat",
@@ -555,8 +567,7 @@ export const troubles: readonly TroubleRow[] = [
       {
         cause: "too hot or too long in the oven",
         check: "the tops are browner than the batter was",
-        change: "10 °C less (140 °C), foil over them for the last 5 min",
-        figure: value("oven", 140, "°C"),
+        ...coolerOven(10, ", foil over them for the last 5 min"),
       },
       {
         cause: "too little color",

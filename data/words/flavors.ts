@@ -370,115 +370,119 @@ export const forms: readonly FormRow[] = [
  * Whole flavors that one phrase names, form and all. Of one that is an ingredient too, the words of both
  * tables mean both: each stands in one of them.
  */
-export const readyFlavors: readonly { id: string; dose: string; taste?: string; words?: readonly string[] }[] =
-  [
-    {
-      id: "vanilla extract",
-      dose: "extract",
-      taste: "vanilla",
-    },
-    {
-      id: "vanilla bean paste",
-      dose: "vanilla paste",
-      taste: "vanilla",
-      words: ["vanilla bean", "vbp"],
-    },
-    {
-      id: "cocoa powder",
-      dose: "cocoa powder",
-      words: ["kakao", "kakao powder", "kakaopulver"],
-    },
-    {
-      id: "instant coffee",
-      dose: "coffee powder",
-      taste: "coffee",
-      words: ["instant coffee powder", "ground coffee"],
-    },
-    {
-      id: "espresso powder",
-      dose: "coffee powder",
-      taste: "espresso",
-      words: ["instant espresso", "espresso pwdr", "instant espresso powder"],
-    },
-    {
-      id: "matcha",
-      dose: "tea powder",
-      taste: "matcha",
-      words: ["matcha tea", "green tea powder"],
-    },
-    { id: "hojicha", dose: "tea powder", taste: "hojicha", words: ["hojicha", "hojicha powder"] },
-    {
-      id: "ground tea",
-      dose: "tea powder",
-      taste: "tea",
-      words: [
-        "ground tea",
-        "tea powder",
-        "tea dust",
-        "earl grey powder",
-        "ground earl grey",
-        "earl grey tea powder",
-        "earl grey tea",
-        "earl gray tea",
-        "ground earl grey tea",
-        "ground earl gray tea",
-        "ground earl gray",
-        "ground black tea",
-        "black tea powder",
-        "ground green tea",
-        "ground jasmine tea",
-        "chai powder",
-        "ground chai",
-        "milled tea",
-        "powdered tea",
-      ],
-    },
-    {
-      id: "lemon zest",
-      dose: "zest",
-      taste: "lemon",
-      words: ["lemon rind", "zest of a lemon"],
-    },
-    {
-      id: "orange zest",
-      dose: "zest",
-      taste: "orange",
-      words: ["zest of an orange"],
-    },
-    {
-      id: "pistachio paste",
-      dose: "nut paste",
-      taste: "pistachio",
-      words: [
-        "pistachio cream paste",
-        "pistazienpaste",
-        "pistazienmark",
-        "pasta di pistacchio",
-        "pasta de pistacho",
-      ],
-    },
-    {
-      id: "hazelnut paste",
-      dose: "nut paste",
-      taste: "hazelnut",
-      words: ["haselnusspaste", "haselnussmus", "pasta di nocciole", "pasta de avellana"],
-    },
-    { id: "citric acid", dose: "citric acid" },
-    {
-      id: "salt",
-      dose: "salt",
-    },
-    {
-      id: "praline paste",
-      dose: "nut paste",
-      taste: "praline",
-      words: ["nut paste", "gianduja paste"],
-    },
-    { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond butter"] },
-    { id: "peanut butter", dose: "nut paste", taste: "peanut" },
-    {
-      id: "tahini",
-      dose: "nut paste",
-      taste: "sesame",
-    },
-  ];
+export const readyFlavors: readonly {
+  id: string;
+  dose: string;
+  taste?: string;
+  words?: readonly string[];
+}[] = [
+  {
+    id: "vanilla extract",
+    dose: "extract",
+    taste: "vanilla",
+  },
+  {
+    id: "vanilla bean paste",
+    dose: "vanilla paste",
+    taste: "vanilla",
+    words: ["vanilla bean", "vbp"],
+  },
+  {
+    id: "cocoa powder",
+    dose: "cocoa powder",
+    words: ["kakao", "kakao powder", "kakaopulver"],
+  },
+  {
+    id: "instant coffee",
+    dose: "coffee powder",
+    taste: "coffee",
+    words: ["instant coffee powder", "ground coffee"],
+  },
+  {
+    id: "espresso powder",
+    dose: "coffee powder",
+    taste: "espresso",
+    words: ["instant espresso", "espresso pwdr", "instant espresso powder"],
+  },
+  {
+    id: "matcha",
+    dose: "tea powder",
+    taste: "matcha",
+    words: ["matcha tea", "green tea powder"],
+  },
+  { id: "hojicha", dose: "tea powder", taste: "hojicha", words: ["hojicha", "hojicha powder"] },
+  {
+    id: "ground tea",
+    dose: "tea powder",
+    taste: "tea",
+    words: [
+      "ground tea",
+      "tea powder",
+      "tea dust",
+      "earl grey powder",
+      "ground earl grey",
+      "earl grey tea powder",
+      "earl grey tea",
+      "earl gray tea",
+      "ground earl grey tea",
+      "ground earl gray tea",
+      "ground earl gray",
+      "ground black tea",
+      "black tea powder",
+      "ground green tea",
+      "ground jasmine tea",
+      "chai powder",
+      "ground chai",
+      "milled tea",
+      "powdered tea",
+    ],
+  },
+  {
+    id: "lemon zest",
+    dose: "zest",
+    taste: "lemon",
+    words: ["lemon rind", "zest of a lemon"],
+  },
+  {
+    id: "orange zest",
+    dose: "zest",
+    taste: "orange",
+    words: ["zest of an orange"],
+  },
+  {
+    id: "pistachio paste",
+    dose: "nut paste",
+    taste: "pistachio",
+    words: [
+      "pistachio cream paste",
+      "pistazienpaste",
+      "pistazienmark",
+      "pasta di pistacchio",
+      "pasta de pistacho",
+    ],
+  },
+  {
+    id: "hazelnut paste",
+    dose: "nut paste",
+    taste: "hazelnut",
+    words: ["haselnusspaste", "haselnussmus", "pasta di nocciole", "pasta de avellana"],
+  },
+  { id: "citric acid", dose: "citric acid" },
+  {
+    id: "salt",
+    dose: "salt",
+  },
+  {
+    id: "praline paste",
+    dose: "nut paste",
+    taste: "praline",
+    words: ["nut paste", "gianduja paste"],
+  },
+  { id: "almond paste", dose: "nut paste", taste: "almond", words: ["almond butter"] },
+  { id: "peanut butter", dose: "nut paste", taste: "peanut" },
+  {
+    id: "tahini",
+    dose: "nut paste",
+    taste: "sesame",
+  },
+];

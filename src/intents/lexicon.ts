@@ -97,7 +97,8 @@ function eachRow(take: Take): void {
     give(row.words ?? [], facets, true);
   }
   for (const row of forms) give(row.words, { id: row.form, form: row.form }, true);
-  for (const row of readyFlavors) give([...(row.words ?? []), ...wordsOfIngredient(row.id)], readyFacets(row), true);
+  for (const row of readyFlavors)
+    give([...(row.words ?? []), ...wordsOfIngredient(row.id)], readyFacets(row), true);
   for (const word of remainders) take(word, { id: "remainder" }, false);
 }
 

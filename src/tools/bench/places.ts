@@ -1,7 +1,7 @@
 /** The oven, the baker's hours and what money is in. */
 import type { Reading } from "../contract/index.ts";
 import { hoursSaid } from "../lib/hours.ts";
-import { ovenNamed } from "../lib/oven.ts";
+import { ovenNamed, scaleOf } from "../lib/oven.ts";
 import { celsius } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
 
@@ -53,9 +53,7 @@ function byThermometer({ amounts, text }: Reading): number | undefined {
   const inside = heats.find((each) => each.at[0] > at) ?? heats[0];
   const dial = heats.find((each) => each !== inside);
   if (!inside || !dial) return undefined;
-  const isFahrenheit = [inside, dial].some(
-    ({ unit, value }) => unit === "°F" || (unit !== "°C" && value > 230),
-  );
+  const isFahrenheit = [inside, dial].some((each) => scaleOf(each) === "°F");
   return (inside.value - dial.value) / (isFahrenheit ? 1.8 : 1);
 }
 

@@ -1,6 +1,7 @@
 /** Temperatures between scales, and between a fan oven and a conventional one. */
 import { fanLower, gasMarks } from "../../../data/rules/heat.ts";
 import type { Outcome, World } from "../contract/index.ts";
+import { scaleOf } from "../lib/oven.ts";
 import { plain } from "../lib/show.ts";
 import { celsius, fahrenheit } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
@@ -40,8 +41,8 @@ const near_c = 10;
 
 /** The gas mark nearest to a heat, and how far off it is. Above 230 without a scale it is °F, else °C. */
 export function gasMarkFor({ value, unit }: ConvertInputs & { value: number }): Outcome {
-  const scale = unit ?? (value > 230 ? "°F" : "°C");
-  const heat_c = scale === "°F" ? celsius(value, scale) : value;
+  const scale = scaleOf({ value, unit });
+  const heat_c = celsius(value, scale);
   const [mark, mark_c] = [...gasMarks.celsius].sort(
     (a, b) => Math.abs(a[1] - heat_c) - Math.abs(b[1] - heat_c),
   )[0] as [number, number];

@@ -1,7 +1,18 @@
 /** Which oven a temperature is wanted for: the one that is hers, or the one named second. */
-import type { Reading } from "../contract/index.ts";
+import type { Amount, Reading } from "../contract/index.ts";
+import { celsius } from "./units.ts";
 
 export type Oven = "fan" | "conventional";
+
+/** A heat said without a scale is in °F above this: no shell bakes at 230 °C, none at 230 °F. Common practice. */
+const hottest_c = 230;
+
+/** The scale of an oven's heat: as said, else by what an oven can have. */
+export const scaleOf = ({ value, unit }: { value: number; unit?: string | undefined }): "°C" | "°F" =>
+  unit === "°C" || unit === "°F" ? unit : value > hottest_c ? "°F" : "°C";
+
+/** An oven's heat in °C. */
+export const inCelsius = (heat: Pick<Amount, "value" | "unit">): number => celsius(heat.value, scaleOf(heat));
 
 const fanWords = /^(?:fan|fans|convection|fanforced|blower)$/;
 const plainWords = /^(?:conventional|conventionals|static|regular|normal|ordinary|standard)$/;

@@ -1,10 +1,9 @@
 /** Reads which step is asked about: the one that is named first; "how long to rest the piped shells" is about resting. */
 import { methodRows } from "../../../data/rules/methods.ts";
 import { readOven } from "../bench/places.ts";
-import type { Amount, Memory, Reading } from "../contract/index.ts";
+import type { Memory, Reading } from "../contract/index.ts";
 import { sign } from "../lib/cue.ts";
-import { ovenNamed } from "../lib/oven.ts";
-import { celsius } from "../lib/units.ts";
+import { inCelsius, ovenNamed } from "../lib/oven.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** The patterns of each row, compiled when first asked. */
@@ -60,12 +59,6 @@ const judged = ({ mask, amounts }: Reading): number | undefined => {
     ? inCelsius(heat)
     : undefined;
 };
-
-/** Above this a heat without a scale is in °F. */
-const hottest_c = 230;
-
-const inCelsius = ({ value, unit }: Amount): number =>
-  unit === "°F" || (unit !== "°C" && value > hottest_c) ? celsius(value, "°F") : value;
 
 /** "what do i set for 150": °C, above 230 °F where no scale was said. */
 function heatWanted({ mask, amounts }: Reading): number | undefined {

@@ -1,5 +1,6 @@
 /** The oven's heat and the times of a note, each to its step by the words beside it. */
 import type { Amount } from "../contract/index.ts";
+import { scaleOf } from "../lib/oven.ts";
 import { isSign, type Piece } from "../lib/pieces.ts";
 import { plain } from "../lib/show.ts";
 import { celsius, inBase } from "../lib/units.ts";
@@ -40,7 +41,7 @@ function heatOf(amount: Amount | undefined): { c?: number; assumed: string[] } {
     amount.high === undefined ? [] : [`the middle of ${plain(amount.value)} to ${plain(amount.high)}°`];
   if (amount.unit === "°C" || amount.unit === "°F")
     return { c: celsius(value, amount.unit), assumed: middle };
-  const unit = value > 230 ? "°F" : "°C";
+  const unit = scaleOf({ value });
   return { c: celsius(value, unit), assumed: [...middle, `${plain(value)} ${unit}`] };
 }
 
