@@ -67,8 +67,10 @@ const readyFacets = ({ id, taste, dose }: (typeof readyFlavors)[number]): Facets
 });
 
 /** What else an ingredient that is a flavor too is called: its words stand in one of the two tables only. */
-const wordsOfIngredient = (id: string): readonly string[] =>
-  ingredients.find((row) => row.name === id)?.words ?? [];
+const wordsOfIngredient = (id: string): readonly string[] => {
+  const row = ingredients.find(({ name }) => name === id);
+  return row ? [row.name, ...row.words] : [];
+};
 
 type Take = (phrase: string, facets: Facets, inflects: boolean) => void;
 

@@ -27,8 +27,6 @@ export const inputs = later(() =>
         z.lte(10_000, { error: "More than 10000 macarons are no day's work; check the number." }),
       ),
     ),
-    /** How many a box holds, where boxes were ordered: "and 8 boxes" goes on from it. */
-    in_box: z.optional(count("macarons")),
     due: z.optional(when),
     /** "in three hours": counted from when it is said. */
     within_min: z.optional(time_min),
@@ -87,6 +85,7 @@ export const day = tool<DayInputs>({
   name: "day",
   purpose: "The day worked back from when it is needed, on timers and as a calendar file",
   inputs,
+  unboxes: true,
   cues: cues(
     // "save it as" is a recipe's otherwise
     [

@@ -99,9 +99,8 @@ function readWant(reading: Reading): Draft | undefined {
 }
 
 function readOrder(reading: Reading, memory: Memory): Draft {
-  const inBox = boxSize(reading);
   const before = planBefore(memory);
-  const counted = countedMacarons(reading, memory.follows ? before?.in_box : undefined);
+  const counted = countedMacarons(reading);
   const boxed = reading.amounts.some((each) => each.of?.count === "boxes");
   const bare =
     counted === undefined &&
@@ -145,7 +144,6 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(sleep_min !== undefined ? { sleep_min } : {}),
     ...(macarons !== undefined ? { macarons } : {}),
     ...(hour !== undefined && before?.due ? { due: { ...before.due, ...hourBeside(hour, before.due) } } : {}),
-    ...(inBox !== undefined ? { in_box: inBox } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...(noRest ? { no_rest: true } : {}),
     ...(says(reading, /(?:skip|without|no|leave out|drop) (?:the )?\S*(?:matur(?:ing|ation)|<step=mature>)/)
@@ -170,33 +168,11 @@ const timesSaid = (reading: Reading): number | undefined =>
     ? reading.amounts.find((each) => each.unit === "times" || (each.dim === "number" && each.fraction))?.value
     : undefined;
 
-const countsIn = (reading: Reading) =>
-  reading.amounts.filter((each) => each.dim === "number" && each.unit === "" && !each.fraction);
-
-/** "6 boxes of 12": twelve. */
-function boxSize(reading: Reading): number | undefined {
-  const counts = countsIn(reading);
-  const boxes = counts.find((each) => each.of?.count === "boxes");
-  return (
-    boxes &&
-    counts.find(
-      (each) =>
-        each !== boxes &&
-        (!each.of || each.of.count === "macarons") &&
-        /box\w* (?:of|with) $/.test(reading.text.slice(0, each.at[0])),
-    )?.value
+/** "36 macarons", or what the sentence says they add up to. Boxes of nobody knows how many are none: it is asked for. */
+function countedMacarons(reading: Reading): number | undefined {
+  const counts = reading.amounts.filter(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
   );
-}
-
-/**
- * "36 macarons"; "6 boxes of 12" are 72. Boxes of nobody knows how many are no number of macarons: it is asked for.
- * @param known how many a box held when boxes were spoken of before
- */
-function countedMacarons(reading: Reading, known: number | undefined): number | undefined {
-  const counts = countsIn(reading);
-  const boxes = counts.find((each) => each.of?.count === "boxes");
-  const inEach = boxSize(reading) ?? known;
-  if (boxes && inEach !== undefined) return boxes.value * inEach;
   const macarons = counts.find((each) => each.of?.count === "macarons")?.value;
   if (macarons !== undefined) return macarons;
   // "saturday: 20 pistachio 20 rose 20 vanilla": all of them
@@ -214,7 +190,7 @@ function countedMacarons(reading: Reading, known: number | undefined): number | 
     /(?:wants?|needs?|ordered|asked for|orders?) \S*<number>(?: more| of them| extra)? (?:for|by|on) \S*<when>/.test(
       reading.mask,
     );
-  const bare = wanted ? countsIn(reading).find((each) => !each.of && each.value >= 2)?.value : undefined;
+  const bare = wanted ? counts.find((each) => !each.of && each.value >= 2)?.value : undefined;
   if (bare !== undefined) return bare;
   // "36 lemon for sunday 2pm"
   const tasted = /<number> \S*<[^>]*taste=[^>]*>(?: ones)? (?:for|by|on) .*<when>/.test(reading.mask);
