@@ -158,7 +158,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const leads = !asks(left, ear) && !carriesAmount(right) && ear.claimed(right) === undefined;
     if (isLoose(left, ear) || (leads && sharesBase(left, right))) continue;
     if (ring.test(ear.mask(left)) && center.test(ear.mask(right))) continue;
-    if (!rightAsks(left, right, head, ear)) continue;
+    if (!ofSplit && !rightAsks(left, right, head, ear)) continue;
     out.push({ part: left, whole: true });
     from = i + joint;
   }
@@ -213,7 +213,6 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"
   const timer = ear.claimed(left)?.name === "timer" && opens(left, ear) && !carriesAmount(left);
   if (timer && carriesAmount(head) && differ(left, right, ear)) return true;
-  if (isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear)) return true;
   return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
 }
 

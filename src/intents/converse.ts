@@ -96,7 +96,8 @@ export function next(
 ): Step[] | Unread {
   const reading = shifted(
     withoutBareHours(withBottles(withNames(said, names.formulas), names.bottles), now.last?.tool),
-    now.pending ? undefined : now.last,
+    now.pending ? undefined : tools.find((each) => each.name === now.last?.tool),
+    now.last?.inputs ?? {},
   );
   const state = corrected(reading, returned(reading, now));
   const asked = askedFor(reading);

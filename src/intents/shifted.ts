@@ -1,74 +1,72 @@
 /** "10 less", "12 more macarons", "20 g less chocolate": added to or taken from what the turn before was about. */
-import type { Amount, Reading } from "../tools/contract/index.ts";
-import type { Topic } from "./converse.ts";
-import { isBare } from "./slots.ts";
+import type { Amount, Reading, Tool } from "../tools/contract/index.ts";
+import { inBase } from "../tools/lib/units.ts";
+import { isBare, sizes } from "./slots.ts";
+import type { Inputs } from "./step.ts";
 
-/** Calculators whose weights and counts can be moved so; a timer, a day and a conversion read such words themselves. */
-const moves = new Set(["day", "dose", "shells", "fill", "scale", "buy", "split", "ganache", "buttercream"]);
-const weights = [
-  "base_g",
-  "total_g",
-  "batter_g",
-  "filling_g",
-  "chocolate_g",
-  "cream_g",
-  "butter_g",
-  "whites_g",
-  "sugar_g",
-];
-const counts = ["macarons", "shells", "whites_count", "equal"];
+/** Weights that a difference can be of; what was put in besides is another sum, which the calculators work out. */
+const weights = sizes.filter((slot) => slot.endsWith("_g") && slot !== "flavor_g");
+const counts = sizes.filter((slot) => !slot.endsWith("_g"));
+/** Where what is counted and its input have other names. */
+const countSlots: Readonly<Record<string, string>> = { whites: "whites_count", bowls: "equal" };
 
-const slots: Record<string, string> = { whites: "whites_count", bowls: "equal" };
-
-const less = /^(?:less|fewer)$/;
+const fewer = /^(?:less|fewer)$/;
 const more = /^(?:more|extra)$/;
+const addition =
+  /^(?:(?:and|ok|so|now) )*(?:add|plus|adding) (\S*<(?:number|weight)>)(?: (?:to (?:it|that)|more|please|then))*$/;
+
+/** A difference with what it is of: the input before, and what that was. */
+interface Difference {
+  amount: Amount;
+  mask: string;
+  up: boolean;
+}
 
 /**
  * The reading with the sum in place of the difference, where nothing but the difference is said and only one earlier
- * figure can be meant; any other reading as it is. Pure.
+ * figure can be meant. Where none can, nothing is left of it to be taken for an amount; any other reading is as it was.
+ * Pure.
+ * @param last the calculator that answered last, which says whether its figures move so, with the inputs it had
  */
-export function shifted(reading: Reading, last: Topic | undefined): Reading {
-  const [amount, ...others] = reading.amounts;
-  if (!last || !moves.has(last.tool) || !amount || others.length > 0) return reading;
-  if (amount.high !== undefined || amount.fraction || amount.unit === "times") return reading;
-  if (amount.dim !== "number" && amount.dim !== "weight") return reading;
-  // "add 60 g", "plus 12": to a bowl or a count
-  const adds =
-    /^(?:(?:and|ok|so|now) )*(?:add|plus|adding) \S*<(?:number|weight)>(?: (?:to (?:it|that)|more|please|then))*$/.test(
-      reading.mask,
-    ) && !["dose", "ganache", "buttercream"].includes(last.tool);
-  const said = adds ? reading.mask.replace(/(?:add|plus|adding) (\S+)(?: more)?/, "$1 more") : reading.mask;
-  const tokens = said.replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "").split(" ");
-  const at = tokens.findIndex((each) => less.test(each) || more.test(each));
-  const beside = [tokens[at - 1], tokens[at + 1]].some((each) => /<(?:number|weight)/.test(each ?? ""));
-  if (at < 0 || !beside) return reading;
-  const mask = tokens.filter((_, i) => i !== at).join(" ");
-  if (!isBare({ ...reading, mask })) return reading;
-  const up = more.test(tokens[at] ?? "");
-  const lone = loneLine(last.inputs);
-  const slot = lone ? "have" : meant(reading, amount, last.inputs, up);
-  const before = lone ? lone.grams : slot && last.inputs[slot];
-  // "30 g less cream", where no cream was said before: better nothing than just so much
-  if (!slot || typeof before !== "number")
-    return up || last.tool === "day" || last.inputs.lines !== undefined
-      ? reading
-      : { ...reading, amounts: [], things: [], mask: "" };
-  const sum = up ? before + amount.value : before - amount.value;
-  if (amount.unit !== "g" && amount.unit !== "") return reading;
-  if (sum <= 0) return reading;
-  const unit = lone || weights.includes(slot) ? " g" : "";
-  const change = `${amount.value}${unit} ${tokens[at]}`;
+export function shifted(reading: Reading, last: Tool | undefined, inputs: Inputs): Reading {
+  const said = last?.shifts && differenceIn(reading, last.shifts === "added");
+  if (!said) return reading;
+  const { amount, mask, up } = said;
+  const slot = loneLine(inputs) ? "have" : meant(reading, amount, inputs, up);
+  const before = loneLine(inputs)?.grams ?? (slot && inputs[slot]);
+  // a calculator that works from lines reads a difference of one of them itself, and "more" may be of a flavor
+  if (typeof before !== "number")
+    return up || inputs.lines !== undefined ? reading : { ...reading, amounts: [], things: [], mask: "" };
+  const grams = slot === "have" || weights.includes(slot ?? "");
+  const step = grams && amount.unit ? inBase(amount.value, amount.unit) : amount.value;
+  const sum = before + (up ? step : -step);
+  const unit = grams ? " g" : "";
+  const how = `${amount.text}${grams && !amount.unit ? " g" : ""} ${up ? "more" : grams ? "less" : "fewer"}`;
+  const taken = `${round(sum)}${unit}: ${how} than ${round(before)}${unit}`;
   return {
     ...reading,
     mask,
-    amounts: [
-      { ...amount, value: sum, taken: `${round(sum)}${unit}: ${change} than ${round(before)}${unit}` },
-    ],
+    amounts: [{ ...amount, value: sum, unit: amount.unit ? "g" : "", taken }],
   };
 }
 
+/** The one amount of a turn that says nothing but that it is more or less by so much. */
+function differenceIn(reading: Reading, adds: boolean): Difference | undefined {
+  const [amount, ...others] = reading.amounts;
+  if (!amount || others.length > 0 || amount.high !== undefined || amount.fraction) return undefined;
+  if (amount.unit === "times" || !["number", "weight"].includes(amount.dim)) return undefined;
+  const said = adds ? reading.mask.replace(addition, "$1 more") : reading.mask;
+  const tokens = said.replace(/ (?:than|on top of) (?:that|it|before|this|those)(?= |$)/, "").split(" ");
+  const at = tokens.findIndex((each) => fewer.test(each) || more.test(each));
+  const beside = [tokens[at - 1], tokens[at + 1]].some((each) => /<(?:number|weight)/.test(each ?? ""));
+  const mask = tokens.filter((_, i) => i !== at).join(" ");
+  return at >= 0 && beside && isBare({ ...reading, mask })
+    ? { amount, mask, up: more.test(tokens[at] ?? "") }
+    : undefined;
+}
+
 /** The one line of a recipe that was at hand: "100 g whites", of which ten more are said. */
-function loneLine({ have }: Topic["inputs"]): { grams: number } | undefined {
+function loneLine({ have }: Inputs): { grams: number } | undefined {
   const [only, ...others] = Array.isArray(have) ? (have as { grams: number }[]) : [];
   return others.length === 0 ? only : undefined;
 }
@@ -76,26 +74,22 @@ function loneLine({ have }: Topic["inputs"]): { grams: number } | undefined {
 const round = (value: number) => Math.round(value * 100) / 100;
 
 /** The earlier input that the difference is of: the one named, else the only one of its kind. */
-function meant(reading: Reading, amount: Amount, inputs: Topic["inputs"], up: boolean): string | undefined {
+function meant(reading: Reading, amount: Amount, inputs: Inputs, up: boolean): string | undefined {
   const known = (slots: readonly string[]) => slots.filter((slot) => typeof inputs[slot] === "number");
-  const things = reading.things;
+  const { things } = reading;
   const counted = things.find((each) => each.count)?.count;
+  if (counted) return known([countSlots[counted] ?? counted])[0];
   // "ten more, just the filling": of what was counted
   const ofMix = things.every((each) => each.base && !each.ingredient);
-  if (counted || (amount.dim === "number" && ofMix && known(counts).length > 0))
-    return counted
-      ? known([slots[counted] ?? counted])[0]
-      : known(counts.filter((slot) => slot !== "equal"))[0];
+  if (amount.dim === "number" && ofMix && known(counts).length > 0) return known(counts)[0];
   const named = things.find((each) => each.ingredient || each.base);
   const part =
     named?.chocolate || named?.ingredient === "chocolate" ? "chocolate" : (named?.ingredient ?? named?.base);
   const held = known(weights);
-  // what was put in besides is another sum, which the calculators work out themselves
   if (typeof inputs.flavor_g === "number" || (up && held.length > 1)) return undefined;
-  const slot = part ? held.find((each) => each === `${part}_g`) : undefined;
+  const slot = held.find((each) => each === `${part}_g`);
   if (slot) return slot;
   if (part && part !== inputs.base && part !== inputs.thing && part !== "batter") return undefined;
-  const [only, ...rest] = held;
   const isOfSize = !up || typeof inputs.base_g !== "number" || amount.value >= inputs.base_g / 20;
-  return rest.length === 0 && isOfSize ? only : undefined;
+  return held.length === 1 && isOfSize ? held[0] : undefined;
 }

@@ -89,8 +89,8 @@ function valueFor(slot: string, amount: Amount): number | undefined {
   return amount.value;
 }
 
-/** The inputs that "double it" or "half of that" is about, the most telling first. */
-const scaled = [
+/** The inputs that say how much it is of, the most telling first: "double it", "half of that", "10 less". */
+export const sizes = [
   "base_g",
   "total_g",
   "chocolate_g",
@@ -128,9 +128,7 @@ export function multiplied(reading: Reading, before: Inputs): Inputs | undefined
   const part = reading.things.find((each) => each.ingredient === "cream" || each.chocolate)?.ingredient;
   const own = part === "cream" ? "cream_g" : part ? "chocolate_g" : undefined;
   const slots =
-    own && typeof before[own] === "number"
-      ? [own]
-      : scaled.filter((slot) => typeof before[slot] === "number");
+    own && typeof before[own] === "number" ? [own] : sizes.filter((slot) => typeof before[slot] === "number");
   const both =
     slots.includes("chocolate_g") && slots.includes("cream_g")
       ? ["chocolate_g", "cream_g"]

@@ -33,6 +33,9 @@ export function lazily(name: string, load: () => Tool): Tool {
     get unboxes() {
       return get().unboxes;
     },
+    get shifts() {
+      return get().shifts;
+    },
     get alone() {
       return get().alone;
     },

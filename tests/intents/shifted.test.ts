@@ -37,8 +37,21 @@ describe("a difference to what was worked out", () => {
       { numRuns: 20 },
     ));
 
-  it("takes no more than there is: then it is no difference", async () =>
-    expect((await talk("batter for 24 macarons", "30 fewer")).status).not.toBe("impossible"));
+  it("in ounces: 200 g less 28.35 g, at 1.5 : 1", async () =>
+    expect(await second("cream", "cream for 200 g dark chocolate", "1 oz less chocolate")).toBeCloseTo(
+      (200 - 28.349523125) / 1.5,
+      9,
+    ));
+
+  it.each([
+    ["batter for 24 macarons", "30 fewer"],
+    ["how much flavor for 230 g buttercream", "300 g less"],
+  ])("below nothing can't be: %s / %s", async (first, then) =>
+    expect((await talk(first, then)).status).toBe("impossible"),
+  );
+
+  it("of what nobody weighed is no weight by itself", async () =>
+    expect((await talk("cream for 200 g milk chocolate", "30 g less cream")).figures ?? []).toEqual([]));
 });
 
 describe("a bowl of a bare number", () => {

@@ -12,6 +12,15 @@ describe("a heat told beside a fault", () => {
     expect((await talk("my shells are hollow", "im at 155")).of("oven")?.value).toBe(145));
 });
 
+describe("a number behind a size", () => {
+  it.each([
+    ["filling for 24 at 4 cm", "and for 6", 6],
+    ["filling for 24 at 4 cm", "and if theyre 3.8", 24],
+  ])("%s / %s", async (first, then, macarons) =>
+    expect((await talk(first, then)).headline).toContain(`${macarons} macarons`),
+  );
+});
+
 describe("money", () => {
   it("of a part: 6 of 48 for 14.40", async () =>
     expect(

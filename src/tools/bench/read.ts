@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { counted } from "../lib/find.ts";
 import { paperSaid } from "../lib/paper-size.ts";
+import { sparesSaid } from "../lib/spares.ts";
 import { inBase } from "../lib/units.ts";
 import type { BenchInputs } from "./bench.ts";
 import { readLessons } from "./lessons-said.ts";
@@ -101,10 +102,7 @@ function readSize(reading: Reading): Draft {
 function readShares(reading: Reading): Draft {
   if (!/spare|spares|extra|extras/.test(reading.mask)) return {};
   const share = amountOf(reading, "percent");
-  if (share) return { spare_percent: share.value };
-  return /(?:^| )(?:no|without|zero) (?:\S+ )?(?:spares?|extras?)/.test(reading.mask)
-    ? { spare_percent: 0 }
-    : {};
+  return share ? { spare_percent: share.value } : sparesSaid(reading);
 }
 
 const stepKeys: [

@@ -31,6 +31,7 @@ export const buttercream = tool<ButtercreamInputs>({
   purpose: "Meringue buttercream from its whites, sugar, butter or total",
   inputs,
   unboxes: true,
+  shifts: "told",
   cues: cues(
     [
       5,

@@ -37,6 +37,7 @@ export const buy = tool<BuyInputs>({
   purpose: "What to buy for a number of macarons, less what is on your shelf",
   inputs,
   unboxes: true,
+  shifts: "added",
   cues: cues(
     [
       6,

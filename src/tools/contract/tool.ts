@@ -32,6 +32,11 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
   alone?: true;
   /** It knows of no boxes: "12 boxes of 6" are 72 macarons to it. */
   unboxes?: true;
+  /**
+   * Its weights and counts move by a difference: "10 less", "one more bowl". With `added` by "add 60 g" too, which
+   * elsewhere pours that into the bowl.
+   */
+  shifts?: "told" | "added";
   /** Inputs found in the sentence; several when it asks several things of this calculator at once. */
   read(reading: Reading, memory: Memory): Partial<I> | Partial<I>[];
   compute(inputs: I, world: World): Outcome;

@@ -86,6 +86,7 @@ export const day = tool<DayInputs>({
   purpose: "The day worked back from when it is needed, on timers and as a calendar file",
   inputs,
   unboxes: true,
+  shifts: "added",
   cues: cues(
     // "save it as" is a recipe's otherwise
     [

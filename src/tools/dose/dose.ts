@@ -66,6 +66,7 @@ export const dose = tool<DoseInputs>({
   name: "dose",
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
+  shifts: "told",
   cues: cues(
     [
       10,

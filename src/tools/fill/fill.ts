@@ -33,6 +33,7 @@ export const fill = tool<FillInputs>({
   purpose: "Filling to make for a number of macarons, ring and center, or macarons from a bowl of filling",
   inputs,
   unboxes: true,
+  shifts: "added",
   cues: cues(
     [
       5,

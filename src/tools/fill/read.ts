@@ -1,7 +1,7 @@
 /** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
 import { bases } from "../../../data/words/things.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, pointsBack, says, weighed } from "../lib/find.ts";
+import { bareNumbers, diameter, pointsBack, says, sizeAgain, weighed } from "../lib/find.ts";
 import type { FillInputs } from "./fill.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
@@ -48,15 +48,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
     ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
     : undefined;
-  // "and if theyre 3.8", where a size was said: cm, and no macarons
-  const asSize =
-    bare !== undefined &&
-    macarons === undefined &&
-    before?.diameter_mm !== undefined &&
-    bare >= 2 &&
-    bare <= 8
-      ? bare * 10
-      : undefined;
+  const asSize = sizeAgain(reading, before?.diameter_mm);
   const counted = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =
     counted === undefined &&

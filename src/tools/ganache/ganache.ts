@@ -63,6 +63,7 @@ export const ganache = tool<GanacheInputs>({
     "Ganache from chocolate, cream or total; what a ratio is good for; too loose, too stiff, split; what it is made of",
   inputs,
   unboxes: true,
+  shifts: "told",
   cues: cues(
     // what a mix is brought to, and what moves it
     [

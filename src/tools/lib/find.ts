@@ -101,6 +101,25 @@ export function diameter(reading: Reading): number | undefined {
   return length && inBase(length.value, length.unit);
 }
 
+/**
+ * A bare number for the size, where one was said before: "and if theyre 3.8" and "n if i go 4" are cm, "at 45" is mm.
+ * "And for 6" is no size.
+ * @returns mm
+ */
+export function sizeAgain(reading: Reading, before_mm: number | undefined): number | undefined {
+  const [only, ...others] = reading.amounts;
+  if (before_mm === undefined || others.length > 0 || only?.dim !== "number" || only.unit !== "" || only.of)
+    return undefined;
+  const lead =
+    /(?:^| )(at|go|pipe|piped|size|theyre|they are|make)(?: (?:it|them|to|at))* \S*<number>(?: (?:then|instead|now|across|wide))*(?: \?)?$/.exec(
+      reading.mask,
+    )?.[1];
+  const isWhole = Number.isInteger(only.value);
+  if (!lead || (lead === "make" && isWhole)) return undefined;
+  if (only.value >= 2 && only.value <= 8) return only.value * 10;
+  return lead === "at" && only.value >= 20 && only.value <= 80 ? only.value : undefined;
+}
+
 /** Numbers that stand alone in the sentence, bound to nothing. */
 export function bareNumbers(reading: Reading): Amount[] {
   return reading.amounts.filter(

@@ -19,7 +19,7 @@ export function sparesSaid(reading: Reading): { spare_percent?: number } {
     return { spare_percent: share.value };
   return says(
     reading,
-    /(?:^| )(?:no|without|zero|skip|forget|minus|leave out|not counting) (?:(?:the|any|my) )?(?:spares?|extras?|spare \S*<count=shells>)(?: |$)/,
+    /(?:^| )(?:no|without|zero|skip|forget|minus|leave out|not counting) (?:\S+ )?(?:spares?|extras?)(?: |$)/,
   )
     ? { spare_percent: 0 }
     : {};

@@ -49,6 +49,7 @@ export const scale = tool<ScaleInputs>({
   purpose: "A recipe scaled by what you have, by factor, by weight, by whites or by macarons",
   inputs,
   unboxes: true,
+  shifts: "added",
   cues: cues(
     [
       14,

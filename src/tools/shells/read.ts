@@ -1,7 +1,7 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
 import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
+import { bareNumbers, diameter, isWhitesCount, pointsBack, says, sizeAgain, weighed } from "../lib/find.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import type { ShellsInputs } from "./shells.ts";
 
@@ -36,7 +36,11 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { want: "trays" };
-  const size = diameter(reading) ?? sizeAt(reading) ?? sizeAgain(reading, memory);
+  const again = sizeAgain(
+    reading,
+    memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined,
+  );
+  const size = diameter(reading) ?? sizeAt(reading) ?? again;
   const known = readKnown(reading);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
@@ -49,7 +53,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     ...onTrayOf(reading),
     ...sparesSaid(reading),
   };
-  if (Object.keys(known).length > 0 || sizeAgain(reading, memory) !== undefined) return draft;
+  if (Object.keys(known).length > 0 || again !== undefined) return draft;
   // "and once it is baked?", of the one shell that was weighed
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
@@ -64,21 +68,6 @@ function sizeAt(reading: Reading): number | undefined {
   const at = bareNumbers(reading).find((each) => / at $/.test(reading.text.slice(0, each.at[0])));
   const others = reading.amounts.some((each) => each !== at && (each.dim === "weight" || each.of?.count));
   return at && others && at.value >= 20 && at.value <= 80 ? at.value : undefined;
-}
-
-/** "at 45", where a size was said before: mm, and no macarons. */
-function sizeAgain(reading: Reading, memory: Memory): number | undefined {
-  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined;
-  const [only, ...others] = reading.amounts;
-  const isSize =
-    before !== undefined && only !== undefined && others.length === 0 && only.value >= 20 && only.value <= 80;
-  return isSize &&
-    says(
-      reading,
-      /^(?:(?:and|what about|how about|or|so|now|ok|if) )*at \S*<number>(?: (?:then|instead|now))?(?: \?)?$/,
-    )
-    ? only.value
-    : undefined;
 }
 
 /** "and back to regular": the size that counts where none is said. */
@@ -255,14 +244,6 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const bare = bareNumbers(reading)[0];
   // "three colours": bowls, and no macarons
   if (!bare || !memory.follows || bare.of?.count === "bowls") return {};
-  // "n if i go 3.5", where a size was said before
-  if (
-    before?.diameter_mm !== undefined &&
-    bare.value >= 2 &&
-    bare.value <= 8 &&
-    says(reading, /(?:go|make|pipe|piped|at|size) (?:it |them |to )?\S*<number>/)
-  )
-    return { diameter_mm: bare.value * 10 };
   // "i have only 4" is no weight where hundreds of grams were
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
     if (slot.endsWith("_g") && bare.value < (before?.[slot] ?? 0) / 25) continue;

@@ -43,6 +43,7 @@ export const shells = tool<ShellsInputs>({
   purpose: "Batter, shells, macarons, trays and eggs for a size, in any direction",
   inputs,
   unboxes: true,
+  shifts: "added",
   cues: cues(
     [
       7,

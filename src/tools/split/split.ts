@@ -42,6 +42,7 @@ export const split = tool<SplitInputs>({
   name: "split",
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
+  shifts: "added",
   cues: cues(
     [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
     [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],

@@ -1,0 +1,110 @@
+/** How many macarons a question of money is about, and how many boxes. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, counted, says } from "../lib/find.ts";
+import type { CostInputs } from "./cost.ts";
+import type { Sum } from "./money.ts";
+
+type Draft = Partial<CostInputs>;
+
+/** The macarons: counted, in a box or a dozen, or behind "what does it cost to make". Sums of money are no counts. */
+export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Memory): number | undefined =>
+  counted(withoutSums(reading, money), "macarons") ??
+  perBox(reading) ??
+  dozens(reading) ??
+  costOf(withoutSums(reading, money)) ??
+  eachOf(reading, money) ??
+  answered(reading, memory);
+
+/** The boxes that all of it fills, and whether one of them is asked about. */
+export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft {
+  const sold = draft.price === undefined ? undefined : boxesSold(reading);
+  const boxes = sold ?? boxesFilled(reading);
+  const ofOne = says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
+  // "it cost me 40 in all", beside what a box is sold for: its share of that
+  const whole =
+    draft.cost !== undefined && /\b(?:in all|in total|altogether|all in|all told)\b/.test(reading.text);
+  const ofSold = whole && (sold ?? (before.price === undefined ? undefined : before.boxes)) !== undefined;
+  const known = boxes ?? before.boxes;
+  return {
+    ...(boxes === undefined ? {} : { boxes }),
+    ...((ofOne || ofSold) && known !== undefined ? { boxes: known, per_box: true } : {}),
+  };
+}
+
+/** "2.50 a macaron" counts nothing. */
+const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
+  ...reading,
+  amounts: reading.amounts.filter((each) => !money.some((sum) => sum.amount === each)),
+});
+
+/** "8 boxes of 6 at $15": eight, each at that price. */
+const boxesSold = ({ amounts, mask }: Reading): number | undefined =>
+  /<count=boxes>(?: of \S*<number>(?: \S*<count=macarons>)?)? at \S*<(?:money|number)>/.test(mask)
+    ? amounts.find((each) => each.dim === "number" && each.of?.count === "boxes" && each.value > 1)?.value
+    : undefined;
+
+/** "the batch cost me 14 and fills 4 boxes". */
+const boxesFilled = ({ amounts, text }: Reading): number | undefined =>
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.of?.count === "boxes" &&
+      each.value > 1 &&
+      /\b(?:fills?|filled|makes?|made|gives?|gave|packed into|goes into|in all) (?:about |up )?$/.test(
+        text.slice(0, each.at[0]),
+      ),
+  )?.value;
+
+/** "a dozen", "two dozen". */
+const dozens = (reading: Reading): number | undefined =>
+  reading.amounts.find((each) => each.dim === "number" && !each.of && /dozen/.test(each.text))?.value;
+
+/** "cost of 24 if the ingredients are 8.40": macarons, since nothing else is sold. */
+const costOf = ({ amounts, mask, text }: Reading): number | undefined =>
+  // "what do 36 cost"
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      /\b(?:do|does|would|will) (?:just |only )?$/.test(text.slice(0, each.at[0])) &&
+      /^ (?:of (?:them|those|these) )?(?:cost|come to|run me)\b/.test(text.slice(each.at[1])),
+  )?.value ?? ofMany({ amounts, mask, text });
+
+const ofMany = ({ amounts, mask, text }: Pick<Reading, "amounts" | "mask" | "text">): number | undefined =>
+  /(?:^| )(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*\S*<number>/.test(mask)
+    ? amounts.find(
+        (each) =>
+          each.dim === "number" &&
+          !each.of &&
+          !each.fraction &&
+          Number.isInteger(each.value) &&
+          each.value > 1 &&
+          /(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(
+            text.slice(0, each.at[0]),
+          ),
+      )?.value
+    : undefined;
+
+/** How many a box holds, where that was asked. */
+const answered = (reading: Reading, memory: Memory): number | undefined =>
+  memory.slot === "macarons" ? bareNumbers(reading)[0]?.value : undefined;
+
+/** "costs $16 to make 24, what do I charge each". */
+function eachOf(reading: Reading, money: readonly Sum[]): number | undefined {
+  if (!says(reading, /(?:^| )(?:each|apiece|a piece|per \S*<count=macarons>)(?: |$)/)) return undefined;
+  return bareNumbers(reading).find(
+    (each) => Number.isInteger(each.value) && each.value >= 2 && !money.some((sum) => sum.amount === each),
+  )?.value;
+}
+
+/** "a box of six". */
+function perBox(reading: Reading): number | undefined {
+  return reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.of?.count === "boxes" &&
+      Number.isInteger(each.value) &&
+      /box(?:es)? of $/.test(reading.text.slice(0, each.at[0])),
+  )?.value;
+}

@@ -1,0 +1,82 @@
+/** The sums of a question of money, each to its input: added up, or in the place of the one before. */
+import type { Memory, Reading } from "../contract/index.ts";
+import { bareNumbers, says } from "../lib/find.ts";
+import type { CostInputs } from "./cost.ts";
+import type { Sum } from "./money.ts";
+import { isWeightPrice, paidFor } from "./prices.ts";
+
+type Draft = Partial<CostInputs>;
+
+export function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
+  const out: Draft = {};
+  const codes = currenciesOf(money);
+  if (codes[0]) out.currency = codes[0];
+  if (codes.length > 1) out.mixed = codes.join(" and ");
+  const signs = [...new Set(money.map((each) => each.bare).filter((each) => each !== undefined))];
+  if (signs[0] !== undefined && codes.length < 2) out.bare_sign = signs[0];
+  if (memory.slot === "more_prices")
+    return out.bare_sign === undefined && out.currency ? { currency: out.currency } : {};
+  const pack = paidFor(reading, money) !== undefined;
+  const plainSums = pack ? [] : money.filter((each) => !isWeightPrice(each, reading));
+  for (const { use, value, amount } of plainSums) {
+    if (use === "rate" || use === undefined) continue;
+    const boxes =
+      use === "packaging" && eachBox.test(reading.text.slice(amount.at[1])) ? boxesOf(reading) : 1;
+    // "thats another $3.50 in packaging": on top of what was said before
+    const more =
+      memory.follows && memory.last?.tool === "cost" && anotherSum.test(reading.text.slice(0, amount.at[0]))
+        ? ((memory.last.inputs as Draft)[use] ?? 0)
+        : 0;
+    out[use] = (out[use] ?? 0) + more + value * boxes;
+  }
+  const loose = plainSums.filter((each) => each.use === undefined);
+  if (loose.length > 0) {
+    // "30 €", after a price: what was said last is said anew
+    const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
+    const alone = loose.length === 1 && before.price !== undefined && sumAlone.test(reading.mask);
+    // "it costs me $22 and she gave $40, what margin": one sum beside the cost that was named
+    const beside =
+      loose.length === 1 &&
+      out.cost !== undefined &&
+      out.price === undefined &&
+      says(reading, /margin|mark ?-?up|profit/);
+    const slot = memory.slot === "price" || alone || beside ? "price" : "cost";
+    for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
+  }
+  const bare =
+    money.length === 0 && (memory.slot === "cost" || memory.slot === "price")
+      ? bareNumbers(reading)[0]
+      : undefined;
+  if (bare && memory.slot) out[memory.slot as "cost"] = bare.value;
+  // "and at 18?", behind a price
+  const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
+  const again = money.length === 0 && before.price !== undefined && numberAlone.test(reading.mask);
+  if (again) out.price = reading.amounts[0]?.value;
+  return out;
+}
+
+const anotherSum = /\b(?:another|an? extra|extra|an? additional|additional|plus|a further) $/;
+
+/** "and at 18?": no share of anything, and no count. */
+const numberAlone =
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$/;
+
+/** "30 €", "and at £8.50?". */
+const sumAlone =
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:instead|then))?(?: [?])?$/;
+
+/** "packaging $1.20 a box, 6 boxes". */
+const eachBox = /^ ?(?:a|per|for (?:a|each|every)|each) box\b/;
+const boxesOf = (reading: Reading): number =>
+  reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.of?.count === "boxes" &&
+      !/box(?:es)? of $/.test(reading.text.slice(0, each.at[0])),
+  )?.value ?? 1;
+
+/** The currencies said; bare "cents" are those of the one that was named. */
+function currenciesOf(money: readonly Sum[]): string[] {
+  const named = money.filter((each) => each.amount.unit !== "USD cent");
+  return [...new Set((named.length > 0 ? named : money).map((each) => each.currency).filter(Boolean))];
+}
