@@ -334,7 +334,10 @@ export const methodRows: readonly MethodRow[] = [
       "(?:before|until|till) .. (?:serve|serving|sell|selling|eat|eating|ready to eat)",
       "(?:{count=macarons}|they|them) .. (?:soften|taste best|come together)",
     ],
-    asks: ["how long (?:before|until|till) .. (?:eat|serve|serving|sell|selling)"],
+    asks: [
+      "how long (?:before|until|till) .. (?:eat|serve|serving|sell|selling)",
+      "(?:when|how soon) (?:can|could|may) (?:i|we|they|you) (?:eat|serve|try|taste)",
+    ],
     headline: "24-48 h in the fridge, boxed airtight",
     figures: [{ name: "mature", low: 1440, high: 2880, unit: "min" }],
     steps: ["fill, close, box airtight", "24-48 h in the fridge", "out 30 min before they are eaten"],

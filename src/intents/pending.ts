@@ -43,8 +43,8 @@ export function answersPending(
     return undefined;
   // "how much freeze dried raspberry": a question of its own, where a weight was asked for
   if (
-    isMeasure(pending.slot) &&
     reading.amounts.length === 0 &&
+    reading.whens.length === 0 &&
     /^(?:(?:and|so|ok) )*(?:how|what|which|when) /.test(reading.mask)
   )
     return undefined;
@@ -64,6 +64,9 @@ export function answersPending(
       ? found
       : { ...found, ...fillSlot(seenBy(tool, reading, state.in_box), pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
+  // "too pink, can i fix it", where a weight was asked for: asked once more, the question would only be in the way
+  const told = reading.amounts.length > 0 || reading.whens.length > 0 || isBare(reading);
+  if (!(pending.slot in filled) && !told && isMeasure(pending.slot)) return undefined;
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
 

@@ -55,6 +55,8 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     if (amount.of?.count === "boxes" && key !== "boxes") return false;
     // "three colours" are bowls
     if (amount.of?.count === "bowls" && /^(?:macarons|shells|trays)$/.test(key)) return false;
+    // "90 g cream" is one part of a mix, and no bowl of it
+    if (key === "base_g" && amount.of?.ingredient && !amount.of.base) return false;
     // "enough for 20": no bowl holds so few grams
     if (slot && bowls.has(slot) && amount.dim === "number" && amount.value < 25) return false;
     // "the caramel half" is no half gram

@@ -40,6 +40,10 @@ export const buy = tool<BuyInputs>({
   shifts: "added",
   cues: cues(
     [
+      7,
+      "(?:making|doing|baking|bake|make) {number} .. what (?:all )?(?:do|will|would|must) i need(?: to (?:buy|get|have))?(?: [?])?$",
+    ],
+    [
       6,
       "(?:what|whats|wht|which (?:ingredients?|things?|stuff|bits|ones?|groceries)) .. (?:buy|purchase|get from|pick up|shop for)",
       "which .. (?:buy|purchase) .. {count=(macarons|boxes|batches)}",

@@ -59,32 +59,17 @@ const boxesFilled = ({ amounts, text }: Reading): number | undefined =>
 const dozens = (reading: Reading): number | undefined =>
   reading.amounts.find((each) => each.dim === "number" && !each.of && /dozen/.test(each.text))?.value;
 
-/** "cost of 24 if the ingredients are 8.40": macarons, since nothing else is sold. */
-const costOf = ({ amounts, mask, text }: Reading): number | undefined =>
-  // "what do 36 cost"
-  amounts.find(
-    (each) =>
-      each.dim === "number" &&
-      each.unit === "" &&
-      !each.of &&
-      /\b(?:do|does|would|will) (?:just |only )?$/.test(text.slice(0, each.at[0])) &&
-      /^ (?:of (?:them|those|these) )?(?:cost|come to|run me)\b/.test(text.slice(each.at[1])),
-  )?.value ?? ofMany({ amounts, mask, text });
-
-const ofMany = ({ amounts, mask, text }: Pick<Reading, "amounts" | "mask" | "text">): number | undefined =>
-  /(?:^| )(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*\S*<number>/.test(mask)
-    ? amounts.find(
-        (each) =>
-          each.dim === "number" &&
-          !each.of &&
-          !each.fraction &&
-          Number.isInteger(each.value) &&
-          each.value > 1 &&
-          /(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(
-            text.slice(0, each.at[0]),
-          ),
-      )?.value
-    : undefined;
+/** "what do 36 cost", "cost of 24 if the ingredients are 8.40": macarons, since nothing else is sold. */
+const costOf = ({ amounts, text }: Reading): number | undefined =>
+  amounts.find((each) => {
+    if (each.dim !== "number" || each.unit !== "" || each.of || each.fraction) return false;
+    const [before, behind] = [text.slice(0, each.at[0]), text.slice(each.at[1])];
+    const asked =
+      /\b(?:do|does|would|will) (?:just |only )?$/.test(before) &&
+      /^ (?:of (?:them|those|these) )?(?:cost|come to|run me)\b/.test(behind);
+    const priced = /\b(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(before);
+    return asked || (priced && Number.isInteger(each.value) && each.value > 1);
+  })?.value;
 
 /** How many a box holds, where that was asked. */
 const answered = (reading: Reading, memory: Memory): number | undefined =>

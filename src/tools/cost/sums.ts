@@ -21,7 +21,9 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   for (const { use, value, amount } of plainSums) {
     if (use === "rate" || use === undefined) continue;
     const boxes =
-      use === "packaging" && eachBox.test(reading.text.slice(amount.at[1])) ? boxesOf(reading) : 1;
+      use === "packaging" && isEach(reading.text.slice(0, amount.at[0]), reading.text.slice(amount.at[1]))
+        ? boxesOf(reading)
+        : 1;
     // "thats another $3.50 in packaging": on top of what was said before
     const more =
       memory.follows && memory.last?.tool === "cost" && anotherSum.test(reading.text.slice(0, amount.at[0]))
@@ -67,6 +69,10 @@ const sumAlone =
 
 /** "packaging $1.20 a box, 6 boxes". */
 const eachBox = /^ ?(?:a|per|for (?:a|each|every)|each) box\b/;
+/** "two boxes 1.20 each" as well. */
+const isEach = (before: string, behind: string): boolean =>
+  eachBox.test(behind) ||
+  (/\bboxes (?:at |for |@ |are |were )?$/.test(before) && /^ ?(?:each|apiece|a piece)\b/.test(behind));
 const boxesOf = (reading: Reading): number =>
   reading.amounts.find(
     (each) =>

@@ -26,6 +26,16 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       !sameFlavor(each.thing, targets) &&
       (each.thing.ingredient || each.thing.base || each.thing.chocolate),
   );
+  // "only got 90 g cream": one part of a mix is no bowl of it
+  const [lone, ...otherParts] = parts;
+  const hadParts = memory.last?.tool === "dose" && memory.last.inputs.parts !== undefined;
+  if (
+    !mix &&
+    !hadParts &&
+    otherParts.length === 0 &&
+    /(?:^| )(?:cream|milk)$/.test(lone?.thing?.ingredient ?? "")
+  )
+    return {};
   // "vanilla in the shells": in what they are piped from
   if (!mix && parts.length === 0 && says(reading, /(?:in|into) (?:the |my )?\S*<count=shells>(?: \?)?$/))
     return { base: "batter" };

@@ -37,6 +37,10 @@ export const fill = tool<FillInputs>({
   cues: cues(
     [
       5,
+      "^(?:(?:and|so|ok|now|then) )*how much {base=(filling|buttercream|ganache)} (?:do|will|would) i (?:have|need) to (?:make|mix|whip)(?: for (?:that|them|those|these|it|this))?(?: [?])?$",
+    ],
+    [
+      5,
       "{weight} .. {base=(filling|buttercream|ganache)} .. (?:fill|enough) .. how many",
       "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
       "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",

@@ -119,13 +119,17 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
     ],
     cautions: [
       allergenCaution,
-      ...(inputs.mixes?.includes("shells") || found.sure.includes("almond")
-        ? []
-        : ["That is what was named, without shells: macaron shells bring almond and egg."]),
+      ...shellsLeftOut(found.sure, inputs),
       ...(open.length ? ["I can't call the list complete while something in it isn't known."] : []),
     ],
   };
 }
+
+/** The caution that a list is of a filling alone: nobody may take it for the macaron's. */
+export const shellsLeftOut = (sure: readonly string[], { mixes }: LabelInputs): string[] =>
+  mixes?.includes("shells") || sure.includes("almond")
+    ? []
+    : ["That is what was named, without shells: macaron shells bring almond and egg."];
 
 /** What was asked about, never as a yes or a no: "are they nut-free" and "do they contain nuts" turn it round. */
 function answerTo(found: Found, asked: readonly string[], isOpen: boolean): string {

@@ -4,7 +4,7 @@ import type { Item, Outcome, World } from "../contract/index.ts";
 import { allergenCaution, sellingCaution } from "../lib/care.ts";
 import { listed } from "../lib/show.ts";
 import type { Brings } from "./allergens.ts";
-import { given, lawOf } from "./declare.ts";
+import { given, lawOf, shellsLeftOut } from "./declare.ts";
 import type { LabelInputs } from "./label.ts";
 import { compounds, declared, type Ingredient, ingredientLine, inOrder, netWeight } from "./lines.ts";
 import { printed } from "./print.ts";
@@ -93,6 +93,7 @@ export function wholeLabel(
     ]),
     items,
     cautions: [
+      ...shellsLeftOut(brings.sure, inputs),
       allergenCaution,
       ...(open.length ? ["The label isn't complete while something on it isn't known."] : []),
       sellingCaution,

@@ -68,6 +68,12 @@ export const method = tool<MethodInputs>({
       "^(?:and |so |ok )*bake (?:at|temp\\S*)(?: what)?(?: [?])?$",
       "^(?:and |so |ok )*\\S*<step=bake> (?:at|temp\\S*)(?: what)?(?: [?])?$",
     ],
+    [
+      9,
+      "^(?:(?:so|and|ok|right) )*(?:when|how soon|how long (?:before|until|till)) (?:can|could|may) (?:i|we|they|you) (?:eat|serve|try|taste) (?:them|these|one|it)(?: [?])?$",
+    ],
+    // "batter is done, 540 g of it": told, and no question
+    [-6, "{base=batter} (?:is |looks )?(?:ready|done) .. {weight}"],
     [9, "how long .. (?:before|until|till) .. (?:nice|best|good|ready|perfect) (?:to eat|for eating)"],
     [
       8,

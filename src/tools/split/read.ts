@@ -65,7 +65,9 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
     ((pointsBack(reading) && (!mix || table.thing === mix || ["filling", ""].includes(table.thing))) ||
       (mix && (table.thing === mix || table.thing === "filling")) ||
       // "two colors even": what has just been worked out is colored
-      (!mix && table.thing === "batter" && /\bcolou?rs\b/.test(reading.text)));
+      (!mix && table.thing === "batter" && /\bcolou?rs\b/.test(reading.text)) ||
+      // "half raspberry half plain", right behind a filling
+      (!mix && ["buttercream", "ganache", "fill"].includes(memory.last?.tool ?? "")));
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
 }

@@ -38,6 +38,8 @@ const asksLeft =
   /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
+const hasBeen =
+  /^(?:(?:ok|and|so|well|hm|but) )*(?:its|it is|theyre|they are|still) (?:still |not |too )(?:\S+ ){1,3}after \S*<time>$|^(?:(?:ok|and|so|well|hm) )*(?:its|it has|thats|theyve|they have|theyre) been (?:in (?:there )?(?:for )?|about |over )*\S*<time>/;
 const asksAll =
   /running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
 
@@ -50,6 +52,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     if (filled || !isOrder.test(mask)) return filled ?? {};
   }
   const pointer = pointing(some, mask, memory);
+  // "its been 10 mins": told, and no length of a new one
+  if (hasBeen.test(mask)) return { do: "left", ...pointer };
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   if (renames.test(mask) && !time) return readRename(some, memory);

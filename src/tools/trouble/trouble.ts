@@ -74,7 +74,7 @@ export const trouble = tool<TroubleInputs>({
     [
       -6,
       "{symptom} (?:(?:it|them|this) )?(?:in|into|between|equally|evenly|up into) (?:{number}|{fraction}|half|two|three|four|equal|thirds|{count})",
-      "{symptom=cracked_tops} (?:one|two|another|an?|the|my|some|{number}|{ingredient})(?: more)?",
+      "{symptom=cracked_tops} (?:one|two|another|an?(?! bit| little| touch| lot| tad| few)|the|my|some|{number}|{ingredient})(?: more)?",
       "(?:save|make|add) (?:a |an |another )?(?:note|entry)",
       "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|write|add)",
       "(?:write|jot|note) (?:that|this|it)? ?down",
