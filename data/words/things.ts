@@ -33,6 +33,7 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
       "frosting",
       "crème au beurre",
       "creme au beurre",
+      "crema al burro",
       "vanilla buttercream",
       "buttercreams",
       "butter frosting",

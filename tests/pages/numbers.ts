@@ -17,8 +17,8 @@ export interface Entry {
   value: unknown;
 }
 
-/** Fields that hold words to be recognised, and no number. */
-const words = new Set(["words", "asks", "id"]);
+/** Fields that hold words to be recognised, or what another field of the row says already. */
+const words = new Set(["words", "asks", "id", "cooler"]);
 const isWords = (name: string, value: unknown) =>
   words.has(name) || (name === "loose" && Array.isArray(value));
 
@@ -44,7 +44,8 @@ export async function ruleEntries(): Promise<Entry[]> {
       }));
     }),
   );
-  return all.flat();
+  // a function is how a value is made, not a value
+  return all.flat().filter(({ value }) => typeof value !== "function");
 }
 
 /** What a rule file says of itself at its top. */
