@@ -152,7 +152,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
         (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
     const vague = ear.claimed(left) === undefined && !carriesAmount(left);
-    const ofSplit = isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear);
+    const ofSplit = asksOfSplit(left, right, ear);
     if ((!asks(left, ear) && !complete && !ofSplit) || (vague && !spoken)) continue;
     // "what temp and how long for shells", "2 g oil fell into 300 g, what extra base": the question behind is its own
     const leads = !asks(left, ear) && !carriesAmount(right) && ear.claimed(right) === undefined;
@@ -219,6 +219,10 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
 const isOneBowl = (part: Part) =>
   part.some((item) => item.is === "thing" && item.thing.count === "bowls") &&
   part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 1;
+
+/** "500 g into 4 bowls. one is cocoa, how much in that bowl": of a part of the one that is split. */
+const asksOfSplit = (left: Part, right: Part, ear: Ear): boolean =>
+  isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear);
 
 /** The parts are for two calculators. */
 const differ = (left: Part, right: Part, ear: Ear) => {
@@ -293,7 +297,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       opens(part, ear) &&
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
     const isFault = waiting.length > 0 && whole && tellsFault(part, waiting, ear);
-    if (apart || isTimer || isFault) {
+    if (apart || isTimer || isFault || asksOfSplit(waiting, part, ear)) {
       out.push(waiting);
       waiting = [];
     }

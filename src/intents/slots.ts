@@ -114,7 +114,7 @@ export const sizes = [
  */
 export function multiplied(reading: Reading, before: Inputs): Inputs | undefined {
   if (
-    /other|in one|for one|each|in half|into|(?:in|for|with|to) (?:that|this|the same) (?:half|third|quarter)/.test(
+    /other|in one|for one|each|in half|into|(?:in|for|with|to) (?:that|this|the same|the \S+|my \S+) (?:half|third|quarter)/.test(
       reading.text,
     )
   )

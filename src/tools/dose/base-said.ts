@@ -76,24 +76,21 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       (each.fraction || each.unit === "times") && each.dim === "number" && !isOfQuality(reading, each),
   );
   const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const named = table.parts?.find((each) => isNamed(reading, each.name));
+  const inNamed = named && { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  // "6 g raspberry powder in the raspberry half": judged against that half
+  const [only, ...more] = weights;
+  if (inNamed && only?.thing && isFlavor(only.thing) && more.length === 0 && isIn(reading, named.name))
+    return { ...inNamed, want: "check" };
   if (
     part &&
+    !named &&
     earlier?.base_g !== undefined &&
     !says(reading, /(?:that|this|the same) \S*<number,fraction/) &&
     says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
   )
     return { base_g: earlier.base_g * part.value };
-  const named = table.parts?.find(
-    (each) =>
-      (each.name === "with butter" &&
-        /\bbutter (?:one|version|ganache)\b|\bwith (?:the )?butter\b/.test(reading.text)) ||
-      reading.things.some((thing) => thing.color === each.name || thing.taste === each.name) ||
-      new RegExp(
-        `(?:for|in|into) (?:the |my )?${each.name === "center" ? "cent(?:er|re)" : each.name}(?: |$)`,
-      ).test(reading.mask),
-  );
-  if (named && !reading.amounts.some((each) => each.dim === "weight"))
-    return { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
+  if (inNamed && !reading.amounts.some((each) => each.dim === "weight")) return inNamed;
   const larger = /the (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/.test(reading.text);
   const smaller = /the (?:smaller|smallest|small|little) (?:part|half|bowl|one)/.test(reading.text);
   if ((larger || smaller) && table.parts?.length) {
@@ -148,6 +145,18 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (base === "filling" && known?.base && known.base_g !== undefined) return { base: known.base };
   return base ? { base } : {};
 }
+
+/** A part of what was split, by its color, its taste or what it is called. */
+const isNamed = (reading: Reading, name: string): boolean =>
+  (name === "with butter" &&
+    /\bbutter (?:one|version|ganache)\b|\bwith (?:the )?butter\b/.test(reading.text)) ||
+  reading.things.some((thing) => thing.color === name || thing.taste === name) ||
+  isIn(reading, name);
+
+const isIn = (reading: Reading, name: string): boolean =>
+  new RegExp(`(?:for|in|into) (?:the |my )?${name === "center" ? "cent(?:er|re)" : name}[ <]`).test(
+    `${reading.mask} `,
+  );
 
 const partOf = (each: Weighed) => ({
   name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",
@@ -213,7 +222,7 @@ function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft 
 
 /** "for each", "per bowl", "one of them": a part of what was split. */
 const asksPart =
-  /(?:in|for|into) (?:just |only )?(?:each|one) ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|part|half|third|one)|per bowl|in each|one (?:bowl|half|part|third)/;
+  /(?:in|for|into|to) (?:just |only )?(?:each|one|that one|that (?:bowl|tub|pot|jar|part|dish|portion)) ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
 
 /** "without the butter?": a part of the sum said before is left out. */
 function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {

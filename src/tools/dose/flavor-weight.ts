@@ -26,7 +26,11 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
   if (own) return { flavor_g: own.grams };
   const said = reading.amounts.find(
     (each) =>
-      ["volume", "number"].includes(each.dim) && each.of && (each.of === target || each.of.id === target.id),
+      ["volume", "number"].includes(each.dim) &&
+      each.of &&
+      (each.of === target || each.of.id === target.id) &&
+      // "2 of them lemon" counts bowls
+      !/^ of (?:them|those|these) /.test(reading.text.slice(each.at[1])),
   );
   if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor"))
     return { unweighable: `${said.text} of ${target.text}` };

@@ -179,7 +179,8 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
-  if (parts.length > 1) return { parts: parts.map((each) => shareOf(each.value, named(each))) };
+  if (parts.length > 1)
+    return { parts: namedBySize(reading, parts) ?? parts.map((each) => shareOf(each.value, named(each))) };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
   if (
     one &&
@@ -263,6 +264,24 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
   );
   return before && nameFrom(before);
+}
+
+/** "2:1, the big part raspberry": named by which is the larger. */
+function namedBySize(reading: Reading, parts: readonly Amount[]): Share[] | undefined {
+  const said = [
+    ...reading.mask.matchAll(
+      /the (big|bigger|biggest|larger|largest|small|smaller|smallest|little) (?:part|half|bowl|one|share|bit)\S* (?:(?:is|in|gets|goes|will be|should be|to be|for|stays|with|the|left) )*(\S+)<[^>]*(?:taste|color)=/g,
+    ),
+  ];
+  const sizes = parts.map((each) => each.value);
+  if (said.length === 0 || new Set(sizes).size !== sizes.length) return undefined;
+  const names = new Map(
+    said.map(([, size = "", name = ""]) => [
+      /^(?:big|larg)/.test(size) ? Math.max(...sizes) : Math.min(...sizes),
+      name.replaceAll("_", " "),
+    ]),
+  );
+  return sizes.map((size) => shareOf(size, names.get(size)));
 }
 
 const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.text;
