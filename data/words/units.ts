@@ -351,7 +351,7 @@ export const units: readonly UnitRow[] = [
     unit: "USD",
     dim: "money",
     per: 1,
-    words: ["$", "usd", "dollar", "dollars", "bucks", "us$"],
+    words: ["$", "usd", "dollar", "dollars", "bucks"],
     source: "ISO 4217",
   },
   // a sum said without a sign: the bench's currency

@@ -143,7 +143,8 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const complete =
-      !givesOnly(left) &&
+      (!givesOnly(left) ||
+        /^(?:the |my )?\S*count=shells\S* (?:with|from|for|using) /.test(ear.mask(left))) &&
       !tellsWhatIsThere(left, ear) &&
       (carriesAmount(left) || opens(left, ear) || !states(left, ear) || tellsFault(right, left, ear)) &&
       ear.claimed(left) !== undefined &&

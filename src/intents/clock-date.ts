@@ -59,7 +59,8 @@ export function readDate(tokens: readonly Token[], i: number): WhenRead | undefi
     return { when: { day: day.value, month: behind }, next: at + 1 };
   if ("bare" in day) return undefined;
   const lead = text(tokens[i - 1]);
-  return lead === "the" || lead === "on" || weekdays[lead] !== undefined
+  const numeric = tokens[i]?.kind === "number" && ["from", "since", "by", "until", "till"].includes(lead);
+  return lead === "the" || lead === "on" || numeric || weekdays[lead] !== undefined
     ? { when: { day: day.value }, next: day.next }
     : undefined;
 }

@@ -86,7 +86,9 @@ function dayPartFollows(tokens: readonly Token[], i: number): boolean {
 /** "3pm", "15:00", "3.30 pm", "at 7", "7 o'clock". A bare hour counts only where a moment is expected. */
 export function readClock(tokens: readonly Token[], i: number, loose: boolean): WhenRead | undefined {
   const token = tokens[i];
-  const lead = text(tokens[i - 1]);
+  const [verb, lead] = [text(tokens[i - 2]), text(tokens[i - 1])];
+  // "24 divided by 4" speaks of no hour
+  if (lead === "by" && /^(?:divided?|multipl(?:y|ied))$/.test(verb)) return undefined;
   const expected = before.has(lead) || loose || dayPartFollows(tokens, i + 1);
   if (token?.kind === "word") {
     const hour = readNumber(tokens, i);

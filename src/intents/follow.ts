@@ -184,7 +184,7 @@ function follows(
     reading.things.some((each) => each.dose);
   if (asksDose && own < 0) return false;
   // "cost of those": against the last one, and for another, if faintly
-  if (own < 0 && rival > 0 && !isBare(reading) && !isTimesOnly.test(reading.mask)) return false;
+  if (own + goingOn < 0 && rival > 0 && !isBare(reading) && !isTimesOnly.test(reading.mask)) return false;
   const bonus = isTimesOnly.test(reading.mask)
     ? 9
     : bare && !asksDose

@@ -186,7 +186,7 @@ const readOnly = new Set(
 
 /** "how much does that make in all": the sum stands in the answer. */
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what's|what is) (?:that|it|this) (?:in all|altogether|in total|all together)) ?\??$/;
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** "and the butter version?": a ganache of white chocolate is answered with and without. */
@@ -201,19 +201,37 @@ const verdict =
 /** The last question asked again as it was, in another unit or in none, and why. */
 export function sameAgain(
   { text, mask }: Reading,
-  { last, row }: State,
+  { last, row, table }: State,
 ): { unit?: "oz"; drop?: string; inputs?: Inputs; because: string } | undefined {
   if (!last) return undefined;
   // "how warm should it be when i do that", of a ganache that split
   if (last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(text))
     return { because: "asks how warm, which the same answer says" };
+  // "how hot then must they be", of whites that are not safe as they are
+  if (
+    last.tool === "keep" &&
+    last.inputs.about === "eggs" &&
+    asksWarmth.test(text) &&
+    !/fridge|freez|oven/.test(text)
+  )
+    return { because: "asks how hot, which the same answer says" };
   const [one, other] = row?.slice(-2) ?? [];
   const [first, second] = [one?.base_g, other?.base_g];
   if (last.tool === "dose" && inOneBowl.test(text) && typeof first === "number" && typeof second === "number")
     return { inputs: { ...last.inputs, base_g: first + second }, because: "asks for both bowls in one" };
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
-  if (summing.has(last.tool) && inAll.test(text)) return { because: "asks for the sum of the same" };
+  const ofWhole =
+    last.inputs.asks_heat && table.mass?.thing === last.tool ? { total_g: table.mass.grams } : undefined;
+  if (summing.has(last.tool) && inAll.test(text))
+    return { ...(ofWhole ? { inputs: ofWhole } : {}), because: "asks for the sum of the same" };
+  const { does, entries } = last.inputs;
+  // "and now?", behind what was taken off the shelf
+  if (last.tool === "shelf" && does === "use" && Array.isArray(entries) && onceMore.test(mask))
+    return {
+      inputs: { does: "ask", entries: entries.map(({ name }: { name: string }) => ({ name })) },
+      because: "asks what is left of it",
+    };
   if (last.tool === "ganache" && butterVersion.test(text))
     return { because: "asks for the version with butter" };
   if (
@@ -234,6 +252,7 @@ export function sameAgain(
     return { drop: "spoon", because: "asks for the same in grams" };
   const noButter =
     last.tool === "ganache" &&
+    last.inputs.want !== "composition" &&
     (withoutButter.test(text) ||
       (/\bone without (?:the |any )?butter ?\??$/.test(text) && !/<weight>/.test(mask)));
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))

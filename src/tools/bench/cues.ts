@@ -105,6 +105,7 @@ export const benchCues = cues(
   ],
   [
     3,
+    `make (?:my|our) (?:{count=shells} |shell |macaron )?(?:size|diameter) {length}`,
     `${mine} {count=shells|macarons} (?:are|is) (?:always |all )?{length}${end}`,
     `${mine} (?:{count=shells} |shell |macaron |usual |default |normal )*(?:size|diameter) (?:is|to|should be|=) .. {length}`,
   ],

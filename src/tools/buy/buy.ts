@@ -48,6 +48,7 @@ export const buy = tool<BuyInputs>({
       "(?:what|whats|wht|which (?:ingredients?|things?|stuff|bits|ones?|groceries)) .. (?:buy|purchase|get from|pick up|shop for)",
       "which .. (?:buy|purchase) .. {count=(macarons|boxes|batches)}",
       "(?:need|have|got|want) to (?:buy|purchase|shop|get from)",
+      "what i (?:must|need to|have to|should|need|can) buy",
       "shopping(?: list)?",
       "(?:buy|shop) for {number}",
       "(?:what|whats) .. (?:am i|are we) (?:missing|short of|lacking)",
@@ -59,7 +60,7 @@ export const buy = tool<BuyInputs>({
     // "which phone should i buy"
     [
       -9,
-      "^(?:and |so |ok |then )*(?:which|what|whats) (?!else|ingredients?|things?|stuff|all|must|should|would|do|to|the|have|exactly|shall|will|am)[a-z]+ (?:should|do|shall|must|can|to) (?:i )?(?:buy|get)",
+      "^(?:and |so |ok |then )*(?:which|what|whats) (?!else|i |ingredients?|things?|stuff|all|must|should|would|do|to|the|have|exactly|shall|will|am)[a-z]+ (?:should|do|shall|must|can|to) (?:i )?(?:buy|get)",
     ],
     [1, "{number} .. {count=macarons}"],
     [

@@ -54,7 +54,7 @@ export function mannerIn(reading: Reading, thing: Thing | undefined, amount?: Am
 }
 
 const skipped = new Set(
-  "of the a an some my worth level heaped rounded full good nice soft hot cold warm fresh big small".split(
+  "of the a an some my same worth level heaped rounded full good nice soft hot cold warm fresh big small".split(
     " ",
   ),
 );

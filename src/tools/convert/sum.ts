@@ -32,7 +32,12 @@ const signs: Record<string, string> = {
 
 /** The sum that a sentence consists of, or undefined: anything else in it, and it isn't arithmetic. */
 export function sumOf(reading: Reading): Sum | undefined {
-  const pieces = trimTalk(piecesOf(reading));
+  // "24 divided by 4 how many boxes"
+  const mask = reading.mask.replace(
+    / (?:, )?(?:is |are |thats |makes )?how many \S+<count=[^>]*>(?: (?:is that|\?))*$/,
+    "",
+  );
+  const pieces = trimTalk(piecesOf({ ...reading, mask }));
   if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk"))
     return undefined;
   if (!pieces.some((each) => each.is === "sign" || (each.is === "part" && /^\d+ \//.test(each.text))))

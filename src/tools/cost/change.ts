@@ -16,6 +16,8 @@ export function compared(now: Outcome, before: Outcome, want: Lead): Outcome {
     outcome.status === "answered" ? outcome.figures?.find((each) => each.name === want) : undefined;
   const [new_, old] = [of(now), of(before)];
   if (new_?.value === undefined || old?.value === undefined || new_.unit !== old.unit) return now;
+  // a margin of 120 % had no price
+  if (want === "price" && old.value <= 0) return now;
   const by = new_.value - old.value;
   if (Math.abs(by) < 1e-9 || !Number.isFinite(by)) return now;
   const way = by > 0 ? "more" : "less";

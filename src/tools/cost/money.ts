@@ -20,7 +20,7 @@ export interface Sum {
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pay|paid)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
@@ -233,7 +233,7 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
-    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
       wordsOf(reading),
     )
   )
@@ -264,6 +264,6 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
     // "the boxes 1.50": the thing stands before its price, where a count would stand before the thing
     // "2.50 a macaron": the thing behind is what the sum is for
     const between = each.of ? reading.text.slice(each.at[1], each.of.at[0]).trim() : "";
-    return !each.of || each.of.at[0] < each.at[0] || /^(?:a|per|for (?:a|each|one))$/.test(between);
+    return !each.of || each.of.at[0] < each.at[0] || /^(?:a|per|for (?:a|each|one|the))$/.test(between);
   });
 }

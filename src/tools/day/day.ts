@@ -183,11 +183,14 @@ export const day = tool<DayInputs>({
     [-4, "how (?:much|many) ", "{weight} .. {base}", "batter"],
   ),
   // "brunch got pushed to 2"
-  goesOn: cues([
-    8,
-    "^(?:(?:and|so|no|ok|actually|now|make it|make that) )*{time} (?:earlier|sooner|later)(?: (?:please|then|now|actually))?(?: [?])?$",
-    "(?:pushed|moved|shifted|changed|bumped|put) (?:back |forward |up |off |on )?(?:to|till|until) (?:\\S+ )?(?:{number}|{when})",
-  ]),
+  goesOn: cues(
+    [12, "no.rest(?:<\\S+)?", "(?:skip|without|dont|not) (?:\\S+ )?{step=rest}"],
+    [
+      8,
+      "^(?:(?:and|so|no|ok|actually|now|make it|make that) )*{time} (?:earlier|sooner|later)(?: (?:please|then|now|actually))?(?: [?])?$",
+      "(?:pushed|moved|shifted|changed|bumped|put) (?:back |forward |up |off |on )?(?:to|till|until) (?:\\S+ )?(?:{number}|{when})",
+    ],
+  ),
   examples: [
     { say: "24 macarons for tomorrow 3pm, when do I start", inputs: { macarons: 24 } },
     { say: "need 36 macarons ready friday 6 pm, work it back for me", inputs: { macarons: 36 } },

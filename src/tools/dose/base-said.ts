@@ -3,12 +3,18 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { isOfQuality, pointsBack, says, type Weighed } from "../lib/find.ts";
 import type { DoseInputs } from "./dose.ts";
 import { isFlavor } from "./flavor-said.ts";
+import { readBowls } from "./several-bowls.ts";
 
 type Draft = Partial<DoseInputs>;
 
 export function readBase(reading: Reading, memory: Memory, weights: Weighed[], targets: Thing[]): Draft {
+  const bowls = readBowls(reading, memory, weights);
+  if (bowls) return bowls;
   const fewer =
-    partLeftOut(reading, memory) ?? moreBase(reading, memory, weights) ?? keptPlain(reading, memory, weights);
+    partLeftOut(reading, memory) ??
+    partBack(reading, memory) ??
+    moreBase(reading, memory, weights) ??
+    keptPlain(reading, memory, weights);
   if (fewer) return fewer;
   const isMix = (each: Thing) => each.base !== undefined && each.base !== "meringue";
   // "i called it ganache but it is buttercream"
@@ -123,8 +129,13 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
     !/(?:thats|that is|this is|its|it is) how (?:much|many)/.test(reading.mask);
   const whole =
-    reading.amounts.find((each) => each.dim === "number" && (each.fraction || each.unit === "times"))
-      ?.value ?? 1;
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        (each.fraction || each.unit === "times") &&
+        // "for that half": what was worked out is the half already
+        !/\b(?:that|this) $/.test(reading.text.slice(0, each.at[0])),
+    )?.value ?? 1;
   const kept = base === undefined ? undefined : table.masses?.[base];
   const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
   if (
@@ -150,7 +161,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
 const isNamed = (reading: Reading, name: string): boolean =>
   (name === "with butter" &&
     /\bbutter (?:one|version|ganache)\b|\bwith (?:the )?butter\b/.test(reading.text)) ||
-  reading.things.some((thing) => thing.color === name || thing.taste === name) ||
+  reading.things.some((thing) => [thing.color, thing.taste, thing.base].includes(name)) ||
   isIn(reading, name);
 
 const isIn = (reading: Reading, name: string): boolean =>
@@ -173,7 +184,13 @@ function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft |
     isPart(each) ||
     /^(?: g| grams)?(?: more| extra)?(?: of)? (?:the )?plain\b/.test(reading.text.slice(each.amount.at[1]));
   const said = weights.length > 0 ? weights : bareGrams(reading);
-  const [added, ...others] = said.filter(isPlain);
+  // "i add 60 g, now is good?", where plain mix was what had to be added
+  const isAnswer =
+    before.want === "mend" &&
+    said.length === 1 &&
+    !said[0]?.thing &&
+    /\b(?:add|added|adding|put|stirred|mixed)\b/.test(reading.text);
+  const [added, ...others] = isAnswer ? said : said.filter(isPlain);
   if (!added || others.length > 0) return undefined;
   const goneIn =
     /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/.test(
@@ -186,16 +203,16 @@ function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft |
   const asWell =
     isPart(added) &&
     /\b(?:another|extra|more|as well|too)\b|went in|goes in/.test(reading.mask) &&
-    /\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
+    /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
       reading.mask,
     );
   if (asWell)
     return {
-      base_g: before.base_g + added.grams,
+      ...(before.parts ? summed([...before.parts, partOf(added)]) : { base_g: before.base_g + added.grams }),
       ...(before.flavor_g === undefined ? {} : { flavor_g: before.flavor_g, want: "check" as const }),
     };
   if (before.flavor_g === undefined) return undefined;
-  return goneIn
+  return goneIn || isAnswer
     ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
     : undefined;
 }
@@ -233,7 +250,25 @@ function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {
   const gone = reading.things.flatMap((each) => each.ingredient ?? []);
   const parts = before.filter((each) => !gone.includes(each.name));
   if (parts.length === 0 || parts.length === before.length) return undefined;
-  return { parts, base_g: parts.reduce((sum, each) => sum + each.grams, 0) };
+  const left_out = before.filter((each) => !parts.includes(each));
+  return { ...summed(parts), left_out };
+}
+
+const summed = (parts: { name: string; grams: number }[]): Draft => ({
+  parts,
+  base_g: parts.reduce((sum, each) => sum + each.grams, 0),
+});
+
+/** "ok butter back in": a part that had been left out. */
+function partBack(reading: Reading, memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const isBack =
+    before?.parts &&
+    before.left_out &&
+    says(reading, /<ingredient=\S* back(?: in| again)?(?: |$)|back with (?:the )?\S*<ingredient=/);
+  return isBack && before.parts && before.left_out
+    ? summed([...before.parts, ...before.left_out])
+    : undefined;
 }
 
 /** "the butter was 45, not 30": one part of a sum said before takes its new weight. */

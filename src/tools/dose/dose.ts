@@ -16,6 +16,10 @@ export const inputs = later(() =>
     base: z.optional(base),
     /** The parts that were added up. */
     parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
+    /** Bowls of the same mix, each weighed: "the second" is one of them. */
+    bowls: z.optional(z.array(weight_g)),
+    /** Parts that were taken out of the sum again: "butter back in". */
+    left_out: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** The row of the dose table. */
     dose: z.optional(z.string()),
     taste: z.optional(z.string()),
@@ -273,7 +277,7 @@ export const dose = tool<DoseInputs>({
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],
-    ["base_g", "parts"],
+    ["base_g", "parts", "left_out"],
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],

@@ -74,8 +74,13 @@ export function readLoose(
   const loose = weights.find((each) => !each.thing)?.grams ?? looseNumber(reading, memory);
   // "and 11 g in 200 g": flavor and base of another bowl
   const [into, bowl] = weights.filter((each) => !each.thing);
-  if (before && into && bowl && says(reading, /<weight> (?:in|into|to|for) \S*<weight>/))
-    return { flavor_g: into.grams, base_g: bowl.grams, want: before.want };
+  if (
+    before &&
+    into &&
+    bowl &&
+    says(reading, /<weight> (?:in|into|to|for) (?:the |my |that |those |these )?\S*<weight>/)
+  )
+    return { flavor_g: into.grams, base_g: bowl.grams, want: inBowl ? "check" : before.want };
   // "what percent is 9 g in 260"
   const whole = bowl?.grams ?? bareNumbers(reading)[0]?.value;
   if (

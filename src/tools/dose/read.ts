@@ -7,6 +7,7 @@ import type { DoseInputs } from "./dose.ts";
 import { colorKind, flavorsAsked, isFlavor, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { readLoose } from "./loose-said.ts";
+import { isBowl } from "./several-bowls.ts";
 import { readSharesOf } from "./shares-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
 
@@ -43,13 +44,15 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const isAnswer = memory.slot === "base_g" && (memory.last?.inputs as Draft | undefined)?.dose !== undefined;
   const targets = isAnswer && asked.every(describes) ? [] : asked;
-  const weights = rebound(reading, weighed(reading)).map((each) =>
+  const said = rebound(reading, weighed(reading)).map((each) =>
     each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
       ? { ...each, thing: undefined }
       : each,
   );
+  const bowl = readBase(reading, memory, said, targets);
+  const weights = said.filter((each) => !isBowl(bowl, each));
   const common = {
-    ...readBase(reading, memory, weights, targets),
+    ...bowl,
     ...readShare(reading, memory),
     ...readWant(reading, memory),
     ...readSpoon(reading),
@@ -92,7 +95,12 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       flavor_g !== undefined &&
       before?.base_g !== undefined &&
       (turned ||
-        (asksBase && common.want !== "mend" && says(reading, /will|would|can|could|does|do(?: |$)/)));
+        (asksBase &&
+          common.want !== "mend" &&
+          says(
+            reading,
+            /will|would|can|could|does|do(?: |$)|(?:is|are) (?:the |my |that |those )?\S*<weight> (?:good|enough|right)/,
+          )));
     // "how much buttercream would a 6 g sachet do", behind its dose: of the same flavor
     const ofSame = flavor_g !== undefined && asksBase && !backward;
     if (ofSame && before?.dose !== undefined) return [{ ...common, ...loose, ...flavorOf(before) }];
@@ -123,10 +131,16 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       ? { by_table: true }
       : {}),
     ...(before?.end !== undefined && common.end === undefined ? { whole_range: true } : {}),
-    ...(before?.want === "flavor" && readFlavorWeight(reading, weights, target).flavor_g !== undefined
-      ? { want: "check" as const }
+    ...((before?.want === "flavor" || putInBefore(reading, before)) &&
+    readFlavorWeight(reading, weights, target).flavor_g !== undefined
+      ? {
+          want: "check" as const,
+          ...(putInBefore(reading, before) ? { base_g: before?.base_g, base: before?.base } : {}),
+        }
       : {}),
-    ...(isAnother(target, reading, before) ? { want: "flavor" as const, fresh: true } : {}),
+    ...(isAnother(target, reading, before) || asksAnew(reading, before, common)
+      ? { want: "flavor" as const, fresh: true }
+      : {}),
     ...readFlavorWeight(reading, weights, target),
     ...(targets.length === 1
       ? readLoose(
@@ -145,6 +159,23 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
     says(reading, /<[^>]*base=|how (?:far|many)/);
   return asks ? drafts : drafts.map(ofBowl);
 }
+
+/** "and for half of the batter how much gel", behind a bowl with gel in it: what goes into another weight of it. */
+const asksAnew = (reading: Reading, before: Draft | undefined, { base_g }: Draft): boolean =>
+  before?.flavor_g !== undefined &&
+  base_g !== undefined &&
+  weighed(reading).every((each) => !each.thing || !isFlavor(each.thing)) &&
+  says(reading, /how (?:much|many)(?: g| grams)?(?: of)?(?: the| my)? \S*<[^>]*(?:dose|taste)=/);
+
+/** "i put 8 g gel", behind the dose for a bowl: into that bowl. */
+const putInBefore = (reading: Reading, before: Draft | undefined): boolean =>
+  before?.base_g !== undefined &&
+  !reading.things.some((each) => each.base) &&
+  weighed(reading).length === 1 &&
+  says(
+    reading,
+    /(?:^| )i (?:have |ve )?(?:already )?(?:put|added|used|poured|tipped|stirred|dropped)(?: in| already)? \S*<weight>/,
+  );
 
 /** The inputs that name a flavor. */
 const flavorOf = ({ dose, taste, name, bare }: Draft): Draft => ({

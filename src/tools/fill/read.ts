@@ -1,7 +1,7 @@
 /** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
 import { bases } from "../../../data/words/things.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, pointsBack, says, sizeAgain, weighed } from "../lib/find.ts";
+import { bareNumbers, diameter, pointsBack, says, sizeAgain, thatSize, weighed } from "../lib/find.ts";
 import type { FillInputs } from "./fill.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
@@ -10,7 +10,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   const mix = reading.things.find(
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
-  const size = diameter(reading);
+  const size = diameter(reading) ?? thatSize(reading, memory);
   const weights = weighed(reading).filter((each) => !each.thing || each.thing.base);
   const one =
     says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) ||

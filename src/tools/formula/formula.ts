@@ -66,7 +66,8 @@ export const formula = tool<FormulaInputs>({
       "rename .. {formula}",
       "call it .. : {weight}",
       "save (?:it|that|this) as",
-      "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls| what | how | but )).* : .*{weight} {ingredient}",
+      "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls| what | how | but | only| i have | ive got )).* : .*{weight} {ingredient}",
+      "(?:new|another|a) (?:recipe|formula) (?:called|named|is called) .*{weight} {ingredient}",
       "^(?:my|our) (?:\\S+ )?{count=shells} (?:are|take|use|have) {weight} {ingredient}(?!.* (?:what|how|only|but|make|scale|times|need|want|save))",
       "^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) .* :$",
       "(?:read|load|import|open|get|take|fetch) .*(?:recipe|formula)s? .*(?:from|in|out of|file) ",
@@ -110,6 +111,7 @@ export const formula = tool<FormulaInputs>({
       "how many {count}",
       "how much",
       "(?:says|calls for) .. only",
+      "{weight} .. (?:i|ive) (?:only |just )?(?:have|got) (?:only |just )?{weight}",
     ],
   ),
   examples: [

@@ -47,6 +47,29 @@ export function mendBefore(reading: Reading, memory: Memory): Draft | undefined 
   );
 }
 
+/**
+ * "how much cream then, for piping", of a mix that was judged: its chocolate stays. "and how much chocolate so that it
+ * is firm", of one to be mended: more of that.
+ */
+export function forAnotherUse(reading: Reading, memory: Memory, use: string | undefined): Draft | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const asked = /how (?:much|many) (?:\S+ )?\S*<[^>]*ingredient=(cream|(?:\w+_)?chocolate)/.exec(
+    reading.mask,
+  )?.[1];
+  if (
+    !use ||
+    !asked ||
+    weighed(reading).length > 0 ||
+    /\bhow (?:much|many) .*\bhow (?:much|many) /.test(reading.mask)
+  )
+    return undefined;
+  if (before?.chocolate_g === undefined || before.cream_g === undefined) return undefined;
+  const { chocolate_g, cream_g } = before;
+  if (before.want === "mend")
+    return { chocolate_g, cream_g, want: "mend", fault: asked === "cream" ? "stiff" : "loose" };
+  return { want: "build", ...(asked === "cream" ? { chocolate_g } : { cream_g }) };
+}
+
 /** Chocolate and cream of the ganache before, in g, as said or as worked out. */
 function partsBefore(memory: Memory): { chocolate_g: number; cream_g: number } | undefined {
   if (memory.last?.tool !== "ganache") return undefined;

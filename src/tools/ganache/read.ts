@@ -2,7 +2,7 @@
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
 import { onTable, readAim } from "./aim.ts";
-import { mendBefore, moreOfPart, partAsked } from "./before-said.ts";
+import { forAnotherUse, mendBefore, moreOfPart, partAsked } from "./before-said.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { isGrade, kindOf, mixedKinds, otherKind } from "./kind-said.ts";
 import { readLines, readMix } from "./mix-said.ts";
@@ -76,17 +76,29 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
   const alone = reading.mask.split(" ").every((word) => /<|^(?:and|with|plus|to|on|\?|,|&)$/.test(word));
   const before =
     (memory.follows || alone) && memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  // "next time i make the same but 300 g total", behind one that split
+  const anew =
+    memory.last?.tool === "ganache" &&
+    ["split", "mend"].includes((memory.last.inputs as Draft).want ?? "") &&
+    weighed(reading).length === 1 &&
+    says(
+      reading,
+      /(?:^| )(?:next time|start (?:over|again|fresh)|a (?:new|fresh) (?:one|batch)|make (?:the same|it again|another|a new))(?: |$)/,
+    );
+  if (anew) return { ...common, want: "build", ...readWeights(reading, memory, false) };
   const added = moreOfPart(reading, memory) ?? mendBefore(reading, memory);
   if (added) return added;
+  const other = forAnotherUse(reading, memory, use);
+  if (other) return { ...common, ...other };
   const lines = readLines(reading);
   // "and with 300 g of the chocolate", of a mix with dark chocolate in it
-  const [other] = lines.lines ?? [];
+  const [first] = lines.lines ?? [];
   const ownKind = before?.lines?.find((each) => /chocolate$/.test(each.name))?.name;
-  if (before?.want === "composition" && before.lines && other?.name === "chocolate" && ownKind)
+  if (before?.want === "composition" && before.lines && first?.name === "chocolate" && ownKind)
     return {
       ...common,
       want: "composition",
-      lines: before.lines.map((each) => (each.name === ownKind ? { ...each, grams: other.grams } : each)),
+      lines: before.lines.map((each) => (each.name === ownKind ? { ...each, grams: first.grams } : each)),
     };
   // "and with 30 g butter in it"
   const [more] = lines.lines ?? [];
@@ -103,6 +115,16 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     const rest = before.lines.filter((each) => each.name !== more.name);
     return { ...common, want: "composition", lines: [...rest, more] };
   }
+  // "and without butter"
+  const without = says(
+    reading,
+    /(?:^| )(?:without|no|minus|leave out|leaving out) (?:the |any )?\S*<ingredient=/,
+  );
+  const kept = before?.lines?.filter(
+    (each) => !reading.things.some((thing) => thing.ingredient === each.name || thing.text === each.name),
+  );
+  if (before?.want === "composition" && without && kept && kept.length < (before.lines?.length ?? 0))
+    return { ...common, want: "composition", lines: kept };
   if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
     return { ...common, want: "composition", ...lines };
   if (want.want === "composition") return { ...common, ...readMix(reading, memory) };

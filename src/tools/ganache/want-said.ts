@@ -46,7 +46,13 @@ export function readWant(reading: Reading): Draft {
     return { want: "composition" };
   if (weighed(reading).length === 0 && says(reading, /(?:^| )(?:ratio|proportions?)(?: |$)/))
     return { want: "ratio" };
-  if (reading.things.some((each) => each.symptom === "split ganache")) return { want: "split" };
+  if (
+    reading.things.some((each) => each.symptom === "split ganache") ||
+    /^(?:(?:and|now|oh|no|oops|but|ok|so) )*(?:it|its|that) (?:has |just |all |is |went and )*split(?:<\S+)?(?: |$)/.test(
+      reading.mask,
+    )
+  )
+    return { want: "split" };
   if (
     (!fault || asksChocolate(reading)) &&
     says(reading, /how (?:much|many) (?:of )?(?:the )?\S*<[^>]*ingredient=(?:cream|chocolate)/)

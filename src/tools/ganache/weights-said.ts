@@ -125,6 +125,10 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
 /** "make all of that dark ganache": the filling on the table is the total. */
 function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
+  // "the ganache half is dark", behind a filling that was split
+  const own = memory.table.parts?.find((each) => each.name === "ganache");
+  if (own && says(reading, /<base=ganache> (?:half|part|bowl|one|bit|share|third|quarter)/))
+    return { total_g: own.grams };
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   if (
     !mass ||
@@ -153,6 +157,7 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (share !== undefined && share < 1) return { total_g: mass.grams * share };
   return pointsBack(reading) ||
     says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
+    (mass.thing === "filling" && says(reading, /(?:^| )(?:the|my|this|that) \S*<base=filling>/)) ||
     readWant(reading).want === "split"
     ? { total_g: mass.grams }
     : {};

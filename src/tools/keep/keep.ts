@@ -269,6 +269,8 @@ export const keep = tool<KeepInputs>({
   goesOn: cues([
     9,
     "^(?:(?:its|about|for|like|around|maybe|up to|so|and|say|only|roughly) )*{time}(?: (?:out|in all|total|then|max|or so))*(?: [?])?$",
+    // "it is 34 degrees in my flat"
+    "^(?:(?:and|but|so|if) )*(?:its|it is|it will be|itll be|it gets|it can be|the room is|weve got) (?:about |around |over |up to )?{temperature}(?! (?:in|to) {unit})",
   ]),
   rivals: [
     ["about", "still", "old_days"],

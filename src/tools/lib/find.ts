@@ -120,6 +120,12 @@ export function sizeAgain(reading: Reading, before_mm: number | undefined): numb
   return lead === "at" && only.value >= 20 && only.value <= 80 ? only.value : undefined;
 }
 
+/** "batter for 22 of that size", "50 of them": mm, of the macarons that lie on the table. */
+export const thatSize = (reading: Reading, { table }: Memory): number | undefined =>
+  says(reading, /(?:that|this|the same|same) size(?: |$)|<number> of (?:them|those|these)(?: |$)/)
+    ? table.diameter_mm
+    : undefined;
+
 /** Numbers that stand alone in the sentence, bound to nothing. */
 export function bareNumbers(reading: Reading): Amount[] {
   return reading.amounts.filter(

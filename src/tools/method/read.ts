@@ -28,7 +28,7 @@ export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInp
   // "what temp do i set": the oven's
   const sets =
     !named &&
-    /what (?:do|should|must|shall) i set|(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(
+    /what (?:(?:do|should|must|shall) )?i set|(?:what|which) temp\S* (?:do|should|must|shall) i (?:set|bake|use|put)/.test(
       reading.mask,
     );
   // "until which temperature i heat white and sugar"

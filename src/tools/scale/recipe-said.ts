@@ -163,6 +163,13 @@ export function pointedRecipe(reading: Reading, memory: Memory, weights: readonl
     /scale (?:it|that|this|them) /.test(reading.text)
   )
     return { lines: listed.have };
+  // "found another egg, 132 g whites", right behind her own lines
+  const own =
+    listed?.lines &&
+    weights.length === 1 &&
+    !says(reading, /(?:^| )(?:house|book|standard|usual|normal)(?: |$)/);
+  if (own && listed.lines?.some((each) => each.name === weights[0]?.thing?.ingredient))
+    return { lines: listed.lines };
   const name = memory.last?.tool === "formula" ? (memory.last.inputs as { name?: string }).name : undefined;
   return name && memory.names.formulas.includes(name) && says(reading, /(?:^| )(?:it|this|that)(?: |$)/)
     ? { formula: name }

@@ -68,6 +68,10 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:bring|scale|take|cut|get|make) .. (?:down |up )?to {weight}",
     ],
+    [
+      8,
+      "{weight} {ingredient} .. {weight} {ingredient} .. (?:i|ive) (?:only |just )?(?:have|got) (?:only |just |about )?{weight} {ingredient}",
+    ],
     // what stands in for an ingredient is no scaling
     [
       -12,

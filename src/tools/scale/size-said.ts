@@ -41,6 +41,10 @@ export function sizeOf(
     return { total_g: grams };
   }
   const bare = outcome(reading) ?? bareNumbers(reading)[0];
+  const own = single.length === 1 ? single[0]?.ingredient : undefined;
+  // "i found more almond flour, it is 140 now": that line of what is at hand
+  if (bare && bare.value >= 10 && own && before?.have?.some(({ name }) => name === own) && memory.follows)
+    return { have: before.have.map((each) => (each.name === own ? { ...each, grams: bare.value } : each)) };
   if (bare && before && memory.follows) return replaced(before, bare.value);
   if (bare && memory.slot === "total_g") return { total_g: bare.value };
   const named = reading.things.find((each) => each.ingredient);

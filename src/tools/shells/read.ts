@@ -1,7 +1,16 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
 import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, isWhitesCount, pointsBack, says, sizeAgain, weighed } from "../lib/find.ts";
+import {
+  bareNumbers,
+  diameter,
+  isWhitesCount,
+  pointsBack,
+  says,
+  sizeAgain,
+  thatSize,
+  weighed,
+} from "../lib/find.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import type { ShellsInputs } from "./shells.ts";
 
@@ -40,7 +49,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     reading,
     memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined,
   );
-  const size = diameter(reading) ?? sizeAt(reading) ?? again;
+  const size = diameter(reading) ?? sizeAt(reading) ?? again ?? thatSize(reading, memory);
   const known = readKnown(reading);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);

@@ -19,7 +19,9 @@ export function readShares(reading: Reading, memory: Memory): Draft {
 
 /** The bowl: the weight of batter or filling, the first bare weight, or what lies on the table. */
 function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amount } {
-  const mix = reading.things.find((each) => each.base)?.base;
+  const mixes = new Set(reading.things.flatMap((each) => each.base ?? []));
+  // "half for ganache, half for buttercream": the parts, and not the bowl
+  const mix = mixes.size > 1 ? undefined : [...mixes][0];
   const weights = reading.amounts.filter((each) => each.dim === "weight");
   // "450 buttercream g": a number of a mix beyond any number of bowls is its weight
   const bare = reading.amounts.find((each) => each.dim === "number" && each.of?.base && each.value > 40);
@@ -242,8 +244,10 @@ function isRatioPart(reading: Reading, amount: Amount): boolean {
 
 /** The color or taste that follows an amount before the next one, else the one right before it. */
 function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined): string | undefined {
+  const ofMixes = new Set(reading.things.flatMap((each) => each.base ?? [])).size > 1;
   const isName = (each: Thing) =>
-    Boolean((each.color || each.taste || each.chocolate || each.dose || each.ingredient) && !each.base);
+    Boolean((each.color || each.taste || each.chocolate || each.dose || each.ingredient) && !each.base) ||
+    (ofMixes && each.base !== undefined && each.base !== "filling");
   const next = reading.amounts
     .filter((each) => each !== bowl && each.at[0] > amount.at[0])
     .map((each) => each.at[0]);
@@ -284,7 +288,7 @@ function namedBySize(reading: Reading, parts: readonly Amount[]): Share[] | unde
   return sizes.map((size) => shareOf(size, names.get(size)));
 }
 
-const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.text;
+const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.base ?? thing.text;
 
 function restName(reading: Reading): Draft {
   const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(

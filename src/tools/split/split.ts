@@ -50,6 +50,11 @@ export const split = tool<SplitInputs>({
     [-3, "{base} .. {dose}"],
     [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
     [5, "(?:one|another) more {dose=color}"],
+    [
+      10,
+      "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the) )*{base}",
+      "(?:color|colour|{dose=color}) (?:the |my |this |that )?{base=batter} (?:into|in) {number} {count=bowls} .. each",
+    ],
     [8, "{weight} .. {base} .. {percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. \\S*rest\\S*"],
     [8, "{weight} .. {base} between {number} {taste} .. {number} {taste}"],
     [-6, "(?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?"],
@@ -101,7 +106,7 @@ export const split = tool<SplitInputs>({
     [1, "{color}", "{weight} .. {base}"],
     [
       -4,
-      "(?:just|has|my|is|looks|it|ganache|buttercream|all|keeps|kept|have|had) split",
+      "(?:just|has|my|is|looks|it|ganache|buttercream|all|keeps|kept|have|had) split(?:<\\S+)?",
       "{base} .. {symptom=(split_ganache|curdled_buttercream)}",
       "{dose} .. {base}",
       "(?:note|log) ",

@@ -155,7 +155,8 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
     return { do: "stop", ...remembered(memory) };
   const parts = joint < 0 ? [some.slice(verb + 1)] : [some.slice(verb + 1, joint), some.slice(joint + 1)];
   const names = parts.map((part) => pointedAt([{ text: "stop" }, ...part]) || nameFrom(part)).filter(Boolean);
-  if (names.length > 0) return names.map((name) => ({ do: "stop", name }));
+  if (names.length > 0)
+    return names.map((name) => ({ do: "stop", name, ...(name === "other" ? remembered(memory) : {}) }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
 }
 

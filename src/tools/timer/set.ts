@@ -54,11 +54,18 @@ const lengthOrClock = /^(?:set |start )?(?:a |the )?timer (?:for )?([0-3]:[0-5]\
 
 /** "start that timer" behind "how long do they rest": the step that was spoken of. */
 function methodStep(part: readonly Piece[], memory: Memory): string | undefined {
-  const step = memory.last?.tool === "method" ? memory.last.inputs.step : undefined;
+  const step =
+    memory.last?.tool === "method"
+      ? memory.last.inputs.step
+      : memory.last?.tool === "ganache"
+        ? "ganache"
+        : undefined;
   const points =
     part.some((each) => ["that", "it", "the", "this"].includes(each.text)) ||
     !part.some((each) => each.thing ?? each.amount);
-  return points && (step === "rest" || step === "bake" || step === "mature") ? step : undefined;
+  return points && (step === "rest" || step === "bake" || step === "mature" || step === "ganache")
+    ? step
+    : undefined;
 }
 
 /** "two 10 minute timers". */

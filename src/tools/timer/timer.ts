@@ -220,6 +220,11 @@ export const timer = tool<TimerInputs>({
       "^(?:(?:ok|okay|so|and|right|great|thanks|please|cool|good|then|now|,) )*(?:set|start|begin|time|run|put) (?:it|that|this|one|(?:a|the|that) timer)(?: (?:going|off|on|now|up|please|pls|then|for (?:me|it|that|this)))*$",
       "^(?:(?:ok|okay|so|and|right|great|thanks|please|cool|good|then|now|,|a|the) )*timer(?: (?:please|pls|then|now|for (?:it|that|this|them)))*$",
     ]),
+    // "start the timer for it", behind a ganache
+    ganache: cues([
+      20,
+      "^(?:(?:ok|okay|so|and|right|great|please|good|then|now|,) )*(?:set|start|begin|run|put) (?:a|the|that) timer(?: (?:on|now|please|pls|then|for (?:it|that|this)))+$",
+    ]),
   },
   examples: [
     { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },

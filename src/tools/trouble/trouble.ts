@@ -39,6 +39,8 @@ export const trouble = tool<TroubleInputs>({
     [5, "(?:not one\\S*|not a single|none|no|zero) .. (?:feets?|frills?|skirts?)"],
     [11, "{symptom} .. (?:what|why) .. (?:gone|went|go|goes) wrong"],
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
+    // rooms and the sky
+    [-12, "(?:in|at) (?:my|the|our|this|a) flat\\S*", "full<?\\S* moon"],
     [6, "{base=ganache} .. {symptom}", "{symptom} {base=ganache}"],
     [5.5, "{symptom} (?:after|for) {time}"],
     [
