@@ -96,6 +96,12 @@ function readArticle(tokens: readonly Token[], i: number): AmountRead | undefine
     text(then) === "of" ||
     (then?.kind === "word" && !["in", "to", "into", "size", "is", "as"].includes(text(then)));
   if (bare && measures) return made(1, bare.unit, bare.dim, bare.next);
+  // "with the whole pound"
+  const whole =
+    text(tokens[i]) === "the" && ["whole", "full", "entire"].includes(text(tokens[i + 1]))
+      ? readUnit(tokens, i + 2, 1)
+      : undefined;
+  if (whole?.dim === "weight" || whole?.dim === "volume") return made(1, whole.unit, whole.dim, whole.next);
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
   const filled = ["whole", "full", "level", "heaped", "rounded", "single"].includes(text(tokens[i + 1]))
     ? 2

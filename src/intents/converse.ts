@@ -219,5 +219,7 @@ export function remember(
 function laid(table: Table, leaves: Table | undefined): Table {
   const mass = leaves?.mass;
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
-  return { ...table, ...leaves, ...(masses ? { masses } : {}) };
+  const { rest: _rest, ...kept } = table;
+  const recent = mass ? { recent: [...(table.recent ?? []), mass].slice(-2) } : {};
+  return { ...(mass ? kept : table), ...recent, ...leaves, ...(masses ? { masses } : {}) };
 }

@@ -103,6 +103,20 @@ export function returned(reading: Reading, state: State): State {
     /^(?:(?:its|it is|about|around|ok) )*\S*<weight>(?: of (?:it|ganache\S*))?$/.test(reading.mask)
   )
     return { ...state, last: { tool: "ganache", inputs: { want: "split" } } };
+  // "what if i had 8 oz of almond flour instead", behind the macarons that it makes
+  const ofStock = reading.amounts.length === 1 ? reading.amounts[0]?.of?.ingredient : undefined;
+  const stock =
+    ofStock &&
+    state.last?.tool === "shells" &&
+    /\b(?:if|instead|what about|suppose|only)\b/.test(reading.text)
+      ? state.topics.findLast(
+          ({ tool, inputs }) =>
+            tool === "scale" &&
+            Array.isArray(inputs.have) &&
+            inputs.have.some(({ name }) => name === ofStock),
+        )
+      : undefined;
+  if (stock) return { ...state, last: stock };
   // "and the same percent in 300 g", after something else
   const dose = state.topics.findLast(({ tool }) => tool === "dose");
   if (
@@ -219,6 +233,12 @@ export function sameAgain(
   const [first, second] = [one?.base_g, other?.base_g];
   if (last.tool === "dose" && inOneBowl.test(text) && typeof first === "number" && typeof second === "number")
     return { inputs: { ...last.inputs, base_g: first + second }, because: "asks for both bowls in one" };
+  const [heavy, heavier] = table.recent ?? [];
+  if (last.tool === "convert" && inOneBowl.test(text) && heavy && heavier && (row?.length ?? 0) > 1)
+    return {
+      inputs: { sum: `${heavy.grams} + ${heavier.grams}`, sum_unit: "g" },
+      because: "asks for the last two together",
+    };
   if (weighing.has(last.tool) && inOz.test(text))
     return { unit: "oz", because: "asks for the same in ounces" };
   const ofWhole =

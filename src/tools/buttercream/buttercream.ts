@@ -141,6 +141,10 @@ export const buttercream = tool<ButtercreamInputs>({
       "(?:ready|due|by) {when}",
     ],
   ),
+  // "and the other half swiss meringue buttercream", behind a ganache of the first
+  after: {
+    ganache: cues([9, "(?:the other|the rest|remaining) .. {base=buttercream}(?: [?])?$"]),
+  },
   // "found another, so three sticks": butter
   goesOn: cues([
     8,

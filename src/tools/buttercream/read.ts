@@ -1,7 +1,7 @@
 /** Reads what is known of a buttercream: the weight of a part or of the whole, whites or macarons by count. */
 import { buttercreamParts } from "../../../data/rules/buttercream.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { isOfQuality, isWhitesCount, pointsBack, says, weighed } from "../lib/find.ts";
+import { isOfQuality, isWhitesCount, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import type { ButtercreamInputs, Part } from "./buttercream.ts";
 
@@ -73,6 +73,9 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     (each) =>
       each.dim === "number" && (each.fraction || each.unit === "times") && !isOfQuality(reading, each),
   );
+  // "and the other half swiss meringue buttercream"
+  if (memory.table.rest && Object.keys(out).length === 0 && otherPart.test(reading.text))
+    return { total_g: memory.table.rest.grams };
   if (part && before && Object.keys(out).length === 0) {
     const slot = slots.find((each) => before[each] !== undefined);
     if (slot) return { [slot]: (before[slot] ?? 0) * part.value };
@@ -103,7 +106,7 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
   const share = memory.table.parts?.find((each) => each.name === place);
   if (share && Object.keys(out).length === 0) return { total_g: share.grams };
   if (says(reading, /how many \S*<ingredient=(?:egg|whites)/)) out.asks_eggs = true;
-  const mass = memory.table.mass;
+  const { mass } = memory.table;
   const known = Object.keys(out).some((key) => key !== "asks_eggs");
   const points =
     pointsBack(reading) ||

@@ -60,8 +60,12 @@ export interface Table {
   mass?: Mass;
   /** The last weight of each thing, in g: what "the ganache" means after another topic. */
   masses?: Record<string, number>;
+  /** The last two weights that answers came to: "both together". */
+  recent?: Mass[];
   /** Equal parts after a split: what "one of them" means. */
   part?: Mass;
+  /** What stayed of the weight before when a part of it was taken: "the other half". */
+  rest?: Mass;
   /** Named parts after a split: "the lilac". */
   parts?: { name: string; grams: number }[];
   macarons?: number;

@@ -1,5 +1,6 @@
 /** Turns one thing into another: which conversion it is, and what is asked or refused first. */
 import type { Outcome, World } from "../contract/index.ts";
+import { plain } from "../lib/show.ts";
 import { celsius, unitRow } from "../lib/units.ts";
 import { workOut } from "./arithmetic.ts";
 import type { ConvertInputs } from "./convert.ts";
@@ -84,7 +85,12 @@ function settleDegree({ unit, to, value, oven }: ConvertInputs): string | undefi
 function sumAnswer(sum: string, unit: string): Outcome {
   const worked = workOut(sum);
   if (worked.ok) {
-    const said = sum.replaceAll(" / 100)", " %)").replaceAll("*", "×").replaceAll("-", "−");
+    const said = sum
+      .replaceAll(" / 100)", " %)")
+      .replaceAll("*", "×")
+      .replaceAll("-", "−")
+      // weights that were worked out, and not typed
+      .replace(/\d+\.\d{5,}/g, (long) => plain(Number(long), 2));
     return {
       status: "answered",
       headline: `${shown(worked.value, unit)} = ${said}`,

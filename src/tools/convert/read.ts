@@ -28,7 +28,15 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   // "plus 8", behind a sum
   if (sum && before?.sum !== undefined && /^[+*/-] /.test(sum.sum))
     return [{ ...before, sum: `(${before.sum}) ${sum.sum}` }];
-  if (sum && !(before && !before.sum && isLoneFraction(reading))) return [{ ...sum }];
+  // "so whats 119 plus 30", of the grams that came out
+  const grams = memory.last?.tool === "convert" ? memory.table.recent : undefined;
+  const ofGrams =
+    sum &&
+    sum.sum_unit === undefined &&
+    grams?.length === 2 &&
+    grams.every((each) => sum.sum.split(" ").includes(String(Math.round(each.grams))));
+  if (sum && !(before && !before.sum && isLoneFraction(reading)))
+    return [{ ...sum, ...(ofGrams ? { sum_unit: "g" } : {}) }];
   const orders = ordersIn(reading);
   if (before && orders.length > 0) {
     const following = orders.filter((order) => continues(before, order));

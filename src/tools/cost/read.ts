@@ -56,6 +56,17 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     pointsBack(reading) &&
     memory.last?.tool !== "cost" &&
     says(reading, /cost|come to|run me/);
+  // "plus 150 g whites at 5 a kilo", on top of what was priced before
+  if (
+    memory.follows &&
+    draft.lines &&
+    before.lines &&
+    /^(?:(?:and|ok|oh|also) )*(?:plus|add|with|also) /.test(reading.text)
+  )
+    draft.lines = [
+      ...before.lines.filter(({ name }) => !draft.lines?.some((each) => each.name === name)),
+      ...draft.lines,
+    ];
   const carried = carry(
     before,
     {

@@ -178,7 +178,8 @@ function inAWeek(inputs: DayInputs, due_ms: number, standing: Standing | undefin
   const due = inputs.due as Said;
   const today = localDay(world.now_ms);
   const isToday = due.weekday === weekdayOf(today) && due.which === undefined && localDay(due_ms) === today;
-  if (standing || !isToday) return undefined;
+  const sameDay = (standing?.made_for.due as Said | undefined)?.weekday === due.weekday;
+  if ((standing && sameDay) || !isToday) return undefined;
   const outcome = planned({ ...inputs, due: { ...inputs.due, which: "next" } }, world);
   return outcome.status === "answered"
     ? { ...outcome, assumed: [...(outcome.assumed ?? []), "that weekday in a week, as today can't be met"] }

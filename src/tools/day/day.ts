@@ -184,6 +184,11 @@ export const day = tool<DayInputs>({
   ),
   // "brunch got pushed to 2"
   goesOn: cues(
+    [
+      12,
+      "^(?:(?:and|but|so|ok|what|how|about|if|it|was|its|were|is|they|want|make|for|on|back to) )*{when}(?: ,)? (?:at )?(?:the )?same time",
+      "^(?:and |but |so |what |how )*(?:about |if )(?:(?:it|they|its|was|is|were|want|for|on|by) )*{when}(?: ?,.*)?$",
+    ],
     [12, "no.rest(?:<\\S+)?", "(?:skip|without|dont|not) (?:\\S+ )?{step=rest}"],
     [
       8,

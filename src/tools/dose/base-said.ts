@@ -1,6 +1,6 @@
 /** The mix that is flavored: weighed, summed from its parts, or the one that the turns before left on the table. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
-import { isOfQuality, pointsBack, says, type Weighed } from "../lib/find.ts";
+import { isOfQuality, otherPart, pointsBack, says, type Weighed } from "../lib/find.ts";
 import type { DoseInputs } from "./dose.ts";
 import { isFlavor } from "./flavor-said.ts";
 import { readBowls } from "./several-bowls.ts";
@@ -70,7 +70,8 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   const ofThat = weights.find(
     (each) => !each.thing && /^ of (?:that|it|this|them)\b/.test(reading.text.slice(each.amount.at[1])),
   );
-  if (base && ofThat && /\b(?:have|ive|got|theres|there is)\b/.test(reading.text))
+  const saidBehind = mix && ofThat && mix.at[1] <= ofThat.amount.at[0];
+  if (base && ofThat && (saidBehind || /\b(?:have|ive|got|theres|there is)\b/.test(reading.text)))
     return { base_g: ofThat.grams, base };
   // "i forgot to weigh it": none of the weights before is meant
   if (/\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/.test(reading.text))
@@ -82,6 +83,8 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       (each.fraction || each.unit === "times") && each.dim === "number" && !isOfQuality(reading, each),
   );
   const earlier = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (table.rest && weights.length === 0 && otherPart.test(reading.text))
+    return { base_g: table.rest.grams, ...(base ? { base } : baseFrom(table.rest.thing)) };
   const named = table.parts?.find((each) => isNamed(reading, each.name));
   const inNamed = named && { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
   // "6 g raspberry powder in the raspberry half": judged against that half
@@ -189,7 +192,8 @@ function moreBase(reading: Reading, memory: Memory, weights: Weighed[]): Draft |
     before.want === "mend" &&
     said.length === 1 &&
     !said[0]?.thing &&
-    /\b(?:add|added|adding|put|stirred|mixed)\b/.test(reading.text);
+    /\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/.test(reading.text) &&
+    !/\bhow (?:much|many)\b/.test(reading.text);
   const [added, ...others] = isAnswer ? said : said.filter(isPlain);
   if (!added || others.length > 0) return undefined;
   const goneIn =
@@ -230,6 +234,11 @@ function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft 
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   if (before?.base_g === undefined) return undefined;
   const said = says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/);
+  // "half the batter is staying plain"
+  const part = reading.amounts.find((each) => each.fraction && each.dim === "number" && each.value < 1);
+  const half =
+    /<number,fraction> (?:of )?(?:(?:the|it|that|this|my) )?(?:\S*<base=\S+ )?(?:is |will be |are )?(?:staying|stays?|kept|left) \S*plain/;
+  if (part && half.test(reading.mask)) return { base_g: before.base_g * (1 - part.value) };
   const grams =
     weights[0]?.grams ?? reading.amounts.find((each) => each.dim === "number" && each.value >= 20)?.value;
   if (!said || before?.base_g === undefined || grams === undefined || grams >= before.base_g)
@@ -239,7 +248,7 @@ function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft 
 
 /** "for each", "per bowl", "one of them": a part of what was split. */
 const asksPart =
-  /(?:in|for|into|to) (?:just |only )?(?:each|one|that one|that (?:bowl|tub|pot|jar|part|dish|portion)) ?\??$|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
+  /(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: one)?|that one|that (?:bowl|tub|pot|jar|part|dish|portion))(?: ?[,?]|$)|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
 
 /** "without the butter?": a part of the sum said before is left out. */
 function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {

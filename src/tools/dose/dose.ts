@@ -211,6 +211,9 @@ export const dose = tool<DoseInputs>({
   ),
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues(
+    [14, "how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) {weight}"],
+    [12, "\\S*<number,fraction> .. (?:staying|stays|kept|left) \\S*plain\\S* .. (?:needs?|what|how much)"],
+    [8, "^(?:(?:so|and|ok|oh) )*what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*(?: [?])?$"],
     [
       3,
       "(?:full|whole|entire)\\S* range",
@@ -281,7 +284,7 @@ export const dose = tool<DoseInputs>({
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare"],
+    ["dose", "taste", "name", "bare", "unknown"],
     ["of_finished"],
   ],
   read: readDose,

@@ -80,6 +80,8 @@ export function colorKind(target: Thing, memory: Memory): Thing {
   // "and if i only color half of it": with what it was colored before
   if (target.dose === "color" && before && / color$/.test(before))
     return { ...target, dose: before, id: before };
+  // "3 g of the powder"
+  if (target.dose === "powder" && before === "powder color") return { ...target, dose: before };
   return target.dose === "powder" && before && / color$|^color$/.test(before)
     ? { ...target, dose: "powder color", id: "powder color" }
     : target;

@@ -24,7 +24,7 @@ export function readLoose(
   // "how much raspberry powder for 150 of it": a part of what is on the table
   const ofIt = says(
     reading,
-    /(?:^| )(?<!(?:put|went|tipped|poured|stirred|dropped|added|got) )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/,
+    /(?:^| )(?<!(?:put|went|tipped|poured|stirred|dropped|added|got|squeezed|stuck|popped|chucked|threw|splashed) )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/,
   );
   const part_g =
     ofIt && memory.table.mass
@@ -59,7 +59,7 @@ export function readLoose(
   };
   const inBowl = says(
     told,
-    /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
+    /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd/,
   );
   const at =
     before?.percent !== undefined &&

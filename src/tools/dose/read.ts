@@ -85,6 +85,14 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
         reading,
         /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
       ));
+  // "how much of it for 12 oz of ganache", behind a bowl with some in it
+  if (
+    targets.length === 0 &&
+    before?.dose &&
+    common.base_g !== undefined &&
+    says(reading, /how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) /)
+  )
+    return [{ ...common, want: "flavor", fresh: true }];
   if (targets.length === 0) {
     const loose = readLoose(reading, memory, weights, common, before);
     const { flavor_g } = loose;
@@ -174,7 +182,7 @@ const putInBefore = (reading: Reading, before: Draft | undefined): boolean =>
   weighed(reading).length === 1 &&
   says(
     reading,
-    /(?:^| )i (?:have |ve )?(?:already )?(?:put|added|used|poured|tipped|stirred|dropped)(?: in| already)? \S*<weight>/,
+    /(?:^| )i (?:have |ve )?(?:already )?(?:put|added|used|poured|tipped|stirred|dropped|squeezed|stuck\S*|popped|chucked|threw|splashed)(?: in| already)? \S*<weight>/,
   );
 
 /** The inputs that name a flavor. */
@@ -198,7 +206,15 @@ const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): 
 function ofTaste(target: Thing, before: Draft | undefined, memory: Memory): Thing {
   const form = ["extract", "oil", "vanilla paste", "nut paste", "zest"].includes(target.dose ?? "");
   const known = memory.last?.tool === "dose" && before?.taste && !target.taste && !target.ingredient && form;
-  return known ? { ...target, taste: before.taste, ingredient: `${before.taste} ${target.dose}` } : target;
+  return known
+    ? {
+        ...target,
+        taste: before.taste,
+        ingredient: target.dose?.startsWith(before.taste ?? "")
+          ? target.dose
+          : `${before.taste} ${target.dose}`,
+      }
+    : target;
 }
 
 /** "and vanilla extract?", behind 14 g of raspberry in a bowl: what was put in was none of it. */

@@ -131,7 +131,12 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "what now?", of a bowl with its flavor in
   const before = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   const inBowl = before?.flavor_g !== undefined && before.base_g !== undefined;
-  if (inBowl && /^(?:oh no |so |ok |and |oops )*(?:what now|now what)(?: \?)?$/.test(reading.mask))
+  if (
+    inBowl &&
+    /^(?:oh no |so |ok |and |oops )*(?:what now|now what|what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*)(?: \?)?$/.test(
+      reading.mask,
+    )
+  )
     return { want: "mend" };
   // "how much buttercream should i add", of the same
   if (

@@ -35,6 +35,7 @@ export const fill = tool<FillInputs>({
   unboxes: true,
   shifts: "added",
   cues: cues(
+    [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
     [
       5,
       "^(?:(?:and|so|ok|now|then) )*how much {base=(filling|buttercream|ganache)} (?:do|will|would) i (?:have|need) to (?:make|mix|whip)(?: for (?:that|them|those|these|it|this))?(?: [?])?$",

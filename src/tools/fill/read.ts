@@ -17,6 +17,8 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
   const two =
     !says(reading, onlyOne) &&
+    // "can you ring my sister"
+    !says(reading, /(?:^| )ring (?:my|her|him|me|them|up|back|someone)(?: |$)/) &&
     says(
       reading,
       /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,

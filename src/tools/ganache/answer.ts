@@ -190,6 +190,9 @@ function build(
       mass: { grams: usual.total, thing: "ganache" },
       ...(chocolate ? { chocolate } : {}),
       filling: "ganache",
+      ...(inputs.of_g !== undefined && inputs.of_g > usual.total
+        ? { rest: { grams: inputs.of_g - usual.total, thing: "" } }
+        : {}),
       // "in the butter one"
       ...(withButter ? { parts: [{ name: "with butter", grams: withButter.total_g }] } : {}),
       recipe: [
@@ -332,6 +335,7 @@ function mendSplit(inputs: GanacheInputs, world: World): Outcome {
     figures: [
       { name: "at a time", value: step, unit: "g" },
       { name: "at most", value: most, unit: "g" },
+      { name: "temperature", low: split.low_c, high: split.high_c, unit: "°C" },
     ],
     rule: {
       text: `${split.low_c}-${split.high_c} °C, then ${split.atATime_percent} % of the weight at a time, ${split.atMost_percent} % at most`,

@@ -13,6 +13,8 @@ export const inputs = later(() =>
     chocolate_g: z.optional(weight_g),
     cream_g: z.optional(inBowl_g),
     total_g: z.optional(weight_g),
+    /** The filling that the total is a part of. */
+    of_g: z.optional(weight_g),
     /** Macarons to fill with it, when no weight was said. */
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
     /** Another chocolate than dark, milk or white: no ratio is known for it. */
@@ -250,7 +252,7 @@ export const ganache = tool<GanacheInputs>({
   ],
   rivals: [
     ["use", "ratio"],
-    ["chocolate_g", "cream_g", "total_g", "macarons", "lines", "by_volume"],
+    ["chocolate_g", "cream_g", "total_g", "of_g", "macarons", "lines", "by_volume"],
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],

@@ -85,6 +85,17 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
       reading,
       /(?:^| )(?:next time|start (?:over|again|fresh)|a (?:new|fresh) (?:one|batch)|make (?:the same|it again|another|a new))(?: |$)/,
     );
+  // "same thing with 300 g", behind one that split
+  if (anew) return { ...common, want: "build", ...readWeights(reading, memory, false) };
+  const hasSplit = memory.last?.tool === "ganache" && (memory.last.inputs as Draft).want === "split";
+  const [only, ...rest] = weighed(reading);
+  if (
+    hasSplit &&
+    only &&
+    rest.length === 0 &&
+    says(reading, /(?:^| )same(?: thing| again)? (?:with|for|but)(?: |$)/)
+  )
+    return { want: "split", total_g: only.grams };
   if (anew) return { ...common, want: "build", ...readWeights(reading, memory, false) };
   const added = moreOfPart(reading, memory) ?? mendBefore(reading, memory);
   if (added) return added;
@@ -120,11 +131,21 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     reading,
     /(?:^| )(?:without|no|minus|leave out|leaving out) (?:the |any )?\S*<ingredient=/,
   );
-  const kept = before?.lines?.filter(
-    (each) => !reading.things.some((thing) => thing.ingredient === each.name || thing.text === each.name),
+  const gone = reading.things.filter(({ at }) =>
+    /(?:without|\bno|minus|leav\w+ out) (?:the |any )?$/.test(reading.text.slice(0, at[0])),
   );
-  if (before?.want === "composition" && without && kept && kept.length < (before.lines?.length ?? 0))
-    return { ...common, want: "composition", lines: kept };
+  const kept = before?.lines?.filter(
+    (each) => !gone.some((thing) => thing.ingredient === each.name || thing.text === each.name),
+  );
+  if (before?.want === "composition" && without && kept && kept.length < (before.lines?.length ?? 0)) {
+    // "without the butter but only 100 g cream"
+    const now = lines.lines ?? [];
+    return {
+      ...common,
+      want: "composition",
+      lines: [...kept.map((each) => now.find(({ name }) => name === each.name) ?? each)],
+    };
+  }
   if (before?.want === "composition" && (lines.lines?.length ?? 0) > 1)
     return { ...common, want: "composition", ...lines };
   if (want.want === "composition") return { ...common, ...readMix(reading, memory) };

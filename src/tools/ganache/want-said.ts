@@ -30,7 +30,7 @@ export function readWant(reading: Reading): Draft {
         ? "loose"
         : says(
               reading,
-              /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/,
+              /(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this(?! time)|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/,
             )
           ? "loose"
           : undefined;
@@ -48,7 +48,7 @@ export function readWant(reading: Reading): Draft {
     return { want: "ratio" };
   if (
     reading.things.some((each) => each.symptom === "split ganache") ||
-    /^(?:(?:and|now|oh|no|oops|but|ok|so) )*(?:it|its|that) (?:has |just |all |is |went and )*split(?:<\S+)?(?: |$)/.test(
+    /(?:^|(?:and|now|oh|no|oops|but|ok|so|,) )(?:it|its|that) (?:has |just |all |is |went and )*split(?:<\S+)?(?: |$)/.test(
       reading.mask,
     )
   )

@@ -1,6 +1,6 @@
 /** The weights of a ganache: of chocolate, of cream or of the whole, said, meant by a bare number or on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { bareNumbers, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { describes, isChocolateHere } from "./kind-said.ts";
@@ -127,6 +127,9 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
   // "the ganache half is dark", behind a filling that was split
   const own = memory.table.parts?.find((each) => each.name === "ganache");
+  const ofOther = reading.things.some((each) => each.base === "buttercream");
+  if (memory.table.rest && !ofOther && otherPart.test(reading.text))
+    return { total_g: memory.table.rest.grams };
   if (own && says(reading, /<base=ganache> (?:half|part|bowl|one|bit|share|third|quarter)/))
     return { total_g: own.grams };
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
@@ -140,6 +143,8 @@ function fromTable(reading: Reading, memory: Memory): Draft {
     return {};
   const asked = pointsBack(reading) || says(reading, /all of|the lot|the whole/);
   if (mass.thing === "cream" && asked) return { cream_g: mass.grams };
+  const ofCream = says(reading, /(?:that|this) (?:much|amount of|quantity of) \S*<ingredient=cream>/);
+  if (mass.thing === "" && ofCream) return { cream_g: mass.grams };
   if (/chocolate$/.test(mass.thing) && asked) {
     const kind = (["dark", "milk", "white"] as const).find((each) => mass.thing.startsWith(each));
     return { chocolate_g: mass.grams, ...(kind ? { chocolate: kind } : {}) };
@@ -152,9 +157,15 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   // "half of that is dark ganache"
   const share = says(reading, /<number,fraction> (?:of )?(?:it|that|this|the \S*<base=filling>)(?: |$)/)
-    ? reading.amounts.find((each) => each.fraction && (!each.of || each.of.base === "filling"))?.value
+    ? reading.amounts.find(
+        (each) =>
+          each.fraction &&
+          (!each.of ||
+            each.of.base === "filling" ||
+            /^ of (?:it|that|this) /.test(reading.text.slice(each.at[1]))),
+      )?.value
     : undefined;
-  if (share !== undefined && share < 1) return { total_g: mass.grams * share };
+  if (share !== undefined && share < 1) return { total_g: mass.grams * share, of_g: mass.grams };
   return pointsBack(reading) ||
     says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
     (mass.thing === "filling" && says(reading, /(?:^| )(?:the|my|this|that) \S*<base=filling>/)) ||

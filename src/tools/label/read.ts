@@ -32,14 +32,26 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   const lines = read.lines.filter((each) => each.at[0] !== net?.at);
   if (lines.length > 0) {
     const unread = read.unread.filter((each) => namesSomething(each, reading));
+    // "add 40 g pistachio paste to the ingredients"
+    const more =
+      memory.follows &&
+      before?.lines &&
+      /^(?:(?:and|ok|oh|also|now|please) )*(?:add|plus|with|put) |\bas well\b|(?:to|on|in) the (?:ingredients|list|label)\b/.test(
+        reading.text,
+      )
+        ? before.lines.filter(({ name }) => !lines.some((each) => each.name === name))
+        : [];
     return {
       want: "label",
       ...common,
-      lines: lines.map(({ name, grams, thing }) => ({
-        name,
-        grams,
-        ...(flavored(thing) ? { taste: thing?.taste } : {}),
-      })),
+      lines: [
+        ...more,
+        ...lines.map(({ name, grams, thing }) => ({
+          name,
+          grams,
+          ...(flavored(thing) ? { taste: thing?.taste } : {}),
+        })),
+      ],
       ...(unread.length ? { unread } : {}),
     };
   }

@@ -126,6 +126,10 @@ export const thatSize = (reading: Reading, { table }: Memory): number | undefine
     ? table.diameter_mm
     : undefined;
 
+/** What stayed of a weight of which a part was taken. */
+export const otherPart =
+  /\b(?:other (?:half|part)|the rest|remaining (?:half|part|third|two thirds)|what(?:s| is) left)\b/;
+
 /** Numbers that stand alone in the sentence, bound to nothing. */
 export function bareNumbers(reading: Reading): Amount[] {
   return reading.amounts.filter(

@@ -43,6 +43,8 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    // what is left, and no resting
+    [-14, "(?:freeze|freez|keep|save|eat|give|sell|use|chill|store) the {step=rest}"],
     [
       9,
       "^(?!.*<temperature)(?:\\S+ )*(?:my|the) oven is (?:a |only |just )*(?:fan|convection)\\S* .*what .*set",
@@ -125,6 +127,13 @@ export const method = tool<MethodInputs>({
     [-5, "(?:did|usually|last|typical|typically|normally|normaly|my notes|best batch)"],
     [-2, "{number} {count}", "{when}", "{time}"],
   ),
+  // "how long does it take to set", behind a ganache
+  after: {
+    ganache: cues([
+      14,
+      "how long .. (?:to set|set|sets|set up|firm up|to firm)(?: (?:up|in the fridge|at room temp\\S*|there|then|for|it|so|please|before|i can pipe|to pipe))*(?: [?])?$",
+    ]),
+  },
   examples: [
     { say: "what oven temperature for macaron shells", inputs: { step: "bake", about: "heat" } },
     { say: "how long should the shells rest", inputs: { step: "rest", about: "time" } },

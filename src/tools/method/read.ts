@@ -19,12 +19,18 @@ const rows = () => {
   return compiled;
 };
 
-export function readMethod(reading: Reading, _memory: Memory): Partial<MethodInputs> {
+export function readMethod(reading: Reading, memory: Memory): Partial<MethodInputs> {
   const { mask } = reading;
   const asked = rows().find((row) => row.asks.some((pattern) => pattern.test(mask)));
   const named = asked ?? firstNamed(mask, "words") ?? firstNamed(mask, "loose");
   const oven = ovenNamed(reading);
   const about = aboutOf(mask);
+  // "how long does it take to set", of the ganache that was worked out
+  const setsIt =
+    memory.last?.tool === "ganache" &&
+    /how long .*(?:to set|set|sets|firm up)(?: |$)/.test(mask) &&
+    !/<count=|<base=buttercream/.test(mask);
+  if (setsIt) return { step: "ganache sets", about: "time" };
   // "what temp do i set": the oven's
   const sets =
     !named &&

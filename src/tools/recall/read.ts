@@ -22,6 +22,10 @@ const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;
 const last =
   /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
 
+/** What has to stand in a question for the words that are left in it to be looked for. */
+const asksNotes =
+  /(?:^| )(?:show|list|find|search|look|see|read|get|pull|bring|which|what|whats|when|where|any|anything|everything|did|have|has|how|who|ones?|notes?|\S*<count=\S+|about|with|without|mention\S*|say|says|said|and|or|only|just|also|but|recipes?|last|first)(?: |$)|\?$/;
+
 export function readRecall(reading: Reading, memory: Memory): Draft {
   const some = pieces(reading);
   const { mask } = reading;
@@ -46,7 +50,9 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
     praise.length ||
     rating.rating_from !== undefined ||
     rating.rating_to !== undefined ||
-    want !== "list"
+    want !== "list" ||
+    // "play some music there": no question about notes
+    !asksNotes.test(mask)
       ? []
       : leftOver(some);
   const draft: Draft = {

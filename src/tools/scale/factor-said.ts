@@ -71,10 +71,15 @@ export function timesBefore(
   factor: number,
   reading: Reading,
 ): Draft {
-  const whole = says(reading, /(?:^| )(?:whole|full|original|entire) (?:recipe|formula|thing)(?: |$)/);
+  const whole = says(
+    reading,
+    /(?:^| )(?:(?:whole|full|original|entire) (?:recipe|formula|thing)|(?:double|triple|halve|half) the (?:recipe|formula))(?: |$)|<(?:factor|number,fraction)> the (?:recipe|formula)(?: |$)/,
+  );
   if (before && (memory.follows || whole)) {
     // "just double the whole recipe": the one that was said
     if (before.have && before.lines && whole) return { lines: before.lines, factor };
+    // "no just double the recipe", behind four whites of it
+    if (whole && before.whites_count !== undefined) return { factor };
     if (before.have && before.formula !== undefined && !pointsBack(reading)) return { factor };
     if (before.have) return { have: before.have.map((each) => ({ ...each, grams: each.grams * factor })) };
     if (before.whites_count !== undefined) return { whites_count: before.whites_count * factor };

@@ -71,11 +71,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   if (against) return { ...common, ...against };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
-  if (factor !== undefined)
-    return {
-      ...common,
-      ...(lines.length > 0 ? { lines, factor } : timesBefore(before, memory, factor, reading)),
-    };
+  if (factor !== undefined) {
+    const { lines: onTable, ...times } = timesBefore(before, memory, factor, reading);
+    // "double it", of a recipe that was saved or shown: by its name
+    const whole = common.formula === undefined && onTable ? { lines: onTable } : {};
+    return { ...common, ...(lines.length > 0 ? { lines, factor } : { ...times, ...whole }) };
+  }
   const [whites, fewer] = reading.amounts.filter(isWhitesCount);
   const recipe = says(reading, /(?:recipe|formula|card|book)(?: |$)/) && weights.length >= 3;
   if (whites && !fewer && recipe && weights.some((each) => each.thing?.ingredient === "whites"))

@@ -276,6 +276,11 @@ export const scale = tool<ScaleInputs>({
   goesOn: cues([12, spares]),
   // "make it one and a half times", behind a recipe that was shown
   after: {
+    // "and the almond flour in it", behind the batter for so many
+    shells: cues([
+      14,
+      "^(?:(?:and|so|ok|what about|how much is|how much) )*(?:the )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar|whites)} in (?:it|that|there)(?: (?:then|please))?(?: [?])?$",
+    ]),
     formula: cues([
       9,
       "^(?:(?:and|now|ok|so|then|please|can you|could you) )*(?:make|do|give me|scale|take) (?:it|that|this)?(?: up| down)?(?: by| to)? ?(?:{factor}|\\S*<number,fraction>)(?: (?:as much|the size|of it|please|then|it))*(?: [?])?$",

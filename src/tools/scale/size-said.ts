@@ -34,7 +34,13 @@ export function sizeOf(
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
     const isLoose = !total.of || total.of.base === "meringue";
-    if (before && memory.follows && isLoose && before.total_g === undefined)
+    const own = single.length === 1 ? single[0]?.ingredient : undefined;
+    // "get more whites so ive 143 g": that line of what is at hand
+    if (own && isLoose && before?.have?.some(({ name }) => name === own) && memory.follows)
+      return { have: before.have.map((each) => (each.name === own ? { ...each, grams: grams ?? 0 } : each)) };
+    // "make it come to 300 g altogether", behind so many times a recipe
+    const whole = before?.factor !== undefined;
+    if (before && memory.follows && isLoose && before.total_g === undefined && !whole)
       return before.whites_count !== undefined
         ? { have: [{ name: "whites", grams: grams ?? 0 }] }
         : replaced(before, grams ?? 0);

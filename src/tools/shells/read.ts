@@ -252,7 +252,9 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const bare = bareNumbers(reading)[0];
   // "three colours": bowls, and no macarons
-  if (!bare || !memory.follows || bare.of?.count === "bowls") return {};
+  if (!bare || bare.of?.count === "bowls") return {};
+  // "how much batter for the 20", of which the trays were asked before
+  if (!memory.follows) return before?.macarons === bare.value ? { macarons: bare.value } : {};
   // "i have only 4" is no weight where hundreds of grams were
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
     if (slot.endsWith("_g") && bare.value < (before?.[slot] ?? 0) / 25) continue;

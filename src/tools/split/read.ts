@@ -179,10 +179,21 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const inParts = numbers.filter((each) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1])));
   if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))
     return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
+  // "one pink one plain"
+  const singles = numbers.filter((each) => each.value === 1 && (each.of?.taste ?? each.of?.color));
+  if (singles.length > 1 && singles.length === numbers.length)
+    return { parts: singles.map((each) => shareOf(1, each.of?.color ?? each.of?.taste)) };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
   if (parts.length > 1)
-    return { parts: namedBySize(reading, parts) ?? parts.map((each) => shareOf(each.value, named(each))) };
+    return {
+      parts:
+        namedBySize(reading, parts) ??
+        otherNamed(
+          parts.map((each) => shareOf(each.value, named(each) ?? namedLater(reading, each, parts))),
+          before,
+        ),
+    };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
   if (
     one &&
@@ -268,6 +279,31 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
   );
   return before && nameFrom(before);
+}
+
+/** "3 to 1, three parts pink": the number said once more, with its name. */
+function namedLater(
+  { amounts, text }: Reading,
+  amount: Amount,
+  parts: readonly Amount[],
+): string | undefined {
+  if (parts.filter((each) => each.value === amount.value).length > 1) return undefined;
+  const again = amounts.find(
+    (each) =>
+      !parts.includes(each) && each.value === amount.value && /^ parts? /.test(text.slice(each.at[1])),
+  );
+  return again && /^ parts? (?:of )?(\S+)/.exec(text.slice(again.at[1]))?.[1];
+}
+
+/** The one name of the shares before that none has yet, where one has none. */
+function otherNamed(parts: Share[], before: Draft | undefined): Share[] {
+  const names = [...(before?.percents ?? []), ...(before?.parts ?? [])].flatMap((each) => each.name ?? []);
+  const left = names.filter((name) => !parts.some((each) => each.name === name));
+  const [name] = left;
+  const nameless = parts.filter((each) => each.name === undefined);
+  return name && left.length === 1 && nameless.length === 1 && parts.length === names.length
+    ? parts.map((each) => (each.name === undefined ? { ...each, name } : each))
+    : parts;
 }
 
 /** "2:1, the big part raspberry": named by which is the larger. */

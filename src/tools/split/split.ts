@@ -106,7 +106,7 @@ export const split = tool<SplitInputs>({
     [1, "{color}", "{weight} .. {base}"],
     [
       -4,
-      "(?:just|has|my|is|looks|it|ganache|buttercream|all|keeps|kept|have|had) split(?:<\\S+)?",
+      "(?:just|has|my|is|looks|its|it|ganache|buttercream|all|keeps|kept|have|had) split(?:<\\S+)?",
       "{base} .. {symptom=(split_ganache|curdled_buttercream)}",
       "{dose} .. {base}",
       "(?:note|log) ",

@@ -190,5 +190,9 @@ function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft |
   if (before.do === "add")
     return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
-  return { ...before, ...time, ...(when ? { when } : {}) };
+  // "25 min, cooling shells"
+  const comma = some.findIndex((each) => each.text === ",");
+  const behind =
+    before.name === undefined && before.step === undefined && comma === 1 ? nameFrom(some.slice(2)) : "";
+  return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };
 }

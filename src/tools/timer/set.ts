@@ -32,17 +32,31 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
+    const again = time ? undefined : sameAgain(part, memory);
     const unclear = time?.when && lengthOrClock.exec(textOf(part))?.[1];
     if (unclear) return [{ do: "set", ...(name ? { name } : {}), unclear }];
     const draft: Draft = {
       do: "set",
       ...(name ? { name } : asked ? { name: asked } : {}),
       ...time,
+      ...again,
       ...(step ? { step } : {}),
       ...(time?.for_min !== undefined && onceRung.test(textOf(part)) ? { after: true } : {}),
     };
     return Array.from({ length: copies(part) }, () => draft);
   });
+}
+
+/** "same again for tray 2": as long as the one that was set last. */
+function sameAgain(part: readonly Piece[], memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    before?.do !== "set" ||
+    !/^(?:(?:and|now|ok) )*(?:the )?same(?: again| thing)?(?: |$)/.test(textOf(part))
+  )
+    return undefined;
+  const { for_min, step } = before;
+  return { ...(for_min === undefined ? {} : { for_min }), ...(step ? { step } : {}) };
 }
 
 /** "14 min after that", "once that's done another 10". */

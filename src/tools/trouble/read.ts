@@ -13,6 +13,7 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const found = reading.things.flatMap((each) =>
     each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : [],
   );
+  if (found.length === 0) found.push(...ofMixBefore(reading, memory));
   const [mix, ...mixesMore] = [...new Set(mixes(reading))];
   const fitting = found.map((id) => (mix && mixesMore.length === 0 ? ofMix(id, mix) : id));
   const all = [...new Set(fitting)];
@@ -66,6 +67,16 @@ const ofMix = (id: string, mix: string): string => {
   if (faultOf.get(id) === undefined || faultOf.get(id) === mix) return id;
   return alike.find((row) => Object.values(row).includes(id))?.[mix] ?? id;
 };
+
+/** "now its gone soupy instead", behind a curdled buttercream: a word for what is wrong with that. */
+function ofMixBefore(reading: Reading, memory: Memory): string[] {
+  const before = memory.last?.tool === "trouble" ? memory.last.inputs.symptom : undefined;
+  const kind = faultOf.get(String(before)) ?? memory.table.filling;
+  if (!memory.follows || kind === undefined || mixes(reading).length > 0) return [];
+  return reading.things.flatMap(({ id }) =>
+    faultOf.has(id) && !praise.includes(id) ? [ofMix(id, kind)] : [],
+  );
+}
 
 const mixes = (reading: Reading): (string | undefined)[] =>
   reading.things.flatMap((each: Thing) => (each.base ? [each.base] : []));
