@@ -194,6 +194,9 @@ const inOz =
 const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
 /** A ganache is answered with and without. */
 const withoutButter = /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))? ?\??$/;
+/** "how much of each", behind what was shared out. */
+const ofEach =
+  /^(?:and |so |ok )*how (?:much|many)(?: grams| g)? (?:of|for|in|is)? ?each(?: one| part| bowl| half)?(?: then)?(?: \?)?$/;
 const readOnly = new Set(
   "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
 );
@@ -221,6 +224,8 @@ export function sameAgain(
   // "how warm should it be when i do that", of a ganache that split
   if (last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(text))
     return { because: "asks how warm, which the same answer says" };
+  if (["split", "fill"].includes(last.tool) && ofEach.test(text))
+    return { because: "asks for each part, which the answer says" };
   // "how hot then must they be", of whites that are not safe as they are
   if (
     last.tool === "keep" &&

@@ -92,6 +92,7 @@ export const cost = tool<CostInputs>({
   inputs,
   // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
+    [8, "(?:i|we|ive) (?:spent|paid) (?:about |around |roughly )?(?:{number}|{money}) (?:on|for) "],
     [
       5,
       "(?:cost|price) of {weight} .. {ingredient}",

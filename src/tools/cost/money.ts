@@ -172,9 +172,10 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     return "packaging";
   // "a box of 12 at $30"
   if (
-    /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?: of \S+)?(?: \S+)? at$/.test(
+    /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?: of \S+)?(?: \S+)? (?:at|for)$/.test(
       before.trim(),
-    )
+    ) &&
+    !/\b(?:buy|bought|cost|costs|spent|paid|make|makes)\b/.test(before)
   )
     return "price";
   // "1.5 hours at 20 dollars"

@@ -164,7 +164,12 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
 const isNamed = (reading: Reading, name: string): boolean =>
   (name === "with butter" &&
     /\bbutter (?:one|version|ganache)\b|\bwith (?:the )?butter\b/.test(reading.text)) ||
-  reading.things.some((thing) => [thing.color, thing.taste, thing.base].includes(name)) ||
+  reading.things.some(
+    (thing) =>
+      [thing.color, thing.taste, thing.base].includes(name) ||
+      (thing.base !== undefined && name.endsWith(` ${thing.base}`)) ||
+      (thing.taste !== undefined && name.startsWith(`${thing.taste} `)),
+  ) ||
   isIn(reading, name);
 
 const isIn = (reading: Reading, name: string): boolean =>

@@ -223,6 +223,10 @@ export const ganache = tool<GanacheInputs>({
     ],
     [-2, "when (?:do|did|should)", "{count=macarons} .. (?:ready|due|by) ", "{when}", "center"],
   ),
+  // "white chocolate for the ganache half", behind a filling that was shared out
+  after: {
+    split: cues([12, "{chocolate} .. {base=ganache} (?:half|part|one|bowl|bit|share|third|quarter)\\S*"]),
+  },
   examples: [
     {
       say: "300 g dark chocolate how much cream for piping",

@@ -126,7 +126,7 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
 function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
   // "the ganache half is dark", behind a filling that was split
-  const own = memory.table.parts?.find((each) => each.name === "ganache");
+  const own = memory.table.parts?.find((each) => /(?:^| )ganache$/.test(each.name));
   const ofOther = reading.things.some((each) => each.base === "buttercream");
   if (memory.table.rest && !ofOther && otherPart.test(reading.text))
     return { total_g: memory.table.rest.grams };

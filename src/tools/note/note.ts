@@ -120,7 +120,7 @@ export const note = tool<NoteInputs>({
   // "rating 7", "oh and rested 40 min"
   goesOn: cues([
     8,
-    "^(?:(?:oh|and|also) )*(?:id|i would|i|ill|we) (?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
+    "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
     "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
     "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
     "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",

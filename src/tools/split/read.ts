@@ -181,7 +181,8 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
   // "one pink one plain"
   const singles = numbers.filter((each) => each.value === 1 && (each.of?.taste ?? each.of?.color));
-  if (singles.length > 1 && singles.length === numbers.length)
+  const notSingles = numbers.filter((each) => !singles.includes(each));
+  if (singles.length > 1 && notSingles.every((each) => each.value === singles.length))
     return { parts: singles.map((each) => shareOf(1, each.of?.color ?? each.of?.taste)) };
   const ratio = numbers.filter((each) => isRatioPart(reading, each));
   const parts = ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
@@ -274,6 +275,11 @@ function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined):
   const from = bowl ? bowl.at[1] : 0;
   const first = Math.min(...names.filter((at) => at >= from || at < (bowl?.at[0] ?? 0)));
   if (joined && (joined.color || joined.taste) && first < Math.min(...shares)) return nameFrom(joined);
+  // "half lemon buttercream, half mint ganache"
+  const mixOf = ofMixes
+    ? reading.things.find((each) => each.base && each.at[0] >= amount.at[1] && each.at[0] < end)
+    : undefined;
+  if (after && mixOf && after !== mixOf) return `${nameFrom(after)} ${nameFrom(mixOf)}`;
   if (after) return nameFrom(after);
   const before = reading.things.findLast(
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,

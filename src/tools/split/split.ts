@@ -52,7 +52,7 @@ export const split = tool<SplitInputs>({
     [5, "(?:one|another) more {dose=color}"],
     [
       10,
-      "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the) )*{base}",
+      "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",
       "(?:color|colour|{dose=color}) (?:the |my |this |that )?{base=batter} (?:into|in) {number} {count=bowls} .. each",
     ],
     [8, "{weight} .. {base} .. {percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. \\S*rest\\S*"],
