@@ -224,6 +224,9 @@ export function sameAgain(
   // "how warm should it be when i do that", of a ganache that split
   if (last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(text))
     return { because: "asks how warm, which the same answer says" };
+  // both scales stand in an answer about heat
+  if (last.tool === "method" && /^(?:(?:and|so|ok|what) )*(?:in|as) (?:f|c|fahrenheit|celsius|centigrade)(?: (?:please|pls|then))? ?\??$/.test(text))
+    return { because: "asks for the same on the other scale, which stands in the answer" };
   if (["split", "fill"].includes(last.tool) && ofEach.test(text))
     return { because: "asks for each part, which the answer says" };
   // "how hot then must they be", of whites that are not safe as they are

@@ -2,6 +2,7 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { learnedTopics } from "../contract/record.ts";
+import { cues } from "../lib/cue.ts";
 import { diameter_mm, money, time_min } from "../lib/inputs.ts";
 import { answerBench } from "./answer.ts";
 import { benchCues } from "./cues.ts";
@@ -71,6 +72,14 @@ export const bench = tool<BenchInputs>({
   purpose: "How your bench is set: oven, tray, shell size, scale, hours, currency",
   inputs,
   cues: benchCues,
+  // "mine runs hot by 10", behind how hot they bake
+  after: {
+    method: cues([
+      9,
+      "(?:mine|it|my one) (?:runs|bakes) (?:about )?(?:hot|cold|cool|hotter|colder) by (?:about )?(?:{number}|{temperature})",
+      "(?:mine|it|my one) (?:runs|bakes) (?:about )?(?:{number}|{temperature}) (?:degrees )?(?:too )?(?:hot|cold|cool|hotter|colder)",
+    ]),
+  },
   examples: [
     { say: "my mat has 28 circles", inputs: { do: "set", shells_a_tray: 28 } },
     { say: "I always pipe mine 4 cm, remember that", inputs: { do: "set", diameter_mm: 40 } },

@@ -28,12 +28,6 @@ export const benchCues = cues(
   ],
   // a printer is of another world otherwise
   [
-    6,
-    `${mine} (?:printers? |print )?(?:paper|printer) (?:size )?(?:is|uses|takes|has|=|:|prints(?: on)?) .. (?:a 4\\S*|letter)`,
-    `(?:i|we) (?:always |only |usually )?print (?:everything |it all |them )?on .. (?:a 4\\S*|letter)`,
-    `(?:use|switch to|set) (?:${mine} )?(?:paper (?:size )?(?:to )?)?(?:us )?(?:a 4\\S*|letter) paper${end}`,
-  ],
-  [
     8,
     `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
     `(?:oven|i|we) (?:takes?|holds?|fits?|bakes?|can bake|do|can do|bake|\\S*<step=bake>) {number} {count=trays} (?:at once|at a time|at the same time|together)`,

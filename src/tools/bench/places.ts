@@ -16,7 +16,9 @@ export function readOven(reading: Reading): Draft {
   const off = reading.amounts.find(
     (each) =>
       (each.dim === "temperature" || (each.dim === "number" && each.unit === "")) &&
-      /(?:runs|reads|gets|bakes) (?:about |roughly |some )?$/.test(reading.text.slice(0, each.at[0])),
+      /(?:runs|reads|gets|bakes) (?:(?:hot|cold|cool|hotter|colder) by )?(?:about |roughly |some )?$/.test(
+        reading.text.slice(0, each.at[0]),
+      ),
   );
   const heat =
     off ??
@@ -24,7 +26,7 @@ export function readOven(reading: Reading): Draft {
     reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.of);
   if (
     heat &&
-    /(?:^| )ovens?(?: |$)/.test(mask) &&
+    /(?:^| )(?:ovens?|(?:mine|it) runs)(?: |$)/.test(mask) &&
     /(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)(?: |$)/.test(mask)
   ) {
     // A difference of temperatures has no zero point: only its scale counts.

@@ -59,6 +59,7 @@ export function readShares(reading: Reading, memory: Memory, before: Draft, mone
   const asked = memory.slot === "margin_percent";
   if (
     bare &&
+    !/\bround\b/.test(reading.text) &&
     (asked ||
       (memory.follows &&
         (named !== undefined ||

@@ -52,10 +52,16 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   if (bare && memory.slot) out[memory.slot as "cost"] = bare.value;
   // "and at 18?", behind a price
   const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-  const again = money.length === 0 && before.price !== undefined && numberAlone.test(reading.mask);
+  const again =
+    (before.price !== undefined && money.length === 0 && numberAlone.test(reading.mask)) ||
+    (before.want === "price" && rounded.test(reading.mask) && /round|call/.test(reading.text));
   if (again) out.price = reading.amounts[0]?.value;
   return out;
 }
+
+/** "round it to 12", behind a price: that is charged. */
+const rounded =
+  /^(?:(?:ok|and|so|lets|ill|i) )*(?:round|call|make) (?:it|that|this)?(?: up| down)?(?: ?to)? ?\S*<(?:number|money)>(?: (?:then|each|a box|please))?(?: [?])?$/;
 
 const anotherSum = /\b(?:another|an? extra|extra|an? additional|additional|plus|a further) $/;
 

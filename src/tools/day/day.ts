@@ -91,8 +91,8 @@ export const day = tool<DayInputs>({
     // "save it as" is a recipe's otherwise
     [
       7,
-      "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue)}|{count=trays} {number})(?: (?:{count=trays}|{number}|all|now|already|them|it|up|and|please|pls|thanks|labell?ing))*(?: [.!])?$",
-      "^(?:(?:ok|okay|so|and|now|the|my|all|that|thats) )*(?:(?:(?:{taste}|{chocolate}) )?{base=(ganache|buttercream)}|{formula}) (?:(?:is|are|has|now|all|just|been) )*(?:done|ready|made|finished)(?: (?:now|already|too|please|thanks))*(?: [.!])?$",
+      "^(?:(?:ok|okay|so|and|now|right|hi|hey|im|ive|i|am|have|we|were|weve|just|all|is|that|thats) )*(?:done|finished|through|completed) (?:with )?(?:the |my |all the )?(?:(?:{taste}|{chocolate}) )?(?:{use=piping}|weighing|sifting|whipping|boxing|labell?ing|macaronaging|{step=(bake|macaronage|cool)}|{base=(filling|ganache|buttercream|meringue|batter)}|{count=trays} {number})(?: (?:{count=trays}|{number}|all|now|already|them|it|up|and|please|pls|thanks|labell?ing))*(?: [.!])?$",
+      "^(?:(?:ok|okay|so|and|now|the|my|all|that|thats) )*(?:(?:(?:{taste}|{chocolate}) )?{base=(ganache|buttercream|batter)}|{formula}) (?:(?:is|are|has|now|all|just|been) )*(?:done|ready|made|finished)(?: (?:now|already|too|please|thanks))*(?: [.!])?$",
       "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
@@ -188,6 +188,10 @@ export const day = tool<DayInputs>({
       12,
       "^(?:(?:and|but|so|ok|what|how|about|if|it|was|its|were|is|they|want|make|for|on|back to) )*{when}(?: ,)? (?:at )?(?:the )?same time",
       "^(?:and |but |so |what |how )*(?:about |if )(?:(?:it|they|its|was|is|were|want|for|on|by) )*{when}(?: ?,.*)?$",
+    ],
+    [
+      12,
+      "^(?:(?:ok|okay|right|so|now|and|im|lets) )*(?:start|starting|begin|go|get going)(?: now| then)?(?: [.!])?$",
     ],
     [12, "no.rest(?:<\\S+)?", "(?:skip|without|dont|not) (?:\\S+ )?{step=rest}"],
     [

@@ -5,7 +5,7 @@ import type { DayInputs } from "./day.ts";
 
 const words: readonly (readonly [RegExp, string])[] = [
   [/(?:^| )(?:weigh|sift)/, "weigh"],
-  [/macaronag|folding|meringue|whipping/, "macaronage"],
+  [/macaronag|folding|meringue|whipping|(?:^| )batter/, "macaronage"],
   [/(?:^| )pip(?:ing|ed)/, "pipe"],
   [/(?:^| )(?:baking|baked|out)(?:<| |$)/, "bake"],
   [/(?:^| )cool/, "cool"],

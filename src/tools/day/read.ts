@@ -69,7 +69,7 @@ function readWant(reading: Reading): Draft | undefined {
   if (
     says(
       reading,
-      /(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:the |my )?first (?:step|thing)|what (?:do i do|comes) first|(?:whats|what is) (?:still )?left to do|what do i still have to do/,
+      /^(?:(?:ok|okay|right|so|now|and|im|lets) )*(?:start|starting|begin|go|get going)(?: now| then)?$|(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:the |my )?first (?:step|thing)|what (?:do i do|comes) first|(?:whats|what is) (?:still )?left to do|what do i still have to do/,
     )
   )
     return { want: "next" };

@@ -121,7 +121,8 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     table.mass &&
     (pointsBack(reading) ||
       (!base &&
-        ["buttercream", "ganache"].includes(memory.last?.tool ?? "") &&
+        (["buttercream", "ganache"].includes(memory.last?.tool ?? "") ||
+          (memory.last?.tool === "fill" && ["buttercream", "ganache"].includes(table.mass.thing))) &&
         says(
           reading,
           /(?:^| )(?:add|adding|flavou?r|put|with|how much) |^(?:and |then |now |so )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then))?(?: \?)?$/,

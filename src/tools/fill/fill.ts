@@ -128,6 +128,13 @@ export const fill = tool<FillInputs>({
     [-8, "(?:how|hw) much {dose} .. (?:for|in|into) (?:the |my )?(?:ring|center|centre)"],
     [-1.5, "{taste} .. {weight}"],
   ),
+  // "filling for it", of the day that was planned
+  after: {
+    day: cues([
+      14,
+      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=filling} (?:for (?:it|that|them|those|this)|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+    ]),
+  },
   examples: [
     { say: "how much filling do I make for 24 macarons", inputs: { macarons: 24 } },
     {

@@ -38,6 +38,12 @@ const named = methodRows
   )
   .map((row) => words(row.id));
 
+/** Of the ganache that was worked out. */
+const untilSet = cues([
+  14,
+  "how long .. (?:to set|set|sets|set up|firm up|to firm|before i (?:can )?(?:pipe|use|fill)\\S*|(?:until|till) i can (?:pipe|use)\\S*)(?: (?:up|in the fridge|at room temp\\S*|there|then|for|it|so|please|before|i can pipe|to pipe))*(?: [?])?$",
+]);
+
 export const method = tool<MethodInputs>({
   name: "method",
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
@@ -129,10 +135,8 @@ export const method = tool<MethodInputs>({
   ),
   // "how long does it take to set", behind a ganache
   after: {
-    ganache: cues([
-      14,
-      "how long .. (?:to set|set|sets|set up|firm up|to firm)(?: (?:up|in the fridge|at room temp\\S*|there|then|for|it|so|please|before|i can pipe|to pipe))*(?: [?])?$",
-    ]),
+    ganache: untilSet,
+    fill: untilSet,
   },
   examples: [
     { say: "what oven temperature for macaron shells", inputs: { step: "bake", about: "heat" } },

@@ -27,8 +27,11 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
   const about = aboutOf(mask);
   // "how long does it take to set", of the ganache that was worked out
   const setsIt =
-    memory.last?.tool === "ganache" &&
-    /how long .*(?:to set|set|sets|firm up)(?: |$)/.test(mask) &&
+    (memory.last?.tool === "ganache" ||
+      (memory.last?.tool === "fill" && memory.table.mass?.thing === "ganache")) &&
+    /how long .*(?:to set|set|sets|firm up|before i (?:can )?(?:pipe|use|fill)|(?:until|till) i can (?:pipe|use))(?: |<|$)/.test(
+      mask,
+    ) &&
     !/<count=|<base=buttercream/.test(mask);
   if (setsIt) return { step: "ganache sets", about: "time" };
   // "what temp do i set": the oven's

@@ -188,6 +188,13 @@ export const shells = tool<ShellsInputs>({
     ],
   ),
   goesOn: cues([12, spares]),
+  // "batter for it", of the day that was planned
+  after: {
+    day: cues([
+      14,
+      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=batter} (?:for (?:it|that|them|those|this)|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+    ]),
+  },
   examples: [
     { say: "batter for 24 macarons", inputs: { macarons: 24, want: "batter" } },
     { say: "how many macarons from 460 g of batter", inputs: { batter_g: 460, want: "macarons" } },
