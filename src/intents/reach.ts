@@ -225,7 +225,12 @@ export function sameAgain(
   if (last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(text))
     return { because: "asks how warm, which the same answer says" };
   // both scales stand in an answer about heat
-  if (last.tool === "method" && /^(?:(?:and|so|ok|what) )*(?:in|as) (?:f|c|fahrenheit|celsius|centigrade)(?: (?:please|pls|then))? ?\??$/.test(text))
+  if (
+    last.tool === "method" &&
+    /^(?:(?:and|so|ok|what) )*(?:in|as) (?:f|c|fahrenheit|celsius|centigrade)(?: (?:please|pls|then))? ?\??$/.test(
+      text,
+    )
+  )
     return { because: "asks for the same on the other scale, which stands in the answer" };
   if (["split", "fill"].includes(last.tool) && ofEach.test(text))
     return { because: "asks for each part, which the answer says" };

@@ -93,9 +93,14 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
   // "smbc for 24": no bowl holds so few grams
-  const few = /<base=buttercream> for \S*<number>(?: (?:please|pls))?(?: \?)?$/.test(reading.mask)
-    ? reading.amounts.find((each) => each.dim === "number" && !each.of && each.value >= 6 && each.value <= 60)
-    : undefined;
+  const few =
+    /<base=buttercream> for \S*<number>(?: , \S*<length>(?: \S+)?)?(?: (?:please|pls))?(?: \?)?$/.test(
+      reading.mask,
+    )
+      ? reading.amounts.find(
+          (each) => each.dim === "number" && !each.of && each.value >= 6 && each.value <= 60,
+        )
+      : undefined;
   if (few && Object.keys(out).length === 0) out.macarons = few.value;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
   const place = /(?:^| )(?:ring|border|rim|dam)(?: |$)/.test(reading.mask)

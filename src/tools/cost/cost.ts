@@ -92,6 +92,10 @@ export const cost = tool<CostInputs>({
   inputs,
   // A piece without a question ("$8.40 of ingredients") stays below what stands alone, so that the sum stays whole.
   cues: cues(
+    [
+      10,
+      "^(?:(?:my|the|all|ok|so) )*(?:costs?|spent|bills?|receipts?|shopping)(?: so far| was| were| today| in all)?(?: :)? .*{ingredient} {number} .*{ingredient} {number}",
+    ],
     [8, "(?:i|we|ive) (?:spent|paid) (?:about |around |roughly )?(?:{number}|{money}) (?:on|for) "],
     [
       5,

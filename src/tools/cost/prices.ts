@@ -50,6 +50,8 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
   const packs = new Set(money.flatMap((sum) => (sum.amount.per ? [] : [packOf(sum.amount.at, reading)])));
   const weights = weighed(reading).filter(
     (each) =>
+      // "butter 3.20, eggs 1.80": sums of money
+      !money.some(({ amount }) => amount === each.amount) &&
       each.thing &&
       (each.thing.ingredient || each.thing.dose || each.thing.taste || each.thing.chocolate) &&
       !(packs.has(each.grams) && priced.length > 0 && weighed(reading).length === 1),

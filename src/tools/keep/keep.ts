@@ -110,6 +110,7 @@ export const keep = tool<KeepInputs>({
       "{time} old {ingredient=whites}",
       "freeze (?:\\S+ ){0,2}{ingredient=whites}",
     ],
+    [5, "when (?:do|does|will|would) (?:they|it|these|those|this|that) (?:expire|go off|go bad|spoil)"],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [
       17,

@@ -116,6 +116,11 @@ function bareMinutes(some: readonly Piece[], at: number): number | undefined {
   const heat = some[at + 2];
   const isHot =
     some[at + 1]?.text === "at" && (heat?.amount?.dim === "temperature" || isBareHeat(some, at + 2));
+  // "baked 148 for 14"
+  const before = some[at - 2];
+  const isFor =
+    some[at - 1]?.text === "for" && (before?.amount?.dim === "temperature" || isBareHeat(some, at - 2));
+  if (isFor && amount.value >= 5 && amount.value <= 30) return amount.value;
   if (step === "rest" && amount.value >= 5 && amount.value <= 240) return amount.value;
   return step === "bake" && isHot && amount.value >= 5 && amount.value <= 30 ? amount.value : undefined;
 }

@@ -72,6 +72,10 @@ export const scale = tool<ScaleInputs>({
       8,
       "{weight} {ingredient} .. {weight} {ingredient} .. (?:i|ive) (?:only |just )?(?:have|got) (?:only |just |about )?{weight} {ingredient}",
     ],
+    [
+      7,
+      "(?:short|low) (?:on|of) {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. (?:only|just|got|have) (?:{number}|{weight})",
+    ],
     // what stands in for an ingredient is no scaling
     [
       -12,

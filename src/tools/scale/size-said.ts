@@ -48,6 +48,9 @@ export function sizeOf(
   }
   const bare = outcome(reading) ?? bareNumbers(reading)[0];
   const own = single.length === 1 ? single[0]?.ingredient : undefined;
+  // "im short on almond flour, only 110"
+  if (bare && own && bare.value >= 10 && says(reading, /(?:^| )(?:short|low) (?:on|of) /))
+    return { have: [{ name: own, grams: bare.value }] };
   // "i found more almond flour, it is 140 now": that line of what is at hand
   if (bare && bare.value >= 10 && own && before?.have?.some(({ name }) => name === own) && memory.follows)
     return { have: before.have.map((each) => (each.name === own ? { ...each, grams: bare.value } : each)) };

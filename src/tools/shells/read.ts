@@ -41,7 +41,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     memory.last?.tool === "shells" &&
     says(
       reading,
-      /(?:will|would|is|are|does|do) (?:that|it|they|those|this) (?:be |go on |fit on |fit |need |take )?(?:on )?\S*<number> \S*<count=trays> or/,
+      /(?:will|would|is|are|does|do) (?:that|it|they|those|this) (?:be |go on |fit on |fit |need |take )?(?:on )?\S*<number> \S*<count=trays> or|(?:will|would|do|does) (?:that|it|they|those|this) (?:all )?(?:go|fit) on \S*<number> \S*<count=trays>(?: \?)?$/,
     )
   )
     return { want: "trays" };

@@ -35,7 +35,7 @@ const isOrder =
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
-  /how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+  /what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const hasBeen =
@@ -135,6 +135,9 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   const name = pointedAt(some);
   if (name === "other") return { name, ...remembered(memory) };
   if (name) return { name };
+  // "tray one needs 2 more"
+  const tray = /(?:^| )tray\S* (?:(\d+)<number>|(one|two|three|four|five|six))(?: |$)/.exec(mask);
+  if (tray) return { name: `tray ${tray[1] ?? numberWords.indexOf(tray[2] ?? "") + 1}` };
   return pronoun.test(mask) || memory.follows ? remembered(memory) : {};
 }
 

@@ -166,6 +166,11 @@ export const timer = tool<TimerInputs>({
       "stop (?:all|both|everything|it all|them)",
     ],
     [
+      8,
+      "{count=trays} (?:one|two|three|four|{number}) (?:needs?|wants?|gets?) (?:another )?(?:{number}|{time}) (?:more|longer|extra)",
+      "what (?:was|is) {count=trays} (?:one|two|three|four|{number}) (?:timer )?(?:set|on) (?:to|for|at)",
+    ],
+    [
       3,
       "(?:^{time}) (?:for|,|\\S+ for|one|and)",
       "{count=trays} (?:one|{number}) .. {time}",
