@@ -14,7 +14,7 @@ tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect bri
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
 oclock dough kettle rung rang ring rings ringing theyd theyll spilt spilled spill spills leak leaks leaked leaking mould mold mouldy moldy slimy fuzzy rancid outage blackout ooze oozes oozing remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
-undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
+rename renamed remaining undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 temperature temperatures minus negative plus times divided
 amts amount amounts amt qty quantities quantity portion
 ingredient ingredients allergen allergens label labels margin markup profit price pricing cost costs charge sell
@@ -118,4 +118,36 @@ export const shortSlips: Readonly<Record<string, string>> = {
   tel: "tell",
   fr: "for",
   abt: "about",
+  shw: "show",
+  frm: "from",
+  bt: "but",
+  lst: "last",
+  mor: "more",
+  tke: "take",
+  ws: "was",
+  cnt: "cant",
+  agn: "again",
+  drk: "dark",
+  hvy: "heavy",
+  ad: "add",
+  wth: "with",
+  nxt: "next",
+  gd: "good",
+  rn: "now",
+  tripl: "triple",
+  theyr: "theyre",
+  dnt: "dont",
+  jst: "just",
+  mk: "make",
+  insted: "instead",
+  remaing: "remaining",
+  mst: "must",
+  shld: "should",
+  cld: "could",
+  wld: "would",
+  bcs: "because",
+  pt: "put",
+  gt: "got",
+  sm: "some",
+  evn: "even",
 };

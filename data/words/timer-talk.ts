@@ -33,6 +33,6 @@ resume hold freeze restart reset extend shorten snooze change give finish quit m
 
 /** The words that point at a running timer end before these, or where a new name would. */
 export const pointerStops = list(`
-left done doing finished ring rings go off up to by due ready still running got over again back please a
+left nearly almost done doing finished ring rings go off up to by due ready still running got over again back please a
 another from more with finish end
 `);

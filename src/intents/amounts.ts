@@ -55,7 +55,9 @@ const made = (
 
 function readMoney(tokens: readonly Token[], i: number): AmountRead | undefined {
   const unit = unitsAt(text(tokens[i]))?.find((each) => each.words.length === 1)?.unit;
-  if (!unit || tokens[i]?.kind !== "sign" || unitRow(unit).dim !== "money") return undefined;
+  // "€12" and "EUR 12"; "dollars 12" says nothing
+  const before = tokens[i]?.kind === "sign" || text(tokens[i]) === unit?.toLowerCase();
+  if (!unit || !before || unitRow(unit).dim !== "money") return undefined;
   const read = readNumber(tokens, i + 1);
   return read && made(read.value, unit, "money", read.next);
 }

@@ -12,7 +12,7 @@ import { type Inputs, saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
+  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|pardon(?: me)?|excuse me|forgive me|rather|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 

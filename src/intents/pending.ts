@@ -26,7 +26,8 @@ export function answersPending(
     best.points >= stands &&
     best.tool !== tool &&
     !isBare(reading) &&
-    !isListFor(pending.slot, reading)
+    !isListFor(pending.slot, reading) &&
+    !tellsBowl(pending.slot, reading)
   )
     return undefined;
   if (
@@ -80,6 +81,14 @@ const takesAll = (found: Inputs, { amounts }: Reading) =>
   (amounts[0]?.dim === "weight" ||
     (amounts[0]?.dim === "number" && amounts[0].of?.ingredient !== undefined)) &&
   Object.entries(found).some(([key, value]) => key.endsWith("_g") && typeof value === "number");
+
+/** "it is 180 g of dark chocolate and 150 g of cream", where the weight of a bowl was asked for. */
+const tellsBowl = (slot: string, { mask }: Reading): boolean =>
+  slot === "base_g" &&
+  /^(?:(?:so|ok|well|oh|um) )*(?:its|it is|it has|it was|theres|there is|there are|with|made of|made with|from) (?:about |only )?\S*<weight> (?:of )?\S*<[^>]*(?:ingredient|chocolate)=/.test(
+    mask,
+  ) &&
+  !/(?:^| )(?:how|what|whats|which|is it|enough|ok|why)(?: |$)|\?$/.test(mask);
 
 /** A list of ingredients, where one was asked for: nothing but amounts, things and what joins them. */
 const isListFor = (slot: string, reading: Reading) =>

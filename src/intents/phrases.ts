@@ -22,6 +22,21 @@ const phrases: readonly Phrase[] = [
     from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g,
     to: " ",
   },
+  // ", an how many": the joint, and no article
+  {
+    marks: [" an h", " an w"],
+    from: /(?<=^|[ ,])an (?=(?:how|hw|what|wht|when|where|which|why|hows|whats)\b)/g,
+    to: "and ",
+  },
+  { marks: [" nd "], from: / nd (?=[a-z])/g, to: " and " },
+  { marks: [" th "], from: /(?<=[a-z]) th (?=[a-z])/g, to: " the " },
+  // "wht choc" is white, "wht else" is what
+  { marks: ["wht choc"], from: /\bwht(?= choc)/g, to: "white" },
+  { marks: ["wht"], from: /\bwht\b/g, to: "what" },
+  // "usd 350 g icing sugar": nobody is paid in grams
+  { marks: ["usd "], from: /^usd (?=\d+ ?(?:g|grams)\b)/g, to: "used " },
+  // "R96": the sign of the rand stands before its number
+  { marks: ["r1", "r2", "r3", "r4", "r5", "r6", "r7", "r8", "r9"], from: /(?<=^|[ (])r(?=\d)/g, to: "zar " },
   { marks: ["all told", "all up"], from: /\ball (?:told|up)\b/g, to: "in total" },
   {
     marks: ["too much trouble", "too much bother", "so kind", "don't mind", "dont mind", "n't mind"],

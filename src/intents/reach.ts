@@ -122,9 +122,21 @@ export function returned(reading: Reading, state: State): State {
   if (
     dose &&
     state.last?.tool !== "dose" &&
-    /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text)
+    (/\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text) ||
+      // "same at 4 % but for a 300 g bowl"
+      (/\bsame\b/.test(reading.text) && reading.amounts.some(({ dim }) => dim === "percent")))
   )
     return { ...state, last: dose };
+  // "back to 4 cm, how many macarons was it", behind the filling for them
+  const counted = reading.things.some(({ count }) => count === "macarons" || count === "shells");
+  const sized =
+    state.last?.tool === "fill" &&
+    counted &&
+    reading.amounts.some(({ dim }) => dim === "length") &&
+    /\bback to\b/.test(reading.text)
+      ? state.topics.findLast(({ tool }) => tool === "shells")
+      : undefined;
+  if (sized) return { ...state, last: sized };
   const past = state.past ?? [];
   // "now what i asked first, the filling, but 36"
   const first = saidFirst.test(reading.text);
@@ -141,8 +153,8 @@ export function returned(reading: Reading, state: State): State {
   const size = /\b(big|bigger|large|larger|small|smaller|little) (?:bowl|batch|one)\b/.exec(
     reading.text,
   )?.[1];
-  const sized = size ? past.filter(({ inputs }) => typeof inputs.base_g === "number") : [];
-  const bySize = sized.sort((a, b) => Number(a.inputs.base_g) - Number(b.inputs.base_g));
+  const bowls = size ? past.filter(({ inputs }) => typeof inputs.base_g === "number") : [];
+  const bySize = bowls.sort((a, b) => Number(a.inputs.base_g) - Number(b.inputs.base_g));
   const ofSize = /^(?:big|large)/.test(size ?? "") ? bySize.at(-1) : bySize[0];
   // "back to the 260": the one that was of so many
   const number = reading.amounts.find(({ at }) => /\bto the $/.test(reading.text.slice(0, at[0])))?.value;
@@ -203,14 +215,15 @@ const readOnly = new Set(
 
 /** "how much does that make in all": the sum stands in the answer. */
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what does (?:that|it|this|all of it) weigh(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** "and the butter version?": a ganache of white chocolate is answered with and without. */
 const butterVersion =
   /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter)(?: then)? ?\??$/;
 /** "found a battery, in grams?", behind a dose in spoons. */
-const inGrams = /(?:^|, ?)(?:(?:and|so|ok) )?in (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;
+const inGrams =
+  /(?:^|, ?)(?:(?:and|so|ok|just) )*(?:in|(?:give|tell|show) me(?: it| that)?(?: in)?(?: the)?) (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;
 /** "bit much?", of a flavor in its bowl. */
 const verdict =
   /^(?:(?:is|was) (?:that|it) )?(?:a )?(?:(?:bit|little|tad) (?:too )?(?:much|strong)|(?:way )?too (?:much|strong|little)|enough|ok|okay|alright)(?: then)? ?\?$/;
@@ -281,11 +294,17 @@ export function sameAgain(
     last.inputs.spoon === undefined
   )
     return { because: "asks for the same in grams, which stand in the answer" };
-  if (last.tool === "dose" && last.inputs.spoon !== undefined && inGrams.test(text))
+  if (
+    last.tool === "dose" &&
+    last.inputs.spoon !== undefined &&
+    inGrams.test(text) &&
+    !mask.includes("<number,fraction>")
+  )
     return { drop: "spoon", because: "asks for the same in grams" };
   const noButter =
     last.tool === "ganache" &&
     last.inputs.want !== "composition" &&
+    !/<[^>]*dose=/.test(mask) &&
     (withoutButter.test(text) ||
       (/\bone without (?:the |any )?butter ?\??$/.test(text) && !/<weight>/.test(mask)));
   return readOnly.has(last.tool) && (noButter || onceMore.test(mask))

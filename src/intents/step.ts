@@ -51,9 +51,12 @@ export function stepFrom(
   // what the last turn asked of several calculators is still of all of them
   const isOfTurn = state.turn?.topics.some((each) => each.tool === tool.name) ?? false;
   const returns = isOfTurn || /back to|again|earlier|as before|instead|same/.test(reading.text);
-  const fallback = follows
-    ? undefined
-    : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
+  // "how much flavor for my other ganache": none of what was said of the first
+  const another = /(?:^| )(?:my other|a different|another) \S*<[^>]*base=/.test(reading.mask);
+  const fallback =
+    follows || another
+      ? undefined
+      : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
   return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
 }
 

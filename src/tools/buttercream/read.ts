@@ -103,11 +103,15 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
       : undefined;
   if (few && Object.keys(out).length === 0) out.macarons = few.value;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
+  // "what goes in the buttercream then", behind a ring of it
+  const filled = memory.last?.tool === "fill" ? memory.last.inputs : undefined;
+  const inPlace =
+    filled?.ring === "buttercream" ? "ring" : filled?.center === "buttercream" ? "center" : undefined;
   const place = /(?:^| )(?:ring|border|rim|dam)(?: |$)/.test(reading.mask)
     ? "ring"
     : /(?:^| )(?:center|centre|middle|core)(?: |$)/.test(reading.mask)
       ? "center"
-      : undefined;
+      : inPlace;
   const share = memory.table.parts?.find((each) => each.name === place);
   if (share && Object.keys(out).length === 0) return { total_g: share.grams };
   if (says(reading, /how many \S*<ingredient=(?:egg|whites)/)) out.asks_eggs = true;

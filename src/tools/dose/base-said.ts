@@ -78,6 +78,22 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     return base ? { base } : {};
   const table = memory.table;
   // "it is double strength" is no part of the mix
+  // "how much lemon flavor in the 250", of what was said before
+  const before_g = Object.entries(memory.last?.inputs ?? {}).flatMap(([key, value]) =>
+    key.endsWith("_g") && typeof value === "number" ? [value] : [],
+  );
+  const pointed = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.value >= 20 &&
+      before_g.includes(each.value) &&
+      /\b(?:in|for|into) (?:the|that|those|all) $/.test(reading.text.slice(0, each.at[0])),
+  );
+  if (pointed && weights.length === 0)
+    return {
+      base_g: pointed.value,
+      ...(base ? { base } : baseFrom(table.mass?.thing || String(memory.last?.inputs.filling ?? ""))),
+    };
   const part = reading.amounts.find(
     (each) =>
       (each.fraction || each.unit === "times") && each.dim === "number" && !isOfQuality(reading, each),
@@ -86,6 +102,15 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (table.rest && weights.length === 0 && otherPart.test(reading.text))
     return { base_g: table.rest.grams, ...(base ? { base } : baseFrom(table.rest.thing)) };
   const named = table.parts?.find((each) => isNamed(reading, each.name));
+  // "powder color for it", behind "half the batter yellow"
+  const shares =
+    memory.last?.tool === "split"
+      ? (memory.last.inputs.percents as { name?: string }[] | undefined)
+      : undefined;
+  const oneNamed =
+    shares?.length === 1 ? table.parts?.find((each) => each.name === shares[0]?.name) : undefined;
+  if (oneNamed && weights.length === 0 && !base && says(reading, /(?:^| )(?:for|in|into) (?:it|that)(?: |$)/))
+    return { base_g: oneNamed.grams, ...baseFrom(table.mass?.thing ?? "") };
   const inNamed = named && { base_g: named.grams, ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
   // "6 g raspberry powder in the raspberry half": judged against that half
   const [only, ...more] = weights;
@@ -109,7 +134,9 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       ...(base ? { base } : baseFrom(table.mass?.thing ?? "")),
     };
   }
-  if (asksPart.test(reading.text) && table.part)
+  // the mask holds words mended, without what they are
+  const mended = reading.mask.replace(/<[^>]*>/g, "");
+  if ((asksPart.test(reading.text) || asksPart.test(mended)) && table.part)
     return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   // "with 5 g salt?", right behind the mix that was worked out
   const behindMix = ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? "");
@@ -122,7 +149,10 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     (pointsBack(reading) ||
       (!base &&
         (["buttercream", "ganache"].includes(memory.last?.tool ?? "") ||
-          (memory.last?.tool === "fill" && ["buttercream", "ganache"].includes(table.mass.thing))) &&
+          (memory.last?.tool === "fill" && ["buttercream", "ganache"].includes(table.mass.thing)) ||
+          (memory.last?.tool === "shells" &&
+            table.mass.thing === "batter" &&
+            reading.things.some((each) => /color$/.test(each.dose ?? "")))) &&
         says(
           reading,
           /(?:^| )(?:add|adding|flavou?r|put|with|how much) |^(?:and |then |now |so )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then))?(?: \?)?$/,
@@ -254,7 +284,7 @@ function keptPlain(reading: Reading, memory: Memory, weights: Weighed[]): Draft 
 
 /** "for each", "per bowl", "one of them": a part of what was split. */
 const asksPart =
-  /(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: one)?|that one|that (?:bowl|tub|pot|jar|part|dish|portion))(?: ?[,?]|$)|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|those|these|the (?:halves|parts|bowls|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
+  /(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: one)?|that one|(?:a single|a|that) (?:bowl|tub|pot|jar|part|dish|portion))(?: ?[,?]|$)|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|em|those|these|the (?:\w+ )?(?:halves|parts|bowls|tubs|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
 
 /** "without the butter?": a part of the sum said before is left out. */
 function partLeftOut(reading: Reading, memory: Memory): Draft | undefined {

@@ -232,6 +232,7 @@ export const dose = tool<DoseInputs>({
   after: {
     convert: cues([
       12,
+      "(?:put|added|used|have|stirred) (?:those|the|that|these) {weight} (?:in|into) (?:my |the )?{weight} .. {base}",
       "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright) .. {weight} .. {base}",
     ]),
   },

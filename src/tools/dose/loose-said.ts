@@ -47,7 +47,13 @@ export function readLoose(
   )
     return { flavor_g: putIn };
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
-  if (drops) return { unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
+  // the bowl stays: only the flavor has no weight
+  const sameBowl =
+    before?.base_g === undefined
+      ? {}
+      : { base_g: before.base_g, ...(before.base ? { base: before.base } : {}) };
+  if (drops)
+    return { ...sameBowl, unweighable: drops.text.includes("drop") ? drops.text : `${drops.text} drops` };
   const asksBack = says(
     reading,
     /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/,
@@ -78,7 +84,10 @@ export function readLoose(
     before &&
     into &&
     bowl &&
-    says(reading, /<weight> (?:in|into|to|for) (?:the |my |that |those |these )?\S*<weight>/)
+    says(
+      reading,
+      /<weight> (?:(?:had|has|have|went|gone|goes|go|put|were|was) )*(?:in|into|to|for) (?:(?:the|my|that|those|these|all|whole|full) )*\S*<weight>/,
+    )
   )
     return { flavor_g: into.grams, base_g: bowl.grams, want: inBowl ? "check" : before.want };
   // "what percent is 9 g in 260"

@@ -25,10 +25,26 @@ function justConverted({ mask, amounts }: Reading, { last, table }: Memory): Dra
   return isFlavor && table.mass ? { flavor_g: table.mass.grams, want: "check" } : {};
 }
 
+/** "i have put those 16.2 g in 300 g of buttercream", behind spoons that were turned into grams. */
+function thoseInBowl(reading: Reading, { last, table }: Memory): Draft {
+  const [first, second] = weighed(reading);
+  const isIt =
+    last?.tool === "convert" &&
+    first &&
+    second?.thing?.base !== undefined &&
+    !first.thing &&
+    table.mass !== undefined &&
+    Math.abs(first.grams - table.mass.grams) < 0.06 * table.mass.grams;
+  return isIt ? { flavor_g: first.grams, base_g: second.grams, base: second.thing?.base, want: "check" } : {};
+}
+
 /** What had been turned into grams, where the sentence names no flavor: "vanilla extract". */
 function ofConverted(reading: Reading, memory: Memory): Draft {
   const thing = memory.table.mass?.thing;
-  if (!thing || justConverted(reading, memory).flavor_g === undefined) return {};
+  const isIt = [justConverted(reading, memory), thoseInBowl(reading, memory)].some(
+    (each) => each.flavor_g !== undefined,
+  );
+  if (!thing || !isIt) return {};
   if (/ extract$/.test(thing)) return { dose: "extract", taste: thing.replace(/ extract$/, ""), name: thing };
   const row = doseRows.find((each) => each.name === thing);
   return row ? { dose: row.name, name: thing } : {};
@@ -121,7 +137,13 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
             asks_base: true,
             ...(before.base ? { base: before.base } : {}),
           }
-        : { ...common, ...loose, ...justConverted(reading, memory), ...ofConverted(reading, memory) },
+        : {
+            ...common,
+            ...loose,
+            ...justConverted(reading, memory),
+            ...thoseInBowl(reading, memory),
+            ...ofConverted(reading, memory),
+          },
     ];
   }
   const drafts = targets.map((target) => ({

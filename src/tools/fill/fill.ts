@@ -35,6 +35,10 @@ export const fill = tool<FillInputs>({
   unboxes: true,
   shifts: "added",
   cues: cues(
+    [
+      9,
+      "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
+    ],
     [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
     [
       5,

@@ -120,7 +120,11 @@ function twoNames(reading: Reading): Partial<FillInputs> {
     const match = word.exec(reading.mask);
     return match?.[1]?.replaceAll("_", " ").trim();
   };
-  const ring = before(/(\S+)<\S+ (?:ring|border|rim|dam)/);
-  const center = before(/(\S+)<\S+ (?:center|centre|middle|core)/);
+  const ring =
+    before(/(?:^| )(?:ring|border|rim|dam) of (?:the |my )?(\S+)</) ??
+    before(/(\S+)<\S+ (?:ring|border|rim|dam)/);
+  const center =
+    before(/(?:^| )(?:center|centre|middle|core) of (?:the |my )?(\S+)</) ??
+    before(/(\S+)<\S+ (?:center|centre|middle|core)/);
   return { ...(ring ? { ring } : {}), ...(center ? { center } : {}) };
 }

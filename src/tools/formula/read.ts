@@ -32,6 +32,10 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
         reading.text,
         /(?:forget|delete|remove|drop|lose|throw out)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/,
       );
+    // "forget that one", behind the list
+    const [only, ...others] = memory.names.formulas;
+    if (/^(?:(?:that|this|the|it) ?(?:one)?)$/.test(name ?? "") && only && others.length === 0)
+      return { does: "forget", name: only };
     return {
       does: "forget",
       ...(name ? { name } : before?.name && pointsBack(reading) ? { name: before.name } : {}),

@@ -26,6 +26,8 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
       out.cream_g ??= grams;
       if (estimate) out.by_volume = true;
     } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
+    // "and with 210 g of it", behind so much cream
+    else if (!thing && isOfCream(reading, memory)) out.cream_g ??= grams;
     else if (!thing && Object.keys(out).length === 0)
       out[
         whole ? "total_g" : isChopped(reading) || asksCream(reading) ? "chocolate_g" : looseSlot(memory)
@@ -82,6 +84,16 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
   return out;
 }
 
+const isOfCream = (reading: Reading, memory: Memory): boolean => {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  return (
+    memory.follows &&
+    before?.chocolate_g !== undefined &&
+    before.cream_g !== undefined &&
+    says(reading, /(?:^| )with (?:only |just )?\S*<weight> of (?:it|that)(?: |$)/)
+  );
+};
+
 /** "dark chocolate 70% 200 g, how much cream": of the chocolate, since cream is asked for and no whole is spoken of. */
 const asksCream = (reading: Reading) =>
   reading.things.some(
@@ -127,6 +139,13 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   const mass = memory.table.mass;
   // "the ganache half is dark", behind a filling that was split
   const own = memory.table.parts?.find((each) => /(?:^| )ganache$/.test(each.name));
+  const sizes = (memory.table.parts ?? []).map((each) => each.grams);
+  const bySize =
+    /\bthe (bigger|biggest|larger|largest|big|smaller|smallest|small) (?:one|part|half|bowl|bit)\b/.exec(
+      reading.text,
+    )?.[1];
+  if (bySize && sizes.length > 1)
+    return { total_g: /^(?:big|larg)/.test(bySize) ? Math.max(...sizes) : Math.min(...sizes) };
   const ofOther = reading.things.some((each) => each.base === "buttercream");
   if (memory.table.rest && !ofOther && otherPart.test(reading.text))
     return { total_g: memory.table.rest.grams };
@@ -154,6 +173,13 @@ function fromTable(reading: Reading, memory: Memory): Draft {
     reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&
     says(reading, /how much \S*<[^>]*ingredient=cream|(?:^|, )(?:the )?\S*<ingredient=cream> for /);
   if (isChocolate && mass.thing === "") return { chocolate_g: mass.grams };
+  const filling_g = memory.table.masses?.filling;
+  if (
+    filling_g !== undefined &&
+    mass.thing !== "filling" &&
+    says(reading, /(?:^| )the \S*<base=filling> (?:is|will be|are|all)(?: |$)/)
+  )
+    return { total_g: filling_g };
   if (!["filling", "ganache", "", "ring", "center"].includes(mass.thing)) return {};
   // "half of that is dark ganache"
   const share = says(reading, /<number,fraction> (?:of )?(?:it|that|this|the \S*<base=filling>)(?: |$)/)
@@ -168,7 +194,9 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (share !== undefined && share < 1) return { total_g: mass.grams * share, of_g: mass.grams };
   return pointsBack(reading) ||
     says(reading, /all of|the lot|for (?:the )?(?:filling|ring|center)/) ||
-    (mass.thing === "filling" && says(reading, /(?:^| )(?:the|my|this|that) \S*<base=filling>/)) ||
+    // "in dark ganache, how much chocolate and cream", right behind the filling
+    (mass.thing === "filling" &&
+      (memory.last?.tool === "fill" || says(reading, /(?:^| )(?:the|my|this|that) \S*<base=filling>/))) ||
     readWant(reading).want === "split"
     ? { total_g: mass.grams }
     : {};

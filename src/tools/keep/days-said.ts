@@ -23,7 +23,7 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (
     first &&
     made !== undefined &&
-    /^(?:(?:and|or|what about|how about|the|ones|from|on) )*\S*<when>(?: ones?)?(?: \?)?$/.test(
+    /^(?:(?:and|or|what about|how about|what if|if|it was|they were|it|was|made|filled|the|ones|from|on) )*\S*<when>(?: ones?)?(?: \?)?$/.test(
       reading.mask,
     ) &&
     first.days === undefined &&

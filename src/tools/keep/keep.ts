@@ -110,6 +110,11 @@ export const keep = tool<KeepInputs>({
       "{time} old {ingredient=whites}",
       "freeze (?:\\S+ ){0,2}{ingredient=whites}",
     ],
+    [
+      9,
+      "(?:stayed|stood|sat|lay|were left|was left|been) {time} (?:out )?(?:on|out|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun|outside|fridge)",
+      "(?:stayed|stood|sat|lay|were left|was left|been) (?:out )?(?:on|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun) (?:for )?{time}",
+    ],
     [5, "when (?:do|does|will|would) (?:they|it|these|those|this|that) (?:expire|go off|go bad|spoil)"],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [

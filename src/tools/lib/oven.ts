@@ -39,6 +39,12 @@ export function ovenWanted(reading: Reading): Oven | undefined {
       reading.mask,
     )?.[1];
   if (target && kinds.size > 1) return fanWords.test(target) ? "fan" : "conventional";
+  // "that is for a conventional oven, and those 163 °C in a fan oven"
+  const told =
+    /(?:that|it|this|which) (?:is|was) for (?:an? |the )?(fan|convection|conventional|static|normal|regular|ordinary|standard)(?: |$)/.exec(
+      reading.mask,
+    )?.[1];
+  if (told) return other(fanWords.test(told) ? "fan" : "conventional");
   const mine = mentions.find(
     (each) =>
       words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) &&

@@ -59,6 +59,9 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text)) };
+  // "same again, honey batch, baked 16 min", behind a note
+  const another = /^(?:(?:and|ok) )*same again , /.test(mask) && memory.last?.tool === "note";
+  if (another) return { do: "add", ...whole(reading, noteWords(text.replace(/^.*?same again,? /i, ""))) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };

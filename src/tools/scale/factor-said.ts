@@ -86,7 +86,7 @@ export function timesBefore(
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
-      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) /.test(
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
         reading.text,
       );
     // "sorry make that double the house shells"

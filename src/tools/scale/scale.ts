@@ -74,6 +74,10 @@ export const scale = tool<ScaleInputs>({
     ],
     [
       7,
+      "{number} {ingredient=(whites|egg)} (?:of|for|in) (?:the |my )?house .. (?:{base=batter}|recipe|formula|mix|{count=shells})",
+    ],
+    [
+      7,
       "(?:short|low) (?:on|of) {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. (?:only|just|got|have) (?:{number}|{weight})",
     ],
     // what stands in for an ingredient is no scaling

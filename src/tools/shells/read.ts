@@ -50,7 +50,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined,
   );
   const size = diameter(reading) ?? sizeAt(reading) ?? again ?? thatSize(reading, memory);
-  const known = readKnown(reading);
+  const known = readKnown(reading, memory);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
   const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
@@ -125,11 +125,24 @@ function onTrayOf(reading: Reading): Draft {
   return each && another ? { on_tray: each.value } : {};
 }
 
-function readKnown(reading: Reading): Draft {
+function readKnown(reading: Reading, memory: Memory): Draft {
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
   const weights = weighed(reading);
   const lines = weights.filter(({ thing }) => isHouseLine(thing?.ingredient));
+  // "no, all 128 g", behind so many grams of whites
+  const stock =
+    memory.last?.tool === "scale" ? (memory.last.inputs.have as { name: string }[] | undefined) : undefined;
+  const [loose, ...more] = weights;
+  if (
+    stock?.length === 1 &&
+    stock[0]?.name === "whites" &&
+    loose &&
+    !loose.thing &&
+    more.length === 0 &&
+    says(reading, /(?:^| )(?:all|only|just|no|instead)(?: |$)/)
+  )
+    return { whites_g: loose.grams };
   const batter =
     weights.find((each) => each.thing?.base === "batter") ??
     (lines.length > 0 ? undefined : weights.find((each) => !each.thing && each.amount.dim === "weight"));
@@ -208,7 +221,12 @@ function lostOf({ amounts, text }: Reading, all: Amount): number {
 
 function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /(?:gives|makes|yields) (?:me )?how many(?: \?)?$/)) return "macarons";
-  if (says(reading, /^(?:and |so |ok |then )*\S*<count=trays>(?: needed| then| now)?(?: \?)?$/))
+  if (
+    says(
+      reading,
+      /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>)/,
+    )
+  )
     return "trays";
   const asked =
     /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/.exec(

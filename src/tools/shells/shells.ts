@@ -46,6 +46,10 @@ export const shells = tool<ShellsInputs>({
   shifts: "added",
   cues: cues(
     [
+      9,
+      "(?:what|whats|what does|how many) (?:does )?(?:the |my |a |one )?{count=trays} (?:hold|take|fit|has|have)s? (?:if|of|with|at|when) .. {length}",
+    ],
+    [
       7,
       "(?:how|hw) many .. {count=(macarons|shells|trays)} .. {weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)}",
       "{weight} .. {ingredient=(almond_flour|powdered_sugar|granulated_sugar)} .. (?:how|hw) many .. {count=(macarons|shells|trays)}",

@@ -60,7 +60,9 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
       },
       amount,
     };
-  const table = memory.table.mass;
+  // "half the batter yellow", behind batter and filling
+  const own = mix === undefined ? undefined : memory.table.masses?.[mix];
+  const table = own === undefined ? memory.table.mass : { grams: own, thing: mix ?? "" };
   const fits =
     table &&
     memory.last?.tool !== "split" &&

@@ -50,6 +50,7 @@ export const split = tool<SplitInputs>({
     [-3, "{base} .. {dose}"],
     [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
     [5, "(?:one|another) more {dose=color}"],
+    [8, "back to {number} (?:equal )?{count=bowls}"],
     [
       10,
       "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",

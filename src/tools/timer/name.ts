@@ -30,6 +30,8 @@ const ownName: Readonly<Record<string, string>> = {
 function word(piece: Piece): string {
   // "the rest" is what remains anywhere else
   if (/(?:^| )the rest$/.test(piece.text)) return "rest";
+  // "set the ganache timer": the order is no part of the name
+  if (piece.thing?.step === "ganache sets" && /^set /.test(piece.text)) return "ganache";
   const step =
     piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
   // "drying" stays her word for it; "resting" is the rest

@@ -61,10 +61,19 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   // "how much time is missing for the ganache"
   if (!time && /(?:time|minutes|long) (?:is |are )?(?:still )?missing (?:for|on) /.test(mask))
     return { do: "left", name: nameFrom(some.slice(some.findIndex((each) => each.text === "missing") + 2)) };
-  const amount = some.find(
-    (each) =>
-      each.amount?.dim === "time" ||
-      (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction),
+  // "take 3 off tray 2"
+  const shaved = some.find(
+    (each, at) =>
+      each.amount?.dim === "number" &&
+      ["take", "knock", "shave", "cut", "add", "put"].includes(some[at - 1]?.text ?? ""),
+  );
+  const amount = (
+    shaved ??
+    some.find(
+      (each) =>
+        each.amount?.dim === "time" ||
+        (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction),
+    )
   )?.amount;
   const isPutOn =
     /(?:^| )put \S*<time\S* on(?:to)? /.test(mask) &&
@@ -194,7 +203,7 @@ function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft |
     return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
   // "25 min, cooling shells"
-  const comma = some.findIndex((each) => each.text === ",");
+  const comma = some.findIndex((each) => [",", "for"].includes(each.text));
   const behind =
     before.name === undefined && before.step === undefined && comma === 1 ? nameFrom(some.slice(2)) : "";
   return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };

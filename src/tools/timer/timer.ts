@@ -128,6 +128,7 @@ export const timer = tool<TimerInputs>({
       "(?:stop|cancel|kill|end|pause|restart|rename|delete|clear|silence) .. (?:timers?|alarms?)",
       "(?:alarms?|timers?|countdown|count down) .. (?:{when}|{time})",
       "any(?:thing)? .. timers?",
+      "(?:is |are |have i got )?(?:anything|something|any) (?:timing|timed)",
     ],
     [
       4,
