@@ -127,7 +127,6 @@ export const shortSlips: Readonly<Record<string, string>> = {
   ws: "was",
   cnt: "cant",
   agn: "again",
-  drk: "dark",
   hvy: "heavy",
   ad: "add",
   wth: "with",

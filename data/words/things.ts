@@ -196,8 +196,6 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
       "couverture ivoire",
       "couverture blanche",
       "ivoire",
-      "wht choc",
-      "wht chocolate",
       "white chcolate",
       "white choclate",
       "chocolat blanc",

@@ -385,7 +385,6 @@ export const units: readonly UnitRow[] = [
   { unit: "INR", dim: "money", per: 1, words: ["inr", "rupees", "rupee"], source: "ISO 4217" },
   { unit: "MXN", dim: "money", per: 1, words: ["mxn", "pesos"], source: "ISO 4217" },
   { unit: "BRL", dim: "money", per: 1, words: ["brl", "reais"], source: "ISO 4217" },
-  { unit: "ZAR", dim: "money", per: 1, words: ["zar", "rand"], source: "ISO 4217" },
   { unit: "ZAR", dim: "money", per: 1, words: ["zar", "rand", "rands"], source: "ISO 4217" },
   { unit: "NZD", dim: "money", per: 1, words: ["nzd"], source: "ISO 4217" },
   { unit: "SGD", dim: "money", per: 1, words: ["sgd"], source: "ISO 4217" },
