@@ -127,6 +127,7 @@ export const shortSlips: Readonly<Record<string, string>> = {
   ws: "was",
   cnt: "cant",
   agn: "again",
+  drk: "dark",
   hvy: "heavy",
   ad: "add",
   wth: "with",

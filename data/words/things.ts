@@ -152,8 +152,6 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
       "semi sweet chocolate",
       "dk chocolate",
       "dk choc",
-      "drk chocolate",
-      "drk choc",
       "zartbitter",
       "chocolat noir",
       "dark chcolate",
