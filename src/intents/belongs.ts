@@ -83,6 +83,13 @@ export const listsRecipe = (part: Part, ear: Ear): boolean =>
   part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length >= 3;
 
 /** "my whites weigh 100 g, what do the rest become": asked of the recipe before it. */
+/** "rest of shell mix to match?", behind what is left of one ingredient. */
+export const asksToMatch = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  /^(?:(?:so|and|whats|what is|what|the) )*rest\S* (?:of )?(?:the |my |a )?\S*(?:shell|batter|recipe|mix|house)/.test(
+    ear.mask(part),
+  );
+
 export const asksRest = (part: Part, ear: Ear): boolean =>
   /<weight>/.test(ear.mask(part)) &&
   /(?:^| )(?:what|how much)(?: |$).*(?:rest|others?|remaining|become|everything|need|else)/.test(

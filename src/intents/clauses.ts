@@ -8,6 +8,7 @@ import {
   asksOthers,
   asksOven,
   asksRest,
+  asksToMatch,
   givesBowl,
   isBareTail,
   listsRecipe,
@@ -268,6 +269,10 @@ function nextJoint(items: Part, i: number): number {
   return at < 0 ? items.length : at;
 }
 
+/** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
+const sticksTo =
+  /^(?:(?:no|ok|actually|hm|nah|lets|ill|i|well) )*(?:stick\S*|stay|keep|go|back|going back) (?:with |to |for )?(?:the |my )?\S*<[^>]*chocolate=[^>]*>(?: one)?$/;
+
 /** Parts that ask nothing go with the next that does, or the one before; a complete order stands alone. */
 function join(cuts: readonly Cut[], ear: Ear): Part[] {
   const out: Part[] = [];
@@ -284,6 +289,7 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !isBareTail(part, ear) &&
       !asksOven(waiting, part, ear) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
+      !asksToMatch(part, ear) &&
       !(tellsBowl(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
@@ -299,6 +305,10 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
     const isFault = waiting.length > 0 && whole && tellsFault(part, waiting, ear);
     if (apart || isTimer || isFault || asksOfSplit(waiting, part, ear)) {
+      out.push(waiting);
+      waiting = [];
+    }
+    if (waiting.length > 0 && sticksTo.test(ear.mask(waiting))) {
       out.push(waiting);
       waiting = [];
     }

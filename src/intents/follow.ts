@@ -209,7 +209,7 @@ function follows(
 
 /** "twice as much", "half as many please": of what the question before was about. */
 const isTimesOnly =
-  /^(?:(?:and|so|ok|now|or|what about|how about|actually) )*\S*<(?:factor|number,fraction)> as (?:much|many|big|large)(?: (?:please|pls|then))?(?: \?)?$/;
+  /^(?:(?:and|so|ok|now|or|what about|how about|actually) )*\S*<(?:factor|number,fraction)> (?:as (?:much|many|big|large)|(?:the |that )?(?:number|amount|quantity|lot|order))(?: (?:please|pls|then))?(?: \?)?$/;
 
 const isShort = (reading: Reading) =>
   reading.mask.split(" ").length <= 14 &&

@@ -105,6 +105,10 @@ export function leftOver(
     .filter(({ of }) => of?.ingredient !== "tant pour tant")
     // "60 / 40 percent" is held as two shares
     .filter(({ text: said }) => !/^\d{1,2} ?[/-] ?\d{1,2}/.test(said))
+    // "ok added that 70": what the answer before said
+    .filter(
+      ({ dim, at }) => !(dim === "number" && /\b(?:that|those|these) $/.test(reading.text.slice(0, at[0]))),
+    )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
     .filter((amount) => !isHeld(amount) && !isChange(amount))

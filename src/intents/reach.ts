@@ -137,6 +137,15 @@ export function returned(reading: Reading, state: State): State {
       ? state.topics.findLast(({ tool }) => tool === "shells")
       : undefined;
   if (sized) return { ...state, last: sized };
+  // "suppose i take milk choc, same 250", behind the rum for a ganache
+  const mixOfChoc =
+    state.last?.tool === "dose" &&
+    reading.things.some(({ chocolate }) => chocolate) &&
+    !reading.things.some(({ dose, taste, base: of }) => dose ?? taste ?? of) &&
+    /\b(?:suppose|if|instead|same|switch|take|use|with|stick|back)\b/.test(reading.text)
+      ? state.topics.findLast(({ tool }) => tool === "ganache")
+      : undefined;
+  if (mixOfChoc) return { ...state, last: mixOfChoc };
   const past = state.past ?? [];
   // "now what i asked first, the filling, but 36"
   const first = saidFirst.test(reading.text);
@@ -220,7 +229,7 @@ const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** "and the butter version?": a ganache of white chocolate is answered with and without. */
 const butterVersion =
-  /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter)(?: then)? ?\??$/;
+  /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter|one with butter|butter one)(?: then)?(?:,? (?:and )?(?:the )?same total)? ?\??$/;
 /** "found a battery, in grams?", behind a dose in spoons. */
 const inGrams =
   /(?:^|, ?)(?:(?:and|so|ok|just) )*(?:in|(?:give|tell|show) me(?: it| that)?(?: in)?(?: the)?) (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;

@@ -11,6 +11,8 @@ const unsigned = "unsigned";
 
 /** "if i sell it at 20 pounds": nobody sells by weight. */
 const sells = /^(?:sell|sells|selling|sold|charge|charging|asking)$/;
+/** "a box costs me four pounds fifty". */
+const costs = /^(?:cost|costs|costing|spent|spend|paid|pay)$/;
 
 const isPounds = (items: readonly Item[], at: number): boolean => {
   const item = items[at];
@@ -19,8 +21,9 @@ const isPounds = (items: readonly Item[], at: number): boolean => {
     item?.is === "amount" &&
     item.amount.unit === "lb" &&
     /pounds?$/.test(item.amount.text) &&
-    ["at", "for", "charge", "charging"].includes(wordOrSign(items[at - 1])) &&
-    items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOrSign(each))) &&
+    ((["at", "for", "charge", "charging"].includes(wordOrSign(items[at - 1])) &&
+      items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOrSign(each)))) ||
+      items.slice(Math.max(0, at - 2), at).some((each) => costs.test(wordOrSign(each)))) &&
     !(next?.is === "thing" && Boolean(next.thing.ingredient ?? next.thing.base)) &&
     wordOrSign(next) !== "of"
   );

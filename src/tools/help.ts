@@ -64,6 +64,9 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^\\S+ ${thanks}${end}`,
         `^(?:${praise} )*${thanks}(?: \\S+)?(?: \\S+)?${end}`,
         `^(?:${praise} )*${thanks} (?:${praise} |, )*(?:(?:thats|that|youve|you) )?(?:put my mind at (?:rest|ease)|a (?:weight|load) off|saved me|helped)`,
+        // "it came together, thank you": told, and nothing asked
+        `^(?!.*(?:how|what|when|why|which|can|could|is) )(?:\\S+ ){2,8}, ${thanks}${end}`,
+        "what (?:is it|all) (?:that )?(?:you|u) (?:can|could) (?:help|do)",
         `^(?:phew|ok|okay|great|lovely|brilliant|yay|perfect) (?:\\S+ ){0,4}(?:, )?${thanks}${end}`,
         `^${hello}(?: ,)?(?: ${hello})?${end}`,
         `^(?:bye|goodbye|good night|goodnight|see you|see ya|nighty night)${end}`,

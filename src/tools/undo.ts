@@ -49,6 +49,8 @@ export const undo = tool<z.infer<ReturnType<typeof inputs>>>({
       `^${lead}revert${end}`,
       `reverse ${last}`,
     ],
+    // "mat is torn, undo that 24 circles"
+    [9, "(?:^|, )undo (?:that|the|this|my) "],
     [
       4,
       `^${lead}scrap ${last}${end}`,

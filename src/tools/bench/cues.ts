@@ -20,7 +20,7 @@ export const benchCues = cues(
     "thermometer .. (?:{temperature}|{number}) .. (?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number})",
     "(?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number}) .. thermometer .. (?:{temperature}|{number})",
   ],
-  [6, "^i \\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
+  [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
   // a question sets nothing
   [
     -16,

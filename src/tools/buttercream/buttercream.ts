@@ -143,6 +143,11 @@ export const buttercream = tool<ButtercreamInputs>({
   ),
   // "and the other half swiss meringue buttercream", behind a ganache of the first
   after: {
+    fill: cues([
+      12,
+      "{base=buttercream} for (?:all of )?(?:it|that|those|them) .. (?:weights?|grams|whats in it|what goes in)",
+      "what (?:all )?(?:goes|is) in(?:to)? (?:the |that |my )?(?:ring|center|centre|{base=buttercream})",
+    ]),
     ganache: cues([9, "(?:the other|the rest|remaining) .. {base=buttercream}(?: [?])?$"]),
   },
   // "found another, so three sticks": butter

@@ -137,7 +137,11 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
           )?.[1]
         : undefined;
     const part = partOf[mass.thing] ?? partOf[own ?? ""];
-    if (part) out[`${part}_g`] = mass.grams;
+    // "two of those as smbc butter"
+    const times = reading.amounts.find(
+      (each) => each.dim === "number" && /^ of (?:those|these|them) /.test(reading.text.slice(each.at[1])),
+    );
+    if (part) out[`${part}_g`] = mass.grams * (times?.value ?? 1);
     else out.total_g = mass.grams;
   }
   return out;

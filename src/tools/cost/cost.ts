@@ -96,6 +96,10 @@ export const cost = tool<CostInputs>({
       10,
       "^(?:(?:my|the|all|ok|so) )*(?:costs?|spent|bills?|receipts?|shopping)(?: so far| was| were| today| in all)?(?: :)? .*{ingredient} {number} .*{ingredient} {number}",
     ],
+    [
+      8,
+      "^(?:(?:and|plus|add|also|with) )*{time} (?:of )?(?:my time|work|labou?r) (?:at|for) (?:{number}|{money})",
+    ],
     [8, "(?:i|we|ive) (?:spent|paid) (?:about |around |roughly )?(?:{number}|{money}) (?:on|for) "],
     [
       5,

@@ -20,7 +20,7 @@ export interface Sum {
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
@@ -170,12 +170,17 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     )
   )
     return "packaging";
+  // "plus a box for $1.50"
+  if (/^(?:an?|the|some) (?:box|boxes|bags?|ribbons?|stickers?|labels?) for$/.test(before.trim()))
+    return "packaging";
   // "a box of 12 at $30"
   if (
-    /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?: of \S+)?(?: \S+)? (?:at|for)$/.test(
+    /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?:(?: of \S+)?(?: \S+)? at| of \S+(?: \S+)? for)$/.test(
       before.trim(),
     ) &&
-    !/\b(?:buy|bought|cost|costs|spent|paid|make|makes)\b/.test(before)
+    !/\b(?:buy|bought|cost|costs|spent|paid|make|makes)\b|\b(?:plus|add|and) (?:a|an|the) (?:box|bag)/.test(
+      before,
+    )
   )
     return "price";
   // "1.5 hours at 20 dollars"
@@ -234,7 +239,7 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
-    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\bwants? (?:it|them|one|a box) for \d|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
       wordsOf(reading),
     )
   )

@@ -50,6 +50,17 @@ export function readShares(reading: Reading, memory: Memory, before: Draft, mone
       : says(reading, /margin|profit/)
         ? "margin_percent"
         : undefined;
+  // "half that margin, its for a friend"
+  const multiple = reading.amounts.find(
+    (each) => (each.fraction || each.unit === "multiple") && each.dim === "number",
+  );
+  if (
+    multiple &&
+    memory.follows &&
+    before.margin_percent !== undefined &&
+    says(reading, /(?:that|the|this|my) margin/)
+  )
+    return { margin_percent: before.margin_percent * multiple.value };
   if (percent) return { [named ?? last]: percent.value };
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
   if (part && named && says(reading, /<number,fraction> (?:a )?(?:margin|mark ?-?up|food cost)/))

@@ -123,7 +123,7 @@ export const day = tool<DayInputs>({
       "{when} .. {number} {taste} .. {number} {taste}",
       "{number} {taste} .. {number} {taste} .. (?:for|by|on) {when}",
     ],
-    [9, "timers? for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$", "calendar"],
+    [9, "timers for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$", "calendar"],
     [
       5,
       "{number} .. {count=(macarons|boxes|shells)} .. {when}",
@@ -193,6 +193,7 @@ export const day = tool<DayInputs>({
       12,
       "^(?:(?:ok|okay|right|so|now|and|im|lets) )*(?:start|starting|begin|go|get going)(?: now| then)?(?: [.!])?$",
     ],
+    [9, "timer for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$"],
     [12, "no.rest(?:<\\S+)?", "(?:skip|without|dont|not) (?:\\S+ )?{step=rest}"],
     [
       8,

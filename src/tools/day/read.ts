@@ -120,7 +120,9 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       // "pink macarons, 24 for friday 3pm"
       (says(reading, /<number> (?:of them )?(?:for|by|on|until) \S*<when>/) &&
         reading.things.some((each) => each.count === "macarons")))
-      ? bareNumbers(reading)[0]?.value
+      ? bareNumbers(reading).find(
+          ({ at }) => !/\b(?:instead of|rather than|not) $/.test(reading.text.slice(0, at[0])),
+        )?.value
       : undefined;
   // "no i meant three", after "thirty macarons for tuesday at two": another hour, not three macarons
   const hour =

@@ -102,6 +102,13 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (table.rest && weights.length === 0 && otherPart.test(reading.text))
     return { base_g: table.rest.grams, ...(base ? { base } : baseFrom(table.rest.thing)) };
   const named = table.parts?.find((each) => isNamed(reading, each.name));
+  // "and the other one gets powder", of two bowls of which one was flavored
+  const two = table.parts?.length === 2 ? table.parts.map((each) => each.grams) : [];
+  const at = two.indexOf(
+    memory.last?.tool === "dose" ? Number((memory.last.inputs as Draft).base_g) : Number.NaN,
+  );
+  if (at >= 0 && weights.length === 0 && /\bthe other (?:one|half|bowl|part|lot)\b/.test(reading.text))
+    return { base_g: two[1 - at], ...(base ? { base } : baseFrom(table.mass?.thing ?? "")) };
   // "powder color for it", behind "half the batter yellow"
   const shares =
     memory.last?.tool === "split"
@@ -120,7 +127,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
     part &&
     !named &&
     earlier?.base_g !== undefined &&
-    !says(reading, /(?:that|this|the same) \S*<number,fraction/) &&
+    !/\b(?:that|this|the same) $/.test(reading.text.slice(0, part.at[0])) &&
     says(reading, /of (?:that|it|the)|that much|(?:that|it)(?: |$)|as much/)
   )
     return { base_g: earlier.base_g * part.value };
@@ -204,9 +211,9 @@ const isNamed = (reading: Reading, name: string): boolean =>
   isIn(reading, name);
 
 const isIn = (reading: Reading, name: string): boolean =>
-  new RegExp(`(?:for|in|into) (?:the |my )?${name === "center" ? "cent(?:er|re)" : name}[ <]`).test(
-    `${reading.mask} `,
-  );
+  new RegExp(
+    `(?:for|in|into) (?:the |my |that |this )?${name === "center" ? "cent(?:er|re)" : name}[ <]`,
+  ).test(`${reading.mask} `);
 
 const partOf = (each: Weighed) => ({
   name: each.thing?.ingredient ?? each.thing?.base ?? each.thing?.text ?? "",

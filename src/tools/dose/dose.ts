@@ -211,6 +211,11 @@ export const dose = tool<DoseInputs>({
   ),
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues(
+    [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
+    [
+      9,
+      "^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put|used|gone in)|be)",
+    ],
     [14, "how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) {weight}"],
     [12, "\\S*<number,fraction> .. (?:staying|stays|kept|left) \\S*plain\\S* .. (?:needs?|what|how much)"],
     [8, "^(?:(?:so|and|ok|oh) )*what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*(?: [?])?$"],

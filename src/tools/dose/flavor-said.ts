@@ -47,6 +47,18 @@ export function flavorsAsked(reading: Reading): Thing[] {
     /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
   );
   const both = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
+  // "flavor and salt for 275 g": two of them
+  const plain = formed.find(
+    (each) =>
+      each.dose === "flavor" &&
+      !particular.includes(each) &&
+      particular.some(
+        (other) =>
+          /^,? (?:and|&|plus) (?:the )?$/.test(reading.text.slice(each.at[1], other.at[0])) ||
+          /^,? (?:and|&|plus) (?:the )?$/.test(reading.text.slice(other.at[1], each.at[0])),
+      ),
+  );
+  if (plain && particular.length === 1) return dedupe([plain, ...particular]);
   return dedupe(particular.length > 0 ? both.filter((each) => !repeats(each, both)) : formed);
 }
 

@@ -101,8 +101,37 @@ export function readLoose(
     )
   )
     return { flavor_g: into.grams, base_g: whole, want: "check" };
+  // "and if i keep 3 g aside"
+  const aside =
+    /(?:keep|keeping|put|set|hold|save|leave) (?:back )?\S*<(?:weight|number)> (?:of it )?(?:aside|back|for (?:later|next time))/.test(
+      reading.mask,
+    );
+  if (
+    aside &&
+    loose !== undefined &&
+    before?.flavor_g !== undefined &&
+    before.base_g === undefined &&
+    loose < before.flavor_g
+  )
+    return { flavor_g: before.flavor_g - loose };
+  // "if i use half the 8 g"
+  const share = reading.amounts.find((each) => each.fraction && each.dim === "number" && each.value < 1);
+  if (
+    share &&
+    loose !== undefined &&
+    before?.flavor_g === loose &&
+    /^ (?:of )?the /.test(reading.text.slice(share.at[1]))
+  )
+    return { flavor_g: loose * share.value };
+  // "so 370 g total": the bowl
+  const inAll = weights.find(
+    (each) =>
+      !each.thing && /^ (?:in )?(?:total|all|altogether)\b/.test(reading.text.slice(each.amount.at[1])),
+  );
+  if (inAll && inAll.grams >= 60 && found.flavor_g === undefined) return { base_g: inAll.grams };
   const spoons = bareNumbers(reading)[0];
-  if (before?.flavor_unit && spoons && spoons.value <= 12 && inBowl && weights.length === 0)
+  const anew = inBowl || /\b(?:what if|if) (?:it|i|that)\b/.test(reading.text);
+  if (before?.flavor_unit && spoons && spoons.value <= 12 && anew && weights.length === 0)
     return byVolume({ ...spoons, dim: "volume", unit: before.flavor_unit });
   const more = loose === undefined ? undefined : moreOfIt(reading, loose, before);
   if (more) return more;

@@ -112,7 +112,7 @@ function endSaid(mask: string): DoseInputs["end"] {
 
 export function readWant(reading: Reading, memory: Memory): Draft {
   const mend =
-    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
+    /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
       reading.text,
     );
   const strong =
@@ -141,11 +141,19 @@ export function readWant(reading: Reading, memory: Memory): Draft {
   // "how much buttercream should i add", of the same
   if (
     inBowl &&
-    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*(?:base=|color=plain)\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=/.test(
+    /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*(?:base=|color=plain)\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=|^(?:(?:so|and|then) )*\S*<base=\S+ to (?:add|put in)(?: \?)?$/.test(
       reading.mask,
     )
   )
     return { want: "mend" };
+  // "what should it have been", of a bowl with too much in it
+  if (
+    inBowl &&
+    /^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put(?: in)?|used|gone in)|be)(?: (?:in(?: there)?|then))?(?: \?)?$/.test(
+      reading.mask,
+    )
+  )
+    return { want: "flavor" };
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain\S* |more |extra )*\S*<[^>]*base/.test(reading.mask);
   if (mend || more || plain || asksBase) return { want: "mend" };

@@ -37,6 +37,10 @@ export const fill = tool<FillInputs>({
   cues: cues(
     [
       9,
+      "how many {count=macarons} (?:will|can|does|would|do) (?:that|the|this|those) (?:{number}|{weight}) (?:fill|do|cover)",
+    ],
+    [
+      9,
       "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
     ],
     [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
@@ -136,7 +140,7 @@ export const fill = tool<FillInputs>({
   after: {
     day: cues([
       14,
-      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=filling} (?:for (?:it|that|them|those|this)|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=filling} (?:for (?:it|that|them|those|this|(?:the|those|these|all) {number})|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
     ]),
   },
   examples: [

@@ -50,6 +50,16 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
     ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
     : undefined;
+  // "how many macs will that 370 fill"
+  const bowl =
+    weights.length === 0 &&
+    says(
+      reading,
+      /how many \S*<count=macarons\S* (?:will|can|does|would|do) (?:that|the|this|those) \S*<number> (?:fill|do|cover)/,
+    )
+      ? bareNumbers(reading)[0]?.value
+      : undefined;
+  if (bowl !== undefined) return { filling_g: bowl, ...(size === undefined ? {} : { diameter_mm: size }) };
   const asSize = sizeAgain(reading, before?.diameter_mm);
   const counted = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =

@@ -33,6 +33,7 @@ export function cleaned(text: string): string | undefined {
     .replace(/["?!.,:]+|(?<![a-z])'|'(?![a-z])|\s-+(?=\s|$)/g, " ")
     .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
     .replace(/^(?:to|for) (?:me|us)$/, "")
+    .replace(/^(?:as (?:it is |it was |i )?saved|again|that|this|it)$/, "")
     .replace(/(?:\s+and)?\s+(?:please )?(?:save|keep|store|remember) (?:it|that|this)\s*$/, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")

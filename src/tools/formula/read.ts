@@ -33,6 +33,11 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
         /(?:forget|delete|remove|drop|lose|throw out)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/,
       );
     // "forget that one", behind the list
+    const ofScale =
+      memory.last?.tool === "scale" ? (memory.last.inputs.formula as string | undefined) : undefined;
+    const known = ofScale ?? before?.name;
+    if (!saved && known && /\b(?:that|this|the) (?:recipe|formula|one)\b/.test(reading.text))
+      return { does: "forget", name: known };
     const [only, ...others] = memory.names.formulas;
     if (/^(?:(?:that|this|the|it) ?(?:one)?)$/.test(name ?? "") && only && others.length === 0)
       return { does: "forget", name: only };
@@ -44,7 +49,13 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   if (says(reading, /(?:^| )(?:recipes|formulas|formulae)(?: |$)/) && !saved) return { does: "list" };
   if (says(reading, /(?:^| )rename(?: |$)/) && saved)
     return { does: "rename", name: saved, ...newName(reading.text, saved) };
-  const name = saved ?? (memory.follows && pointsBack(reading) ? before?.name : undefined);
+  // "show me the recipe as saved", behind a scaling of it
+  const scaled =
+    memory.last?.tool === "scale" ? (memory.last.inputs.formula as string | undefined) : undefined;
+  const pointed = says(reading, /(?:the|that|this) (?:recipe|formula)(?: |$)/)
+    ? (scaled ?? before?.name)
+    : undefined;
+  const name = saved ?? pointed ?? (memory.follows && pointsBack(reading) ? before?.name : undefined);
   const weighs = reading.amounts.some(
     (each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number",
   );

@@ -65,7 +65,7 @@ export function forAnotherUse(reading: Reading, memory: Memory, use: string | un
     return undefined;
   if (before?.chocolate_g === undefined || before.cream_g === undefined) return undefined;
   const { chocolate_g, cream_g } = before;
-  if (before.want === "mend")
+  if (before.want === "mend" || /\b(?:add|more|extra)\b/.test(reading.text))
     return { chocolate_g, cream_g, want: "mend", fault: asked === "cream" ? "stiff" : "loose" };
   return { want: "build", ...(asked === "cream" ? { chocolate_g } : { cream_g }) };
 }

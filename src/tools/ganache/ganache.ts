@@ -67,6 +67,7 @@ export const ganache = tool<GanacheInputs>({
   unboxes: true,
   shifts: "told",
   cues: cues(
+    [9, "what (?:is|are|was) {number} (?:and|to|:|with) {number} good for"],
     // what a mix is brought to, and what moves it
     [
       10,
@@ -225,6 +226,10 @@ export const ganache = tool<GanacheInputs>({
   ),
   // "white chocolate for the ganache half", behind a filling that was shared out
   after: {
+    fill: cues([
+      12,
+      "(?:make|do|have|in) (?:that|it|all of it|all that|them)?(?: in| as| a)? ?{chocolate} {base=ganache}",
+    ]),
     split: cues([12, "{chocolate} .. {base=ganache} (?:half|part|one|bowl|bit|share|third|quarter)\\S*"]),
   },
   examples: [

@@ -26,6 +26,15 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
       out.cream_g ??= grams;
       if (estimate) out.by_volume = true;
     } else if (thing?.base === "ganache" || thing?.base === "filling") out.total_g ??= grams;
+    // "its milk chocolate, i have 300 g": of the chocolate that was named
+    else if (
+      !thing &&
+      memory.slot === "chocolate" &&
+      reading.things.some((each) => each.chocolate) &&
+      !says(reading, /<[^>]*base=ganache/) &&
+      says(reading, /(?:i have|ive got|i got|got|theres|there is|with) (?:only |just |about )?\S*<weight>/)
+    )
+      out.chocolate_g ??= grams;
     // "and with 210 g of it", behind so much cream
     else if (!thing && isOfCream(reading, memory)) out.cream_g ??= grams;
     else if (!thing && Object.keys(out).length === 0)
@@ -35,6 +44,10 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
   }
   // "no wait, i have a whole cup", of the cream that was spoken of
+  // "what is 200 and 150 good for, its dark"
+  const [first, second, ...further] = bareNumbers(reading);
+  if (first && second && further.length === 0 && Object.keys(out).length === 0 && says(reading, /good for/))
+    return { chocolate_g: first.value, cream_g: second.value };
   const spoon = reading.amounts.find((each) => each.dim === "volume" && !each.of);
   const creamBefore =
     memory.follows && memory.last?.tool === "ganache" && memory.last.inputs.cream_g !== undefined;
@@ -125,6 +138,12 @@ function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const bare = bareNumbers(reading)[0];
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
   if (!bare || !memory.follows || !before) return {};
+  // "sorry, 500 is only the chocolate"
+  const named =
+    /<number> (?:g )?(?:is|was|are) (?:only |just )?(?:the |of )?\S*<ingredient=(cream|(?:\w+_)?chocolate)/.exec(
+      reading.mask,
+    )?.[1];
+  if (named) return { [named === "cream" ? "cream_g" : "chocolate_g"]: bare.value };
   const [, second] = bareNumbers(reading);
   // "and 300 to 200?", behind a ratio of two weights: two weights again
   if (second && before.chocolate_g !== undefined && before.cream_g !== undefined)
@@ -147,6 +166,9 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (bySize && sizes.length > 1)
     return { total_g: /^(?:big|larg)/.test(bySize) ? Math.max(...sizes) : Math.min(...sizes) };
   const ofOther = reading.things.some((each) => each.base === "buttercream");
+  const placed = /\b(ring|cent(?:er|re))\b/.exec(reading.text)?.[1]?.replace("centre", "center");
+  const inPlace = memory.table.parts?.find((each) => each.name === placed);
+  if (inPlace && !ofOther) return { total_g: inPlace.grams };
   if (memory.table.rest && !ofOther && otherPart.test(reading.text))
     return { total_g: memory.table.rest.grams };
   if (own && says(reading, /<base=ganache> (?:half|part|bowl|one|bit|share|third|quarter)/))

@@ -178,7 +178,21 @@ function readWarmth(reading: Reading): Draft {
   const cups = /fridge|refrigerator/.test(reading.text)
     ? reading.amounts.find((each) => each.unit === "cup" && !each.of && /\d ?c$/.test(each.text))
     : undefined;
-  const heat = reading.amounts.find((each) => each.dim === "temperature") ?? cups;
+  // "suppose the room was 27 only"
+  const ofRoom = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      each.value >= 10 &&
+      each.value <= 120 &&
+      /\b(?:room|kitchen|air|weather|outside|flat|tent|hall) (?:was|is|were|at|gets?|of) (?:about |around |only )?$/.test(
+        reading.text.slice(0, each.at[0]),
+      ),
+  );
+  const heat =
+    reading.amounts.find((each) => each.dim === "temperature") ??
+    cups ??
+    (ofRoom && { ...ofRoom, unit: "°" });
   const words =
     /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|van|sun|outside|out|afternoon|kitchen)|really hot|so hot|in the sun)\b/.test(
       reading.text,

@@ -187,7 +187,8 @@ function marketOf(reading: Reading): Draft {
 function netWeight(reading: Reading): { input: Draft; at: number } | undefined {
   const said = reading.amounts.find(
     (each) =>
-      each.dim === "weight" &&
+      (each.dim === "weight" ||
+        (each.dim === "number" && each.unit === "" && !each.of && each.value >= 10)) &&
       (/\bnet\b[\s\w:]{0,20}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) ||
         /^\s*net\b/.test(reading.text.slice(each.at[1])) ||
         (!each.of &&
@@ -196,6 +197,7 @@ function netWeight(reading: Reading): { input: Draft; at: number } | undefined {
           ))),
   );
   if (!said) return undefined;
+  if (said.dim === "number") return { at: said.at[0], input: { net_g: said.value } };
   const ounces = said.unit === "oz" || said.unit === "lb";
   return {
     at: said.at[0],

@@ -49,6 +49,11 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    // another oven's heat, to be turned into hers
+    [
+      -6,
+      "{temperature} .. (?:normal|regular|conventional|static|fan|convection) oven .. (?:fan|convection|conventional|normal|regular)",
+    ],
     // what is left, and no resting
     [-14, "(?:freeze|freez|keep|save|eat|give|sell|use|chill|store) the {step=rest}"],
     [

@@ -118,13 +118,16 @@ export const note = tool<NoteInputs>({
     [-9, "(?:^notes) (?:on|about|from|for|since|with|of)", "(?:show|which|when did|what did|read) .. notes?"],
   ),
   // "rating 7", "oh and rested 40 min"
-  goesOn: cues([
-    8,
-    "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
-    "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
-    "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
-    "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",
-  ]),
+  goesOn: cues(
+    [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
+    [
+      8,
+      "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
+      "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
+      "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
+      "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",
+    ],
+  ),
   examples: [
     {
       say: "note: made pistachio today, 36 of them, two hollow, baked 148 c 16 min",

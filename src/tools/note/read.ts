@@ -36,7 +36,7 @@ const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 /** "rating 7", "oh and rested 40 min", right behind a note. */
 const goesOn =
-  /^(?:(?:oh|and|also|plus) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?\S*<number)/;
+  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?\S*<number)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;

@@ -40,7 +40,9 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
   // "and the lemon ones?" goes on with what was asked before
   const goesOn =
     memory.last?.tool === "recall" &&
-    /^(?:and|or|what about|how about|but|only|just|also)(?: |$)/.test(mask) &&
+    /^(?:when did i (?:make|bake) (?:that|this|it)|and|or|what about|how about|but|only|just|also)(?: |$)/.test(
+      mask,
+    ) &&
     want === "list";
   const words =
     Object.keys(heat).length ||

@@ -65,6 +65,9 @@ export function sizeOf(
     if (["whites", "almond flour", "powdered sugar", "granulated sugar", "sugar"].includes(mass.thing))
       return { have: [{ name: mass.thing, grams: mass.grams }] };
   }
+  // "and the rest of the shell recipe for 30", of macarons that were spoken of
+  const ofThem = bareNumbers(reading).find(({ value }) => value === memory.table.macarons);
+  if (ofThem && says(reading, /recipe|formula|shell|<count=shells/)) return { macarons: ofThem.value };
   const batter = mass?.thing === "batter" && memory.last?.tool !== "scale" ? mass.grams : undefined;
   if (
     batter !== undefined &&

@@ -42,7 +42,10 @@ export function readBottle(reading: Reading): Draft | undefined {
         }
       : undefined;
   }
-  if (!thing) return share ? { does: "bottle", ...range(share) } : undefined;
+  // "my tamarind bottle": a name that no table has is hers to give
+  const own = /(?:^| )(?:my|the|this|our|new) ([a-z]{3,}) bottle(?: |$)/.exec(reading.mask)?.[1];
+  const name = own && reading.unknown.includes(own) ? { taste: own } : {};
+  if (!thing) return share ? { does: "bottle", ...name, ...range(share) } : undefined;
   return {
     does: "bottle",
     ...named(thing, reading),

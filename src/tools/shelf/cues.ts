@@ -6,6 +6,10 @@ const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
   [
+    12,
+    "(?:what|how much|how many) .. (?:did|does|do) (?:the|my|that) (?:{taste} )?bottle (?:say|read|tell|want|need)",
+  ],
+  [
     -8,
     "(?:can|could|should|may|do) (?:i|we|you) (?:still |also |just )?(?:use|swap|replace|substitute)",
     "(?:if|when|suppose) (?:i|we|you) (?:only |just )?(?:used|took|had|use)",

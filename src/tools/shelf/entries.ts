@@ -57,15 +57,23 @@ export function entriesOf(
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction && each.value >= 5,
   );
-  const amount = weight
-    ? { grams: inBase(weight.value, weight.unit) }
-    : bare && names.length === 0
-      ? { grams: bare.value }
-      : part
-        ? { part: part.value }
-        : does === "use"
-          ? { part: 1 }
-          : {};
+  // "and the same of the icing sugar", behind so much that was used
+  const same =
+    !weight && says(reading, /(?:^| )(?:the )?same (?:amount |weight |again )?(?:of|for|with) /)
+      ? before?.entries?.[0]?.grams
+      : undefined;
+  const amount =
+    same !== undefined
+      ? { grams: same }
+      : weight
+        ? { grams: inBase(weight.value, weight.unit) }
+        : bare && names.length === 0
+          ? { grams: bare.value }
+          : part
+            ? { part: part.value }
+            : does === "use"
+              ? { part: 1 }
+              : {};
   return names.length > 1
     ? names.map((each) => ({ name: each, ...(does === "use" ? { part: 1 } : {}) }))
     : [{ name, ...amount }];

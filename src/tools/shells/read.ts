@@ -149,6 +149,12 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   const shellWeight = weights.find((each) => each.thing?.count === "shells");
   const whites = weights.find((each) => each.thing?.ingredient === "whites");
   const counted = reading.amounts.find(isWhitesCount);
+  // "how many trays is 48", of macarons that were spoken of
+  const ofTrays = reading.amounts.find(
+    (each) =>
+      each.of?.count === "trays" && /\btrays? (?:is|are|for) $/.test(reading.text.slice(0, each.at[0])),
+  );
+  if (ofTrays && memory.table.macarons !== undefined) return { macarons: ofTrays.value };
   const macarons =
     numberOf("macarons") ??
     reading.amounts.find(

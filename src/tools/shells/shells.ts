@@ -196,7 +196,8 @@ export const shells = tool<ShellsInputs>({
   after: {
     day: cues([
       14,
-      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=batter} (?:for (?:it|that|them|those|this)|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+      "^(?:(?:and|so|ok|how much|weight of|the) )*{base=batter} (?:for (?:it|that|them|those|this|(?:the|those|these|all) {number})|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+      "how many {count=trays} (?:is|are|for|will) (?:that|it|the |those |all )*{number}?(?: [?])?$",
     ]),
   },
   examples: [

@@ -127,7 +127,9 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   );
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
   // "no, 40 green": one of the shares said before
-  const [share, ...more] = reading.amounts.filter((each) => each.dim === "number" && !each.fraction);
+  const [share, ...more] = reading.amounts.filter(
+    (each) => each.dim === "number" && !each.fraction && each.of?.count !== "bowls",
+  );
   const shared =
     share && before?.percents?.find((each) => each.name !== undefined && each.name === named(share));
   if (before?.percents && share && shared && more.length === 0 && share.value < 100)
@@ -197,6 +199,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
           before,
         ),
     };
+  // "3 equal bowls, pink green and white"
+  const hues = reading.things.filter((each) => (each.color || each.taste) && !each.base && !each.dose);
+  if (parts.length === 1 && hues.length > 1 && hues.length === parts[0]?.value)
+    return { parts: hues.map((each) => shareOf(1, nameFrom(each))) };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
   if (
     one &&

@@ -51,6 +51,11 @@ export const split = tool<SplitInputs>({
     [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
     [5, "(?:one|another) more {dose=color}"],
     [8, "back to {number} (?:equal )?{count=bowls}"],
+    // "half of it coffee, other half orange"
+    [
+      9,
+      "\\S*<number,fraction> (?:of (?:it|that|this) )?{taste} .. other \\S*<number,fraction> {taste}(?!.* (?:how much|hw much) (?:{dose}|{taste}))",
+    ],
     [
       10,
       "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",

@@ -70,8 +70,9 @@ export function meant(said: string, timers: readonly Live[], recent?: string): L
   const length_ms = Number(count) * (unit?.startsWith("h") ? 3_600_000 : 60_000);
   if (count) return timers.filter((each) => Math.abs(each.due_ms - each.set_ms - length_ms) < 1000);
   if (said === "other") {
+    if (timers.length === 1) return [...timers];
     const others = timers.filter((each) => each.label !== recent);
-    if (others.length === 0) return timers.length === 1 ? [...timers] : [];
+    if (others.length === 0) return [];
     return others.length < timers.length ? others : [];
   }
   const place = ["first", "second", "third"].indexOf(said);

@@ -13,7 +13,7 @@ type Draft = Partial<TimerInputs>;
 const leads =
   "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|you may|you could|go ahead and|lets) )*";
 const stops = new RegExp(
-  `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)`,
+  `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)|(?:done|out|finished|ready),? (?:so )?(?:stop|cancel|kill) (?:it|that)$`,
 );
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =
@@ -25,7 +25,7 @@ const restarts = new RegExp(
 const fewer =
   /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
 const isChange =
-  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on (?:to )?(?:it|that|this|the)(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put) (?:it|that|this) (?:back|on|out|forward) by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
