@@ -31,7 +31,25 @@ export const asking = (question: string, slot: string): Outcome => ({
 });
 
 /** The row, its column and what replaces it: a percentage that was said, or the baker's own bottle. */
-export function find(inputs: DoseInputs, world: World): Dose | Outcome {
+export function find(said: DoseInputs, world: World): Dose | Outcome {
+  const own = ownForm(said, world.bottles);
+  const found = findRow(own ? { ...said, dose: own.form } : said, world);
+  if (!own || "status" in found) return found;
+  return { ...found, assumed: [`your ${own.taste} ${own.form} bottle`, ...found.assumed] };
+}
+
+/** "lemon", where the only bottle of lemon on the shelf is an oil: the oil is meant, at its own dose. */
+function ownForm(
+  { bare, taste, dose = "flavor" }: DoseInputs,
+  bottles: readonly Bottle[],
+): { taste: string; form: string } | undefined {
+  if (!bare || taste === undefined || dose !== "flavor") return undefined;
+  const forms = new Set(bottles.filter((each) => each.taste === taste).map((each) => each.form ?? "flavor"));
+  const [form] = forms;
+  return forms.size === 1 && form !== undefined && form !== "flavor" ? { taste, form } : undefined;
+}
+
+function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   const id = inputs.dose ?? "flavor";
   if (id === "color") return asking("Is it gel color or powder color?", "dose");
   if (id === "powder")

@@ -115,6 +115,8 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/.test(
       reading.text,
     );
+  // "save my lemon oil, 0.1 to 0.2 percent": on the shelf
+  const keeps = /\bsave (?:my |this |a |our )?\S*<[^>]*(?:dose|taste)=/.test(reading.mask);
   const strong =
     /too (?:strong|much|intense|sharp|powerful)\b.*\b(?:what|how (?:much|many)) (?:do|should|can|must) i (?:add|put|mix)/.test(
       reading.text,
@@ -156,7 +158,7 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     return { want: "flavor" };
   const both = reading.amounts.filter((each) => each.dim === "weight").length > 1;
   const asksBase = both && /how (?:much|many) (?:plain\S* |more |extra )*\S*<[^>]*base/.test(reading.mask);
-  if (mend || more || plain || asksBase) return { want: "mend" };
+  if ((mend && !keeps) || more || plain || asksBase) return { want: "mend" };
   if (
     says(
       reading,

@@ -272,12 +272,19 @@ export const keep = tool<KeepInputs>({
     { say: "water activity of 110 g white chocolate and 70 g cream", tool: "ganache" },
   ],
   // "can they stand out at the party?" "4 hours"
-  goesOn: cues([
-    9,
-    "^(?:(?:its|about|for|like|around|maybe|up to|so|and|say|only|roughly) )*{time}(?: (?:out|in all|total|then|max|or so))*(?: [?])?$",
-    // "it is 34 degrees in my flat"
-    "^(?:(?:and|but|so|if) )*(?:its|it is|it will be|itll be|it gets|it can be|the room is|weve got) (?:about |around |over |up to )?{temperature}(?! (?:in|to) {unit})",
-  ]),
+  goesOn: cues(
+    [
+      12,
+      "(?:ok|okay|safe|good|fine|eat|sell|serve) .. another {time}",
+      "^(?:(?:and|then|plus|oh|also|so) )*(?:another|plus|then) {time}(?: (?:more|out|again|later|today|yesterday|on top|this morning|in the car))*(?: [?])?$",
+    ],
+    [
+      9,
+      "^(?:(?:its|about|for|like|around|maybe|up to|so|and|say|only|roughly) )*{time}(?: (?:out|in all|total|then|max|or so))*(?: [?])?$",
+      // "it is 34 degrees in my flat"
+      "^(?:(?:and|but|so|if) )*(?:its|it is|it will be|itll be|it gets|it can be|the room is|weve got) (?:about |around |over |up to )?{temperature}(?! (?:in|to) {unit})",
+    ],
+  ),
   rivals: [
     ["about", "still", "old_days"],
     ["out_min", "out_since", "overnight", "out_since_made"],

@@ -60,6 +60,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
       ? { out_since_made: true }
       : {}),
     ...readTimes(reading, about ?? (before as About | undefined)),
+    ...onTop(reading, memory),
     ...readWarmth(reading),
     ...readActivity(reading),
     ...readFilling(reading),
@@ -118,9 +119,9 @@ function aboutWhat(reading: Reading): About | undefined {
   const dated = reading.whens.length > 0 && /\b(?:made|filled|baked)\b/.test(said);
   if (/\b(?:thaw|defrost)\w*/.test(said) && !/\b(?:thawed|defrosted)\b/.test(said) && !dated) return "thaw";
   const bareShells =
-    /\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/.test(
+    /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/.test(
       said,
-    ) && /shell|unfilled|halves/.test(said);
+    ) && /shell|unfilled|halves|filled/.test(said);
   if (
     bareShells ||
     (reading.things.some((each) => each.count === "shells") &&
@@ -172,6 +173,17 @@ function readTimes(reading: Reading, about: About | undefined): Draft {
   if (times.length > 0) return { out_min: total };
   return /\b(?:overnight|all night|all day|last night)\b/.test(reading.text) ? { overnight: true } : {};
 }
+
+/** "and another 30 min this morning": all spells out of the fridge count together. */
+function onTop(reading: Reading, memory: Memory): Draft {
+  const before = memory.last?.tool === "keep" ? (memory.last.inputs as Draft) : undefined;
+  if (!memory.follows || before?.about !== "outside" || before.out_min === undefined) return {};
+  const times = reading.amounts.filter((each) => each.dim === "time");
+  if (times.length !== 1 || !times[0] || !moreWords.test(reading.text)) return {};
+  return { about: "outside", out_min: before.out_min + inBase(times[0].value, times[0].unit) };
+}
+
+const moreWords = /\b(?:another|more|again|on top|as well|too|plus|extra|before that|after that)\b/;
 
 function readWarmth(reading: Reading): Draft {
   // "8 c" beside a fridge is no cups

@@ -15,6 +15,11 @@ import { type Dates, wholeLabel } from "./whole.ts";
 /** @throws never: what is missing comes back as `asking`. */
 export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   const market: Market = inputs.market ?? world.bench.market ?? "us";
+  if (inputs.elsewhere && !inputs.market && !inputs.asked && inputs.want !== "safe")
+    return asking(
+      `I know the forms of the United States and of the European Union, not of ${landName(inputs.elsewhere)}. Which of the two shall it have, us or eu?`,
+      "market",
+    );
   const dates = datesOf(inputs, world);
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
@@ -54,6 +59,8 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     ? { ...outcome, assumed: [...(outcome.assumed ?? []), ...filled.assumed] }
     : outcome;
 }
+
+const landName = (land: string): string => (/^u\.?k\.?$/.test(land) ? "the UK" : `"${land}"`);
 
 /** Nobody with an allergy is told that something is safe. */
 const noPromise: Outcome = {

@@ -20,6 +20,12 @@ export const inputs = later(() =>
   z.strictObject({
     want: z.optional(z.enum(["label", "allergens", "dates", "safe"])),
     market: z.optional(z.enum(["us", "eu"])),
+    /** A country whose form isn't known here: it is asked which of the two shall stand in. */
+    elsewhere: z.optional(z.string()),
+    /** Who is responsible for it: name and address, as she wrote them. */
+    by: z.optional(
+      z.string().check(z.maxLength(200, { error: "A name and address of at most 200 letters." })),
+    ),
     /** `taste` is set on a line of flavor, so that its bottle can be asked. */
     lines: z.optional(
       z.array(z.object({ name: z.string(), grams: weight_g, taste: z.optional(z.string()) })),
@@ -126,6 +132,7 @@ export const label = tool<LabelInputs>({
       "(?:does|do|has|have) (?:it|they|that|these|those|this) (?:have|contain|got|hold|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})",
       "any (?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})(?: in (?:it|them|that|there))?(?: at all)?(?: [?])?$",
     ],
+    [12, "(?:my|our) (?:name|address)", "name and address"],
     [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
     [-8, "{number}", "{weight}", "{volume}", "{percent}"],
   ),
@@ -167,7 +174,8 @@ export const label = tool<LabelInputs>({
     ["net_g", "net_oz"],
     ["made"],
     ["want"],
-    ["market"],
+    ["market", "elsewhere"],
+    ["by"],
     ["label_width_mm", "label_height_mm"],
     ["copies", "full_page"],
   ],

@@ -18,6 +18,7 @@ interface Said {
   net: Net | undefined;
   dates: Dates | undefined;
   market: Market;
+  by: string | undefined;
   /** What is left blank, by name. */
   blanks: readonly string[];
   /** What has to be checked before it goes on a box. */
@@ -63,7 +64,7 @@ const blocksOf = (said: Said): PaperBlock[] => [
     text: said.market === "us" ? "Keep refrigerated at or below 41 °F (5 °C)" : "Keep at or below 5 °C",
   },
   ...dated(said),
-  { is: "blank", caption: "Made by", lines: 2 },
+  said.by ? { is: "text", text: `Made by ${said.by}` } : { is: "blank", caption: "Made by", lines: 2 },
   netBlock(said),
 ];
 
@@ -102,7 +103,7 @@ export function printed(outcome: Outcome, said: Said, inputs: LabelInputs, world
       : "";
   return {
     ...outcome,
-    headline: `${many} as a PDF; to be written in by hand: ${listed(blanks)}${open.length ? `; not complete, check ${listed(open)}` : ""}`,
+    headline: `${many} as a PDF${blanks.length ? `; to be written in by hand: ${listed(blanks)}` : ""}${open.length ? `; not complete, check ${listed(open)}` : ""}`,
     ...(outcome.rule
       ? {
           rule: {

@@ -1,5 +1,5 @@
 /** Reads a label's ingredients, or a description to find allergens by. */
-import type { Memory, Reading, Thing } from "../contract/index.ts";
+import type { Memory, Reading, Span, Thing } from "../contract/index.ts";
 import { nameOf, readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
@@ -21,7 +21,9 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   )
     return { want: "safe" };
   const print = printSaid(reading);
+  const by = responsible(reading);
   const common: Draft = {
+    ...(by ? { by: by.name } : {}),
     ...(want || print.as_pdf ? { want: print.as_pdf && want !== "dates" ? "label" : want } : {}),
     ...print,
     ...marketOf(reading),
@@ -29,7 +31,7 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     ...(made ? { made: placeless(made) } : {}),
   };
   const read = readLines(reading);
-  const lines = read.lines.filter((each) => each.at[0] !== net?.at);
+  const lines = read.lines.filter((each) => each.at[0] !== net?.at && !(by && within(by, each.at)));
   if (lines.length > 0) {
     const unread = read.unread.filter((each) => namesSomething(each, reading));
     // "add 40 g pistachio paste to the ingredients"
@@ -55,6 +57,8 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       ...(unread.length ? { unread } : {}),
     };
   }
+  // "add my name: ...", and nothing else of the label
+  if (by && memory.follows && before?.lines) return { ...before, ...common };
   // "print that label" is about the one before, whatever came between
   if (print.as_pdf && isPrintOnly(print, reading) && (before || memory.table.label) && !namesFood(reading))
     return { ...(before ?? (memory.table.label as Draft)), ...common };
@@ -172,6 +176,28 @@ function wanted(reading: Reading): LabelInputs["want"] {
   return undefined;
 }
 
+/** "my name is Ida Holm, 3 Mill Lane": what stands behind it, as she typed it. */
+function responsible(reading: Reading): { name: string; at: Span } | undefined {
+  const intro =
+    /\b(?:(?:my|our) (?:name|address)(?: and (?:my )?address)?|name and address|name on it|made by)(?: (?:is|are))? ?[:,]? ?(?=\S)/;
+  const end = /\s*(?:;|\bnet (?:weight|wt)\b|\bbest (?:before|by)\b|:|$)/;
+  const cut = (text: string): Span | undefined => {
+    const found = intro.exec(text.toLowerCase());
+    if (!found) return undefined;
+    const from = found.index + found[0].length;
+    return [from, from + (end.exec(text.slice(from).toLowerCase())?.index ?? 0)];
+  };
+  const [said, at] = [cut(reading.said), cut(reading.text)];
+  if (!said || !at || said[1] - said[0] < 3) return undefined;
+  return { name: reading.said.slice(...said).trim(), at };
+}
+
+const within = ({ at }: { at: Span }, span: Span): boolean => span[0] >= at[0] && span[1] <= at[1];
+
+/** Countries of whose labels no table here knows the form. */
+const otherLands =
+  /\b(?:(uk|u\.k\.|british|english|scottish|welsh|canadian|australian|aussie|indian|japanese|swiss|norwegian|mexican|brazilian|south african|new zealand) (?:label|form|version|rules?|law|one)|for (?:the |a )?(uk|u\.k\.|united kingdom|britain|england|scotland|wales|canada|australia|india|japan|switzerland|norway|mexico|brazil|south africa|new zealand))\b/;
+
 function marketOf(reading: Reading): Draft {
   if (/\b(?:eu|e\.u\.|europe\w*|german\w*|french|irish)\b/.test(reading.text)) return { market: "eu" };
   if (
@@ -180,7 +206,9 @@ function marketOf(reading: Reading): Draft {
     )
   )
     return { market: "us" };
-  return {};
+  if (/^(?:the |a )*us(?: one| please| pls| then)*[.!]?$/.test(reading.text)) return { market: "us" };
+  const land = otherLands.exec(reading.text);
+  return land ? { elsewhere: land[1] ?? land[2] } : {};
 }
 
 /** "net weight 120 g", "net 5 oz", "120 g net". */

@@ -34,7 +34,11 @@ export function wholeLabel(
     ...compounds(inOrder(ingredients, market)).map((name) => `${name}: copy its own list from the wrapper`),
     ...(inputs.unread ?? []).map((text) => `"${text}": not read, not on the label`),
   ];
-  const blanks = ["name and address", ...(net ? [] : ["net weight"]), ...(dates ? [] : ["best-by date"])];
+  const blanks = [
+    ...(inputs.by ? [] : ["name and address"]),
+    ...(net ? [] : ["net weight"]),
+    ...(dates ? [] : ["best-by date"]),
+  ];
   const items: Item[] = [
     { line: "name of the food", text: "Macarons" },
     { line: "ingredients", text: ingredientLine(ingredients, market) },
@@ -61,13 +65,13 @@ export function wholeLabel(
       text: dates ? dates.bestBy : "______ (day 5, the day of making counted as day 1)",
     },
     { line: "use by", text: dates ? dates.useBy : "______ (day 7)" },
-    { line: "name and address", text: "______" },
+    { line: "name and address", text: inputs.by ?? "______" },
     { line: "home kitchen", text: "the statement that your local law asks for, if it does" },
     ...open.map((text): Item => ({ check: text })),
   ];
   const outcome: Outcome = {
     status: "answered",
-    headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; left blank: ${listed(blanks)}${open.length ? `; not complete, check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`,
+    headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; ${blanks.length ? `left blank: ${listed(blanks)}` : "every line filled in"}${open.length ? `; not complete, check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`,
     ...(net
       ? {
           figures: [
@@ -104,7 +108,17 @@ export function wholeLabel(
   if (!inputs.as_pdf) return outcome;
   return printed(
     outcome,
-    { ingredients, contains, isOpen: brings.unsure.length > 0, net, dates, market, blanks, checks: open },
+    {
+      ingredients,
+      contains,
+      isOpen: brings.unsure.length > 0,
+      net,
+      dates,
+      market,
+      by: inputs.by,
+      blanks,
+      checks: open,
+    },
     inputs,
     world,
   );

@@ -10,7 +10,12 @@ type Draft = Partial<ShelfInputs>;
 
 /** "my mint bottle says half to one percent": the taste, its form where one is said, the range. */
 export function readBottle(reading: Reading): Draft | undefined {
-  if (!says(reading, /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)/))
+  if (
+    !says(
+      reading,
+      /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)|^(?:(?:please|pls|ok|can you) )*(?:save|remember|keep|store|note|put|add|log|record) (?:my|this|our|a|the) (?:new )?\S*<[^>]*(?:dose|taste)=\S* .*<percent>/,
+    )
+  )
     return undefined;
   const share = reading.amounts.find((each) => each.dim === "percent");
   const { mix, ...more } = bottleFacts(reading);

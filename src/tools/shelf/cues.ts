@@ -16,6 +16,10 @@ export const shelfCues = cues(
     "{ingredient} (?:is|looks|feels|seems) (?:\\S+ )?(?:coarse|stale|old|lumpy|clumpy|damp|rough|too|off)",
   ],
   [-5, "^{taste} (?:then|instead) .. out of {ingredient}"],
+  [
+    9,
+    `^(?:(?:please|pls|ok|can you) )*${save} (?:my|this|our|a|the) (?:new )?(?:{dose}|{taste})(?! .. {base}) .. {percent}`,
+  ],
   [5, "bottle .. directions? .. {percent}", "^(?:a |my )?new bottle .. {percent}"],
   [
     8,

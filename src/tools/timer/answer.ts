@@ -160,8 +160,14 @@ function rename(inputs: TimerInputs, live: readonly Live[], world: World): Outco
   };
 }
 
+const bell_min = 10;
+const rangLately = (timer: Live, now_ms: number): boolean =>
+  timer.isRung && now_ms - timer.due_ms <= bell_min * 60_000;
+
 function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
-  const target = inputs.all ? undefined : one(inputs, live, now_ms);
+  // "stop", said to the bell: what rings is meant, never what still runs
+  const ringing = inputs.name || inputs.all ? [] : live.filter((each) => rangLately(each, now_ms));
+  const target = inputs.all ? undefined : ringing.length === 1 ? ringing[0] : one(inputs, live, now_ms);
   if (target && "status" in target) return target;
   const gone = target ? [target] : live;
   const names = listed(gone.map((each) => each.label));
