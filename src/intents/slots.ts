@@ -8,6 +8,7 @@ type Inputs = Record<string, unknown>;
 
 /** What kind of amount an input takes, from the unit in its name. */
 export function dimensionOf(slot: string): Dimension | undefined {
+  if (/_per_h$/.test(slot)) return "money";
   if (/_g$/.test(slot)) return "weight";
   if (/percent/.test(slot)) return "percent";
   if (/_mm$/.test(slot)) return "length";

@@ -2,7 +2,7 @@
  * "almond flour 12.99 per kg", "butter 3.49 for 250 g", "15 an hour": sums of money said without a sign, where the
  * words around them leave nothing else that they could be.
  */
-import type { Amount, Thing } from "../tools/contract/index.ts";
+import type { Amount, Thing, When } from "../tools/contract/index.ts";
 import { unitRow } from "../tools/lib/units.ts";
 import type { Item } from "./scan.ts";
 
@@ -39,6 +39,11 @@ export function withUnsigned(all: readonly Item[]): Item[] {
   const out: Item[] = [];
   for (let at = 0; at < items.length; at++) {
     const item = items[at] as Item;
+    const wage = item.is === "when" ? wageAt(items, at, item.when) : undefined;
+    if (wage) {
+      out.push({ is: "amount", amount: wage });
+      continue;
+    }
     const found = isPlainNumber(item) ? sumAt(items, at, item.amount) : undefined;
     out.push(found ? { is: "amount", amount: found.amount } : item);
     if (found) at = found.last;
@@ -53,6 +58,28 @@ const isPlainNumber = (item: Item): item is Item & { is: "amount" } =>
   !item.amount.fraction &&
   item.amount.high === undefined;
 
+const joint2 = (items: readonly Item[], at: number): string => wordOrSign(items[at + 2]);
+
+/** "2 hours work at 18": what the hour is worth, and no hour of the day. */
+function wageAt(items: readonly Item[], at: number, when: When): Amount | undefined {
+  const said = /^(\d+(?:[.,]\d+)?)$/.exec(when.text)?.[1];
+  const worked =
+    wordOrSign(items[at - 1]) === "at" &&
+    ["work", "labour", "labor", "time"].includes(wordOrSign(items[at - 2]));
+  const long = items
+    .slice(Math.max(0, at - 5), at)
+    .some((each) => each.is === "amount" && each.amount.dim === "time");
+  if (!said || !worked || !long || when.half === "am" || when.half === "pm") return undefined;
+  const number: Amount = {
+    dim: "number",
+    value: Number(said.replace(",", ".")),
+    unit: "",
+    text: said,
+    at: [when.at[1] - said.length, when.at[1]],
+  };
+  return { ...asMoney(number), per: { unit: "h", value: 1 } };
+}
+
 /** The sum that starts at a place, and the last item that is part of it. */
 function sumAt(
   items: readonly Item[],
@@ -66,6 +93,17 @@ function sumAt(
     behind?.is === "amount" &&
     behind.amount.dim === "weight" &&
     /^an? (?:kilo|kg|pound|lb)/.test(behind.amount.text)
+  )
+    return {
+      amount: { ...asMoney(amount), per: { unit: behind.amount.unit, value: behind.amount.value } },
+      last: at + 1,
+    };
+  // "18 an hour", which is no moment
+  if (
+    behind?.is === "amount" &&
+    behind.amount.dim === "time" &&
+    /^an hour$/.test(behind.amount.text) &&
+    !/^(?:ago|later|before|after|more|from|and|long|each)$/.test(joint2(items, at))
   )
     return {
       amount: { ...asMoney(amount), per: { unit: behind.amount.unit, value: behind.amount.value } },

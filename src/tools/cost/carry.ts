@@ -10,6 +10,13 @@ type Draft = Partial<CostInputs>;
  * "at 50 %?" keeps the rest. Without a cost of its own a question takes the one that was last spoken of.
  */
 export function carry(before: Draft, said: Draft, follows: boolean): Draft {
+  // "no, ingredients 11": the packaging and the hours stay
+  const mended =
+    follows &&
+    before.ingredients !== undefined &&
+    said.ingredients !== undefined &&
+    Object.keys(said).every((key) => ["ingredients", "bare_sign", "currency"].includes(key));
+  if (mended) return { ...before, ...said };
   const own =
     said.lines || said.cost !== undefined || said.ingredients !== undefined || said.formula !== undefined;
   if (!follows && own) return said;

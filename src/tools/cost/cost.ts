@@ -134,6 +134,7 @@ export const cost = tool<CostInputs>({
     ],
     [2, "(?:sell|sells|selling|sold) .. (?:at|for) {number}", "{money}"],
     [-4, "(?:had|theyd|theyve|they|it|eggs|{ingredient}) (?:have )?come to {number}"],
+    [6, "(?:cost|price) (?:of|for) (?:making )?{number} (?:\\S+ ){0,2}{count=macarons}"],
     [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
     [1.9, "(?:cost|costs|charge|price)"],
     [

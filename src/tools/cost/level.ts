@@ -68,7 +68,12 @@ function ofPart(inputs: CostInputs, macarons: number, cost_for: number): Level {
   };
   const cost = defined("cost", of("cost", inputs.cost));
   const ingredients = defined("ingredients", of("ingredients", inputs.ingredients));
-  return { inputs: { ...inputs, ...cost, ...ingredients, cost_for: macarons }, sums };
+  // the hours went into all of them too
+  const work = {
+    ...defined("labor", of("work", inputs.labor)),
+    ...defined("labor_min", of("minutes of work", inputs.labor_min)),
+  };
+  return { inputs: { ...inputs, ...cost, ...ingredients, ...work, cost_for: macarons }, sums };
 }
 
 const defined = (key: string, value: number | undefined) => (value === undefined ? {} : { [key]: value });

@@ -23,7 +23,7 @@ export function readCost(reading: Reading, memory: Memory): Draft {
   const draft: Draft = {
     ...readSums(reading, money, memory),
     ...readLinesAndPrices(reading, money, memory),
-    ...readLabor(reading, money),
+    ...readLabor(reading, money, memory.slot),
     ...readShares(reading, memory, before, money),
     ...(before.packaging !== undefined &&
     /\b(?:without|leave out|forget|minus|no) (?:the |any )?(?:boxes|box|packaging|bags|ribbons?)\b/.test(

@@ -8,7 +8,12 @@ import type { Sum } from "./money.ts";
 type Draft = Partial<CostInputs>;
 
 /** "two hours work at €15 an hour", "an hour and a half of my time at $18 an hour". */
-export function readLabor(reading: Reading, money: readonly Sum[]): Draft {
+export function readLabor(reading: Reading, money: readonly Sum[], slot?: string): Draft {
+  // "18", where it was asked what an hour is worth
+  if (slot === "labor_per_h") {
+    const said = money[0]?.value ?? bareNumbers(reading)[0]?.value;
+    return said === undefined ? {} : { labor_per_h: said };
+  }
   const rate = money.find((each) => each.use === "rate");
   const time = reading.amounts.find((each) => each.dim === "time");
   const half = reading.amounts.find(

@@ -1,5 +1,5 @@
 /** Reads the things that an order on the shelf is about: their weights, bags, prices. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { says, white_g } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import { currencySaid } from "../lib/money.ts";
@@ -121,9 +121,28 @@ export function bought(reading: Reading): Entry | undefined {
   return { ...price, ...(bags ?? {}), grams, ...(isEach ? {} : { price_per_g: value / grams }) };
 }
 
+/** "almond flour 16 a kilo, sugar 2 a kilo": as many things as prices, each with what it is for; else undefined. */
+function pricesEach({ things, amounts }: Reading): Entry[] | undefined {
+  const goods = things.filter((thing) => thing.ingredient || thing.chocolate);
+  const sums = amounts.filter((amount) => amount.dim === "money");
+  if (goods.length < 2 || goods.length !== sums.length) return undefined;
+  const entries = goods.flatMap((thing, at): Entry[] => {
+    const sum = sums[at] as Amount;
+    const next = goods[at + 1]?.at[0] ?? Number.POSITIVE_INFINITY;
+    const isOwn = sum.at[0] > thing.at[0] && sum.at[0] < next;
+    if (!isOwn || !sum.per || unitRow(sum.per.unit).dim !== "weight") return [];
+    const currency = currencySaid(sum);
+    const price_per_g = inBase(sum.value, sum.unit) / inBase(sum.per.value, sum.per.unit);
+    return [{ name: nameOf(thing), price_per_g, ...(currency ? { currency } : {}) }];
+  });
+  return entries.length === goods.length ? entries : undefined;
+}
+
 /** "almond flour costs 16 a kilo", "$9 for a 2 lb bag of almond flour". */
 export function prices(reading: Reading): Entry[] {
-  const owner = reading.things.find((each) => each.ingredient || each.chocolate || each.taste);
+  const each = pricesEach(reading);
+  if (each) return each;
+  const owner = reading.things.find((thing) => thing.ingredient || thing.chocolate || thing.taste);
   const money =
     reading.amounts.find((each) => each.dim === "money") ??
     reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction);

@@ -121,9 +121,25 @@ export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
   };
 }
 
-export function price({ entries }: ShelfInputs, world: World): Outcome {
+export function price(inputs: ShelfInputs, world: World): Outcome {
+  const { entries } = inputs;
   const entry = entries?.[0];
   if (!entry) return asking("The price of what?", "entries");
+  if (entries.length > 1) {
+    const all = entries.map((each) => price({ ...inputs, entries: [each] }, world));
+    const unsaid = all.find((each) => each.status !== "answered");
+    const assumed = [...new Set(all.flatMap((each) => each.assumed ?? []))];
+    return (
+      unsaid ?? {
+        ...(all[0] as Outcome),
+        headline: `Saved: ${listed(all.map((each) => each.headline.replace(/^Saved: /, "")))}`,
+        figures: all.flatMap((each) => each.figures ?? []),
+        ...(assumed.length ? { assumed } : {}),
+        effects: all.flatMap((each) => each.effects ?? []),
+        change: `the prices of ${listed(entries.map((each) => each.name))}`,
+      }
+    );
+  }
   if (entry.price_per_g === undefined)
     return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
   const known = stockOf(world, entry.name);
