@@ -202,7 +202,13 @@ export const methodRows: readonly MethodRow[] = [
   },
   {
     id: "bake",
-    words: ["{step=bake}", "bake", "baking"],
+    words: [
+      "{step=bake}",
+      "bake",
+      "baking",
+      "(?:when|how soon) .. (?:take|pull|get|come|comes) .. out of the oven",
+      "(?:are|is|theyre|when) .. (?:baked|done) (?:through|enough|inside)",
+    ],
     loose: ["oven", "{count=shells}", "{count=macarons}"],
     asks: [
       "(?:how do i|how can i|how will i|how do you) (?:know|tell) .. (?:{step=bake}|done|baked|cooked)",

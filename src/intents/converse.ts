@@ -39,6 +39,8 @@ export interface Topic {
   inputs: Inputs;
   /** The input that can't be: a number alone may take its place, but it isn't taken along. */
   wrong?: string;
+  /** The inputs that the turn itself said: "no, 40" puts those right before any other. */
+  said?: string[];
 }
 
 export interface State {
@@ -189,11 +191,13 @@ const without = ({ ...inputs }: Inputs, key: string | undefined): Inputs => {
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(
   state: State,
-  step: Pick<Step, "tool" | "inputs" | "in_box"> & { reading?: Reading },
+  step: Pick<Step, "tool" | "inputs" | "in_box"> & Partial<Pick<Step, "known" | "reading">>,
   outcome: Outcome,
 ): State {
   if (["help", "explain", "undo"].includes(step.tool.name)) return state;
-  const last = { tool: step.tool.name, inputs: step.inputs };
+  const known = step.known ?? {};
+  const own = Object.keys(known).filter((key) => known[key] === "said");
+  const last = { tool: step.tool.name, inputs: step.inputs, ...(own.length ? { said: own } : {}) };
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
   const in_box = step.in_box ?? state.in_box;
   const { pending: _pending, ...others } = state;

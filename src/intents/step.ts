@@ -44,7 +44,8 @@ export function stepFrom(
   trace: () => string[],
 ): Step {
   const before = state.last?.tool === tool.name ? state.last.inputs : undefined;
-  const said = follows && before ? saidNow(tool, draft, reading, before) : draft;
+  const righted = follows && before ? putRight(draft, reading, before, state.last?.said) : undefined;
+  const said = righted ?? (follows && before ? saidNow(tool, draft, reading, before) : draft);
   const { [state.last?.wrong ?? ""]: _wrong, ...sound } = before ?? {};
   const inputs = follows && before && !tool.alone ? { ...withoutRivals(sound, said, tool), ...said } : said;
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
@@ -58,6 +59,24 @@ export function stepFrom(
       ? undefined
       : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
   return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
+}
+
+const corrects =
+  /^(?:(?:oh|ah|uh|er|um|wait|no|nope|nah|sorry|actually|oops) )*(?:no|nope|nah|sorry|actually|oops|i meant?) (?:, )?(?:(?:its|it is|make it|say|i meant?|sorry|actually|wait|only|just) )*\S*<number>(?: (?:sorry|actually|instead|then))?(?: [.])?$/;
+
+/** "in 35 mm" "no, 40": a bare number puts right the one number that was said last. */
+function putRight(
+  draft: Inputs,
+  reading: Reading,
+  before: Inputs,
+  lastSaid: readonly string[] = [],
+): Inputs | undefined {
+  const numbers = lastSaid.filter((key) => typeof before[key] === "number");
+  const [key, ...others] = numbers;
+  if (key === undefined || others.length > 0 || reading.amounts.length !== 1) return undefined;
+  if (!key.endsWith("_mm") || key in draft || !corrects.test(reading.mask)) return undefined;
+  const filled = fillSlot(reading, before, key);
+  return Object.keys(filled).length > 0 ? filled : undefined;
 }
 
 /** "double it", "half of that" multiply what was said before; a bare number takes the place of the one before. */

@@ -93,7 +93,10 @@ function readTray(reading: Reading): Draft {
 /** "i always pipe mine 4 cm". */
 function readSize(reading: Reading): Draft {
   const length = amountOf(reading, "length");
-  if (length && (!onTray(reading) || /use=piping|(?:^| )pip(?:e|ing) /.test(reading.mask)))
+  // "my mat has 24 circles, 35 mm": the circles' size, where the mat's own would be two lengths
+  const ofCircles =
+    /circles?|rounds?|<count=shells>/.test(reading.mask) && counted(reading, "shells") !== undefined;
+  if (length && (!onTray(reading) || ofCircles || /use=piping|(?:^| )pip(?:e|ing) /.test(reading.mask)))
     return { diameter_mm: inBase(length.value, length.unit) };
   return {};
 }

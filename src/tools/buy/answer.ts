@@ -7,6 +7,7 @@ import { kindOf } from "../formula/kind.ts";
 import { asking } from "../lib/asking.ts";
 import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
+import { sameIngredient } from "../lib/lines.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
 import { batterFor, batterForShells, eggsFor, shellsFor, sizing } from "../lib/sizing.ts";
 import { withSpares } from "../lib/spares.ts";
@@ -15,8 +16,18 @@ import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "./shopping.t
 
 const eggMix = "33 g of white from an egg";
 
+/** The shelf with what she says she has, in the place of what it knew of it. */
+function withSaid(world: World, have: BuyInputs["have"]): World {
+  if (!have) return world;
+  const isSaid = (name: string) => have.some((each) => sameIngredient(each.name, name));
+  const priceOf = (name: string) => world.stock.findLast((each) => sameIngredient(each.name, name));
+  const said = have.map((each, at) => ({ ...priceOf(each.name), ...each, id: -1 - at }));
+  return { ...world, stock: [...world.stock.filter(({ name }) => !isSaid(name)), ...said] };
+}
+
 /** @throws never: without a number of macarons it asks. */
-export function answerBuy(inputs: BuyInputs, given: World): Outcome {
+export function answerBuy(inputs: BuyInputs, known: World): Outcome {
+  const given = withSaid(known, inputs.have);
   const macarons =
     inputs.macarons ?? (inputs.shells !== undefined ? Math.floor(inputs.shells / 2) : undefined);
   if (macarons === undefined) return asking("For how many macarons?", "macarons");

@@ -6,7 +6,8 @@ import { filling } from "../day/filling.ts";
 import { readDetails } from "../day/order.ts";
 import { cues } from "../lib/cue.ts";
 import { counted, diameter, pointsBack } from "../lib/find.ts";
-import { count, diameter_mm } from "../lib/inputs.ts";
+import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { readLines, sameIngredient } from "../lib/lines.ts";
 import { spare_percent, spares, sparesSaid } from "../lib/spares.ts";
 import { answerBuy } from "./answer.ts";
 
@@ -25,6 +26,8 @@ export const inputs = later(() =>
     chocolate: z.optional(z.enum(["dark", "milk", "white"])),
     /** The fillings of a planned day, or of a sentence that says more of them than their kind. */
     order: z.optional(z.array(filling)),
+    /** What she says she has of it, in the place of what the shelf knows. */
+    have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** Only the shells' ingredients are asked for. */
     shells_only: z.optional(z.boolean()),
   }),
@@ -71,7 +74,13 @@ export const buy = tool<BuyInputs>({
       "timer",
     ],
   ),
-  goesOn: cues([12, spares]),
+  goesOn: cues([
+    12,
+    spares,
+    // "i got 500 g almond flour already"
+    "^(?:(?:but|and|well|ok|oh|no) )*(?:i|we|ive|weve) (?:still |already |have |got |only )*(?:have |got )?{weight} .. {ingredient}(?! .. (?:pantry|larder|shelf|cupboard|stock|save|remember|bag))",
+    "(?:already|still) (?:have|got) {weight} .. {ingredient}",
+  ]),
   examples: [
     { say: "what do i need to buy for 24 macarons", inputs: { macarons: 24 } },
     { say: "what have I got to buy for 84 macarons", inputs: { macarons: 84 } },
@@ -96,6 +105,7 @@ export const buy = tool<BuyInputs>({
     ["fillings", "shells_only", "order"],
     ["chocolate"],
     ["formula"],
+    ["have"],
   ],
   read: readBuy,
   compute: answerBuy,
@@ -129,6 +139,14 @@ function detailed(reading: Reading): Partial<BuyInputs> | undefined {
   return fillings && !isPlain ? { order: fillings } : undefined;
 }
 
+/** "i have 500 g almond flour already": what is there, with what was said before. */
+function hasSaid(reading: Reading, before: BuyInputs["have"] = []): BuyInputs["have"] | undefined {
+  if (!/\b(?:have|got|ive|weve)\b/.test(reading.text)) return undefined;
+  const said = readLines(reading).lines.map(({ name, grams }) => ({ name, grams }));
+  if (said.length === 0) return undefined;
+  return [...before.filter(({ name }) => !said.some((each) => sameIngredient(each.name, name))), ...said];
+}
+
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
@@ -149,8 +167,12 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
     /\b(?:only|just) (?:the |for the )?(?:macaron )?shells\b|shells only|without (?:the |any )?filling|no filling|for the shells\b/.test(
       reading.text,
     );
+  const before =
+    memory.follows && memory.last?.tool === "buy" ? (memory.last.inputs as Partial<BuyInputs>) : {};
+  const have = hasSaid(reading, before.have);
   return {
     ...order,
+    ...(have ? { have } : {}),
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),

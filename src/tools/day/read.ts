@@ -1,6 +1,6 @@
 /** Reads what is to be ready and when, or what is to be done with the plan there is. */
 import type { Memory, Reading, When } from "../contract/index.ts";
-import { bareNumbers, diameter, says } from "../lib/find.ts";
+import { bareNumbers, diameter, forUs, says } from "../lib/find.ts";
 import { hoursSaid } from "../lib/hours.ts";
 import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
@@ -32,7 +32,7 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const due = mergedDue(reading, before);
   const within = due ? undefined : withinSaid(reading);
   const draft: Draft = {
-    ...(want && before ? { ...before, ...told } : told),
+    ...((want || isAboutHours(told, memory)) && before ? { ...before, ...told } : told),
     ...(want && !due && Object.keys(told).every((key) => key in want) ? { as_kept: true } : {}),
     // a new hour asks for the plan again, not for another set of timers
     ...(!want && memory.follows && before?.want ? { want: "plan" as const } : {}),
@@ -45,6 +45,12 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const isSaid = draft.no_rest !== undefined || Object.keys(draft).length === 0;
   return { ...draft, plan, ...(isSaid ? {} : { by_record: true }) };
 }
+
+/** "i can't start before 9", right behind the plan: of that plan. */
+const isAboutHours = (told: Draft, memory: Memory): boolean =>
+  memory.last?.tool === "day" &&
+  (told.wake_min ?? told.sleep_min) !== undefined &&
+  Object.keys(told).every((key) => ["wake_min", "sleep_min", "no_mature"].includes(key));
 
 const withoutRest = (order: Draft | undefined): Draft | undefined => {
   const { no_rest: _rest, ...kept } = order ?? {};
@@ -150,7 +156,10 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(noRest ? { no_rest: true } : {}),
     ...(says(reading, /(?:skip|without|no|leave out|drop) (?:the )?\S*(?:matur(?:ing|ation)|<step=mature>)/)
       ? { no_mature: true }
-      : {}),
+      : // what can't be left out isn't asked for again with every turn
+        before?.no_mature
+        ? { no_mature: false }
+        : {}),
     ...(says(
       reading,
       /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all/,
@@ -175,8 +184,8 @@ function countedMacarons(reading: Reading): number | undefined {
   const counts = reading.amounts.filter(
     (each) => each.dim === "number" && each.unit === "" && !each.fraction,
   );
-  const macarons = counts.find((each) => each.of?.count === "macarons")?.value;
-  if (macarons !== undefined) return macarons;
+  const macarons = counts.find((each) => each.of?.count === "macarons");
+  if (macarons) return macarons.value + forUs(reading, macarons);
   // "saturday: 20 pistachio 20 rose 20 vanilla": all of them
   const each = reading.amounts.filter(
     (amount) =>
@@ -204,7 +213,8 @@ function countedMacarons(reading: Reading): number | undefined {
 }
 
 /** "i start at 6 that day": when the bench opens, and not when they are due. */
-const startsAt = /(?:^| )i (?:can |could |will |want to |have to )?(?:start|begin|get up|am up) at \S*<when>/;
+const startsAt =
+  /(?:^| )i (?:can |could |will |want to |have to )?(?:only )?(?:start|begin|get up|am up) (?:at|after|from) \S*<when>|(?:^| )(?:cant|can not|cannot|wont|not|never) (?:be able to )?(?:start|begin|get up|be up) (?:before|until|till|earlier than) \S*<when>/;
 const startSaid = ({ mask, whens }: Reading): number | undefined =>
   startsAt.test(mask) ? whens.find((each) => each.minute !== undefined)?.minute : undefined;
 

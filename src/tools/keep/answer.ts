@@ -1,6 +1,7 @@
 /** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
 import { activity, eggs, fridge, keepingRules, outside, rawWhites } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
+import { usualSettings } from "../day-plan/types.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
 import { clock, daysBetween, localDay, shortDay } from "../lib/days.ts";
@@ -71,6 +72,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
         headline:
           "There is no rule here for freezing them twice, so I give none. Freeze only what you won't eat, and thaw it once.",
       };
+    case "serve":
+      return serving(world);
     case "shells":
       return {
         status: "declined",
@@ -80,6 +83,21 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     default:
       return answerDays(inputs, world);
   }
+}
+
+/** Out of the fridge in their box, so that water settles on the box and the butter softens. From memory. */
+function serving({ bench }: World): Outcome {
+  const min = bench.warm_min ?? usualSettings.warm;
+  return {
+    status: "answered",
+    headline: `Take them out ${plain(min)} min before they are eaten, box closed; 2 h out of the fridge in all`,
+    figures: [{ name: "out before eating", value: min, unit: "min" }],
+    rule: {
+      text: `${plain(min)} min to room temperature, boxed, ending when they are needed; ${keepingRules.outside.text}`,
+      basis: bench.warm_min === undefined ? "from memory" : "your bench",
+    },
+    cautions: ["What has been out for 2 h in all (1 h above 32 °C, 90 °F) is eaten or thrown out."],
+  };
 }
 
 /** Two hours in all, one when it is hot. */

@@ -23,6 +23,7 @@ export const inputs = later(() =>
         "shells",
         "again",
         "spoiled",
+        "serve",
       ]),
     ),
     /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
@@ -116,6 +117,12 @@ export const keep = tool<KeepInputs>({
       "(?:stayed|stood|sat|lay|were left|was left|been) (?:out )?(?:on|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun) (?:for )?{time}",
     ],
     [5, "when (?:do|does|will|would) (?:they|it|these|those|this|that) (?:expire|go off|go bad|spoil)"],
+    [
+      12,
+      "(?:when|how long before|how soon|how far ahead) .. (?:take|get|bring|come|should be taken) .. out(?: of the (?:fridge|refrigerator|box))?(?: .. (?:eat|eating|serve|serving|party|hand\\S*|guests?))?(?: [?])?$",
+      "(?:how long|how many (?:minutes|hours)|how soon) before (?:eating|serving|the party|they are eaten|we eat|i serve|i serve them|they eat)",
+      "(?:what|which) temp\\S* .. (?:serve|eat|eaten|served)",
+    ],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [
       17,

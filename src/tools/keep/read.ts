@@ -73,6 +73,10 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   };
 }
 
+/** "how long before serving do they come out": a step of the day, and no question of safety. */
+const serveWords =
+  /\b(?:when|how long before|how soon|how far ahead)\b.*\b(?:take|get|bring|come)\b.*\bout\b(?!.*\b(?:oven|mat|freezer|paper)\b)|\bbefore (?:eating|serving|we eat|i serve|they eat|they are eaten)\b|\btemp\w* .*\b(?:serve|served|eaten|eat)\b/;
+
 const coldWords = /fridge|refrigerat|freez|chill|cool|cold|ice/;
 
 function aboutWhat(reading: Reading): About | undefined {
@@ -81,6 +85,7 @@ function aboutWhat(reading: Reading): About | undefined {
     ["whites", "egg", "pasteurised whites"].includes(each.ingredient ?? ""),
   );
   const warm = readWarmth(reading).air_c;
+  if (serveWords.test(said)) return "serve";
   if (readActivity(reading).aw !== undefined) return "activity";
   if (spoiledWords.test(said)) return "spoiled";
   // "do i need to refrigerate the ganache overnight": whether it has to be cold, not whether it was left out

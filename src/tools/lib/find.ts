@@ -91,8 +91,27 @@ export function amount(reading: Reading, dim: Amount["dim"]): Amount | undefined
 
 /** How many of something were said: "24 macarons", "3 trays". */
 export function counted(reading: Reading, what: string): number | undefined {
-  return reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)
-    ?.value;
+  const said = reading.amounts.find(
+    (each) => each.dim === "number" && each.of?.count === what && !each.fraction,
+  );
+  return said && said.value + (what === "macarons" ? forUs(reading, said) : 0);
+}
+
+/** "48 macarons and 12 for us": those are made too. */
+export function forUs({ amounts, text }: Reading, counted: Amount): number {
+  const also = amounts.find(
+    (each) =>
+      each !== counted &&
+      each.at[0] > counted.at[1] &&
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      /\b(?:and|plus) (?:another |an extra |about )?$/.test(text.slice(0, each.at[0])) &&
+      /^ (?:more |extra |of them )?(?:for (?:us|me|myself|ourselves|home|the family|my family|tasting|the house|the kids)|to (?:keep|taste))\b/.test(
+        text.slice(each.at[1]),
+      ),
+  );
+  return also?.value ?? 0;
 }
 
 /** A diameter in mm: any length said beside shells, macarons or piping; lengths under 1 are taken as said. */

@@ -1,7 +1,7 @@
 /** Spare shells said with a question: "without spares", "with 20 % spares". They hold for that question alone. */
 import * as z from "zod/mini";
 import type { Bench, Reading } from "../contract/index.ts";
-import { says } from "./find.ts";
+import { counted, says } from "./find.ts";
 
 /** Spares in % of the shells, 0 for none. */
 export const spare_percent = z
@@ -12,11 +12,25 @@ export const spare_percent = z
   );
 
 /** The spares that a sentence names; nothing where it speaks of none. Pure. */
-export function sparesSaid(reading: Reading): { spare_percent?: number } {
+export function sparesSaid(reading: Reading, macarons?: number): { spare_percent?: number } {
   if (!/spare|extra/.test(reading.mask)) return {};
   const share = reading.amounts.find((each) => each.dim === "percent");
   if (share && says(reading, /<percent> (?:of )?(?:spares?|extras?)(?: |$)/))
     return { spare_percent: share.value };
+  const number = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      /^ (?:spares?|extras?)(?: (?:shells?|ones))?(?= |$|[,.?])(?! (?:batter|macarons?))/.test(
+        reading.text.slice(each.at[1]),
+      ),
+  );
+  // "24 macarons with 5 spare": five shells more than they take
+  const made = macarons ?? counted(reading, "macarons");
+  if (number && made && number !== reading.amounts.find((each) => each.of?.count === "macarons"))
+    // rounded down, so that five are five and not six
+    return { spare_percent: Math.floor((1e6 * number.value) / (2 * made)) / 1e4 };
   return says(
     reading,
     /(?:^| )(?:no|without|zero|skip|forget|minus|leave out|not counting) (?:\S+ )?(?:spares?|extras?)(?: |$)/,
@@ -33,4 +47,4 @@ export const withSpares = <B extends Pick<Bench, "spare_percent">>(
 
 /** The sign of a turn that says nothing else: "and without spares?". */
 export const spares =
-  "^(?:(?:and|but|ok|no|what|if|its|sorry|actually|do|it|them|make) )*(?:no|without|zero|skip|forget|minus|with {percent}|{percent}) (?:(?:the|any|my|of) )?(?:spares?|extras?)(?: {count=shells})?(?: (?:please|then|at all|this time))?(?: [?])?$";
+  "^(?:(?:and|but|ok|no|what|if|its|sorry|actually|do|it|them|make) )*(?:no|without|zero|skip|forget|minus|with {percent}|{percent}|(?:with |and |plus )?{number}) (?:(?:the|any|my|of) )?(?:spares?|extras?)(?: {count=shells})?(?: (?:please|then|at all|this time))?(?: [?])?$";

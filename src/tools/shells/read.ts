@@ -54,17 +54,18 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
   const want = readWant(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
   const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
+  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const draft: Draft = {
     ...known,
     ...(isBatter && known.batter_g !== undefined ? ofBatter(want) : {}),
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
     ...(want ? { want } : {}),
     ...onTrayOf(reading),
-    ...sparesSaid(reading),
+    ...sparesSaid(reading, before?.macarons),
   };
   if (Object.keys(known).length > 0 || again !== undefined) return draft;
+  if (draft.spare_percent !== undefined && before?.macarons !== undefined) return draft;
   // "and once it is baked?", of the one shell that was weighed
-  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
 }
@@ -93,7 +94,7 @@ function onTrayOf(reading: Reading): Draft {
       (each) =>
         each.dim === "number" &&
         each.unit === "" &&
-        (!each.of || each.of.count === "shells") &&
+        (!each.of || each.of.count === "shells" || each.of.count === "trays") &&
         /^ ?(?:\S+ )?(?:per|a|on (?:a|each|one|every|the)|to (?:a|each|the)|each) (?:baking )?(?:tray|sheet|mat|pan)/.test(
           reading.text.slice(each.at[1]),
         ),
