@@ -41,6 +41,8 @@ function route(inputs: GanacheInputs, world: World): Outcome {
       status: "declined",
       headline: `I have ratios for dark, milk and white chocolate, none for ${inputs.other}: its fat and sugar differ. Go by its maker's, or save your own recipe.`,
     };
+  if (inputs.unsure_g !== undefined)
+    return asking(`Is the ${plain(inputs.unsure_g)} g the chocolate or the cream?`, "unsure_g");
   if (inputs.want === "moves") return answerMoves(inputs, world);
   if (inputs.want === "target") return answerTarget(inputs, world);
   if (inputs.want === "split") return mendSplit(inputs, world);

@@ -1,6 +1,7 @@
 /** What is said of the ganache before: more of one part of it, how to mend it, another part of its composition. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readWant } from "./want-said.ts";
 
@@ -11,8 +12,10 @@ export function moreOfPart(reading: Reading, memory: Memory): Draft | undefined 
   const had = partsBefore(memory);
   const [only, ...others] = weighed(reading);
   if (!had || !only || others.length > 0 || says(reading, /how/)) return undefined;
-  if (!/<(?:weight|number)> (?:more|extra)\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(reading.mask))
-    return undefined;
+  const more = /<(?:weight|number)> (?:more|extra)\b|\b(?:another|extra) \S*<(?:weight|number)>/;
+  const adds =
+    /^(?:(?:and|ok|so|then|now|if|what|i) )*(?:add|adding|added|plus|stir in|stirred in|put in|poured in) \S*<(?:weight|number)>/;
+  if (!more.test(reading.mask) && !(adds.test(reading.mask) && memory.follows)) return undefined;
   const part =
     only.thing?.ingredient === "cream"
       ? "cream_g"
@@ -24,9 +27,38 @@ export function moreOfPart(reading: Reading, memory: Memory): Draft | undefined 
     part && {
       ...had,
       [part]: had[part] + only.grams,
+      added: { part, grams: only.grams },
       ...(fault ? { want: "mend", fault } : { want: "check" }),
     }
   );
+}
+
+const slips =
+  /^(?:(?:oh|ah|uh|um|wait|no|nope|nah|sorry|actually|oops) )+(?:, )?(?:(?:its|it is|it was|make it|say|i meant?|sorry|actually|wait|only|just) )*\S*<(?:number|weight)>(?: (?:sorry|actually|instead|then))?(?: [.])?$/;
+
+/**
+ * "no, 30": of what was added last, or of the one weight that was said. Of two it is asked which, and "the cream"
+ * answers that.
+ */
+export function putRight(reading: Reading, memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const { chocolate_g, cream_g, added, unsure_g } = before ?? {};
+  if (chocolate_g === undefined || cream_g === undefined) return undefined;
+  if (unsure_g !== undefined && memory.slot === "unsure_g") {
+    const isCream = reading.things.some((each) => each.ingredient === "cream");
+    const isChocolate = reading.things.some((each) => each.chocolate || each.ingredient === "chocolate");
+    if (isCream === isChocolate) return undefined;
+    return isCream ? { chocolate_g, cream_g: unsure_g } : { chocolate_g: unsure_g, cream_g };
+  }
+  const amount = reading.amounts.length === 1 ? reading.amounts[0] : undefined;
+  if (!amount || amount.of || !slips.test(reading.mask)) return undefined;
+  const grams = amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value;
+  if (added) {
+    const had = { chocolate_g, cream_g };
+    const next = { ...had, [added.part]: had[added.part] - added.grams + grams };
+    return { ...next, added: { ...added, grams }, want: "check" };
+  }
+  return { chocolate_g, cream_g, unsure_g: grams };
 }
 
 /** "how do i thicken it", of the mix that was worked out last. */

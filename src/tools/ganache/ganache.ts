@@ -43,6 +43,10 @@ export const inputs = later(() =>
     steps: z.optional(
       z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) })),
     ),
+    /** What was added last, so that "no, 30" puts that right. */
+    added: z.optional(z.object({ part: z.enum(["chocolate_g", "cream_g"]), grams: weight_g })),
+    /** A weight put right of which nobody knows whether it is the chocolate or the cream. */
+    unsure_g: z.optional(weight_g),
     /** Another mix than a ganache. */
     base: z.optional(z.enum(["buttercream"])),
     /** A saved recipe whose composition is asked. */
@@ -261,7 +265,7 @@ export const ganache = tool<GanacheInputs>({
   ],
   rivals: [
     ["use", "ratio"],
-    ["chocolate_g", "cream_g", "total_g", "of_g", "macarons", "lines", "by_volume"],
+    ["chocolate_g", "cream_g", "total_g", "of_g", "macarons", "lines", "by_volume", "added", "unsure_g"],
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],

@@ -2,7 +2,7 @@
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
 import { onTable, readAim } from "./aim.ts";
-import { forAnotherUse, mendBefore, moreOfPart, partAsked } from "./before-said.ts";
+import { forAnotherUse, mendBefore, moreOfPart, partAsked, putRight } from "./before-said.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { isGrade, kindOf, mixedKinds, otherKind } from "./kind-said.ts";
 import { readLines, readMix } from "./mix-said.ts";
@@ -96,8 +96,7 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     says(reading, /(?:^| )same(?: thing| again)? (?:with|for|but)(?: |$)/)
   )
     return { want: "split", total_g: only.grams };
-  if (anew) return { ...common, want: "build", ...readWeights(reading, memory, false) };
-  const added = moreOfPart(reading, memory) ?? mendBefore(reading, memory);
+  const added = putRight(reading, memory) ?? moreOfPart(reading, memory) ?? mendBefore(reading, memory);
   if (added) return added;
   const other = forAnotherUse(reading, memory, use);
   if (other) return { ...common, ...other };
