@@ -38,7 +38,12 @@ export function shifted(reading: Reading, last: Tool | undefined, inputs: Inputs
   if (typeof before !== "number")
     return up || inputs.lines !== undefined ? reading : { ...reading, amounts: [], things: [], mask: "" };
   const grams = slot === "have" || weights.includes(slot ?? "");
-  const step = grams && amount.unit ? inBase(amount.value, amount.unit) : amount.value;
+  // "2 g more each", of a bowl in so many parts
+  const bowls =
+    slot === "total_g" && typeof inputs.equal === "number" && /(?:^| )each(?: |$)/.test(mask)
+      ? inputs.equal
+      : 1;
+  const step = bowls * (grams && amount.unit ? inBase(amount.value, amount.unit) : amount.value);
   const sum = before + (up ? step : -step);
   const unit = grams ? " g" : "";
   const how = `${amount.text}${grams && !amount.unit ? " g" : ""} ${up ? "more" : grams ? "less" : "fewer"}`;
@@ -78,6 +83,9 @@ function meant(reading: Reading, amount: Amount, inputs: Inputs, up: boolean): s
   const known = (slots: readonly string[]) => slots.filter((slot) => typeof inputs[slot] === "number");
   const { things } = reading;
   const counted = things.find((each) => each.count)?.count;
+  // "20 g more in the pink": of one part, and not of the bowl
+  if (inputs.total_g !== undefined && things.some((each) => each.color || (each.taste && !each.base)))
+    return undefined;
   if (counted) return known([countSlots[counted] ?? counted])[0];
   // "ten more, just the filling": of what was counted
   const ofMix = things.every((each) => each.base && !each.ingredient);

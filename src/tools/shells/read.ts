@@ -12,11 +12,14 @@ import {
   weighed,
 } from "../lib/find.ts";
 import { sparesSaid } from "../lib/spares.ts";
+import { boxesAsked } from "./boxes.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
 
 export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
+  const boxes = boxesAsked(reading, memory);
+  if (boxes) return boxes;
   // "how many shells of each", behind a split: of each bowl
   const { parts } = memory.table;
   if (

@@ -32,7 +32,11 @@ export const inputs = later(() =>
     on_tray: z.optional(count("shells")),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
-    want: z.optional(z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one"])),
+    /** So many go into one box. */
+    in_box: z.optional(count("macarons")),
+    want: z.optional(
+      z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one", "boxes"]),
+    ),
   }),
 );
 
@@ -45,6 +49,13 @@ export const shells = tool<ShellsInputs>({
   unboxes: true,
   shifts: "added",
   cues: cues(
+    [-12, "how many {count=boxes} .. (?:profit|margin|earn|break even)", "{number} divided by {number}"],
+    [
+      9,
+      "how many {count=boxes} .. {number}",
+      "{number} .. how many {count=boxes}",
+      "how many {count=boxes} (?:is|are|do|does|will|would) (?:that|it|they|i|them|those)",
+    ],
     [
       9,
       "(?:what|whats|what does|how many) (?:does )?(?:the |my |a |one )?{count=trays} (?:hold|take|fit|has|have)s? (?:if|of|with|at|when) .. {length}",
@@ -219,6 +230,7 @@ export const shells = tool<ShellsInputs>({
     ["diameter_mm", "usual_size"],
     ["macarons", "shells", "batter_g", "whites_g", "whites_count", "have", "trays"],
     ["want"],
+    ["in_box"],
   ],
   read: readShells,
   compute: answerShells,

@@ -2,6 +2,7 @@
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import { differing, oneOfThem, partMore, relatedParts } from "./relations.ts";
 import type { SplitInputs } from "./split.ts";
 
 type Draft = Partial<SplitInputs>;
@@ -91,10 +92,23 @@ const newTotal = (reading: Reading, memory: Memory): number | undefined => {
     : undefined;
 };
 
+const namesBefore = ({ follows, last }: Memory): string[] => {
+  const { parts, percents, weights } = follows && last?.tool === "split" ? (last.inputs as Draft) : {};
+  return (parts ?? percents ?? weights ?? []).flatMap(({ name }) => name ?? []);
+};
+
 function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): Draft {
   const rest = restName(reading);
   const named = (amount: Amount): string | undefined => nameBeside(reading, amount, bowl);
   // "three to one, plain to gold": the names stand in the same order
+  const related = relatedParts(reading, namesBefore(memory));
+  if (related) return { parts: related };
+  const whole = bowl && bowl.dim === "weight" ? inBase(bowl.value, bowl.unit) : bowl?.value;
+  const split = memory.follows && memory.last?.tool === "split";
+  const grown = partMore(reading, (split && memory.table.parts) || []);
+  if (grown) return { weights: grown };
+  const apart = differing(reading, whole ?? memory.table.mass?.grams);
+  if (apart) return { weights: apart };
   const pair = pairInOrder(reading);
   if (pair) return { parts: pair };
   const hundred = wholeHundred(reading);
@@ -210,8 +224,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
       says(reading, /split|divide|share|equal|into|between|ways|bowls/) ||
       memory.follows ||
       memory.slot === "equal")
-  )
-    return { equal: one.value };
+  ) {
+    const unlike = oneOfThem(reading, one.value);
+    return unlike ? { parts: unlike } : { equal: one.value };
+  }
   const bare = bareNumbers(reading)[0];
   if (bare && memory.slot === "equal") return { equal: bare.value };
   const colors = reading.things.filter((each) => each.color && !each.base);

@@ -51,6 +51,11 @@ export const split = tool<SplitInputs>({
     [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
     [5, "(?:one|another) more {dose=color}"],
     [8, "back to {number} (?:equal )?{count=bowls}"],
+    [
+      8,
+      "\\S*<factor> (?:as )?(?:much|many) (?:{taste}|{color}) as (?:{taste}|{color})",
+      "^(?:(?:and|ok|so|but|make|the) )*(?:{color}|{taste}) (?:(?:is|gets|as|should|be|to) )*\\S*<factor>(?: (?:as )?much)?(?: as (?:the )?(?:{color}|{taste}|others?|rest))?(?: [?])?$",
+    ],
     // "half of it coffee, other half orange"
     [
       9,
