@@ -36,6 +36,12 @@ export function answersPending(
     reading.unknown.length >= reading.mask.split(" ").length / 3
   )
     return undefined;
+  // "batter for 24 macarons" says no number of bowls
+  if (
+    pending.slot === "equal" &&
+    reading.amounts.some((each) => ["macarons", "shells"].includes(each.of?.count ?? ""))
+  )
+    return undefined;
   // "if i sell 6 for 15" is no price of the whites
   if (
     pending.slot === "more_prices" &&
@@ -65,6 +71,8 @@ export function answersPending(
       ? found
       : { ...found, ...fillSlot(seenBy(tool, reading, state.in_box), pending.inputs, pending.slot) };
   if (Object.keys(filled).length === 0) return undefined;
+  // "batter for 24 macarons", where gel or powder was asked for: a question of its own
+  if (!(pending.slot in filled) && best && best.tool !== tool && best.points >= stands) return undefined;
   // "too pink, can i fix it", where a weight was asked for: asked once more, the question would only be in the way
   const told = reading.amounts.length > 0 || reading.whens.length > 0 || isBare(reading);
   if (!(pending.slot in filled) && !told && isMeasure(pending.slot)) return undefined;

@@ -135,7 +135,12 @@ export function multiplied(reading: Reading, before: Inputs): Inputs | undefined
   const both =
     slots.includes("chocolate_g") && slots.includes("cream_g")
       ? ["chocolate_g", "cream_g"]
-      : slots.slice(0, 1);
+      : // "a third of it", of a bowl with its flavor in: both of them
+        typeof before.base_g === "number" &&
+          typeof before.flavor_g === "number" &&
+          / of it\b/.test(reading.text)
+        ? ["base_g", "flavor_g"]
+        : slots.slice(0, 1);
   if (both.length === 0) return undefined;
   return Object.fromEntries(both.map((slot) => [slot, (before[slot] as number) * only.value]));
 }

@@ -81,6 +81,7 @@ export const dose = tool<DoseInputs>({
     // of a bowl that holds too much
     [
       4,
+      "^(?:(?:and|ok|so|now) )*{color} (?:colou?r )?for (?:{weight} (?:of )?(?:the |my )?{base=batter}|that|it|this)(?: batter)?(?: [?])?$",
       "^(?:(?:so|and|ok|then|now) )*(?:how|hw) (?:much|many) (?:more |extra )?{color=plain} (?:do|should|must|to|shall|more|stuff) ",
     ],
     [-10, "{percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. rest\\S*"],

@@ -1,6 +1,6 @@
 /** Which flavors a dose question asks for, and the row of the dose table that each is. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
-import { says } from "../lib/find.ts";
+import { pointsBack, says } from "../lib/find.ts";
 import type { DoseInputs } from "./dose.ts";
 
 type Draft = Partial<DoseInputs>;
@@ -85,6 +85,26 @@ const dedupe = (things: Thing[]) =>
   things.filter(
     (each, at) => things.findIndex((other) => other.id === each.id && other.dose === each.dose) === at,
   );
+
+/** Tastes that are colors too: in a bowl of batter the color is meant, as no flavor goes in there. */
+const colorTastes = new Set(["violet", "orange", "rose", "lavender", "peach"]);
+
+/** "violet for that", behind a bowl of batter; "pink for 480 g batter", where no flavor is named. */
+export function colorsOfBatter(reading: Reading, memory: Memory, asked: Thing[]): Thing[] {
+  const named = reading.things.find((each) => each.base)?.base;
+  const { mass } = memory.table;
+  if ((named ?? (pointsBack(reading) ? mass?.thing : undefined)) !== "batter") return asked;
+  const asColor = (each: Thing): Thing => ({ id: "color", dose: "color", text: each.text, at: each.at });
+  if (asked.length > 0)
+    return asked.map((each) =>
+      colorTastes.has(each.taste ?? "") && !each.dose ? asColor(each) : each,
+    );
+  const hue = reading.things.find(
+    (each) =>
+      each.color && !each.base && !["plain", "natural", "uncolored", "uncoloured"].includes(each.color),
+  );
+  return hue && says(reading, /<color=\S+ (?:colou?r )?for /) ? [asColor(hue)] : asked;
+}
 
 /** "the powder kind": of the color that was spoken of. */
 export function colorKind(target: Thing, memory: Memory): Thing {

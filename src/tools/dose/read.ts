@@ -4,7 +4,7 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
 import { readBase } from "./base-said.ts";
 import type { DoseInputs } from "./dose.ts";
-import { colorKind, flavorsAsked, isFlavor, nameOf, sameAgain } from "./flavor-said.ts";
+import { colorKind, colorsOfBatter, flavorsAsked, isFlavor, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { readLoose } from "./loose-said.ts";
 import { isBowl } from "./several-bowls.ts";
@@ -54,7 +54,7 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
-  const asked = flavorsAsked(reading).map((each) => colorKind(each, memory));
+  const asked = colorsOfBatter(reading, memory, flavorsAsked(reading)).map((each) => colorKind(each, memory));
   // "its 260 g of caramel buttercream", where only the weight was asked for: what the bowl is, and no other flavor
   const describes = (each: Thing) =>
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);

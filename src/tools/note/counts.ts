@@ -42,6 +42,12 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
       amount.value < 1
     )
       return;
+    // "22 shells cracked of 60"
+    if (some[at - 1]?.text === "of" && isFaultOfShells(some.slice(Math.max(0, at - 5), at))) {
+      found.found.shells ??= amount.value;
+      found.taken.push(at);
+      return;
+    }
     if (isDamage(some, at) || isAbout(some, at)) return;
     const what = amount.of?.count ?? (isAll(some, at) || opensBatch(some, at) ? "macarons" : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
@@ -68,6 +74,10 @@ function isAll(some: readonly Piece[], at: number): boolean {
   const value = some[at]?.amount?.value ?? 0;
   if (first?.text === "of" && ["them", "em", "these", "those"].includes(second)) return true;
   if (first?.text === "in" && second === "total") return true;
+  // "40 made", "40 pcs"
+  const closes = some[at + 2] === undefined || isSign(some[at + 2]);
+  if (["made", "pcs", "pc", "pieces", "total"].includes(first?.text ?? "") && closes && value >= 4)
+    return true;
   const ends =
     first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
   return made.has(before) && ends && value >= 4;
@@ -81,6 +91,9 @@ function isAbout(some: readonly Piece[], at: number): boolean {
     (second?.amount?.dim === "time" || second?.amount?.dim === "temperature" || second?.text === "too")
   );
 }
+
+const isFaultOfShells = (before: readonly Piece[]): boolean =>
+  before.some((each) => (each.amount?.of ?? each.thing)?.count === "shells") && before.some(isFault);
 
 const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.includes(piece.thing.symptom);
 

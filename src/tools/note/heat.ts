@@ -69,6 +69,8 @@ function isBareHeat(some: readonly Piece[], at: number): boolean {
   const amount = some[at]?.amount;
   if (amount?.dim !== "number" || amount.unit !== "" || amount.fraction || amount.of) return false;
   if (amount.value < 100 || amount.value > 500) return false;
+  // "145 fan"
+  if (["fan", "convection"].includes(some[at + 1]?.text ?? "")) return true;
   const from = Math.max(0, at - 6);
   const oven = some
     .slice(from, at)

@@ -112,6 +112,7 @@ export const note = tool<NoteInputs>({
     [
       7,
       "^(?:please |ok )*(?:delete|erase|scrap) (?:the|that|my|this|last) .. (?:{taste}|{count=batches}) (?:one|note|batch|entry)(?: please)?$",
+      "^(?:please |ok )*forget (?:the|that|my|this|last) (?:last |latest )?note(?: please)?$",
     ],
     [-14, "^(?:my |the |an? )?(?:old )?(?:notebook|notes?|diary|book|recipe|card) (?:says?|said|reads?|has)"],
     [-9, "bottle .. (?:says|said|reads) .. {percent}"],
@@ -124,8 +125,10 @@ export const note = tool<NoteInputs>({
       8,
       "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
       "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
-      "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
-      "^(?:(?:oh|and|also|plus) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",
+      "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
+      "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) .. (?:{number}|{time}|{temperature})",
+      "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) (?:{number}|{time}|{temperature})",
+      "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) (?:{number}|{time}|{temperature})",
     ],
   ),
   examples: [

@@ -28,7 +28,7 @@ const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
 );
 const removes = new RegExp(
-  `^${leads}(?:delete|remove|scrap|erase) (?:that|the|my|this|last) .*(?:note|entry|batch|<taste\\S* one)`,
+  `^${leads}(?:delete|remove|scrap|erase|forget) (?:that|the|my|this|last) .*(?:note|entry|batch|<taste\\S* one)`,
 );
 const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
@@ -36,7 +36,7 @@ const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 /** "rating 7", "oh and rested 40 min", right behind a note. */
 const goesOn =
-  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?\S*<number)/;
+  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?\S*<number)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
