@@ -249,7 +249,7 @@ function computeWith(step: Step, world: World): Outcome {
   const checked = checkInputs(step.tool, step.inputs);
   if (!checked.ok) return checked.outcome;
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
-  if (outcome.status === "answered" && step.left) return unsure(step.tool.name, step.left);
+  if (outcome.status === "answered" && step.left) return unsure(step.left);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
   if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
   return withTaken(step.unit === "oz" ? inOunces(outcome) : outcome, step.reading);
@@ -264,8 +264,8 @@ function withTaken(outcome: Outcome, { amounts }: Reading): Outcome {
 }
 
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
-function unsure(tool: string, left: readonly string[]): Outcome {
-  const question = `What is the ${left.join(" and the ")} for? I took the rest for ${tool}; say it once more, one thing at a time.`;
+function unsure(left: readonly string[]): Outcome {
+  const question = `What is the ${left.join(" and the ")} for? I don't want to leave it out: say it once more, one thing at a time.`;
   return { status: "asking", headline: question, question };
 }
 

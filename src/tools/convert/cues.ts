@@ -25,6 +25,10 @@ const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 export const convertCues = cues(
   [8, `{percent} of {number}${end}`],
   [
+    9,
+    "^(?:(?:and|so|ok) )*how (?:much|heavy|many \\S+) (?:does|is|are|weighs?) (?:the )?(?:an? |one |{number} )(?:single |large )?(?:{color=white}|{ingredient=whites})(?: weigh| weight)?(?: [?])?$",
+  ],
+  [
     -9,
     "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little)|enough|ok|okay|fine|right) .. {weight} .. {base}",
   ],

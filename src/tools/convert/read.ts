@@ -20,6 +20,13 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;
   if (answer) return [answer];
   if (reading.amounts.some((each) => each.dim === "money")) return [{ exchange: true }];
+  // "how much does one white weigh": no color in bakers' talk
+  const ofWhite =
+    /^(?:(?:and|so|ok) )*how (?:much|heavy|many \S+) (?:does|is|are|weighs?) (?:the )?(?:an? |one |1 )?(?:\S*<number> )?(?:single |large )?\S*white\S*(?: weigh| weight)?(?: [?])?$/;
+  if (ofWhite.test(reading.mask)) {
+    const value = reading.amounts.find((each) => each.dim === "number")?.value ?? 1;
+    return [{ value, unit: "large", ingredient: "whites", to: "g" }];
+  }
   const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
   const divided = before && (dividedBy(reading, before) ?? shareOf(reading, before));

@@ -96,9 +96,7 @@ export function colorsOfBatter(reading: Reading, memory: Memory, asked: Thing[])
   if ((named ?? (pointsBack(reading) ? mass?.thing : undefined)) !== "batter") return asked;
   const asColor = (each: Thing): Thing => ({ id: "color", dose: "color", text: each.text, at: each.at });
   if (asked.length > 0)
-    return asked.map((each) =>
-      colorTastes.has(each.taste ?? "") && !each.dose ? asColor(each) : each,
-    );
+    return asked.map((each) => (colorTastes.has(each.taste ?? "") && !each.dose ? asColor(each) : each));
   const hue = reading.things.find(
     (each) =>
       each.color && !each.base && !["plain", "natural", "uncolored", "uncoloured"].includes(each.color),

@@ -19,6 +19,8 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
     (each) =>
       each.thing &&
       !each.thing.base &&
+      // "230 g buttercream and 150 g how much flavor": what is asked for wasn't weighed
+      !/\bhow (?:much|many)\b/.test(reading.text.slice(each.amount.at[1], target.at[0])) &&
       (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)),
   );
   // a spoon of a liquid flavor counts as water, whatever else the tables know of it

@@ -158,6 +158,12 @@ export function readLoose(
   );
   if (found.base_g !== undefined && found.flavor_g === undefined && extra && extra.value !== loose)
     return { flavor_g: loose + extra.value, want: "check" };
+  // "230 g buttercream and 150 g, how much flavor": so much is no flavor that was put in
+  const asksFlavor = says(
+    reading,
+    /how (?:much|many)(?: g| grams)?(?: of)?(?: the| my)? \S*<[^>]*(?:dose|taste)=/,
+  );
+  if (found.base_g !== undefined && asksFlavor && loose > found.base_g / 8) return {};
   if (found.base_g !== undefined)
     return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
   if (found.flavor_g !== undefined) return { base_g: loose };

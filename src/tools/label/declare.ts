@@ -136,5 +136,5 @@ function answerTo(found: Found, asked: readonly string[], isOpen: boolean): stri
   const hits = found.from.filter((each) => asked.includes(each.allergen));
   if (hits.length > 0)
     return `They contain ${listed([...new Set(hits.map((each) => `${each.allergen}, from the ${each.from}`))])}.`;
-  return `The tables know of none of that in them${isOpen ? ", but that isn't sure" : "; traces are for you to rule out"}.`;
+  return `The tables know of none of those in what was named${isOpen ? ", but that isn't sure" : "; traces are for you to rule out"}.`;
 }
