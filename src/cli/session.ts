@@ -141,6 +141,7 @@ export function startSession(around: Surroundings): Session {
         tool: step.tool,
         inputs,
         reading: step.reading,
+        known: step.known,
         ...(step.in_box === undefined ? {} : { in_box: step.in_box }),
       },
       outcome,

@@ -95,7 +95,7 @@ function because({ last }: World): Outcome {
     };
   return {
     status: "answered",
-    headline: `${answer.headline}, because: ${rule.text} (${rule.basis}${source})`,
+    headline: `${answer.headline.replace(/[.]$/, "")}, because: ${rule.text} (${rule.basis}${source})`,
     ...(answer.figures ? { figures: answer.figures } : {}),
     rule,
     working: [

@@ -22,7 +22,7 @@ describe("the table of ratios, chocolate : cream by weight", () => {
   ] as const)("%s, %s: %d (%d-%d)", (chocolate, use, ratio, low, high) => {
     expect(ratios[chocolate][use]).toMatchObject({ ratio, low, high, basis: "common practice" });
     expect(say({ chocolate, use, cream_g: 100 }).rule?.text).toContain(
-      `${ratio} : 1 for ${use} (${low}-${high} : 1)`,
+      `${ratio} : 1 for ${use === "piping" ? use : `a ${use} one`} (${low}-${high} : 1)`,
     );
   });
 

@@ -1,5 +1,6 @@
 /** The numbers of an answer that its headline doesn't say already, a line each, names and units aligned. */
 import type { Figure } from "../../tools/contract/index.ts";
+import { lengthText } from "../../tools/lib/days.ts";
 import { plain, weight } from "../../tools/lib/show.ts";
 import { padded, printable, width } from "./text.ts";
 import { wrapped } from "./wrap.ts";
@@ -29,6 +30,9 @@ function amountOf(figure: Figure): { number: string; rest: string } {
   const { value, low, high } = figure;
   const unit = unitOf(figure.unit);
   const range = low === undefined || high === undefined ? "" : rangeOf(figure, low, high);
+  // "5 s left", and no twelfth of a minute
+  if (figure.unit === "min" && value !== undefined && !range && !Number.isInteger(value))
+    return { number: lengthText(value), rest: "" };
   if (value === undefined) return { number: range || ends(figure), rest: range || ends(figure) ? unit : "" };
   return { number: shown(value, figure.unit), rest: `${unit}${range ? ` (${range})` : ""}` };
 }
@@ -56,6 +60,8 @@ function shown(value: number, unit: string): string {
 
 /** Whether the headline has all numbers of a figure with its unit, and it is clear that it means this one. */
 function isSaid(figure: Figure, all: readonly Figure[], headline: string): boolean {
+  if (figure.unit === "min" && figure.value !== undefined && headline.includes(lengthText(figure.value)))
+    return true;
   const numbers = [figure.value, figure.low, figure.high].filter((each) => each !== undefined);
   const said = headline.match(/\d+(?:\.\d+)?/g) ?? [];
   const inIt = numbers.every((number) => said.some((token) => rounds(number, token)));

@@ -19,6 +19,8 @@ export const inputs = later(() =>
     diameter_mm: z.optional(diameter_mm),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
+    /** The number of them, where that was said. */
+    spares: z.optional(z.string()),
     /** A saved recipe for the shells instead of the house formula. */
     formula: z.optional(z.string()),
     /** Fillings that were named; none means one buttercream and one ganache. */
@@ -106,6 +108,7 @@ export const buy = tool<BuyInputs>({
     ["chocolate"],
     ["formula"],
     ["have"],
+    ["spare_percent", "spares"],
   ],
   read: readBuy,
   compute: answerBuy,

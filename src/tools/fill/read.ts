@@ -1,7 +1,16 @@
 /** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
 import { bases } from "../../../data/words/things.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, diameter, pointsBack, says, sizeAgain, thatSize, weighed } from "../lib/find.ts";
+import {
+  bareNumbers,
+  counted,
+  diameter,
+  pointsBack,
+  says,
+  sizeAgain,
+  thatSize,
+  weighed,
+} from "../lib/find.ts";
 import type { FillInputs } from "./fill.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
@@ -25,7 +34,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     ) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);
-  const macarons = numberOf("macarons") ?? (one ? 1 : undefined);
+  const macarons = counted(reading, "macarons") ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
   const enough = says(reading, suffices);
   const bare =
@@ -61,9 +70,9 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       : undefined;
   if (bowl !== undefined) return { filling_g: bowl, ...(size === undefined ? {} : { diameter_mm: size }) };
   const asSize = sizeAgain(reading, before?.diameter_mm);
-  const counted = macarons ?? (asSize === undefined ? bare : undefined);
+  const number = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =
-    counted === undefined &&
+    number === undefined &&
     shells === undefined &&
     weights.length === 0 &&
     !(memory.follows && memory.last?.tool === "fill")
@@ -72,13 +81,13 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   return {
     ...(backward && bare !== undefined
       ? {}
-      : counted !== undefined
-        ? { macarons: counted }
+      : number !== undefined
+        ? { macarons: number }
         : shells !== undefined
           ? { shells }
           : {}),
     ...(backward && bare !== undefined ? { filling_g: bare } : {}),
-    ...(weights[0] && ((counted ?? shells) === undefined || enough)
+    ...(weights[0] && ((number ?? shells) === undefined || enough)
       ? { filling_g: weights[0].grams }
       : (enough || judged) && before?.filling_g !== undefined
         ? { filling_g: before.filling_g }

@@ -100,7 +100,7 @@ const asking = (question: string, slot: string): Outcome => ({
 });
 
 const ruleOf = (chocolate: Chocolate, use: Use, row: RatioRow): Rule => ({
-  text: `${chocolate} chocolate : cream ${plain(row.ratio)} : 1 for ${use} (${plain(row.low)}-${plain(row.high)} : 1)`,
+  text: `${chocolate} chocolate : cream ${plain(row.ratio)} : 1 for ${use === "piping" ? use : `a ${use} one`} (${plain(row.low)}-${plain(row.high)} : 1)`,
   basis: row.basis,
   ...(row.source ? { source: row.source } : {}),
 });

@@ -1,7 +1,8 @@
 /** Spare shells said with a question: "without spares", "with 20 % spares". They hold for that question alone. */
 import * as z from "zod/mini";
-import type { Bench, Reading } from "../contract/index.ts";
+import type { Bench, Outcome, Reading } from "../contract/index.ts";
 import { counted, says } from "./find.ts";
+import { plain } from "./show.ts";
 
 /** Spares in % of the shells, 0 for none. */
 export const spare_percent = z
@@ -12,7 +13,7 @@ export const spare_percent = z
   );
 
 /** The spares that a sentence names; nothing where it speaks of none. Pure. */
-export function sparesSaid(reading: Reading, macarons?: number): { spare_percent?: number } {
+export function sparesSaid(reading: Reading, macarons?: number): { spare_percent?: number; spares?: string } {
   if (!/spare|extra/.test(reading.mask)) return {};
   const share = reading.amounts.find((each) => each.dim === "percent");
   if (share && says(reading, /<percent> (?:of )?(?:spares?|extras?)(?: |$)/))
@@ -30,7 +31,10 @@ export function sparesSaid(reading: Reading, macarons?: number): { spare_percent
   const made = macarons ?? counted(reading, "macarons");
   if (number && made && number !== reading.amounts.find((each) => each.of?.count === "macarons"))
     // rounded down, so that five are five and not six
-    return { spare_percent: Math.floor((1e6 * number.value) / (2 * made)) / 1e4 };
+    return {
+      spare_percent: Math.floor((1e6 * number.value) / (2 * made)) / 1e4,
+      spares: `${plain(number.value)} spare shells`,
+    };
   return says(
     reading,
     /(?:^| )(?:no|without|zero|skip|forget|minus|leave out|not counting) (?:\S+ )?(?:spares?|extras?)(?: |$)/,
@@ -44,6 +48,12 @@ export const withSpares = <B extends Pick<Bench, "spare_percent">>(
   bench: B,
   said: { spare_percent?: number | undefined },
 ): B => (said.spare_percent === undefined ? bench : { ...bench, spare_percent: said.spare_percent });
+
+/** An outcome whose assumption names the spares by number, as they were said. */
+export const namedSpares = (outcome: Outcome, { spares: said }: { spares?: string | undefined }): Outcome =>
+  said && outcome.assumed
+    ? { ...outcome, assumed: outcome.assumed.map((each) => (/ % spare shells$/.test(each) ? said : each)) }
+    : outcome;
 
 /** The sign of a turn that says nothing else: "and without spares?". */
 export const spares =

@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
-import { spare_percent, spares } from "../lib/spares.ts";
+import { namedSpares, spare_percent, spares } from "../lib/spares.ts";
 import { answerScale } from "./answer.ts";
 import { readScale } from "./read.ts";
 
@@ -35,6 +35,8 @@ export const inputs = later(() =>
     diameter_mm: z.optional(diameter_mm),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
+    /** The number of them, where that was said. */
+    spares: z.optional(z.string()),
     /** The one line she asks about; the others are given all the same. */
     asked: z.optional(z.string()),
   }),
@@ -319,7 +321,8 @@ export const scale = tool<ScaleInputs>({
   rivals: [
     ["factor", "have", "whites_count", "total_g", "macarons", "shells"],
     ["lines", "formula", "pointed"],
+    ["spare_percent", "spares"],
   ],
   read: readScale,
-  compute: answerScale,
+  compute: (inputs, world) => namedSpares(answerScale(inputs, world), inputs),
 });

@@ -4,6 +4,7 @@ import type { Amount, Memory, Reading } from "../contract/index.ts";
 import {
   bareNumbers,
   diameter,
+  forUs,
   isWhitesCount,
   pointsBack,
   says,
@@ -189,7 +190,7 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   // "is 380 g of batter enough for 20 macarons"
   if (macarons && batter && says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/))
     return { macarons: macarons.value, batter_g: batter.grams };
-  if (macarons) return { macarons: macarons.value };
+  if (macarons) return { macarons: macarons.value + forUs(reading, macarons) };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value - lostOf(reading, shells) };
   if (shellWeight) return { shell_g: shellWeight.grams };
   const batches = numberOf("batches")?.value ?? 1;

@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
-import { spare_percent, spares } from "../lib/spares.ts";
+import { namedSpares, spare_percent, spares } from "../lib/spares.ts";
 import { answerShells } from "./answer.ts";
 import { readShells } from "./read.ts";
 
@@ -32,6 +32,8 @@ export const inputs = later(() =>
     on_tray: z.optional(count("shells")),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
+    /** The number of them, where that was said. */
+    spares: z.optional(z.string()),
     /** So many go into one box. */
     in_box: z.optional(count("macarons")),
     want: z.optional(
@@ -231,7 +233,8 @@ export const shells = tool<ShellsInputs>({
     ["macarons", "shells", "batter_g", "whites_g", "whites_count", "have", "trays"],
     ["want"],
     ["in_box"],
+    ["spare_percent", "spares"],
   ],
   read: readShells,
-  compute: answerShells,
+  compute: (inputs, world) => namedSpares(answerShells(inputs, world), inputs),
 });

@@ -106,9 +106,9 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const whole = bowl && bowl.dim === "weight" ? inBase(bowl.value, bowl.unit) : bowl?.value;
   const split = memory.follows && memory.last?.tool === "split";
   const grown = partMore(reading, (split && memory.table.parts) || []);
-  if (grown) return { weights: grown };
+  if (grown) return { weights: grown, by: reading.said };
   const apart = differing(reading, whole ?? memory.table.mass?.grams);
-  if (apart) return { weights: apart };
+  if (apart) return { weights: apart, by: reading.said };
   const pair = pairInOrder(reading);
   if (pair) return { parts: pair };
   const hundred = wholeHundred(reading);

@@ -33,6 +33,8 @@ export const inputs = later(() =>
     /** Weights in g; what is missing to the total is the rest. */
     weights: z.optional(z.array(share)),
     rest: z.optional(z.string()),
+    /** How the weights were said: "pink 100 g more than white". */
+    by: z.optional(z.string()),
   }),
 );
 
@@ -151,7 +153,7 @@ export const split = tool<SplitInputs>({
     { say: "gel color for 460 g batter", tool: "dose" },
     { say: "house recipe for 500 g of batter", tool: "scale" },
   ],
-  rivals: [["equal", "parts", "percents", "weights", "rest"]],
+  rivals: [["equal", "parts", "percents", "weights", "rest", "by"]],
   read: readShares,
   compute,
 });
@@ -183,7 +185,10 @@ function compute(said: SplitInputs, world: World): Outcome {
     figures: same
       ? [{ name: "each", value: found[0]?.grams ?? 0, unit: "g" }]
       : found.map((each) => ({ name: each.name, value: each.grams, unit: "g" })),
-    rule: { text: "the parts add up to what is in the bowl", basis: "arithmetic" },
+    rule: {
+      text: `${said.by ? `${said.by}; ` : ""}the parts add up to what is in the bowl`,
+      basis: "arithmetic",
+    },
     working: [
       ...found.slice(0, 12).map((each) => `${each.name}: ${plain(each.grams)} g`),
       `together ${plain(found.reduce((sum, each) => sum + each.grams, 0))} g`,
