@@ -561,6 +561,24 @@ export const troubles: readonly TroubleRow[] = [
     caution: "Whites are safe from 71 °C (160 °F) on, or pasteurised.",
   },
   {
+    id: "too sweet",
+    title: "Too sweet a filling",
+    causes: [
+      {
+        cause: "no salt beside the sugar",
+        check: "a few grains of salt on a spoon of it: is it better?",
+        change: "salt, 0.2-0.5 % of the filling, the low end first",
+        figure: range("salt", 0.2, 0.5, "%"),
+      },
+      {
+        cause: "nothing sharp or bitter in it",
+        check: "white or milk chocolate, vanilla, caramel",
+        change: "a center of dark chocolate ganache, or a sharp freeze-dried fruit; ask me how much",
+      },
+    ],
+    now: "sugar can't be taken out of a finished buttercream: more butter or plain ganache thins it out",
+  },
+  {
     id: "faded color",
     title: "Faded color",
     causes: [

@@ -567,6 +567,10 @@ export const symptoms: readonly SymptomRow[] = [
     ],
   },
   {
+    id: "too sweet",
+    words: ["too sweet", "sickly sweet", "sickly", "cloying", "overly sweet"],
+  },
+  {
     id: "faded color",
     words: [
       "faded color",

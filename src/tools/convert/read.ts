@@ -1,6 +1,7 @@
 /** Reads conversions: what of what is to be turned into which unit. Each amount with its target is one draft. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
+import { sameIngredient } from "../lib/lines.ts";
 import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { changed, continues, follow } from "./follow.ts";
@@ -62,6 +63,14 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
     });
   if (before) return [changed(before, reading)];
   const to = targets(reading)[0];
+  // "how much butter is that in oz", behind a recipe: that line of it
+  const named = reading.things.find((each) => each.ingredient);
+  const line =
+    to &&
+    named &&
+    memory.last?.tool !== "convert" &&
+    memory.table.recipe?.find((each) => sameIngredient(each.name, named.ingredient ?? ""));
+  if (line) return [{ value: line.grams, unit: "g", to }];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
 }
 

@@ -51,6 +51,7 @@ export const shells = tool<ShellsInputs>({
   unboxes: true,
   shifts: "added",
   cues: cues(
+    [-9, "topping"],
     [-12, "how many {count=boxes} .. (?:profit|margin|earn|break even)", "{number} divided by {number}"],
     [
       9,

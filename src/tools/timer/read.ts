@@ -81,7 +81,16 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       pointer.name ?? "",
       memory.names.timers.map((label) => ({ label })),
     ).length > 0;
-  if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask)) {
+  // "and another 20 min for the ganache", which has none yet
+  const isSecond =
+    /(?:^| )another[ _]\S*<time> for (?:the |my )?\S+$/.test(mask) &&
+    pointer.name !== undefined &&
+    memory.names.timers.length > 0 &&
+    matching(
+      pointer.name,
+      memory.names.timers.map((label) => ({ label })),
+    ).length === 0;
+  if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name

@@ -130,6 +130,8 @@ function segments(some: readonly Piece[]): Piece[][] {
 const isListed = (some: readonly Piece[], at: number) => {
   const [before, next] = [some[at - 1] ?? { text: "" }, some[at + 1] ?? { text: "" }];
   return (
+    // "18 min for tray one and another 18"
+    (before.text === "another" && (some[at + 1] === undefined || isJoint(next))) ||
     (next.text === "for" && before.text !== "at" && some[at + 2]?.amount?.dim !== "time") ||
     (isJoint(next) &&
       (/^(?:for|timers?|alarms?)$/.test(before.text) ||
