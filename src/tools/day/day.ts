@@ -96,11 +96,11 @@ export const day = tool<DayInputs>({
       "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
+    [14, "{count=batches} (?:sheets?|cards?)\\S*"],
     [7, "(?:save|put|give|make|write|send|export) .. calendar"],
     [8, "(?:whats|what is) (?:still )?left to do", "what do i still have to do"],
     [
       8,
-      "{count=batches} (?:sheets?|cards?)\\S*",
       "(?:print|printed|printout|pdf) .. (?:plan|schedule|timetable|timeline|bake day|{step=bake} day|day|steps)",
       "(?:plan|schedule|timetable|timeline|bake day|{step=bake} day|day|steps) .. (?:pdf|print|printed|paper|for the wall)",
       "(?:work|prep|production|kitchen|wall|run) sheets?\\S*",

@@ -195,9 +195,14 @@ export function onSheet(
 ): Outcome {
   const sized = sizedOrder(inputs, order.macarons, order.trays ?? 1, world);
   if ("status" in sized) return sized;
-  const { assumed = [], effects = [], change, leaves } = base;
+  const { effects = [], change, leaves } = base;
   const cautions = [...new Set([...(base.cautions ?? []), ...sized.cautions])];
   const due = friendly(msOf(plan.ready), Number.NEGATIVE_INFINITY);
+  // whose plan it is, where the sentence names none
+  const assumed = [
+    ...(inputs.as_kept ? [`your kept plan for ${due}; say a number for another order`] : []),
+    ...(base.assumed ?? []),
+  ];
   const sheet = sheetOf({ inputs, order, plan, sized, due, assumed, cautions }, world);
   return {
     ...sheet,
