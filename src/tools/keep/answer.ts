@@ -1,5 +1,13 @@
 /** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
-import { activity, eggs, fridge, keepingRules, outside, rawWhites } from "../../../data/rules/keeping.ts";
+import {
+  activity,
+  eggs,
+  fridge,
+  inFridge,
+  keepingRules,
+  outside,
+  rawWhites,
+} from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { usualSettings } from "../day-plan/types.ts";
 import { keepingCaution } from "../lib/care.ts";
@@ -72,6 +80,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
         headline:
           "There is no rule here for freezing them twice, so I give none. Freeze only what you won't eat, and thaw it once.",
       };
+    case "post":
+      return posted();
     case "serve":
       return serving(world);
     case "shells":
@@ -83,6 +93,22 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     default:
       return answerDays(inputs, world);
   }
+}
+
+/** On the way the fridge's rule holds: cold or two hours, and the days count. */
+function posted(): Outcome {
+  return {
+    status: "answered",
+    headline: `Only if they stay at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below all the way: out of the fridge ${outside.limit_h} h in all is the limit, and the days on the way count among the ${inFridge.days}`,
+    figures: [
+      { name: "out of the fridge", value: outside.limit_h, unit: "h" },
+      { name: "fridge", value: fridge.limit_c, unit: "°C" },
+    ],
+    rule: keepingRules.outside,
+    cautions: [
+      "A parcel without cooling is warm within hours; ice packs that have thawed no longer hold them cold. Hand them over in person, or freeze them and send them with a carrier that keeps food cold.",
+    ],
+  };
 }
 
 /** Out of the fridge in their box, so that water settles on the box and the butter softens. From memory. */

@@ -24,6 +24,7 @@ export const inputs = later(() =>
         "again",
         "spoiled",
         "serve",
+        "post",
       ]),
     ),
     /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
@@ -122,6 +123,14 @@ export const keep = tool<KeepInputs>({
       "(?:when|how long before|how soon|how far ahead) .. (?:take|get|bring|come|should be taken) .. out(?: of the (?:fridge|refrigerator|box))?(?: .. (?:eat|eating|serve|serving|party|hand\\S*|guests?))?(?: [?])?$",
       "(?:how long|how many (?:minutes|hours)|how soon) before (?:eating|serving|the party|they are eaten|we eat|i serve|i serve them|they eat)",
       "(?:what|which) temp\\S* .. (?:serve|eat|eaten|served)",
+    ],
+    [
+      11,
+      "(?:ship|shipping|shipped|post|posting|posted|mail|mailing|courier|parcel) .. (?:{count=macarons}|them|these|those|it|some|a box|{time})",
+      "(?:can|could|may|should|is it ok to|how do) (?:i |we )?(?:ship|post|mail|courier)",
+      "{count=macarons} (?:\\S+ ){0,3}(?:by (?:post|mail|courier)|in the (?:post|mail))",
+      "(?:send|sending|sent) (?:them|it|these|some|a box|{count=macarons}) (?:\\S+ ){0,3}(?:by|in the|through the) (?:post|mail|courier|parcel)",
+      "^ship(?:ping)? (?:with|in|for) .. {time}",
     ],
     [5, "temp\\S* .. (?:fridge|freezer)", "(?:fridge|freezer) .. temp\\S*", "how cold"],
     [

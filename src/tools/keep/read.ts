@@ -1,4 +1,5 @@
 /** Reads a question about keeping: what it is about, the days and times in it, how warm it was. */
+import { outside } from "../../../data/rules/keeping.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
@@ -32,6 +33,8 @@ const powerWords =
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
 export function readKeep(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "keep" ? memory.last.inputs.about : undefined;
+  // "can i freeze them", of those that were out too long: what was said of them stands
+  if (stillSpoiled(reading, memory)) return { about: "outside" };
   // "can i freeze them?" "how long?": there, and not in the fridge
   const about =
     before === "whites" &&
@@ -73,9 +76,29 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   };
 }
 
+/** A yes or no asked of what was left out too long: neither fridge nor freezer makes it good again. */
+function stillSpoiled(reading: Reading, { follows, last }: Memory): boolean {
+  const before = follows && last?.tool === "keep" ? (last.inputs as Draft) : undefined;
+  const limit_h = before?.hot || (before?.air_c ?? 0) > outside.hot_c ? outside.hot_h : outside.limit_h;
+  const isOver = before?.overnight || (before?.out_min ?? 0) > limit_h * 60;
+  const isNew = reading.amounts.some((each) => each.dim === "time" || each.dim === "temperature");
+  return (
+    isOver === true &&
+    before?.about === "outside" &&
+    !isNew &&
+    /^(?:(?:and|so|but|ok|then|even) )*(?:(?:if|what if) )?(?:can|could|may|should|shall|is|are|would|will|do|i (?:put|freeze|sell|eat)) .*\b(?:them|they|it|these|those|he|she|still|freeze|sell|eat)\b/.test(
+      wordsOf(reading),
+    ) &&
+    !/\b(?:how long|how many|new|next)\b|\bunfilled|\bnot filled/.test(wordsOf(reading))
+  );
+}
+
 /** "how long before serving do they come out": a step of the day, and no question of safety. */
 const serveWords =
   /\b(?:when|how long before|how soon|how far ahead)\b.*\b(?:take|get|bring|come)\b.*\bout\b(?!.*\b(?:oven|mat|freezer|paper)\b)|\bbefore (?:eating|serving|we eat|i serve|they eat|they are eaten)\b|\btemp\w* .*\b(?:serve|served|eaten|eat)\b/;
+
+const postWords =
+  /\b(?:ship|shipping|shipped|mail|mailing|courier|parcel)\b|\b(?:can|could|to|i|we|them|by|in the|through the) (?:post|posting|posted)\b/;
 
 const coldWords = /fridge|refrigerat|freez|chill|cool|cold|ice/;
 
@@ -86,6 +109,7 @@ function aboutWhat(reading: Reading): About | undefined {
   );
   const warm = readWarmth(reading).air_c;
   if (serveWords.test(said)) return "serve";
+  if (postWords.test(said)) return "post";
   if (readActivity(reading).aw !== undefined) return "activity";
   if (spoiledWords.test(said)) return "spoiled";
   // "do i need to refrigerate the ganache overnight": whether it has to be cold, not whether it was left out
