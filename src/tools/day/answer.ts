@@ -14,6 +14,7 @@ import { withRecipes } from "./recipes.ts";
 import { undatedSheet } from "./sheet.ts";
 import { cannot, shown } from "./shown.ts";
 import { dueOf, type Standing, standingPlan } from "./standing.ts";
+import { whichOrder } from "./two-orders.ts";
 
 /** More trays than this the solver doesn't take. */
 const mostTrays = 2000;
@@ -96,6 +97,7 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
 }
 
 function planned(asked: DayInputs, world: World): Outcome {
+  if (asked.orders && asked.due === undefined) return whichOrder(asked.orders);
   if (asked.no_mature)
     return {
       status: "impossible",

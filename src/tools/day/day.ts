@@ -28,6 +28,8 @@ export const inputs = later(() =>
       ),
     ),
     due: z.optional(when),
+    /** Two orders in one sentence: nothing is planned until one of them is named. */
+    orders: z.optional(z.array(z.object({ macarons: count("macarons"), due: when }))),
     /** "in three hours": counted from when it is said. */
     within_min: z.optional(time_min),
     diameter_mm: z.optional(diameter_mm),

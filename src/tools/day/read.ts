@@ -7,10 +7,15 @@ import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
 import { readDetails } from "./order.ts";
 import { asksSheet, readSheet } from "./sheet-said.ts";
+import { leftOpen, twoOrders } from "./two-orders.ts";
 
 type Draft = Partial<DayInputs>;
 
 export function readDay(reading: Reading, memory: Memory): Draft {
+  const open = leftOpen(reading, memory);
+  if (open) return open;
+  const orders = twoOrders(reading);
+  if (orders) return { orders };
   const plan = (memory.table.order as Draft | undefined)?.plan;
   if (asksSheet(reading))
     return readSheet(reading, { ...readOrder(reading, memory), ...readDetails(reading) }, plan, memory);
