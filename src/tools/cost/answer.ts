@@ -7,6 +7,7 @@ import { plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
 import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
+import { withExtras } from "./extras.ts";
 import { levelled } from "./level.ts";
 
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
@@ -23,7 +24,7 @@ function answerNow(said: CostInputs, world: World): Outcome {
   const level = levelled(said);
   if ("status" in level) return level;
   const { inputs, sums } = level;
-  const outcome = answerLevel(inputs, world);
+  const outcome = withExtras(answerLevel(inputs, world), inputs);
   return sums.length && outcome.working ? { ...outcome, working: [...sums, ...outcome.working] } : outcome;
 }
 

@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { count, diameter_mm, money, time_min, weight_g } from "../lib/inputs.ts";
+import { count, diameter_mm, money, share_percent, time_min, weight_g } from "../lib/inputs.ts";
 import { plain } from "../lib/show.ts";
 import { answerCost } from "./answer.ts";
 import { readCost } from "./read.ts";
@@ -59,6 +59,10 @@ export const inputs = later(() =>
           z.lte(100, { error: "A food cost above 100 % would sell below the ingredients." }),
         ),
     ),
+    /** Parts of the price that are no margin: what comes off, what comes on top, what somebody keeps. */
+    discount_percent: z.optional(share_percent),
+    tax_percent: z.optional(share_percent),
+    fee_percent: z.optional(share_percent),
     macarons: z.optional(count("macarons")),
     /** The boxes that all of it fills, and that one of them is asked about. */
     boxes: z.optional(count("boxes")),
@@ -134,6 +138,11 @@ export const cost = tool<CostInputs>({
     ],
     [2, "(?:sell|sells|selling|sold) .. (?:at|for) {number}", "{money}"],
     [-4, "(?:had|theyd|theyve|they|it|eggs|{ingredient}) (?:have )?come to {number}"],
+    [
+      7,
+      "{percent} .. (?:discount|off|vat|gst|tax|fees?|commission)",
+      "(?:discount|vat|gst|tax|fees?|commission) .. {percent}",
+    ],
     [6, "(?:cost|price) (?:of|for) (?:making )?{number} (?:\\S+ ){0,2}{count=macarons}"],
     [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
     [1.9, "(?:cost|costs|charge|price)"],

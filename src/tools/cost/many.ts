@@ -19,7 +19,11 @@ export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Me
 export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft {
   const sold = draft.price === undefined ? undefined : boxesSold(reading);
   const boxes = sold ?? boxesFilled(reading);
-  const ofOne = says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
+  // "cost was 3.50 per box" is one box's already
+  const already =
+    draft.cost !== undefined &&
+    says(reading, /<(?:money|number)> (?:per|a|for (?:a|each|one)|each) \S*<count=boxes/);
+  const ofOne = !already && says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
   // "it cost me 40 in all", beside what a box is sold for: its share of that
   const whole =
     draft.cost !== undefined && /\b(?:in all|in total|altogether|all in|all told)\b/.test(reading.text);

@@ -24,7 +24,10 @@ const specific: readonly (readonly [Use, RegExp])[] = [
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
-  ["packaging", /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons)\b/],
+  [
+    "packaging",
+    /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons|shipping|postage|delivery|electricity)\b/,
+  ],
 ];
 const general =
   /\b(?:(?:mark ?up|margin|profit) on|costs?|spend|spent|make|makes|made|come to|came to|total|all in)\b/;
@@ -92,7 +95,7 @@ function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
     )
   )
     return true;
-  return /\b(?:costs?|costs? me|cost is|(?:sells?|sold) (?:it |them )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/.test(
+  return /\b(?:costs?|costs? me|cost (?:is|was)|(?:sells?|sold) (?:it |them )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/.test(
     wordsBetween(list, Math.max(-1, at - 4), at),
   );
 }

@@ -8,6 +8,7 @@ import { readCounts, readMaking } from "./making.ts";
 import { macaronsSaid, readBoxes } from "./many.ts";
 import { sums } from "./money.ts";
 import { readLinesAndPrices } from "./prices.ts";
+import { resized } from "./resized.ts";
 import { readLabor, readShares } from "./shares.ts";
 import { readSums } from "./sums.ts";
 
@@ -20,6 +21,8 @@ const withoutWork =
 export function readCost(reading: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   const money = sums(reading);
+  const other = memory.follows && memory.slot === undefined ? resized(reading, before) : undefined;
+  if (other) return { ...other, ...changeTo(before, other, memory) };
   const draft: Draft = {
     ...readSums(reading, money, memory),
     ...readLinesAndPrices(reading, money, memory),

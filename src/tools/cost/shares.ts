@@ -3,6 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
+import { readExtras } from "./extras.ts";
 import type { Sum } from "./money.ts";
 
 type Draft = Partial<CostInputs>;
@@ -37,7 +38,15 @@ export function readLabor(reading: Reading, money: readonly Sum[], slot?: string
 }
 
 /** A percentage is the margin, unless markup or food cost is what it stands beside. */
-export function readShares(reading: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {
+export function readShares(said: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {
+  const extras = readExtras(said);
+  if (extras.taken.length === 0) return marginIn(said, memory, before, money);
+  const reading = { ...said, amounts: said.amounts.filter((each) => !extras.taken.includes(each)) };
+  const more = reading.amounts.some((each) => each.dim === "percent");
+  return { ...extras.draft, ...(more ? marginIn(reading, memory, before, money) : {}) };
+}
+
+function marginIn(reading: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {
   const times = reading.amounts.find((each) => each.unit === "times");
   if (times && says(reading, /cost|sell|price|charge|mark ?-?up/))
     return { markup_percent: (times.value - 1) * 100 };

@@ -52,27 +52,11 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   if (bare && memory.slot) out[memory.slot as "cost"] = bare.value;
   // "and at 18?", behind a price
   const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-  const more = reading.amounts.length === 1 ? forMore(reading, before) : undefined;
-  if (more) return { ...out, ...more };
   const again =
     (before.price !== undefined && money.length === 0 && numberAlone.test(reading.mask)) ||
     (before.want === "price" && rounded.test(reading.mask) && /round|call/.test(reading.text));
   if (again) out.price = reading.amounts[0]?.value;
   return out;
-}
-
-/** "for 48", behind 24 that sell at 2.20 each: more of them at the same, and no price of 48. */
-function forMore({ amounts, mask }: Reading, before: Draft): Draft | undefined {
-  const value = amounts[0]?.value ?? 0;
-  const { macarons, price, price_for } = before;
-  if (macarons === undefined || price === undefined || price_for !== 1) return undefined;
-  if (!numberAlone.test(mask) || !/\bfor \S*<number>/.test(mask)) return undefined;
-  if (!Number.isInteger(value) || value < 5 * price || value < 6) return undefined;
-  const times = value / (before.cost_for ?? macarons);
-  const more = (["cost", "ingredients", "packaging", "labor", "labor_min"] as const).flatMap((key) =>
-    before[key] === undefined ? [] : [[key, before[key] * times]],
-  );
-  return { macarons: value, price, price_for, want: before.want, ...Object.fromEntries(more) };
 }
 
 /** "round it to 12", behind a price: that is charged. */

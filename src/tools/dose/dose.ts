@@ -27,6 +27,8 @@ export const inputs = later(() =>
     name: z.optional(z.string()),
     /** Only a taste was said, or just "flavor": a concentrated flavor is assumed. */
     bare: z.optional(z.boolean()),
+    /** The hue that was said with a color: its own bottle goes before another's. */
+    hue: z.optional(z.string()),
     flavor_g: z.optional(inBowl_g),
     /** The flavor was said by volume and counted as water. */
     by_volume: z.optional(z.boolean()),
@@ -291,7 +293,7 @@ export const dose = tool<DoseInputs>({
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare", "unknown"],
+    ["dose", "taste", "name", "bare", "unknown", "hue"],
     ["of_finished"],
   ],
   read: readDose,

@@ -104,6 +104,14 @@ export function colorsOfBatter(reading: Reading, memory: Memory, asked: Thing[])
   return hue && says(reading, /<color=\S+ (?:colou?r )?for /) ? [asColor(hue)] : asked;
 }
 
+/** "red gel": the hue right before a color. */
+export function hueOf(target: Thing, { things }: Reading): Draft {
+  const hue = things.find(
+    (each) => each.color && !each.base && !each.dose && target.at[0] - each.at[1] === 1,
+  )?.color;
+  return hue && / color$/.test(target.dose ?? "") ? { hue } : {};
+}
+
 /** "the powder kind": of the color that was spoken of. */
 export function colorKind(target: Thing, memory: Memory): Thing {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;

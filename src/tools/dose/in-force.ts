@@ -64,7 +64,7 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   const bottle = bottleFor(inputs, world.bottles);
   const own =
     bottle?.low_percent !== undefined
-      ? ([bottle.low_percent, bottle.high_percent ?? bottle.low_percent] as const)
+      ? rangeOf(bottle.low_percent, bottle.high_percent ?? bottle.low_percent, tableRange)
       : undefined;
   const strong = own ? undefined : strongFor(inputs, world.bottles);
   const strength = inputs.strength ?? strong?.strength ?? 1;
@@ -91,7 +91,7 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
       }
     : own && !said
       ? {
-          text: `${percent(low, high)} of the ${base}'s weight, from your ${bottle?.taste} bottle`,
+          text: `${percent(low, high)} of the ${base}'s weight, ${bottle?.low_percent === 0 ? `at most ${percent(bottle.high_percent ?? 0)} by` : "from"} your ${bottle?.taste} bottle`,
           basis: "your bench",
         }
       : said
@@ -137,6 +137,16 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
 }
 
+/** A bottle's range; where it only says how much at most, the table's as far as that. */
+function rangeOf(
+  low: number,
+  high: number,
+  table: readonly [number, number] | undefined,
+): readonly [number, number] {
+  if (low > 0) return [low, high];
+  return table ? [Math.min(table[0], high), Math.min(table[1], high)] : [high, high];
+}
+
 const liquidInBatter = (name: string): Outcome => ({
   status: "answered",
   headline: `Leave ${name} out of the shell batter; flavor the filling instead.`,
@@ -150,6 +160,7 @@ const liquidInBatter = (name: string): Outcome => ({
 /** The saved bottle of this taste; where a form was said, the bottle has to be of it. */
 function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined {
   const row = inputs.dose ?? "flavor";
+  if (/ color$/.test(row)) return colorBottle(row, inputs.hue, bottles);
   return bottles
     .filter(
       (bottle) =>
@@ -158,6 +169,16 @@ function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | und
         (bottle.form === undefined || bottle.form === row),
     )
     .at(-1);
+}
+
+/** A color's bottle: of the hue that was said, else the one of any hue, else the only one where none was said. */
+function colorBottle(row: string, hue: string | undefined, bottles: readonly Bottle[]): Bottle | undefined {
+  const own = bottles.filter((each) => each.form === row && each.low_percent !== undefined);
+  return (
+    own.findLast((each) => hue !== undefined && each.taste === `${hue} ${row}`) ??
+    own.findLast((each) => each.taste === row) ??
+    (hue === undefined && own.length === 1 ? own[0] : undefined)
+  );
 }
 
 /** A bottle of this taste with a strength and no directions: the table's range goes by it. */

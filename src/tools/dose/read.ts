@@ -4,7 +4,15 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
 import { readBase } from "./base-said.ts";
 import type { DoseInputs } from "./dose.ts";
-import { colorKind, colorsOfBatter, flavorsAsked, isFlavor, nameOf, sameAgain } from "./flavor-said.ts";
+import {
+  colorKind,
+  colorsOfBatter,
+  flavorsAsked,
+  hueOf,
+  isFlavor,
+  nameOf,
+  sameAgain,
+} from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { readLoose } from "./loose-said.ts";
 import { isBowl } from "./several-bowls.ts";
@@ -154,7 +162,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       : {}),
     ...(sameAgain(target, memory) || isTheOne(target, before, reading)
       ? {}
-      : nameOf(ofTaste(target, before, memory), reading)),
+      : { ...nameOf(ofTaste(target, before, memory), reading), ...hueOf(target, reading) }),
     ...(before?.percent !== undefined &&
     common.percent === undefined &&
     nameOf(target, reading).dose !== before.dose

@@ -13,7 +13,7 @@ export function readBottle(reading: Reading): Draft | undefined {
   if (
     !says(
       reading,
-      /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)|^(?:(?:please|pls|ok|can you) )*(?:save|remember|keep|store|note|put|add|log|record) (?:my|this|our|a|the) (?:new )?\S*<[^>]*(?:dose|taste)=\S* .*<percent>/,
+      /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)|<[^>]*dose=[^>]*> (?:says|said|reads)(?: |$)|^(?:(?:please|pls|ok|can you) )*(?:save|remember|keep|store|note|put|add|log|record) (?:my|this|our|a|the) (?:new )?\S*<[^>]*(?:dose|taste)=\S* .*<percent>/,
     )
   )
     return undefined;
@@ -29,7 +29,7 @@ export function readBottle(reading: Reading): Draft | undefined {
     return {
       does: "bottle",
       ...named(thing, reading),
-      ...(share ? range(share) : (mix ?? {})),
+      ...(share ? range(share, reading) : (mix ?? {})),
       ...more,
       ...(contains ? { allergens: contains } : {}),
     };
@@ -50,19 +50,27 @@ export function readBottle(reading: Reading): Draft | undefined {
   // "my tamarind bottle": a name that no table has is hers to give
   const own = /(?:^| )(?:my|the|this|our|new) ([a-z]{3,}) bottle(?: |$)/.exec(reading.mask)?.[1];
   const name = own && reading.unknown.includes(own) ? { taste: own } : {};
-  if (!thing) return share ? { does: "bottle", ...name, ...range(share) } : undefined;
+  if (!thing) return share ? { does: "bottle", ...name, ...range(share, reading) } : undefined;
   return {
     does: "bottle",
     ...named(thing, reading),
-    ...(share ? range(share) : {}),
+    ...(share ? range(share, reading) : {}),
     ...(contains ? { allergens: contains } : {}),
   };
 }
 
-const range = (share: Amount): Draft => ({
-  low_percent: share.value,
+/** The range; "max 1 %" has no lower end of its own, which 0 stands for. */
+const range = (share: Amount, { text }: Reading): Draft => ({
+  low_percent: mostOf(share, text) ? 0 : share.value,
   high_percent: share.high ?? share.value,
 });
+
+const mostOf = ({ at, high }: Amount, text: string): boolean =>
+  high === undefined &&
+  (/\b(?:max|maximum|at most|up to|no more than|not more than|not over|never over|never more than)(?: (?:of|is|:))* ?$/.test(
+    text.slice(0, at[0]),
+  ) ||
+    /^ ?(?:max|maximum|at most|or less|tops)\b/.test(text.slice(at[1])));
 
 /** "mint bottle" is of any form; "vanilla extract bottle" only of extract. A form may stand apart from its taste. */
 function named(thing: Thing, reading: Reading): Draft {
@@ -70,9 +78,16 @@ function named(thing: Thing, reading: Reading): Draft {
   const form = thing.dose && !["flavor", "other powder"].includes(thing.dose) ? thing.dose : apart;
   const known = forms.some((each) => each.dose === form) || form !== undefined;
   return {
-    ...(thing.taste ? { taste: thing.taste } : { taste: thing.text }),
+    taste: thing.taste ?? colorName(form, reading) ?? thing.text,
     ...(known && form ? { form } : {}),
   };
+}
+
+/** "my red gel": its hue and its form; "my gel bottle" is of any hue. */
+function colorName(form: string | undefined, { things }: Reading): string | undefined {
+  if (!form || !/ color$/.test(form)) return undefined;
+  const hue = things.find((each) => each.color && !each.base && !each.dose)?.color;
+  return hue ? `${hue} ${form}` : form;
 }
 
 /** Allergens said of a bottle: "contains almond", "contains milk and soy"; "no allergens" is an empty list. */

@@ -10,7 +10,7 @@ export function bottle(
   world: World,
 ): Outcome {
   if (!taste) return asking("Which flavor is the bottle?", "taste");
-  const name = `${taste}${form && form !== "flavor" ? ` ${form}` : ""} bottle`;
+  const name = `${bottleName({ taste, form })} bottle`;
   if (unweighable)
     return {
       status: "declined",
@@ -30,7 +30,8 @@ export function bottle(
   const effect: Effect = known
     ? { do: "change", list: "bottles", id: known.id, patch }
     : { do: "add", list: "bottles", entry: { taste, ...(form ? { form } : {}), ...patch } };
-  const range = low_percent !== undefined ? percent(low_percent, high_percent ?? low_percent) : undefined;
+  const range =
+    low_percent !== undefined ? directionsText(low_percent, high_percent ?? low_percent) : undefined;
   return {
     status: "answered",
     headline: `Saved: ${name}${range ? `, ${range} of the weight` : ""}${allergens ? `, ${allergens.length ? `contains ${listed(allergens)}` : "no allergens"}` : ""}${strengthText(strength)}${left_g !== undefined ? `, ${plain(left_g)} g left` : ""}${known && low_percent !== undefined ? "; it replaces what was saved before" : ""}`,
@@ -38,9 +39,11 @@ export function bottle(
     ...(range
       ? {
           figures: [
-            low_percent === high_percent || high_percent === undefined
-              ? { name: taste, value: low_percent, unit: "%" }
-              : { name: taste, low: low_percent, high: high_percent, unit: "%" },
+            low_percent === 0
+              ? { name: taste, value: high_percent ?? 0, high: high_percent ?? 0, unit: "%" }
+              : low_percent === high_percent || high_percent === undefined
+                ? { name: taste, value: low_percent, unit: "%" }
+                : { name: taste, low: low_percent, high: high_percent, unit: "%" },
           ],
           rule: { text: `${range}, from your ${taste} bottle`, basis: "your bench" as const },
         }
@@ -62,8 +65,16 @@ export function bottlesOf(taste: string, world: World): Outcome {
   };
 }
 
+/** A bottle's range; one without a lower end is a limit. */
+export const directionsText = (low: number, high: number): string =>
+  low === 0 ? `at most ${percent(high)}` : percent(low, high);
+
+/** "mint", "lemon oil", "red gel color": the form once. */
+const bottleName = ({ taste, form }: { taste: string; form?: string | undefined }): string =>
+  form && form !== "flavor" && !taste.endsWith(form) ? `${taste} ${form}` : taste;
+
 export const bottleText = (each: Bottle) =>
-  `${each.taste}${each.form ? ` ${each.form}` : ""} ${each.low_percent !== undefined ? percent(each.low_percent, each.high_percent ?? each.low_percent) : "without directions"}${strengthText(each.strength)}${each.left_g !== undefined ? `, ${plain(each.left_g)} g left` : ""}`;
+  `${bottleName(each)} ${each.low_percent !== undefined ? directionsText(each.low_percent, each.high_percent ?? each.low_percent) : "without directions"}${strengthText(each.strength)}${each.left_g !== undefined ? `, ${plain(each.left_g)} g left` : ""}`;
 export const bottleItem = (each: Bottle): Item => ({
   bottle: each.taste,
   ...(each.form ? { form: each.form } : {}),

@@ -20,6 +20,10 @@ export const shelfCues = cues(
     9,
     `^(?:(?:please|pls|ok|can you) )*${save} (?:my|this|our|a|the) (?:new )?(?:{dose}|{taste})(?! .. {base}) .. {percent}`,
   ],
+  [
+    10,
+    "(?:my|the|our|this) (?:{color} )?{dose} (?:says|said|reads) (?:max |maximum |at most |up to )?{percent}",
+  ],
   [5, "bottle .. directions? .. {percent}", "^(?:a |my )?new bottle .. {percent}"],
   [
     8,

@@ -28,7 +28,8 @@ export const inputs = later(() =>
     to_zero: z.optional(z.boolean()),
     taste: z.optional(z.string()),
     form: z.optional(z.string()),
-    low_percent: z.optional(share_percent),
+    /** 0 where the bottle only says how much at most. */
+    low_percent: z.optional(z.number().check(z.gte(0, { error: "A share can't be below 0 %." }), z.lte(100))),
     high_percent: z.optional(share_percent),
     /** How many times the usual strength, and what is left in it. */
     strength: z.optional(z.number().check(z.gt(0), z.lte(100))),

@@ -21,9 +21,23 @@ const holdsSo = ({ text }: Reading, { at, dim, unit, fraction }: Amount): boolea
 export function boxesAsked(reading: Reading, memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const isAnswer = memory.slot === "in_box" && before?.want === "boxes";
+  // "boxes of 6, got 48 macarons"
+  const told = says(
+    reading,
+    /^\S*<count=boxes> of \S*<number> , (?:i |we )?(?:have |got |made )+\S*<number> \S*<count=macarons>/,
+  );
+  // "and 12s", "and boxes of 8"
+  const size =
+    memory.follows && before?.want === "boxes"
+      ? /^(?:(?:and|or|what about|how about|with|in|if|now) )*(?:boxes of )?(\d+)s?(?: (?:in|to) (?:a|each) box)?(?: \?)?$/.exec(
+          reading.text,
+        )?.[1]
+      : undefined;
+  if (size !== undefined) return { want: "boxes", in_box: Number(size) };
   const again =
     memory.follows && before?.want === "boxes" && !says(reading, /batter|<count=(?:shells|trays)/);
-  if (!says(reading, /how (?:many|much) (?:more )?\S*<count=boxes/) && !isAnswer && !again) return undefined;
+  if (!says(reading, /how (?:many|much) (?:more )?\S*<count=boxes/) && !isAnswer && !again && !told)
+    return undefined;
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "money")) return undefined;
   if (says(reading, /profit|margin|earn|break even|sell|cost|charge/)) return undefined;
   const holds = reading.amounts.find((each) => holdsSo(reading, each));

@@ -56,6 +56,7 @@ export const shells = tool<ShellsInputs>({
     [
       9,
       "how many {count=boxes} .. {number}",
+      "^{count=boxes} of {number} , (?:i |we )?(?:have |got |made )+{number} {count=macarons}",
       "{number} .. how many {count=boxes}",
       "how many {count=boxes} (?:is|are|do|does|will|would) (?:that|it|they|i|them|those)",
     ],
@@ -205,7 +206,13 @@ export const shells = tool<ShellsInputs>({
       "when ",
     ],
   ),
-  goesOn: cues([12, spares]),
+  goesOn: cues([
+    12,
+    spares,
+    // "and 12s", of boxes
+    "^(?:(?:and|or|what about|how about) )*(?:boxes of |in )?\\d+_?s<time>(?: [?])?$",
+    "^(?:(?:and|or|what about|how about|in) )*{count=boxes} of {number}(?: [?])?$",
+  ]),
   // "batter for it", of the day that was planned
   after: {
     day: cues([

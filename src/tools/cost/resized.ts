@@ -1,0 +1,55 @@
+/** "and a box of 6", "for 12", "for 5 orders", behind what a batch costs: the same sums for fewer or more of them. */
+import type { Reading } from "../contract/index.ts";
+import type { CostInputs } from "./cost.ts";
+
+type Draft = Partial<CostInputs>;
+
+/** Sums that go with the number of macarons. */
+const parts = ["cost", "ingredients", "packaging", "labor", "labor_min"] as const;
+
+const talk = "(?:and|ok|so|now|then|what|about|how|if|a|the|or|its|just|only|say|it|per|would|be)";
+const ofBox = new RegExp(
+  `^(?:${talk} )*(?:for )?(?:a )?\\S*<count=boxes> of \\S*<number>(?: \\S*<count=macarons>)?(?: [?])?$`,
+);
+const forMany = new RegExp(
+  `^(?:${talk} )*for (?:all )?\\S*<number>(?: (?:of (?:them|those)|\\S*<count=macarons>|only|instead|then))*(?: [?])?$`,
+);
+const forOne = new RegExp(
+  `^(?:${talk} )*for (?:just )?(?:one|each|a single one|one_?\\S*<number>)(?: [?])?$`,
+);
+const forOrders = new RegExp(
+  `^(?:${talk} )*for \\S*<number> (?:orders?|parties|customers?|\\S*<count=(?:boxes|batches)>|of those|such)(?: [?])?$`,
+);
+
+/** The bill of before for another number of macarons; undefined where no other number is said. */
+export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
+  const [only, ...others] = amounts;
+  const priced = parts.some((key) => before[key] !== undefined);
+  if (!priced || others.length > 0 || (only && only.dim !== "number")) return undefined;
+  const batch = before.cost_for ?? before.macarons;
+  const times = only && forOrders.test(mask) ? only.value : undefined;
+  if (times === undefined && batch === undefined) return undefined;
+  const isPrice = before.price !== undefined && before.price_for !== 1 && !ofBox.test(mask);
+  const number =
+    times !== undefined && batch !== undefined
+      ? batch * times
+      : forOne.test(mask)
+        ? 1
+        : only && Number.isInteger(only.value) && (ofBox.test(mask) || (forMany.test(mask) && !isPrice))
+          ? only.value
+          : undefined;
+  const factor = times ?? (number !== undefined && batch !== undefined ? number / batch : undefined);
+  if (factor === undefined || factor === 1) return undefined;
+  const whole = before.price !== undefined && before.price_for !== 1;
+  return {
+    ...before,
+    ...Object.fromEntries(
+      parts.flatMap((key) => (before[key] === undefined ? [] : [[key, before[key] * factor]])),
+    ),
+    ...(whole ? { price: (before.price ?? 0) * factor } : {}),
+    ...(number === undefined ? {} : { macarons: number, cost_for: number }),
+    ...(number !== undefined && before.price_for !== undefined && before.price_for !== 1
+      ? { price_for: number }
+      : {}),
+  };
+}
