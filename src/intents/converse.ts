@@ -223,6 +223,10 @@ export function remember(
 function laid(table: Table, leaves: Table | undefined): Table {
   const mass = leaves?.mass;
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
+  // another number of macarons is another order: how the one before was shared out says nothing of it
+  const isOther = leaves?.macarons !== undefined && leaves.macarons !== table.macarons;
+  const { shares, ...others } = table;
+  if (isOther && shares && !leaves.shares) return laid(others, leaves);
   const { rest: _rest, ...kept } = table;
   const recent = mass ? { recent: [...(table.recent ?? []), mass].slice(-2) } : {};
   return { ...(mass ? kept : table), ...recent, ...leaves, ...(masses ? { masses } : {}) };

@@ -3,7 +3,7 @@ import { batterLoss, fillingLoss, spareShells } from "../../../data/rules/shells
 import type { Outcome, World } from "../contract/index.ts";
 import type { Filling } from "../day/order.ts";
 import { fillingName, linesOf, portionsOf, recipeFor, shared } from "../day/portions.ts";
-import { kindOf } from "../formula/kind.ts";
+import { isFilling } from "../formula/kind.ts";
 import { asking } from "../lib/asking.ts";
 import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
@@ -47,7 +47,7 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
       ? batterForShells(inputs.shells, size.diameter_mm, figures)
       : batterFor(macarons, size.diameter_mm, world.bench, figures);
   const named = world.formulas.findLast((each) => each.name.toLowerCase() === inputs.formula?.toLowerCase());
-  const makesFilling = named && ["ganache", "buttercream"].includes(kindOf(named.lines) ?? "");
+  const makesFilling = named && isFilling(named.lines);
   const saved = makesFilling ? undefined : named;
   const house = houseOf(world, saved?.name);
   const shells = houseFor(house, batter);

@@ -67,7 +67,9 @@ export interface Table {
   /** What stayed of the weight before when a part of it was taken: "the other half". */
   rest?: Mass;
   /** Named parts after a split: "the lilac". */
-  parts?: { name: string; grams: number }[];
+  parts?: { name: string; grams: number; of?: string }[];
+  /** How an order is shared out: "half raspberry, half pistachio". */
+  shares?: { name: string; share: number; base?: string }[];
   macarons?: number;
   shells?: number;
   diameter_mm?: number;

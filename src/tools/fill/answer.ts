@@ -82,9 +82,29 @@ const common = ({ assumed, cautions }: Ground) => ({
 });
 
 /** "300 g buttercream, how many macarons". */
-function filled({ filling = "filling" }: FillInputs, filling_g: number, ground: Ground): Outcome {
+function filled({ filling = "filling", shares }: FillInputs, filling_g: number, ground: Ground): Outcome {
   const { diameter_mm, figures, scale_g } = ground;
   const macarons = macaronsFrom(filling_g, diameter_mm, figures);
+  if (shares && shares.length > 1) {
+    const parts = shares.map(({ name, share }) => ({ name, grams: filling_g * share }));
+    return {
+      ...common(ground),
+      headline: `${parts.map(({ name, grams }) => `${weight(grams, scale_g)} g ${name}`).join(", ")}; together it fills ${counted(macarons, "macaron")}`,
+      figures: [
+        ...parts.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+        { name: "macarons", value: macarons, unit: "macarons" },
+      ],
+      rule: ground.ruleBack,
+      working: [
+        ...shares.map(
+          ({ name, share }) =>
+            `${name}: ${plain(filling_g)} × ${plain(share, 4)} = ${plain(filling_g * share)} g`,
+        ),
+        backwards(filling_g, macarons, ground),
+      ],
+      leaves: { macarons, diameter_mm, parts, shares },
+    };
+  }
   return {
     ...common(ground),
     headline: `${counted(macarons, "macaron")} from ${weight(filling_g, scale_g)} g ${filling}`,
@@ -148,7 +168,7 @@ function toMake(said: FillInputs, macarons: number, ground: Ground): Outcome {
   const outcome = {
     ...common(ground),
     rule: ground.rule,
-    leaves: { mass: { grams: total, thing: what }, macarons, diameter_mm },
+    leaves: { mass: { grams: total, thing: what }, macarons: said.of_macarons ?? macarons, diameter_mm },
   };
   const working = forwards(macarons, total, ground);
   if (said.two) {
@@ -172,10 +192,33 @@ function toMake(said: FillInputs, macarons: number, ground: Ground): Outcome {
       leaves: {
         ...outcome.leaves,
         parts: [
-          { name: "ring", grams: ring },
-          { name: "center", grams: total - ring },
+          { name: "ring", grams: ring, ...(said.ring ? { of: said.ring } : {}) },
+          { name: "center", grams: total - ring, ...(said.center ? { of: said.center } : {}) },
         ],
       },
+    };
+  }
+  const { shares } = said;
+  if (shares && shares.length > 1) {
+    const parts = shares.map(({ name, share, base }) => ({
+      name,
+      grams: total * share,
+      ...(base ? { of: base } : {}),
+    }));
+    return {
+      ...outcome,
+      headline: `${parts.map(({ name, grams }) => `${weight(grams, scale_g)} g ${name}`).join(", ")}: ${weight(total, scale_g)} g in all for ${counted(macarons, "macaron")}`,
+      figures: [
+        ...parts.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
+        { ...made, name: "total" },
+      ],
+      working: [
+        ...working,
+        ...shares.map(
+          ({ name, share }) => `${name}: ${plain(total)} × ${plain(share, 4)} = ${plain(total * share)} g`,
+        ),
+      ],
+      leaves: { ...outcome.leaves, parts, shares },
     };
   }
   if (ways > 1)

@@ -17,6 +17,12 @@ export const inputs = later(() =>
     filling: z.optional(z.string()),
     /** So many flavors share them evenly. */
     flavors: z.optional(count("flavors")),
+    /** They are a share of so many, of which more may be asked. */
+    of_macarons: z.optional(count("macarons")),
+    /** "half ganache, half buttercream": each by its name. */
+    shares: z.optional(
+      z.array(z.object({ name: z.string(), share: z.number(), base: z.optional(z.string()) })),
+    ),
     /** Two fillings: a ring and a center. */
     two: z.optional(z.boolean()),
     ring: z.optional(z.string()),
@@ -138,6 +144,11 @@ export const fill = tool<FillInputs>({
   ),
   // "filling for it", of the day that was planned
   after: {
+    // "no, make it buttercream", behind a ganache for so many
+    ganache: cues([
+      14,
+      "^(?:(?:no|nope|actually|sorry|wait|oh|and|ok|hm) )*(?:(?:make|do) (?:it|that|them|this) |with |use |i want |rather |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$",
+    ]),
     day: cues([
       14,
       "^(?:(?:and|so|ok|how much|weight of|the) )*{base=filling} (?:for (?:it|that|them|those|this|(?:the|those|these|all) {number})|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
@@ -161,7 +172,10 @@ export const fill = tool<FillInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
     { say: "filled them this morning, how long in the fridge", tool: "keep" },
   ],
-  rivals: [["macarons", "shells", "filling_g"], ["flavors"], ["two", "ring", "center", "placed"]],
+  rivals: [
+    ["macarons", "shells", "filling_g", "of_macarons"],
+    ["flavors", "shares", "two", "ring", "center", "placed"],
+  ],
   read: readFill,
   compute: answerFill,
 });

@@ -11,6 +11,7 @@ import {
   thatSize,
   weighed,
 } from "../lib/find.ts";
+import { countedShares, namedShares, shareSaid } from "../lib/shares.ts";
 import type { FillInputs } from "./fill.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
@@ -69,6 +70,20 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ? bareNumbers(reading)[0]?.value
       : undefined;
   if (bowl !== undefined) return { filling_g: bowl, ...(size === undefined ? {} : { diameter_mm: size }) };
+  const shares = two ? undefined : (namedShares(reading) ?? countedShares(reading, macarons));
+  // "how much filling for the lemon", of an order that was shared out
+  const whole = memory.table.macarons;
+  const share =
+    shares || whole === undefined || reading.amounts.length > 0
+      ? undefined
+      : shareSaid(reading, memory.table.shares);
+  if (share && whole !== undefined)
+    return {
+      macarons: Math.round(whole * share.share),
+      of_macarons: whole,
+      ...(mix ? { filling: mix } : {}),
+      ...(size === undefined ? {} : { diameter_mm: size }),
+    };
   const asSize = sizeAgain(reading, before?.diameter_mm);
   const number = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =
@@ -92,9 +107,13 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       : (enough || judged) && before?.filling_g !== undefined
         ? { filling_g: before.filling_g }
         : {}),
+    ...(shares ? { shares } : {}),
+    ...(!shares && memory.table.shares && whole !== undefined && says(reading, /(?:^| )(?:for )?each(?: |$)/)
+      ? { shares: memory.table.shares }
+      : {}),
     ...(ways !== undefined ? { flavors: ways } : {}),
-    ...(mix && !two && mixes.length < 2 ? { filling: mix } : {}),
-    ...(mixes.length === 2 ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
+    ...(mix && !two && mixes.length < 2 && !shares?.some((each) => each.base) ? { filling: mix } : {}),
+    ...(mixes.length === 2 && !shares ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),
     ...(before?.two && says(reading, onlyOne) ? { two: false } : {}),
     ...((size ?? asSize) !== undefined

@@ -17,3 +17,10 @@ export function kindOf(lines: readonly { name: string }[]): string | undefined {
     return "buttercream";
   return undefined;
 }
+
+/** A recipe that fills shells: a ganache, a buttercream, or a cream, curd or jam, which has no whites to whip. */
+export const isFilling = (lines: readonly { name: string }[]): boolean => {
+  const kind = kindOf(lines);
+  if (kind !== undefined) return kind !== "shells";
+  return !lines.some(({ name }) => /^(?:whites|pasteurised whites|egg white powder)$/.test(name));
+};

@@ -190,6 +190,9 @@ function build(
     working: [`chocolate = ${plain(row.ratio)} × cream`, ...workingOf(given, grams, row.ratio, usual)],
     leaves: {
       mass: { grams: usual.total, thing: "ganache" },
+      ...(inputs.macarons !== undefined && size
+        ? { macarons: inputs.of_macarons ?? inputs.macarons, diameter_mm: size.diameter_mm }
+        : {}),
       ...(chocolate ? { chocolate } : {}),
       filling: "ganache",
       ...(inputs.of_g !== undefined && inputs.of_g > usual.total

@@ -2,7 +2,7 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
+import { count, inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerGanache } from "./answer.ts";
 import { readGanache } from "./read.ts";
 
@@ -17,6 +17,8 @@ export const inputs = later(() =>
     of_g: z.optional(weight_g),
     /** Macarons to fill with it, when no weight was said. */
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    /** The macarons of an order of which these are a share. */
+    of_macarons: z.optional(count("macarons")),
     /** Another chocolate than dark, milk or white: no ratio is known for it. */
     other: z.optional(z.string()),
     /** Two kinds in one bowl. */
@@ -265,7 +267,18 @@ export const ganache = tool<GanacheInputs>({
   ],
   rivals: [
     ["use", "ratio"],
-    ["chocolate_g", "cream_g", "total_g", "of_g", "macarons", "lines", "by_volume", "added", "unsure_g"],
+    [
+      "chocolate_g",
+      "cream_g",
+      "total_g",
+      "of_g",
+      "macarons",
+      "of_macarons",
+      "lines",
+      "by_volume",
+      "added",
+      "unsure_g",
+    ],
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],

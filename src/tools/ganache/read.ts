@@ -1,6 +1,7 @@
 /** Reads a ganache question: which chocolate, what for, which weights, and what is wrong with it. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
-import { says, weighed } from "../lib/find.ts";
+import { counted, says, weighed } from "../lib/find.ts";
+import { countedShares, namedShares } from "../lib/shares.ts";
 import { onTable, readAim } from "./aim.ts";
 import { forAnotherUse, mendBefore, moreOfPart, partAsked, putRight } from "./before-said.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -16,6 +17,8 @@ type Draft = Partial<GanacheInputs>;
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
   const other = otherKind.exec(reading.text)?.[1];
   if (other) return { other };
+  const kinds = kindsOfOrder(reading);
+  if (kinds) return kinds;
   const mixed = mixedKinds(reading);
   if (mixed) return { mixed };
   const pair = pairSaid(reading);
@@ -162,6 +165,24 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     );
   if (told) return { ...common, ...now, want: "check" };
   return { ...common, ...readWeights(reading, memory, want.want === "split") };
+}
+
+/** "ganache for 24 macarons, 12 dark and 12 white": one a chocolate, each for its own macarons. */
+function kindsOfOrder(reading: Reading): Draft[] | undefined {
+  const macarons = counted(reading, "macarons");
+  const shares =
+    macarons === undefined ? undefined : (countedShares(reading, macarons) ?? namedShares(reading));
+  if (!shares || macarons === undefined || says(reading, /one (?:bowl|ganache)|mixed|together/))
+    return undefined;
+  const of = shares.map(({ name, share }) => ({ kind: name.split(" ")[0], count: macarons * share }));
+  const known = ["dark", "milk", "white"] as const;
+  const drafts = of.flatMap(({ kind, count }): Draft[] => {
+    const chocolate = known.find((each) => each === kind);
+    return chocolate && Number.isInteger(count)
+      ? [{ chocolate, macarons: count, of_macarons: macarons, want: "build" }]
+      : [];
+  });
+  return drafts.length === shares.length ? drafts : undefined;
 }
 
 /** "for a drip, not piping": the use that isn't meant. */

@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
+import { shareSaid } from "../lib/shares.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { describes, isChocolateHere } from "./kind-said.ts";
 import { readWant } from "./want-said.ts";
@@ -58,6 +59,11 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
   if (whole && lines.length > 1) return { total_g: lines.reduce((sum, each) => sum + each.grams, 0) };
   if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
+  // "and the chocolate ones get dark ganache", of an order that was shared out
+  const share = shareSaid(reading, memory.table.shares);
+  const all = memory.table.macarons;
+  if (share && all !== undefined && Object.keys(out).length === 0 && reading.amounts.length === 0)
+    return { macarons: Math.round(all * share.share), of_macarons: all };
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
   // "all milk ganache", behind the filling that was worked out
   const { mass } = memory.table;
@@ -171,6 +177,10 @@ function fromTable(reading: Reading, memory: Memory): Draft {
   if (inPlace && !ofOther) return { total_g: inPlace.grams };
   if (memory.table.rest && !ofOther && otherPart.test(reading.text))
     return { total_g: memory.table.rest.grams };
+  // "how much chocolate for that", behind a ganache center in a ring of buttercream: of the ganache alone
+  const inIt = memory.table.parts?.filter((each) => each.of === "ganache") ?? [];
+  if (inIt.length === 1 && inIt[0] && memory.last?.tool === "fill" && !ofOther)
+    return { total_g: inIt[0].grams };
   if (own && says(reading, /<base=ganache> (?:half|part|bowl|one|bit|share|third|quarter)/))
     return { total_g: own.grams };
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;

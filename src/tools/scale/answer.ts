@@ -1,7 +1,7 @@
 /** One factor over all lines of a recipe: found from whatever was given, shown with what sets it. */
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
-import { kindOf } from "../formula/kind.ts";
+import { isFilling } from "../formula/kind.ts";
 import { white_g } from "../lib/find.ts";
 import { houseOf, unweighedLine } from "../lib/house.ts";
 import {
@@ -201,8 +201,7 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
 function byCount(said: ScaleInputs, recipe: Recipe, total: number, world: World): Factor {
   const size = sizing(said.diameter_mm, world.bench);
   const lessons = learned(world, size.diameter_mm);
-  if (!recipe.shells && ["ganache", "buttercream"].includes(kindOf(recipe.lines) ?? ""))
-    return toFill(said, total, size, lessons);
+  if (!recipe.shells && isFilling(recipe.lines)) return toFill(said, total, size, lessons);
   const spares = said.shells === undefined ? taughtTo(world.bench, lessons, ["spares"]) : [];
   const bench = taughtBench(world.bench, spares);
   const shells = said.shells ?? shellsFor(said.macarons ?? 1, bench);

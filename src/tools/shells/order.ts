@@ -76,6 +76,7 @@ export function forOrder(
       `whites = ${plain(batter)} × ${plain(house.whites)} / ${plain(house.total)} = ${plain(whites)} g = ${eggs} of 33 g`,
     ],
     leaves: {
+      ...(said.shares ? { shares: said.shares } : {}),
       mass: { grams: batter, thing: "batter" },
       macarons,
       shells,

@@ -12,6 +12,7 @@ import {
   thatSize,
   weighed,
 } from "../lib/find.ts";
+import { countedShares, namedShares } from "../lib/shares.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { boxesAsked } from "./boxes.ts";
 import type { ShellsInputs } from "./shells.ts";
@@ -65,6 +66,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
     ...(want ? { want } : {}),
     ...onTrayOf(reading),
+    ...(known.macarons !== undefined ? sharedOut(reading, known.macarons) : {}),
     ...sparesSaid(reading, before?.macarons),
   };
   if (Object.keys(known).length > 0 || again !== undefined) return draft;
@@ -72,6 +74,12 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
+}
+
+/** "48 macarons, half raspberry half pistachio". */
+function sharedOut(reading: Reading, macarons: number): Draft {
+  const shares = namedShares(reading) ?? countedShares(reading, macarons);
+  return shares ? { shares } : {};
 }
 
 /** Of a bowl of batter it is the whites in it that are asked for. */

@@ -34,6 +34,10 @@ export const inputs = later(() =>
     spare_percent: z.optional(spare_percent),
     /** The number of them, where that was said. */
     spares: z.optional(z.string()),
+    /** How the order is shared out, for what is asked of a part of it next. */
+    shares: z.optional(
+      z.array(z.object({ name: z.string(), share: z.number(), base: z.optional(z.string()) })),
+    ),
     /** So many go into one box. */
     in_box: z.optional(count("macarons")),
     want: z.optional(
@@ -241,6 +245,7 @@ export const shells = tool<ShellsInputs>({
     ["macarons", "shells", "batter_g", "whites_g", "whites_count", "have", "trays"],
     ["want"],
     ["in_box"],
+    ["shares", "macarons"],
     ["spare_percent", "spares"],
   ],
   read: readShells,

@@ -63,7 +63,7 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
     };
   // "half the batter yellow", behind batter and filling
   const own = mix === undefined ? undefined : memory.table.masses?.[mix];
-  const table = own === undefined ? memory.table.mass : { grams: own, thing: mix ?? "" };
+  const table = own === undefined ? wholeOnTable(memory) : { grams: own, thing: mix ?? "" };
   const fits =
     table &&
     memory.last?.tool !== "split" &&
@@ -75,6 +75,15 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
       (!mix && ["buttercream", "ganache", "fill"].includes(memory.last?.tool ?? "")));
   if (fits) return { draft: { total_g: table.grams, thing: mix ?? table.thing } };
   return { draft: mix ? { thing: mix } : {} };
+}
+
+/** What lies on the table; of a part that was spoken of, the bowl that it is a part of. */
+function wholeOnTable({ table, last }: Memory): Memory["table"]["mass"] {
+  const { mass, parts = [] } = table;
+  const isPart = parts.length > 1 && parts.some((each) => Math.abs(each.grams - (mass?.grams ?? 0)) < 1e-6);
+  return mass && isPart && last?.tool === "dose"
+    ? { ...mass, grams: parts.reduce((sum, each) => sum + each.grams, 0) }
+    : mass;
 }
 
 /** "same split for 480": more than any number of bowls, a new weight for the shares said before. */
@@ -182,6 +191,16 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     (each) => each.dim === "number" && each.unit === "" && each !== bowl,
   );
   const fractions = numbers.filter((each) => each.fraction);
+  // "thirds pink white green": as many names as parts, each the same
+  const [piece] = fractions;
+  const namesSaid = reading.things.filter((each) => (each.color || each.taste) && !each.base && !each.dose);
+  if (
+    piece &&
+    fractions.length === 1 &&
+    namesSaid.length > 2 &&
+    Math.abs(1 / piece.value - namesSaid.length) < 1e-6
+  )
+    return { parts: namesSaid.map((each) => shareOf(1, nameFrom(each))) };
   if (
     fractions.length > 0 &&
     !(fractions.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim()))
