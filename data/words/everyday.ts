@@ -13,6 +13,7 @@ splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly 
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland
 oclock dough kettle rung rang ring rings ringing theyd theyll spilt spilled spill spills leak leaks leaked leaking mould mold mouldy moldy slimy fuzzy rancid outage blackout ooze oozes oozing remind reminder alarm countdown snooze stopwatch timer timers minutes percent percentage ratio ratios proportion
+humid damp rainy raining fees discount vat gst shipping postage
 rescale upscale resize doubling tripling halving leftover leftovers spare spares
 rename renamed remaining undo redo revert scrap cancel oopsie typo correction meant actually anyway also instead else
 temperature temperatures minus negative plus times divided

@@ -16,12 +16,17 @@ export const continues = (before: Draft, order: Draft): boolean =>
   kind(order.unit) !== "time" ||
   (before.unit !== undefined && before.unit !== "large" && kind(before.unit) === "time");
 
+const ofWhat = ({ ingredient, unknown }: Draft): string | undefined => ingredient ?? unknown;
+
 /** A new amount after a conversion: its target and its ingredient go on, where they still make sense. */
 export function follow(before: Draft, order: Draft): Draft {
   const from = order.unit === "large" ? "weight" : order.unit ? kind(order.unit) : undefined;
   const earlier =
     before.to ??
     (before.unit && from && before.unit !== "large" && kind(before.unit) !== from ? before.unit : undefined);
+  // "1/2 tsp salt", behind fluid ounces of something else: its weight is asked for, and no other spoon
+  const sameKind = ofWhat(order) && before.to && from === "volume" && kind(before.to) === "volume";
+  if (sameKind && !order.to && ofWhat(order) !== before.ingredient) return order;
   const back =
     before.unit && before.to && before.to === order.unit && before.unit !== "large" && before.unit !== "°"
       ? before.unit

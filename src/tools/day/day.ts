@@ -98,6 +98,12 @@ export const day = tool<DayInputs>({
       "^(?:(?:ok|okay|so|and|now|the) )*{count=trays} {number} (?:(?:is|are|has|now|all|just|been|come|came) )*(?:done|finished|out|piped|{use=piping}|{step=bake})(?: (?:of|the|oven|now|already|please|thanks|{step=bake}|{use=piping}))*(?: [.!])?$",
       "(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake day)",
     ],
+    [
+      6,
+      "^(?:(?:and|but|so|oh|ok|sorry) )*i (?:can |could |will )?(?:only )?(?:start|begin) (?:at|after|from) (?:{when}|{number})",
+      "i (?:cant|can not|cannot|wont) (?:start|begin|get up|be up) (?:before|until|till) (?:{when}|{number})",
+      "order (?:of|for) {number} .. {when}",
+    ],
     [14, "{count=batches} (?:sheets?|cards?)\\S*"],
     [7, "(?:save|put|give|make|write|send|export) .. calendar"],
     [8, "(?:whats|what is) (?:still )?left to do", "what do i still have to do"],

@@ -53,7 +53,7 @@ export function readDay(reading: Reading, memory: Memory): Draft {
 
 /** "i can't start before 9", right behind the plan: of that plan. */
 const isAboutHours = (told: Draft, memory: Memory): boolean =>
-  memory.last?.tool === "day" &&
+  (memory.last?.tool === "day" || memory.table.order !== undefined) &&
   (told.wake_min ?? told.sleep_min) !== undefined &&
   Object.keys(told).every((key) => ["wake_min", "sleep_min", "no_mature"].includes(key));
 
@@ -219,9 +219,15 @@ function countedMacarons(reading: Reading): number | undefined {
 
 /** "i start at 6 that day": when the bench opens, and not when they are due. */
 const startsAt =
-  /(?:^| )i (?:can |could |will |want to |have to )?(?:only )?(?:start|begin|get up|am up) (?:at|after|from) \S*<when>|(?:^| )(?:cant|can not|cannot|wont|not|never) (?:be able to )?(?:start|begin|get up|be up) (?:before|until|till|earlier than) \S*<when>/;
-const startSaid = ({ mask, whens }: Reading): number | undefined =>
-  startsAt.test(mask) ? whens.find((each) => each.minute !== undefined)?.minute : undefined;
+  /(?:^| )i (?:can |could |will |want to |have to )?(?:only )?(?:start|begin|get up|am up) (?:at|after|from) \S*<(?:when|number)>|(?:^| )(?:cant|can not|cannot|wont|not|never) (?:be able to )?(?:start|begin|get up|be up) (?:before|until|till|earlier than) \S*<(?:when|number)>/;
+const startSaid = (reading: Reading): number | undefined => {
+  if (!startsAt.test(reading.mask)) return undefined;
+  const hour = bareNumbers(reading)[0]?.value;
+  return (
+    reading.whens.find((each) => each.minute !== undefined)?.minute ??
+    (hour !== undefined && hour <= 23 ? hour * 60 : undefined)
+  );
+};
 
 const sleepsIn = /(?:^| )sleep (?:in )?(?:till|until|to) \S*<(?:when|number)>/;
 

@@ -49,6 +49,20 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
   const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
   if (mixes.size > 1) return {};
+  // "add 20 g butter", of a bowl that was weighed whole
+  const bowl = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  if (
+    lone?.thing?.ingredient &&
+    otherParts.length === 0 &&
+    !mix &&
+    !hadParts &&
+    bowl?.base_g !== undefined &&
+    says(
+      reading,
+      /^(?:(?:and|ok|so|now|then|if i) )*(?:add|adding|added|plus|with|put(?: in)?|stir in) \S*<weight>/,
+    )
+  )
+    return { base_g: bowl.base_g + lone.grams, ...(bowl.base ? { base: bowl.base } : {}) };
   if (parts.length > 0) {
     // "half of it", of a weight said in the same breath
     const share = says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)

@@ -46,6 +46,15 @@ export function readLoose(
     says(reading, /(?:^| )i (?:put|added|used|poured|dropped) \S*</)
   )
     return { flavor_g: putIn };
+  // "no the max is 1.5": percent, as directions are
+  const most = bareNumbers(reading)[0]?.value;
+  if (
+    most !== undefined &&
+    most <= 10 &&
+    bareNumbers(reading).length === 1 &&
+    says(reading, /(?:^| )(?:max|maximum|limit) (?:is|was|dose is|says) \S*<number/)
+  )
+    return { percent: most };
   const drops = reading.amounts.find((each) => each.of?.count === "drops");
   // the bowl stays: only the flavor has no weight
   const sameBowl =

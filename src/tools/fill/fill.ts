@@ -144,9 +144,14 @@ export const fill = tool<FillInputs>({
   ),
   // "filling for it", of the day that was planned
   after: {
+    buttercream: cues([
+      14,
+      "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
+    ]),
     // "no, make it buttercream", behind a ganache for so many
     ganache: cues([
       14,
+      "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
       "^(?:(?:no|nope|actually|sorry|wait|oh|and|ok|hm) )*(?:(?:make|do) (?:it|that|them|this) |with |use |i want |rather |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$",
     ]),
     day: cues([

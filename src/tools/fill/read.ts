@@ -106,7 +106,9 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ? { filling_g: weights[0].grams }
       : (enough || judged) && before?.filling_g !== undefined
         ? { filling_g: before.filling_g }
-        : {}),
+        : enough && isBowl(memory) && pointsBack(reading)
+          ? { filling_g: memory.table.mass?.grams, filling: memory.table.mass?.thing }
+          : {}),
     ...(shares ? { shares } : {}),
     ...(!shares && memory.table.shares && whole !== undefined && says(reading, /(?:^| )(?:for )?each(?: |$)/)
       ? { shares: memory.table.shares }
@@ -130,6 +132,11 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
         : {}),
   };
 }
+
+/** A ganache or buttercream that was just spoken of. */
+const isBowl = ({ last, table }: Memory): boolean =>
+  ["buttercream", "ganache", "dose"].includes(last?.tool ?? "") &&
+  ["buttercream", "ganache", "filling"].includes(table.mass?.thing ?? "");
 
 /** "is that enough for 40", "will it do 24". */
 const suffices =

@@ -22,7 +22,11 @@ export function moreOfPart(reading: Reading, memory: Memory): Draft | undefined 
       : only.thing?.chocolate || /chocolate/.test(only.thing?.ingredient ?? "")
         ? "chocolate_g"
         : undefined;
-  const { fault } = readWant(reading);
+  const still = /\bstill (?:too |very )?(runny|loose|soft|thin|liquid|stiff|firm|hard|thick)\b/.exec(
+    reading.text,
+  )?.[1];
+  const { fault = still && (/^(?:stiff|firm|hard|thick)$/.test(still) ? "stiff" : "loose") } =
+    readWant(reading);
   return (
     part && {
       ...had,

@@ -17,6 +17,12 @@ type Draft = Partial<GanacheInputs>;
 export function readGanache(reading: Reading, memory: Memory): Draft | Draft[] {
   const other = otherKind.exec(reading.text)?.[1];
   if (other) return { other };
+  if (
+    /\b(?:butter|milk|water|coconut \w+|yogh?urt|sour cream|mascarpone|oil)\b (?:instead of|in place of|rather than) (?:the )?cream\b/.test(
+      reading.text,
+    )
+  )
+    return { other: "anything but cream with it" };
   const kinds = kindsOfOrder(reading);
   if (kinds) return kinds;
   const mixed = mixedKinds(reading);

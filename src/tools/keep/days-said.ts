@@ -20,6 +20,13 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (slot && first) return { [slot]: placeless(first) };
   // "and the 8th?", behind those made on another day
   const made = memory.follows && memory.last?.tool === "keep" ? memory.last.inputs.made : undefined;
+  // "it was the monday before"
+  if (
+    first?.weekday !== undefined &&
+    made !== undefined &&
+    /^ before\b/.test(reading.text.slice(first.at[1]))
+  )
+    return { made: placeless(first), weeks_before: 1 };
   if (
     first &&
     made !== undefined &&

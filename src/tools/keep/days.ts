@@ -67,8 +67,9 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
       ...(assumed.length ? { assumed } : {}),
     };
   }
-  const made = inputs.coming ? ahead(inputs.made, world.now_ms) : behindOrAhead(inputs.made, world.now_ms);
-  if (!made.ok) return { status: "impossible", headline: made.why };
+  const found = inputs.coming ? ahead(inputs.made, world.now_ms) : behindOrAhead(inputs.made, world.now_ms);
+  if (!found.ok) return { status: "impossible", headline: found.why };
+  const made = { ...found, day: plusDays(found.day, -7 * (inputs.weeks_before ?? 0)) };
   const dayAt = (when: KeepInputs["made"]) =>
     when && inputs.planned ? ahead(when, world.now_ms) : dayOf(when, world.now_ms);
   const frozenOn = dayAt(inputs.frozen);

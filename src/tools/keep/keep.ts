@@ -30,6 +30,8 @@ export const inputs = later(() =>
     /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
     what: z.optional(z.string()),
     made: z.optional(when),
+    /** "the monday before": a week earlier than the day that was taken. */
+    weeks_before: z.optional(z.number()),
     frozen: z.optional(when),
     thawed: z.optional(when),
     /** The day she asks about, when it isn't today. */
@@ -305,7 +307,7 @@ export const keep = tool<KeepInputs>({
     ["about", "still", "old_days"],
     ["out_min", "out_since", "overnight", "out_since_made"],
     ["air_c", "fahrenheit", "hot"],
-    ["made", "coming"],
+    ["made", "coming", "weeks_before"],
     ["frozen", "frozen_days", "frozen_on_day", "planned"],
     ["thawed"],
     ["on"],

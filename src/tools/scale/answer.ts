@@ -158,7 +158,10 @@ function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
 }
 
 const isShells = (lines: readonly Line[]) =>
-  lines.some((each) => each.name === "almond flour") && lines.some((each) => each.name === "whites");
+  lines.some((each) => each.name === "almond flour") &&
+  lines.some((each) => each.name === "whites") &&
+  // almonds and whites alone are no batter yet
+  lines.some((each) => /sugar/.test(each.name));
 
 function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Outcome {
   const total = recipe.lines.reduce((sum, each) => sum + each.grams, 0);

@@ -56,6 +56,10 @@ export const shells = tool<ShellsInputs>({
   shifts: "added",
   cues: cues(
     [-9, "topping"],
+    [
+      10,
+      "how many {ingredient=(egg|whites)} (?:is|are|in|make|makes|gives?|do i need for) {weight}(?: of (?:them|it|whites))?(?: [?])?$",
+    ],
     [-12, "how many {count=boxes} .. (?:profit|margin|earn|break even)", "{number} divided by {number}"],
     [
       9,

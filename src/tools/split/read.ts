@@ -124,7 +124,11 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (hundred) return { parts: hundred };
   const halved = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
   if (halved) return { equal: Math.round(1 / halved.value) };
-  const percents = reading.amounts.filter((each) => each.dim === "percent");
+  // "split in 2, one with lemon at 4 %": how much lemon, and no share
+  const inBowls = says(reading, /(?:in|into) (?:\S*<number>|two|three|four)/);
+  const percents = reading.amounts.filter(
+    (each) => each.dim === "percent" && !(inBowls && / at $/.test(reading.text.slice(0, each.at[0]))),
+  );
   if (percents.length > 0)
     return { percents: percents.map((each) => shareOf(each.value, named(each))), ...rest };
   const weights = reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);

@@ -10,7 +10,10 @@ import type { TroubleInputs } from "./trouble.ts";
 const mostNotes = 3;
 
 /** @throws never: a missing symptom comes back as `asking`. */
-export function answerTrouble({ symptom, oven_c }: TroubleInputs, world: World): Outcome {
+export function answerTrouble(
+  { symptom, oven_c, ruled_out = 0, damp }: TroubleInputs,
+  world: World,
+): Outcome {
   const found = troubles.find((each) => each.id === symptom);
   const row = found && fromHeat(found, oven_c);
   if (!row) {
@@ -18,13 +21,22 @@ export function answerTrouble({ symptom, oven_c }: TroubleInputs, world: World):
       "What do you see: no feet, cracked or hollow shells, a split ganache, a curdled buttercream?";
     return { status: "asking", headline: question, question, slot: "symptom" };
   }
-  const [first] = row.causes;
+  const [usual, ...others] = row.causes;
+  const first = row.causes[ruled_out] ?? usual;
+  if (ruled_out > others.length)
+    return {
+      status: "answered",
+      headline: `${row.title}: those are the ${counted(row.causes.length, "cause")} that I know. Change one thing at a time and note each batch; I then lay the notes beside one another.`,
+      figures: figuresOf(row),
+      rule: { text: "what differs between noted batches tells more than a list", basis: troubleBasis },
+    };
+  const lead = ruled_out > 0 ? "then perhaps" : "most often";
   const own = notesAbout(row.id, world.notes);
   const differs = comparison(row.id, world.notes);
   const same = differs.length === 0 ? alike(row.id, world.notes) : [];
   return {
     status: "answered",
-    headline: `${row.title}: most often ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${differs.map((each) => each.text).join("; ")}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
+    headline: `${damp ? "Damp air keeps a skin from forming: rest them longer, up to 60 min, in the driest room. " : ""}${row.title}: ${lead} ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${differs.map((each) => each.text).join("; ")}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
     figures: figuresOf(row),
     rule: {
       text: `${counted(row.causes.length, "cause")} in the order in which they are worth trying: the first that its check finds is the one to change`,

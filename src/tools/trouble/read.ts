@@ -10,6 +10,8 @@ const kinds = ["buttercream", "ganache", "batter", "meringue"] as const;
 
 /** One draft a symptom; none named and nothing to go on gives an empty one, which asks. */
 export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleInputs>[] {
+  const next = nextCause(reading, memory);
+  if (next) return [next];
   const found = reading.things.flatMap((each) =>
     each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : [],
   );
@@ -33,6 +35,19 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
   const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
   return kept.map((symptom) => ({ symptom, ...heat }));
+}
+
+/** "i rested 30 min", "tried that", "what else": the cause that was named isn't it. */
+function nextCause(reading: Reading, { follows, last }: Memory): Partial<TroubleInputs> | undefined {
+  const before = follows && last?.tool === "trouble" ? (last.inputs as Partial<TroubleInputs>) : undefined;
+  if (!before?.symptom || reading.things.some((each) => each.symptom)) return undefined;
+  const words = wordsOf(reading);
+  if (/\b(?:humid|damp|raining|rainy|wet)\b/.test(words)) return { symptom: before.symptom, damp: true };
+  const isRuled =
+    /\b(?:did (?:that|it|so|rest)|do that|rested|let them rest|dried|tried|whipped|sifted|checked|not that|isnt (?:it|that)|not it|else)\b|^(?:but |well |and )*(?:i|we) \S*rest/.test(
+      words,
+    );
+  return isRuled ? { symptom: before.symptom, ruled_out: (before.ruled_out ?? 0) + 1 } : undefined;
 }
 
 /** Symptoms told in a sentence instead of a word: "why don't my macarons have feet", "what makes shells crack". */

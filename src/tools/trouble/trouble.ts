@@ -13,6 +13,10 @@ export const inputs = later(() =>
     symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
     /** The heat that the oven was at, where it was told. */
     oven_c: z.optional(temperature_c),
+    /** So many causes are ruled out by what she did: the next one leads. */
+    ruled_out: z.optional(z.number()),
+    /** She says that the air is damp. */
+    damp: z.optional(z.boolean()),
   }),
 );
 
@@ -115,10 +119,19 @@ export const trouble = tool<TroubleInputs>({
     ],
   ),
   // "im at 150", behind a fault
-  goesOn: cues([
-    6,
-    "^(?:(?:my|the|its|im|i|and|but|well|oven|ovens|was|is|at|baked|bake|it|them|set|to|temp\\S*|temperature|by|thermometer) )+(?:{temperature}|{number})(?: (?:fan|already|though))*(?: [?])?$",
-  ]),
+  goesOn: cues(
+    [
+      12,
+      "^(?:(?:but|well|no|and|yes|yeah|i|we|they|it|already) )*(?:did (?:that|it|so|rest)|do that|rested|have rested|let them rest|dried|tried (?:that|it)|whipped|sifted|checked|its not that|it isnt that|not that|isnt it|thats not it)(?: |$)",
+      "^(?:and |so |ok )*(?:what else|anything else|what other (?:cause|reason)s?|other reasons?|else)(?: could it be| can it be)?(?: [?])?$",
+      "^(?:but |well |and )*(?:i|we) (?:let them )?{step=rest}",
+      "^(?:but |and )*(?:its|it is|the (?:air|day|kitchen) is) (?:so |very |quite |really )?(?:humid|damp|raining|rainy|wet)(?: (?:today|here|out))?$",
+    ],
+    [
+      6,
+      "^(?:(?:my|the|its|im|i|and|but|well|oven|ovens|was|is|at|baked|bake|it|them|set|to|temp\\S*|temperature|by|thermometer) )+(?:{temperature}|{number})(?: (?:fan|already|though))*(?: [?])?$",
+    ],
+  ),
   examples: [
     { say: "my shells have no feet, why", inputs: { symptom: "no feet" } },
     { say: "the tops cracked, what do i change", inputs: { symptom: "cracked tops" } },
@@ -135,7 +148,7 @@ export const trouble = tool<TroubleInputs>({
     { say: "my 300 g ganache just split", tool: "ganache" },
     { say: "milk ganache too runny, 200 g chocolate 150 g cream", tool: "ganache" },
   ],
-  rivals: [["symptom"]],
+  rivals: [["symptom", "ruled_out", "damp"]],
   read: readTrouble,
   compute: answerTrouble,
 });
