@@ -114,6 +114,12 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ? { shares: memory.table.shares }
       : {}),
     ...(ways !== undefined ? { flavors: ways } : {}),
+    // "how much for 30 macarons", behind a ganache: of that
+    ...(!mix &&
+    isBowl(memory) &&
+    says(reading, /how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for \S*<number>/)
+      ? { filling: memory.table.mass?.thing }
+      : {}),
     ...(mix && !two && mixes.length < 2 && !shares?.some((each) => each.base) ? { filling: mix } : {}),
     ...(mixes.length === 2 && !shares ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
     ...(two ? { two, ...twoNames(reading) } : {}),

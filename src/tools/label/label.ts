@@ -133,6 +133,7 @@ export const label = tool<LabelInputs>({
       "any (?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})(?: in (?:it|them|that|there))?(?: at all)?(?: [?])?$",
     ],
     [12, "(?:my|our) (?:name|address)", "name and address"],
+    [12, "^(?:(?:and|the|what|whats|about|which) )*(?:best|use) (?:before|by)(?: date)?(?: [?])?$"],
     [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
     [-8, "{number}", "{weight}", "{volume}", "{percent}"],
   ),

@@ -57,6 +57,8 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
       ...(unread.length ? { unread } : {}),
     };
   }
+  // "net weight 480", behind its allergens: of the label again
+  if (net && memory.follows && before?.lines) return { ...before, ...common, want: "label" };
   // "add my name: ...", and nothing else of the label
   if (by && memory.follows && before?.lines) return { ...before, ...common };
   // "print that label" is about the one before, whatever came between

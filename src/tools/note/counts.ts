@@ -49,7 +49,9 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
       return;
     }
     if (isDamage(some, at) || isAbout(some, at)) return;
-    const what = amount.of?.count ?? (isAll(some, at) || opensBatch(some, at) ? "macarons" : undefined);
+    const what =
+      amount.of?.count ??
+      (isAll(some, at) || opensBatch(some, at) || behindFlavor(some, at) ? "macarons" : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
     found.found[what] ??= amount.value;
     found.taken.push(at);
@@ -65,6 +67,17 @@ function opensBatch(some: readonly Piece[], at: number): boolean {
     (some[at]?.amount?.value ?? 0) >= 4 &&
     next?.thing?.taste !== undefined &&
     (behind === undefined || isSign(behind) || behind.text === "and")
+  );
+}
+
+/** "raspberry 48, 5 cracked": the number right behind the flavor that a note begins with. */
+function behindFlavor(some: readonly Piece[], at: number): boolean {
+  const next = some[at + 1];
+  return (
+    some[at - 1]?.thing?.taste !== undefined &&
+    (some[at - 2] === undefined || isSign(some[at - 2])) &&
+    (some[at]?.amount?.value ?? 0) >= 12 &&
+    (next === undefined || isSign(next))
   );
 }
 

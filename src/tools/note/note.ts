@@ -112,6 +112,7 @@ export const note = tool<NoteInputs>({
     [
       7,
       "^(?:please |ok )*(?:delete|erase|scrap) (?:the|that|my|this|last) .. (?:{taste}|{count=batches}) (?:one|note|batch|entry)(?: please)?$",
+      "^(?:please |ok )*(?:delete|erase|scrap|remove) (?:the|that|my) (?:last|latest) (?:one|entry)(?: please)?$",
       "^(?:please |ok )*forget (?:the|that|my|this|last) (?:last |latest )?note(?: please)?$",
     ],
     [-14, "^(?:my |the |an? )?(?:old )?(?:notebook|notes?|diary|book|recipe|card) (?:says?|said|reads?|has)"],

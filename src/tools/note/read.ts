@@ -28,7 +28,7 @@ const corrects = new RegExp(
   `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
 );
 const removes = new RegExp(
-  `^${leads}(?:delete|remove|scrap|erase|forget) (?:that|the|my|this|last) .*(?:note|entry|batch|<taste\\S* one)`,
+  `^${leads}(?:delete|remove|scrap|erase|forget) (?:that|the|my|this|last) (?:.*(?:note|entry|batch|<taste\\S* one)|(?:last |latest )?one$)`,
 );
 const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
