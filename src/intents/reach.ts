@@ -269,7 +269,15 @@ export function sameAgain(
   if (last.tool === "dose" && inOneBowl.test(text) && typeof first === "number" && typeof second === "number")
     return { inputs: { ...last.inputs, base_g: first + second }, because: "asks for both bowls in one" };
   const [heavy, heavier] = table.recent ?? [];
-  if (last.tool === "convert" && inOneBowl.test(text) && heavy && heavier && (row?.length ?? 0) > 1)
+  if (
+    last.tool === "convert" &&
+    inOneBowl.test(text) &&
+    heavy &&
+    heavier &&
+    (row?.length ?? 0) > 1 &&
+    // "thats my ganache, both together. how much kirsch" asks for more than their sum
+    !/how (?:much|many) \S*<[^>]*(?:dose|taste)=/.test(mask)
+  )
     return {
       inputs: { sum: `${heavy.grams} + ${heavier.grams}`, sum_unit: "g" },
       because: "asks for the last two together",

@@ -112,12 +112,16 @@ function sumAnswer(sum: string, unit: string): Outcome {
 }
 
 /** "what's that in ounces": the one figure of the answer before. */
-function lastAnswer({ to }: ConvertInputs, world: World): Outcome {
+function lastAnswer({ to, from }: ConvertInputs, world: World): Outcome {
   const figures = world.last?.answer.figures ?? [];
   const dim = to && unitRow(to).dim;
   const fitting = figures.filter(
     (each) => each.unit !== "" && isUnit(each.unit) && unitRow(each.unit).dim === dim && each.unit !== to,
   );
+  // "thats grams, whats it in oz", of a plain number
+  const [plainNumber] = figures;
+  if (from && to && plainNumber?.unit === "" && plainNumber.value !== undefined)
+    return answerConvert({ value: plainNumber.value, unit: from, to }, world);
   // of several the first, where the answer began with it
   const figure = fitting.length === 1 || fitting[0] === figures[0] ? fitting[0] : undefined;
   if (!to || !figure) return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");

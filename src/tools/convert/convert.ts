@@ -50,6 +50,8 @@ export const inputs = later(() =>
     exchange: z.optional(z.boolean()),
     /** The figure of the answer before this one. */
     that: z.optional(z.boolean()),
+    /** The unit that the answer before is said to be in. */
+    from: z.optional(unit),
   }),
 );
 

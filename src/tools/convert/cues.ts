@@ -26,6 +26,11 @@ export const convertCues = cues(
   [8, `{percent} of {number}${end}`],
   [
     9,
+    "^(?:(?:and|so|ok|whats|what is|how much is) )*(?:that|the) (?:{ingredient=(butter|sugar|whites|almond_flour|powdered_sugar|granulated_sugar|cream)}) in {unit=oz|lb|cup|kg|tbsp}(?: [?])?$",
+    "^(?:(?:so|ok|and) )*(?:thats|that is) (?:in )?{unit=g} .* in {unit=oz|lb|kg}",
+  ],
+  [
+    9,
     "^(?:(?:and|so|ok) )*how (?:much|heavy|many \\S+) (?:does|is|are|weighs?) (?:the )?(?:an? |one |{number} )(?:single |large )?(?:{color=white}|{ingredient=whites})(?: weigh| weight)?(?: [?])?$",
   ],
   [
@@ -40,7 +45,10 @@ export const convertCues = cues(
   ],
   [5, `{factor} {number}${end}`],
   [-6, "gas .. {time} on the clock", "gas .. (?:timer|alarm)"],
-  [4, `^(?:and |what about |now )*(?:the )?same (?:weight|amount|volume|quantity) of {ingredient}${end}`],
+  [
+    4,
+    `^(?:and |what about |now )*(?:the )?same (?:weight|amount|volume|quantity|measure) of {ingredient}${end}`,
+  ],
   [4, "gas (?:mark )?(?:{number}|{fraction})"],
   [
     7,

@@ -15,7 +15,9 @@ type Draft = Partial<ConvertInputs>;
 export function readConvert(reading: Reading, memory: Memory): Draft[] {
   const before =
     memory.last?.tool === "convert" &&
-    (memory.follows || memory.slot || /(?:^| )same (?:weight|amount|volume|quantity) of /.test(reading.text))
+    (memory.follows ||
+      memory.slot ||
+      /(?:^| )same (?:weight|amount|volume|quantity|measure) of /.test(reading.text))
       ? (memory.last.inputs as Draft)
       : undefined;
   const answer = memory.slot && before ? answerTo(memory.slot, reading, before) : undefined;
@@ -62,15 +64,31 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
       return bare && first ? follow(first, order) : order;
     });
   if (before) return [changed(before, reading)];
-  const to = targets(reading)[0];
+  const to = targets(reading).at(-1);
+  // "thats grams, whats it in oz", of a sum
+  const isSum = memory.last?.tool === "convert" && memory.last.inputs.sum !== undefined;
+  if (to && isSum && /\b(?:thats|that is|its|it is) (?:in )?grams\b/.test(reading.text))
+    return [{ that: true, from: "g", to }];
   // "how much butter is that in oz", behind a recipe: that line of it
   const named = reading.things.find((each) => each.ingredient);
+  const lastValue = memory.last?.tool === "convert" ? memory.last.inputs.value : undefined;
+  const ofRecipe = lastValue === undefined || memory.table.recipe?.some((each) => each.grams === lastValue);
   const line =
     to &&
     named &&
-    memory.last?.tool !== "convert" &&
+    ofRecipe &&
+    reading.amounts.length === 0 &&
     memory.table.recipe?.find((each) => sameIngredient(each.name, named.ingredient ?? ""));
-  if (line) return [{ value: line.grams, unit: "g", to }];
+  if (line)
+    return [
+      {
+        value: line.grams,
+        unit: "g",
+        to,
+        // a cup of it weighs what its own row says
+        ...(unitRow(to).dim === "volume" ? { ingredient: line.name } : {}),
+      },
+    ];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
 }
 

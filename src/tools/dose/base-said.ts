@@ -49,6 +49,16 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (cups) return { base, unweighable: `${cups.text} of ${cups.of?.base}` };
   const mixes = new Set(parts.flatMap((each) => (each.thing?.base ? [each.thing.base] : [])));
   if (mixes.size > 1) return {};
+  // "thats my ganache, both together", of two weights that were turned into grams
+  const [older, newer] = memory.last?.tool === "convert" ? (memory.table.recent ?? []) : [];
+  if (
+    mix &&
+    older &&
+    newer &&
+    parts.length === 0 &&
+    says(reading, /(?:both|the two|those two)(?: of them)? (?:together|in one)|together/)
+  )
+    return { base_g: older.grams + newer.grams, base };
   // "add 20 g butter", of a bowl that was weighed whole
   const bowl = memory.follows && memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   if (
@@ -146,8 +156,8 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   )
     return { base_g: earlier.base_g * part.value };
   if (inNamed && !reading.amounts.some((each) => each.dim === "weight")) return inNamed;
-  const larger = /the (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/.test(reading.text);
-  const smaller = /the (?:smaller|smallest|small|little) (?:part|half|bowl|one)/.test(reading.text);
+  const larger = /(?:the|a) (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/.test(reading.text);
+  const smaller = /(?:the|a) (?:smaller|smallest|small|little) (?:part|half|bowl|one)/.test(reading.text);
   if ((larger || smaller) && table.parts?.length) {
     const sizes = table.parts.map((each) => each.grams);
     return {

@@ -74,6 +74,8 @@ export const dose = tool<DoseInputs>({
   inputs,
   shifts: "told",
   cues: cues(
+    // "and for the 180 g bowl", past another topic too
+    [9, "^(?:(?:ok|and|so|now|then) )*for the {weight} (?:one|bowl|batch|{count=bowls})(?: [?])?$"],
     [
       10,
       "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
@@ -215,6 +217,8 @@ export const dose = tool<DoseInputs>({
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues(
     [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
+    [14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
+
     [
       9,
       "^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put|used|gone in)|be)",

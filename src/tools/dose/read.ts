@@ -27,7 +27,7 @@ function justConverted({ mask, amounts }: Reading, { last, table }: Memory): Dra
     last?.tool === "convert" &&
     table.mass !== undefined &&
     amounts.filter((each) => each.dim === "weight").length === 1 &&
-    /^(?:(?:so|and|hm|ok|but) )*(?:is|would|will|was) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright|a lot)(?: |$)/.test(
+    /^(?:(?:so|and|hm|ok|but) )*(?:is|would|will|was) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright|a lot)(?: |$)|^(?:(?:so|and|hm|ok|but) )*(?:thats|that is|its) (?:far |way )?too (?:much|little) \S*<[^>]*dose=\S* (?:in|for) /.test(
       mask,
     );
   return isFlavor && table.mass ? { flavor_g: table.mass.grams, want: "check" } : {};
@@ -62,7 +62,16 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
-  const asked = colorsOfBatter(reading, memory, flavorsAsked(reading)).map((each) => colorKind(each, memory));
+  const flavors = flavorsAsked(reading);
+  // "ok skip the cocoa. hazelnut paste"
+  const wanted = flavors.filter(
+    ({ at }) =>
+      !/\b(?:skip|forget|no|without|drop|leave out|scrap) (?:the |that |any )?$/.test(
+        reading.text.slice(0, at[0]),
+      ),
+  );
+  const meant = wanted.length > 0 ? wanted : flavors;
+  const asked = colorsOfBatter(reading, memory, meant).map((each) => colorKind(each, memory));
   // "its 260 g of caramel buttercream", where only the weight was asked for: what the bowl is, and no other flavor
   const describes = (each: Thing) =>
     reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);

@@ -143,6 +143,11 @@ export const fill = tool<FillInputs>({
     [-1.5, "{taste} .. {weight}"],
   ),
   // "filling for it", of the day that was planned
+  // "shells came out 4,2 cm", of what is to be filled
+  goesOn: cues([
+    12,
+    "^(?:(?:and|the|my|but|oh) )*{count=shells} (?:came out|are|turned out|ended up|were|piped|baked) (?:at |to )?{length}(?: wide| across)?(?: [?])?$",
+  ]),
   after: {
     buttercream: cues([
       14,

@@ -72,6 +72,15 @@ export function mendBefore(reading: Reading, memory: Memory): Draft | undefined 
       reading.mask,
     )?.[1];
   const { fault } = readWant(reading);
+  // "how much choc do i add so that last one pipes"
+  const adds =
+    /how (?:much|many) (?:more )?\S*<[^>]*ingredient=(cream|(?:\w+_)?chocolate)\S* (?:do|should|must|can) i (?:add|melt in|stir in|put in)/.exec(
+      reading.mask,
+    )?.[1];
+  if (adds && weighed(reading).length === 0) {
+    const parts = partsBefore(memory);
+    if (parts) return { ...parts, want: "mend", fault: adds === "cream" ? "stiff" : "loose" };
+  }
   // "its too stiff": the one that has just been worked out
   if (!said && fault && memory.follows && reading.amounts.length === 0) {
     const parts = partsBefore(memory);

@@ -170,7 +170,17 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
       /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)/,
     );
   if (told) return { ...common, ...now, want: "check" };
-  return { ...common, ...readWeights(reading, memory, want.want === "split") };
+  const weights = readWeights(reading, memory, want.want === "split");
+  // "poured 170 cream in, too runny", of the chocolate that it was worked out for
+  const had = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft).chocolate_g : undefined;
+  const poured =
+    had !== undefined &&
+    weights.cream_g !== undefined &&
+    weights.chocolate_g === undefined &&
+    weights.total_g === undefined &&
+    (want.want === "mend" || says(reading, /(?:^| )(?:poured|added|tipped|put)(?: |$)/));
+  if (poured) return { ...common, chocolate_g: had, ...weights };
+  return { ...common, ...weights };
 }
 
 /** "ganache for 24 macarons, 12 dark and 12 white": one a chocolate, each for its own macarons. */

@@ -37,6 +37,9 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     first.minute === undefined
   )
     return { made: placeless(first) };
+  // "last day would be the?", of those that were spoken of
+  if (made !== undefined && reading.whens.length === 0 && /\blast day\b/.test(reading.text))
+    return { made: made as Draft["made"] };
   let from = clauseStart(reading);
   for (const when of reading.whens) {
     const before = reading.text.slice(from, when.at[0]);

@@ -292,6 +292,10 @@ export const keep = tool<KeepInputs>({
   // "can they stand out at the party?" "4 hours"
   goesOn: cues(
     [
+      14,
+      "^(?:(?:and|so|ok|whats|what is|when is|which is) )*(?:the |their )?last day(?: (?:would be|is|then|the|be|for them|to eat them))*(?: [?])?$",
+    ],
+    [
       12,
       "(?:ok|okay|safe|good|fine|eat|sell|serve) .. another {time}",
       "^(?:(?:and|then|plus|oh|also|so) )*(?:another|plus|then) {time}(?: (?:more|out|again|later|today|yesterday|on top|this morning|in the car))*(?: [?])?$",

@@ -117,7 +117,14 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     out.have = [{ name: "whites", grams: weighedWhites(reading) ?? 0 }];
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
-  return { ...out, ...withStock(out, before, reading) };
+  // "one broke, 3 whites", of the recipe that was scaled
+  const goesOn =
+    before?.formula !== undefined &&
+    out.formula === undefined &&
+    out.lines === undefined &&
+    (out.have !== undefined || out.whites_count !== undefined) &&
+    !says(reading, /(?:house|book|usual|normal|standard)(?: |$)|recipe|formula|macarons?</);
+  return { ...out, ...(goesOn ? { formula: before?.formula } : {}), ...withStock(out, before, reading) };
 }
 
 /** "found another 20 g almonds so 170": the other lines that are at hand stay. */

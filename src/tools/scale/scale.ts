@@ -54,6 +54,10 @@ export const scale = tool<ScaleInputs>({
   shifts: "added",
   cues: cues(
     [
+      10,
+      "(?:redo|recalculate|work out) (?:the |my |all )*(?:weights?|grams|recipe|amounts?) (?:for|to) {number} {count=macarons}",
+    ],
+    [
       14,
       "^(?:(?:and|now|ok|so|do|weights for|whats|the) )*{formula} (?:but |only )?(?:with|for|from|using|at) (?:only |just )?(?:{weight}|{number}) (?:of )?{ingredient}(?: (?:please|pls|instead|today|now))*(?: [?])?$",
     ],
@@ -283,7 +287,14 @@ export const scale = tool<ScaleInputs>({
       "(?:how|hw) many \\S+ is",
     ],
   ),
-  goesOn: cues([12, spares]),
+  goesOn: cues(
+    [12, spares],
+    [
+      10,
+      "(?:redo|again|recalculate|work out|give me) .. (?:weights?|grams|recipe|amounts?|it|them) (?:for|to) {number} {count=macarons}",
+    ],
+    [10, "(?:go by|by) (?:that|it|this)(?: [?])?$"],
+  ),
   // "make it one and a half times", behind a recipe that was shown
   after: {
     // "and the almond flour in it", behind the batter for so many

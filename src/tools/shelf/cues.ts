@@ -20,6 +20,7 @@ export const shelfCues = cues(
     9,
     `^(?:(?:please|pls|ok|can you) )*${save} (?:my|this|our|a|the) (?:new )?(?:{dose}|{taste})(?! .. {base}) .. {percent}`,
   ],
+  [-14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
   [
     10,
     "(?:my|the|our|this) (?:{color} )?{dose} (?:says|said|reads) (?:max |maximum |at most |up to )?{percent}",

@@ -22,6 +22,8 @@ type Draft = Partial<ShellsInputs>;
 export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const boxes = boxesAsked(reading, memory);
   if (boxes) return boxes;
+  const bowl = ofBowl(reading, memory);
+  if (bowl) return bowl;
   // "how many shells of each", behind a split: of each bowl
   const { parts } = memory.table;
   if (
@@ -74,6 +76,29 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
+}
+
+/** "how many macarons from 270", "and from the white", behind batter that was split. */
+function ofBowl(reading: Reading, { table, last, follows }: Memory): Draft | undefined {
+  const [bare, ...others] = bareNumbers(reading);
+  if (table.mass?.thing !== "batter" || !says(reading, /(?:^| )(?:from|out of) (?:the |my )?\S*<?/))
+    return undefined;
+  const want = "macarons" as const;
+  if (
+    bare &&
+    others.length === 0 &&
+    bare.value >= 40 &&
+    says(reading, /how many \S*<count=macarons\S* .*(?:from|out of) (?:the |my )?\S*<number>(?: \?)?$/)
+  )
+    return { batter_g: bare.value, want };
+  const part = table.parts?.find(({ name }) =>
+    reading.things.some((each) => (each.color ?? each.taste) === name),
+  );
+  const again =
+    follows &&
+    last?.tool === "shells" &&
+    says(reading, /^(?:and |so |what about |how about )*(?:from|out of) the \S+(?: \?)?$/);
+  return part && again ? { batter_g: part.grams, want } : undefined;
 }
 
 /** "48 macarons, half raspberry half pistachio". */
@@ -198,6 +223,10 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   // "is 380 g of batter enough for 20 macarons"
   if (macarons && batter && says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/))
     return { macarons: macarons.value, batter_g: batter.grams };
+  const last = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
+  // "and 72 of those", of shells
+  if (macarons && !macarons.of && last?.shells !== undefined && last.macarons === undefined)
+    return { shells: macarons.value };
   if (macarons) return { macarons: macarons.value + forUs(reading, macarons) };
   if (shells && !(one && shells.value === 1)) return { shells: shells.value - lostOf(reading, shells) };
   if (shellWeight) return { shell_g: shellWeight.grams };
@@ -207,6 +236,17 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   const have = lines.map(({ thing, grams }) => ({ name: thing?.ingredient ?? "", grams }));
   if (have.some((each) => each.name !== "whites")) return { have };
   if (whites) return { whites_g: whites.grams };
+  // "how many eggs am i cracking for those whites", of the recipe on the table
+  const onTable = memory.table.recipe?.find((each) => each.name === "whites");
+  if (
+    onTable &&
+    reading.amounts.length === 0 &&
+    says(
+      reading,
+      /how many \S*<[^>]*ingredient=(?:egg|whites).*(?:those|that|the|these) \S*<ingredient=whites/,
+    )
+  )
+    return { whites_g: onTable.grams, want: "whites" };
   if (counted) return { whites_count: counted.value };
   const trays = numberOf("trays");
   if (trays && trays.value > 1) return { trays: trays.value };

@@ -57,6 +57,10 @@ export const shells = tool<ShellsInputs>({
   cues: cues(
     [-9, "topping"],
     [
+      9,
+      "how many {ingredient=(egg|whites)} (?:am i|do i|will i|would i|should i) (?:have to |need to )?(?:crack|cracking|break|separate)\\S* .. (?:those|that|the|these|it)",
+    ],
+    [
       10,
       "how many {ingredient=(egg|whites)} (?:is|are|in|make|makes|gives?|do i need for) {weight}(?: of (?:them|it|whites))?(?: [?])?$",
     ],

@@ -110,6 +110,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const rest = restName(reading);
   const named = (amount: Amount): string | undefined => nameBeside(reading, amount, bowl);
   // "three to one, plain to gold": the names stand in the same order
+  const was =
+    memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft).equal : undefined;
+  const unlike = was === undefined ? undefined : oneOfThem(reading, was);
+  if (unlike) return { parts: unlike };
   const related = relatedParts(reading, namesBefore(memory));
   if (related) return { parts: related };
   const whole = bowl && bowl.dim === "weight" ? inBase(bowl.value, bowl.unit) : bowl?.value;
@@ -277,7 +281,7 @@ function pairInOrder(reading: Reading): Share[] | undefined {
 
 /** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
 function wholeHundred(reading: Reading): Share[] | undefined {
-  const said = /(?:^| )(\d{1,2}) ?[/-] ?(\d{1,2})(?=[ ,.;]|$)/.exec(reading.text);
+  const said = /(?:^| )(\d{1,2})(?: ?[/-] ?| )(\d{1,2})(?=[ ,.;]|$)/.exec(reading.text);
   const [one, two] = / fifty fifty(?: |$)/.test(reading.text)
     ? [50, 50]
     : [Number(said?.[1]), Number(said?.[2])];

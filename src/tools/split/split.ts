@@ -46,6 +46,7 @@ export const split = tool<SplitInputs>({
   inputs,
   shifts: "added",
   cues: cues(
+    [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
     [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
     [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
     [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],

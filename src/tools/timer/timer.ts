@@ -47,6 +47,7 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: cues(
+    [-9, "(?:snow|rain|weather|sunny|storm)"],
     [-9, "^(?:and |but )*it takes (?:me |about |around )*{time} (?:to|in|for|until)"],
     [4, "^(?:and |so |ok )*how (?:much|long) (?:time )?(?:is )?(?:still )?left(?: now)?(?: [?])?$"],
     [
