@@ -51,7 +51,8 @@ export function stepFrom(
   const topic = before ? undefined : state.topics.findLast((each) => each.tool === tool.name);
   // what the last turn asked of several calculators is still of all of them
   const isOfTurn = state.turn?.topics.some((each) => each.tool === tool.name) ?? false;
-  const returns = isOfTurn || /back to|again|earlier|as before|instead|same/.test(reading.text);
+  const toBowl = /^(?:(?:ok|and|so|now|then) )*for the \S*<weight>/.test(reading.mask);
+  const returns = isOfTurn || toBowl || /back to|again|earlier|as before|instead|same/.test(reading.text);
   // "how much flavor for my other ganache": none of what was said of the first
   const another = /(?:^| )(?:my other|a different|another) \S*<[^>]*base=/.test(reading.mask);
   const fallback =

@@ -63,7 +63,6 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
       const bare = at > 0 && !order.to && !order.ingredient && !order.unknown && first?.ingredient;
       return bare && first ? follow(first, order) : order;
     });
-  if (before) return [changed(before, reading)];
   const to = targets(reading).at(-1);
   // "thats grams, whats it in oz", of a sum
   const isSum = memory.last?.tool === "convert" && memory.last.inputs.sum !== undefined;
@@ -89,6 +88,7 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
         ...(unitRow(to).dim === "volume" ? { ingredient: line.name } : {}),
       },
     ];
+  if (before) return [changed(before, reading)];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
 }
 

@@ -38,8 +38,9 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   )
     return { made: placeless(first) };
   // "last day would be the?", of those that were spoken of
-  if (made !== undefined && reading.whens.length === 0 && /\blast day\b/.test(reading.text))
-    return { made: made as Draft["made"] };
+  const spoken = memory.last?.tool === "keep" ? (memory.last.inputs as Draft).made : undefined;
+  if (spoken !== undefined && reading.whens.length === 0 && /\blast day\b/.test(reading.text))
+    return { made: spoken };
   let from = clauseStart(reading);
   for (const when of reading.whens) {
     const before = reading.text.slice(from, when.at[0]);
