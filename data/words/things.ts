@@ -143,6 +143,7 @@ export const chocolates: readonly (WordRow & { id: "dark" | "milk" | "white" })[
       "couverture noire",
       "noire",
       "plain chocolate",
+      "plain dark chocolate",
       "bittersweet",
       "bittersweet chocolate",
       "bitter chocolate",

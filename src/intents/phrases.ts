@@ -17,6 +17,12 @@ const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = 
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
 const phrases: readonly Phrase[] = [
+  // "one of those american sticks of butter"
+  {
+    marks: ["sticks of"],
+    from: /\bone of (?:those|the|these|your|them) (?:american |us )?(?=sticks of\b)/g,
+    to: "1 ",
+  },
   {
     marks: ["lol", "haha", "hehe", "lmao", "omg", "hihi"],
     from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g,

@@ -59,6 +59,8 @@ export function stepFrom(
     follows || another
       ? undefined
       : earlier(tool, said, before ? state.last : topic, before !== undefined || returns);
+  // "and for the 180 g bowl" says nothing of what goes in: what was spoken of last
+  if (toBowl && fallback) return { tool, inputs: fallback, known: knownFrom(fallback, said), reading, trace };
   return { tool, inputs, known: knownFrom(inputs, said), reading, ...(fallback ? { fallback } : {}), trace };
 }
 

@@ -217,6 +217,11 @@ export const dose = tool<DoseInputs>({
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
   goesOn: cues(
     [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
+    [
+      14,
+      "weighed .. (?:bottle|drops|jar|tube|{count=drops}) .. {weight}",
+      "(?:found|got|have) another (?:bottle|jar|tube|bag|pot) (?:, )?(?:so )?{weight} (?:in all|in total|altogether|all told)",
+    ],
     [14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
 
     [

@@ -55,7 +55,7 @@ export function readLoose(
     says(reading, /(?:^| )(?:max|maximum|limit) (?:is|was|dose is|says) \S*<number/)
   )
     return { percent: most };
-  const drops = reading.amounts.find((each) => each.of?.count === "drops");
+  const drops = reading.amounts.find((each) => each.of?.count === "drops" && each.dim === "number");
   // the bowl stays: only the flavor has no weight
   const sameBowl =
     before?.base_g === undefined

@@ -62,15 +62,13 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 export function readDose(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
-  const flavors = flavorsAsked(reading);
-  // "ok skip the cocoa. hazelnut paste"
-  const wanted = flavors.filter(
-    ({ at }) =>
-      !/\b(?:skip|forget|no|without|drop|leave out|scrap) (?:the |that |any )?$/.test(
-        reading.text.slice(0, at[0]),
-      ),
-  );
-  const meant = wanted.length > 0 ? wanted : flavors;
+  // "ok skip the cocoa. hazelnut paste", "no paste left, kirsch instead"
+  const isRefused = ({ at }: Thing) =>
+    /\b(?:skip|forget|no|without|drop|leave out|scrap) (?:the |that |any )?$/.test(
+      reading.text.slice(0, at[0]),
+    );
+  const rest = { ...reading, things: reading.things.filter((each) => !isRefused(each)) };
+  const meant = flavorsAsked(rest).length > 0 ? flavorsAsked(rest) : flavorsAsked(reading);
   const asked = colorsOfBatter(reading, memory, meant).map((each) => colorKind(each, memory));
   // "its 260 g of caramel buttercream", where only the weight was asked for: what the bowl is, and no other flavor
   const describes = (each: Thing) =>

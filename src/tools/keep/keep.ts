@@ -86,6 +86,7 @@ export const keep = tool<KeepInputs>({
   purpose: "How long filled macarons keep, how cold, and whether they are still good",
   inputs,
   cues: cues(
+    [-17, "(?:work|working|worked|figure) out .. water activity"],
     [
       7,
       "{ingredient=(whites|egg)} .. (?:never|not|arent|dont|doesnt|isnt|without) (?:get |got |been |being |be )?(?:heated|cooked|heating|cooking)",
@@ -138,7 +139,7 @@ export const keep = tool<KeepInputs>({
     [
       17,
       "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",
-      "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
+      "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|(?<!work )(?<!worked )out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
     ],
     [
       5,

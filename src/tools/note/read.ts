@@ -25,7 +25,7 @@ const adds = new RegExp(
   `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
-  `^${leads}(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
+  `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
 );
 const removes = new RegExp(
   `^${leads}(?:delete|remove|scrap|erase|forget) (?:that|the|my|this|last) (?:.*(?:note|entry|batch|<taste\\S* one)|(?:last |latest )?one$)`,

@@ -288,6 +288,11 @@ export const scale = tool<ScaleInputs>({
     ],
   ),
   goesOn: cues(
+    [
+      14,
+      "(?:so|now|only|just|down to) (?:it is |its |im |theres |i have |we have )*(?:now |only |just |down to )*{number} (?:\\S+ )?{ingredient=(whites|egg)}(?: left| now)?$",
+      "(?:so|now) (?:now )?(?:it is|its|i have|theres|there is) (?:now |only )?{weight} (?:of (?:the )?)?{ingredient}",
+    ],
     [12, spares],
     [
       10,

@@ -20,6 +20,11 @@ export const shelfCues = cues(
     9,
     `^(?:(?:please|pls|ok|can you) )*${save} (?:my|this|our|a|the) (?:new )?(?:{dose}|{taste})(?! .. {base}) .. {percent}`,
   ],
+  [
+    -14,
+    "weighed .. left in the bottle",
+    "another (?:bottle|jar|tube|bag|pot) (?:, )?(?:so )?{weight} (?:in all|in total|altogether)",
+  ],
   [-14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
   [
     10,

@@ -58,6 +58,12 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
+  // "how long have we left, dear?": nobody's name
+  if (
+    !time &&
+    /how (?:long|much time|many minutes) have (?:we|i|you) (?:still |got |still got )?left\b/.test(mask)
+  )
+    return { do: "left", ...(memory.follows ? remembered(memory) : {}) };
   // "how much time is missing for the ganache"
   if (!time && /(?:time|minutes|long) (?:is |are )?(?:still )?missing (?:for|on) /.test(mask))
     return { do: "left", name: nameFrom(some.slice(some.findIndex((each) => each.text === "missing") + 2)) };
