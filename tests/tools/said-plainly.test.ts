@@ -60,6 +60,73 @@ const cases: [turns: string, tool: string, figures: Record<string, Wanted>][] = 
   // words that are a taste and a color: in batter the color
   ["480 g batter|violet for that|gel", "dose", { "gel color": [2.4, 7.2] }],
   ["pink for 480 g batter|gel", "dose", { "gel color": [2.4, 7.2] }],
+  // fees, tax and discounts are no margin: 9 / (1 - 0.45 - 0.08); 20 x 1.19; 15 x 0.9
+  ["box of 12 costs me 9 eur, i want 45% margin|fees 8%", "cost", { price: 19.148936, margin: 45 }],
+  ["price for ingredients 10 at 50% margin with 19% vat", "cost", { price: 20, "price with tax": 23.8 }],
+  ["if i sell for 15 eur and cost is 6|10% discount", "cost", { price: 13.5, margin: 55.555556 }],
+  ["if i sell for 15 eur and cost is 6|with 2 eur shipping", "cost", { margin: 46.666667 }],
+  ["costs me 6, sell at 15, platform takes 10% fee, margin", "cost", { margin: 50 }],
+  // a bill for fewer or more: 17.80 / 24 each, 40 % margin
+  [
+    "ingredients 14.20 packaging 3.60 for 24 macarons, price with 40% margin|and a box of 6",
+    "cost",
+    { price: 7.416667 },
+  ],
+  [
+    "ingredients 14.20 packaging 3.60 for 24 macarons, price with 40% margin|for 5 orders",
+    "cost",
+    { cost: 89 },
+  ],
+  ["selling 6 boxes of 8 at 12 eur each, cost was 3.50 per box", "cost", { margin: 70.833333 }],
+  // orders that are shared out: 6.5922 g of filling each
+  [
+    "filling for 36 macarons, half ganache half buttercream",
+    "fill",
+    { ganache: 118.65913, buttercream: 118.65913 },
+  ],
+  ["300 g filling, 2/3 ganache rest buttercream", "fill", { ganache: 200, buttercream: 100 }],
+  [
+    "order: 48 macarons half raspberry half pistachio|how much filling do i need|ganache for the raspberry ones",
+    "fill",
+    { filling: 158.212174 },
+  ],
+  [
+    "filling for 24 macarons, ganache center with buttercream ring|how much dark chocolate for that",
+    "ganache",
+    { total: 63.28487 },
+  ],
+  ["480 g batter, thirds pink white green", "split", { pink: 160, white: 160, green: 160 }],
+  ["ganache for 48 macarons|white|no make it buttercream", "fill", { filling: 316.424348 }],
+  ["500 g buttercream|is it enough for 60 macarons", "fill", { "filling left": 104.469565 }],
+  // what follows is of what was said: 350 + 20; 340 less none; 13 x the weight that was told
+  [
+    "dark ganache 200 g chocolate 150 cream|and flavor it with mint|add 20 g butter",
+    "dose",
+    { flavor: [11.1, 14.8] },
+  ],
+  [
+    "220 g bc, how much peppermint oil|10 min timer quick|ok and for the 180 g bowl",
+    "dose",
+    { "peppermint oil": [0.36, 0.9] },
+  ],
+  ["gel color for 300 g batter|no the max is 1.5", "dose", { "gel color": 4.5 }],
+  [
+    "6 drops of rose flavour in 200g bc is that ok|I weighed it and those drops came to two grams.",
+    "dose",
+    { share: 1 },
+  ],
+  [
+    "540g batter three equal bowls|no make one twice as big as the other two",
+    "split",
+    { "part 1": 270, "part 2": 135 },
+  ],
+  ["340 butter for swiss mer buttercream what else|butter in oz", "convert", { result: 11.993147 }],
+  ["3/4 of 340|plus 60|divided by 5|thats grams, whats it in oz", "convert", { result: 2.22226 }],
+  [
+    "150 g milk choc to 75 cream, what is that good for|and with 90 cream|how much choc do i add so that last one pipes",
+    "ganache",
+    { "add chocolate": 30 },
+  ],
 ];
 
 describe("what is said in passing", () => {
@@ -186,6 +253,62 @@ describe("the record", () => {
     const her = baker();
     expect((await her.one("can i skip the maturing")).status).toBe("impossible");
     expect((await her.one("24 macarons for monday 3pm")).status).toBe("answered");
+  });
+
+  test("a limit on a bottle is a limit; a hue has its own bottle", async () => {
+    const her = baker();
+    await her.ask("my gel bottle says 1% max");
+    expect((await her.one("gel color for 300 g batter")).figures?.[0]).toMatchObject({ low: 1.5, high: 3 });
+    await her.ask("my red gel says 0.4 %, save that");
+    expect((await her.one("red gel for 300 g batter")).figures?.[0]).toMatchObject({ value: 1.2 });
+    expect((await her.one("blue gel for 300 g batter")).figures?.[0]).toMatchObject({ low: 1.5, high: 3 });
+  });
+
+  test("a saved cream fills; it is no batter", async () => {
+    const her = baker();
+    await her.ask("save recipe lemon cream: 100 g butter, 50 g lemon juice, 150 g sugar, 2 eggs");
+    const made = await her.one("lemon cream for 24 macarons");
+    const sum = made.figures?.filter((each) => each.unit === "g" && each.name !== "total") ?? [];
+    expect(close(sum.reduce((all, each) => all + (each.value ?? 0), 0))).toBe(158.212174);
+  });
+
+  test("a recipe that was scaled goes on", async () => {
+    const her = baker();
+    await her.ask(
+      "save recipe grey shells: 110 g whites, 140 g almond flour, 120 g powdered sugar, 100 g granulated sugar",
+    );
+    await her.ask("scale grey shells to 4 whites");
+    const fewer = await her.one("one broke, 3 whites");
+    expect(fewer.figures?.find((each) => each.name === "almond flour")?.value).toBeCloseTo(126, 6);
+  });
+
+  test("what was left out too long is no better for the fridge, the freezer or the post", async () => {
+    const her = baker();
+    await her.ask("left filled macarons out 3 hours");
+    for (const next of ["can i put them back in the fridge", "can i freeze them", "can i sell them"])
+      expect((await her.one(next)).headline, next).toMatch(/^No: 3 h is past/);
+    expect((await talk("can i ship macarons by post 3 days")).headline).toMatch(/^Only if they stay at 5 °C/);
+  });
+
+  test("two orders in a sentence are two", async () => {
+    const her = baker();
+    const asked = await her.one("60 macarons for tuesday 11am and 24 for wednesday 2pm");
+    expect([asked.status, asked.headline]).toEqual(["asking", expect.stringContaining("two orders")]);
+    expect((await her.one("just the first")).headline).toContain("60 macarons");
+    expect((await her.one("and the other one")).headline).toContain("24 macarons");
+  });
+
+  test("a cause that was tried makes way for the next", async () => {
+    const her = baker();
+    await her.ask("no feet at all");
+    expect((await her.one("i rested 30 min")).headline).toContain("then perhaps the oven was too cool");
+    expect((await her.one("what else")).headline).toContain("folded too far");
+  });
+
+  test("the monday before is a week earlier", async () => {
+    const her = baker();
+    await her.ask("made them on monday, still ok?");
+    expect((await her.one("it was the monday before")).headline).toMatch(/^No, not today/);
   });
 
   test("when they come out of the fridge is half an hour before they are eaten", async () => {

@@ -26,7 +26,7 @@ export const convertCues = cues(
   [8, `{percent} of {number}${end}`],
   [
     9,
-    "^(?:(?:and|so|ok|whats|what is|how much is) )*(?:that|the) (?:{ingredient=(butter|sugar|whites|almond_flour|powdered_sugar|granulated_sugar|cream)}) in {unit=oz|lb|cup|kg|tbsp}(?: [?])?$",
+    "^(?:(?:and|so|ok|whats|what is|how much is) )*(?:that |the )?(?:{ingredient=(butter|sugar|whites|almond_flour|powdered_sugar|granulated_sugar|cream)}) in {unit=oz|lb|cup|kg|tbsp}(?: [?])?$",
     "^(?:(?:so|ok|and) )*(?:thats|that is) (?:in )?{unit=g} .* in {unit=oz|lb|kg}",
   ],
   [
