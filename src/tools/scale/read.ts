@@ -1,6 +1,8 @@
 /** Reads a scaling question: what sets the size, tried in order, and what stays of the size before. */
+import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { diameter, isWhitesCount, says, weighed, white_g } from "../lib/find.ts";
+import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
 import { merged, partition, pointedRecipe, remade, stockOfOne, withEqualParts } from "./recipe-said.ts";
@@ -65,6 +67,16 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),
   };
+  // "if it all goes in shells, how much of the other things", behind a weight of one of them
+  const { mass } = memory.table;
+  const atHand =
+    weights.length === 0 &&
+    reading.amounts.length === 0 &&
+    mass !== undefined &&
+    memory.last?.tool === "convert" &&
+    houseFormula.some((each) => sameIngredient(each.name, mass.thing)) &&
+    says(reading, /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)/);
+  if (atHand && mass) return { ...common, have: [{ name: mass.thing, grams: mass.grams }] };
   const yields = madeFor(reading, weights);
   if (yields) return { ...common, ...yields };
   const against = stockOfOne(reading, weights) ?? remade(reading, weights);

@@ -302,6 +302,11 @@ export const scale = tool<ScaleInputs>({
   ),
   // "make it one and a half times", behind a recipe that was shown
   after: {
+    // "how much of the other things", behind a cup of sugar in grams
+    convert: cues([
+      14,
+      "(?:how much|how many|what|weights?) (?:\\S+ )?of the (?:others?|rest|other (?:things|stuff|ingredients))(?: [?])?$",
+    ]),
     // "and the almond flour in it", behind the batter for so many
     shells: cues([
       14,
