@@ -1,10 +1,11 @@
 /** Flavor and color by weight: forward, backward, checked, overdosed, as a share of the finished weight. */
+
 import * as z from "zod/mini";
 import { bases } from "../../../data/words/things.ts";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerDose } from "./answer.ts";
+import { doseAfter, doseCues, doseGoesOn } from "./cues.ts";
 import { readDose } from "./read.ts";
 
 const base = z.enum([...new Set(bases.map((row) => row.id))] as [string, ...string[]]);
@@ -73,186 +74,10 @@ export const dose = tool<DoseInputs>({
   purpose: "How much flavor or color goes into a weight of filling or batter, and the other way round",
   inputs,
   shifts: "told",
-  cues: cues(
-    // "and for the 180 g bowl", past another topic too
-    [9, "^(?:(?:ok|and|so|now|then) )*for the {weight} (?:one|bowl|batch|{count=bowls})(?: [?])?$"],
-    [
-      10,
-      "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
-    ],
-    [-6, "{dose=color} (?:mixed |stirred |already )?in"],
-    [4, "{unit=g} of {taste}(?: [?])?$"],
-    // of a bowl that holds too much
-    [
-      4,
-      "^(?:(?:and|ok|so|now) )*{color} (?:colou?r )?for (?:{weight} (?:of )?(?:the |my )?{base=batter}|that|it|this)(?: batter)?(?: [?])?$",
-      "^(?:(?:so|and|ok|then|now) )*(?:how|hw) (?:much|many) (?:more |extra )?{color=plain} (?:do|should|must|to|shall|more|stuff) ",
-    ],
-    [-10, "{percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. rest\\S*"],
-    [-8, "{symptom=split_ganache}"],
-    [
-      3,
-      "^(?:and |so |ok |then )*(?:whats |what is |give me )?(?:the |its )?(?:max|maximum|min|minimum)(?: dose| amount)?(?: [?])?$",
-      "^(?:i |we |id |please |can you |ok |and )*(?:want|like|make|prefer) (?:it |them )?(?:a bit |much )?(?:stronger|weaker|milder)$",
-      "^(?:a bit |much |ok |and )*(?:stronger|weaker|milder)(?: please| then)?$",
-    ],
-    [
-      4,
-      "{base} (?:\\S+ )?flavou?red (?:at|with|to) {percent}",
-      "flavou?r (?:\\S+ )?{base} (?:at|with|to) {percent}",
-    ],
-    [
-      10,
-      "(?:for|in|into) (?:the )?other {fraction} (?:\\S+ ){0,3}(?:{dose}|{taste})",
-      "(?:{dose}|{taste}) .. (?:for|in|into) the other {fraction}",
-    ],
-    [-8, "{weight} each for {number}"],
-    [-6, "{dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
-    [4, "(?:full|whole|entire)\\S* range for"],
-    [-8, "how many \\S*min(?:utes?|s)?(?:<\\S+)? "],
-    [-9, "{when} .. {number} {taste} .. {number} {taste}", "{number} {taste} {number} {taste}"],
-    [-6, "(?:ok|okay|fine|good|work) as (?:a |the )?(?:center|centre|filling)"],
-    [-8, "{base} between {number} {taste} .. {number} {taste}"],
-    [
-      6,
-      "{base=(buttercream|ganache)} .. {number} .. (?:what|how much) (?:does|do|would|will|should) .. {taste} (?:come to|need|be)",
-    ],
-    [
-      4,
-      "^(?:(?:so|and|is|are|would|will) )*{weight} (?:in|into) {number} .*(?:ok|okay|enough|fine|alright|right|too)\\b",
-      "(?:whats|what is) the (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
-      "how many {count=drops}",
-      "{number} {count=drops}",
-    ],
-    [12, "{fraction} .. {taste} .. {fraction} .. {taste} .. (?:{dose=flavor}|how much|each)"],
-    [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
-    [
-      4,
-      "(?:how|hw) (?:much|many|mch) .. {dose}",
-      "{dose} .. {weight} .. {base}",
-      "{percent} .. {dose}",
-      "{dose} .. {percent}",
-      "{percent} (?:of )?flavou?r",
-      "{weight} .. {base} .. {dose}",
-      "{dose} .. (?:what|how) .. {weight} .. {base}",
-      "(?:what|which) (?:amount|quantity|weight) of {dose}",
-      "amount of {taste} .. {base}",
-      "{dose} for {weight} .. {base}",
-      "{base=batter} .. {dose}",
-      "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
-    ],
-    [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
-    [
-      4,
-      "^{base} {weight} (?:, )?(?:{dose}|{taste})",
-      "^{number} {base} (?:, )?(?:{dose}|{taste})",
-      "^(?:and |now )?(?:{dose}|{taste}) for {number}(?: [?])?$",
-      "{base} {weight} .. {taste} .. (?:how strong|how much|flavou?red|flavou?r)",
-      "how strong (?:do|should|can|shall) (?:i|we) (?:go|make)",
-      "(?:same|that) (?:{unit=%}|percentage|share|strength|dose)",
-      "(?:what|which) (?:{unit=%}|percentage|share) (?:is|was|are|were) (?:that|it|this|in there|there|in it)",
-      "what (?:{unit=%}|percentage|share) (?:is|are|would) {weight} .. (?:in|of|to|into) .. (?:{weight}|{number})",
-      "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) (?:at|now|sitting)",
-      "{taste} .. {base} (?:it|that|this|they) (?:can|could|will|would)",
-      "what (?:percentage|percent|share) (?:is|am|are) (?:it|that|i|we|they) .. (?:at|now)",
-    ],
-    [2.5, "{dose} (?:for|in|into) (?:the |my |that )?{weight}"],
-    [3, "^(?:and |now |then )*{taste} for (?:the |my |that |those )?{weight}"],
-    [
-      3,
-      "{dose} .. how much",
-      "{dose} (?:for|in) (?:just |only )?(?:one|each|half|every)",
-      "(?:{dose}|{taste}) .. (?:for|in|into) (?:it|that|all|the lot|the whole|this|them|each|half)",
-      "{fraction} of (?:it|that|them) .. {taste}",
-      "{taste} .. {weight} .. {base}",
-      "{weight} .. {base} .. {taste}",
-      "(?:how|hw) much .. {taste} .. (?:in|into|for|to|does|do|goes|should|with|per)",
-      "{weight} .. {dose} .. {base}",
-      "{dose} .. {base}",
-      "{base} .. {dose}",
-      "(?:how|hw) much {base} .. (?:can|will|does|do|would) .. (?:with|from|that|it|do|cover)",
-    ],
-    [
-      2,
-      "(?:how|hw) much .. {taste}",
-      "{weight} .. {dose}",
-      "{dose}",
-      "too (?:strong|weak|much)",
-      "over ?dosed?",
-      "(?:strong|weak) enough",
-      "{taste} .. {base}",
-      "(?:tipped|dumped|poured|dropped|put|added|stirred|fell|spilt|spilled) .. {weight} .. (?:{dose}|{taste})",
-      "{percent} .. {base}",
-      "{base} .. {taste} .. how much",
-    ],
-    [1, "flavou?r", "enough", "{weight} .. {base}", "goes in(?:to)?"],
-    [
-      3,
-      "(?:how|hw) much (?:more )?(?:plain )?(?:extra )?{base} .. (?:fix|rescue|save|dilute|correct|mend|bring|tone|balance|weaken|stretch)",
-      "(?:tone|water|bring) (?:it )?down",
-    ],
-    [
-      -3,
-      "(?:note|log|record|jot|write) ",
-      "timer",
-      "(?:cost|costs|price|margin|label|allergens?)",
-      "{unit} (?:in|to) {unit}",
-      "remember",
-      "(?<!(?:can i|could i|how do i|how to|to) )save (?:it|that|this|the)",
-      "save$",
-      "recipe",
-    ],
-    [
-      -4,
-      "{fraction} (?:of it |of that )?(?:{taste}|{color})",
-      "{remainder}",
-      "(?:ring|center|centre|middle) .. (?:ring|center|centre|middle)",
-      "{count=macarons} .. (?:ring|center|centre)",
-    ],
-    [-2, "split", "divide", "batch(?:es)?"],
-    [-6, "how long"],
-    [-1, "bottle"],
-    [-3, "{count=macarons} (?:with|for)"],
-  ),
+  cues: doseCues,
   // "and if it's a white chocolate ganache instead, same weight": the dose for it, not how it is made
-  goesOn: cues(
-    [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
-    [
-      14,
-      "weighed .. (?:bottle|drops|jar|tube|{count=drops}) .. {weight}",
-      "(?:found|got|have) another (?:bottle|jar|tube|bag|pot) (?:, )?(?:so )?{weight} (?:in all|in total|altogether|all told)",
-    ],
-    [14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
-
-    [
-      9,
-      "^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put|used|gone in)|be)",
-    ],
-    [14, "how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) {weight}"],
-    [12, "\\S*<number,fraction> .. (?:staying|stays|kept|left) \\S*plain\\S* .. (?:needs?|what|how much)"],
-    [8, "^(?:(?:so|and|ok|oh) )*what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*(?: [?])?$"],
-    [
-      3,
-      "(?:full|whole|entire)\\S* range",
-      "^(?:\\S+ ){0,3}(?:in )?{weight} (?:in )?(?:, )?(?:over|too much|enough|ok|okay|alright)(?: [?])?$",
-      "other way a?round",
-      "how (?:much|many) (?:more|extra|plain) (?:\\S+ )?{base}(?: [?])?$",
-    ],
-    [
-      6,
-      "{weight} (?:altogether|in total|in all) .. (?:still|again|all) (?:for|in|into) (?:the |my )?{base}",
-      "^(?:\\S+ ){0,4}(?:its|thats|there is|theres|it is) {weight} (?:altogether|in total|in all|in it|in there|now)",
-      "(?:the|my) (?:most|max|maximum|least|minimum) (?:i|we|one|you) (?:can|could|should|may) (?:add|put|use|go)",
-      "(?=.*<[^>]*base=).*\\b(?:instead|same (?:weight|amount|quantity)|(?:that|as) much|(?:suppose|if|when|say) (?:i|we) (?:use|put|used) (?:it|that|this) (?:in|for))",
-    ],
-  ),
-  after: {
-    convert: cues([
-      12,
-      "(?:put|added|used|have|stirred) (?:those|the|that|these) {weight} (?:in|into) (?:my |the )?{weight} .. {base}",
-      "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little|strong|weak)|enough|ok|okay|fine|right|alright) .. {weight} .. {base}",
-    ]),
-  },
+  goesOn: doseGoesOn,
+  after: doseAfter,
   examples: [
     {
       say: "I have 230 g buttercream, how much flavor?",

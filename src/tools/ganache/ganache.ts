@@ -1,9 +1,10 @@
 /** Ganache by weight: built from any of its parts, checked, mended when loose, stiff or split, and taken apart. */
+
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { count, inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerGanache } from "./answer.ts";
+import { ganacheAfter, ganacheCues } from "./cues.ts";
 import { readGanache } from "./read.ts";
 
 export const inputs = later(() =>
@@ -60,9 +61,6 @@ export const inputs = later(() =>
   }),
 );
 
-/** "water activity", "a_w", "aw" as the mask has them. */
-const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
-
 export type GanacheInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const ganache = tool<GanacheInputs>({
@@ -72,172 +70,9 @@ export const ganache = tool<GanacheInputs>({
   inputs,
   unboxes: true,
   shifts: "told",
-  cues: cues(
-    [9, "what (?:is|are|was) {number} (?:and|to|:|with) {number} good for"],
-    // what a mix is brought to, and what moves it
-    [
-      10,
-      `(?:get|bring|take|lower|reduce|push|mend|adjust|move|raise|drop|cut|make|want|need) .. ${activityWords} .. {number}`,
-      `(?:{chocolate} {base=ganache}|{base=ganache} .. {weight}|{weight} .. {base=ganache}|{weight} .. {chocolate}) .. ${activityWords} (?:of |at |to |is )*{number}`,
-      `(?:what|how|anything|which|ways) .. (?:moves?|lowers?|raises?|changes?|affects?|reduces?|brings? down|drops?) .. ${activityWords}`,
-      "{base=ganache} .. less perishable",
-      "(?:lower|raise|bring|get|cut|reduce|take) (?:the |its |my )?(?:fat|(?:water|sugar)\\S*) .. {chocolate} .. (?:down |up )?to {percent}",
-      `(?:happens to|effect on|do to|does to) .. ${activityWords}`,
-      `^(?:(?:whats|what|is|the|estimate|estimated|and) )*${activityWords} (?:of|for) `,
-      `^(?:(?:whats|what|is|the|its|estimate|estimated|and|so) )*${activityWords}(?: of (?:it|that|this|the {base=ganache}))?(?: [?])?$`,
-    ],
-    [-10, `${activityWords} (?:of|in|for) .. (?:is|was|came out at|reads?|measures?|measured) {number}`],
-    [
-      16,
-      `(?:${activityWords}|composition|made of|how fatty|fat content) .. {base=buttercream}`,
-      `{base=buttercream} .. (?:${activityWords}|composition|fat content)`,
-      "(?:how much|percentage|percent|share) (?:of )?(?:the )?fat .. {base=buttercream}",
-    ],
-    [
-      6,
-      "{base=ganache} .. {percent} (?:of )?(?:fat|(?:water|sugar)\\S*)",
-      "{percent} (?:of )?(?:fat|(?:water|sugar)\\S*) .. {base=ganache}",
-      "(?:bring|get|take|push|lower|drop|reduce|move) (?:it|this|that|them|mine) .. 0[.][89]\\d*<number>",
-      "(?:below|under) 0[.][89]\\d*<number>",
-    ],
-    [
-      7,
-      "(?:composition|water|ingredient=water>|fat|sugar|sugary?) .. (?:in|of|has|have) (?:my |the )?{formula}",
-      "(?:water<\\S+|sugar<\\S+) .. (?:in|of) (?:my |the )?{formula}",
-      "{formula} .. (?:composition|water activity|perishable)",
-    ],
-    [
-      7,
-      "(?:loosen|thicken|firm|soften|thin|stiffen) (?:it|this|that|them)",
-      "(?:estimate|whats|what is) .. aw",
-      "(?:^| )aw (?:of|for)",
-    ],
-    [
-      7,
-      "(?:percentage|percent|share|much|proportion) (?:of )?(?:the )?(?:fat|water\\S*|sugar\\S*) .. {base=ganache}",
-      "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. (?:{weight}|{number}) .. {ingredient}",
-      "(?:{weight}|{number}) .. {ingredient=(cream|chocolate)} .. {symptom=(loose|stiff)_ganache}",
-      "{base=ganache} .. (?:{weight}|{number}) .. {symptom=(loose|stiff|split)_ganache}",
-      "{weight} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
-      "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. {ingredient=(cream|chocolate)} .. (?:{weight}|{number})",
-    ],
-    [
-      10,
-      "{number} / {number} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
-      "{symptom=(loose|stiff|split)_ganache} .. {number} / {number}",
-    ],
-    [4, "{number} / {number} {chocolate}", "{number} / {number} .. {base=ganache}"],
-    [
-      4,
-      "{base=ganache} .. {weight} .. {ingredient}",
-      "{weight} .. {chocolate} .. {ingredient=cream}",
-      "{weight} .. {ingredient=cream} .. {chocolate}",
-      "{weight} .. {ingredient=(cream|chocolate)} .. {base=ganache}",
-      "(?:how|hw) much (?:of )?(?:the )?{ingredient=(cream|chocolate)}",
-      "(?:how|hw) much (?:of )?(?:the )?{chocolate} .. {ingredient=cream}",
-      "{chocolate} .. (?:how|hw) much .. {ingredient=cream}",
-      "{ingredient=cream} .. (?:how|hw) much .. {chocolate}",
-      "{ingredient=cream} .. (?:how|hw) much .. {ingredient=chocolate}",
-      "{base=ganache} .. {symptom=(loose|stiff)_ganache}",
-      "{symptom=(loose|stiff)_ganache} .. {base=ganache}",
-      "(?:water|ingredient=water>) activity",
-      "water<\\S+ activity",
-      "a w of",
-      "(?:water|fat|sugar)\\S* .. (?:water|fat|sugar)\\S* .. {base=ganache}",
-      "{base=ganache} .. (?:water|fat|sugar)\\S* .. (?:water|fat|sugar)\\S*",
-      "{weight} .. {base=ganache} .. {symptom=split_ganache}",
-      "{symptom=split_ganache} .. {weight} .. {base=ganache}",
-      "{base=ganache} .. {symptom=split_ganache} .. {weight}",
-    ],
-    [
-      10,
-      "{base=ganache} .. {symptom=split_ganache} .. {weight}",
-      "{base=ganache} .. {symptom=split_ganache} .. (?:\\S+ ){0,9}{weight}",
-    ],
-    [
-      3.5,
-      "{weight} .. {chocolate} {base=ganache}",
-      "{chocolate} {base=ganache} .. {weight}",
-      "{chocolate} {base=ganache}",
-      "{base=ganache} .. {use}",
-      "{use} {base=ganache}",
-      "{chocolate} .. {use}",
-      "{use} .. {chocolate}",
-      "{weight} .. {base=ganache} .. (?:what|how) .. weigh",
-      "{color=white} {base=ganache}",
-      "{ingredient=milk} {base=ganache}",
-      "{base=ganache} recipe",
-      "{number} .. {ingredient=(cream|chocolate)} .. {number} .. {ingredient=(cream|chocolate)}",
-      "{number} .. {chocolate} .. {number} .. {ingredient=cream}",
-      "{weight} .. {chocolate} .. {number} .. {ingredient=cream}",
-      "composition .. {base}",
-      "{ingredient=cream} .. {base=ganache}",
-      "{base=ganache} .. {ingredient=cream}",
-      "{base=ganache} for {number} .. {count=macarons}",
-      "ratio .. {base=ganache}",
-      "{base=ganache} .. ratio",
-      "how (?:much|wet|fatty|rich) .. (?:fat|sugar|water)\\S* .. {base=ganache}",
-      "{volume} .. {ingredient=cream} .. {chocolate}",
-    ],
-    [
-      2,
-      "{weight} .. {chocolate}",
-      "{weight} .. {ingredient=cream}",
-      "{symptom=(loose|stiff)_ganache}",
-      "{base=ganache}",
-      "what is it made of",
-      "composition",
-      "{chocolate} .. {ingredient=cream}",
-      "ratio",
-    ],
-    [1, "{chocolate}", "{ingredient=cream}", "{use}", "{ingredient=chocolate}"],
-    [
-      -6,
-      "{dose}",
-      "{weight} .. {chocolate} {base=ganache} .. {taste}",
-      "{taste} .. {weight} .. {chocolate} {base=ganache}",
-    ],
-    [
-      -4,
-      "(?:note|log) ",
-      "timer",
-      "(?:label|allergens?|contains)",
-      "split {weight}",
-      "divide",
-      "{symptom=(no_feet|cracked_tops|hollow)}",
-      "how (?:long|hot) ",
-      "(?:freeze|keep|counter|shelf life|expire)",
-      "temper",
-      "save recipe",
-      "(?:cup|cups|tbsp|tsp|stick|sticks)<unit",
-      "in (?:grams|g|oz)<unit",
-    ],
-    [
-      -3,
-      "{base=(buttercream|batter)}",
-      "{taste} .. {base=ganache} .. (?:how|hw) much$",
-      "{count=macarons} with",
-      "{percent} (?:of )?{taste}",
-      "(?:cost|costs|price|margin)",
-      "{ingredient=(mascarpone|cream_cheese)}",
-      "enough flavor",
-      "(?:halve|scale|double|times)",
-      "{factor}",
-      "{base=buttercream} .. {weight} .. {ingredient=butter}",
-      "calendar",
-      "{money}",
-      "pantry",
-    ],
-    [-2, "when (?:do|did|should)", "{count=macarons} .. (?:ready|due|by) ", "{when}", "center"],
-  ),
+  cues: ganacheCues,
   // "white chocolate for the ganache half", behind a filling that was shared out
-  after: {
-    fill: cues([
-      12,
-      "(?:make|do|have|in) (?:that|it|all of it|all that|them)?(?: in| as| a)? ?{chocolate} {base=ganache}",
-    ]),
-    split: cues([12, "{chocolate} .. {base=ganache} (?:half|part|one|bowl|bit|share|third|quarter)\\S*"]),
-  },
+  after: ganacheAfter,
   examples: [
     {
       say: "300 g dark chocolate how much cream for piping",

@@ -1,15 +1,6 @@
 /** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
-import {
-  activity,
-  eggs,
-  fridge,
-  inFridge,
-  keepingRules,
-  outside,
-  rawWhites,
-} from "../../../data/rules/keeping.ts";
+import { activity, eggs, fridge, keepingRules, outside, rawWhites } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
-import { usualSettings } from "../day-plan/types.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
 import { clock, daysBetween, localDay, shortDay } from "../lib/days.ts";
@@ -17,6 +8,7 @@ import { counted, plain, tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
 import { answerDays, answerFreezer } from "./days.ts";
+import { posted, serving } from "./handing.ts";
 import type { KeepInputs } from "./keep.ts";
 
 /** @throws never: days that can't be come back as `impossible`, a missing one as `asking`. */
@@ -93,37 +85,6 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     default:
       return answerDays(inputs, world);
   }
-}
-
-/** On the way the fridge's rule holds: cold or two hours, and the days count. */
-function posted(): Outcome {
-  return {
-    status: "answered",
-    headline: `Only if they stay at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below all the way: out of the fridge ${outside.limit_h} h in all is the limit, and the days on the way count among the ${inFridge.days}`,
-    figures: [
-      { name: "out of the fridge", value: outside.limit_h, unit: "h" },
-      { name: "fridge", value: fridge.limit_c, unit: "°C" },
-    ],
-    rule: keepingRules.outside,
-    cautions: [
-      "A parcel without cooling is warm within hours; ice packs that have thawed no longer hold them cold. Hand them over in person, or freeze them and send them with a carrier that keeps food cold.",
-    ],
-  };
-}
-
-/** Out of the fridge in their box, so that water settles on the box and the butter softens. From memory. */
-function serving({ bench }: World): Outcome {
-  const min = bench.warm_min ?? usualSettings.warm;
-  return {
-    status: "answered",
-    headline: `Take them out ${plain(min)} min before they are eaten, box closed; 2 h out of the fridge in all`,
-    figures: [{ name: "out before eating", value: min, unit: "min" }],
-    rule: {
-      text: `${plain(min)} min to room temperature, boxed, ending when they are needed; ${keepingRules.outside.text}`,
-      basis: bench.warm_min === undefined ? "from memory" : "your bench",
-    },
-    cautions: ["What has been out for 2 h in all (1 h above 32 °C, 90 °F) is eaten or thrown out."],
-  };
 }
 
 /** Two hours in all, one when it is hot. */

@@ -1,10 +1,11 @@
 /** What a label has to say: ingredients in order, allergens, net weight, dates; what isn't known is left blank and named. */
+
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { count, weight_g } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
 import { answerLabel } from "./answer.ts";
+import { labelCues, labelGoesOn } from "./cues.ts";
 import { readLabel } from "./read.ts";
 
 const side_mm = z.optional(
@@ -61,82 +62,9 @@ export const label = tool<LabelInputs>({
   name: "label",
   purpose: "The label: ingredients in order, allergens, net weight, dates, for the US or the EU",
   inputs,
-  cues: cues(
-    [
-      9,
-      "(?:safe|ok|okay|fine|suitable|alright|can|for) .. (?:allerg\\S*|intoleran\\S*|coeliac|celiac)",
-      "(?:allerg\\S*|intoleran\\S*|coeliac|celiac) .. (?:kid|kids|child|guest|friend|customer|person|eat|have|instead|safe|ok)",
-    ],
-    [
-      7,
-      "(?:print|printed|printable|pdf|pdfs) .. labels?",
-      "labels? .. (?:pdf|pdfs|print|printed|printing|printable|paper)",
-      "(?:sheets?|pages?)\\S* (?:of|with|full of) .. (?:labels?|stickers)",
-      "label sheets?\\S*",
-      "^(?:and |as |make it |in |print )*(?:a |one )?sheet\\S* of {number}(?: of (?:them|those|these))?(?: (?:please|pls))?$",
-    ],
-    [4, "{number} (?:\\S+ )?labels?"],
-    [
-      2,
-      "(?:as|to|in) (?:a |an )?pdfs?",
-      "pdfs?",
-      "^(?:(?:and|can|could|you|please|ok|now) )*print",
-      "{number} copies",
-    ],
-    [
-      5,
-      "(?:allergens?|allergen|allergies)",
-      "(?:us|usa|u s|american|eu|e u|european|uk) labels?",
-      "labels? .. {ingredient} .. {weight}",
-      "labels? .. {weight} .. {ingredient}",
-    ],
-    [
-      4,
-      "labels?",
-      "(?:contains|contain) (?:line|statement)",
-      "(?:declare|declaration)",
-      "ingredients? (?:list|line|statement)",
-      "best (?:by|before) date",
-      "(?:nuts?|gluten|dairy|eggs?|milk|soy|soya|lactose|wheat|peanuts?) ?free",
-      "{ingredient=(egg|milk)} free",
-      "{count=(macarons|shells)} .. (?:contain|contains)",
-      "{base} .. (?:contain|contains)",
-      "{chocolate} .. (?:contain|contains)",
-      "(?:contain|contains) (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient})",
-      "(?:is|are) there (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient}) in .. (?:{base}|{count=(macarons|shells)})",
-      "allergic",
-      "allergy",
-    ],
-    [1, "net (?:weight|wt)", "{weight} .. {ingredient}", "(?:contains|contain)"],
-    [
-      -6,
-      "bottle .. contains?",
-      "(?:bottle|flavor|flavour|oil|extract) label",
-      "label (?:says|said|reads|on (?:my|the) bottle)",
-      "(?:timer|alarm)",
-      "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|log|record|jot)",
-      "label it",
-      "label (?:the|that|this) timer",
-    ],
-    [-4, "(?:cost|costs|price|charge|margin|markup)", "box and label", "time to label"],
-  ),
+  cues: labelCues,
   // "and if i put peanut butter in them"
-  goesOn: cues(
-    [
-      4,
-      "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
-      "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",
-    ],
-    [
-      8,
-      "(?:does|do|has|have) (?:it|they|that|these|those|this) (?:have|contain|got|hold|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})",
-      "any (?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})(?: in (?:it|them|that|there))?(?: at all)?(?: [?])?$",
-    ],
-    [12, "(?:my|our) (?:name|address)", "name and address"],
-    [12, "^(?:(?:and|the|what|whats|about|which) )*(?:best|use) (?:before|by)(?: date)?(?: [?])?$"],
-    [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
-    [-8, "{number}", "{weight}", "{volume}", "{percent}"],
-  ),
+  goesOn: labelGoesOn,
   examples: [
     {
       say: "us label: 130 g almond flour, 130 g powdered sugar, 100 g egg whites, 100 g sugar, 90 g butter, net weight 120 g",

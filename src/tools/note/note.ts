@@ -42,6 +42,7 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
+    [8, "{count=batches} (?:to|for the) (?:log|note|record|book)"],
     [12, ...ignoringCues],
     // told in the past tense, with what a note is made of: no question
     [

@@ -16,7 +16,7 @@ const leads =
   "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*";
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const closes = new RegExp(
-  `(?:^| )${noteClosers}(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
+  `(?:^| )${noteClosers}(?: |$)|<count=batches> (?:to|for the) (?:log|note|record|book)(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =

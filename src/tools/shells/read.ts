@@ -6,7 +6,6 @@ import {
   diameter,
   forUs,
   isWhitesCount,
-  pointsBack,
   says,
   sizeAgain,
   thatSize,
@@ -15,6 +14,7 @@ import {
 import { countedShares, namedShares } from "../lib/shares.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { boxesAsked } from "./boxes.ts";
+import { fromBareNumber, fromTable, ofBatter, ofBowl } from "./earlier.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
@@ -78,37 +78,11 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
 }
 
-/** "how many macarons from 270", "and from the white", behind batter that was split. */
-function ofBowl(reading: Reading, { table, last, follows }: Memory): Draft | undefined {
-  const [bare, ...others] = bareNumbers(reading);
-  if (table.mass?.thing !== "batter" || !says(reading, /(?:^| )(?:from|out of) (?:the |my )?\S*<?/))
-    return undefined;
-  const want = "macarons" as const;
-  if (
-    bare &&
-    others.length === 0 &&
-    bare.value >= 40 &&
-    says(reading, /how many \S*<count=macarons\S* .*(?:from|out of) (?:the |my )?\S*<number>(?: \?)?$/)
-  )
-    return { batter_g: bare.value, want };
-  const part = table.parts?.find(({ name }) =>
-    reading.things.some((each) => (each.color ?? each.taste) === name),
-  );
-  const again =
-    follows &&
-    last?.tool === "shells" &&
-    says(reading, /^(?:and |so |what about |how about )*(?:from|out of) the \S+(?: \?)?$/);
-  return part && again ? { batter_g: part.grams, want } : undefined;
-}
-
 /** "48 macarons, half raspberry half pistachio". */
 function sharedOut(reading: Reading, macarons: number): Draft {
   const shares = namedShares(reading) ?? countedShares(reading, macarons);
   return shares ? { shares } : {};
 }
-
-/** Of a bowl of batter it is the whites in it that are asked for. */
-const ofBatter = (want: ShellsInputs["want"]): Draft => (want === "whites" ? { of_batter: true } : {});
 
 /** "612 g batter, how many macs at 35": mm, where a weight or a count was said. */
 function sizeAt(reading: Reading): number | undefined {
@@ -322,49 +296,4 @@ function readWant(reading: Reading): ShellsInputs["want"] {
   if (says(reading, /<base=batter/) && !reading.amounts.some((each) => each.of?.base === "batter"))
     return "batter";
   return undefined;
-}
-
-/** "and 38 mm ones" carries a length; "and for 300" the number that was said before. */
-function fromBareNumber(reading: Reading, memory: Memory): Draft {
-  const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
-  const bare = bareNumbers(reading)[0];
-  // "three colours": bowls, and no macarons
-  if (!bare || bare.of?.count === "bowls") return {};
-  // "how much batter for the 20", of which the trays were asked before
-  if (!memory.follows) return before?.macarons === bare.value ? { macarons: bare.value } : {};
-  // "i have only 4" is no weight where hundreds of grams were
-  for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
-    if (slot.endsWith("_g") && bare.value < (before?.[slot] ?? 0) / 25) continue;
-    else if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
-  return {};
-}
-
-/** What earlier answers left: the batter weighed out, the macarons planned. */
-function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["want"]): Draft {
-  // what was known before is kept by the conversation; the table would only repeat its outcome
-  if (memory.last?.tool === "shells") return {};
-  const { mass, macarons, shells, diameter_mm } = memory.table;
-  const size =
-    diameter_mm !== undefined && reading.amounts.every((each) => each.dim !== "length")
-      ? { diameter_mm }
-      : {};
-  const { part } = memory.table;
-  if (
-    part?.thing === "batter" &&
-    says(
-      reading,
-      /(?:each|every|one) (?:of (?:those|these|the|my) )?\S*<count=bowls>|(?:per|in|from) (?:each|one) (?:bowl|of them)/,
-    )
-  )
-    return { batter_g: part.grams, ...size };
-  const wantsYield = want === "macarons" || want === "shells";
-  if (want === "tray" || want === "one") return size;
-  if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))
-    return { batter_g: mass.grams, ...ofBatter(want), ...size };
-  // "so trays?": of the shells there are, with the spares among them
-  if (want === "trays" && shells !== undefined && reading.amounts.length === 0) return { shells, ...size };
-  if (macarons !== undefined && !wantsYield) return { macarons, ...size };
-  if (shells !== undefined) return { shells, ...size };
-  if (mass?.thing === "batter") return { batter_g: mass.grams, ...ofBatter(want), ...size };
-  return macarons !== undefined && want === "shells" ? { macarons, ...size } : {};
 }

@@ -1,12 +1,23 @@
 /** Reads how a bowl is to be split: the numbers with the names that stand beside them. */
-import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import {
+  isRatioPart,
+  nameBeside,
+  namedBySize,
+  namedLater,
+  nameFrom,
+  otherNamed,
+  pairInOrder,
+  restName,
+  shareOf,
+  wholeHundred,
+} from "./names.ts";
 import { differing, oneOfThem, partMore, relatedParts } from "./relations.ts";
 import type { SplitInputs } from "./split.ts";
 
 type Draft = Partial<SplitInputs>;
-type Share = { name?: string; size: number };
 
 export function readShares(reading: Reading, memory: Memory): Draft {
   // "525", where the weight of the bowl was asked for
@@ -261,136 +272,4 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (colors.length > 1 && says(reading, /evenly|equal|split|divide/))
     return { parts: colors.map((each) => shareOf(1, each.color)) };
   return {};
-}
-
-/** "3 to 1, plain to gold". */
-function pairInOrder(reading: Reading): Share[] | undefined {
-  const names = reading.things.filter((each) => (each.color || each.taste) && !each.base);
-  const sizes = reading.amounts.filter((each) => isRatioPart(reading, each));
-  const [first, second] = names;
-  const said =
-    first &&
-    second &&
-    / (?:to|and|:) $/.test(reading.text.slice(first.at[1], second.at[0])) &&
-    // "three to one, plain to gold" as well as "pink and white 2:1"
-    (sizes.every((each) => each.at[1] <= first.at[0]) || sizes.every((each) => each.at[0] >= second.at[1]));
-  return said && names.length === 2 && sizes.length === 2
-    ? sizes.map((each, at) => shareOf(each.value, nameFrom(names[at] as Thing)))
-    : undefined;
-}
-
-/** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
-function wholeHundred(reading: Reading): Share[] | undefined {
-  const said = /(?:^| )(\d{1,2})(?: ?[/-] ?| )(\d{1,2})(?=[ ,.;]|$)/.exec(reading.text);
-  const [one, two] = / fifty fifty(?: |$)/.test(reading.text)
-    ? [50, 50]
-    : [Number(said?.[1]), Number(said?.[2])];
-  if (one + two !== 100) return undefined;
-  const colors = reading.things.filter((each) => (each.color || each.taste) && !each.base);
-  const names = colors.length === 2 ? colors.map((each) => each.color ?? each.taste) : [];
-  return [shareOf(one, names[0]), shareOf(two, names[1])];
-}
-
-const shareOf = (size: number, name: string | undefined): Share => ({ size, ...(name ? { name } : {}) });
-
-/** "2 to 1", "3 : 2 : 1": the number has another beside it. */
-function isRatioPart(reading: Reading, amount: Amount): boolean {
-  const [from, to] = amount.at;
-  return (
-    (/^(?: ?to |: ?(?=\d)| : ?)(?:\d|one|two|three|four|five)\b/.test(reading.text.slice(to)) &&
-      // "in 3: 1 part red" begins a list
-      !/^: \d+ parts?\b/.test(reading.text.slice(to))) ||
-    (/(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from)) &&
-      !/^ parts?\b/.test(reading.text.slice(to)))
-  );
-}
-
-/** The color or taste that follows an amount before the next one, else the one right before it. */
-function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined): string | undefined {
-  const ofMixes = new Set(reading.things.flatMap((each) => each.base ?? [])).size > 1;
-  const isName = (each: Thing) =>
-    Boolean((each.color || each.taste || each.chocolate || each.dose || each.ingredient) && !each.base) ||
-    (ofMixes && each.base !== undefined && each.base !== "filling");
-  const next = reading.amounts
-    .filter((each) => each !== bowl && each.at[0] > amount.at[0])
-    .map((each) => each.at[0]);
-  const rest = reading.text.indexOf(" rest ", amount.at[1]);
-  const end = Math.min(...next, rest < 0 ? Number.POSITIVE_INFINITY : rest);
-  const after = reading.things.find((each) => isName(each) && each.at[0] >= amount.at[1] && each.at[0] < end);
-  // "pink half and white half", "pink 50 % white 25 %": the names come first throughout
-  const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);
-  const shares = reading.amounts.filter((each) => each !== bowl).map((each) => each.at[0]);
-  const names = reading.things
-    .filter((each) => (joined?.color ? each.color : each.taste) && !each.base)
-    .map((each) => each.at[0]);
-  const from = bowl ? bowl.at[1] : 0;
-  const first = Math.min(...names.filter((at) => at >= from || at < (bowl?.at[0] ?? 0)));
-  if (joined && (joined.color || joined.taste) && first < Math.min(...shares)) return nameFrom(joined);
-  // "half lemon buttercream, half mint ganache"
-  const mixOf = ofMixes
-    ? reading.things.find((each) => each.base && each.at[0] >= amount.at[1] && each.at[0] < end)
-    : undefined;
-  if (after && mixOf && after !== mixOf) return `${nameFrom(after)} ${nameFrom(mixOf)}`;
-  if (after) return nameFrom(after);
-  const before = reading.things.findLast(
-    (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
-  );
-  return before && nameFrom(before);
-}
-
-/** "3 to 1, three parts pink": the number said once more, with its name. */
-function namedLater(
-  { amounts, text }: Reading,
-  amount: Amount,
-  parts: readonly Amount[],
-): string | undefined {
-  if (parts.filter((each) => each.value === amount.value).length > 1) return undefined;
-  const again = amounts.find(
-    (each) =>
-      !parts.includes(each) && each.value === amount.value && /^ parts? /.test(text.slice(each.at[1])),
-  );
-  return again && /^ parts? (?:of )?(\S+)/.exec(text.slice(again.at[1]))?.[1];
-}
-
-/** The one name of the shares before that none has yet, where one has none. */
-function otherNamed(parts: Share[], before: Draft | undefined): Share[] {
-  const names = [...(before?.percents ?? []), ...(before?.parts ?? [])].flatMap((each) => each.name ?? []);
-  const left = names.filter((name) => !parts.some((each) => each.name === name));
-  const [name] = left;
-  const nameless = parts.filter((each) => each.name === undefined);
-  return name && left.length === 1 && nameless.length === 1 && parts.length === names.length
-    ? parts.map((each) => (each.name === undefined ? { ...each, name } : each))
-    : parts;
-}
-
-/** "2:1, the big part raspberry": named by which is the larger. */
-function namedBySize(reading: Reading, parts: readonly Amount[]): Share[] | undefined {
-  const said = [
-    ...reading.mask.matchAll(
-      /the (big|bigger|biggest|larger|largest|small|smaller|smallest|little) (?:part|half|bowl|one|share|bit)\S* (?:(?:is|in|gets|goes|will be|should be|to be|for|stays|with|the|left) )*(\S+)<[^>]*(?:taste|color)=/g,
-    ),
-  ];
-  const sizes = parts.map((each) => each.value);
-  if (said.length === 0 || new Set(sizes).size !== sizes.length) return undefined;
-  const names = new Map(
-    said.map(([, size = "", name = ""]) => [
-      /^(?:big|larg)/.test(size) ? Math.max(...sizes) : Math.min(...sizes),
-      name.replaceAll("_", " "),
-    ]),
-  );
-  return sizes.map((size) => shareOf(size, names.get(size)));
-}
-
-const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.base ?? thing.text;
-
-function restName(reading: Reading): Draft {
-  const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(
-    reading.mask,
-  )?.[1];
-  if (plain) return { rest: plain };
-  const match =
-    /(?:the_rest\S*|the rest(?: \S+)?|(?<=(?:<\S+|,) )rest\S*|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(
-      reading.mask,
-    );
-  return match?.[1] ? { rest: match[1].replaceAll("_", " ") } : {};
 }

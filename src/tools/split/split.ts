@@ -1,10 +1,11 @@
 /** One bowl into several: equal, by parts, by percentages, by weights. What is split always adds up. */
+
 import * as z from "zod/mini";
 import type { Outcome, World } from "../contract/index.ts";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { weight_g } from "../lib/inputs.ts";
 import { plain, weight } from "../lib/show.ts";
+import { splitCues } from "./cues.ts";
 import { readShares } from "./read.ts";
 
 const share = z.object({
@@ -45,100 +46,7 @@ export const split = tool<SplitInputs>({
   purpose: "One bowl of batter or filling into several, equal, by parts, percentages or weights",
   inputs,
   shifts: "added",
-  cues: cues(
-    [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
-    [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
-    [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
-    [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],
-    [-3, "{base} .. {dose}"],
-    [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
-    [5, "(?:one|another) more {dose=color}"],
-    [8, "back to {number} (?:equal )?{count=bowls}"],
-    [
-      8,
-      "\\S*<factor> (?:as )?(?:much|many) (?:{taste}|{color}) as (?:{taste}|{color})",
-      "^(?:(?:and|ok|so|but|make|the) )*(?:{color}|{taste}) (?:(?:is|gets|as|should|be|to) )*\\S*<factor>(?: (?:as )?much)?(?: as (?:the )?(?:{color}|{taste}|others?|rest))?(?: [?])?$",
-    ],
-    // "half of it coffee, other half orange"
-    [
-      9,
-      "\\S*<number,fraction> (?:of (?:it|that|this) )?{taste} .. other \\S*<number,fraction> {taste}(?!.* (?:how much|hw much) (?:{dose}|{taste}))",
-    ],
-    [
-      10,
-      "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",
-      "(?:color|colour|{dose=color}) (?:the |my |this |that )?{base=batter} (?:into|in) {number} {count=bowls} .. each",
-    ],
-    [8, "{weight} .. {base} .. {percent} (?:of (?:it|that|this) )?(?:{taste}|{color}) .. \\S*rest\\S*"],
-    [8, "{weight} .. {base} between {number} {taste} .. {number} {taste}"],
-    [-6, "(?:split|broken|divided) .. (?:into|by) (?:its |the |each |every )*ingredients?"],
-    [
-      10,
-      "(?:color|colour|{dose}) {weight} .. {base=batter} .. (?:into|in) {number} (?:{count=bowls}|colou?rs|shades)",
-      "{weight} .. {percent} (?:of )?(?:{taste}|{color}) .. {percent} (?:of )?(?:{taste}|{color})",
-    ],
-    [
-      5,
-      "{weight} .. {base} .. (?:into|in) {number} .. (?:same|equal|each)",
-      "{weight} .. {base} .. (?:into|in) {number} {count=bowls}",
-      "{number} (?:equal )?{count=bowls} (?:out of|from) (?:the |my )?{weight}",
-    ],
-    [
-      4,
-      "^(?:halve|half)\\S* {weight} .. {base}",
-      "(?:split|divide|divid|share|portion|separate)(?:<\\S+)? .. {weight}",
-      "split<\\S+ .. {weight}",
-      "{weight} .. (?:split|divide|divided|share)(?:<\\S+)?$",
-      "{number} {count=bowls} .. {color} .. {number} {count=bowls}",
-      "(?:split|splitting|divide|dividing|share) {number} (?:in |into |between |among )?{number}",
-      "\\S*<number,fraction> .. {color}",
-      "\\S*<number,fraction> (?:of it |of that |of them )?(?:{taste}|{color}|{dose})",
-      "{percent} .. {weight} .. {base} .. {remainder}",
-      "{percent} .. {taste} .. {remainder}",
-      "half_and_half\\S*",
-      "(?:share|shared|sharing|dealt|parted|distribute|distributed|spread) .. (?:over|among|between|across|into) {number}",
-      "(?:share|distribute|divide|split) (?:my |the |this |that )?{base} .. (?:over|among|between|across|into|in) {number}",
-      "{weight} .. {base} .. {percent} .. {color}",
-      "{weight} .. {base} .. {percent} .. {percent}",
-      "{number} {count=bowls} .. {number} {count=bowls}",
-      "(?:into|in|between|among) {number} (?:equal )?{count=bowls}",
-    ],
-    [
-      3,
-      "(?:split|divide|share out|portion)(?:<\\S+)?",
-      "{number} equal",
-      "equal {count=bowls}",
-      "(?:in|into) (?:two|three|four|five|six|2|3|4|5|6|half|halves|thirds|quarters)(?:<\\S+)?$",
-      "{percent} .. {color} .. {percent}",
-      "{color} .. {percent} .. {color}",
-      "{weight} .. {base} .. {number} (?:to|:) {number}",
-      "\\S*<number,fraction> .. {taste} .. {remainder}",
-      "half and half",
-      "(?:how|hw) much (?:in|for|goes in|per) (?:each|every) {count=bowls}",
-    ],
-    [2, "{count=bowls}", "{color} .. {color}", "{remainder}", "evenly", "{number} (?:to|:) {number}"],
-    [1, "{color}", "{weight} .. {base}"],
-    [
-      -4,
-      "(?:just|has|my|is|looks|its|it|ganache|buttercream|all|keeps|kept|have|had) split(?:<\\S+)?",
-      "{base} .. {symptom=(split_ganache|curdled_buttercream)}",
-      "{dose} .. {base}",
-      "(?:note|log) ",
-      "timer",
-      "{ingredient=almond_flour}",
-      "label",
-      "{dose} .. (?:for|in|into) (?:the |one |each |that )?(?:\\S+ )?\\S*<number,fraction>",
-    ],
-    [
-      -3,
-      "{count=macarons}",
-      "{chocolate} .. {ingredient=cream}",
-      "{percent} (?:of )?{dose}",
-      "{money}",
-      "{ingredient=(whites|cream)}",
-      "oily",
-    ],
-  ),
+  cues: splitCues,
   examples: [
     { say: "480 g batter, two parts blue one part white", inputs: { total_g: 480, thing: "batter" } },
     { say: "split 450 g of batter a third pink the rest plain", inputs: { total_g: 450 } },

@@ -27,6 +27,7 @@ export const trouble = tool<TroubleInputs>({
   purpose: "What went wrong with shells, ganache, buttercream or meringue, and what to change",
   inputs,
   cues: cues(
+    [4, "^(?:(?:my|the|help|oh no|ugh|now) )*{base} (?:is|looks|went|gone|turned|goes) (?:\\S+ )?{symptom}$"],
     // no ratio mends it, whatever was weighed
     [
       18,

@@ -1,0 +1,86 @@
+/** The signs of a cost question, of one that goes on from it, and of one behind another answer. */
+import { cues } from "../lib/cue.ts";
+
+export const costCues = cues(
+  [
+    10,
+    "^(?:(?:my|the|all|ok|so) )*(?:costs?|spent|bills?|receipts?|shopping)(?: so far| was| were| today| in all)?(?: :)? .*{ingredient} {number} .*{ingredient} {number}",
+  ],
+  [
+    8,
+    "^(?:(?:and|plus|add|also|with) )*{time} (?:of )?(?:my time|work|labou?r) (?:at|for) (?:{number}|{money})",
+  ],
+  [8, "(?:i|we|ive) (?:spent|paid) (?:about |around |roughly )?(?:{number}|{money}) (?:on|for) "],
+  [
+    5,
+    "(?:cost|price) of {weight} .. {ingredient}",
+    "how much (?:does|do|is|are|would) {weight} .. {ingredient} cost",
+    "what (?:does|do) {weight} .. {ingredient} cost",
+  ],
+  [
+    6,
+    "{weight} .. {ingredient} .. (?:what|how much) .. (?:cost|costs|run me)",
+    "{money} .. {ingredient} .. (?:what|how much) .. come to",
+    "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)",
+  ],
+  [6, "{ingredient} (?:is |costs |at |@ )?{money} , {weight}(?: of (?:it|that))?(?: [?])?$"],
+  [
+    4,
+    "(?:margin|markup|mark up|food cost|profit)",
+    "{money} .. (?:charge|price)",
+    "(?:charge|price) .. {money}",
+    "(?:what|how much) .. (?:charge|sell .. for)",
+    "(?:what|whats|how much) .. {count=(batches|boxes|macarons)} .. (?:cost|costs|come to|run me|set me back)",
+    "(?:what|whats|how much) .. (?:cost|costs|cost me|come to|run me)",
+    "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)",
+    "what (?:price|should i charge|do i charge|to charge)",
+    "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}",
+  ],
+  [
+    3,
+    "{money} .. (?:each|apiece|a piece|per {count=macarons})",
+    "price .. {percent}",
+    "(?:worth|break even)",
+  ],
+  [2, "(?:sell|sells|selling|sold) .. (?:at|for) {number}", "{money}"],
+  [-4, "(?:had|theyd|theyve|they|it|eggs|{ingredient}) (?:have )?come to {number}"],
+  [
+    7,
+    "{percent} .. (?:discount|off|vat|gst|tax|fees?|commission)",
+    "(?:discount|vat|gst|tax|fees?|commission) .. {percent}",
+  ],
+  [6, "(?:cost|price) (?:of|for) (?:making )?{number} (?:\\S+ ){0,2}{count=macarons}"],
+  [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
+  [1.9, "(?:cost|costs|charge|price)"],
+  [
+    1,
+    "{percent}",
+    "(?:packaging|boxes|ribbon|labou?r|wages?|ingredients)",
+    "to make",
+    "(?:sell|sells|selling|sold)",
+  ],
+  [
+    -6,
+    "(?:remember|save|store|note) (?:that|this|it|the)(?: price)?",
+    "keep (?:that|this|it|the price)(?: in mind| on file)?(?: (?:please|pls))?$",
+    "{money} .. (?:remember|save|note)",
+    "^(?:(?:please|pls|ok|so|and|can|could|you) )*(?:note|notes|log|record|jot|set|remember|save)",
+  ],
+  [
+    -4,
+    "(?:currency|labor rate|labour rate)",
+    "(?:pantry|larder|stock|shelf|cupboard)",
+    "label",
+    "allergens?",
+    "(?:bought|paid) .. {money}",
+    "{dose=flavor} .. {percent}",
+    "{percent} .. {dose}",
+    "{percent} .. {base}",
+    "timer",
+  ],
+);
+
+export const costGoesOn = cues([
+  4,
+  "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$",
+]);

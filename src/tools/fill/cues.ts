@@ -1,0 +1,129 @@
+/** The signs of a fill question, of one that goes on from it, and of one behind another answer. */
+import { cues } from "../lib/cue.ts";
+
+export const fillCues = cues(
+  [
+    9,
+    "how many {count=macarons} (?:will|can|does|would|do) (?:that|the|this|those) (?:{number}|{weight}) (?:fill|do|cover)",
+  ],
+  [
+    9,
+    "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
+  ],
+  [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
+  [
+    5,
+    "^(?:(?:and|so|ok|now|then) )*how much {base=(filling|buttercream|ganache)} (?:do|will|would) i (?:have|need) to (?:make|mix|whip)(?: for (?:that|them|those|these|it|this))?(?: [?])?$",
+  ],
+  [
+    5,
+    "{weight} .. {base=(filling|buttercream|ganache)} .. (?:fill|enough) .. how many",
+    "{weight} .. {base=(filling|buttercream|ganache)} .. enough to fill",
+    "how many .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
+    "how many {count=macarons} (?:will|does|can|would|could) (?:that|it|this) fill",
+    "how many .. {count=macarons} (?:will|does|can|would|could) (?:the |my )?{weight} fill",
+  ],
+  [
+    6,
+    "{weight} .. {base=(filling|buttercream|ganache)} .. (?:enough|plenty|do|cover|stretch|last|suffice) (?:for |to fill |to )?(?:\\S+ )?{number}",
+    "enough {base=(filling|buttercream|ganache)} (?:for|to fill) {number}",
+  ],
+  [
+    8,
+    "{number} .. {count=macarons} .. {base=(filling|buttercream|ganache)} (?:per|for each|each|for every|a) {dose=flavor}",
+  ],
+  [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
+  [
+    8,
+    "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)",
+    "(?:center|centre|middle|core|inside|inner) .. (?:ring|border|rim|dam|wall|outer|outside)",
+  ],
+  [
+    4,
+    "(?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)} .. {number} .. {count=(macarons|shells)}",
+    "{number} .. {count=macarons} .. (?:how|hw) much (?:more )?{base=(filling|buttercream|ganache)}",
+    "(?:how|hw) many .. {count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)}",
+    "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
+    "how much .. {number} .. {count=macarons} as (?:the |a )?(?:center|centre|ring)",
+    "{base=filling} for {number}",
+    "{base=(buttercream|ganache|filling)} for .. {number} of (?:them|those|these)",
+    "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
+    "(?:how|hw) much (?:do|should|shall|must) i .. to_fill\\S* {number} .. {count=macarons}",
+    "^(?:and )*(?:the )?fill for {number}",
+    "^(?:(?:ok|so|and|now|right) )*(?:how|hw) much (?:do|should|shall|must) i (?:make|need|pipe) to_fill\\S* (?:these|them|those|it all)",
+    "{count=macarons} .. (?:waiting|ready|there|baked|need|want|paired|matched) (?:for|to|a|some|their)? ?\\S*(?:filling|fill|filled)",
+    "{count=macarons} .. {weight} .. {base=(filling|buttercream|ganache)} .. fill",
+    "(?:how|hw) many .. (?:fill|filled) .. {weight}",
+    "{weight} .. fill .. (?:how|hw) many",
+  ],
+  [
+    3.5,
+    "{base=filling} for (?:them|those|it|these|all|the (?:whole )?lot)",
+    "(?:how|hw) much (?:more )?{base=filling}",
+    "{base=filling} .. {number} .. {count=macarons}",
+    "{base=filling} per {count=macarons}",
+    "{base=filling} .. (?:one|each|a|every) {count=macarons}",
+    "{count=macarons} .. {base=filling} (?:do|should|to)",
+    "fill {number} .. {count=macarons}",
+    "{weight} .. {base} .. enough .. {number} .. {count=macarons}",
+    "enough {base=(filling|buttercream|ganache)} .. {number} .. {count=macarons}",
+    "what .. {base=filling} .. {count=macarons}",
+    "{number} .. {count=macarons} .. {base=filling}",
+    "{weight} .. {base=filling} .. (?:how|hw) many",
+    "{count=macarons} .. (?:how|hw) much .. (?:each|of each)",
+  ],
+  [2, "{base=filling}", "(?:ring|center|centre)", "fill"],
+  [1, "{count=macarons}", "each"],
+  [
+    -4,
+    "{dose}",
+    "{base=batter}",
+    "flavou?r",
+    "(?:note|log) ",
+    "timer",
+    "(?:ready|due|by|for|until) {when}",
+    "(?:how long|keep|counter|freeze|fridge)",
+    "label",
+    "split {weight}",
+    "{percent}",
+    "{symptom}",
+    "buy",
+    "(?:cost|margin|charge)",
+    "(?:filled|made) .. {when}",
+    "when (?:do|should)",
+  ],
+  [
+    -3,
+    "{base=(filling|buttercream|ganache)} .. {weight} .. (?:of )?{taste}",
+    "save",
+    "{ingredient=(chocolate|cream|whites|butter)} .. {base}",
+    "{chocolate} .. {ingredient=cream}",
+    "recipe",
+  ],
+  [-8, "(?:how|hw) much {dose} .. (?:for|in|into) (?:the |my )?(?:ring|center|centre)"],
+  [-1.5, "{taste} .. {weight}"],
+);
+
+export const fillGoesOn = cues([
+  12,
+  "^(?:(?:and|the|my|but|oh) )*{count=shells} (?:came out|are|turned out|ended up|were|piped|baked) (?:at |to )?{length}(?: wide| across)?(?: [?])?$",
+]);
+
+export const fillAfter = {
+  buttercream: cues([
+    14,
+    "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
+    "^(?:(?:and|so|ok|now) )*how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for {number} {count=macarons}(?: [?])?$",
+  ]),
+  // "no, make it buttercream", behind a ganache for so many
+  ganache: cues([
+    14,
+    "^(?:(?:and|so|ok|now) )*how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for {number} {count=macarons}(?: [?])?$",
+    "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
+    "^(?:(?:no|nope|actually|sorry|wait|oh|and|ok|hm) )*(?:(?:make|do) (?:it|that|them|this) |with |use |i want |rather |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$",
+  ]),
+  day: cues([
+    14,
+    "^(?:(?:and|so|ok|how much|weight of|the) )*{base=filling} (?:for (?:it|that|them|those|this|(?:the|those|these|all) {number})|(?:do i need|is that|is it))(?: then)?(?: [?])?$",
+  ]),
+};
