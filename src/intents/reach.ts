@@ -210,7 +210,7 @@ const inOneBowl =
 
 /** "and in oz?": the answer before, in ounces. */
 const inOz =
-  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: (?:please|pls|then))? ?\??$/;
+  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: \?)?(?: (?:please|pls|then|both|both of them))? ?\??$/;
 /** "and now?": the same question again, where asking it does nothing but answer. */
 const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
 /** A ganache is answered with and without. */

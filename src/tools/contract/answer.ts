@@ -70,6 +70,8 @@ export interface Table {
   parts?: { name: string; grams: number; of?: string }[];
   /** How an order is shared out: "half raspberry, half pistachio". */
   shares?: { name: string; share: number; base?: string }[];
+  /** What a plain sum came to: "that many grams". */
+  number?: number;
   macarons?: number;
   shells?: number;
   diameter_mm?: number;

@@ -99,7 +99,9 @@ function sumAnswer(sum: string, unit: string): Outcome {
       working: [`${said} = ${shown(worked.value, unit)}`],
       ...(unit !== "" && unitRow(unit).dim === "weight"
         ? { leaves: { mass: { grams: worked.value * unitRow(unit).per, thing: "" } } }
-        : {}),
+        : unit === ""
+          ? { leaves: { number: worked.value } }
+          : {}),
     };
   }
   if (worked.why === "division by zero") return impossible("Nothing can be divided by zero.");

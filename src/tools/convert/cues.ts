@@ -23,6 +23,10 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  [
+    12,
+    "^(?:(?:please|ok|so|and|now|can you) )*(?:put|turn|give me) (?:that|the) {ingredient} (?:in|into|as) {unit}",
+  ],
   [8, `{percent} of {number}${end}`],
   [
     9,

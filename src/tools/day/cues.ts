@@ -1,6 +1,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const dayCues = cues(
+  [-9, "{time} .. timer", "timer .. {time}"],
   // "save it as" is a recipe's otherwise
   [
     7,

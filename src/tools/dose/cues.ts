@@ -2,6 +2,11 @@
 import { cues } from "../lib/cue.ts";
 
 export const doseCues = cues(
+  [
+    9,
+    "(?:forget|no|not) .. (?:finished|total) .. {percent} of {number}",
+    "^(?:(?:ok|no|just) )*plain {percent} of (?:{number}|{weight})",
+  ],
   // "and for the 180 g bowl", past another topic too
   [9, "^(?:(?:ok|and|so|now|then) )*for the {weight} (?:one|bowl|batch|{count=bowls})(?: [?])?$"],
   [

@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const fillCues = cues(
+  [5, "^(?:(?:and|so|ok|then) )*{base=filling} for (?:those|the|these|all) {number}(?: [?])?$"],
   [
     9,
     "how many {count=macarons} (?:will|can|does|would|do) (?:that|the|this|those) (?:{number}|{weight}) (?:fill|do|cover)",

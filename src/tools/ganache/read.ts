@@ -167,7 +167,7 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     now.cream_g !== undefined &&
     says(
       reading,
-      /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)/,
+      /what (?:will|does|can|would) (?:that|it|this)|good for|ratio|what(?:s| is) (?:that|it|this)|(?:right|ok|okay|good|enough) (?:for|to) /,
     );
   if (told) return { ...common, ...now, want: "check" };
   const weights = readWeights(reading, memory, want.want === "split");

@@ -6,6 +6,10 @@ const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granula
 
 export const scaleCues = cues(
   [
+    12,
+    "^(?:(?:please|ok|so|and|now|can you) )*make (?:the |my )?{formula} (?:with|from|out of) (?:{weight}|{number}) (?:of (?:the )?)?{ingredient}",
+  ],
+  [
     10,
     "(?:redo|recalculate|work out) (?:the |my |all )*(?:weights?|grams|recipe|amounts?) (?:for|to) {number} {count=macarons}",
   ],
@@ -263,6 +267,8 @@ export const scaleAfter = {
   // "and the almond flour in it", behind the batter for so many
   shells: cues([
     14,
+    "(?:come|comes|came) to in ingredients",
+    "(?:in|as) ingredients(?: [?])?$",
     "^(?:(?:and|so|ok|what about|how much is|how much) )*(?:the )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar|whites)} in (?:it|that|there)(?: (?:then|please))?(?: [?])?$",
   ]),
   formula: cues([

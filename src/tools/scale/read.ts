@@ -67,6 +67,15 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),
   };
+  // "house recipe for that many grams", behind a sum
+  if (
+    weights.length === 0 &&
+    reading.amounts.length === 0 &&
+    memory.last?.tool === "convert" &&
+    memory.table.number !== undefined &&
+    says(reading, /(?:that|so) (?:many|much|amount)(?: of)?(?: \S*<unit=g>| batter)?/)
+  )
+    return { ...common, total_g: memory.table.number };
   // "if it all goes in shells, how much of the other things", behind a weight of one of them
   const { mass } = memory.table;
   const atHand =

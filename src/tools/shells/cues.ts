@@ -3,6 +3,7 @@ import { cues } from "../lib/cue.ts";
 import { spares } from "../lib/spares.ts";
 
 export const shellsCues = cues(
+  [8, "^(?:(?:and|so|ok) )*(?:thats|that is|is that) how many {ingredient=(whites|egg)}(?: [?])?$"],
   [-9, "topping"],
   [
     9,

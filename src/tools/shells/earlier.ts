@@ -38,7 +38,7 @@ export function fromBareNumber(reading: Reading, memory: Memory): Draft {
   if (!memory.follows) return before?.macarons === bare.value ? { macarons: bare.value } : {};
   // "i have only 4" is no weight where hundreds of grams were
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
-    if (slot.endsWith("_g") && bare.value < (before?.[slot] ?? 0) / 25) continue;
+    if (slot.endsWith("_g") && bare.value >= 0 && bare.value < (before?.[slot] ?? 0) / 25) continue;
     else if (before?.[slot] !== undefined || memory.slot === slot) return { [slot]: bare.value };
   return {};
 }

@@ -63,6 +63,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const draft: Draft = {
+    ...(want ? { want } : {}),
     ...known,
     ...(isBatter && known.batter_g !== undefined ? ofBatter(want) : {}),
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),
@@ -223,7 +224,9 @@ function readKnown(reading: Reading, memory: Memory): Draft {
     return { whites_g: onTable.grams, want: "whites" };
   if (counted) return { whites_count: counted.value };
   const trays = numberOf("trays");
-  if (trays && trays.value > 1) return { trays: trays.value };
+  // "make that 3 trays", behind what one of them holds
+  const held = last?.want === "tray" ? { want: "shells" as const } : {};
+  if (trays && trays.value > 1) return { trays: trays.value, ...held };
   // "how many trays for 15"
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,

@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
+  [5, "^(?:(?:and|so|ok|now|then) )*split (?:the|that|my) {number} "],
   [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
   [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
   [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],

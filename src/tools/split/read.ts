@@ -43,6 +43,16 @@ function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amou
   const weighed = reading.amounts.find((each) => each.dim === "number" && !each.fraction && each.value > 40);
   if (weighed && weights.length === 0 && says(reading, /weighs? (?:about |around )?\S*<number>/))
     return { draft: { total_g: weighed.value, ...(mix ? { thing: mix } : {}) }, amount: weighed };
+  // "split the 690 a third mint, rest plain"
+  const named = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      each.value > 40 &&
+      /\bsplit (?:the|that|my|those) $/.test(reading.text.slice(0, each.at[0])),
+  );
+  if (named && weights.length === 0)
+    return { draft: { total_g: named.value, ...(mix ? { thing: mix } : {}) }, amount: named };
   // "split batter 3 ways 612"
   const [large, ...larger] = bareNumbers(reading).filter((each) => each.value > 100);
   if (large && mix && larger.length === 0 && weights.length === 0 && bareNumbers(reading).length <= 2)

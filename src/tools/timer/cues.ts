@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const timerCues = cues(
+  [-9, "(?:find|book|call|order|get) me (?:a |an )(?!timer|alarm|reminder|new|{time})"],
   [-9, "(?:snow|rain|weather|sunny|storm)"],
   [-9, "^(?:and |but )*it takes (?:me |about |around )*{time} (?:to|in|for|until)"],
   [4, "^(?:and |so |ok )*how (?:much|long) (?:time )?(?:is )?(?:still )?left(?: now)?(?: [?])?$"],
@@ -177,6 +178,12 @@ export const timerCues = cues(
   [-6, "(?:remind|tell) me (?:what|how|which|when|why|where|who)"],
   [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
 );
+
+/** "tray 2 as well now", behind a timer that was set. */
+export const timerGoesOn = cues([
+  12,
+  "^(?:(?:and|now|ok) )*{count=trays} {number} (?:as well|too|also)(?: now)?$",
+]);
 
 export const timerAfter = {
   method: cues([

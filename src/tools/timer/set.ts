@@ -32,12 +32,12 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
-    const again = time ? undefined : sameAgain(part, memory);
+    const again = time ? undefined : (sameAgain(part, memory) ?? thatMany(part, memory));
     const unclear = time?.when && lengthOrClock.exec(textOf(part))?.[1];
     if (unclear) return [{ do: "set", ...(name ? { name } : {}), unclear }];
     const draft: Draft = {
       do: "set",
-      ...(name ? { name } : asked ? { name: asked } : {}),
+      ...(name && !/^many /.test(name) ? { name } : asked ? { name: asked } : {}),
       ...time,
       ...again,
       ...(step ? { step } : {}),
@@ -47,12 +47,22 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
   });
 }
 
+/** "timer for that many min", behind a sum. */
+const thatMany = (part: readonly Piece[], { last, table }: Memory): Draft | undefined =>
+  last?.tool === "convert" &&
+  table.number !== undefined &&
+  /\bthat many (?:min|mins|minutes)\b/.test(textOf(part))
+    ? { for_min: table.number }
+    : undefined;
+
 /** "same again for tray 2": as long as the one that was set last. */
 function sameAgain(part: readonly Piece[], memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft) : undefined;
   if (
     before?.do !== "set" ||
-    !/^(?:(?:and|now|ok) )*(?:the )?same(?: again| thing)?(?: |$)/.test(textOf(part))
+    !/^(?:(?:and|now|ok) )*(?:the )?same(?: again| thing)?(?: |$)|^(?:(?:and|now|ok) )*tray \S+ (?:as well|too|also)(?: now)?$/.test(
+      textOf(part),
+    )
   )
     return undefined;
   const { for_min, step } = before;

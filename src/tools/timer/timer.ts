@@ -5,7 +5,7 @@ import { later, tool } from "../contract/index.ts";
 import { time_min } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
 import { answerTimer } from "./answer.ts";
-import { timerAfter, timerCues } from "./cues.ts";
+import { timerAfter, timerCues, timerGoesOn } from "./cues.ts";
 import { readTimer } from "./read.ts";
 
 const minutes = z.number();
@@ -48,6 +48,7 @@ export const timer = tool<TimerInputs>({
   purpose: "Timers by name, for a length of time or until a clock time; how long is left; more, less, stop",
   inputs,
   cues: timerCues,
+  goesOn: timerGoesOn,
   after: timerAfter,
   examples: [
     { say: "set a timer for 12 min", inputs: { do: "set", for_min: 12 } },
