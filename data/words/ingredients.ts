@@ -218,6 +218,8 @@ export const ingredients: readonly IngredientRow[] = [
       "crm",
       "panna",
       "nata",
+      "smietana",
+      "smietanka",
     ],
     ndb: "01053",
     manner: "fluid",

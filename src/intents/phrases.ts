@@ -17,6 +17,17 @@ const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = 
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
 const phrases: readonly Phrase[] = [
+  {
+    marks: ["2 much", "2 little", "2 strong"],
+    from: /(?<=^|[ ,])2 (?=(?:much|little|strong|weak)\b)/g,
+    to: "too ",
+  },
+  // "three quarters of cup of honey"
+  {
+    marks: [" of cup", " of a cup", " of teaspoon", " of tablespoon", " of tsp", " of tbsp"],
+    from: /\b(half|quarters?|thirds?) of (?=(?:cup|teaspoon|tablespoon|tsp|tbsp)\b)/g,
+    to: "$1 ",
+  },
   // "one of those american sticks of butter"
   {
     marks: ["sticks of"],

@@ -23,6 +23,7 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  [5, `^(?:${ask} )?(?=0[.,]\\d){number} of {number}${end}`],
   [
     12,
     "^(?:(?:please|ok|so|and|now|can you) )*(?:put|turn|give me) (?:that|the) {ingredient} (?:in|into|as) {unit}",

@@ -116,7 +116,7 @@ function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
 function dividedBy({ mask, amounts }: Reading, before: Draft): Draft | undefined {
   // "take 24 off that", "divided by 4", behind a sum
   const step =
-    /^(?:(?:and|then|now|ok) )*(take|minus|subtract|less|plus|add|times|multipl\S+ by|divided? by) \S*<number>(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: \?)?$/.exec(
+    /^(?:(?:and|then|now|ok|this|that|it) )*(take|minus|subtract|less|plus|add|times|multipl\S+ by|divided? by) \S*<number>(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: \?)?$/.exec(
       mask,
     )?.[1];
   const next = amounts.find((each) => each.dim === "number")?.value;

@@ -86,7 +86,10 @@ const joints: Record<string, Record<string, string>> = {
 
 function fromWord(token: string, before: Piece | undefined): Piece {
   if (token === "of")
-    return before?.is === "percent" || before?.is === "part"
+    return before?.is === "percent" ||
+      before?.is === "part" ||
+      // "0,35 of 480"
+      (before?.is === "value" && Number(before.text) > 0 && Number(before.text) < 1)
       ? { text: "*", is: "sign" }
       : { text: token, is: "other" };
   if (token === "squared" || token === "cubed")

@@ -80,6 +80,8 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       ? { ...each, thing: undefined }
       : each,
   );
+  const into = putIntoBowl(reading, memory, said);
+  if (into) return [into];
   const bowl = readBase(reading, memory, said, targets);
   const weights = said.filter((each) => !isBowl(bowl, each));
   const common = {
@@ -221,6 +223,26 @@ const putInBefore = (reading: Reading, before: Draft | undefined): boolean =>
     reading,
     /(?:^| )i (?:have |ve )?(?:already )?(?:put|added|used|poured|tipped|stirred|dropped|squeezed|stuck\S*|popped|chucked|threw|splashed)(?: in| already)? \S*<weight>/,
   );
+
+/** "i put already 8 g in this ganache, is too much?": of the flavor that was spoken of, into the bowl that was. */
+function putIntoBowl(reading: Reading, { last }: Memory, weights: readonly Weighed[]): Draft | undefined {
+  const before = last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+  const [only, ...others] = weights;
+  if (before?.base_g === undefined || !only || others.length > 0 || (only.thing && isFlavor(only.thing)))
+    return undefined;
+  const said = says(
+    reading,
+    /(?:^| )i (?:have |ve |already |just )*(?:put|added|used|poured|tipped|stirred|dumped|dropped)(?: in| already)? \S*<weight> (?:in|into|to) (?:this|that|the|my) \S*<[^>]*base=/,
+  );
+  if (!said) return undefined;
+  return {
+    ...flavorOf(before),
+    base_g: before.base_g,
+    ...(before.base ? { base: before.base } : {}),
+    flavor_g: only.grams,
+    want: "check",
+  };
+}
 
 /** The inputs that name a flavor. */
 const flavorOf = ({ dose, taste, name, bare }: Draft): Draft => ({

@@ -262,6 +262,7 @@ export const scaleAfter = {
   // "how much of the other things", behind a cup of sugar in grams
   convert: cues([
     14,
+    "^(?:(?:and|or|ok|now|what about|so) )*with {number} (?:egg )?{ingredient=(whites|egg)}(?: [?])?$",
     "(?:how much|how many|what|weights?) (?:\\S+ )?of the (?:others?|rest|other (?:things|stuff|ingredients))(?: [?])?$",
   ]),
   // "and the almond flour in it", behind the batter for so many

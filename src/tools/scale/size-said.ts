@@ -1,6 +1,6 @@
 /** The size by a total, macarons or shells, by a bare number in reply, or by what lies on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, pointsBack, says, weighed } from "../lib/find.ts";
+import { bareNumbers, pointsBack, says, weighed, white_g } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { Line } from "./recipe-said.ts";
 import type { ScaleInputs } from "./scale.ts";
@@ -54,6 +54,18 @@ export function sizeOf(
   // "i found more almond flour, it is 140 now": that line of what is at hand
   if (bare && bare.value >= 10 && own && before?.have?.some(({ name }) => name === own) && memory.follows)
     return { have: before.have.map((each) => (each.name === own ? { ...each, grams: bare.value } : each)) };
+  // "found 1 more so 3", of whites that were counted: no three grams
+  const eggs =
+    before?.have?.length === 1 && before.have[0]?.name === "whites" ? before.have[0].grams / white_g : 0;
+  if (
+    bare &&
+    memory.follows &&
+    Number.isInteger(eggs) &&
+    eggs > 0 &&
+    bare.value <= 20 &&
+    Number.isInteger(bare.value)
+  )
+    return { have: [{ name: "whites", grams: bare.value * white_g }] };
   if (bare && before && memory.follows) return replaced(before, bare.value);
   if (bare && memory.slot === "total_g") return { total_g: bare.value };
   const named = reading.things.find((each) => each.ingredient);
