@@ -28,7 +28,9 @@ function planOf({ tasks, times }: Solution, ready: number): DayPlan {
       const { start, end } = times.get(id) as Span;
       const before = after.map((earlier) => (times.get(earlier) as Span).end);
       const from = before.length > 0 ? Math.max(...before) : start;
-      return { id, name, start, end, hands: kind === "hands", ...(kind === "alone" && { from }) };
+      // out of the fridge they come no sooner than they have to: their time there is counted
+      const early = kind === "alone" && id !== "warm";
+      return { id, name, start, end, hands: kind === "hands", ...(early && { from }) };
     })
     .filter(({ start, end }) => end > start)
     // The sort is stable: what starts together stays in the order of the table.

@@ -60,6 +60,16 @@ export function cannot(
   };
 }
 
+/** Boxed long before they are wanted, they go back into the fridge. */
+function backInFridge({ steps }: DayPlan, { now_ms }: World): string[] {
+  const [box, warm] = ["box", "warm"].map((id) => steps.find((step) => step.id === id));
+  return box && warm && warm.start > box.end
+    ? [
+        `Boxed they go back into the fridge, and come out at ${friendly(msOf(warm.start), now_ms)}, not before.`,
+      ]
+    : [];
+}
+
 export function shown(
   inputs: DayInputs,
   plan: DayPlan,
@@ -101,6 +111,7 @@ export function shown(
       ...standCautions(plan, world),
       ...(sized?.cautions ?? []),
       "Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word.",
+      ...backInFridge(plan, world),
     ],
     steps,
     working: [...(sized?.working ?? []), ...plan.steps.map((step) => `${spanText(step)} ${step.name}`)],
