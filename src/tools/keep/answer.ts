@@ -15,7 +15,13 @@ import type { KeepInputs } from "./keep.ts";
 export function answerKeep(inputs: KeepInputs, world: World): Outcome {
   const outcome = withFilling(answerFor(inputs, world), inputs.lines);
   if (outcome.status === "asking") return outcome;
-  return { ...outcome, cautions: [...(outcome.cautions ?? []), keepingCaution] };
+  const fresh =
+    inputs.dairy && ["fridge", undefined].includes(inputs.about)
+      ? [
+          "With fresh dairy or curd in it 7 days is the outer limit of anything kept cold; many keep such fillings 2 to 3 days (from memory).",
+        ]
+      : [];
+  return { ...outcome, cautions: [...(outcome.cautions ?? []), ...fresh, keepingCaution] };
 }
 
 /**
@@ -57,7 +63,7 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     case "cold":
       return cold(inputs);
     case "eggs":
-      return rawEgg;
+      return inputs.air_c === undefined ? rawEgg : heated(inputs.air_c);
     case "whites":
       return rawWhitesKept(inputs, world);
     case "shelf stable":
@@ -203,8 +209,19 @@ const rawEgg: Outcome = {
   cautions: ["Raw egg is a risk above all to children, the old, the pregnant and the sick."],
 };
 
+/** "i heated the whites only to 60": under the line or over it. */
+function heated(told_c: number): Outcome {
+  const isSafe = told_c >= eggs.safe_c - 1e-9;
+  return {
+    ...rawEgg,
+    headline: isSafe
+      ? `Yes: ${plain(told_c, 0)} °C is the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need, or over it`
+      : `No: ${plain(told_c, 0)} °C is under the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need. Heat them on while stirring, or use pasteurised whites`,
+  };
+}
+
 /** Raw whites in the fridge: the published days, and where the ones asked about stand in them. */
-function rawWhitesKept({ old_days, made }: KeepInputs, world: World): Outcome {
+function rawWhitesKept({ old_days, made, yolks }: KeepInputs, world: World): Outcome {
   const since = made && behind(made, world.now_ms);
   if (since && !since.ok) return { status: "impossible", headline: since.why };
   const days = old_days ?? (since ? daysBetween(since.day, localDay(world.now_ms)) : undefined);
@@ -214,13 +231,15 @@ function rawWhitesKept({ old_days, made }: KeepInputs, world: World): Outcome {
     status: "answered",
     headline:
       days === undefined
-        ? `Raw whites: ${span}; ${rawWhites.months} months in the freezer`
+        ? yolks
+          ? `Raw yolks: ${span}; they don't freeze well`
+          : `Raw whites: ${span}; ${rawWhites.months} months in the freezer`
         : days <= rawWhites.high
           ? `Yes: ${age} is inside the ${span}`
           : `No: ${age} is past the ${span}. Throw them out`,
     figures: [
-      { name: "raw whites", low: rawWhites.low, high: rawWhites.high, unit: "d" },
-      { name: "raw whites frozen", value: rawWhites.months, unit: "months" },
+      { name: yolks ? "raw yolks" : "raw whites", low: rawWhites.low, high: rawWhites.high, unit: "d" },
+      ...(yolks ? [] : [{ name: "raw whites frozen", value: rawWhites.months, unit: "months" }]),
     ],
     rule: keepingRules.whites,
     cautions: [

@@ -4,6 +4,12 @@ const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
 export const keepCues = cues(
+  [-12, "(?:leave|leaving|left|leave) out (?:the |any |all )?(?:{ingredient}|{dose})"],
+  [
+    7,
+    "{ingredient=(egg_yolk)} .. (?:keep|last|good|store|fridge|days|long)",
+    "(?:keep|last|store|how long) .. {ingredient=(egg_yolk)}",
+  ],
   [-17, "(?:work|working|worked|figure) out .. water activity"],
   [
     7,

@@ -50,6 +50,10 @@ export const inputs = later(() =>
     /** Out of the fridge from then to now. */
     out_since: z.optional(when),
     overnight: z.optional(z.boolean()),
+    /** It is yolks that are kept. */
+    yolks: z.optional(z.boolean()),
+    /** Fresh dairy or curd in the filling. */
+    dairy: z.optional(z.boolean()),
     /** Days since the whites were separated. */
     old_days: z.optional(z.number().check(z.gte(0, { error: "An age can't be below zero." }))),
     /** Days it has been in the freezer. */

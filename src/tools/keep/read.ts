@@ -44,7 +44,12 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
       ? "whites"
       : before !== undefined && bareHowLong.test(reading.mask)
         ? (before as About)
-        : aboutWhat(reading);
+        : // "to 55 c", of whites that are heated
+          before === "eggs" &&
+            reading.amounts.some((each) => each.dim === "temperature") &&
+            !outWords.test(wordsOf(reading))
+          ? "eggs"
+          : aboutWhat(reading);
   const mix = reading.things.find(
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
@@ -58,6 +63,9 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
   return {
     ...(about ? { about } : {}),
     ...(mix && about !== "eggs" && !filled ? { what: mix } : {}),
+    ...(about === "outside" && !mix && !filled && rawEggs(reading) ? { what: "raw whites" } : {}),
+    ...(reading.things.some((each) => each.ingredient === "egg yolk") ? { yolks: true } : {}),
+    ...(dairy.test(wordsOf(reading)) ? { dairy: true } : {}),
     ...days,
     ...(about === "outside" && days.made && !days.on && outSinceMade.test(wordsOf(reading))
       ? { out_since_made: true }
@@ -65,6 +73,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     ...readTimes(reading, about ?? (before as About | undefined)),
     ...onTop(reading, memory),
     ...readWarmth(reading),
+    ...(about === "eggs" ? heatedTo(reading) : {}),
     ...readActivity(reading),
     ...readFilling(reading),
     ...(about === "freezer" && /\bstill\b/.test(wordsOf(reading)) ? { still: true } : {}),
@@ -100,12 +109,19 @@ const serveWords =
 const postWords =
   /\b(?:ship|shipping|shipped|mail|mailing|courier|parcel)\b|\b(?:can|could|to|i|we|them|by|in the|through the) (?:post|posting|posted)\b/;
 
+const rawEggs = (reading: Reading): boolean =>
+  reading.things.some((each) => ["whites", "egg", "egg yolk"].includes(each.ingredient ?? ""));
+
+/** Fillings that spoil sooner than a ganache. */
+const dairy =
+  /\b(?:mascarpone|curd|cream cheese|fresh cream|whipped cream|pastry cream|custard|creme patissiere|ricotta|quark)\b/;
+
 const coldWords = /fridge|refrigerat|freez|chill|cool|cold|ice/;
 
 function aboutWhat(reading: Reading): About | undefined {
   const said = wordsOf(reading);
   const whites = reading.things.some((each) =>
-    ["whites", "egg", "pasteurised whites"].includes(each.ingredient ?? ""),
+    ["whites", "egg", "egg yolk", "pasteurised whites"].includes(each.ingredient ?? ""),
   );
   const warm = readWarmth(reading).air_c;
   if (serveWords.test(said)) return "serve";
@@ -116,6 +132,15 @@ function aboutWhat(reading: Reading): About | undefined {
   if (needsCold.test(said) && !/\b(?:left|forgot|sat|stood|was|were|been)\b/.test(said)) return "cold";
   if (powerWords.test(said)) return "outside";
   if (/shelf[ -]?stable|water activity\b.* (?:under|below|safe|line|limit)/.test(said)) return "shelf stable";
+  // "my whites sat out overnight": no heat makes good what stood warm too long
+  if (
+    whites &&
+    outWords.test(said) &&
+    !/\b(?:filled|macarons?|macs|buttercream|meringue)\b/.test(said) &&
+    (/\b(?:overnight|all night|last night|all day)\b/.test(said) ||
+      reading.amounts.some((each) => each.dim === "time"))
+  )
+    return "outside";
   if (
     whites &&
     !/\b(?:filled|macarons?|macs|buttercream|meringue|heat\w*|raw|sell)\b/.test(said) &&
@@ -254,6 +279,16 @@ function readFilling(reading: Reading): Draft {
   const named = lines.filter((each) => each.thing?.ingredient || each.thing?.chocolate);
   if (named.length < 2 || !named.some((each) => /chocolate|butter|cream/.test(each.name))) return {};
   return { lines: named.map(({ name, grams }) => ({ name, grams })) };
+}
+
+/** "i heated the whites only to 60": °C, over 110 °F. */
+function heatedTo(reading: Reading): Draft {
+  const bare = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.of && each.value >= 35 && each.value <= 200,
+  );
+  const isHeat = /\b(?:heat\w*|reach\w*|got|came|warm\w*|cook\w*|to|at)\b/.test(reading.text);
+  if (!bare || !isHeat || reading.amounts.some((each) => each.dim === "temperature")) return {};
+  return { air_c: celsius(bare.value, bare.value > 110 ? "°F" : "°C") };
 }
 
 function readActivity(reading: Reading): Draft {

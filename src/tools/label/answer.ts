@@ -26,10 +26,16 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   if (inputs.want === "safe") return noPromise;
   const filled = inputs.lines ? undefined : filledOf(inputs.formulas ?? [], world);
   const lines = inputs.lines ?? filled?.lines;
-  const ingredients = lines?.map((each) => ({
-    ...each,
-    brings: bringsOf(each.name, each.taste, world.bottles),
-  }));
+  const [unweighed] = inputs.also ?? [];
+  if (unweighed && lines && inputs.want !== "allergens" && !inputs.asked)
+    return asking(`How many grams of ${unweighed} are in it?`, "lines");
+  const named = (inputs.also ?? []).map((name) => ({ name, grams: 0 }));
+  const ingredients = (lines ? [...lines, ...named] : undefined)?.map(
+    (each: { name: string; grams: number; taste?: string | undefined }) => ({
+      ...each,
+      brings: bringsOf(each.name, each.taste, world.bottles),
+    }),
+  );
   if (!ingredients?.length) {
     if ((inputs.mixes || inputs.named) && !inputs.as_pdf)
       return allergensOf(described(inputs, world), inputs, market);

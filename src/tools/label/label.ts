@@ -31,6 +31,8 @@ export const inputs = later(() =>
     lines: z.optional(
       z.array(z.object({ name: z.string(), grams: weight_g, taste: z.optional(z.string()) })),
     ),
+    /** Named afterwards without a weight: they count for the allergens, and their weight is asked for. */
+    also: z.optional(z.array(z.string())),
     /** Pieces of the sentence that couldn't be read as a line. */
     unread: z.optional(z.array(z.string())),
     /** The lines came from the answer before. */
@@ -99,7 +101,7 @@ export const label = tool<LabelInputs>({
     { say: "made them on the 9th, still good today", tool: "keep" },
   ],
   rivals: [
-    ["lines", "unread", "from_table", "formulas", "mixes", "named", "asked"],
+    ["lines", "also", "unread", "from_table", "formulas", "mixes", "named", "asked"],
     ["net_g", "net_oz"],
     ["made"],
     ["want"],

@@ -4,6 +4,7 @@ import { nameOf, readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
+import { amended } from "./amended.ts";
 import type { LabelInputs } from "./label.ts";
 import { isPrintOnly, printSaid } from "./print-said.ts";
 
@@ -32,6 +33,23 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   };
   const read = readLines(reading);
   const lines = read.lines.filter((each) => each.at[0] !== net?.at && !(by && within(by, each.at)));
+  const taken = lines.map(({ name, grams, thing }) => ({
+    name,
+    grams,
+    ...(flavored(thing) ? { taste: thing?.taste } : {}),
+  }));
+  const asks = asksAbout(reading);
+  const changed = amended(reading, memory, taken);
+  if (changed)
+    return {
+      ...changed,
+      ...common,
+      ...(asks.length ? { asked: asks } : {}),
+      want: asks.length ? "allergens" : before?.want,
+    };
+  // "nut free version?", of the label before
+  if (before?.lines && lines.length === 0 && asks.length > 0 && !namesFood(reading))
+    return { ...before, want: "allergens", asked: asks };
   if (lines.length > 0) {
     const unread = read.unread.filter((each) => namesSomething(each, reading));
     // "add 40 g pistachio paste to the ingredients"

@@ -46,6 +46,14 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
     /heat .*<(?:color=white|ingredient=whites)> .*<ingredient=(?:sugar|granulated_sugar)>/.test(mask)
   )
     return { step: "whites heated", ...(about ? { about } : {}) };
+  // "it was at 170 instead of 150", behind what to set: what is aimed at stays
+  const wanted =
+    memory.last?.tool === "method" ? (memory.last.inputs as { heat_c?: number }).heat_c : undefined;
+  const told =
+    /^(?:(?:but|and|so|oh|it|the oven|mine) )*(?:was|read|reads|is|showed|went|got) (?:at |to |up to )?\S*<(?:number|temperature)>/.test(
+      mask,
+    );
+  if (wanted !== undefined && told) return { step: "bake", about: "heat", heat_c: wanted };
   const heat = heatWanted(reading);
   if (heat !== undefined) {
     // "my oven runs 10 hot, what do i set for 150"

@@ -100,7 +100,11 @@ export function answerScale(said: ScaleInputs, given: World): Outcome {
     ],
     leaves: {
       mass: { grams: total, thing: recipe.shells ? "batter" : "" },
-      recipe: lines.map(({ name, grams }) => ({ name, grams })),
+      // what is no part of the formula was in her list all the same: labels and bills go by it
+      recipe: [
+        ...lines.map(({ name, grams }) => ({ name, grams })),
+        ...(said.have ?? []).filter((each) => !lineFor(each.name, recipe.lines)),
+      ],
       ...(said.macarons !== undefined ? { macarons: said.macarons } : {}),
       ...(said.diameter_mm !== undefined ? { diameter_mm: said.diameter_mm } : {}),
     },

@@ -1,0 +1,56 @@
+/** "add 20 g hazelnut paste", "without the butter", "its salted butter": the label before, with that changed in it. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { nameOf, sameIngredient } from "../lib/lines.ts";
+import type { LabelInputs } from "./label.ts";
+
+type Draft = Partial<LabelInputs>;
+type Line = NonNullable<LabelInputs["lines"]>[number];
+
+/** Words of a label of its own. */
+const anotherLabel =
+  /(?:^| )(?:us|eu|usa|european|american|new|another)? ?labels?(?: (?:for|of)|[^?]*:)|<count=macarons>|(?:^| )(?:recipe|batch)(?: |<|$)/;
+const goes =
+  /\b(?:without|no|minus|leave out|leaving out|skip|drop|remove|take out|forget) (?:the |any |that )?$/;
+const comes =
+  /^(?:(?:and|ok|oh|so|now|what|if|i|but|also|please) )*(?:add|put|with|plus|use|swap|there is|theres|it has|they have)\b/;
+
+/** "salted butter" is another butter, "dark chocolate" another chocolate. */
+const isKind = (one: string, other: string): boolean =>
+  sameIngredient(one, other) || one.endsWith(` ${other}`) || other.endsWith(` ${one}`);
+
+const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
+
+/**
+ * Nothing where the sentence is about another label.
+ * @param said the lines with weights that it holds
+ */
+export function amended(reading: Reading, { last }: Memory, said: readonly Line[]): Draft | undefined {
+  const before = last?.tool === "label" ? (last.inputs as Draft) : undefined;
+  if (!before?.lines || anotherLabel.test(reading.mask) || said.length > 2) return undefined;
+  const foods = reading.things.filter(isFood);
+  if (foods.length === 0) return undefined;
+  const gone = foods.filter(({ at }) => goes.test(reading.text.slice(0, at[0])));
+  if (gone.length > 0 && said.length === 0) {
+    const lines = before.lines.filter(({ name }) => !gone.some((each) => isKind(nameOf(each), name)));
+    return lines.length < before.lines.length ? { ...before, lines } : undefined;
+  }
+  if (said.length > 0) {
+    const others = before.lines.filter(({ name }) => !said.some((each) => isKind(each.name, name)));
+    return { ...before, lines: [...others, ...said] };
+  }
+  const [food, ...more] = foods;
+  if (!food || more.length > 0) return undefined;
+  // "its salted butter": the same line by its right name
+  const own = before.lines.filter(({ name }) => isKind(nameOf(food), name));
+  if (
+    own.length === 1 &&
+    /^(?:(?:and|oh|actually|but|sorry|no) )*(?:its|it is|it was|thats|the butter is|i used|used|with) /.test(
+      reading.text,
+    )
+  )
+    return {
+      ...before,
+      lines: before.lines.map((each) => (each === own[0] ? { ...each, name: nameOf(food) } : each)),
+    };
+  return comes.test(reading.text) ? { ...before, also: [...(before.also ?? []), nameOf(food)] } : undefined;
+}
