@@ -63,9 +63,14 @@ const joint2 = (items: readonly Item[], at: number): string => wordOrSign(items[
 /** "2 hours work at 18": what the hour is worth, and no hour of the day. */
 function wageAt(items: readonly Item[], at: number, when: When): Amount | undefined {
   const said = /^(\d+(?:[.,]\d+)?)$/.exec(when.text)?.[1];
+  const ofMoney = items.some((each) =>
+    /^(?:ingredients?|packaging|margin|markup|cost|costs|price)$/.test(wordOrSign(each)),
+  );
+  const before = items[at - 2];
+  const hours = before?.is === "amount" && before.amount.dim === "time" && before.amount.unit === "h";
   const worked =
     wordOrSign(items[at - 1]) === "at" &&
-    ["work", "labour", "labor", "time"].includes(wordOrSign(items[at - 2]));
+    (["work", "labour", "labor", "time"].includes(wordOrSign(before)) || (hours && ofMoney));
   const long = items
     .slice(Math.max(0, at - 5), at)
     .some((each) => each.is === "amount" && each.amount.dim === "time");

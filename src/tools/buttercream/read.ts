@@ -116,6 +116,9 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
   if (share && Object.keys(out).length === 0) return { total_g: share.grams };
   if (says(reading, /how many \S*<ingredient=(?:egg|whites)/)) out.asks_eggs = true;
   const { mass } = memory.table;
+  // a weight of batter is none of the filling's: the macarons are what both are for
+  if (mass?.thing === "batter" && Object.keys(out).length === 0 && memory.table.macarons !== undefined)
+    return { macarons: memory.table.macarons };
   const known = Object.keys(out).some((key) => key !== "asks_eggs");
   const points =
     pointsBack(reading) ||

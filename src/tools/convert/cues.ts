@@ -23,6 +23,11 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  [
+    9,
+    "{unit=cup|tbsp|tsp} (?:of )?{ingredient} (?:for|in|from) {weight}(?: [?])?$",
+    "^how many {unit=cup|tbsp|tsp} (?:is|are|in|for) {weight}(?: [?])?$",
+  ],
   [5, `^(?:${ask} )?(?=0[.,]\\d){number} of {number}${end}`],
   [
     12,

@@ -47,7 +47,19 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
     grams.every((each) => sum.sum.split(" ").includes(String(Math.round(each.grams))));
   if (sum && !(before && !before.sum && isLoneFraction(reading)))
     return [{ ...sum, ...(ofGrams ? { sum_unit: "g" } : {}) }];
-  const orders = ordersIn(reading);
+  const found = ordersIn(reading);
+  // "how many cups is 130 g", of what was turned before
+  const known = memory.last?.tool === "convert" ? memory.last.inputs.ingredient : undefined;
+  const [single] = found;
+  const leans =
+    found.length === 1 &&
+    single?.to !== undefined &&
+    ["cup", "tbsp", "tsp"].includes(single.to) &&
+    !single.ingredient &&
+    !single.unknown &&
+    typeof known === "string" &&
+    /^how many /.test(reading.text);
+  const orders = leans ? [{ ...single, ingredient: known as string }] : found;
   if (before && orders.length > 0) {
     const following = orders.filter((order) => continues(before, order));
     // "a whole cup, sifted": of what was turned before

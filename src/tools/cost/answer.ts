@@ -3,7 +3,7 @@ import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { sellingCaution } from "../lib/care.ts";
 import { moneyText } from "../lib/money.ts";
-import { plain } from "../lib/show.ts";
+import { counted, plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
 import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
@@ -13,8 +13,9 @@ import { levelled } from "./level.ts";
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
 export function answerCost(inputs: CostInputs, world: World): Outcome {
   const now = answerNow(inputs, world);
-  return inputs.was && now.status === "answered"
-    ? compared(now, answerNow(inputs.was as CostInputs, world), wantOf(inputs))
+  const want = wantOf(inputs);
+  return inputs.was && now.status === "answered" && want !== "break even"
+    ? compared(now, answerNow(inputs.was as CostInputs, world), want)
     : now;
 }
 
@@ -37,6 +38,26 @@ function wantOf(inputs: CostInputs): NonNullable<CostInputs["want"]> {
   return inputs.want ?? (shared ? "price" : inputs.price !== undefined ? "margin" : "cost");
 }
 
+/** How many have to be sold until what they cost is back: the cost over the price of one, up to a whole one. */
+function breakEven(inputs: CostInputs, bill: Bill): Outcome {
+  const { price, macarons } = inputs;
+  if (price === undefined) return asking("What do you sell it for?", "price");
+  if (macarons === undefined || price <= 0) return asking("For how many macarons is that price?", "macarons");
+  const each = price / macarons;
+  const number = Math.ceil(bill.total / each - 1e-9);
+  return {
+    status: "answered",
+    headline: `${counted(number, "macaron")} at ${moneyText(each, bill.currency)} bring back the ${moneyText(bill.total, bill.currency)} that they cost`,
+    figures: [{ name: "macarons", value: number, unit: "macarons" }],
+    rule: { text: "cost / price of one, up to a whole one", basis: basis(bill) },
+    cautions: [sellingCaution],
+    working: [
+      ...working(bill),
+      `${moneyText(bill.total, bill.currency)} / ${moneyText(each, bill.currency)} = ${plain(bill.total / each, 2)}`,
+    ],
+  };
+}
+
 function answerLevel(inputs: CostInputs, world: World): Outcome {
   const whole = billOf(inputs, world);
   const bill =
@@ -47,6 +68,7 @@ function answerLevel(inputs: CostInputs, world: World): Outcome {
     return inputs.price !== undefined && inputs.margin_percent !== undefined
       ? backward(inputs, world)
       : asking("What does it cost to make?", "cost");
+  if (want === "break even") return breakEven(inputs, bill);
   if (want === "price") return priceOf(inputs, bill);
   if (want === "cost") return costAlone(inputs, bill);
   if (inputs.price === undefined) {

@@ -83,7 +83,7 @@ export const inputs = later(() =>
     currency: z.optional(z.string()),
     bare_sign: z.optional(z.enum(["$", ""])),
     mixed: z.optional(z.string()),
-    want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost"])),
+    want: z.optional(z.enum(["cost", "price", "margin", "markup", "food cost", "break even"])),
     /** The inputs of the answer before, where this one changes something in them. */
     was: z.optional(z.record(z.string(), z.unknown())),
   }),

@@ -164,6 +164,12 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
   // "selling boxes for £10"
   if (/\b(?:sell|sells|selling|sold) (?:\S+ ){0,2}(?:box|boxes|bags?|packs?) (?:for|at)$/.test(before.trim()))
     return "price";
+  // "box costs 0.60 extra"
+  if (
+    /\b(?:box|boxes|bag|bags) costs? (?:me )?$/.test(`${before.trim()} `) &&
+    /^ ?(?:extra|more|on top)\b/.test(after)
+  )
+    return "packaging";
   // "if boxes cost me £8": what is sold, not what it is packed in
   if (/\b(?:box|boxes|a box|each box) costs? (?:me )?$/.test(`${before.trim()} `)) return "cost";
   // "the box itself costs 80 cents"

@@ -101,6 +101,7 @@ function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
     !says(reading, /margin|mark ?-?up|food cost|profit/)
   )
     return before.want ? { want: before.want } : {};
+  if (says(reading, /break even/)) return { want: "break even" };
   if (says(reading, /mark ?-?up/)) return { want: "markup" };
   if (says(reading, /food cost/)) return { want: "food cost" };
   if (says(reading, /margin|profit|percent/)) return { want: "margin" };

@@ -7,13 +7,15 @@ type Draft = Partial<CostInputs>;
 /** Sums that go with the number of macarons. */
 const parts = ["cost", "ingredients", "packaging", "labor", "labor_min"] as const;
 
-const talk = "(?:and|ok|so|now|then|what|about|how|if|a|the|or|its|just|only|say|it|per|would|be)";
+const talk =
+  "(?:and|price|cost|charge|ok|so|now|then|what|about|how|if|a|the|or|its|just|only|say|it|per|would|be)";
 const ofBox = new RegExp(
   `^(?:${talk} )*(?:for )?(?:a )?\\S*<count=boxes> of \\S*<number>(?: \\S*<count=macarons>)?(?: [?])?$`,
 );
 const forMany = new RegExp(
   `^(?:${talk} )*for (?:all )?\\S*<number>(?: (?:of (?:them|those)|\\S*<count=macarons>|only|instead|then))*(?: [?])?$`,
 );
+const ofThem = new RegExp(`^(?:${talk} )*\\S*<number> of (?:them|those|these)(?: [?])?$`);
 const forOne = new RegExp(
   `^(?:${talk} )*for (?:just )?(?:one|each|a single one|one_?\\S*<number>)(?: [?])?$`,
 );
@@ -35,7 +37,9 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
       ? batch * times
       : forOne.test(mask)
         ? 1
-        : only && Number.isInteger(only.value) && (ofBox.test(mask) || (forMany.test(mask) && !isPrice))
+        : only &&
+            Number.isInteger(only.value) &&
+            (ofBox.test(mask) || ofThem.test(mask) || (forMany.test(mask) && !isPrice))
           ? only.value
           : undefined;
   const factor = times ?? (number !== undefined && batch !== undefined ? number / batch : undefined);

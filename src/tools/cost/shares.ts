@@ -39,11 +39,24 @@ export function readLabor(reading: Reading, money: readonly Sum[], slot?: string
 
 /** A percentage is the margin, unless markup or food cost is what it stands beside. */
 export function readShares(said: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {
+  const other = otherShare(said, before);
+  if (other) return other;
   const extras = readExtras(said);
   if (extras.taken.length === 0) return marginIn(said, memory, before, money);
   const reading = { ...said, amounts: said.amounts.filter((each) => !extras.taken.includes(each)) };
   const more = reading.amounts.some((each) => each.dim === "percent");
   return { ...extras.draft, ...(more ? marginIn(reading, memory, before, money) : {}) };
+}
+
+/** "margin instead", "markup not margin": the same percentage of the other. */
+function otherShare({ text }: Reading, before: Draft): Draft | undefined {
+  const said =
+    /^(?:(?:no|and|ok|actually|sorry|i meant?|make it|as) )*(margin|mark ?-?up)(?: (?:instead|please|rather|i meant?)|,? not (?:a )?(?:margin|mark ?-?up))$/.exec(
+      text,
+    )?.[1];
+  const value = before.margin_percent ?? before.markup_percent;
+  if (!said || value === undefined) return undefined;
+  return said === "margin" ? { margin_percent: value } : { markup_percent: value };
 }
 
 function marginIn(reading: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {

@@ -28,7 +28,12 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
     const more =
       memory.follows && memory.last?.tool === "cost" && anotherSum.test(reading.text.slice(0, amount.at[0]))
         ? ((memory.last.inputs as Draft)[use] ?? 0)
-        : 0;
+        : // "box costs 0.60 extra"
+          memory.follows &&
+            memory.last?.tool === "cost" &&
+            /^ ?(?:extra|more|on top)\b/.test(reading.text.slice(amount.at[1]))
+          ? ((memory.last.inputs as Draft)[use] ?? 0)
+          : 0;
     out[use] = (out[use] ?? 0) + more + value * boxes;
   }
   const loose = plainSums.filter((each) => each.use === undefined);
@@ -54,7 +59,13 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   const again =
     (before.price !== undefined && money.length === 0 && numberAlone.test(reading.mask)) ||
-    (before.want === "price" && rounded.test(reading.mask) && /round|call/.test(reading.text));
+    (before.price !== undefined &&
+      before.margin_percent === undefined &&
+      money.length === 0 &&
+      priceAlone.test(reading.mask)) ||
+    ((before.want === "price" || before.price !== undefined) &&
+      rounded.test(reading.mask) &&
+      /round|call/.test(reading.text));
   if (again) out.price = reading.amounts[0]?.value;
   return out;
 }
@@ -64,6 +75,10 @@ const rounded =
   /^(?:(?:ok|and|so|lets|ill|i) )*(?:round|call|make) (?:it|that|this)?(?: up| down)?(?: ?to)? ?\S*<(?:number|money)>(?: (?:then|each|a box|please))?(?: [?])?$/;
 
 const anotherSum = /\b(?:another|an? extra|extra|an? additional|additional|plus|a further) $/;
+
+/** "and 1.50": another price, where a price was said and no margin is aimed at. */
+const priceAlone =
+  /^(?:(?:and|or|what about|how about|no|ok|then|if) )*\S*<(?:number|money)>(?: (?:each|apiece|a piece|instead|then))?(?: [?])?$/;
 
 /** "and at 18?": no share of anything, and no count. */
 const numberAlone =

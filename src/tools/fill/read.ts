@@ -11,7 +11,7 @@ import {
   thatSize,
   weighed,
 } from "../lib/find.ts";
-import { countedShares, namedShares, shareSaid } from "../lib/shares.ts";
+import { countedShares, namedShares, shareSaid, sharesChanged } from "../lib/shares.ts";
 import type { FillInputs } from "./fill.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
@@ -70,6 +70,16 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ? bareNumbers(reading)[0]?.value
       : undefined;
   if (bowl !== undefined) return { filling_g: bowl, ...(size === undefined ? {} : { diameter_mm: size }) };
+  const changed =
+    before?.shares && before.macarons !== undefined
+      ? sharesChanged(reading, before.shares, before.macarons)
+      : undefined;
+  if (changed)
+    return {
+      ...(before?.filling ? { filling: before.filling } : {}),
+      ...(before?.diameter_mm ? { diameter_mm: before.diameter_mm } : {}),
+      ...changed,
+    };
   const shares = two ? undefined : (namedShares(reading) ?? countedShares(reading, macarons));
   // "how much filling for the lemon", of an order that was shared out
   const whole = memory.table.macarons;
@@ -84,6 +94,17 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ...(mix ? { filling: mix } : {}),
       ...(size === undefined ? {} : { diameter_mm: size }),
     };
+  // "and 60 g buttercream with it", behind so much ganache
+  const [added] = weights;
+  if (
+    added &&
+    before?.filling_g !== undefined &&
+    before.macarons === undefined &&
+    says(reading, /(?:with (?:it|that|them)|as well|too|on top|together)(?: |$)/) &&
+    mix !== undefined &&
+    mix !== before.filling
+  )
+    return { filling_g: before.filling_g + added.grams, filling: "filling" };
   const asSize = sizeAgain(reading, before?.diameter_mm);
   const number = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =

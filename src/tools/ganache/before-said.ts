@@ -77,6 +77,13 @@ export function mendBefore(reading: Reading, memory: Memory): Draft | undefined 
     /how (?:much|many) (?:more )?\S*<[^>]*ingredient=(cream|(?:\w+_)?chocolate)\S* (?:do|should|must|can) i (?:add|melt in|stir in|put in)/.exec(
       reading.mask,
     )?.[1];
+  const more = /how (?:much|many) more \S*<[^>]*ingredient=(cream|(?:\w+_)?chocolate)/.exec(
+    reading.mask,
+  )?.[1];
+  if (more && weighed(reading).length === 0 && !reading.things.some((each) => each.use)) {
+    const parts = partsBefore(memory);
+    if (parts) return { ...parts, want: "mend", fault: more === "cream" ? "stiff" : "loose" };
+  }
   if (adds && weighed(reading).length === 0) {
     const parts = partsBefore(memory);
     if (parts) return { ...parts, want: "mend", fault: adds === "cream" ? "stiff" : "loose" };

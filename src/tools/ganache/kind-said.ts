@@ -79,6 +79,7 @@ export const isChocolateHere = (reading: Reading, thing: Thing | undefined): boo
   reading.things.every(
     (each) =>
       each === thing ||
+      each.color === "white" ||
       each.ingredient === "cream" ||
       each.base === "ganache" ||
       /ganache/.test(each.symptom ?? ""),

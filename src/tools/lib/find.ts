@@ -49,6 +49,13 @@ export function weighed(reading: Reading): Weighed[] {
       return portion ? [{ grams: portion.grams, thing: owner, amount, estimate: true }] : [];
     }
     if (amount.dim !== "number" || amount.unit !== "" || amount.fraction || !owner) return [];
+    // "was 200 white 100 cream": a chocolate beside its cream
+    const isChocolate =
+      owner.color === "white" &&
+      amount.value >= 20 &&
+      reading.things.some((each) => each.ingredient === "cream") &&
+      !reading.things.some((each) => each.base === "batter");
+    if (isChocolate) return [{ grams: amount.value, thing: owner, amount }];
     if (isWhitesCount(amount) || owner.count || owner.color || isNoWeight(reading, amount)) return [];
     // "the two sugars" are two of them
     if (amount.value < 5 && owner.text.endsWith("s") && /\bthe $/.test(reading.text.slice(0, amount.at[0])))

@@ -84,3 +84,37 @@ export function shareSaid(reading: Reading, shares: Table["shares"] = []): Named
   );
   return hits.length === 1 ? hits[0] : undefined;
 }
+
+/**
+ * "make coffee 24", "lemon cancelled", of an order that was shared out: how many there are of each then.
+ * @returns undefined where none of them is changed
+ */
+export function sharesChanged(
+  reading: Reading,
+  shares: readonly NamedShare[],
+  macarons: number,
+): { shares: NamedShare[]; macarons: number } | undefined {
+  const named = shareSaid(reading, [...shares]);
+  if (!named) return undefined;
+  const counts = shares.map((each) => ({ ...each, count: each.share * macarons }));
+  const gone = /\b(?:cancel\w*|without|no|drop|dropped|skip|leave out|forget|scrap)\b/.test(reading.text);
+  const number = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
+  )?.value;
+  const isSet =
+    number !== undefined && /\b(?:make|instead|now|want|be|are|only|just|change|to)\b/.test(reading.text);
+  if (!gone && !isSet) return undefined;
+  const next = counts.flatMap((each) =>
+    each.name !== named.name
+      ? [each]
+      : gone && number === undefined
+        ? []
+        : [{ ...each, count: number ?? each.count }],
+  );
+  const sum = next.reduce((all, each) => all + each.count, 0);
+  if (sum <= 0) return undefined;
+  return {
+    macarons: sum,
+    shares: next.map(({ count, ...each }) => ({ ...each, share: count / sum })),
+  };
+}

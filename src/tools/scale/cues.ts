@@ -6,6 +6,12 @@ const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granula
 
 export const scaleCues = cues(
   [
+    -12,
+    "(?:swap|swapped|swapping|replace|replaced|substitute|exchange) .. {ingredient}",
+    "by mistake",
+    "(?:accidentally|mistakenly)",
+  ],
+  [
     12,
     "^(?:(?:please|ok|so|and|now|can you) )*make (?:the |my )?{formula} (?:with|from|out of) (?:{weight}|{number}) (?:of (?:the )?)?{ingredient}",
   ],

@@ -58,7 +58,7 @@ export function factorOf(reading: Reading): number | undefined {
   return part &&
     says(
       reading,
-      /<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
+      /<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
     )
     ? part.value
     : undefined;

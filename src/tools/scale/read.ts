@@ -55,7 +55,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
             ? [{ grams: amount.value, thing: amount.of, amount }]
             : [],
         );
-  const weights = [...weighed(reading), ...tasted].filter(
+  // "almond flour 10 g too much": what it is over by is no weight of it
+  const told = weighed(reading).filter(
+    ({ amount }) => !/^ (?:too (?:much|many)|over|short)\b/.test(reading.text.slice(amount.at[1])),
+  );
+  const weights = [...told, ...tasted].filter(
     (each) =>
       each.thing?.ingredient ||
       each.thing?.chocolate ||

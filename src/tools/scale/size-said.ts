@@ -46,6 +46,16 @@ export function sizeOf(
         : replaced(before, grams ?? 0);
     return { total_g: grams };
   }
+  // "rosy for 24": so many macarons of a saved recipe
+  const forSo = bareNumbers(reading)[0];
+  if (
+    forSo &&
+    Number.isInteger(forSo.value) &&
+    forSo.value >= 6 &&
+    memory.names.formulas.some((name) => reading.text.includes(name.toLowerCase())) &&
+    / for (?:\S+ )?$/.test(reading.text.slice(0, forSo.at[0]))
+  )
+    return { macarons: forSo.value };
   const bare = outcome(reading) ?? bareNumbers(reading)[0];
   const own = single.length === 1 ? single[0]?.ingredient : undefined;
   // "im short on almond flour, only 110"

@@ -2,6 +2,11 @@
 import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
+  [
+    9,
+    "(?:what|how much) (?:does|do|will|should|would) .. (?:scale|bowls?|{count=bowls}) .. (?:read|say|show) .. (?:weigh|weighs|is|are)",
+    "(?:if|when|as) (?:the |my |each )?{count=bowls} (?:weigh|weighs|are|is) {weight} .. (?:scale|read|say|show)",
+  ],
   [5, "^(?:(?:and|so|ok|now|then) )*split (?:the|that|my) {number} "],
   [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
   [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],

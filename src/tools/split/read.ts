@@ -23,6 +23,11 @@ export function readShares(reading: Reading, memory: Memory): Draft {
   // "525", where the weight of the bowl was asked for
   const bare = bareNumbers(reading)[0];
   if (memory.slot === "total_g" && reading.amounts.length === 1 && bare) return { total_g: bare.value };
+  const before = memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
+  const bowl_g = emptyBowl(reading);
+  // "what does each bowl read if the bowls weigh 120 g"
+  if (before?.total_g !== undefined && bowl_g !== undefined)
+    return asksScale(reading) ? { ...before, bowl_g } : {};
   const total = newTotal(reading, memory);
   if (total !== undefined) return { total_g: total };
   const bowl = bowlOf(reading, memory);
@@ -105,6 +110,25 @@ function wholeOnTable({ table, last }: Memory): Memory["table"]["mass"] {
   return mass && isPart && last?.tool === "dose"
     ? { ...mass, grams: parts.reduce((sum, each) => sum + each.grams, 0) }
     : mass;
+}
+
+const asksScale = (reading: Reading): boolean =>
+  says(
+    reading,
+    /(?:what|how much) .*(?:read|reads|say|says|show|shows|be on the scale|weigh with)|(?:scale|bowls?\S*) (?:\S+ )?(?:reads?|says?|shows?)/,
+  );
+
+/** "if the bowls weigh 120 g", "the bowl was 354 empty": g of one empty bowl. */
+function emptyBowl(reading: Reading): number | undefined {
+  const amount = reading.amounts.find(
+    (each) =>
+      (each.dim === "weight" || (each.dim === "number" && each.unit === "" && each.value > 20)) &&
+      (/\bbowls (?:are|were|weigh|weighed|each weigh)(?: (?:only|about|just))? $/.test(
+        reading.text.slice(0, each.at[0]),
+      ) ||
+        /^ empty\b/.test(reading.text.slice(each.at[1]))),
+  );
+  return amount && (amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value);
 }
 
 /** "same split for 480": more than any number of bowls, a new weight for the shares said before. */
@@ -241,6 +265,19 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const counts = numbers.filter((each) => each.of?.taste ?? each.of?.color);
   if (counts.length > 1 && says(reading, /between \S*<number>/))
     return { parts: counts.map((each) => shareOf(each.value, each.of?.color ?? each.of?.taste)) };
+  // "480 g batter, 24 pink 12 green 12 white": by how many of each there are to be
+  const perName = numbers.filter(
+    (each) => (each.of?.color ?? each.of?.taste) && !each.fraction && each.value <= 60,
+  );
+  if (bowl && perName.length > 1 && perName.some((each) => each.value > 4))
+    return { parts: perName.map((each) => shareOf(each.value, each.of?.color ?? each.of?.taste)) };
+  const [ways, ...each_] = numbers;
+  const listed =
+    ways?.of?.count === "bowls" &&
+    ways.value === each_.length &&
+    each_.length > 1 &&
+    each_.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
+  if (bowl && listed) return { parts: each_.map((each) => shareOf(each.value, undefined)) };
   // "1 part red 2 parts white 1 part blue"
   const inParts = numbers.filter((each) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1])));
   if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))
@@ -268,6 +305,7 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
   if (
     one &&
+    one.value <= 100 &&
     (parts.length === 1 ||
       says(reading, /split|divide|share|equal|into|between|ways|bowls/) ||
       memory.follows ||

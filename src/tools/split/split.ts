@@ -34,6 +34,8 @@ export const inputs = later(() =>
     /** Weights in g; what is missing to the total is the rest. */
     weights: z.optional(z.array(share)),
     rest: z.optional(z.string()),
+    /** What one empty bowl weighs, where it is asked what the scale shows. */
+    bowl_g: z.optional(weight_g),
     /** How the weights were said: "pink 100 g more than white". */
     by: z.optional(z.string()),
   }),
@@ -86,6 +88,7 @@ function compute(said: SplitInputs, world: World): Outcome {
   const same =
     found.every((each) => Math.abs(each.grams - (found[0]?.grams ?? 0)) < 1e-9) && said.equal !== undefined;
   const thing = said.thing ?? "";
+  if (said.bowl_g !== undefined) return onScale(found, said.bowl_g, scale);
   return {
     status: "answered",
     headline: same
@@ -111,6 +114,26 @@ function compute(said: SplitInputs, world: World): Outcome {
       mass: { grams: said.total_g, thing },
       parts: found,
     },
+  };
+}
+
+/** What the scale shows with an empty bowl under each part. */
+function onScale(parts: readonly Part[], bowl_g: number, scale: number | undefined): Outcome {
+  const shows = parts.map(({ name, grams }) => ({ name, value: grams + bowl_g }));
+  const [first] = shows;
+  const same = shows.every((each) => Math.abs(each.value - (first?.value ?? 0)) < 1e-9);
+  return {
+    status: "answered",
+    headline: same
+      ? `${weight(first?.value ?? 0, scale)} g on the scale for each of ${parts.length}: ${weight(parts[0]?.grams ?? 0, scale)} g and the bowl's ${plain(bowl_g)} g`
+      : `With its bowl of ${plain(bowl_g)} g: ${shows.map(({ name, value }) => `${name} ${weight(value, scale)} g`).join(", ")}`,
+    figures: same
+      ? [{ name: "on the scale", value: first?.value ?? 0, unit: "g" }]
+      : shows.map(({ name, value }) => ({ name, value, unit: "g" })),
+    rule: { text: "what is in it and the empty bowl", basis: "arithmetic" },
+    working: parts.map(
+      ({ name, grams }) => `${name}: ${plain(grams)} + ${plain(bowl_g)} = ${plain(grams + bowl_g)} g`,
+    ),
   };
 }
 
