@@ -21,6 +21,7 @@ import { checkInputs } from "../tools/lib/check.ts";
 import { inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
+import { nearMiss, topicNamed } from "./not-known.ts";
 import { notesFromFile } from "./notes-file.ts";
 
 export interface Turn {
@@ -314,11 +315,11 @@ function answerFrom(tool: string, outcome: Outcome): Answer {
 }
 
 function declined(reading: Reading, near: string[]): Answer {
-  const hint = near.length ? `Did you mean something about ${near.join(" or ")}? ` : "";
-  void reading;
+  const about = near.map(topicNamed);
+  const hint = about.length ? `Did you mean something about ${about.join(" or ")}? ` : "";
   return {
     tool: "help",
     status: "declined",
-    headline: `${hint}I didn't understand that. I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
+    headline: `${nearMiss(reading) || hint}I didn't understand that. I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
   };
 }

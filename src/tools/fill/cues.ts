@@ -113,14 +113,16 @@ export const fillGoesOn = cues([
 export const fillAfter = {
   buttercream: cues([
     14,
-    "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
+    "(?:(?:is|will|would) (?:it|that|this) (?:be )?)?(?:enough|plenty) (?:for|to fill) {number}",
+    "(?:is|will|would) (?:it|that|this) do (?:for )?{number}",
     "^(?:(?:and|so|ok|now) )*how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for {number} {count=macarons}(?: [?])?$",
   ]),
   // "no, make it buttercream", behind a ganache for so many
   ganache: cues([
     14,
     "^(?:(?:and|so|ok|now) )*how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for {number} {count=macarons}(?: [?])?$",
-    "(?:is|will|would) (?:it|that|this) (?:be )?(?:enough|do|plenty) (?:for|to fill) {number}",
+    "(?:(?:is|will|would) (?:it|that|this) (?:be )?)?(?:enough|plenty) (?:for|to fill) {number}",
+    "(?:is|will|would) (?:it|that|this) do (?:for )?{number}",
     "^(?:(?:no|nope|actually|sorry|wait|oh|and|ok|hm) )*(?:(?:make|do) (?:it|that|them|this) |with |use |i want |rather |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$",
   ]),
   day: cues([

@@ -127,7 +127,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       ? { filling_g: weights[0].grams }
       : (enough || judged) && before?.filling_g !== undefined
         ? { filling_g: before.filling_g }
-        : enough && isBowl(memory) && pointsBack(reading)
+        : enough && isBowl(memory) && weights.length === 0
           ? { filling_g: memory.table.mass?.grams, filling: memory.table.mass?.thing }
           : {}),
     ...(shares ? { shares } : {}),

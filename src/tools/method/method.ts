@@ -49,6 +49,10 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    [
+      5,
+      "(?:been|were) (?:in|in there|in the oven|baking|{step=bake}|resting|{step=rest}) (?:for |about |around |like |nearly )*{time}(?!.* (?:fridge|freezer|counter))",
+    ],
     // another oven's heat, to be turned into hers
     [
       -6,

@@ -54,6 +54,9 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
       mask,
     );
   if (wanted !== undefined && told) return { step: "bake", about: "heat", heat_c: wanted };
+  // "they have been in about 20 min"
+  if (!named && /(?:^| )(?:been|were) (?:in|in there|in the oven|baking)(?: \S+){0,2} \S*<time>/.test(mask))
+    return { step: "bake", about: "time" };
   const heat = heatWanted(reading);
   if (heat !== undefined) {
     // "my oven runs 10 hot, what do i set for 150"

@@ -92,6 +92,10 @@ export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
   some.forEach((piece, at) => {
     const minutes = piece.amount?.dim === "time" ? minutesOf(piece.amount) : bareMinutes(some, at);
     if (minutes === undefined || minutes <= 0) return;
+    // "1 min too long" says by how much, not how long
+    const [next, behind] = [some[at + 1]?.text ?? "", some[at + 2]?.text ?? ""];
+    if (next === "too" && /^(?:long|short|much|little|early|late)$/.test(behind)) return;
+    if (/^(?:longer|shorter|over|under|late|early)$/.test(next)) return;
     out.taken.push(at);
     if (piece.amount?.dim !== "time") out.assumed.push(`${plain(minutes)} min`);
     const step = stepOf(some, at, minutes);

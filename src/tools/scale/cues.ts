@@ -7,6 +7,12 @@ const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granula
 export const scaleCues = cues(
   [
     -12,
+    "{ingredient} instead of {ingredient}",
+    "instead of (?:the |my )?{ingredient}",
+    "(?:overwhipped|overbeat|overmixed|underwhipped|dropped|forgot|forgotten|can i blend)",
+  ],
+  [
+    -12,
     "(?:swap|swapped|swapping|replace|replaced|substitute|exchange) .. {ingredient}",
     "by mistake",
     "(?:accidentally|mistakenly)",

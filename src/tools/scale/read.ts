@@ -20,7 +20,16 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     reading.amounts.length === 0 &&
     says(reading, asksOneLine) &&
     !says(reading, /(?:^| )(?:house|recipe|formula|batch|book)(?:<| |$)/);
-  const draft: Draft = isOpen ? { unsized: true } : withEqualParts(order);
+  // "overwhipped the whites" asks for no recipe
+  const isTalk =
+    Object.keys(order).length === 0 &&
+    !memory.follows &&
+    reading.amounts.length === 0 &&
+    !says(
+      reading,
+      /(?:^| )(?:recipe|formula|shells?|batter|batch|house|scale|scaling|rescale|weigh|weights?|ingredients|need|double|triple|half|what|how|whats)\S*(?: |$)|<count=|<formula|<base=batter|<factor/,
+    );
+  const draft: Draft = isOpen || isTalk ? { unsized: true } : withEqualParts(order);
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const { have } = draft;
   const had = before?.have;

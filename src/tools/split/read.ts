@@ -199,7 +199,14 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
   // "600 g batter: 200 pink, rest blue": more than any number of bowls
   const heavy = reading.amounts.filter(
-    (each) => each.dim === "number" && each.unit === "" && !each.fraction && each !== bowl && each.value > 40,
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      each !== bowl &&
+      each.value > 40 &&
+      // "out of that 390" is the bowl again
+      !/\b(?:out of|of|from) (?:that|the|those|this) $/.test(reading.text.slice(0, each.at[0])),
   );
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
   // "no, 40 green": one of the shares said before

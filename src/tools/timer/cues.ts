@@ -2,6 +2,13 @@
 import { cues } from "../lib/cue.ts";
 
 export const timerCues = cues(
+  [
+    -9,
+    "(?:been|were|was) (?:in|in there|in the oven|out|resting|baking|drying|{step=rest}|{step=bake}|there|sitting|standing) (?:for |about |around |like |nearly )*{time}",
+    "(?:took|pulled|got) (?:them|it|the \\S+) out after {time}",
+    "{time} so far",
+    "^{number} of (?:them|those)(?: [?])?$",
+  ],
   [-9, "(?:find|book|call|order|get) me (?:a |an )(?!timer|alarm|reminder|new|{time})"],
   [-9, "(?:snow|rain|weather|sunny|storm)"],
   [-9, "^(?:and |but )*it takes (?:me |about |around )*{time} (?:to|in|for|until)"],
