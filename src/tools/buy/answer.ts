@@ -52,7 +52,9 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
   const house = houseOf(world, saved?.name);
   const shells = houseFor(house, batter);
   const fillings = shared(
-    inputs.shells_only ? [] : fillingsFor(inputs, makesFilling ? named.name : undefined),
+    inputs.shells_only
+      ? []
+      : fillingsFor(withoutShells(inputs, saved?.name), makesFilling ? named.name : undefined),
     macarons,
   );
   if ("status" in fillings) return fillings;
@@ -111,6 +113,14 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
 }
 
 /** The order's own fillings, those that were named, or a buttercream and a ganache. */
+/** "60 rosy with buttercream": a recipe that makes the shells is no filling too. */
+function withoutShells({ order, ...inputs }: BuyInputs, shells: string | undefined): BuyInputs {
+  const fillings = order?.filter(
+    ({ formula }) => formula === undefined || formula.toLowerCase() !== shells?.toLowerCase(),
+  );
+  return { ...inputs, ...(fillings?.length ? { order: fillings } : {}) };
+}
+
 function fillingsFor({ order, fillings, chocolate }: BuyInputs, recipe: string | undefined): Filling[] {
   if (order?.length)
     return order.map((each) =>

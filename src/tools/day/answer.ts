@@ -97,6 +97,11 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
 }
 
 function planned(asked: DayInputs, world: World): Outcome {
+  if (asked.length_said)
+    return {
+      status: "declined",
+      headline: `How long a step takes is a setting, so the plan stays as it is. Say "i ${asked.length_said}" and it is kept, and the next plan goes by it.`,
+    };
   if (asked.orders && asked.due === undefined) return whichOrder(asked.orders);
   if (asked.no_mature)
     return {

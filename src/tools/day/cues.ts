@@ -105,6 +105,10 @@ export const dayCues = cues(
 
 export const dayGoesOn = cues(
   [
+    14,
+    "^(?:(?:and|no|ok|can you|please) )*(?:move|push|shift|change|make) (?:it|that|them) (?:to|for) {when}(?: please)?(?: [?])?$",
+  ],
+  [
     12,
     "^(?:(?:and|but|so|ok|what|how|about|if|it|was|its|were|is|they|want|make|for|on|back to) )*{when}(?: ,)? (?:at )?(?:the )?same time",
     "^(?:and |but |so |what |how )*(?:about |if )(?:(?:it|they|its|was|is|were|want|for|on|by) )*{when}(?: ?,.*)?$",

@@ -29,6 +29,8 @@ export const inputs = later(() =>
       ),
     ),
     due: z.optional(when),
+    /** A length of one step, which is a setting and none of a plan's. */
+    length_said: z.optional(z.string()),
     /** Two orders in one sentence: nothing is planned until one of them is named. */
     orders: z.optional(z.array(z.object({ macarons: count("macarons"), due: when }))),
     /** "in three hours": counted from when it is said. */
@@ -118,7 +120,7 @@ export const day = tool<DayInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
   ],
   rivals: [
-    ["want", "late_min", "step", "as_kept"],
+    ["want", "late_min", "step", "as_kept", "length_said"],
     ["due", "within_min"],
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],

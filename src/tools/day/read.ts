@@ -14,6 +14,8 @@ type Draft = Partial<DayInputs>;
 export function readDay(reading: Reading, memory: Memory): Draft {
   const open = leftOpen(reading, memory);
   if (open) return open;
+  const length = lengthSaid(reading, memory);
+  if (length) return { length_said: length };
   const orders = twoOrders(reading);
   if (orders) return { orders };
   const plan = (memory.table.order as Draft | undefined)?.plan;
@@ -49,6 +51,16 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   if (!goesOn) return draft;
   const isSaid = draft.no_rest !== undefined || Object.keys(draft).length === 0;
   return { ...draft, plan, ...(isSaid ? {} : { by_record: true }) };
+}
+
+/** "what if i rest them 45 min", behind a plan. */
+function lengthSaid(reading: Reading, { last }: Memory): string | undefined {
+  const said =
+    /(?:if i|if we|i|lets|can i) (?:let them )?\S*<step=(rest|bake|cool|mature)\S* (?:them |it |the shells )?(?:for )?\S*<time>/.exec(
+      reading.mask,
+    )?.[1];
+  const time = reading.amounts.find((each) => each.dim === "time");
+  return last?.tool === "day" && said && time ? `${said} ${time.text}` : undefined;
 }
 
 /** "i can't start before 9", right behind the plan: of that plan. */

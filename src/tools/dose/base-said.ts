@@ -165,6 +165,18 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       ...(base ? { base } : baseFrom(table.mass?.thing ?? "")),
     };
   }
+  // "how much gel for the blue", of three colors that get the same
+  const equalParts =
+    table.parts &&
+    table.parts.length > 1 &&
+    table.parts.every((each) => Math.abs(each.grams - (table.parts?.[0]?.grams ?? 0)) < 1e-6);
+  if (
+    equalParts &&
+    table.part &&
+    memory.last?.tool === "split" &&
+    reading.things.some((each) => each.color && !each.base && !each.dose)
+  )
+    return { base_g: table.part.grams, ...(base ? { base } : baseFrom(table.part.thing)) };
   // the mask holds words mended, without what they are
   const mended = reading.mask.replace(/<[^>]*>/g, "");
   if ((asksPart.test(reading.text) || asksPart.test(mended)) && table.part)

@@ -63,6 +63,12 @@ export const labelCues = cues(
 
 export const labelGoesOn = cues(
   [
+    20,
+    "^(?:please |ok |and |now )*print (?:it|that|them|this)(?: please)?$",
+    "^(?:and |ok |please )*{number} of (?:them|those|it)(?: please)?$",
+    "^(?:please |ok |and )*(?:call|name|title) (?:it|them|this) ",
+  ],
+  [
     4,
     "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
     "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",

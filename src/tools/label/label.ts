@@ -38,6 +38,8 @@ export const inputs = later(() =>
     /** The lines came from the answer before. */
     from_table: z.optional(z.boolean()),
     formulas: z.optional(z.array(z.string())),
+    /** The name of the food, where it has one of its own. */
+    title: z.optional(z.string().check(z.maxLength(60, { error: "A name of at most 60 letters." }))),
     net_g: z.optional(weight_g),
     net_oz: z.optional(weight_g),
     made: z.optional(whenSaid),
@@ -107,6 +109,7 @@ export const label = tool<LabelInputs>({
     ["want"],
     ["market", "elsewhere"],
     ["by"],
+    ["title"],
     ["label_width_mm", "label_height_mm"],
     ["copies", "full_page"],
   ],

@@ -19,6 +19,7 @@ interface Said {
   dates: Dates | undefined;
   market: Market;
   by: string | undefined;
+  title: string | undefined;
   /** What is left blank, by name. */
   blanks: readonly string[];
   /** What has to be checked before it goes on a box. */
@@ -56,7 +57,7 @@ function netBlock({ net, market }: Said): PaperBlock {
 }
 
 const blocksOf = (said: Said): PaperBlock[] => [
-  { is: "title", text: "Macarons" },
+  { is: "title", text: said.title ?? "Macarons" },
   { is: "text", text: ingredientLine(said.ingredients, said.market, gap.repeat(3)) },
   ...contained(said),
   {

@@ -22,6 +22,10 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
   )
     return { want: "safe" };
   const print = printSaid(reading);
+  const title = before?.lines ? titleSaid(reading) : undefined;
+  if (before && title) return { ...before, title };
+  const of = /^(?:and |ok |please )*\S*<number> of (?:them|those|it)(?: please)?$/.test(reading.mask);
+  if (before?.lines && of) return { ...before, as_pdf: true, copies: reading.amounts[0]?.value };
   const by = responsible(reading);
   const common: Draft = {
     ...(by ? { by: by.name } : {}),
@@ -195,6 +199,10 @@ function wanted(reading: Reading): LabelInputs["want"] {
   if (/\blabels?\b|ingredients? (?:list|line|statement)/.test(reading.mask)) return "label";
   return undefined;
 }
+
+/** "call it Raspberry Cloud": as she typed it. */
+const titleSaid = ({ said }: Reading): string | undefined =>
+  /^(?:(?:please|ok|and) )*(?:call|name|title) (?:it|them|this) (.{2,60})$/i.exec(said)?.[1]?.trim();
 
 /** "my name is Ida Holm, 3 Mill Lane": what stands behind it, as she typed it. */
 function responsible(reading: Reading): { name: string; at: Span } | undefined {

@@ -40,7 +40,7 @@ export function wholeLabel(
     ...(dates ? [] : ["best-by date"]),
   ];
   const items: Item[] = [
-    { line: "name of the food", text: "Macarons" },
+    { line: "name of the food", text: inputs.title ?? "Macarons" },
     { line: "ingredients", text: ingredientLine(ingredients, market) },
     ...(market === "us"
       ? [
@@ -116,6 +116,7 @@ export function wholeLabel(
       dates,
       market,
       by: inputs.by,
+      title: inputs.title,
       blanks,
       checks: open,
     },

@@ -5,6 +5,7 @@ import { spares } from "../lib/spares.ts";
 const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar|egg)}";
 
 export const scaleCues = cues(
+  [9, "{number} {count=(shells|macarons)} .. what (?:do|should|must) i weigh"],
   [
     -12,
     "{ingredient} instead of {ingredient}",

@@ -17,6 +17,8 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const bottle = readBottle(reading);
   if (bottle) return bottle;
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
+  const told = ofBottle(reading, memory, before);
+  if (told) return told;
   if (
     before?.does === "use" &&
     memory.follows &&
@@ -38,6 +40,25 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
     ...(does ? { does } : {}),
     ...(entries.length > 0 ? { entries } : taste && (does === "forget" || does === "ask") ? { taste } : {}),
     ...(does === "use" && says(reading, /to zero|go to nothing|even so/) ? { to_zero: true } : {}),
+  };
+}
+
+/** "raspberry", where the flavor was asked for; "no 2 %", of the bottle that was saved. */
+function ofBottle(reading: Reading, { slot }: Memory, before: Draft | undefined): Draft | undefined {
+  if (before?.does !== "bottle") return undefined;
+  const thing = reading.things.find((each) => each.taste);
+  if (slot === "taste" && thing?.taste && reading.amounts.length === 0)
+    return { ...before, taste: thing.taste };
+  const [share, ...others] = reading.amounts;
+  const corrects = /^(?:(?:oh|no|nope|sorry|actually|wait|i meant|its|it is) )+/.test(reading.mask);
+  if (!corrects || share?.dim !== "percent" || others.length > 0) return undefined;
+  const { does, taste, form } = before;
+  return {
+    does,
+    ...(taste ? { taste } : {}),
+    ...(form ? { form } : {}),
+    low_percent: share.value,
+    high_percent: share.high ?? share.value,
   };
 }
 

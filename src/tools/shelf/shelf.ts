@@ -55,10 +55,13 @@ export const shelf = tool<ShelfInputs>({
   inputs,
   cues: shelfCues,
   // "used 200 g almond flour" "whats left"
-  goesOn: cues([
-    8,
-    "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
-  ]),
+  goesOn: cues(
+    [14, "^(?:(?:oh|no|nope|sorry|actually|wait|i meant|its|it is) )+{percent}(?: [.])?$"],
+    [
+      8,
+      "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
+    ],
+  ),
   examples: [
     {
       say: "my mint bottle says half to one percent, save that",

@@ -169,7 +169,7 @@ function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outco
   const ringing = inputs.name || inputs.all ? [] : live.filter((each) => rangLately(each, now_ms));
   const target = inputs.all ? undefined : ringing.length === 1 ? ringing[0] : one(inputs, live, now_ms);
   if (target && "status" in target) return target;
-  const gone = target ? [target] : live;
+  const gone = target ? [target] : live.filter((each) => each.label !== inputs.except);
   const names = listed(gone.map((each) => each.label));
   const rest = live.filter((each) => !gone.includes(each) && !each.isRung);
   return {

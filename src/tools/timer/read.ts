@@ -101,13 +101,16 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name
     const givesIt = /(?:^| )(?:give|add|put) (?:it|that|this) \S*<(?:number|time)/.test(mask);
-    const named = givesIt
-      ? remembered(memory)
-      : step
-        ? { name: step }
-        : isState.test(pointer.name ?? "")
-          ? {}
-          : pointer;
+    const first = labelFirst(mask, memory);
+    const named = first
+      ? { name: first }
+      : givesIt
+        ? remembered(memory)
+        : step
+          ? { name: step }
+          : isState.test(pointer.name ?? "")
+            ? {}
+            : pointer;
     return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...named };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
@@ -123,6 +126,10 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       ...remembered(memory),
     };
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
+  // "tray 1 timer 12 instead", of one that runs
+  const own = / instead(?: please)?$/.test(mask) ? labelFirst(mask, memory) : undefined;
+  const other = own === undefined ? undefined : timeOf(some, true);
+  if (own && other) return { do: "move", ...other, name: own };
   if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
   if (
@@ -167,7 +174,7 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
 
 function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft | Draft[] {
   if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
-    return { do: "stop", all: true };
+    return { do: "stop", all: true, ...exceptSaid(mask, memory) };
   // "tray one looks done already, stop it"
   const tray =
     /^(?:the |my )?tray\S* (?:(\d+)<number>|(one|two|three|four|five|six)) .*, (?:stop|cancel|kill) it$/.exec(
@@ -186,6 +193,27 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
     return names.map((name) => ({ do: "stop", name, ...(name === "other" ? remembered(memory) : {}) }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
 }
+
+/** "everything except lemon", "all but tray 2": by the names of those that run. */
+function exceptSaid(mask: string, { names }: Memory): Draft {
+  const said =
+    /(?:^| )(?:except|but|apart from|other than)(?: for)? (?:the |my )?(.+?)(?: (?:timer|one))?$/.exec(
+      mask.replace(/<[^>]*>/g, ""),
+    )?.[1];
+  const label =
+    said &&
+    names.timers.find((each) => each.replaceAll(" ", "_") === said || each === said.replaceAll("_", " "));
+  return label ? { except: label } : {};
+}
+
+/** The one timer whose name stands at the beginning: "lemon 5 min less". */
+const labelFirst = (mask: string, { names }: Memory): string | undefined => {
+  const text = mask.replace(/<[^>]*>/g, "").replaceAll("_", " ");
+  const hits = names.timers.filter((each) =>
+    new RegExp(`^(?:(?:and|the|my|ok|now) )*${each.replace(/[^a-z0-9 ]/gi, ".")} `).test(text),
+  );
+  return hits.length === 1 ? hits[0] : undefined;
+};
 
 const numberWords = ["one", "two", "three", "four", "five", "six"];
 

@@ -20,6 +20,8 @@ export const inputs = later(() =>
     /** The new name alone. */
     to: z.optional(z.string()),
     all: z.optional(z.boolean()),
+    /** "everything except lemon": this one runs on. */
+    except: z.optional(z.string()),
     /** "it": the timer that was spoken of last. */
     recent: z.optional(z.string()),
     for_min: z.optional(time_min),

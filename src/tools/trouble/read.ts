@@ -10,6 +10,14 @@ const kinds = ["buttercream", "ganache", "batter", "meringue"] as const;
 
 /** One draft a symptom; none named and nothing to go on gives an empty one, which asks. */
 export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleInputs>[] {
+  // "it split", behind the flavor for a bowl of it
+  const ofBowl = memory.last?.tool === "dose" ? String(memory.last.inputs.base ?? "") : "";
+  const broke =
+    /^(?:(?:oh|no|ugh|now|and|but|help) )*(?:it|its|it has|its just|it just) (?:all )?(?:split|curdled|broke|broken|separated|gone grainy)\b/.test(
+      wordsOf(reading),
+    );
+  if (broke && (ofBowl === "buttercream" || ofBowl === "ganache"))
+    return [{ symptom: ofBowl === "ganache" ? "split ganache" : "curdled buttercream" }];
   const next = nextCause(reading, memory);
   if (next) return [next];
   const found = reading.things.flatMap((each) =>

@@ -120,6 +120,13 @@ export const trouble = tool<TroubleInputs>({
     ],
   ),
   // "im at 150", behind a fault
+  after: {
+    dose: cues([
+      14,
+      "^(?:(?:oh|no|ugh|now|and|but|help) )*(?:it|its|it has|its just|it just) (?:all )?(?:split|curdled|broke|broken|separated)(?:<\\S+)?(?: [!?.])?$",
+      "^(?:(?:oh|no|ugh|now|and|but|help) )*(?:it|its|it has|its just|it just) (?:all )?{symptom}",
+    ]),
+  },
   goesOn: cues(
     [
       12,
