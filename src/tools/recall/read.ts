@@ -15,7 +15,7 @@ const usual =
   /(?:^| )(?:as a rule|usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
 const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
 const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
-const best = /(?:^| )(?:best|better|highest|top|favou?rite|finest|high)(?: |$)/;
+const best = /(?:^| )(?:best|better|highest|higher|top|favou?rite|finest|high)(?: |$)/;
 const worst = /(?:^| )(?:worst|lowest|poorest|low)(?: |$)/;
 const compared = /(?:^| )(?:compar(?:e|ed|ing)|against|versus|vs)(?: |$)/;
 const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;

@@ -158,6 +158,24 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   // A question without a time sets nothing.
   if (!time && isQuestion.test(mask))
     return pointer.name ? { do: "left", name: pointer.name } : { do: "list" };
+  // "tray 3 in 5 minutes from now for 15 min": it rings when both are over
+  const times = reading.amounts.filter((each) => each.dim === "time");
+  const [wait, length, ...more] = times;
+  if (
+    wait &&
+    length &&
+    more.length === 0 &&
+    /(?:^| )in \S*<time>(?: from now)?,? for \S*<time>(?: |$)/.test(mask)
+  ) {
+    const [set] = readSet(some, memory);
+    const for_min = inBase(wait.value, wait.unit) + inBase(length.value, length.unit);
+    return {
+      do: "set",
+      ...(set?.name ? { name: set.name } : {}),
+      ...(set?.step ? { step: set.step } : {}),
+      for_min,
+    };
+  }
   return readSet(some, memory);
 }
 
