@@ -2,28 +2,14 @@
  * "now at 4", "no wait, by 1.25" in the middle of a sum: no hour of the clock. Where the calculator before deals in no
  * times, a bare hour is the number that it looks like.
  */
+import { smallNumbers } from "../../data/words/numbers.ts";
 import type { Amount, Reading, When } from "../tools/contract/index.ts";
 
 /** Calculators for which an hour is an hour. */
 const timed = new Set(["timer", "day", "keep", "note", "recall", "help", "label"]);
 
-const words = [
-  "",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
 const number = new RegExp(
-  `^(?:(?:at|by|to|from|around|about) )?(\\d+(?:[.,]\\d+)?|${words.slice(1).join("|")})$`,
+  `^(?:(?:at|by|to|from|around|about) )?(\\d+(?:[.,]\\d+)?|${Object.keys(smallNumbers).join("|")})$`,
 );
 
 const isNumber = (when: When) =>
@@ -41,7 +27,7 @@ export function withoutBareHours(reading: Reading, last: string | undefined): Re
     const said = number.exec(text)?.[1] ?? "";
     return {
       dim: "number",
-      value: words.includes(said) ? words.indexOf(said) : Number(said.replace(",", ".")),
+      value: smallNumbers[said] ?? Number(said.replace(",", ".")),
       unit: "",
       text: said,
       at: [at[1] - said.length, at[1]],

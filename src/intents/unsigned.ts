@@ -58,8 +58,6 @@ const isPlainNumber = (item: Item): item is Item & { is: "amount" } =>
   !item.amount.fraction &&
   item.amount.high === undefined;
 
-const joint2 = (items: readonly Item[], at: number): string => wordOrSign(items[at + 2]);
-
 /** "2 hours work at 18": what the hour is worth, and no hour of the day. */
 function wageAt(items: readonly Item[], at: number, when: When): Amount | undefined {
   const said = /^(\d+(?:[.,]\d+)?)$/.exec(when.text)?.[1];
@@ -108,7 +106,7 @@ function sumAt(
     behind?.is === "amount" &&
     behind.amount.dim === "time" &&
     /^an hour$/.test(behind.amount.text) &&
-    !/^(?:ago|later|before|after|more|from|and|long|each)$/.test(joint2(items, at))
+    !/^(?:ago|later|before|after|more|from|and|long|each)$/.test(wordOrSign(items[at + 2]))
   )
     return {
       amount: { ...asMoney(amount), per: { unit: behind.amount.unit, value: behind.amount.value } },

@@ -5,9 +5,9 @@
  */
 import { describe, expect, it } from "vitest";
 import { talk } from "../support/ask.ts";
+import { type Case, expectFigures } from "../support/figures.ts";
 
-/** Turns by "|", and of the last answer each figure's value, or its low and high end. */
-const cases: [turns: string, tool: string, figures: Record<string, number | [number, number]>][] = [
+const cases: Case[] = [
   // bowls that were weighed together
   ["two bowls buttercream, 150 g and 210 g, lemon flavor for the first", "dose", { flavor: [4.5, 7.5] }],
   [
@@ -145,18 +145,8 @@ const cases: [turns: string, tool: string, figures: Record<string, number | [num
   ],
 ];
 
-const close = (value: number | undefined) => Number(value?.toFixed(6));
-
 describe("what is said next", () => {
-  it.each(cases)("%s", async (turns, tool, figures) => {
-    const answer = await talk(...turns.split("|"));
-    expect([answer.tool, answer.status]).toEqual([tool, "answered"]);
-    for (const [name, wanted] of Object.entries(figures)) {
-      const found = answer.of(name);
-      if (typeof wanted === "number") expect(close(found?.value), name).toBe(wanted);
-      else expect([close(found?.low), close(found?.high)], name).toEqual(wanted);
-    }
-  });
+  it.each(cases)("%s", expectFigures);
   it("a fault of the mix that was spoken of", async () =>
     expect((await talk("my buttercream looks curdled", "now its gone soupy instead")).headline).toContain(
       "Soupy",

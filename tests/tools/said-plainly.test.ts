@@ -5,12 +5,9 @@
  */
 import { describe, expect, it, test } from "vitest";
 import { baker, talk } from "../support/ask.ts";
+import { type Case, expectFigures } from "../support/figures.ts";
 
-type Wanted = number | [number, number];
-const close = (value: number | undefined) => Number(value?.toFixed(6));
-
-/** Turns by "|", the calculator, and of the last answer each figure's value, or its low and high end. */
-const cases: [turns: string, tool: string, figures: Record<string, Wanted>][] = [
+const cases: Case[] = [
   // parts that are said by one another: the whole in shares, never an equal split
   ["split 600 g batter yellow twice as much as pink", "split", { yellow: 400, pink: 200 }],
   ["split 450 g batter, twice as much pink as white", "split", { pink: 300, white: 150 }],
@@ -130,15 +127,7 @@ const cases: [turns: string, tool: string, figures: Record<string, Wanted>][] = 
 ];
 
 describe("what is said in passing", () => {
-  it.each(cases)("%s", async (turns, tool, figures) => {
-    const answer = await talk(...turns.split("|"));
-    expect([answer.tool, answer.status]).toEqual([tool, "answered"]);
-    for (const [name, wanted] of Object.entries(figures)) {
-      const found = answer.of(name);
-      if (typeof wanted === "number") expect(close(found?.value), name).toBe(wanted);
-      else expect([close(found?.low), close(found?.high)], name).toEqual(wanted);
-    }
-  });
+  it.each(cases)("%s", expectFigures);
 
   test.each([
     ["230 g buttercream and 150 g how much flavor", "150 g"],
@@ -269,7 +258,7 @@ describe("the record", () => {
     await her.ask("save recipe lemon cream: 100 g butter, 50 g lemon juice, 150 g sugar, 2 eggs");
     const made = await her.one("lemon cream for 24 macarons");
     const sum = made.figures?.filter((each) => each.unit === "g" && each.name !== "total") ?? [];
-    expect(close(sum.reduce((all, each) => all + (each.value ?? 0), 0))).toBe(158.212174);
+    expect(sum.reduce((all, each) => all + (each.value ?? 0), 0)).toBeCloseTo(158.212174, 6);
   });
 
   test("a recipe that was scaled goes on", async () => {
