@@ -35,6 +35,12 @@ export const rawWhites = {
   source: "FoodSafety.gov, Cold Food Storage Chart: raw egg whites",
 };
 
+/** Raw yolks, covered; frozen they turn to a paste. */
+export const rawYolks = { low: 2, high: 4, source: "FoodSafety.gov, Cold Food Storage Chart: raw egg yolks" };
+
+/** Fillings with fresh dairy or curd: what many keep to, inside the published outer limit. */
+export const freshDairy = { low: 2, high: 3, basis: "from memory" as Basis };
+
 /** The two published water-activity lines; above either a filling counts as perishable. */
 export const activity = {
   line: 0.85,
@@ -74,6 +80,11 @@ export const keepingRules = {
     text: "raw egg whites: 2-4 days in the fridge at 5 °C (41 °F) or below, 12 months in the freezer",
     basis: "published",
     source: rawWhites.source,
+  },
+  yolks: {
+    text: "raw egg yolks: 2-4 days in the fridge at 5 °C (41 °F) or below; they don't freeze well",
+    basis: "published",
+    source: rawYolks.source,
   },
   activity: {
     text: "above a_w 0.85, or above 0.88 at a pH over 5, treat as perishable",

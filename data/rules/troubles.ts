@@ -34,7 +34,8 @@ const value = (name: string, at: number, unit: string): Figure => ({ name, value
 
 const rest = range("rest", 30, 60, "min");
 /** What shells are baked at, in °C. */
-const bookOven_c = 150;
+/** The heat that the book bakes at, which is measured in the oven. */
+export const bookOven_c = 150;
 const oven = value("oven", bookOven_c, "°C");
 
 /**

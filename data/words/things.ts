@@ -68,7 +68,6 @@ export const bases: readonly (WordRow & { column: "buttercream" | "ganache" | "b
       "gan",
       "ganaches",
       "ganach",
-      "ganche",
       "ganash",
       "ganche",
       "granache",

@@ -112,7 +112,6 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
   };
 }
 
-/** The order's own fillings, those that were named, or a buttercream and a ganache. */
 /** "60 rosy with buttercream": a recipe that makes the shells is no filling too. */
 function withoutShells({ order, ...inputs }: BuyInputs, shells: string | undefined): BuyInputs {
   const fillings = order?.filter(
@@ -121,6 +120,7 @@ function withoutShells({ order, ...inputs }: BuyInputs, shells: string | undefin
   return { ...inputs, ...(fillings?.length ? { order: fillings } : {}) };
 }
 
+/** The order's own fillings, those that were named, or a buttercream and a ganache. */
 function fillingsFor({ order, fillings, chocolate }: BuyInputs, recipe: string | undefined): Filling[] {
   if (order?.length)
     return order.map((each) =>

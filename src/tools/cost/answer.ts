@@ -7,7 +7,7 @@ import { counted, plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
 import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
-import { withExtras } from "./extras.ts";
+import { keptShare, withExtras } from "./extras.ts";
 import { levelled } from "./level.ts";
 
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
@@ -43,13 +43,17 @@ function breakEven(inputs: CostInputs, bill: Bill): Outcome {
   const { price, macarons } = inputs;
   if (price === undefined) return asking("What do you sell it for?", "price");
   if (macarons === undefined || price <= 0) return asking("For how many macarons is that price?", "macarons");
-  const each = price / macarons;
+  const kept = keptShare(inputs);
+  const each = (price * kept) / macarons;
   const number = Math.ceil(bill.total / each - 1e-9);
   return {
     status: "answered",
-    headline: `${counted(number, "macaron")} at ${moneyText(each, bill.currency)} bring back the ${moneyText(bill.total, bill.currency)} that they cost`,
+    headline: `${counted(number, "macaron")} at ${moneyText(price / macarons, bill.currency)}${kept < 1 ? `, ${moneyText(each, bill.currency)} of it yours,` : ""} bring back the ${moneyText(bill.total, bill.currency)} that they cost`,
     figures: [{ name: "macarons", value: number, unit: "macarons" }],
-    rule: { text: "cost / price of one, up to a whole one", basis: basis(bill) },
+    rule: {
+      text: `cost / ${kept < 1 ? "what is left of the price of one" : "price of one"}, up to a whole one`,
+      basis: basis(bill),
+    },
     cautions: [sellingCaution],
     working: [
       ...working(bill),

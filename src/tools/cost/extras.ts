@@ -37,17 +37,21 @@ export function readExtras(reading: Reading): { draft: Draft; taken: Amount[] } 
   };
 }
 
-export const hasExtras = ({ discount_percent, tax_percent, fee_percent }: Draft): boolean =>
+const hasExtras = ({ discount_percent, tax_percent, fee_percent }: Draft): boolean =>
   [discount_percent, tax_percent, fee_percent].some((each) => each !== undefined);
 
 const share = (percent: number) => `${plain(percent, 2)} %`;
+
+/** What is left of a price once a discount and fees are off it, as a share of it; tax was never hers. */
+export const keptShare = ({ discount_percent = 0, fee_percent = 0 }: Draft): number =>
+  (1 - discount_percent / 100) * (1 - fee_percent / 100);
 
 /**
  * The answer without them turned into the one with them. A fee is a part of the price that somebody keeps: a margin that
  * was asked for is what stays after it. A discount comes off the price; tax comes on top of it. Arithmetic.
  */
 export function withExtras(outcome: Outcome, inputs: CostInputs): Outcome {
-  if (outcome.status !== "answered" || !hasExtras(inputs)) return outcome;
+  if (outcome.status !== "answered" || inputs.want === "break even" || !hasExtras(inputs)) return outcome;
   const of = (name: string) => outcome.figures?.find((each) => each.name === name);
   const [cost, priced] = [of("cost")?.value, of("price")?.value];
   const currency = of("cost")?.unit ?? of("price")?.unit ?? "";

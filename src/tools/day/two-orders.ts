@@ -1,5 +1,6 @@
 /** "60 macarons for sat 11am and 24 for sunday 2pm": two days to be ready for. One plan holds one; it is asked which. */
 import type { Memory, Outcome, Reading, When } from "../contract/index.ts";
+import { placeSaid } from "../lib/place.ts";
 import { plain } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
 
@@ -28,15 +29,13 @@ export function twoOrders({ whens, amounts, text }: Reading): Order[] | undefine
   return days.map(({ at: _at, ...due }, n) => ({ macarons: counts[n]?.value ?? 0, due }));
 }
 
-const places = ["first", "second", "third", "fourth"];
-
 /** "the first", "sunday's", "the 24": one of the orders that were named. */
-export function orderMeant({ text, amounts, whens }: Reading, orders: readonly Order[]): Draft | undefined {
-  const place = places.findIndex((word) => new RegExp(`\\b${word}\\b`).test(text));
+function orderMeant({ text, amounts, whens }: Reading, orders: readonly Order[]): Draft | undefined {
+  const place = placeSaid(text);
   const number = amounts.find((each) => each.dim === "number")?.value;
   const [day] = whens;
   const found =
-    orders[/\blast\b/.test(text) ? orders.length - 1 : place] ??
+    (place === undefined ? undefined : orders.at(place)) ??
     orders.find((each) => each.macarons === number) ??
     orders.find(({ due }) => day?.weekday !== undefined && (due as Partial<When>).weekday === day.weekday);
   return found && { macarons: found.macarons, due: found.due };

@@ -101,7 +101,6 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
   if (/\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/.test(reading.text))
     return base ? { base } : {};
   const table = memory.table;
-  // "it is double strength" is no part of the mix
   // "how much lemon flavor in the 250", of what was said before
   const before_g = Object.entries(memory.last?.inputs ?? {}).flatMap(([key, value]) =>
     key.endsWith("_g") && typeof value === "number" ? [value] : [],
@@ -118,6 +117,7 @@ export function readBase(reading: Reading, memory: Memory, weights: Weighed[], t
       base_g: pointed.value,
       ...(base ? { base } : baseFrom(table.mass?.thing || String(memory.last?.inputs.filling ?? ""))),
     };
+  // "it is double strength" is no part of the mix
   const part = reading.amounts.find(
     (each) =>
       (each.fraction || each.unit === "times") && each.dim === "number" && !isOfQuality(reading, each),

@@ -1,6 +1,7 @@
 /** "two bowls of buttercream, 150 g and 210 g, lemon flavor for the first": which of them is meant, now and later. */
 import type { Memory, Reading } from "../contract/index.ts";
 import type { Weighed } from "../lib/find.ts";
+import { placeSaid } from "../lib/place.ts";
 import type { DoseInputs } from "./dose.ts";
 
 type Draft = Partial<DoseInputs>;
@@ -44,17 +45,10 @@ function theOther(text: string, bowls: readonly number[], current: number | unde
   return bowls.length === 2 && at >= 0 && /\bthe other\b/.test(text) ? bowls[1 - at] : undefined;
 }
 
-const ordinals: readonly (readonly [at: number, words: string])[] = [
-  [0, "first|1st|former"],
-  [1, "second|2nd|latter"],
-  [2, "third|3rd"],
-  [-1, "last"],
-];
-
 function meant(text: string, bowls: readonly number[]): number | undefined {
   if (/\b(?:both|all of (?:it|them)|altogether|together|all (?:two|three|four)|all in one)\b/.test(text))
     return bowls.reduce((sum, each) => sum + each, 0);
-  const [at] = ordinals.find(([, words]) => new RegExp(`\\bthe (?:${words})\\b`).test(text)) ?? [];
+  const at = placeSaid(text);
   if (at !== undefined) return bowls.at(at);
   if (/\bthe (?:big|bigger|biggest|large|larger|largest)\b/.test(text)) return Math.max(...bowls);
   return /\bthe (?:small|smaller|smallest|little)\b/.test(text) ? Math.min(...bowls) : undefined;

@@ -246,7 +246,7 @@ function butterVersion(
 }
 
 /** Which use a ratio suits: the nearest default by the logarithm, and both where two are as near. */
-export function usesOf(ratio: number, chocolate: Chocolate): Use[] {
+function usesOf(ratio: number, chocolate: Chocolate): Use[] {
   const apart = (Object.keys(ratios[chocolate]) as Use[]).map((use) => ({
     use,
     by: Math.abs(Math.log(ratio / ratios[chocolate][use].ratio)),

@@ -44,11 +44,11 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
       ] ??= grams;
     if (thing?.ingredient) lines.push({ name: thing.ingredient, grams });
   }
-  // "no wait, i have a whole cup", of the cream that was spoken of
   // "what is 200 and 150 good for, its dark"
   const [first, second, ...further] = bareNumbers(reading);
   if (first && second && further.length === 0 && Object.keys(out).length === 0 && says(reading, /good for/))
     return { chocolate_g: first.value, cream_g: second.value };
+  // "no wait, i have a whole cup", of the cream that was spoken of
   const spoon = reading.amounts.find((each) => each.dim === "volume" && !each.of);
   const creamBefore =
     memory.follows && memory.last?.tool === "ganache" && memory.last.inputs.cream_g !== undefined;

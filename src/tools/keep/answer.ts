@@ -1,5 +1,15 @@
 /** What the limits come to for what was said. Every answer ends by deferring to the local food authority. */
-import { activity, eggs, fridge, keepingRules, outside, rawWhites } from "../../../data/rules/keeping.ts";
+import {
+  activity,
+  eggs,
+  freshDairy,
+  fridge,
+  inFridge,
+  keepingRules,
+  outside,
+  rawWhites,
+  rawYolks,
+} from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
@@ -18,7 +28,7 @@ export function answerKeep(inputs: KeepInputs, world: World): Outcome {
   const fresh =
     inputs.dairy && ["fridge", undefined].includes(inputs.about)
       ? [
-          "With fresh dairy or curd in it 7 days is the outer limit of anything kept cold; many keep such fillings 2 to 3 days (from memory).",
+          `With fresh dairy or curd in it ${inFridge.days} days is the outer limit of anything kept cold; many keep such fillings ${freshDairy.low} to ${freshDairy.high} days (${freshDairy.basis}).`,
         ]
       : [];
   return { ...outcome, cautions: [...(outcome.cautions ?? []), ...fresh, keepingCaution] };
@@ -65,7 +75,7 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
     case "eggs":
       return inputs.air_c === undefined ? rawEgg : heated(inputs.air_c);
     case "whites":
-      return rawWhitesKept(inputs, world);
+      return rawEggKept(inputs, world);
     case "shelf stable":
       return shelfStable;
     case "activity":
@@ -215,17 +225,18 @@ function heated(told_c: number): Outcome {
   return {
     ...rawEgg,
     headline: isSafe
-      ? `Yes: ${plain(told_c, 0)} °C is the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need, or over it`
-      : `No: ${plain(told_c, 0)} °C is under the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need. Heat them on while stirring, or use pasteurised whites`,
+      ? `Yes: ${plain(told_c, 1)} °C is the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need, or over it`
+      : `No: ${plain(told_c, 1)} °C is under the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need. Heat them on while stirring, or use pasteurised whites`,
   };
 }
 
-/** Raw whites in the fridge: the published days, and where the ones asked about stand in them. */
-function rawWhitesKept({ old_days, made, yolks }: KeepInputs, world: World): Outcome {
+/** Raw whites or yolks in the fridge: the published days, and where the ones asked about stand in them. */
+function rawEggKept({ old_days, made, yolks }: KeepInputs, world: World): Outcome {
   const since = made && behind(made, world.now_ms);
   if (since && !since.ok) return { status: "impossible", headline: since.why };
   const days = old_days ?? (since ? daysBetween(since.day, localDay(world.now_ms)) : undefined);
-  const span = `${rawWhites.low} to ${rawWhites.high} days in the fridge, covered, at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
+  const row = yolks ? rawYolks : rawWhites;
+  const span = `${row.low} to ${row.high} days in the fridge, covered, at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
   const age = days === undefined ? "" : days < 1 ? "today's" : counted(days, "day");
   return {
     status: "answered",
@@ -234,16 +245,16 @@ function rawWhitesKept({ old_days, made, yolks }: KeepInputs, world: World): Out
         ? yolks
           ? `Raw yolks: ${span}; they don't freeze well`
           : `Raw whites: ${span}; ${rawWhites.months} months in the freezer`
-        : days <= rawWhites.high
+        : days <= row.high
           ? `Yes: ${age} is inside the ${span}`
           : `No: ${age} is past the ${span}. Throw them out`,
     figures: [
-      { name: yolks ? "raw yolks" : "raw whites", low: rawWhites.low, high: rawWhites.high, unit: "d" },
+      { name: yolks ? "raw yolks" : "raw whites", low: row.low, high: row.high, unit: "d" },
       ...(yolks ? [] : [{ name: "raw whites frozen", value: rawWhites.months, unit: "months" }]),
     ],
-    rule: keepingRules.whites,
+    rule: yolks ? keepingRules.yolks : keepingRules.whites,
     cautions: [
-      `Kept whites are still raw: heat whites and sugar to ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring for a buttercream, or use pasteurised ones.`,
+      `Kept ${yolks ? "yolks are still raw: use them in what is cooked, heated to" : "whites are still raw: heat whites and sugar to"} ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring${yolks ? "" : " for a buttercream"}, or use pasteurised ones.`,
     ],
   };
 }

@@ -25,12 +25,14 @@ export function serving({ bench }: World): Outcome {
   const min = bench.warm_min ?? usualSettings.warm;
   return {
     status: "answered",
-    headline: `Take them out ${plain(min)} min before they are eaten, box closed; 2 h out of the fridge in all`,
+    headline: `Take them out ${plain(min)} min before they are eaten, box closed; ${outside.limit_h} h out of the fridge in all`,
     figures: [{ name: "out before eating", value: min, unit: "min" }],
     rule: {
       text: `${plain(min)} min to room temperature, boxed, ending when they are needed; ${keepingRules.outside.text}`,
       basis: bench.warm_min === undefined ? "from memory" : "your bench",
     },
-    cautions: ["What has been out for 2 h in all (1 h above 32 °C, 90 °F) is eaten or thrown out."],
+    cautions: [
+      `What has been out for ${outside.limit_h} h in all (${outside.hot_h} h above ${outside.hot_c} °C, ${outside.hot_f} °F) is eaten or thrown out.`,
+    ],
   };
 }

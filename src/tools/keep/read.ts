@@ -143,7 +143,8 @@ function aboutWhat(reading: Reading): About | undefined {
     return "outside";
   if (
     whites &&
-    !/\b(?:filled|macarons?|macs|buttercream|meringue|heat\w*|raw|sell)\b/.test(said) &&
+    !/\b(?:filled|macarons?|macs|buttercream|meringue|heat\w*|sell)\b/.test(said) &&
+    (!/\braw\b/.test(said) || /\bhow (?:long|many days)\b|\bfridge\b|\bfreez/.test(said)) &&
     ofWhites.test(said)
   )
     return "whites";
@@ -281,14 +282,17 @@ function readFilling(reading: Reading): Draft {
   return { lines: named.map(({ name, grams }) => ({ name, grams })) };
 }
 
-/** "i heated the whites only to 60": °C, over 110 °F. */
+/** A bare heat of whites above this is meant in °F: nobody heats them so far in °C, as water boils at 100 °C. */
+const hottestWhites_c = 110;
+
+/** "i heated the whites only to 60". */
 function heatedTo(reading: Reading): Draft {
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && each.value >= 35 && each.value <= 200,
   );
   const isHeat = /\b(?:heat\w*|reach\w*|got|came|warm\w*|cook\w*|to|at)\b/.test(reading.text);
   if (!bare || !isHeat || reading.amounts.some((each) => each.dim === "temperature")) return {};
-  return { air_c: celsius(bare.value, bare.value > 110 ? "°F" : "°C") };
+  return { air_c: celsius(bare.value, bare.value > hottestWhites_c ? "°F" : "°C") };
 }
 
 function readActivity(reading: Reading): Draft {

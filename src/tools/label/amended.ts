@@ -14,9 +14,13 @@ const goes =
 const comes =
   /^(?:(?:and|ok|oh|so|now|what|if|i|but|also|please) )*(?:add|put|with|plus|use|swap|there is|theres|it has|they have)\b/;
 
-/** "salted butter" is another butter, "dark chocolate" another chocolate. */
+/** The general name of what is sold in kinds. Nut butters and cocoa butter are foods of their own, with other allergens. */
+const general = (name: string): string =>
+  name.replace(/^(?:un)?salted (?=butter$)|^(?:dark|milk|white) (?=chocolate$)/, "");
+
+/** "salted butter" is a butter, "dark chocolate" a chocolate; dark is no milk chocolate. */
 const isKind = (one: string, other: string): boolean =>
-  sameIngredient(one, other) || one.endsWith(` ${other}`) || other.endsWith(` ${one}`);
+  sameIngredient(one, other) || sameIngredient(general(one), other) || sameIngredient(one, general(other));
 
 const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
 

@@ -27,12 +27,12 @@ export const isWhitesCount = (amount: Amount): boolean =>
   ["whites", "egg", "pasteurised whites"].includes(amount.of?.ingredient ?? "") &&
   amount.value <= mostWhitesByNumber;
 
+const stickOfButter = ({ text, at }: Amount): Thing => ({ id: "butter", ingredient: "butter", text, at });
+
 /**
  * Everything in the sentence that is a weight: said in a unit of weight, as a volume of a known ingredient, or as a
  * bare number beside an ingredient or a mix ("105 whites 135 almond"), which counts as grams.
  */
-const stickOfButter = ({ text, at }: Amount): Thing => ({ id: "butter", ingredient: "butter", text, at });
-
 export function weighed(reading: Reading): Weighed[] {
   return reading.amounts.flatMap((amount): Weighed[] => {
     if (amount.dim === "weight")

@@ -66,7 +66,7 @@ export function bottlesOf(taste: string, world: World): Outcome {
 }
 
 /** A bottle's range; one without a lower end is a limit. */
-export const directionsText = (low: number, high: number): string =>
+const directionsText = (low: number, high: number): string =>
   low === 0 ? `at most ${percent(high)}` : percent(low, high);
 
 /** "mint", "lemon oil", "red gel color": the form once. */

@@ -63,7 +63,6 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   const draft: Draft = {
-    ...(want ? { want } : {}),
     ...known,
     ...(isBatter && known.batter_g !== undefined ? ofBatter(want) : {}),
     ...(size !== undefined ? { diameter_mm: size } : usualSize(reading) ? { usual_size: true } : {}),

@@ -278,13 +278,13 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   );
   if (bowl && perName.length > 1 && perName.some((each) => each.value > 4))
     return { parts: perName.map((each) => shareOf(each.value, each.of?.color ?? each.of?.taste)) };
-  const [ways, ...each_] = numbers;
+  const [ways, ...sizes] = numbers;
   const listed =
     ways?.of?.count === "bowls" &&
-    ways.value === each_.length &&
-    each_.length > 1 &&
-    each_.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
-  if (bowl && listed) return { parts: each_.map((each) => shareOf(each.value, undefined)) };
+    ways.value === sizes.length &&
+    sizes.length > 1 &&
+    sizes.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
+  if (bowl && listed) return { parts: sizes.map((each) => shareOf(each.value, undefined)) };
   // "1 part red 2 parts white 1 part blue"
   const inParts = numbers.filter((each) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1])));
   if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))

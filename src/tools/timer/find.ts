@@ -1,6 +1,7 @@
 /** Finds running timers by the words that point at them, and names new ones so that no two are alike. */
 import { ordinals } from "../../../data/words/numbers.ts";
 import type { Timer } from "../contract/index.ts";
+import { placeSaid } from "../lib/place.ts";
 
 /** A timer as the clock has it now: what came due has rung, whether or not anybody wrote that down. */
 export interface Live extends Timer {
@@ -75,9 +76,8 @@ export function meant(said: string, timers: readonly Live[], recent?: string): L
     if (others.length === 0) return [];
     return others.length < timers.length ? others : [];
   }
-  const place = ["first", "second", "third"].indexOf(said);
   const bySet = [...timers].sort((a, b) => a.id - b.id);
-  const one = said === "last" ? bySet.at(-1) : bySet[place];
+  const one = bySet.at(placeSaid(said) ?? timers.length);
   return one ? [one] : [];
 }
 

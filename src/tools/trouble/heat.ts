@@ -1,5 +1,5 @@
 /** A heat that was told beside a fault: the step down is taken from it, and not from the book's oven. */
-import { coolerOven, type TroubleRow } from "../../../data/rules/troubles.ts";
+import { bookOven_c, type Cause, coolerOven, type TroubleRow } from "../../../data/rules/troubles.ts";
 import type { Reading } from "../contract/index.ts";
 import { inCelsius } from "../lib/oven.ts";
 
@@ -21,10 +21,17 @@ export function ovenSaid({ amounts, text }: Reading): { oven_c?: number } {
   return oven_c !== undefined && oven_c >= coolest_c && oven_c <= hottest_c ? { oven_c } : {};
 }
 
-/** The row with each cooler oven reckoned from the heat that was told; as the book has it where none was. Pure. */
-export const fromHeat = (row: TroubleRow, oven_c: number | undefined): TroubleRow => ({
-  ...row,
-  causes: row.causes.map((each) =>
-    each.cooler ? { ...each, ...coolerOven(each.cooler.by_c, each.cooler.rest, oven_c) } : each,
-  ),
-});
+/**
+ * The row with each cooler oven reckoned from the heat that was told; as the book has it where none was. An oven that is
+ * set cooler than the step would leave it wasn't too hot: that cause goes last. Pure.
+ */
+export function fromHeat(row: TroubleRow, oven_c: number | undefined): TroubleRow {
+  const isCool = (each: Cause) =>
+    each.cooler !== undefined && oven_c !== undefined && oven_c < bookOven_c - each.cooler.by_c;
+  const stepped = row.causes.map((each) =>
+    each.cooler && !isCool(each)
+      ? { ...each, ...coolerOven(each.cooler.by_c, each.cooler.rest, oven_c) }
+      : each,
+  );
+  return { ...row, causes: [...stepped.filter((each) => !isCool(each)), ...stepped.filter(isCool)] };
+}
