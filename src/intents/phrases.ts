@@ -2,6 +2,8 @@
  * Turns of phrase that are read as others, once a text is in lower case and plain signs. Each is looked for only where
  * one of its marks is there: compiling a regular expression costs more than looking for a few letters.
  */
+import { smallNumbers } from "../../data/words/numbers.ts";
+
 interface Phrase {
   marks: readonly string[];
   from: RegExp;
@@ -187,6 +189,16 @@ const phrases: readonly Phrase[] = [
     marks: ["in to "],
     from: /\bin to (?=(?:\d|two|three|four|five|six|equal|halves|thirds|bowls)\b|\d)/g,
     to: "into ",
+  },
+  // "3 eggs whites", "the whites of 4 eggs": whites, and no whole eggs
+  { marks: ["eggs w", "eggs y"], from: /\beggs (?=(?:whites?|yolks?)\b)/g, to: "egg " },
+  {
+    marks: ["whites of", "yolks of", "whites from", "yolks from"],
+    from: new RegExp(
+      `\\b(?:the )?(?:egg )?(whites|yolks) (?:of|from) (\\d+|${Object.keys(smallNumbers).join("|")}) (?:large )?eggs\\b`,
+      "g",
+    ),
+    to: "$2 egg $1",
   },
   // a slip that is a word of its own
   { marks: ["spilt "], from: /\bspilt (?=.*\b(?:into|between|equally|evenly)\b)/g, to: "split " },

@@ -214,8 +214,10 @@ describe("allergens", () => {
 
   it("every one that is named is in both laws' tables or known not to be", () => {
     const laws = new Map(allergenRules.allergens.map((row) => [row.id, row]));
+    // FALCPA 2004 with the FASTER Act 2021 names wheat alone among cereals, and no lupin
+    const euOnly = new Set(["oats", "rye", "barley", "lupin"]);
     for (const id of new Set(ingredients.flatMap(({ allergens }) => allergens))) {
-      expect(laws.get(id)?.us, id).toBeTruthy();
+      expect(Boolean(laws.get(id)?.us), id).toBe(!euOnly.has(id));
       expect(laws.get(id)?.eu, id).toBeTruthy();
     }
     for (const { usClass, euClass } of allergenRules.allergens) {

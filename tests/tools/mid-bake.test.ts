@@ -1,4 +1,4 @@
-/** Turns from bakes in a terminal that were answered wrong, or not at all. Sums by hand; 33 g a white (USDA SR, NDB 01124). */
+/** Turns from the middle of a bake. Sums by hand; 33 g a white (USDA SR, NDB 01124). */
 import { describe, expect, it } from "vitest";
 import { talk } from "../support/ask.ts";
 

@@ -1,5 +1,5 @@
 /**
- * What a baker says in passing and a newcomer was once misread in. Sums by hand: shells 0.53 d² g of batter over 0.96 at d
+ * What a baker says in passing. Sums by hand: shells 0.53 d² g of batter over 0.96 at d
  * in cm, two a macaron and a tenth spare, so 24 macarons are 53 shells; 33 g a white (USDA SR, NDB 01124); a flavor 3 to 5 %
  * of buttercream; gel 0.5 to 1.5 % of batter; keeping by USDA FSIS (2 h out of the fridge in all).
  */
@@ -31,8 +31,8 @@ const cases: Case[] = [
   ["12 in a box, how many boxes for 50", "shells", { boxes: 5 }],
   ["how many boxes of 12 for 48 macarons", "shells", { boxes: 4 }],
   ["batter for 50 macarons|how many boxes is that|12", "shells", { boxes: 5 }],
-  // spares by number, what a tray holds, macarons for the house: 2 x 24 + 5; 132 over 28
-  ["24 macarons and 5 spares, how much batter", "shells", { shells: 53 }],
+  // spares by number, what a tray holds, macarons for the house: 2 x 24 + 8; 132 over 28
+  ["24 macarons and 8 spares, how much batter", "shells", { shells: 56 }],
   ["batter for 24 macarons|and 6 spare", "shells", { shells: 54 }],
   ["40 mm, 28 a tray, how many trays for 60 macarons", "shells", { trays: 5 }],
   ["batter for 48 macarons and 12 for us", "shells", { shells: 132 }],
@@ -42,8 +42,12 @@ const cases: Case[] = [
   ["200 g dark chocolate 100 g cream, ok for piping|add 20 cream", "ganache", { ratio: 1.666667 }],
   ["200 g dark chocolate 100 g cream, ok for piping|no, 140|the cream", "ganache", { ratio: 1.428571 }],
   // money: what was said of 24 holds for 48; hours at a wage; one sum put right
-  ["24 macs sold at 2.20 each, ingredients 14|for 48", "cost", { margin: 73.484848 }],
-  ["ingredients 14 for 24, 2 hrs work at 18, whats the cost each", "cost", { cost: 50 }],
+  ["24 macs sold at 2.20 each, ingredients 14|for 48", "cost", { margin: 73.484848, cost: 28, price: 105.6 }],
+  [
+    "ingredients 14 for 24, 2 hrs work at 18, whats the cost each",
+    "cost",
+    { cost: 50, "cost per macaron": 2.083333 },
+  ],
   ["whats one macaron cost, ingredients 14 for 24, 2 hours work|18 an hour", "cost", { cost: 2.083333 }],
   [
     "24 macarons, ingredients 14, box 2, 1 hour work at 18 an hour, what does each cost|no, ingredients 11",
@@ -51,7 +55,7 @@ const cases: Case[] = [
     { cost: 31 },
   ],
   // a third of a bowl with its flavor in it tastes the same
-  ["is 8 g flavor in 230 g buttercream ok|1/3 of it", "dose", { share: 3.478261 }],
+  ["is 8 g flavor in 230 g buttercream ok|1/3 of it", "dose", { share: 3.478261, flavor: [2.3, 3.833333] }],
   ["how much is 4 whites", "convert", { result: 132 }],
   ["how much does one white weigh", "convert", { result: 33 }],
   // words that are a taste and a color: in batter the color
@@ -90,7 +94,7 @@ const cases: Case[] = [
   [
     "filling for 24 macarons, ganache center with buttercream ring|how much dark chocolate for that",
     "ganache",
-    { total: 63.28487 },
+    { total: 63.28487, chocolate: 35.158261 },
   ],
   ["480 g batter, thirds pink white green", "split", { pink: 160, white: 160, green: 160 }],
   ["ganache for 48 macarons|white|no make it buttercream", "fill", { filling: 316.424348 }],

@@ -44,11 +44,18 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
       ? (memory.last.inputs as Partial<ButtercreamInputs>)
       : undefined;
   const weightBefore = before && slots.find((each) => each.endsWith("_g") && before[each] !== undefined);
+  // "too much, i need 300", "only 300 g of it": of the whole
+  const isOfWhole =
+    /\b(?:(?:too much|too many)\b.*\b(?:need|want)|only (?:need|want)|of it\b|of (?:the )?butter ?cream)\b/.test(
+      reading.text,
+    ) && !reading.things.some((each) => partOf[each.ingredient ?? ""]);
   // "12 oz" alone takes the place of what was said; "and for 600 g" may be of the whole
   const nearest = (slot: (typeof slots)[number], grams: number) =>
-    says(reading, /(?:^| )(?:for|make|makes|making|total|altogether|want|need)(?: |$)/)
-      ? likelier(slot, before?.[slot] ?? grams, grams)
-      : (slot as Slot);
+    isOfWhole
+      ? "total_g"
+      : says(reading, /(?:^| )(?:for|make|makes|making|total|altogether|want|need)(?: |$)/)
+        ? likelier(slot, before?.[slot] ?? grams, grams)
+        : (slot as Slot);
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
     if (
@@ -84,7 +91,8 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
   );
   if (bare && before && Object.keys(out).length === 0) {
-    if (says(reading, /(?:^| )(?:total|altogether|in all)(?: |$)/)) return { total_g: bare.value };
+    if (says(reading, /(?:^| )(?:total|altogether|in all)(?: |$)/) || isOfWhole)
+      return { total_g: bare.value };
     const slot = slots.find((each) => before[each] !== undefined);
     if (slot) return { [slot]: bare.value };
   }

@@ -1,3 +1,4 @@
+import { essentialCaution, notFoodRule } from "../../../data/rules/not-food.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { capital, percent, plain, weightRange } from "../lib/show.ts";
 import type { DoseInputs } from "./dose.ts";
@@ -9,6 +10,12 @@ import { doseText, inSpoons, label, scaleCaution } from "./shown.ts";
  */
 export function answerDose(said: DoseInputs, world: World): Outcome {
   const inputs = shareAsWeight(said);
+  if (inputs.not_food)
+    return {
+      status: "declined",
+      headline: `No dose: ${inputs.not_food} is not for eating. Leave it out, and throw out what it went into: ${notFoodRule}. Ask me with a food flavor or color in its place.`,
+      cautions: ["If somebody has eaten it, call your local poison center."],
+    };
   if (inputs.unweighable)
     return asking(
       `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
@@ -70,7 +77,15 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
     ...outcome,
     ...(outcome.rule || outcome.status !== "answered" ? {} : { rule: dose.rule }),
     ...(assumed.length ? { assumed } : {}),
-    ...(outcome.status === "answered" ? { cautions: [...(outcome.cautions ?? []), ...dose.cautions] } : {}),
+    ...(outcome.status === "answered"
+      ? {
+          cautions: [
+            ...(outcome.cautions ?? []),
+            ...dose.cautions,
+            ...(inputs.essential ? [essentialCaution] : []),
+          ],
+        }
+      : {}),
     ...(dose.items.length ? { items: dose.items } : {}),
     leaves: { ...outcome.leaves, filling: dose.base },
   };

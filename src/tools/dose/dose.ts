@@ -64,6 +64,10 @@ export const inputs = later(() =>
     asks_drops: z.optional(z.boolean()),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
+    /** What it is sold as, where that is no food: "candle". */
+    not_food: z.optional(z.string()),
+    /** An essential oil, which may be sold for scent only. */
+    essential: z.optional(z.boolean()),
   }),
 );
 
@@ -127,7 +131,7 @@ export const dose = tool<DoseInputs>({
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare", "unknown", "hue"],
+    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential"],
     ["of_finished"],
   ],
   read: readDose,

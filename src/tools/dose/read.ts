@@ -1,5 +1,6 @@
 /** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
 import { doseRows } from "../../../data/rules/doses.ts";
+import { notFood, poisonous } from "../../../data/rules/not-food.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
 import { readBase } from "./base-said.ts";
@@ -59,7 +60,19 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 }
 
 /** One draft a flavor that is asked for; most questions name one or none. */
-export function readDose(reading: Reading, memory: Memory): Draft[] {
+export const readDose = (reading: Reading, memory: Memory): Draft[] =>
+  readFlavors(reading, memory).map((draft) => ({ ...draft, ...saidOfFood(reading) }));
+
+/** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
+function saidOfFood({ text }: Reading): Draft {
+  const [scent] = notFood.exec(text) ?? [];
+  const [poison] = poisonous.exec(text) ?? [];
+  if (poison) return { not_food: `${poison} oil` };
+  if (scent) return { not_food: scent };
+  return /\bessential oils?\b/.test(text) ? { essential: true } : {};
+}
+
+function readFlavors(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
   // "ok skip the cocoa. hazelnut paste", "no paste left, kirsch instead"

@@ -200,7 +200,7 @@ export const keepGoesOn = cues(
   [
     12,
     "(?:ok|okay|safe|good|fine|eat|sell|serve) .. another {time}",
-    "^(?:(?:and|then|plus|oh|also|so) )*(?:another|plus|then) {time}(?: (?:more|out|again|later|today|yesterday|on top|this morning|in the car))*(?: [?])?$",
+    "^(?:(?:and|then|plus|oh|also|so) )*(?:another|plus|then) {time}(?: (?:more|out|again|later|today|yesterday|on top|this morning|(?:at|on|in|by|outside) (?!(?:the |my )?(?:fridge|freezer|oven|mixer))(?:the |my |a )?\\S+))*(?: ,.*)?(?: [?])?$",
   ],
   [
     9,

@@ -196,7 +196,9 @@ function aboutWhat(reading: Reading): About | undefined {
       "",
     ),
   );
-  if (out && !/how long .*fridge|in the fridge/.test(said)) return "outside";
+  // "1 hour out, 1 hour in the fridge, 30 min out again"
+  const isSpell = /\b(?:hours?|hrs?|h|min\w*) out\b/.test(said);
+  if (out && (isSpell || !/how long .*fridge|in the fridge/.test(said))) return "outside";
   if (iceWords.test(said) && !dated && !/\bthaw|defrost|took .*out of the freezer/.test(said))
     return "freezer";
   if (warm !== undefined && warm >= warmest_fridge_c) return "outside";
@@ -221,13 +223,19 @@ function aboutWhat(reading: Reading): About | undefined {
 
 function readTimes(reading: Reading, about: About | undefined): Draft {
   const times = reading.amounts.filter((each) => each.dim === "time");
-  const total = times.reduce((sum, each) => sum + inBase(each.value, each.unit), 0);
+  const lasted = (some: typeof times) => some.reduce((sum, each) => sum + inBase(each.value, each.unit), 0);
+  const total = lasted(times);
   if (about === "whites") return times.length > 0 ? { old_days: total / 1440 } : {};
   if (about === "freezer") return times.length > 0 ? { frozen_days: Math.round(total / 1440) } : {};
   if (about !== "outside") return {};
-  if (times.length > 0) return { out_min: total };
+  // "1 hour out, 1 hour in the fridge, 30 min out again": the cold ones don't count, and take nothing back
+  const warm = times.filter(({ at }) => !inTheCold.test(reading.text.slice(at[1])));
+  if (times.length > 0) return { out_min: lasted(warm.length > 0 ? warm : times) };
   return /\b(?:overnight|all night|all day|last night)\b/.test(reading.text) ? { overnight: true } : {};
 }
+
+const inTheCold =
+  /^ ?(?:back |again )?(?:in|inside) (?:the |my )?(?:fridge|freezer|refrigerator|cold|cooler)\b/;
 
 /** "and another 30 min this morning": all spells out of the fridge count together. */
 function onTop(reading: Reading, memory: Memory): Draft {
