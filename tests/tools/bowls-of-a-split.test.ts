@@ -32,7 +32,30 @@ describe("one bowl of a split", () => {
     ],
     ["1 kg buttercream in 5 tubs, 2 of them lemon. how much lemon extract per tub", 2, 4],
   ])("%s", async (say, low, high) => {
-    const [share, dose] = await (await baker()).ask(say);
+    const [share, dose] = await baker().ask(say);
     expect([share?.tool, dose?.figures?.[0]?.low, dose?.figures?.[0]?.high]).toEqual(["split", low, high]);
   });
+  it("each of unequal parts has its own dose, by its color: 3, 2 and 1 sixths of 517; all of them the whole", async () => {
+    const her = baker();
+    await her.ask("got 517 g batter, want 3 parts pink 2 parts lilac 1 part white");
+    const each = await her.ask("how much gel for each");
+    expect(each.map(({ figures }) => [figures?.[0]?.name, figures?.[0]?.low, figures?.[0]?.high])).toEqual(
+      (["pink", "lilac", "white"] as const).map((color, at) => [
+        `${color} gel color`,
+        expect.closeTo(((3 - at) * 517 * 0.005) / 6, 6),
+        expect.closeTo(((3 - at) * 517 * 0.015) / 6, 6),
+      ]),
+    );
+    await her.ask("how much gel for the lilac");
+    expect((await her.one("and gel for all of them")).figures?.[0]?.low).toBeCloseTo(2.585, 6);
+  });
+});
+
+it("behind a fault, too much is still of the oil that was spoken of: 0.2-0.5 % of 250", async () => {
+  const { figures } = await talk(
+    "250 g buttercream and orange oil how much",
+    "chocolate seized!!",
+    "wait is that too much",
+  );
+  expect(figures?.[0]).toMatchObject({ name: "orange oil", low: 0.5, high: 1.25 });
 });

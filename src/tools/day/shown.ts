@@ -41,7 +41,9 @@ export function cannot(
 ): Outcome {
   const would = [
     ...(plan.readyAt !== undefined
-      ? [`started now they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`]
+      ? [
+          `${inputs.wake_min === undefined ? "started now" : "started as early as you can"} they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`,
+        ]
       : []),
     ...(plan.most ? [`${plan.most} macarons would be ready in time`] : []),
     ...(plan.noRestFits ? ["with the no-rest method it would fit"] : []),

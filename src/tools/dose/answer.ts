@@ -52,6 +52,9 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
       "strength",
     );
   }
+  const isNamed = (inputs.dose ?? inputs.taste ?? inputs.bare ?? inputs.usual) !== undefined;
+  if (inputs.want === "check" && !isNamed && inputs.flavor_g === undefined)
+    return asking("How many grams of flavor are in it?", "flavor_g");
   if (inputs.base_g === undefined && inputs.flavor_g === undefined)
     return asking(`How much ${dose.base} is it for, in grams?`, "base_g");
   if (inputs.more_g !== undefined && inputs.flavor_g === undefined)

@@ -16,6 +16,7 @@ import {
 } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { readLoose } from "./loose-said.ts";
+import { forParts } from "./parts-said.ts";
 import { isBowl } from "./several-bowls.ts";
 import { readSharesOf } from "./shares-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
@@ -61,7 +62,10 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export const readDose = (reading: Reading, memory: Memory): Draft[] =>
-  readFlavors(reading, memory).map((draft) => ({ ...draft, ...saidOfFood(reading) }));
+  forParts(readFlavors(reading, memory), reading, memory).map((draft) => ({
+    ...draft,
+    ...saidOfFood(reading),
+  }));
 
 /** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
 function saidOfFood({ text }: Reading): Draft {

@@ -1,0 +1,27 @@
+/** "how much gel for each", behind a bowl that was split unevenly: a dose for each part, by its color. */
+import type { Memory, Reading } from "../contract/index.ts";
+import type { DoseInputs } from "./dose.ts";
+
+type Draft = Partial<DoseInputs>;
+
+const ofEach = /\b(?:each|every one|each one)(?: (?:one|part|bowl|color|colour))?(?: then)? ?[?.!]?$/;
+const ofAll =
+  /\b(?:for|in) (?:all|the lot|everything)(?: (?:of (?:them|it)|three|four|the (?:bowls|parts)))?(?: together)? ?[?.!]?$/;
+
+/** The drafts as they are, where the parts are equal or none was split. */
+export function forParts(drafts: Draft[], reading: Reading, { table }: Memory): Draft[] {
+  const [draft, ...others] = drafts;
+  const parts = table.parts ?? [];
+  const [first] = parts;
+  const isUneven = first && parts.some((each) => Math.abs(each.grams - first.grams) > 1e-6);
+  if (!draft || others.length > 0 || !isUneven || reading.amounts.length > 0) return drafts;
+  if (ofAll.test(reading.text))
+    return [{ ...draft, base_g: parts.reduce((sum, each) => sum + each.grams, 0) }];
+  if (!ofEach.test(reading.text)) return drafts;
+  const color = / color$/.test(draft.dose ?? "") ? (draft.name ?? draft.dose) : undefined;
+  return parts.map(({ grams, name }) => ({
+    ...draft,
+    base_g: grams,
+    ...(color ? { hue: name, name: `${name} ${color}` } : {}),
+  }));
+}
