@@ -1,6 +1,6 @@
 /** The command: a chat in a terminal, one answer for a question, a conversation for lines on standard input. */
 import { homedir } from "node:os";
-import { understanding } from "../intents/converse.ts";
+import { understanding } from "../intents/understanding.ts";
 import { recordHome } from "../store/home.ts";
 import { openStore } from "../store/open.ts";
 import { tools } from "../tools/registry.ts";

@@ -1,19 +1,14 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
 
 import { type Asked, askedFor, holds } from "../intents/asked-for.ts";
-import {
-  freshState,
-  type Names,
-  next,
-  questions,
-  remember,
-  type State,
-  type Step,
-  type Understanding,
-} from "../intents/converse.ts";
+import { type Names, next, questions } from "../intents/converse.ts";
 import { dictated, isDictating, recipeFromFile } from "../intents/dictation.ts";
 import { sanitise } from "../intents/normalise.ts";
+import { remember } from "../intents/remember.ts";
+import { freshState, type State } from "../intents/state.ts";
+import type { Step } from "../intents/step.ts";
 import { told } from "../intents/told.ts";
+import type { Understanding } from "../intents/understanding.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
 import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";

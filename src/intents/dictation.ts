@@ -1,9 +1,10 @@
 /** A recipe said line by line: while it goes on, a turn is a line of it, unless it plainly asks something else. */
 import type { IngredientLine, RecipeRead } from "../tools/contract/index.ts";
-import type { State, Understanding } from "./converse.ts";
 import { itemsOf, readingOf } from "./read.ts";
 import { collected, linesIn, recipeLines } from "./recipe-lines.ts";
-import type { Inputs, Step } from "./step.ts";
+import type { Inputs, State } from "./state.ts";
+import type { Step } from "./step.ts";
+import type { Understanding } from "./understanding.ts";
 
 const done =
   /^(?:ok(?:ay)? |and )?(?:done|that'?s (?:it|all|everything|the lot|the recipe)|all done|finished|i'?m done|end|save(?: it| that)?)[.! ]*$/i;

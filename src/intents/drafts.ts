@@ -1,7 +1,7 @@
 /** What a calculator reads from a sentence, as the conversation keeps it. */
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { boxed } from "./boxed.ts";
-import type { Inputs } from "./step.ts";
+import type { Inputs } from "./state.ts";
 
 /** The sentence as a calculator sees it: some know of no boxes. */
 export const seenBy = (tool: Tool, reading: Reading, in_box: number | undefined): Reading =>

@@ -3,12 +3,12 @@ import { strangers } from "../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { faint, type Score, stands } from "./choose.ts";
 import { opinions } from "./classify.ts";
-import type { State } from "./converse.ts";
 import { drafts } from "./drafts.ts";
 import { leftOver } from "./left-over.ts";
 import { pointsOf } from "./signs.ts";
 import { isBare, multiplied } from "./slots.ts";
-import { type Inputs, saidNow } from "./step.ts";
+import type { Inputs, State } from "./state.ts";
+import { saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =

@@ -5,7 +5,7 @@
 import type { Amount, Reading } from "../tools/contract/index.ts";
 import { white_g } from "../tools/lib/find.ts";
 import { inBase, unitRow } from "../tools/lib/units.ts";
-import type { Inputs } from "./step.ts";
+import type { Inputs } from "./state.ts";
 
 /** Calculators that keep the words themselves, or that take what is left as a remark. */
 const keepsWords = new Set(["note", "recall", "explain", "help", "undo", "trouble", "method"]);

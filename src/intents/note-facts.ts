@@ -1,7 +1,8 @@
 /** What the words of a note say, read outside of a conversation: for notes that come from a file. */
-import type { Understanding } from "./converse.ts";
+
 import { sanitise } from "./normalise.ts";
 import { itemsOf, readingOf } from "./read.ts";
+import type { Understanding } from "./understanding.ts";
 
 /** The facts as the note calculator reads them; nothing where there are no words. */
 export function noteFacts(words: string, { reader, tools }: Understanding): Record<string, unknown> {

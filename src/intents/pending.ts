@@ -1,10 +1,11 @@
 /** Whether a turn answers the question that was asked, and what it fills in. */
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
 import { type Score, stands } from "./choose.ts";
-import type { Names, State } from "./converse.ts";
+import type { Names } from "./converse.ts";
 import { drafts, seenBy } from "./drafts.ts";
 import { dimensionOf, fillSlot, isBare } from "./slots.ts";
-import { type Inputs, withoutRivals } from "./step.ts";
+import type { Inputs, State } from "./state.ts";
+import { withoutRivals } from "./step.ts";
 
 /** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
 export function answersPending(

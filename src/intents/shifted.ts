@@ -2,7 +2,7 @@
 import type { Amount, Reading, Tool } from "../tools/contract/index.ts";
 import { inBase } from "../tools/lib/units.ts";
 import { isBare, sizes } from "./slots.ts";
-import type { Inputs } from "./step.ts";
+import type { Inputs } from "./state.ts";
 
 /** Weights that a difference can be of; what was put in besides is another sum, which the calculators work out. */
 const weights = sizes.filter((slot) => slot.endsWith("_g") && slot !== "flavor_g");

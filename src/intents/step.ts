@@ -1,9 +1,7 @@
 /** A question understood: the inputs said now, those said before that still hold, and where each came from. */
 import type { Reading, Tool } from "../tools/contract/index.ts";
-import type { State, Topic } from "./converse.ts";
 import { fillSlot, multiplied } from "./slots.ts";
-
-export type Inputs = Record<string, unknown>;
+import type { Inputs, State, Topic } from "./state.ts";
 
 /** Where an input came from. */
 export type Known = Record<string, "said" | "remembered">;

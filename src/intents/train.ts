@@ -5,9 +5,10 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { tools } from "../tools/registry.ts";
-import { questions, understanding } from "./converse.ts";
+import { questions } from "./converse.ts";
 import { featuresOf } from "./features.ts";
 import { type Example, softmax } from "./softmax.ts";
+import { understanding } from "./understanding.ts";
 
 /** A feature seen once says more about the phrase than about the calculator. */
 const least = 2;

@@ -2,7 +2,7 @@
 import { openChat } from "../../src/cli/chat/main.tsx";
 import { openIn } from "../../src/cli/open-chat.ts";
 import { startSession } from "../../src/cli/session.ts";
-import { understanding } from "../../src/intents/converse.ts";
+import { understanding } from "../../src/intents/understanding.ts";
 import { openStore } from "../../src/store/open.ts";
 import { tools } from "../../src/tools/registry.ts";
 

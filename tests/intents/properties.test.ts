@@ -1,8 +1,9 @@
 /** Whatever is typed: reading never throws, every number it finds is finite, and everything has its place in the text. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { freshState, next, questions } from "../../src/intents/converse.ts";
+import { next, questions } from "../../src/intents/converse.ts";
 import { normalise, sanitise } from "../../src/intents/normalise.ts";
+import { freshState } from "../../src/intents/state.ts";
 import type { Reading } from "../../src/tools/contract/index.ts";
 import { read, understood } from "./reading.ts";
 

@@ -4,7 +4,7 @@
  */
 import { smallNumbers } from "../../data/words/numbers.ts";
 import { units } from "../../data/words/units.ts";
-import { understanding } from "../../src/intents/converse.ts";
+import { understanding } from "../../src/intents/understanding.ts";
 import type { Answer } from "../../src/tools/contract/index.ts";
 import { tools } from "../../src/tools/registry.ts";
 import { baker } from "./ask.ts";

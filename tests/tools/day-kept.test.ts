@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { startSession } from "../../src/cli/session.ts";
-import { understanding } from "../../src/intents/converse.ts";
+import { understanding } from "../../src/intents/understanding.ts";
 import { doneBy } from "../../src/tools/day/progress.ts";
 import { planDay, usualFillings, usualSettings } from "../../src/tools/day-plan/index.ts";
 import { tools } from "../../src/tools/registry.ts";

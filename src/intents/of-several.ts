@@ -1,0 +1,31 @@
+/** A change that is of more than the last question: all of the last turn, or both of the last two. */
+import type { Reading } from "../tools/contract/index.ts";
+import { isBare } from "./slots.ts";
+import type { Inputs, State, Topic } from "./state.ts";
+
+/** "and at 4 percent for both": of the last two that were asked about. */
+const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|the two of them)(?: |$)/;
+
+/** "now the same for salt", behind two bowls of one turn. */
+const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again |two\S* |both )?(?:for|with|in|of) /;
+
+/**
+ * "for 40 now", behind "batter for 32 macarons and the filling for them": what the last turn asked of several
+ * calculators is asked of all of them again, where each was given what changes.
+ */
+export function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): Topic[] {
+  const keys = Object.keys(draft);
+  // a size nobody has said is the usual one wherever macarons are counted
+  const takes = (inputs: Inputs, key: string) =>
+    key in inputs || (key === "diameter_mm" && "macarons" in inputs);
+  const every =
+    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => takes(inputs, key)));
+  const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
+  return every && open ? turn.topics : [];
+}
+
+/** The last two that one calculator was asked in a row, where a turn is of both; else none. */
+export const ofBoth = (reading: Reading, tool: string, { last, row, turn }: State): Inputs[] =>
+  tool === last?.tool && (forBoth.test(reading.mask) || (turn?.times === 2 && theSame.test(reading.mask)))
+    ? (row?.slice(-2) ?? [])
+    : [];

@@ -1,0 +1,112 @@
+/** An earlier topic that a sentence comes back to. */
+import type { Reading } from "../tools/contract/index.ts";
+import { firstOf, type Way } from "../tools/lib/ways.ts";
+import { about, type State, type Topic } from "./state.ts";
+
+interface Said {
+  reading: Reading;
+  state: State;
+}
+
+/** "make the pear 3 percent", with something else between. */
+const flavorNamed: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+  const taste = reading.things.find((thing) => thing.taste)?.taste;
+  const topic =
+    taste && /^(?:ok |and |no )*make the /.test(reading.text)
+      ? topics.findLast(({ inputs }) => inputs.taste === taste)
+      : undefined;
+  return topic?.tool === last?.tool ? undefined : topic;
+};
+
+/** "200 g of it", behind a split ganache: mended by its weight. */
+const splitGanache: Way<Said, Topic> = ({ reading, state: { last } }) =>
+  last?.inputs.symptom === "split ganache" &&
+  /^(?:(?:its|it is|about|around|ok) )*\S*<weight>(?: of (?:it|ganache\S*))?$/.test(reading.mask)
+    ? { tool: "ganache", inputs: { want: "split" } }
+    : undefined;
+
+/** "what if i had 8 oz of almond flour instead", behind the macarons that it makes. */
+const stockChanged: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+  const [only, ...others] = reading.amounts;
+  const name = others.length === 0 ? only?.of?.ingredient : undefined;
+  const supposes = /\b(?:if|instead|what about|suppose|only)\b/.test(reading.text);
+  const hasIt = ({ tool, inputs: { have } }: Topic) =>
+    tool === "scale" && Array.isArray(have) && have.some((each) => each.name === name);
+  return name && last?.tool === "shells" && supposes ? topics.findLast(hasIt) : undefined;
+};
+
+/** "and the same percent in 300 g", "same at 4 % but for a 300 g bowl", after something else. */
+const sameShare: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+  const isSame =
+    /\b(?:same|that) (?:percent|percentage|share|strength|dose)\b/.test(reading.text) ||
+    (/\bsame\b/.test(reading.text) && reading.amounts.some(({ dim }) => dim === "percent"));
+  return last?.tool !== "dose" && isSame ? topics.findLast(({ tool }) => tool === "dose") : undefined;
+};
+
+/** "back to 4 cm, how many macarons was it", behind the filling for them. */
+const shellsOfSize: Way<Said, Topic> = ({ reading, state: { last, topics } }) =>
+  last?.tool === "fill" &&
+  reading.things.some(({ count }) => count === "macarons" || count === "shells") &&
+  reading.amounts.some(({ dim }) => dim === "length") &&
+  /\bback to\b/.test(reading.text)
+    ? topics.findLast(({ tool }) => tool === "shells")
+    : undefined;
+
+/** "suppose i take milk choc, same 250", behind the rum for a ganache. */
+const otherChocolate: Way<Said, Topic> = ({ reading, state: { last, topics } }) =>
+  last?.tool === "dose" &&
+  reading.things.some(({ chocolate }) => chocolate) &&
+  !reading.things.some(({ dose, taste, base }) => dose ?? taste ?? base) &&
+  /\b(?:suppose|if|instead|same|switch|take|use|with|stick|back)\b/.test(reading.text)
+    ? topics.findLast(({ tool }) => tool === "ganache")
+    : undefined;
+
+const lead = "^(?:(?:no|wait|sorry|so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
+const goesBack = new RegExp(`${lead}(?:back to|going back to|return to|returning to|about) (?:the|my|that) `);
+const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|before|at first|earlier)\\b`);
+
+/** True of a topic about the mix or the taste that is named: "the buttercream", "the lemon, 300 g". */
+function aboutNamed({ things }: Reading): (topic: Topic) => boolean {
+  const base = things.find((thing) => thing.base)?.base ?? "";
+  const taste = things.find((thing) => thing.taste)?.taste;
+  return ({ tool, inputs }) =>
+    taste === undefined
+      ? base !== "" && (inputs.base === base || (about[base]?.includes(tool) ?? false))
+      : inputs.taste === taste;
+}
+
+/** "back to the big bowl", of several that were flavored. */
+function bowlBySize({ text }: Reading, past: readonly Topic[]): Topic | undefined {
+  const size = /\b(big|bigger|large|larger|small|smaller|little) (?:bowl|batch|one)\b/.exec(text)?.[1];
+  if (!size) return undefined;
+  const bowls = past.filter(({ inputs }) => typeof inputs.base_g === "number");
+  const bySize = bowls.sort((a, b) => Number(a.inputs.base_g) - Number(b.inputs.base_g));
+  return /^(?:big|large)/.test(size) ? bySize.at(-1) : bySize[0];
+}
+
+/** "back to the 260": the one that was of so many. */
+function byNumber({ text, amounts }: Reading, past: readonly Topic[]): Topic | undefined {
+  const number = amounts.find(({ at }) => /\bto the $/.test(text.slice(0, at[0])))?.value;
+  return number === undefined
+    ? undefined
+    : past.findLast(({ inputs }) => Object.values(inputs).some((each) => each === number));
+}
+
+/** "now what i asked first, the filling, but 36". */
+const askedFirst: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
+  saidFirst.test(reading.text) ? (past.find(aboutNamed(reading)) ?? past[0]) : undefined;
+
+/** "back to the buttercream". */
+const saysBack: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
+  goesBack.test(reading.text)
+    ? (past.findLast(aboutNamed(reading)) ?? byNumber(reading, past) ?? bowlBySize(reading, past))
+    : undefined;
+
+/** The state with the topic in front that this sentence returns to. */
+export function returned(reading: Reading, state: State): State {
+  const topic = firstOf(
+    [flavorNamed, splitGanache, stockChanged, sameShare, shellsOfSize, otherChocolate, askedFirst, saysBack],
+    { reading, state },
+  );
+  return topic && topic !== state.past?.at(-1) ? { ...state, last: topic } : state;
+}

@@ -1,0 +1,127 @@
+/** The bowl that was spoken of before, changed by this sentence: more of it, less of it, without one of its parts. */
+import { says, type Weighed } from "../lib/find.ts";
+import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
+
+/** "without the butter?": a part of the sum said before is left out. */
+const partLeftOut: BaseWay = ({ reading, earlier }) => {
+  const before = earlier?.parts;
+  if (!before || !says(reading, /(?:^| )(?:without|minus|leave out|leaving out|skip|drop|no)(?: |$)/))
+    return undefined;
+  const gone = reading.things.flatMap((each) => each.ingredient ?? []);
+  const parts = before.filter((each) => !gone.includes(each.name));
+  if (parts.length === 0 || parts.length === before.length) return undefined;
+  return { ...summed(parts), left_out: before.filter((each) => !parts.includes(each)) };
+};
+
+/** "ok butter back in": a part that had been left out. */
+const partBack: BaseWay = ({ reading, before }) => {
+  const isBack = says(
+    reading,
+    /<ingredient=\S* back(?: in| again)?(?: |$)|back with (?:the )?\S*<ingredient=/,
+  );
+  return isBack && before?.parts && before.left_out
+    ? summed([...before.parts, ...before.left_out])
+    : undefined;
+};
+
+const isPart = ({ thing }: Weighed) => thing?.ingredient !== undefined && !thing.taste && !thing.dose;
+
+/** The one weight of plain mix, or of a part of one, that the sentence speaks of. */
+function onlyPlain({ reading }: BaseTurn, weights: readonly Weighed[]): Weighed | undefined {
+  const [only, ...others] = weights.filter(
+    (each) =>
+      each.thing?.base !== undefined ||
+      isPart(each) ||
+      /^(?: g| grams)?(?: more| extra)?(?: of)? (?:the )?plain\b/.test(reading.text.slice(each.amount.at[1])),
+  );
+  return others.length === 0 ? only : undefined;
+}
+
+/** "another 30 of plain": grams, where a bowl was weighed in them. */
+const bareGrams = ({ reading }: BaseTurn): Weighed[] =>
+  reading.amounts.flatMap((amount) =>
+    amount.dim === "number" && amount.unit === "" && !amount.fraction && amount.value >= 5
+      ? [{ grams: amount.value, amount }]
+      : [],
+  );
+
+/** "oh and another 50 g butter went in": on top of the bowl that was spoken of, its flavor with it. */
+const partAdded: BaseWay = (turn) => {
+  const { reading, before, weights } = turn;
+  const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
+  if (before?.base_g === undefined || !added || !isPart(added)) return undefined;
+  const asWell =
+    /\b(?:another|extra|more|as well|too)\b|went in|goes in/.test(reading.mask) &&
+    /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
+      reading.mask,
+    );
+  if (!asWell) return undefined;
+  return {
+    ...(before.parts ? summed([...before.parts, partOf(added)]) : { base_g: before.base_g + added.grams }),
+    ...(before.flavor_g === undefined ? {} : { flavor_g: before.flavor_g, want: "check" as const }),
+  };
+};
+
+/** "i add 60 g, now is good?", where plain mix was what had to be added. */
+const mendedBy: BaseWay = (turn) => {
+  const { reading, before, weights } = turn;
+  const said = weights.length > 0 ? weights : bareGrams(turn);
+  const [only] = said;
+  const adds = /\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/.test(reading.text);
+  const isAnswer =
+    before?.want === "mend" &&
+    said.length === 1 &&
+    only &&
+    !only.thing &&
+    adds &&
+    !/\bhow (?:much|many)\b/.test(reading.text);
+  return isAnswer && before.base_g !== undefined && before.flavor_g !== undefined
+    ? { base_g: before.base_g + only.grams, flavor_g: before.flavor_g, want: "check" }
+    : undefined;
+};
+
+const goneIn =
+  /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/;
+const asksNow =
+  /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /;
+
+/** "only 100 g plain bc left so all of thats gone in": what the flavor is in it now. */
+const plainAdded: BaseWay = (turn) => {
+  const { reading, before, weights } = turn;
+  const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
+  if (before?.base_g === undefined || before.flavor_g === undefined || !added) return undefined;
+  return goneIn.test(reading.mask) && asksNow.test(reading.mask)
+    ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
+    : undefined;
+};
+
+const staysPlain =
+  /<number,fraction> (?:of )?(?:(?:the|it|that|this|my) )?(?:\S*<base=\S+ )?(?:is |will be |are )?(?:staying|stays?|kept|left) \S*plain/;
+
+/** "half the batter is staying plain": the flavor is for the rest. */
+const shareKeptPlain: BaseWay = ({ reading, before }) => {
+  const share = reading.amounts.find((each) => each.fraction && each.dim === "number" && each.value < 1);
+  return before?.base_g !== undefined && share && staysPlain.test(reading.mask)
+    ? { base_g: before.base_g * (1 - share.value) }
+    : undefined;
+};
+
+/** "350 of that stays plain". */
+const gramsKeptPlain: BaseWay = ({ reading, before, weights }) => {
+  const said = says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/);
+  const grams =
+    weights[0]?.grams ?? reading.amounts.find((each) => each.dim === "number" && each.value >= 20)?.value;
+  return before?.base_g !== undefined && said && grams !== undefined && grams < before.base_g
+    ? { base_g: before.base_g - grams }
+    : undefined;
+};
+
+export const beforeWays: readonly BaseWay[] = [
+  partLeftOut,
+  partBack,
+  mendedBy,
+  partAdded,
+  plainAdded,
+  shareKeptPlain,
+  gramsKeptPlain,
+];

@@ -1,0 +1,75 @@
+/** What lies on the table is flavored: "it", "the ganache", "half of the filling". */
+import { pointsBack, says } from "../lib/find.ts";
+import { type BaseTurn, type BaseWay, mixOf, named, taken } from "./base-turn.ts";
+import { isFlavor } from "./flavor-said.ts";
+
+/** "with 5 g salt?", right behind the mix that was worked out. */
+const withFlavor: BaseWay = ({ reading, memory }) => {
+  const { mass } = memory.table;
+  const behindMix = ["ganache", "buttercream", "fill"].includes(memory.last?.tool ?? "");
+  const said = /^(?:(?:and|ok|so|now) )*(?:with|plus) \S*<weight> (?:of )?\S*<[^>]*dose=/.test(reading.mask);
+  return mass && behindMix && said
+    ? { ...named({ base_g: mass.grams }, mixOf(mass.thing)), want: "check" }
+    : undefined;
+};
+
+/** The sentence weighs its own, asks for the mix, or stays with a dose: what lies there isn't meant. */
+function isElsewhere({ reading, memory, weights }: BaseTurn): boolean {
+  const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
+  const asksBase =
+    /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
+    !/(?:thats|that is|this is|its|it is) how (?:much|many)/.test(reading.mask);
+  return ownWeight || asksBase || memory.last?.tool === "dose";
+}
+
+/** "half of it": the share that is meant, 1 where none is said. */
+const shareSaid = ({ reading }: BaseTurn): number =>
+  reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      (each.fraction || each.unit === "times") &&
+      // "for that half": what was worked out is the half already
+      !/\b(?:that|this) $/.test(reading.text.slice(0, each.at[0])),
+  )?.value ?? 1;
+
+/** "for the whole ganache", with something else worked out since. */
+const laidAside: BaseWay = (turn) => {
+  const { reading, memory, base } = turn;
+  const kept = base === undefined ? undefined : memory.table.masses?.[base];
+  const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
+  return kept !== undefined && base !== memory.table.mass?.thing && meant && !isElsewhere(turn)
+    ? { base_g: kept * shareSaid(turn), base }
+    : undefined;
+};
+
+const asksFlavor =
+  /(?:^| )(?:add|adding|flavou?r|put|with|how much) |^(?:and |then |now |so )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then))?(?: \?)?$/;
+
+/** True where what was worked out last is something to flavor, and no other mix is named. */
+function wantsFlavor({ reading, memory, base }: BaseTurn): boolean {
+  const tool = memory.last?.tool ?? "";
+  const thing = memory.table.mass?.thing ?? "";
+  const colors = reading.things.some((each) => /color$/.test(each.dose ?? ""));
+  const isMix =
+    ["buttercream", "ganache"].includes(tool) ||
+    (tool === "fill" && ["buttercream", "ganache"].includes(thing)) ||
+    (tool === "shells" && thing === "batter" && colors);
+  return !base && isMix && says(reading, asksFlavor);
+}
+
+/** "how much vanilla for it". */
+const whatLiesThere: BaseWay = (turn) => {
+  const { reading, memory, base } = turn;
+  const { mass } = memory.table;
+  if (!mass || isElsewhere(turn)) return undefined;
+  const isSame = base !== undefined && [base, "filling", ""].includes(mass.thing);
+  return pointsBack(reading) || wantsFlavor(turn) || isSame
+    ? taken(mass.grams * shareSaid(turn), turn, mass.thing)
+    : undefined;
+};
+
+/** "how much plain filling do i add", of a bowl that was named before. */
+const plainOfBefore: BaseWay = ({ base, before }) =>
+  base === "filling" && before?.base && before.base_g !== undefined ? { base: before.base } : undefined;
+
+export const tableWays: readonly BaseWay[] = [withFlavor, laidAside, whatLiesThere, plainOfBefore];
