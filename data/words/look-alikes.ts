@@ -53,7 +53,7 @@ rusted rustling salient salsa salve sane sassing saturate saturation saute savou
 scare scented scold scoot scorch scorn scour scouring scours scrape scream screaming scuffle seahorse
 seduction seedling seeping seething settler shallowness shamble shandy shard sharpen shatter shave
 shaving sheaf shimmer shirking shortened shout shouting shovel showy shroud shuffle shyly sidle siege
-silicate sill simplex sinning sizable skewer skiff skit slack slain slap slashed slat sleepy slick slime
+silicate sill simplex sinning sizable skewer skiff skit slack slain slap slashed sleepy slick slime
 sling slinging slippered slit slivery sloop sluice smelt smoky smoothie snapper snare sniff snoop snuggle
 snugly soaking soaring softening solitude souffle souse spacious spade spark sparse spear spike spire
 spit spite splice splicing sponge spore spotless sprat sprinkle sprinkling sprout squeeze staining stair

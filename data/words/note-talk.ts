@@ -26,7 +26,7 @@ makes pipe piped try tried time times last first latest recent next day days wee
 weekend morning night today yesterday turn turned out come came go went taste tasted like best worst good
 bad great better nice lovely rated rate rating ratings score scored marks mark got gave over under above
 below more less least most stars star usually normally usual now just only back remember remind recall
-history past previous earlier far there here thing things flavor flavors flavour flavours shwo teh wat hey
+history past previous earlier far there here thing things temp temps temperature heat degrees flavor flavors flavour flavours shwo teh wat hey
 ok okay oh entries entry written write wrote said say says recently lately ago happened happen happens
 same other others another
 `);

@@ -248,6 +248,7 @@ const endsTime = new Set([
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
 function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   const { amount } = read;
+  if (amount.dim === "money") return addCents(tokens, read);
   const shared = amount.fraction && amount.dim !== "volume";
   if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || shared) return read;
   const at = ["and", "+", "plus"].includes(text(tokens[read.next])) ? read.next + 1 : read.next;
@@ -292,6 +293,23 @@ function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   // spoons beside a cup stay parts of it: what fills a cup is weighed by the cup
   const as = amount.unit === "cup" ? amount.unit : unit.unit;
   return addSmaller(tokens, made(total / inBase(1, as), as, amount.dim, unit.next));
+}
+
+/** "nine dollars and sixty cents": the hundredths of the same currency. */
+function addCents(tokens: readonly Token[], read: AmountRead): AmountRead {
+  const { value, unit, high } = read.amount;
+  const number = readNumber(tokens, text(tokens[read.next]) === "and" ? read.next + 1 : read.next);
+  const cents = number && readUnit(tokens, number.next, number.value);
+  const areCents = cents?.dim === "money" && inBase(1, cents.unit) === 0.01;
+  return number &&
+    cents &&
+    areCents &&
+    inBase(1, unit) === 1 &&
+    high === undefined &&
+    Number.isInteger(value) &&
+    number.value < 100
+    ? made(value + number.value / 100, unit, "money", cents.next)
+    : read;
 }
 
 /** "$16 a kilo", "15 euros an hour", "2 per kg", "$4 for 500 g" is left to the calculator. */

@@ -170,7 +170,7 @@ const asksWithin = (part: Part) =>
 
 /** Words that would make another question of the one beside them. */
 const changes = new Set(
-  "fan convection conventional sifted unsifted packed raw half double twice triple instead without not no never same other both each enough strong weak weaker stronger more less fewer extra finished total left already size usual again only just all none plain rest thick thin runny stiff soft hard dry wet broke broken split forgot wrong sorry mean meant wait actually done ready late early undo save note remember stop cancel help".split(
+  "back fan convection conventional sifted unsifted packed raw half double twice triple instead without not no never same other both each enough strong weak weaker stronger more less fewer extra finished total left already size usual again only just all none plain rest thick thin runny stiff soft hard dry wet broke broken split forgot wrong sorry mean meant wait actually done ready late early undo save note remember stop cancel help".split(
     " ",
   ),
 );

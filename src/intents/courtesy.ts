@@ -4,7 +4,9 @@ import { wordOf } from "./items.ts";
 import { carriesAmount, type Ear, type Part } from "./part.ts";
 import type { Item } from "./scan.ts";
 
-const opening = new Set(["hi", "hello", "hey", "hiya", "please", "pls", "plz"]);
+const opening = new Set(
+  "hi hello hey hiya please pls plz phew whew yay gosh blimey crikey goodness".split(" "),
+);
 const closing = new Set(["thanks", "thx", "cheers", "ta", "thank", "you"]);
 /** Behind a question they are nobody's flavor: "how much, love". */
 const dears = new Set([

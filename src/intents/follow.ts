@@ -19,6 +19,12 @@ const pronoun =
 const isLeaning = (reading: Reading) =>
   leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
 
+/** "how much coffee for 180 g buttercream and how much for 220 g ganache": the second goes on from the first. */
+const isElided = (reading: Reading, { last, turn }: State): boolean =>
+  last?.tool === "dose" &&
+  turn?.said === reading.said &&
+  /^how (?:much|many)(?: grams| g)? (?:for|in|into|with) (?:the |my )?\S*</.test(reading.mask);
+
 /**
  * A word of another matter with no sure sign of the trade, or a sentence of which hardly a word is known: better
  * declined than guessed at.
@@ -53,7 +59,7 @@ export function choose(
   trace: string[],
 ): Choice | undefined {
   const last = tools.find((each) => each.name === state.last?.tool);
-  const leaning = isLeaning(reading);
+  const leaning = isLeaning(reading) || isElided(reading, state);
   if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };

@@ -67,15 +67,32 @@ export function mender(vocabulary: Vocabulary): Mender {
     return undefined;
   }
 
+  /** "lemnzest": two words of the trade, one of them with a letter missing. */
+  function splitNear(word: string): string[] | undefined {
+    const { byLength } = indexed();
+    const near = (part: string) =>
+      (byLength.get(part.length + 1) ?? []).find(
+        (target) => vocabulary.named(target) && costOf(part, target, 1) !== undefined,
+      );
+    for (let cut = word.length - 4; cut >= 4; cut--) {
+      const [left, right] = [word.slice(0, cut), word.slice(cut)];
+      const first = vocabulary.named(right) && near(left);
+      if (first) return [first, right];
+      const second = vocabulary.named(left) && near(right);
+      if (second) return [left, second];
+    }
+    return undefined;
+  }
+
   return {
     knows: vocabulary.knows,
     mend(word) {
       const slip = Object.hasOwn(shortSlips, word) ? shortSlips[word] : undefined;
-      if (slip) return [slip];
+      if (slip) return slip.split(" ");
       if (word.length < 4 || word.length > 40 || vocabulary.knows(word)) return undefined;
       if (memo.has(word)) return memo.get(word);
       const near = nearest(word);
-      const found = near ? [near] : split(word);
+      const found = near ? [near] : (split(word) ?? splitNear(word));
       if (memo.size > 5000) memo.clear();
       memo.set(word, found);
       return found;

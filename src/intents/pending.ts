@@ -103,11 +103,10 @@ const tellsBowl = (slot: string, { mask }: Reading): boolean =>
 const isListFor = (slot: string, reading: Reading) =>
   ["lines", "entries"].includes(slot) &&
   reading.amounts.length > 0 &&
-  reading.mask
-    .split(" ")
-    .every(
-      (each) =>
-        each.includes("<") ||
-        !/^[a-z]/.test(each) ||
-        ["and", "of", "the", "its", "some", "plus"].includes(each),
-    );
+  reading.mask.split(" ").every((each) => each.includes("<") || !/^[a-z]/.test(each) || listWords.has(each));
+
+const listWords = new Set(
+  "and of the its it is are has with contains there theres inside in them these some plus about then".split(
+    " ",
+  ),
+);

@@ -73,6 +73,35 @@ const phrases: readonly Phrase[] = [
     from: /\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g,
     to: clockOf,
   },
+  // "this morning 11h", "8h30 this morning"
+  {
+    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h"],
+    from: /\b((?:this |tomorrow |today )(?:morning |afternoon |evening |noon )?)(\d{1,2})h([0-5]\d)?\b/g,
+    to: (_whole, lead = "", hour = "", minute) => `${lead}at ${hour}:${minute ?? "00"}`,
+  },
+  {
+    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h"],
+    from: /\bfor (\d{1,2})h([0-5]\d)?(?= (?:this (?:morning|afternoon|evening)|today|tonight|tomorrow)\b)/g,
+    to: (_whole, hour = "", minute) => `at ${hour}:${minute ?? "00"}`,
+  },
+  // "what if its the powdered stuff": no sugar
+  {
+    marks: ["powdered "],
+    from: /\bpowdered (?=(?:stuff|kind|one|sort|type|version)\b)/g,
+    to: "powder ",
+  },
+  // dictated: "and with for egg whites", "an our and a quarter"
+  {
+    marks: [" for "],
+    from: /\b(with|of|from|crack|use|used|have|got|only) for (?=(?:egg whites|whites|eggs|macarons|shells|trays|bowls)\b)/g,
+    to: "$1 4 ",
+  },
+  {
+    marks: [" our"],
+    from: /\b(an|half an|quarter of an|\d+|one|two|three|four) our(s?)\b/g,
+    to: "$1 hour$2",
+  },
+  { marks: ["from here on"], from: /\bfrom here on(?: out| in)?\b/g, to: "from now on" },
   // "y tho": only in front, as "y" is also Spanish for "and"
   {
     marks: ["y "],

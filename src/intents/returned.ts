@@ -65,15 +65,23 @@ const lead = "^(?:(?:no|wait|sorry|so|ok|okay|and|now|anyway|right|alright|well|
 const goesBack = new RegExp(`${lead}(?:back to|going back to|return to|returning to|about) (?:the|my|that) `);
 const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|before|at first|earlier)\\b`);
 
-/** True of a topic about the mix or the taste that is named: "the buttercream", "the lemon, 300 g". */
-function aboutNamed({ things }: Reading): (topic: Topic) => boolean {
-  const base = things.find((thing) => thing.base)?.base ?? "";
+/**
+ * The topics about the taste or the mix that is named: "the buttercream", "the lemon, 300 g". "back to the buttercream,
+ * how much rum" names a taste that nobody spoke of: then the mix is what is returned to.
+ */
+function aboutNamed({ things }: Reading, past: readonly Topic[]): Topic[] {
+  const base = things.find((thing) => thing.base)?.base;
   const taste = things.find((thing) => thing.taste)?.taste;
-  return ({ tool, inputs }) =>
-    taste === undefined
-      ? base !== "" && (inputs.base === base || (about[base]?.includes(tool) ?? false))
-      : inputs.taste === taste;
+  const ofTaste = past.filter(({ inputs }) => taste !== undefined && inputs.taste === taste);
+  if (ofTaste.length > 0 || base === undefined) return ofTaste;
+  return past.filter(({ tool, inputs }) => inputs.base === base || (about[base]?.includes(tool) ?? false));
 }
+
+/** "back to the bottle": the flavor that was dosed from one. */
+const fromBottle = ({ text }: Reading, past: readonly Topic[]): Topic | undefined =>
+  /\bto the (?:bottle|flavou?ring)\b/.test(text)
+    ? past.findLast(({ inputs }) => ["flavor", "extract", "oil"].includes(String(inputs.dose)))
+    : undefined;
 
 /** "back to the big bowl", of several that were flavored. */
 function bowlBySize({ text }: Reading, past: readonly Topic[]): Topic | undefined {
@@ -94,12 +102,15 @@ function byNumber({ text, amounts }: Reading, past: readonly Topic[]): Topic | u
 
 /** "now what i asked first, the filling, but 36". */
 const askedFirst: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
-  saidFirst.test(reading.text) ? (past.find(aboutNamed(reading)) ?? past[0]) : undefined;
+  saidFirst.test(reading.text) ? (aboutNamed(reading, past)[0] ?? past[0]) : undefined;
 
 /** "back to the buttercream". */
 const saysBack: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
   goesBack.test(reading.text)
-    ? (past.findLast(aboutNamed(reading)) ?? byNumber(reading, past) ?? bowlBySize(reading, past))
+    ? (aboutNamed(reading, past).at(-1) ??
+      fromBottle(reading, past) ??
+      byNumber(reading, past) ??
+      bowlBySize(reading, past))
     : undefined;
 
 /** The state with the topic in front that this sentence returns to. */

@@ -93,7 +93,7 @@ const inOunces: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what does (?:that|it|this|all of it) weigh(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what does (?:that|it|this|all of it) weigh(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** "how much does that make in all": the sum stands in the answer. */

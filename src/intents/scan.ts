@@ -33,7 +33,11 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       continue;
     }
     const read = phrase && phrase.next - i > 1 ? undefined : readAmount(tokens, i);
-    if (read && !isPronounOne(tokens, i, read.amount, read.next, lexicon)) {
+    if (
+      read &&
+      !isPronounOne(tokens, i, read.amount, read.next, lexicon) &&
+      !isSameTwo(tokens, i, read.amount)
+    ) {
       items.push({ is: "amount", amount: read.amount });
       i = read.next;
       continue;
@@ -93,6 +97,13 @@ const isPriceOrShare = (tokens: readonly Token[], i: number) =>
       .slice(Math.max(0, i - 4), i - 1)
       .some((each) => /^(?:sells?|selling|sold|priced)$/.test(each.text)) &&
     !/^(?:am|pm|oclock|:)$/.test(text(tokens[i + 1])));
+
+/** "the same two for 260": the two that were spoken of, no weight and no count. */
+const isSameTwo = (tokens: readonly Token[], i: number, { value, dim }: Amount): boolean =>
+  dim === "number" &&
+  (value === 2 || value === 3) &&
+  text(tokens[i - 1]) === "same" &&
+  (!tokens[i + 1] || /^(?:for|in|into|with|again|at|but|please|[?.,])$/.test(text(tokens[i + 1])));
 
 /** "another one", "the bake one", "one of them": a pronoun, not the number. */
 function isPronounOne(

@@ -21,6 +21,8 @@ export interface Vocabulary {
   knows(word: string): boolean;
   /** Words of the trade and of the calculators' examples: what typos are mended toward first. */
   trade(): readonly string[];
+  /** A word that names a thing of the trade. */
+  named(word: string): boolean;
   /** Words of talk, second. */
   talk(): readonly string[];
   /** Number words and days, long ones only and by one slip only. */
@@ -75,6 +77,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
   const mendable = (word: string) => word.length >= 4 && !unitWords().has(word) && !strict(word);
   return {
     knows,
+    named: (word) => lexicon.get(word) !== undefined,
     trade: once(() => [...own()].filter(mendable)),
     talk: once(() => [...small].filter((word) => mendable(word) && !own().has(word))),
     exact: once(() => [

@@ -53,7 +53,7 @@ export function follow(before: Draft, order: Draft): Draft {
 }
 
 const turnWords = new Set(
-  "weight amount volume quantity measure and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both tho though when once after being been would be ? , .".split(
+  "weight amount volume quantity measure and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both tho though when once after being been would be says said mine should have ? , .".split(
     " ",
   ),
 );

@@ -59,7 +59,7 @@ const skipped = new Set(
   ),
 );
 const ends = new Set(
-  "in to into as is are how what whats please pls and weigh weighs what's for make makes does do be it its thats that then or equals equal mean means come comes would will should gives give i you we from at on by if with so u ? , . ! = ( )".split(
+  "in to into as is are how what whats please pls and weigh weighs what's for make makes does do be it its thats that then or equals equal mean means come comes would will should gives give i you we from at on by if with so u instead now too also rather again only ? , . ! = ( )".split(
     " ",
   ),
 );

@@ -23,6 +23,11 @@ export const costCues = cues(
     "{money} .. {ingredient} .. (?:what|how much) .. come to",
     "(?:what|how much) .. {weight} .. {ingredient} .. (?:cost|costs|come to)",
   ],
+  [
+    9,
+    "{money} .. {weight} (?:of (?:it|that)|.. ) ?.*(?:how much|what) .. costs?",
+    "{money} .. (?:i|we|ive|it) (?:have |has )?(?:used?|needs?|took|takes|put) {weight} .. (?:how much|what) .. (?:cost|costs|come to)",
+  ],
   [6, "{ingredient} (?:is |costs |at |@ )?{money} , {weight}(?: of (?:it|that))?(?: [?])?$"],
   [
     4,

@@ -68,7 +68,7 @@ export function sums(reading: Reading): Sum[] {
             : { bare: "" as const }),
       use: useOf(
         amount,
-        tail(wordsBetween(list, places[at - 1] ?? -1, place)),
+        tail(wordsBetween(list, places[at - 1] ?? -1, place), at === 0),
         head(wordsBetween(list, place, places[at + 1] ?? list.length)),
       ),
       amount,
@@ -126,9 +126,11 @@ const codeOf = (unit: string) => (unitRow(unit).dim === "money" ? unit.slice(0, 
 
 const joint = /[,;:?!.]|\band\b|\bbut\b|\bplus\b/;
 /** What leads up to a sum: its own clause, or with "they were" the one before that too. */
-const tail = (text: string) => {
+const tail = (text: string, isFirst: boolean) => {
   const parts = text.split(joint);
   const own = parts.at(-1) ?? "";
+  // "i forgot the boxes, 2,40 $"
+  if (own.trim() === "" && isFirst) return parts.at(-2) ?? "";
   return /^ ?(?:theyre|its|thats|(?:they|it|that|those|these|which)) ?(?:now )?(?:were|was|are|is|cost|costs|came to)? ?$/.test(
     own,
   )

@@ -80,6 +80,10 @@ export function readCost(reading: Reading, memory: Memory): Draft {
       ...(formula ? { formula } : {}),
       ...(points ? { lines: table.map(({ name, grams }) => ({ name, grams })) } : {}),
       ...readWant(reading, draft, memory.follows ? before : {}),
+      // "it costs me 8.40", where that was asked for: the price is still what is wanted
+      ...(memory.slot === "cost" && before.want === "price" && draft.price === undefined
+        ? { want: "price" as const }
+        : {}),
     },
     memory.follows,
   );

@@ -153,7 +153,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     bare <= 12 &&
     (before?.macarons ?? 0) > 12 &&
     before?.due?.minute !== undefined &&
-    (/(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted) /.test(reading.text) ||
+    (/(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted|said|says) /.test(reading.text) ||
       (bare < 8 && /(?:^| )make (?:it|that) /.test(reading.text)))
       ? bare
       : undefined;

@@ -62,22 +62,23 @@ const partAdded: BaseWay = (turn) => {
   };
 };
 
-/** "i add 60 g, now is good?", where plain mix was what had to be added. */
+/** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const said = weights.length > 0 ? weights : bareGrams(turn);
   const [only] = said;
   const adds = /\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/.test(reading.text);
-  const isAnswer =
-    before?.want === "mend" &&
-    said.length === 1 &&
-    only &&
-    !only.thing &&
-    adds &&
-    !/\bhow (?:much|many)\b/.test(reading.text);
-  return isAnswer && before.base_g !== undefined && before.flavor_g !== undefined
-    ? { base_g: before.base_g + only.grams, flavor_g: before.flavor_g, want: "check" }
-    : undefined;
+  if (!only || said.length > 1 || only.thing || !adds || /\bhow (?:much|many)\b/.test(reading.text))
+    return undefined;
+  if (before?.base_g === undefined || before.flavor_g === undefined) return undefined;
+  if (before.want !== "mend" && before.added_g === undefined) return undefined;
+  const plain_g = before.base_g - (before.added_g ?? 0);
+  return {
+    base_g: plain_g + only.grams,
+    added_g: only.grams,
+    flavor_g: before.flavor_g,
+    want: "check",
+  };
 };
 
 const goneIn =

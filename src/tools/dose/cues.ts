@@ -155,6 +155,12 @@ export const doseGoesOn = cues(
     "weighed .. (?:bottle|drops|jar|tube|{count=drops}) .. {weight}",
     "(?:found|got|have) another (?:bottle|jar|tube|bag|pot) (?:, )?(?:so )?{weight} (?:in all|in total|altogether|all told)",
   ],
+  [
+    12,
+    "{weight} (?:of it |of that )?(?:spare|left|to spare|more|plain)? .. if i add (?:that|it|them|all)",
+    "^(?:(?:and|so|ok|or|what) )*if i (?:add|put(?: in)?|stir in) (?:only |just )?{weight}(?: (?:more|instead|then|plain|of it|in))*(?: [?])?$",
+  ],
+  [6, "(?:i|ive) (?:went|gone) with (?:{weight}|{volume}|{number})(?! (?:of )?{base})"],
   [14, "(?:ran|run|runs) (?:out|dry|empty) (?:after|at|with) (?:{weight}|{number})"],
 
   [

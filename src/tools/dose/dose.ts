@@ -19,6 +19,8 @@ export const inputs = later(() =>
     parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** Bowls of the same mix, each weighed: "the second" is one of them. */
     bowls: z.optional(z.array(weight_g)),
+    /** Plain mix that went in on top since: "and if i add 80 instead" takes its place. */
+    added_g: z.optional(weight_g),
     /** Parts that were taken out of the sum again: "butter back in". */
     left_out: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** The row of the dose table. */
@@ -127,7 +129,7 @@ export const dose = tool<DoseInputs>({
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],
-    ["base_g", "parts", "left_out"],
+    ["base_g", "parts", "left_out", "added_g"],
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],

@@ -74,7 +74,7 @@ export function readLoose(
   };
   const inBowl = says(
     told,
-    /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)/,
+    /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|went with|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)/,
   );
   const at =
     before?.percent !== undefined &&

@@ -133,7 +133,7 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
     (common.base_g === undefined &&
       says(
         reading,
-        /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
+        /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|for how much (?:of )?(?:plain |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
       ));
   // "how much of it for 12 oz of ganache", behind a bowl with some in it
   if (
@@ -184,7 +184,7 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
     ...common,
     ...justConverted(reading, memory),
     ...(asksBase && readFlavorWeight(reading, weights, target).flavor_g !== undefined
-      ? { asks_base: true }
+      ? { asks_base: true, want: "base" as const }
       : {}),
     ...(sameAgain(target, memory) || isTheOne(target, before, reading)
       ? {}

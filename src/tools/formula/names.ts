@@ -35,7 +35,7 @@ export function cleaned(text: string): string | undefined {
     .replace(/^(?:to|for) (?:me|us)$/, "")
     .replace(/^(?:as (?:it is |it was |i )?saved|again|that|this|it)$/, "")
     .replace(/(?:\s+and)?\s+(?:please )?(?:save|keep|store|remember) (?:it|that|this)\s*$/, "")
-    .replace(/\s+(?:recipe|formula|please|pls|with|is|are|has|have|go(?:es)?)\s*$/g, "")
+    .replace(/\s+(?:recipe|formula|please|pls|with|it'?s|they'?re|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
     .trim();
   return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name)

@@ -4,6 +4,11 @@ const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
 export const keepCues = cues(
+  [
+    14,
+    "(?:which|what) (?:\\S+ )?dates?\\S* .. labels?",
+    "labels? .. (?:which|what) (?:\\S+ )?dates?(?!\\S* {ingredient})",
+  ],
   [-12, "(?:leave|leaving|left|leave) out (?:the |any |all )?(?:{ingredient}|{dose})"],
   [
     7,

@@ -166,8 +166,10 @@ function aboutWhat(reading: Reading): About | undefined {
     /what (?:temp|heat|degree)|which temp|how (?:hot|warm)/.test(said)
   )
     return "eggs";
+  // "how many days in the fridge and at what temperature": the days, which say the cold too
+  const asksDays = /\bhow (?:long|many days)\b/.test(said);
   if (
-    /how (?:cold|warm)|what (?:temp|heat|degree)|which temp|cold enough/.test(said) ||
+    (/how (?:cold|warm)|what (?:temp|heat|degree)|which temp|cold enough/.test(said) && !asksDays) ||
     (/fridge|refrigerator/.test(said) && warm !== undefined && warm < warmest_fridge_c)
   )
     return "cold";

@@ -165,7 +165,7 @@ export function bareNumbers(reading: Reading): Amount[] {
 
 /** "it", "that", "all of it", "the lot": the sentence points at what lies on the table. */
 export function pointsBack(reading: Reading): boolean {
-  return /(?:^| )(?:it|its|that|thats|this|them|those|these|the (?:whole )?lot|the whole (?:of it|bowl\S*|thing|batch\S*)|all of it|the same|same)(?: |$)/.test(
+  return /(?:^| )(?:it|its|that|thats|this|them|those|these|the (?:whole )?lot|the whole (?:of it|bowl\S*|thing|batch\S*)|the whole(?= [?,]|$)|all of it|the same|same)(?: |$)/.test(
     reading.mask,
   );
 }

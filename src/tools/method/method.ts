@@ -82,6 +82,7 @@ export const method = tool<MethodInputs>({
       5,
       "^(?:(?:so|ok|and|then|now) )*what (?:do|should|must|shall) i set(?: it| the oven| the dial| mine)?(?: to| at)?(?: then| now)?(?: [?])?$",
     ],
+    [8, "^(?:(?:so|and|ok|then|the|my) )*{count=shells|macarons} (?:at|in) (?:what|which) temp\\S*"],
     [5, "(?:what|which) temp\\S* .. heat .. {ingredient=(whites|sugar)}"],
     [9, "(?:what|which) temp\\S* (?:do|should|must|shall) i (?:set|bake|use|put)"],
     [

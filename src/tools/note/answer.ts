@@ -58,7 +58,12 @@ function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined 
   if (onTable) return onTable;
   const about = inputs.about ?? [];
   const fitting = notes.filter((each) =>
-    about.every((taste) => each.flavors.some((own) => isTaste(taste, own))),
+    about.every(
+      // a flavor that no table knows stands in the note's own words
+      (taste) =>
+        each.flavors.some((own) => isTaste(taste, own)) ||
+        ` ${each.text.toLowerCase()} `.includes(` ${taste}`),
+    ),
   );
   return about.length ? [...fitting].sort(newestFirst)[0] : fitting.toSorted((a, b) => b.id - a.id)[0];
 }

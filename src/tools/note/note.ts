@@ -84,6 +84,11 @@ export const note = tool<NoteInputs>({
       "(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really) {number}",
       "^(?:\\S+ ){0,3}(?:make|change) (?:that|it|the rating) (?:an?|to) {number} out of",
     ],
+    [
+      12,
+      "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )\\S+(?: one| ones| batch\\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?{number} out of",
+      "^(?:(?:ok|and|please) )*rate (?:that|this|it)(?: one| batch\\S*)? (?:an? )?{number}",
+    ],
     [6, "^(?:(?:oh|no|oops|sorry|wait) )*i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong"],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
@@ -125,7 +130,7 @@ export const note = tool<NoteInputs>({
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
     [
       8,
-      "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?{number}",
+      "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\\S*)? (?:an? )?{number}",
       "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
       "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
       "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) .. (?:{number}|{time}|{temperature})",

@@ -34,9 +34,15 @@ const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
+/** "sorry, the lime should be 6 out of 10": the mark of a batch by its name. */
+const remarks =
+  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )([^ <]+)(?:<\S*>)?(?: one| ones| batch\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?\S*<number> out of /;
+/** "make that 9 out of 10", right behind a note. */
+const remarksLast =
+  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*make (?:that|it) (?:an? )?\S*<number> out of /;
 /** "rating 7", "oh and rested 40 min", right behind a note. */
 const goesOn =
-  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this) (?:an? )?\S*<number)/;
+  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\S*)? (?:an? )?\S*<number)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;
@@ -55,7 +61,9 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };
   if (adds.test(mask))
     return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
-  if (corrects.test(mask))
+  const marked = remarks.exec(mask)?.[1]?.replaceAll("_", " ");
+  if (marked) return { do: "correct", about: [marked], ...whole(reading, text) };
+  if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text)) };

@@ -51,6 +51,7 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    [5.5, "how (?:often|many times) (?:do|did|have) i"],
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
     [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}"],
     [12, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
@@ -108,7 +109,6 @@ export const recall = tool<RecallInputs>({
       "(?:best|worst) {count=batches}",
       "(?:which|what) .. (?:did|was|got|scored) .. (?:best|worst)",
       "{count=batches} .. (?:best|worst)",
-      "how (?:often|many times) (?:do|did|have) i",
       "how many {count=batches} (?:have|did|do)",
       "how many {count} (?:have|did) i (?:make|made|bake|baked|{step})",
       "(?:^(?:my )?notes) (?:on|about|from|for|since|with|of)",

@@ -127,6 +127,7 @@ export const scaleCues = cues(
     "weights? of (?:every|all|each|the) .. {base=batter}",
     "{weight} .. {base=batter} .. weights?",
     "(?:recipe|formula|card|book) .. {number} .. {ingredient} .. {number} .. {ingredient}",
+    "^(?:(?:ok|please|now|and) )*\\S*(?:scale|cut|bring|take|reduce|shrink)\\S* (?:this|it|that|these)?(?: recipe| filling)? ?(?:down )?(?:to|by) {fraction} .. {weight} .. {weight}",
     "{weight} .. {ingredient} .. {weight} .. {ingredient} .. (?:down|cut|reduce|scale|bring|up) (?:it |them |that )?(?:down )?(?:to|by) (?:{fraction}|{number}|{percent})",
     "multipl\\S* by {number}",
     "{fraction} (?:of )?(?:a|the|my|one) .. (?:house|recipe|formula|batch)",

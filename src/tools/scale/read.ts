@@ -5,7 +5,15 @@ import { diameter, isWhitesCount, says, weighed, white_g } from "../lib/find.ts"
 import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
-import { merged, partition, pointedRecipe, remade, stockOfOne, withEqualParts } from "./recipe-said.ts";
+import {
+  merged,
+  ofItsLine,
+  partition,
+  pointedRecipe,
+  remade,
+  stockOfOne,
+  withEqualParts,
+} from "./recipe-said.ts";
 import type { ScaleInputs } from "./scale.ts";
 import { sizeOf } from "./size-said.ts";
 import { moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
@@ -65,7 +73,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
             : [],
         );
   // "almond flour 10 g too much": what it is over by is no weight of it
-  const told = weighed(reading).filter(
+  const told = ofItsLine(reading, memory, weighed(reading)).filter(
     ({ amount }) => !/^ (?:too (?:much|many)|over|short)\b/.test(reading.text.slice(amount.at[1])),
   );
   const weights = [...told, ...tasted].filter(

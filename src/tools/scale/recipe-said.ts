@@ -152,6 +152,20 @@ export function remade(reading: Reading, weights: readonly Weighed[]): Draft | u
   };
 }
 
+/** "the lemons gave me 100 g juice", where lemon juice is a line of the recipe: that line. */
+export function ofItsLine(reading: Reading, memory: Memory, weights: readonly Weighed[]): Weighed[] {
+  const lines = memory.last?.tool === "scale" ? ((memory.last.inputs as Draft).lines ?? []) : [];
+  return weights.map((each) => {
+    const word = /^ (?:of )?(?:the |my )?([a-z]+)\b/.exec(reading.text.slice(each.amount.at[1]))?.[1];
+    const meant = lines.filter(({ name }) => word !== undefined && name.split(" ").at(-1) === word);
+    const [line] = meant;
+    const { text, at } = each.amount;
+    return line && meant.length === 1 && !each.thing
+      ? { ...each, thing: { id: line.name, ingredient: line.name, text, at } }
+      : each;
+  });
+}
+
 /** "scale it to 135 g whites", right behind a recipe of her own that was saved or shown. */
 export function pointedRecipe(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
   // "90 whites, 117 almond, 117 powdered, 90 sugar. scale it to 300 g almond flour"

@@ -31,7 +31,8 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   if (came) return { does: "add", entries: [came] };
   const does = doesWhat(reading, before, memory);
   const priced = does === "price" ? prices(reading) : [];
-  const entries = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
+  const found = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
+  const entries = putRight(reading, memory, { does, entries: found });
   const taste = reading.things.find((each) => each.taste && !each.ingredient)?.taste;
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
   if (does === "list" && taste && says(reading, /bottle|label/)) return { does: "ask", taste };
@@ -41,6 +42,25 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
     ...(entries.length > 0 ? { entries } : taste && (does === "forget" || does === "ask") ? { taste } : {}),
     ...(does === "use" && says(reading, /to zero|go to nothing|even so/) ? { to_zero: true } : {}),
   };
+}
+
+const corrects =
+  /^(?:(?:oh|ah|wait|hang on|hold on|er|hmm?|,) )*(?:no|nope|sorry|actually|wait|hang on|i meant?|oops)(?: |$)/;
+
+/** "no hang on, i used 150", "no, 800": in place of what was taken or put there just before. */
+function putRight(reading: Reading, { follows, last }: Memory, { does, entries = [] }: Draft) {
+  const before = follows && last?.tool === "shelf" ? (last.inputs as Draft) : undefined;
+  const [now, ...others] = entries;
+  const [was] = before?.entries ?? [];
+  const isSame =
+    others.length === 0 &&
+    before?.entries?.length === 1 &&
+    (does === "use" || does === "add") &&
+    before.does === does &&
+    now?.name === was?.name;
+  return isSame && now?.grams !== undefined && was?.grams !== undefined && says(reading, corrects)
+    ? [{ ...now, instead_g: was.grams }]
+    : entries;
 }
 
 /** "raspberry", where the flavor was asked for; "no 2 %", of the bottle that was saved. */
@@ -101,7 +121,7 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
   );
   // "and another 160", behind what was used
   const goesOn = /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/;
-  if (before?.does === "use" && says(reading, goesOn)) return "use";
+  if (before?.does === "use" && (says(reading, goesOn) || (!adds && says(reading, corrects)))) return "use";
   if (!adds && says(reading, /(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/)) return "set";
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number"))
     return "add";

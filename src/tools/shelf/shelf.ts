@@ -18,6 +18,8 @@ export const inputs = later(() =>
           grams: z.optional(inBowl_g),
           /** "half of it": a share of what is there, 0 to 1. */
           part: z.optional(z.number()),
+          /** "no, i used 150": so much of it was taken or put there just before, and doesn't count. */
+          instead_g: z.optional(inBowl_g),
           price_per_g: z.optional(money),
           pack_g: z.optional(weight_g),
           currency: z.optional(z.string()),

@@ -13,13 +13,18 @@ export const stockOf = (world: World, name: string): Stock | undefined =>
   world.stock.findLast((each) => sameIngredient(each.name, name));
 export const g = (grams: number, world: World) => `${weight(grams, world.bench.scale_g)} g`;
 
+/** g of the same that were counted just before, where this puts that right; of what changed nothing none. */
+const takenBack = ({ instead_g }: Entry, { last }: World): number =>
+  last?.tool === "shelf" && last.answer.status === "answered" ? (instead_g ?? 0) : 0;
+
 export function put({ does, entries }: ShelfInputs, world: World): Outcome {
   if (!entries?.length) return asking("What is it, and how many grams?", "entries");
   const bare = entries.find((each) => each.grams === undefined);
   if (bare) return asking(`How many grams of ${bare.name}?`, "entries");
   const done = entries.map((entry) => {
     const known = stockOf(world, entry.name);
-    const grams = (entry.grams ?? 0) + (does === "add" ? (known?.grams ?? 0) : 0);
+    const held = (known?.grams ?? 0) - takenBack(entry, world);
+    const grams = (entry.grams ?? 0) + (does === "add" ? held : 0);
     const currency = entry.currency ?? usualCurrency(world) ?? "USD";
     const pack = {
       ...(entry.pack_g !== undefined ? { pack_g: entry.pack_g } : {}),
@@ -31,9 +36,9 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
       ? { do: "change", list: "stock", id: known.id, patch: { grams, ...pack } }
       : { do: "add", list: "stock", entry: { name: entry.name, grams, ...pack } };
     const sum =
-      known && known.grams > 0
+      known && held > 0
         ? does === "add"
-          ? ` (${g(known.grams, world)} + ${g(entry.grams ?? 0, world)})`
+          ? ` (${g(held, world)} + ${g(entry.grams ?? 0, world)})`
           : ` (it was ${g(known.grams, world)})`
         : "";
     return {
@@ -101,13 +106,14 @@ export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
         status: "impossible",
         headline: `There is no ${entry.name} on the shelf to take from. Say "pantry: 500 g ${entry.name}" first.`,
       };
-    const used = entry.grams ?? known.grams * (entry.part ?? 1);
-    if (used > known.grams + 1e-9 && !to_zero)
+    const held = known.grams + takenBack(entry, world);
+    const used = entry.grams ?? held * (entry.part ?? 1);
+    if (used > held + 1e-9 && !to_zero)
       return {
         status: "impossible",
-        headline: `There are only ${g(known.grams, world)} ${entry.name} on the shelf; ${g(used, world)} is more. Nothing is changed; say "to zero" to take it all.`,
+        headline: `There are only ${g(held, world)} ${entry.name} on the shelf; ${g(used, world)} is more. Nothing is changed; say "to zero" to take it all.`,
       };
-    const left = Math.max(0, known.grams - used);
+    const left = Math.max(0, held - used);
     effects.push({ do: "change", list: "stock", id: known.id, patch: { grams: left } });
     figures.push({ name: `${entry.name} left`, value: left, unit: "g" });
     said.push(`${g(left, world)} ${entry.name} left`);

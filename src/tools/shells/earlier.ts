@@ -36,6 +36,8 @@ export function fromBareNumber(reading: Reading, memory: Memory): Draft {
   if (!bare || bare.of?.count === "bowls") return {};
   // "how much batter for the 20", of which the trays were asked before
   if (!memory.follows) return before?.macarons === bare.value ? { macarons: bare.value } : {};
+  // "trays for the 40", behind the shells for 40 macarons
+  if (bare.value === memory.table.macarons && before?.trays === undefined) return { macarons: bare.value };
   // "i have only 4" is no weight where hundreds of grams were
   for (const slot of ["macarons", "shells", "batter_g", "whites_g", "whites_count", "trays"] as const)
     if (slot.endsWith("_g") && bare.value >= 0 && bare.value < (before?.[slot] ?? 0) / 25) continue;

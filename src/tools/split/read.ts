@@ -314,7 +314,10 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     one &&
     one.value <= 100 &&
     (parts.length === 1 ||
-      says(reading, /split|divide|share|equal|into|between|ways|bowls/) ||
+      says(
+        reading,
+        /split|divide|share|equal|into|between|ways|bowls|(?:^| )(?:cut|halve|part|separate)\S* .* in \S*<number>(?: |$)/,
+      ) ||
       memory.follows ||
       memory.slot === "equal")
   ) {

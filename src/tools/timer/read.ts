@@ -264,8 +264,9 @@ function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft |
     return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
   const when = time.when && { ...before.when, ...time.when };
   // "25 min, cooling shells"
-  const comma = some.findIndex((each) => [",", "for"].includes(each.text));
+  const length = some.findIndex((each) => each.amount?.dim === "time");
+  const joint = length >= 0 && [",", "for"].includes(some[length + 1]?.text ?? "") ? length + 2 : undefined;
   const behind =
-    before.name === undefined && before.step === undefined && comma === 1 ? nameFrom(some.slice(2)) : "";
+    before.name === undefined && before.step === undefined && joint ? nameFrom(some.slice(joint)) : "";
   return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };
 }

@@ -1,6 +1,7 @@
 /** Which symptoms a sentence names, once each, those of a mix only where nothing else fits. */
 import { praise, symptoms } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { pointsBack } from "../lib/find.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { ovenSaid } from "./heat.ts";
 import type { TroubleInputs } from "./trouble.ts";
@@ -95,7 +96,9 @@ const ofMix = (id: string, mix: string): string => {
 function ofMixBefore(reading: Reading, memory: Memory): string[] {
   const before = memory.last?.tool === "trouble" ? memory.last.inputs.symptom : undefined;
   const kind = faultOf.get(String(before)) ?? memory.table.filling;
-  if (!memory.follows || kind === undefined || mixes(reading).length > 0) return [];
+  if (kind === undefined || mixes(reading).length > 0) return [];
+  // "its gone all soupy", behind the flavor for it
+  if (!memory.follows && !pointsBack(reading)) return [];
   return reading.things.flatMap(({ id }) =>
     faultOf.has(id) && !praise.includes(id) ? [ofMix(id, kind)] : [],
   );

@@ -73,6 +73,18 @@ export const trouble = tool<TroubleInputs>({
     ],
     [3, "(?:no|dont|didnt|without|not|never|havent|wont|doesnt) .. feet"],
     [
+      4,
+      "^(?:(?:oh|ugh|argh+|arg|no|help) (?:, )?)+(?:its|it is|it has|theyre|they are|theyve|they) (?:all |gone |just |so )*{symptom}",
+    ],
+    [
+      4,
+      "^(?:(?:oh|ugh|argh+|arg|no|help|now|so) (?:, )?)+(?:its|it is|it has|it) (?:all |gone |just |so |too )*\\S+<(?:loose|stiff|grainy|soupy|curdled)_\\S+>",
+    ],
+    [
+      5,
+      "(?:theyre|they are|they came out|they|these) (?:\\S+ ){0,3}(?:no good|bad|awful|terrible|not (?:\\S+ ){0,2}good)(?: \\S+)* (?:, )?what (?:happened|went wrong|did i do)",
+    ],
+    [
       2.5,
       "{symptom}",
       "(?:shells|{count=(shells|macarons|batches)}) .. (?:failed|flopped|ruined|disaster|wrong)",
