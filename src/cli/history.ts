@@ -35,7 +35,7 @@ export function historyIn(home: string): History {
     async add(lines) {
       const kept = lines.map(sanitise).filter((line) => line !== "" && line.length <= longestLine);
       if (kept.length === 0) return;
-      await disk.mkdir(dirname(file), { recursive: true, mode: 0o700 });
+      await disk.mkdir(dirname(file), { mode: 0o700 }).catch(() => {});
       await disk.appendFile(file, kept.map((line) => `${line}\n`).join(""), { mode: ownerOnly });
     },
   };

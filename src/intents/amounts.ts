@@ -34,7 +34,9 @@ export function readAmount(tokens: readonly Token[], i: number): AmountRead | un
   const read =
     readMoney(tokens, i) ?? readHalfOf(tokens, i) ?? readArticle(tokens, i) ?? readCounted(tokens, i);
   if (!read) return undefined;
-  const summed = addSmaller(tokens, read);
+  // "14.50 a kg and 100 g butter": what the price is for, and no kilo and a bit
+  const isPerUnit = ["a", "an"].includes(text(tokens[i])) && tokens[i - 1]?.kind === "number";
+  const summed = isPerUnit ? read : addSmaller(tokens, read);
   const priced = readPer(tokens, summed);
   return {
     ...priced,

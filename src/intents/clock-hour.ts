@@ -38,6 +38,8 @@ export function followedByThing(tokens: readonly Token[], i: number, value: numb
   if (upTo && (upTo.value > 24 || followedByThing(tokens, upTo.next, upTo.value, true))) return true;
   if (["-", "/", "x", "*", "+", "times", "and", ":"].includes(then) && tokens[i + 1]?.kind === "number")
     return true;
+  // "at 14.50/kg"
+  if (then === "/" && readUnit(tokens, i + 1, 1)) return true;
   return (
     tokens[i]?.kind === "word" &&
     !whenFollows.has(then) &&

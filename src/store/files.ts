@@ -61,17 +61,32 @@ export function flushFolder(files: Files, folder: string): void {
 
 /** Makes the folder, readable by its owner alone, and every folder above it that is missing. */
 export function makeFolder(files: Files, folder: string): void {
-  const first = files.mkdirSync(folder, { recursive: true, mode: 0o700 });
-  if (first === undefined) return;
-  for (let made = folder; ; made = dirname(made)) {
+  for (const made of madeFolders(files, folder)) {
     try {
       flushFolder(files, dirname(made));
     } catch (error) {
       // A folder that may be entered but not listed can't be flushed by us. The system does it in its own time.
       if (codeOf(error) !== "EACCES") throw error;
     }
-    if (made === first || made === dirname(made)) return;
   }
+}
+
+/**
+ * Makes what is missing, one folder at a time, and gives what it made, the innermost first. Node's own recursive making
+ * goes on for ever where a file system says "not there" of what can't be made, as /proc does.
+ */
+function madeFolders(files: Files, folder: string): string[] {
+  try {
+    files.mkdirSync(folder, { mode: 0o700 });
+    return [folder];
+  } catch (error) {
+    // the dot goes through a link to a folder, which is as good as one
+    if (codeOf(error) === "EEXIST" && files.lstatSync(`${folder}/.`).isDirectory()) return [];
+    if (codeOf(error) !== "ENOENT" || dirname(folder) === folder) throw error;
+  }
+  const above = madeFolders(files, dirname(folder));
+  files.mkdirSync(folder, { mode: 0o700 });
+  return [folder, ...above];
 }
 
 /** Removes a file where that is only tidying: what can't be removed now is found again later. */

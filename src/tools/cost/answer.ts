@@ -80,6 +80,14 @@ function answerLevel(inputs: CostInputs, world: World): Outcome {
       return asking("What do you sell it for?", "price");
     return priceOf(inputs, bill);
   }
+  const { price, price_for, macarons = 1, boxes } = inputs;
+  // "i sell them at 2.50", of 36 that cost 37: each of them, or all?
+  const isEach = price_for === undefined && boxes === undefined && price * 4 < bill.total;
+  if (isEach && macarons > 5 && price * macarons >= bill.total)
+    return asking(
+      `Is ${moneyText(price, bill.currency)} for one macaron, or for all ${macarons}?`,
+      "price_for",
+    );
   return sharesOf(bill, inputs.price, want);
 }
 
@@ -145,9 +153,11 @@ function priceOf(inputs: CostInputs, bill: Bill): Outcome {
     ...each(inputs, "cost", total, currency),
     ...each(inputs, "price", price, currency),
   ];
+  const asksMarkup = inputs.want === "markup" && inputs.markup_percent === undefined && total > 0;
+  const lead = asksMarkup ? `Markup ${percent((price / total - 1) * 100)}: charge` : "Charge";
   return {
     status: "answered",
-    headline: `Charge ${moneyText(price, currency)}: it costs ${moneyText(total, currency)}${price > 0 ? `, a margin of ${percent((1 - total / price) * 100)}` : ""}`,
+    headline: `${lead} ${moneyText(price, currency)}${inputs.macarons !== undefined && inputs.macarons > 1 ? `, ${moneyText(price / inputs.macarons, currency)} a macaron` : ""}: it costs ${moneyText(total, currency)}${price > 0 ? `, a margin of ${percent((1 - total / price) * 100)}` : ""}`,
     figures,
     rule: { text: rule, basis: basis(bill) },
     ...(bill.assumed.length ? { assumed: bill.assumed } : {}),

@@ -68,6 +68,8 @@ export const inputs = later(() =>
     /** The boxes that all of it fills, and that one of them is asked about. */
     boxes: z.optional(count("boxes")),
     per_box: z.optional(z.boolean()),
+    /** All the macarons that the cost is for, where some of them are asked about: a box of six out of 36. */
+    part_of: z.optional(count("macarons")),
     /** For how many macarons the cost and the price were said: 1 for "each". */
     cost_for: z.optional(count("macarons")),
     price_for: z.optional(count("macarons")),

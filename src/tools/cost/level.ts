@@ -15,7 +15,9 @@ export interface Level {
  * the same as the other, unless one is a single macaron and the other a box: then it asks how many it holds.
  */
 export function levelled(inputs: CostInputs): Level | Outcome {
-  const { macarons, boxed } = inputs;
+  const { macarons, boxed, part_of } = inputs;
+  if (part_of !== undefined && macarons !== undefined && part_of !== macarons)
+    return ofPart(inputs, macarons, part_of, true);
   let { cost_for, price_for } = inputs;
   const single = cost_for === 1 ? "cost" : price_for === 1 ? "price" : undefined;
   if (single && cost_for !== price_for) {
@@ -56,7 +58,7 @@ export function levelled(inputs: CostInputs): Level | Outcome {
 }
 
 /** What some of them cost, where a price of others is known. */
-function ofPart(inputs: CostInputs, macarons: number, cost_for: number): Level {
+function ofPart(inputs: CostInputs, macarons: number, cost_for: number, packed = false): Level {
   const sums: string[] = [];
   const of = (name: string, amount: number | undefined) => {
     if (amount === undefined) return undefined;
@@ -73,7 +75,9 @@ function ofPart(inputs: CostInputs, macarons: number, cost_for: number): Level {
     ...defined("labor", of("work", inputs.labor)),
     ...defined("labor_min", of("minutes of work", inputs.labor_min)),
   };
-  return { inputs: { ...inputs, ...cost, ...ingredients, ...work, cost_for: macarons }, sums };
+  // what it all was packed in, unless it was said for this part alone
+  const packaging = packed ? defined("packaging", of("packaging", inputs.packaging)) : {};
+  return { inputs: { ...inputs, ...cost, ...ingredients, ...work, ...packaging, cost_for: macarons }, sums };
 }
 
 const defined = (key: string, value: number | undefined) => (value === undefined ? {} : { [key]: value });

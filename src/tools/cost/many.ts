@@ -8,12 +8,34 @@ type Draft = Partial<CostInputs>;
 
 /** The macarons: counted, in a box or a dozen, or behind "what does it cost to make". Sums of money are no counts. */
 export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Memory): number | undefined =>
+  (asksBoxOf.test(reading.text) ? perBox(reading) : undefined) ??
   counted(withoutSums(reading, money), "macarons") ??
   perBox(reading) ??
   dozens(reading) ??
   costOf(withoutSums(reading, money)) ??
   eachOf(reading, money) ??
   answered(reading, memory);
+
+/** "36 macs, price per box of 6", "and for a box of 6": all the macarons that were spoken of, of which these are some. */
+export function wholeOf(
+  reading: Reading,
+  money: readonly Sum[],
+  before: Draft,
+  some: number | undefined,
+): number | undefined {
+  const boxed = perBox(reading);
+  if (boxed === undefined || boxed !== some) return undefined;
+  if (
+    money.some(({ amount }) =>
+      /^ ?(?:a|per|for (?:a|each)|each) box\b/.test(reading.text.slice(amount.at[1])),
+    )
+  )
+    return undefined;
+  const all =
+    reading.amounts.find((each) => each.dim === "number" && each.of?.count === "macarons")?.value ??
+    (money.length === 0 ? (before.part_of ?? before.macarons) : undefined);
+  return all !== undefined && all > boxed ? all : undefined;
+}
 
 /** The boxes that all of it fills, and whether one of them is asked about. */
 export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft {
@@ -34,6 +56,10 @@ export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft 
     ...((ofOne || ofSold) && known !== undefined ? { boxes: known, per_box: true } : {}),
   };
 }
+
+/** What one box of them comes to. */
+const asksBoxOf =
+  /\b(?:price|charge|cost|costs|ask|sell)\b(?: \w+){0,3} (?:per|for (?:a|one|each)|a|one|each|of a) box of \d+/;
 
 /** "2.50 a macaron" counts nothing. */
 const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({

@@ -267,6 +267,12 @@ function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
       )
     )
       return false;
+    // "with 60 markup instead"
+    if (
+      /\b(?:with|at|to) (?:an? )?$/.test(reading.text.slice(0, each.at[0])) &&
+      /^ (?:mark ?-?up|margin|food cost)\b/.test(reading.text.slice(each.at[1]))
+    )
+      return false;
     // "6 at 2.20 each": how many, not how much
     if (/^ (?:at|for) \S*\d\S*(?: \S+)? (?:each|apiece|a piece)\b/.test(reading.text.slice(each.at[1])))
       return false;

@@ -1,6 +1,6 @@
 /** Weights and what they cost: lines with their prices, packs, and the price that was asked for. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, weighed } from "../lib/find.ts";
+import { bareNumbers, type Weighed, weighed } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
@@ -48,22 +48,28 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
   if (memory.slot === "more_prices")
     return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), memory);
   const packs = new Set(money.flatMap((sum) => (sum.amount.per ? [] : [packOf(sum.amount.at, reading)])));
-  const weights = weighed(reading).filter(
-    (each) =>
-      // "butter 3.20, eggs 1.80": sums of money
-      !money.some(({ amount }) => amount === each.amount) &&
-      each.thing &&
-      (each.thing.ingredient || each.thing.dose || each.thing.taste || each.thing.chocolate) &&
-      !(packs.has(each.grams) && priced.length > 0 && weighed(reading).length === 1),
-  );
+  const weights = weighed(reading)
+    .map((each) => ofPriced(each, reading, money))
+    .filter(
+      (each) =>
+        // "butter 3.20, eggs 1.80": sums of money
+        !money.some(({ amount }) => amount === each.amount) &&
+        each.thing &&
+        (each.thing.ingredient || each.thing.dose || each.thing.taste || each.thing.chocolate) &&
+        !(packs.has(each.grams) && priced.length > 0 && weighed(reading).length === 1),
+    );
   const taken = new Set<number>();
   const pack = paidFor(reading, money);
   if (pack) return { lines: [pack] };
   const lines = weights.map((each, at): PricedLine => {
     const until = weights[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY;
-    const found = priced.findIndex(
-      ({ at: [start] }, index) => !taken.has(index) && start > each.amount.at[0] && start < until,
-    );
+    const own = priced.findIndex(({ at: place }) => place === each.price?.amount.at);
+    const found =
+      own >= 0
+        ? own
+        : priced.findIndex(
+            ({ at: [start] }, index) => !taken.has(index) && start > each.amount.at[0] && start < until,
+          );
     const index = found >= 0 ? found : weights.length === 1 && priced.length === 1 ? 0 : -1;
     if (index >= 0) taken.add(index);
     const price = priced[index]?.price_per_g;
@@ -100,6 +106,29 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
       lines: [{ ...prices[0], grams: inBase(loose.value, loose.unit) }],
     };
   return prices.length > 0 ? { prices } : {};
+}
+
+/** "powdered sugar 2.20/kg 130 g": a weight right behind a price is of what the price is for. */
+function ofPriced(each: Weighed, reading: Reading, money: readonly Sum[]): Weighed & { price?: Sum } {
+  const { amount, thing } = each;
+  const sum = money.findLast(({ amount: { at } }) => at[1] <= amount.at[0]);
+  const between = sum && reading.text.slice(sum.amount.at[1], amount.at[0]);
+  const isBehind =
+    between !== undefined && /^[ ,/]*(?:(?:per|a|the) )?(?:kg|kilo|lb|pound)?[ ,]*$/.test(between);
+  const owner = reading.things.findLast(
+    (other) => (other.ingredient || other.chocolate) && sum && other.at[1] <= sum.amount.at[0],
+  );
+  const isFree = !reading.amounts.some(
+    (other) => other !== amount && other.dim === "weight" && other.of === owner,
+  );
+  return (!thing || thing === owner) &&
+    sum &&
+    pricePerGram(sum, reading) !== undefined &&
+    isBehind &&
+    owner &&
+    isFree
+    ? { ...each, thing: owner, price: sum }
+    : each;
 }
 
 /** "10 lb of almond flour costs $95, what does 130 g cost": the sum is the price of the first weight. */

@@ -5,7 +5,7 @@ import { inBase } from "../lib/units.ts";
 import { carry, changeTo } from "./carry.ts";
 import type { CostInputs } from "./cost.ts";
 import { readCounts, readMaking } from "./making.ts";
-import { macaronsSaid, readBoxes } from "./many.ts";
+import { macaronsSaid, readBoxes, wholeOf } from "./many.ts";
 import { sums } from "./money.ts";
 import { readLinesAndPrices } from "./prices.ts";
 import { resized } from "./resized.ts";
@@ -21,13 +21,16 @@ const withoutWork =
 export function readCost(reading: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   const money = sums(reading);
+  if (memory.slot === "price_for") return { ...before, price_for: priceFor(reading, before) };
   const other = memory.follows && memory.slot === undefined ? resized(reading, before) : undefined;
   if (other) return { ...other, ...changeTo(before, other, memory) };
+  const macarons = macaronsSaid(reading, money, memory);
+  const part_of = wholeOf(reading, money, before, macarons);
   const draft: Draft = {
     ...readSums(reading, money, memory),
     ...readLinesAndPrices(reading, money, memory),
     ...readLabor(reading, money, memory.slot),
-    ...readShares(reading, memory, before, money),
+    ...readShares(withoutCount(reading, macarons), memory, before, money),
     ...(before.packaging !== undefined &&
     /\b(?:without|leave out|forget|minus|no) (?:the |any )?(?:boxes|box|packaging|bags|ribbons?)\b/.test(
       reading.text,
@@ -38,7 +41,6 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     ...(before.labor_min !== undefined && withoutWork.test(reading.text) ? { labor_per_h: 0 } : {}),
     ...(before.labor !== undefined && withoutWork.test(reading.text) ? { labor: 0 } : {}),
   };
-  const macarons = macaronsSaid(reading, money, memory);
   // "what does 200 g of it cost", behind a price that was saved
   const shelf =
     memory.last?.tool === "shelf"
@@ -77,6 +79,7 @@ export function readCost(reading: Reading, memory: Memory): Draft {
       ...(memory.slot === "more_prices" ? {} : readCounts(reading, money)),
       ...readMaking(reading, { ...(memory.follows ? before : {}), ...draft }, formula),
       ...(macarons !== undefined ? { macarons } : {}),
+      ...(part_of !== undefined ? { part_of } : {}),
       ...(formula ? { formula } : {}),
       ...(points ? { lines: table.map(({ name, grams }) => ({ name, grams })) } : {}),
       ...readWant(reading, draft, memory.follows ? before : {}),
@@ -89,6 +92,22 @@ export function readCost(reading: Reading, memory: Memory): Draft {
   );
   return { ...carried, ...changeTo(before, carried, memory) };
 }
+
+/** "each", "for one", "all of them": for how many macarons the price is. */
+const priceFor = ({ text }: Reading, { macarons }: Draft): number | undefined =>
+  /\b(?:all|whole|lot|everything|together|batch)\b/.test(text)
+    ? macarons
+    : /\b(?:one|each|single|apiece|per|a macaron|1)\b/.test(text)
+      ? 1
+      : undefined;
+
+/** "per macaron for 36": how many there are is no margin. */
+const withoutCount = (reading: Reading, macarons: number | undefined): Reading => ({
+  ...reading,
+  amounts: reading.amounts.filter(
+    (each) => macarons === undefined || each.dim !== "number" || each.value !== macarons,
+  ),
+});
 
 function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
   const shared =

@@ -28,7 +28,7 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
   const [only, ...others] = amounts;
   const priced = parts.some((key) => before[key] !== undefined);
   if (!priced || others.length > 0 || (only && only.dim !== "number")) return undefined;
-  const batch = before.cost_for ?? before.macarons;
+  const batch = before.part_of ?? before.cost_for ?? before.macarons;
   const times = only && forOrders.test(mask) ? only.value : undefined;
   if (times === undefined && batch === undefined) return undefined;
   const isPrice = before.price !== undefined && before.price_for !== 1 && !ofBox.test(mask);
@@ -45,8 +45,9 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
   const factor = times ?? (number !== undefined && batch !== undefined ? number / batch : undefined);
   if (factor === undefined || factor === 1) return undefined;
   const whole = before.price !== undefined && before.price_for !== 1;
+  const { part_of: _all, ...kept } = before;
   return {
-    ...before,
+    ...kept,
     ...Object.fromEntries(
       parts.flatMap((key) => (before[key] === undefined ? [] : [[key, before[key] * factor]])),
     ),
