@@ -49,5 +49,8 @@ export const stepTimes: readonly StepTime[] = [
   },
 ];
 
+/** How long filled macarons mature, h. */
+export const matures = { low_h: 24, high_h: 48, basis: "common practice" as Basis };
+
 /** Piped shells that stand for longer than this before they bake have dried through. */
 export const longestStand_min = { value: 180, basis: "from memory" as Basis };

@@ -5,7 +5,7 @@
  * in its tagged texts, those that the mender had taken for a typo.
  */
 export const lookAlikes = `
-abode feast norse album albums albumin calorie calories masses sourdough telly tyre tyres abound afferent affront afoot african agape agate ailing ailment airy alight altogether ample
+unchilled abode feast norse album albums albumin calorie calories masses sourdough telly tyre tyres abound afferent affront afoot african agape agate ailing ailment airy alight altogether ample
 angular aorta applause apportion apron ardent arty augment awake awhile babble balking balsam bandy
 banter bastion bead beady bearnaise beaten beautify beckon beech beetle belabor belch bellow beset betray
 blanch blaring blaze blazing blight bloke blown blowtorch blubber bluff blurred blustery bonbon bonbons

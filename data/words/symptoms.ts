@@ -100,7 +100,6 @@ export const symptoms: readonly SymptomRow[] = [
       "hollowness",
       "hollow shells",
       "cavity",
-      "empty shells",
       "gap inside",
       "gaps inside",
       "big gap",

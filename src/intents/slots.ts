@@ -62,8 +62,13 @@ export function fillSlot(reading: Reading, before: Inputs, slot: string | undefi
     if (slot && bowls.has(slot) && amount.dim === "number" && amount.value < 25) return false;
     // "the caramel half" is no half gram
     if (key.endsWith("_g") && amount.fraction && amount.value < 1) return false;
-    // "and for 2 batches" is no weight
-    if (key.endsWith("_g") && amount.dim === "number" && amount.of?.count === "batches") return false;
+    // "and for 2 batches", "30 macs" are no weight
+    if (
+      key.endsWith("_g") &&
+      amount.dim === "number" &&
+      /^(?:batches|macarons|shells)$/.test(amount.of?.count ?? "")
+    )
+      return false;
     // "i only have 200 almond" is no number of macarons
     if (/^(?:macarons|shells|trays|boxes)$/.test(key) && (amount.of?.ingredient || amount.of?.base))
       return false;

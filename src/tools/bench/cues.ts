@@ -48,6 +48,7 @@ export const benchCues = cues(
     `${mine} (?:kitchen |digital |little |new )?scales? (?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
     `ovens? (?:runs?|is|reads?|bakes?|gets?) .. (?:{temperature}|{number}) (?:degrees )?(?:\\S+ )?(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)`,
     `(?:${mine} oven is|${mine} ovens|${mine} oven has|i have|ive got|i got|i use|i bake (?:in|with)|its|mine is|we have|i own) (?:an? )?(?:\\S+ )?(?:fan|convection|conventional|static|(?:normal|regular|ordinary) oven)(?: oven)?(?: , \\S+(?: \\S+)?)?(?: (?:save|remember|note|keep) (?:it|that|this))?${end}`,
+    `^(?:(?:no|oh|but|sorry|actually) )*i (?:dont|do not|havent|have not) (?:have|got|own|use) (?:an? |any |the )?fan oven${end}`,
     `${mine} oven (?:has|hasnt|doesnt have|is without|comes with) (?:an? |no |any )?fan${end}`,
     `i ${habit} (?:{use=piping}|{step}|pipe|make|bake|rest|cool|mature|do|preheat|set) .. (?:{length}|{temperature}|{time}|{number})`,
     `(?:{length}|{time}|{temperature}) .. (?:from now on|by default|every time)`,

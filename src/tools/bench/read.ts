@@ -13,6 +13,7 @@ type Draft = Partial<BenchInputs>;
 
 const resets =
   /(?:^| )(?:forget|reset|clear|remove|delete|drop|unset|back to (?:the )?(?:book|usual|default|normal|standard)|(?:use|go by|follow|by) the book|the books?|default)(?: |$)/;
+const drops = /^(?:(?:ok|please|no|and|oh) )*(?:forget|reset|clear|remove|delete|drop|unset) /;
 const shows = /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell me|do i have|is my)(?: |$)/;
 
 export function readBench(reading: Reading, memory: Memory): Draft {
@@ -25,7 +26,11 @@ export function readBench(reading: Reading, memory: Memory): Draft {
     return { do: "set", oven_offset_c: before.off_c * (/cold|cool|low|under/.test(mask) ? -1 : 1) };
   const paper = /\b(?:paper|print\w*)\b/.test(reading.text) ? paperSaid(reading) : undefined;
   const set = paper ? { paper } : valuesIn(reading);
-  if (resets.test(mask) && Object.keys(set).length === 0) {
+  // "forget the fan oven": what is named goes, and isn't set
+  const names =
+    Object.keys(set).length === 0 ||
+    (drops.test(mask) && Object.keys(set).every((key) => key === "fan_oven"));
+  if (resets.test(mask) && names) {
     const keys = keysIn(mask);
     return {
       do: "reset",

@@ -87,7 +87,7 @@ function given_g(
   world: World,
 ): { part: Part | "total"; grams: number; assumed: string[]; taught?: Lesson[] } | undefined {
   if (said.macarons !== undefined) {
-    const size = sizing(undefined, world.bench);
+    const size = sizing(said.diameter_mm, world.bench);
     const lessons = learned(world, size.diameter_mm);
     return {
       part: "total",

@@ -2,7 +2,8 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { count, weight_g } from "../lib/inputs.ts";
+import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { resizing } from "../lib/resizing.ts";
 import { answerButtercream } from "./answer.ts";
 import { readButtercream } from "./read.ts";
 
@@ -15,6 +16,8 @@ const inputs = later(() =>
     /** Another buttercream than one of meringue. */
     other: z.optional(z.string()),
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    /** The shells' diameter, where macarons were counted. */
+    diameter_mm: z.optional(diameter_mm),
     whites_count: z.optional(count("whites")),
     asks_heat: z.optional(z.boolean()),
     /** "how many egg whites is that": eggs to crack. */
@@ -151,7 +154,7 @@ export const buttercream = tool<ButtercreamInputs>({
     ganache: cues([9, "(?:the other|the rest|remaining) .. {base=buttercream}(?: [?])?$"]),
   },
   // "found another, so three sticks": butter
-  goesOn: cues([
+  goesOn: cues(resizing, [
     8,
     "\\S*sticks?<volume",
     "^(?:(?:and|so|ok) )*how many {ingredient=(egg|whites)} (?:is|are|does|do|will|would) (?:that|it|this)",
@@ -171,7 +174,10 @@ export const buttercream = tool<ButtercreamInputs>({
     { say: "my buttercream looks curdled", tool: "trouble" },
     { say: "120 g egg whites, what do i need of the rest", tool: "scale" },
   ],
-  rivals: [["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"], ["asks_heat"]],
+  rivals: [
+    ["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons", "diameter_mm"],
+    ["asks_heat"],
+  ],
   read: readButtercream,
   compute: answerButtercream,
 });

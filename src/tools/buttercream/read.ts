@@ -1,7 +1,7 @@
 /** Reads what is known of a buttercream: the weight of a part or of the whole, whites or macarons by count. */
 import { buttercreamParts } from "../../../data/rules/buttercream.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { isOfQuality, isWhitesCount, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
+import { diameter, isOfQuality, isWhitesCount, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import type { ButtercreamInputs, Part } from "./buttercream.ts";
 
@@ -110,6 +110,8 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
         )
       : undefined;
   if (few && Object.keys(out).length === 0) out.macarons = few.value;
+  const size = out.macarons === undefined ? undefined : diameter(reading);
+  if (size !== undefined) out.diameter_mm = size;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;
   // "what goes in the buttercream then", behind a ring of it
   const filled = memory.last?.tool === "fill" ? memory.last.inputs : undefined;
@@ -126,7 +128,10 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
   const { mass } = memory.table;
   // a weight of batter is none of the filling's: the macarons are what both are for
   if (mass?.thing === "batter" && Object.keys(out).length === 0 && memory.table.macarons !== undefined)
-    return { macarons: memory.table.macarons };
+    return {
+      macarons: memory.table.macarons,
+      ...(memory.table.diameter_mm === undefined ? {} : { diameter_mm: memory.table.diameter_mm }),
+    };
   const known = Object.keys(out).some((key) => key !== "asks_eggs");
   const points =
     pointsBack(reading) ||

@@ -132,7 +132,7 @@ function build(
     inputs.ratio !== undefined || !chocolate
       ? { text: `chocolate : cream ${plain(row.ratio)} : 1, as you said`, basis: row.basis }
       : ruleOf(chocolate, use, row);
-  const size = inputs.macarons === undefined ? undefined : sizing(undefined, world.bench);
+  const size = inputs.macarons === undefined ? undefined : sizing(inputs.diameter_mm, world.bench);
   const lessons = size ? learned(world, size.diameter_mm) : {};
   const taught = [lessons.filling, lessons["filling loss"]].filter((lesson) => lesson !== undefined);
   const total_g =

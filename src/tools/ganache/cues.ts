@@ -1,5 +1,6 @@
 /** The signs of a ganache question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
+import { resizing } from "../lib/resizing.ts";
 
 /** "water activity", "a_w", "aw" as the mask has them. */
 const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
@@ -162,6 +163,8 @@ export const ganacheCues = cues(
   ],
   [-2, "when (?:do|did|should)", "{count=macarons} .. (?:ready|due|by) ", "{when}", "center"],
 );
+
+export const ganacheGoesOn = cues(resizing);
 
 export const ganacheAfter = {
   fill: cues([

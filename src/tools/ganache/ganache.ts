@@ -2,9 +2,9 @@
 
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
-import { count, inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
+import { count, diameter_mm, inBowl_g, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerGanache } from "./answer.ts";
-import { ganacheAfter, ganacheCues } from "./cues.ts";
+import { ganacheAfter, ganacheCues, ganacheGoesOn } from "./cues.ts";
 import { readGanache } from "./read.ts";
 
 export const inputs = later(() =>
@@ -18,6 +18,8 @@ export const inputs = later(() =>
     of_g: z.optional(weight_g),
     /** Macarons to fill with it, when no weight was said. */
     macarons: z.optional(z.number().check(z.gte(1, { error: "At least one macaron, please." }))),
+    /** The shells' diameter, where macarons were counted. */
+    diameter_mm: z.optional(diameter_mm),
     /** The macarons of an order of which these are a share. */
     of_macarons: z.optional(count("macarons")),
     /** Another chocolate than dark, milk or white: no ratio is known for it. */
@@ -72,6 +74,7 @@ export const ganache = tool<GanacheInputs>({
   shifts: "told",
   cues: ganacheCues,
   // "white chocolate for the ganache half", behind a filling that was shared out
+  goesOn: ganacheGoesOn,
   after: ganacheAfter,
   examples: [
     {
@@ -108,6 +111,7 @@ export const ganache = tool<GanacheInputs>({
       "total_g",
       "of_g",
       "macarons",
+      "diameter_mm",
       "of_macarons",
       "lines",
       "by_volume",

@@ -1,6 +1,6 @@
 /** The weights of a ganache: of chocolate, of cream or of the whole, said, meant by a bare number or on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
+import { bareNumbers, diameter, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import { shareSaid } from "../lib/shares.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -65,6 +65,8 @@ export function readWeights(reading: Reading, memory: Memory, whole: boolean): D
   if (share && all !== undefined && Object.keys(out).length === 0 && reading.amounts.length === 0)
     return { macarons: Math.round(all * share.share), of_macarons: all };
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
+  const size = out.macarons === undefined ? undefined : diameter(reading);
+  if (size !== undefined) out.diameter_mm = size;
   // "all milk ganache", behind the filling that was worked out
   const { mass } = memory.table;
   if (

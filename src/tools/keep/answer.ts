@@ -20,6 +20,7 @@ import { behind } from "../lib/when.ts";
 import { answerDays, answerFreezer } from "./days.ts";
 import { posted, serving } from "./handing.ts";
 import type { KeepInputs } from "./keep.ts";
+import { maturing } from "./maturing.ts";
 
 /** @throws never: days that can't be come back as `impossible`, a missing one as `asking`. */
 export function answerKeep(inputs: KeepInputs, world: World): Outcome {
@@ -92,6 +93,8 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
       return posted();
     case "serve":
       return serving(world);
+    case "matured":
+      return maturing(inputs, world);
     case "shells":
       return {
         status: "declined",

@@ -15,6 +15,13 @@ export const keepCues = cues(
     "{ingredient=(egg_yolk)} .. (?:keep|last|good|store|fridge|days|long)",
     "(?:keep|last|store|how long) .. {ingredient=(egg_yolk)}",
   ],
+  [
+    16,
+    "(?:enough|long enough|done|over|ready|finished) .. (?:matur\\S*|\\S*<step=mature>)",
+    "(?:matur\\S*|\\S*<step=mature>) .. (?:enough|done|over|ready|finished)",
+    "filled .. {when} .. when (?:can|could|may|should) (?:i|we|they) (?:eat|serve|try|have|sell)",
+  ],
+  [9, "(?:unchilled|uncooled)"],
   [-17, "(?:work|working|worked|figure) out .. water activity"],
   [
     7,

@@ -8,7 +8,7 @@ import type { KeepInputs } from "./keep.ts";
 type Draft = Partial<KeepInputs>;
 
 export const outWords =
-  /\b(?:out|outside|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
+  /\b(?:out|outside|unchilled|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
 export const iceWords = /\b(?:fr[ei]+z\w*|froze|frozen|frost\w*)\b/;
 
 /** Each moment goes to the last deed named before it: made, frozen, thawed; else it is the day asked about. */
@@ -17,7 +17,10 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   const slot =
     memory.slot === "made" || memory.slot === "frozen" || memory.slot === "thawed" ? memory.slot : undefined;
   const first = reading.whens[0];
-  if (slot && first) return { [slot]: placeless(first) };
+  // "filled monday, ok to sell saturday?", where the day of freezing was asked: no answer to that
+  const told = first ? deedsIn(reading.text.slice(0, first.at[0])) : [];
+  const answers = slot !== undefined && (told.length === 0 || told.includes(slot));
+  if (slot && first && answers) return { [slot]: placeless(first) };
   // "and the 8th?", behind those made on another day
   const made = memory.follows && memory.last?.tool === "keep" ? memory.last.inputs.made : undefined;
   // "it was the monday before"
@@ -59,6 +62,14 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     else for (const deed of deeds) out[deed] ??= placeless(when);
     from = when.at[1];
   }
+  // "filled them on 8 march, still ok?", behind others that were frozen: these are spoken of anew
+  if (out.made && !out.frozen && !out.thawed && saidAnew.test(wordsOf(reading)))
+    Object.assign(out, {
+      frozen: undefined,
+      thawed: undefined,
+      frozen_on_day: undefined,
+      frozen_days: undefined,
+    });
   const age = ageInFridge(reading);
   if (age !== undefined && out.made === undefined) out.made = { days: -age };
   if (
@@ -78,6 +89,8 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (onDay && !out.frozen) out.frozen_on_day = Number(onDay[1] ?? onDay[2]);
   return out;
 }
+
+const saidAnew = /^(?:i |we |they were |these were |ive |weve )?(?:filled|made|baked|assembled|boxed)\b/;
 
 /** Where this clause begins in the text of the whole turn. */
 function clauseStart(reading: Reading): number {

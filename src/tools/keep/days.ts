@@ -69,6 +69,16 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
   }
   const found = inputs.coming ? ahead(inputs.made, world.now_ms) : behindOrAhead(inputs.made, world.now_ms);
   if (!found.ok) return { status: "impossible", headline: found.why };
+  // "filled last friday", said on a Saturday: yesterday, or the Friday of the week before?
+  const ago = daysBetween(found.day, today);
+  if (
+    inputs.made.which === "last" &&
+    inputs.made.weekday !== undefined &&
+    !inputs.coming &&
+    ago >= 0 &&
+    ago <= 2
+  )
+    return asking(`Which day is that: ${named(found.day)}, or ${named(plusDays(found.day, -7))}?`, "made");
   const made = { ...found, day: plusDays(found.day, -7 * (inputs.weeks_before ?? 0)) };
   const dayAt = (when: KeepInputs["made"]) =>
     when && inputs.planned ? ahead(when, world.now_ms) : dayOf(when, world.now_ms);

@@ -25,6 +25,7 @@ export const inputs = later(() =>
         "again",
         "spoiled",
         "serve",
+        "matured",
         "post",
       ]),
     ),
@@ -49,6 +50,8 @@ export const inputs = later(() =>
     out_min: z.optional(time_min),
     /** Out of the fridge from then to now. */
     out_since: z.optional(when),
+    /** So long they have matured, or are to. */
+    matured_min: z.optional(time_min),
     overnight: z.optional(z.boolean()),
     /** It is yolks that are kept. */
     yolks: z.optional(z.boolean()),

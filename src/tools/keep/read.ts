@@ -106,6 +106,10 @@ function stillSpoiled(reading: Reading, { follows, last }: Memory): boolean {
 const serveWords =
   /\b(?:when|how long before|how soon|how far ahead)\b.*\b(?:take|get|bring|come)\b.*\bout\b(?!.*\b(?:oven|mat|freezer|paper)\b)|\bbefore (?:eating|serving|we eat|i serve|they eat|they are eaten)\b|\btemp\w* .*\b(?:serve|served|eaten|eat)\b/;
 
+/** "filled at noon, when is maturing done", "is 28 h enough maturing", "filled at 6 pm, when can i eat them". */
+const maturedWords =
+  /\b(?:enough|long enough|done|over|ready|finished)\b.*\bmatur\w*|\bmatur\w*\b.*\b(?:enough|done|over|ready|finished)\b|\bfilled\b.*\b(?<!until |till |up to )when (?:can|could|may|should) (?:i|we|they) (?:eat|serve|try|have|sell)\b/;
+
 const postWords =
   /\b(?:ship|shipping|shipped|mail|mailing|courier|parcel)\b|\b(?:can|could|to|i|we|them|by|in the|through the) (?:post|posting|posted)\b/;
 
@@ -124,6 +128,7 @@ function aboutWhat(reading: Reading): About | undefined {
     ["whites", "egg", "egg yolk", "pasteurised whites"].includes(each.ingredient ?? ""),
   );
   const warm = readWarmth(reading).air_c;
+  if (maturedWords.test(said)) return "matured";
   if (serveWords.test(said)) return "serve";
   if (postWords.test(said)) return "post";
   if (readActivity(reading).aw !== undefined) return "activity";
@@ -227,6 +232,7 @@ function readTimes(reading: Reading, about: About | undefined): Draft {
   const times = reading.amounts.filter((each) => each.dim === "time");
   const lasted = (some: typeof times) => some.reduce((sum, each) => sum + inBase(each.value, each.unit), 0);
   const total = lasted(times);
+  if (about === "matured") return times.length > 0 ? { matured_min: total } : {};
   if (about === "whites") return times.length > 0 ? { old_days: total / 1440 } : {};
   if (about === "freezer") return times.length > 0 ? { frozen_days: Math.round(total / 1440) } : {};
   if (about !== "outside") return {};

@@ -20,6 +20,9 @@ const hers = /^(?:my|mine|mines|our|ours|ive|i|weve|we)$/;
 const written = /^(?:recipes?|books?|cards?)$/;
 const no = /^(?:no|not|without|isnt|hasnt|doesnt|non)$/;
 
+/** "i don't have a fan oven". */
+const hasNone = /(?:dont|do not|havent|doesnt|hasnt) (?:have|has|got|own|use) (?:an? |any |the )?$/;
+
 interface Mention {
   oven: Oven;
   at: number;
@@ -102,7 +105,11 @@ function mentionsIn(words: readonly string[]): Mention[] {
     if (!fanWords.test(word)) return [];
     return [
       {
-        oven: words.slice(Math.max(0, at - 2), at).some((each) => no.test(each)) ? "conventional" : "fan",
+        oven:
+          words.slice(Math.max(0, at - 2), at).some((each) => no.test(each)) ||
+          hasNone.test(words.slice(Math.max(0, at - 4), at).join(" "))
+            ? "conventional"
+            : "fan",
         at,
       },
     ];

@@ -88,6 +88,7 @@ export const scaleCues = cues(
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
   [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
+  [9, "^(?:(?:and|now|ok|so|the|weights for|make|do) )*{formula} for {number} (?:\\S+ )?{count=macarons}"],
   [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
   [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
   [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],

@@ -115,7 +115,7 @@ export function remade(reading: Reading, weights: readonly Weighed[]): Draft | u
     rest.length > 1 &&
     rest.filter((each) => each.thing?.ingredient === twice.thing?.ingredient).length === 1 &&
     new Set(rest.map((each) => each.thing?.ingredient)).size === rest.length &&
-    /(?:^| )(?:so|that|is|are|have|got|theres|only|left|today)(?: |$)/.test(
+    /(?:^| )(?:so|that|is|are|have|got|theres|only|left|today|(?:scale|scaled|bring|take|cut|make|get)\S* (?:(?:it|this|that|all) )?(?:up |down )?(?:to|for))(?: |$)/.test(
       reading.text.slice(rest.at(-1)?.amount.at[1], twice.amount.at[0]),
     )
   )

@@ -286,7 +286,13 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     sizes.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
   if (bowl && listed) return { parts: sizes.map((each) => shareOf(each.value, undefined)) };
   // "1 part red 2 parts white 1 part blue"
-  const inParts = numbers.filter((each) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1])));
+  const isPart = (each: Amount) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1]));
+  // "2 parts pink 1 white": the later ones without the word
+  const first = numbers.findIndex(isPart);
+  const inParts = numbers.filter(
+    (each, at) =>
+      isPart(each) || (first >= 0 && at > first && /^ [a-z]/.test(reading.text.slice(each.at[1]))),
+  );
   if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))
     return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
   // "one pink one plain"

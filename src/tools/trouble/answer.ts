@@ -11,9 +11,14 @@ const mostNotes = 3;
 
 /** @throws never: a missing symptom comes back as `asking`. */
 export function answerTrouble(
-  { symptom, oven_c, ruled_out = 0, damp }: TroubleInputs,
+  { symptom, oven_c, ruled_out = 0, damp, other }: TroubleInputs,
   world: World,
 ): Outcome {
+  if (other)
+    return {
+      status: "declined",
+      headline: `I have no rule for what goes wrong with ${other}. I know the faults of shells, batter, meringue, ganache and buttercream.`,
+    };
   const found = troubles.find((each) => each.id === symptom);
   const row = found && fromHeat(found, oven_c);
   if (!row) {

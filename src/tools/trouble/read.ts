@@ -19,6 +19,8 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     );
   if (broke && (ofBowl === "buttercream" || ofBowl === "ganache"))
     return [{ symptom: ofBowl === "ganache" ? "split ganache" : "curdled buttercream" }];
+  const other = ofOther(reading);
+  if (other) return [{ other }];
   const next = nextCause(reading, memory);
   if (next) return [next];
   const found = reading.things.flatMap((each) =>
@@ -34,16 +36,27 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     : all;
   const heat = ovenSaid(reading);
   if (named.length === 0) return [{ ...spelt(reading), ...heat }];
-  // a grainy meringue has nothing to do with tops: no row of the table is of it
-  const ofMeringue =
-    mixes(reading).includes("meringue") &&
-    !/\b(?:shell|shells|macaron|macarons|tops?)\b/.test(wordsOf(reading));
-  if (ofMeringue && named.every((id) => faultOf.get(id) !== "meringue")) return [{}];
+  // a grainy meringue, a yellow buttercream: shells have such faults, those mixes have no row of it
+  const kind = mix && mixesMore.length === 0 && mix !== "batter" && mix !== "filling" ? mix : undefined;
+  const ofShell = /\b(?:shell|shells|macaron|macarons|macs|tops?|bottoms?|feet)\b/.test(wordsOf(reading));
+  const at = reading.things.find((each) => each.base === mix)?.at[0] ?? 0;
+  const isSubject = reading.things.some((each) => each.symptom && each.at[0] > at);
+  if (kind && isSubject && !ofShell && named.every((id) => faultOf.get(id) !== kind))
+    return [{ other: `${kind === "meringue" ? "a meringue" : kind} like that` }];
   const ofShells = named.filter((id) => !faultOf.get(id));
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
   const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
   return kept.map((symptom) => ({ symptom, ...heat }));
+}
+
+/** "caramel too hard", "my jam is runny": cooked fillings and sauces that no row is of. */
+function ofOther(reading: Reading): string | undefined {
+  const said =
+    /(?:^| )(caramel|salted_caramel|jam|curd|lemon_curd|jelly|praline|marshmallow|fudge|custard|pastry_cream|pur[eé]e|icing|glaze)\S* (?:(?:is|was|went|has|gone|goes|came|out|turned|looks?|a|bit|way|so|very|still|all|just|now) )*\S*<(?:symptom=|(?:loose|stiff|grainy|split|curdled|soupy)_)/.exec(
+      reading.mask,
+    )?.[1];
+  return said && mixes(reading).length === 0 ? said.replaceAll("_", " ") : undefined;
 }
 
 /** "i rested 30 min", "tried that", "what else": the cause that was named isn't it. */

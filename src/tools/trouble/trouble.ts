@@ -15,6 +15,8 @@ export const inputs = later(() =>
     oven_c: z.optional(temperature_c),
     /** So many causes are ruled out by what she did: the next one leads. */
     ruled_out: z.optional(z.number()),
+    /** What is wrong is of something that no row is of: "caramel". */
+    other: z.optional(z.string()),
     /** She says that the air is damp. */
     damp: z.optional(z.boolean()),
   }),
@@ -168,7 +170,7 @@ export const trouble = tool<TroubleInputs>({
     { say: "my 300 g ganache just split", tool: "ganache" },
     { say: "milk ganache too runny, 200 g chocolate 150 g cream", tool: "ganache" },
   ],
-  rivals: [["symptom", "ruled_out", "damp"]],
+  rivals: [["symptom", "ruled_out", "damp", "other"]],
   read: readTrouble,
   compute: answerTrouble,
 });
