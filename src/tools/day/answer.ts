@@ -1,4 +1,5 @@
 /** Which plan is meant, and what becomes of it: made, gone on with, over, dropped. */
+import { matures } from "../../../data/rules/step-times.ts";
 import type { Outcome, Plan, World } from "../contract/index.ts";
 import { type DayPlan, wallText } from "../day-plan/index.ts";
 import { friendly, localDay, localIso, shortDay, weekdayOf } from "../lib/days.ts";
@@ -69,7 +70,7 @@ function dayOf(on: Said, world: World): string {
  */
 export function answerDay(order: DayInputs, given: World): Outcome {
   const said = withRecipes(order, given);
-  const { diameter_mm, no_rest, wake_min, sleep_min } = {
+  const { diameter_mm, no_rest, wake_min, sleep_min, lengths } = {
     ...planMeant(said, given)?.made_for,
     ...said,
   } as DayInputs;
@@ -79,6 +80,7 @@ export function answerDay(order: DayInputs, given: World): Outcome {
     ...taughtBench(given.bench, taught),
     ...(wake_min !== undefined ? { wake_min } : {}),
     ...(sleep_min !== undefined ? { sleep_min } : {}),
+    ...lengths,
   };
   const outcome = planned(said, { ...given, bench });
   return withLessons(outcome, taught, given.now_ms);
@@ -97,13 +99,8 @@ function withLessons(outcome: Outcome, taught: readonly Lesson[], now_ms: number
 }
 
 function planned(asked: DayInputs, world: World): Outcome {
-  if (asked.length_said)
-    return {
-      status: "declined",
-      headline: `How long a step takes is a setting, so the plan stays as it is. Say "i ${asked.length_said}" and it is kept, and the next plan goes by it.`,
-    };
   if (asked.orders && asked.due === undefined) return whichOrder(asked.orders);
-  if (asked.no_mature)
+  if (asked.no_mature || (asked.lengths?.mature_h ?? matures.low_h) < matures.low_h)
     return {
       status: "impossible",
       headline:

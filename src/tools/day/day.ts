@@ -29,8 +29,16 @@ export const inputs = later(() =>
       ),
     ),
     due: z.optional(when),
-    /** A length of one step, which is a setting and none of a plan's. */
-    length_said: z.optional(z.string()),
+    /** Lengths and trays at once that were said with this order: they go before the bench's. */
+    lengths: z.optional(
+      z.object({
+        mature_h: z.optional(z.number().check(z.gte(0), z.lte(168))),
+        rest_min: z.optional(time_min),
+        bake_min: z.optional(time_min),
+        cool_min: z.optional(time_min),
+        trays_at_once: z.optional(count("trays").check(z.lte(20))),
+      }),
+    ),
     /** Two orders in one sentence: nothing is planned until one of them is named. */
     orders: z.optional(z.array(z.object({ macarons: count("macarons"), due: when }))),
     /** "in three hours": counted from when it is said. */
@@ -120,7 +128,7 @@ export const day = tool<DayInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
   ],
   rivals: [
-    ["want", "late_min", "step", "as_kept", "length_said"],
+    ["want", "late_min", "step", "as_kept"],
     ["due", "within_min"],
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],

@@ -43,6 +43,13 @@ const isFlavor = (each: Thing): boolean =>
 
 /** A mix, a recipe of her own, a jam that is said to be the ring or the center or stands beside another filling. */
 function isFilling(each: Thing, reading: Reading): boolean {
+  // "without ganache, only buttercream"
+  if (
+    /\b(?:without|no|not|instead of|rather than|skip|leave out) (?:the |any |a )?$/.test(
+      reading.text.slice(0, each.at[0]),
+    )
+  )
+    return false;
   if (each.formula) return true;
   if (each.base) return !noFillings.includes(each.base);
   return isJam(each) && (placeOf(each, each.at[0], reading) !== undefined || isBeside(each, reading));

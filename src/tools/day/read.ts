@@ -5,6 +5,7 @@ import { hoursSaid } from "../lib/hours.ts";
 import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
+import { lengthsSaid } from "./lengths-said.ts";
 import { readDetails } from "./order.ts";
 import { asksSheet, readSheet } from "./sheet-said.ts";
 import { leftOpen, twoOrders } from "./two-orders.ts";
@@ -14,8 +15,6 @@ type Draft = Partial<DayInputs>;
 export function readDay(reading: Reading, memory: Memory): Draft {
   const open = leftOpen(reading, memory);
   if (open) return open;
-  const length = lengthSaid(reading, memory);
-  if (length) return { length_said: length };
   const orders = twoOrders(reading);
   if (orders) return { orders };
   const plan = (memory.table.order as Draft | undefined)?.plan;
@@ -31,7 +30,12 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const told: Draft =
     want?.want === "done"
       ? want
-      : { ...readOrder(reading, memory), ...readDetails(reading), ...(want ?? {}) };
+      : {
+          ...readOrder(reading, memory),
+          ...readDetails(reading),
+          ...lengthsSaid(reading, before),
+          ...(want ?? {}),
+        };
   // "only half of those", of a day that is planned
   const times = memory.follows && told.macarons === undefined ? timesSaid(reading) : undefined;
   if (times !== undefined && before?.macarons !== undefined)
@@ -51,16 +55,6 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   if (!goesOn) return draft;
   const isSaid = draft.no_rest !== undefined || Object.keys(draft).length === 0;
   return { ...draft, plan, ...(isSaid ? {} : { by_record: true }) };
-}
-
-/** "what if i rest them 45 min", behind a plan. */
-function lengthSaid(reading: Reading, { last }: Memory): string | undefined {
-  const said =
-    /(?:if i|if we|i|lets|can i) (?:let them )?\S*<step=(rest|bake|cool|mature)\S* (?:them |it |the shells )?(?:for )?\S*<time>/.exec(
-      reading.mask,
-    )?.[1];
-  const time = reading.amounts.find((each) => each.dim === "time");
-  return last?.tool === "day" && said && time ? `${said} ${time.text}` : undefined;
 }
 
 /** "i can't start before 9", right behind the plan: of that plan. */

@@ -18,7 +18,7 @@ export function standingPlan(inputs: DayInputs, plan: Plan | undefined): Standin
   if (!plan) return undefined;
   const { start, ready, steps, trays } = plan;
   const made_for: Partial<DayInputs> = plan.made_for;
-  const keys = ["macarons", "diameter_mm", "fillings", "flavor"] as const;
+  const keys = ["macarons", "diameter_mm", "fillings", "flavor", "lengths", "wake_min", "sleep_min"] as const;
   if (!keys.every((key) => same(made_for[key], inputs[key]))) return undefined;
   return { fits: true, start, ready, trays, steps: steps as DayStep[], made_for };
 }
