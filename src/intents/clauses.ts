@@ -273,6 +273,12 @@ function nextJoint(items: Part, i: number): number {
 const sticksTo =
   /^(?:(?:no|ok|actually|hm|nah|lets|ill|i|well) )*(?:stick\S*|stay|keep|go|back|going back) (?:with |to |for )?(?:the |my )?\S*<[^>]*chocolate=[^>]*>(?: one)?$/;
 
+const endsAsked = (part: Part): boolean => {
+  const end = part.at(-1);
+  return end?.is === "sign" && end.text === "?";
+};
+const isAnother = /^(?:(?:and|also|plus|or) )+(?:for |in )?(?:the |my )?\S*<weight>(?: \?)?$/;
+
 /** Parts that ask nothing go with the next that does, or the one before; a complete order stands alone. */
 function join(cuts: readonly Cut[], ear: Ear): Part[] {
   const out: Part[] = [];
@@ -280,6 +286,11 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
   for (const { part, whole: alone } of cuts) {
     const whole = alone && !tellsThat(part, ear);
     const last = out.at(-1);
+    // "240 g buttercream flavor? also 120 g": another bowl
+    if (waiting.length === 0 && last && endsAsked(last) && isAnother.test(ear.mask(part))) {
+      out.push(part);
+      continue;
+    }
     if (waiting.length === 0 && last && (isBareTail(part, ear) || givesBowl(last, part, ear))) {
       out[out.length - 1] = joined(last, part);
       continue;

@@ -20,6 +20,9 @@ export function answersPending(
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
   const best = scores[0];
+  // "300 g ganache just split", where a weight was asked for: a fault is a question of its own
+  const isFault = reading.things.some((each) => each.symptom) && pending.slot !== "symptom";
+  if (isFault && best && best.tool !== tool && best.points >= stands) return undefined;
   // "20 for saturday 3pm" is no price and no weight
   if (reading.whens.length > 0 && isMeasure(pending.slot)) return undefined;
   if (

@@ -27,6 +27,12 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
       headline:
         "A drop has no weight of its own: bottles and liquids differ, so I give no number of drops. Put the bowl on the scale, set it to zero and drop until it shows the grams.",
     };
+  if (inputs.liquid_color)
+    return {
+      status: "declined",
+      headline:
+        "There is no rule here for liquid food color, so I give no figure: its water thins batter and buttercream. Gel or powder color has a dose.",
+    };
   if (inputs.unknown && inputs.dose === undefined && inputs.taste === undefined)
     return {
       status: "declined",

@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const doseCues = cues(
+  [-9, "(?:water|ingredient=water>) activity"],
   [
     9,
     "(?:forget|no|not) .. (?:finished|total) .. {percent} of {number}",
@@ -187,6 +188,11 @@ export const doseGoesOn = cues(
 );
 
 export const doseAfter = {
+  // "mint for 250 g", behind its bottle: the dose, and nothing put on the shelf
+  shelf: cues([
+    14,
+    "^(?:(?:and|so|ok|now|then) )*(?:{taste}|{dose}) (?:for|in|into) (?:the |my )?{weight}(?: (?:of )?\\S*<base\\S*| then| please)*(?: [?])?$",
+  ]),
   convert: cues([
     12,
     "(?:put|added|used|have|stirred) (?:those|the|that|these) {weight} (?:in|into) (?:my |the )?{weight} .. {base}",

@@ -66,6 +66,8 @@ export const inputs = later(() =>
     asks_drops: z.optional(z.boolean()),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
+    /** A color with much water in it, which no row is of. */
+    liquid_color: z.optional(z.boolean()),
     /** What it is sold as, where that is no food: "candle". */
     not_food: z.optional(z.string()),
     /** An essential oil, which may be sold for scent only. */
@@ -133,7 +135,7 @@ export const dose = tool<DoseInputs>({
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential"],
+    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential", "liquid_color"],
     ["of_finished"],
   ],
   read: readDose,

@@ -204,6 +204,11 @@ export function readLoose(
   return asksBack ? { flavor_g: loose } : { base_g: loose };
 }
 
+/** "i added 2 g too much flavor": over what was wanted; how much is in it isn't said. */
+export const isOver = ({ mask }: Reading): boolean =>
+  /<weight> (?:of )?too (?:much|many)\b(?!.*<weight> \S*<[^>]*dose=)/.test(mask) &&
+  /\b(?:added|put|used|poured|tipped|dropped)\b/.test(mask);
+
 /** "dripped in 5 more": on top of what is in the bowl already. */
 function moreOfIt({ mask }: Reading, loose: number, before: Draft | undefined): Draft | undefined {
   if (before?.base_g === undefined || loose <= 0) return undefined;

@@ -15,7 +15,7 @@ import {
   sameAgain,
 } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
-import { readLoose } from "./loose-said.ts";
+import { isOver, readLoose } from "./loose-said.ts";
 import { forParts } from "./parts-said.ts";
 import { isBowl } from "./several-bowls.ts";
 import { readSharesOf } from "./shares-said.ts";
@@ -63,9 +63,12 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 /** One draft a flavor that is asked for; most questions name one or none. */
 export const readDose = (reading: Reading, memory: Memory): Draft[] =>
   forParts(readFlavors(reading, memory), reading, memory).map((draft) => ({
-    ...draft,
+    ...(draft.flavor_g !== undefined && isOver(reading) ? asOver(draft) : draft),
     ...saidOfFood(reading),
   }));
+
+/** So much over what was meant: how much is in it in all is asked. */
+const asOver = ({ flavor_g, ...draft }: Draft): Draft => ({ ...draft, more_g: flavor_g, want: "check" });
 
 /** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
 function saidOfFood({ text }: Reading): Draft {
@@ -73,6 +76,7 @@ function saidOfFood({ text }: Reading): Draft {
   const [poison] = poisonous.exec(text) ?? [];
   if (poison) return { not_food: `${poison} oil` };
   if (scent) return { not_food: scent };
+  if (/\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text)) return { liquid_color: true };
   return /\bessential oils?\b/.test(text) ? { essential: true } : {};
 }
 
@@ -329,7 +333,11 @@ function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
 
 /** "150 g buttercream that's lemon and 200 g ganache that's mint, flavor for each": a dose a bowl. */
 function readPairs(reading: Reading): Draft[] | undefined {
-  const bowls = weighed(reading).filter((each) => each.thing?.base && each.thing.base !== "batter");
+  // "flavor for 200 g buttercream, 150 g ganache and 300 g batter": the batter gets its answer too
+  const withBatter = !reading.things.some((each) => each.color || /color/.test(each.dose ?? ""));
+  const bowls = weighed(reading).filter(
+    (each) => each.thing?.base && (each.thing.base !== "batter" || withBatter),
+  );
   if (bowls.length < 2 || reading.amounts.some((each) => each.dim === "percent")) return undefined;
   const ends = bowls.map((_, at) => bowls[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);
   const starts = bowls.map((each, at) => (at === 0 ? 0 : each.amount.at[0]));

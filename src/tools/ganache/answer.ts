@@ -59,7 +59,7 @@ function route(inputs: GanacheInputs, world: World): Outcome {
   if (inputs.want === "ratio") return ratioOf(chocolate, use, row, inputs.use === undefined);
   if (inputs.want === "mend") return mend(inputs, chocolate, use, row, world);
   if (inputs.chocolate_g !== undefined && inputs.cream_g !== undefined)
-    return check(inputs.chocolate_g, inputs.cream_g, chocolate);
+    return check(inputs.chocolate_g, inputs.cream_g, chocolate, inputs.use);
   return build(inputs, chocolate, use, row, world);
 }
 
@@ -255,7 +255,7 @@ function usesOf(ratio: number, chocolate: Chocolate): Use[] {
   return apart.filter((each) => each.by - least < 1e-9).map((each) => each.use);
 }
 
-function check(chocolate_g: number, cream_g: number, chocolate: Chocolate): Outcome {
+function check(chocolate_g: number, cream_g: number, chocolate: Chocolate, asked: Use | undefined): Outcome {
   if (cream_g <= 0) return { status: "impossible", headline: "Without cream there is no ganache to judge." };
   const ratio = chocolate_g / cream_g;
   const uses = usesOf(ratio, chocolate);
@@ -265,7 +265,7 @@ function check(chocolate_g: number, cream_g: number, chocolate: Chocolate): Outc
     headline: `${plain(ratio)} : 1, good for ${listed(
       uses.map((use) => useNames[use]),
       "or",
-    )}`,
+    )}${asked && !uses.includes(asked) ? `; ${forUse(ratio, asked, ratios[chocolate][asked])}` : ""}`,
     figures: [
       { name: "ratio", value: ratio, unit: ":1" },
       { name: "total", value: chocolate_g + cream_g, unit: "g" },
@@ -279,6 +279,10 @@ function check(chocolate_g: number, cream_g: number, chocolate: Chocolate): Outc
     leaves: { mass: { grams: chocolate_g + cream_g, thing: "ganache" }, chocolate, filling: "ganache" },
   };
 }
+
+/** "is it ok for piping": inside the range of that use or not, whichever default is nearest. */
+const forUse = (ratio: number, use: Use, { low, high }: RatioRow): string =>
+  `for ${use} it is ${ratio < low - 1e-9 ? "under" : ratio > high + 1e-9 ? "over" : "within"} the ${plain(low)} to ${plain(high)} : 1`;
 
 function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioRow, world: World): Outcome {
   const { chocolate_g, cream_g } = inputs;

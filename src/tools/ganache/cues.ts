@@ -7,6 +7,10 @@ const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
 
 export const ganacheCues = cues(
   [9, "what (?:is|are|was) {number} (?:and|to|:|with) {number} good for"],
+  [
+    14,
+    `^(?:(?:whats|what|is|the|estimate|estimated|and|of|for) )*${activityWords} (?:of |for |: )?{weight} .. {weight}`,
+  ],
   // what a mix is brought to, and what moves it
   [
     10,

@@ -5,7 +5,7 @@ import type { GanacheInputs } from "./ganache.ts";
 
 /** Chocolates that the book has no ratio for. */
 export const otherKind =
-  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free) (?:chocolate|choc|couverture)\b/;
+  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free)(?: (?:chocolate|choc|couverture)\b|(?: \S+)? ganache\b|$|(?= [?]))/;
 
 /** "half dark, half milk in one ganache": two kinds in one bowl, whose ratio no book gives. */
 export function mixedKinds(reading: Reading): string[] | undefined {

@@ -7,6 +7,10 @@ const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 export const shelfCues = cues(
   [
     12,
+    "^(?:my|this|our) (?:{taste}|{dose}) (?:says|said|reads) (?:{weight}|{volume}) (?:per|to|for|in|into) {weight}",
+  ],
+  [
+    12,
     "(?:what|how much|how many) .. (?:did|does|do) (?:the|my|that) (?:{taste} )?bottle (?:say|read|tell|want|need)",
   ],
   [

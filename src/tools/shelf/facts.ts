@@ -1,4 +1,5 @@
 /** What a bottle's own label says beside a percentage: a weight to a weight, a strength, what is left in it. */
+import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Reading } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
 import { inBase } from "../lib/units.ts";
@@ -10,7 +11,12 @@ type Draft = Partial<ShelfInputs>;
 const gramsOf = (value: number, { dim, unit }: Amount) =>
   dim === "weight" || dim === "volume" ? inBase(value, unit) : Number.NaN;
 const weighable = (amount: Amount) =>
-  amount.dim === "weight" || (amount.dim === "volume" && ["ml", "cl", "l"].includes(amount.unit));
+  amount.dim === "weight" ||
+  (amount.dim === "volume" &&
+    (["ml", "cl", "l"].includes(amount.unit) ||
+      // a spoon of a liquid counts as water; one of powder has no weight of its own
+      (["tsp", "tbsp"].includes(amount.unit) && liquid.has(amount.of?.dose ?? "flavor"))));
+const liquid = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
 
 const perUnit: readonly (readonly [RegExp, number, string])[] = [
   [

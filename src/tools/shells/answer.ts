@@ -6,6 +6,7 @@ import { learned, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { shellsFor, shellsOnTray, shellWeight, sizing } from "../lib/sizing.ts";
 import { withSpares } from "../lib/spares.ts";
 import { inBoxes } from "./boxes.ts";
+import { finished } from "./finished.ts";
 import { baked, eggsAnswer, oneShell, trayAnswer, unbaked } from "./one.ts";
 import { forOrder } from "./order.ts";
 import type { Measures } from "./rule.ts";
@@ -24,6 +25,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   };
   const onTray = said.on_tray ?? shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "boxes") return inBoxes(said);
+  if (said.want === "finished") return finished(said.macarons ?? 1, size, world);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.baked_g !== undefined) return unbaked(said.baked_g, world);

@@ -3,6 +3,12 @@ import { cues } from "../lib/cue.ts";
 import { spares } from "../lib/spares.ts";
 
 export const shellsCues = cues(
+  [
+    10,
+    "(?:how (?:much|heavy)|what) (?:do|does|will|would) (?:\\S+ ){0,3}{count=(macarons|boxes)}(?: of)?(?: {number})? weigh",
+    "net weight (?:of|for) (?:one|an?|each|{number}) (?:filled |finished )?{count=macarons}",
+    "weight of (?:one|an?|each) (?:filled |finished )?{count=macarons}",
+  ],
   [8, "^(?:(?:and|so|ok) )*(?:thats|that is|is that) how many {ingredient=(whites|egg)}(?: [?])?$"],
   [-9, "topping"],
   [

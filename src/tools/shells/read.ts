@@ -13,6 +13,7 @@ import {
 } from "../lib/find.ts";
 import { countedShares, namedShares } from "../lib/shares.ts";
 import { sparesSaid } from "../lib/spares.ts";
+import { inBase } from "../lib/units.ts";
 import { boxesAsked } from "./boxes.ts";
 import { fromBareNumber, fromTable, ofBatter, ofBowl } from "./earlier.ts";
 import type { ShellsInputs } from "./shells.ts";
@@ -22,6 +23,10 @@ type Draft = Partial<ShellsInputs>;
 export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   const boxes = boxesAsked(reading, memory);
   if (boxes) return boxes;
+  const weighs = finishedWeight(reading, memory);
+  if (weighs) return weighs;
+  const sizes = severalSizes(reading);
+  if (sizes) return sizes;
   const bowl = ofBowl(reading, memory);
   if (bowl) return bowl;
   // "how many shells of each", behind a split: of each bowl
@@ -76,6 +81,41 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(reading, memory), ...fromTable(reading, memory, want) };
+}
+
+const asksFinished =
+  /(?:how (?:much|heavy|many \S*<unit=g>\S*)|what) (?:do|does|will|would|is|are) (?:\S+ ){0,3}\S*<count=(?:macarons|boxes)\S*(?: \S+){0,3} weigh(?: |$)|net weight (?:of|for) (?:\S+ ){0,2}\S*<count=macarons|weight of (?:one|an?|each|\S*<number>) (?:filled |finished )?\S*<count=macarons/;
+
+/** "how much does one macaron weigh", "net weight of 6 macarons": filled ones, as they are boxed. */
+function finishedWeight(reading: Reading, { table }: Memory): Draft | undefined {
+  if (!says(reading, asksFinished)) return undefined;
+  const size = diameter(reading) ?? table.diameter_mm;
+  const macarons = reading.amounts.find(
+    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
+  )?.value;
+  return { want: "finished", macarons: macarons ?? 1, ...(size === undefined ? {} : { diameter_mm: size }) };
+}
+
+/** "40 shells at 35 mm and 40 at 45 mm": each size for itself. */
+function severalSizes(reading: Reading): Draft[] | undefined {
+  const lengths = reading.amounts.filter((each) => each.dim === "length");
+  const counts = lengths.map((length) =>
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        /^ (?:\S+ )?(?:(?:at|of|with) )?$/.test(reading.text.slice(each.at[1], length.at[0])),
+    ),
+  );
+  const first = counts[0]?.of?.count;
+  const slot = first === "shells" || first === "macarons" ? first : undefined;
+  if (lengths.length < 2 || !slot || counts.some((each) => each === undefined)) return undefined;
+  const want = readWant(reading);
+  return lengths.map((length, at) => ({
+    [slot]: counts[at]?.value,
+    diameter_mm: inBase(length.value, length.unit),
+    ...(want ? { want } : {}),
+  }));
 }
 
 /** "48 macarons, half raspberry half pistachio". */

@@ -42,7 +42,18 @@ export const inputs = later(() =>
     /** So many go into one box. */
     in_box: z.optional(count("macarons")),
     want: z.optional(
-      z.enum(["batter", "shells", "macarons", "trays", "tray", "whites", "baked", "one", "boxes"]),
+      z.enum([
+        "batter",
+        "shells",
+        "macarons",
+        "trays",
+        "tray",
+        "whites",
+        "baked",
+        "one",
+        "boxes",
+        "finished",
+      ]),
     ),
   }),
 );
