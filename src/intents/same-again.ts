@@ -1,5 +1,6 @@
 /** The question before, asked once more: as it was, in another unit, for both, or for what stands in its answer. */
 import type { Reading } from "../tools/contract/index.ts";
+import { sameIngredient } from "../tools/lib/lines.ts";
 import { weighing } from "../tools/lib/ounces.ts";
 import { firstOf, type Way } from "../tools/lib/ways.ts";
 import type { Inputs, State, Topic } from "./state.ts";
@@ -166,6 +167,18 @@ const noSpoons: AgainWay = ({ reading: { text, mask }, last }) =>
     ? { drop: "spoon", because: "asks for the same in grams" }
     : undefined;
 
+const partAsked =
+  /^(?:(?:and|so|ok|then) )*how much \S*<[^>]*ingredient=([a-z_]+)[^>]*>(?: (?:then|is that|does that need|for that|in that|do i need))*(?: \?)?$/;
+
+/** "how much sugar", behind a mix with sugar in it: its weight stands in the answer. */
+const partOfMix: AgainWay = ({ reading, state: { table }, last }) => {
+  const name = partAsked.exec(reading.mask)?.[1]?.replaceAll("_", " ");
+  const stands = name && ["buttercream", "ganache", "scale"].includes(last.tool);
+  return stands && table.recipe?.some((each) => sameIngredient(each.name, name))
+    ? { because: `asks for the ${name}, which stands in the answer` }
+    : undefined;
+};
+
 const readOnly = new Set(
   "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
 );
@@ -188,6 +201,7 @@ const ways: readonly AgainWay[] = [
   inGrams,
   noSpoons,
   withoutButter,
+  partOfMix,
   again,
 ];
 

@@ -82,9 +82,12 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
     world.bench.spare_percent !== undefined;
   return {
     status: "answered",
-    headline: list.length
-      ? `To buy: ${list.map((each) => `${each.name} ${weight(each.grams)} g${each.name === "whites" ? ` (${counted(eggsFor(each.grams), "egg")})` : ""}${each.packs ? ` (${each.packs} × ${plain(each.pack_g ?? 0)} g)` : ""}`).join(", ")}`
-      : "Nothing: all of it is on your shelf",
+    headline:
+      inputs.enough_of !== undefined
+        ? enoughText(inputs.enough_of, needs)
+        : list.length
+          ? `To buy: ${list.map((each) => `${each.name} ${weight(each.grams)} g${each.name === "whites" ? ` (${counted(eggsFor(each.grams), "egg")})` : ""}${each.packs ? ` (${each.packs} × ${plain(each.pack_g ?? 0)} g)` : ""}`).join(", ")}`
+          : "Nothing: all of it is on your shelf",
     figures: [
       ...figuresOf(buys),
       ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : []),
@@ -110,6 +113,17 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
     ],
     leaves: { macarons, diameter_mm: size.diameter_mm },
   };
+}
+
+/** "do i have enough almond flour for 40": what is needed of it against the shelf. */
+function enoughText(name: string, needs: readonly { name: string; grams: number; have: number }[]): string {
+  const own = needs.filter((each) => sameIngredient(each.name, name));
+  const needed = own.reduce((sum, each) => sum + each.grams, 0);
+  const lacks = own.reduce((sum, each) => sum + Math.max(0, each.grams - each.have), 0);
+  if (own.length === 0) return `No ${name} is needed for it`;
+  return lacks > 1e-9
+    ? `No: ${weight(needed)} g ${name} is needed, ${weight(lacks)} g more than is on the shelf`
+    : `Yes: ${weight(needed)} g ${name} is needed, and it is on the shelf`;
 }
 
 /** "60 rosy with buttercream": a recipe that makes the shells is no filling too. */

@@ -30,6 +30,8 @@ export const inputs = later(() =>
     order: z.optional(z.array(filling)),
     /** What she says she has of it, in the place of what the shelf knows. */
     have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
+    /** Whether there is enough of this one is asked. */
+    enough_of: z.optional(z.string()),
     /** Only the shells' ingredients are asked for. */
     shells_only: z.optional(z.boolean()),
   }),
@@ -44,6 +46,10 @@ export const buy = tool<BuyInputs>({
   unboxes: true,
   shifts: "added",
   cues: cues(
+    [
+      16,
+      "(?:do i have|have i got|ive got|is there|will i have) (?:got )?enough (?:of (?:the |my )?)?{ingredient} (?:\\S+ )?for (?:\\S+ )?{number} (?:\\S+ )?{count=macarons}",
+    ],
     [
       7,
       "(?:making|doing|baking|bake|make) {number} .. what (?:all )?(?:do|will|would|must) i need(?: to (?:buy|get|have))?(?: [?])?$",
@@ -108,6 +114,7 @@ export const buy = tool<BuyInputs>({
     ["chocolate"],
     ["formula"],
     ["have"],
+    ["enough_of"],
     ["spare_percent", "spares"],
   ],
   read: readBuy,
@@ -173,9 +180,15 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const before =
     memory.follows && memory.last?.tool === "buy" ? (memory.last.inputs as Partial<BuyInputs>) : {};
   const have = hasSaid(reading, before.have);
+  const enough_of = /\b(?:have|got|is there|ive|enough)\b.*\benough\b|^(?:is|have i|do i)\b.*\benough\b/.test(
+    reading.text,
+  )
+    ? reading.things.find((each) => each.ingredient)?.ingredient
+    : undefined;
   return {
     ...order,
     ...(have ? { have } : {}),
+    ...(enough_of ? { enough_of } : {}),
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),

@@ -361,7 +361,10 @@ function readPairs(reading: Reading): Draft[] | undefined {
   );
   const chosen = own.every((each) => each.length > 0) ? own.map((each) => each[0]) : before;
   const tastes = reading.things.filter(isFlavor);
-  const dosed = tastes.filter((each) => each.dose);
+  const formed = tastes.filter((each) => each.dose);
+  // "flavor both: ..., almond extract": the one that is named
+  const particular = formed.filter((each) => each.taste || each.ingredient);
+  const dosed = particular.length > 0 ? particular : formed;
   // "vanilla in both"
   const shared = dosed.length === 0 && tastes.length === 1 ? tastes : dosed;
   if (chosen.some((each) => !each) && shared.length !== 1) return undefined;

@@ -43,21 +43,31 @@ export function answerFill(said: FillInputs, world: World): Outcome {
 function groundFor(said: FillInputs, world: World): Ground {
   const size = sizing(said.diameter_mm, world.bench);
   const lessons = learned(world, size.diameter_mm);
-  const figures = ownFigures(lessons);
-  const { filling: each, "filling loss": loss } = lessons;
-  const taught = [...(each ? [each] : []), ...(loss ? [loss] : [])];
+  const said_g = said.each_g;
+  const taughtFigures = ownFigures(lessons);
+  const loss = lessons["filling loss"]?.value ?? fillingLoss.value;
+  const figures =
+    said_g === undefined ? taughtFigures : { ...taughtFigures, filling_g: said_g / (1 - loss / 100) };
+  const { "filling loss": lossTaught } = lessons;
+  const each = said_g === undefined ? lessons.filling : undefined;
+  const taught = [...(each ? [each] : []), ...(lossTaught ? [lossTaught] : [])];
   const lost_percent = figures.fillingLoss_percent ?? fillingLoss.value;
   const kept = plain(1 - lost_percent / 100, 4);
-  const one_g = fillingWeight(size.diameter_mm, figures);
+  const one_g = said_g ?? fillingWeight(size.diameter_mm, figures);
   const d = plain(size.diameter_mm);
   const own = size.diameterFrom === "bench" || taught.length > 0;
   const basis = own ? ("your bench" as const) : macaronFilling.basis;
-  const text = each
-    ? `${taught.map(lessonText).join("; ")}, at ${d} mm`
-    : `0.42 × d² g in one macaron, d in cm: ${plain(one_g)} g at ${d} mm; ${loss ? lessonText(loss) : `${plain(lost_percent)} % stays in bowl and bag`}, so to make = needed / ${kept}`;
-  const back = each
-    ? `${text}; macarons = floor(G / filling a macaron)`
-    : `macarons = floor(G × ${kept} / (0.42 d²)), d ${d} mm${loss ? `; ${lessonText(loss)}` : ""}`;
+  const lossText = lossTaught ? lessonText(lossTaught) : `${plain(lost_percent)} % stays in bowl and bag`;
+  const text =
+    said_g !== undefined
+      ? `${plain(said_g)} g in each, as you said; ${lossText}, so to make = needed / ${kept}`
+      : each
+        ? `${taught.map(lessonText).join("; ")}, at ${d} mm`
+        : `0.42 × d² g in one macaron, d in cm: ${plain(one_g)} g at ${d} mm; ${lossText}, so to make = needed / ${kept}`;
+  const back =
+    each || said_g !== undefined
+      ? `${text}; macarons = floor(G / filling a macaron)`
+      : `macarons = floor(G × ${kept} / (0.42 d²)), d ${d} mm${lossTaught ? `; ${lessonText(lossTaught)}` : ""}`;
   return {
     diameter_mm: size.diameter_mm,
     figures,
@@ -66,7 +76,7 @@ function groundFor(said: FillInputs, world: World): Ground {
     rule: { text, basis },
     ruleBack: { text: back, basis },
     assumed: [
-      ...(size.diameterFrom === "book" ? [`${d} mm shells`] : []),
+      ...(size.diameterFrom === "book" && said_g === undefined ? [`${d} mm shells`] : []),
       ...(said.placed ? [`${said.ring} as the ring, ${said.center} as the center`] : []),
     ],
     cautions: oddLines(taught, world.now_ms),

@@ -5,6 +5,9 @@ export const fillCues = cues(
   [5, "^(?:(?:and|so|ok|then) )*{base=filling} for (?:those|the|these|all) {number}(?: [?])?$"],
   [
     9,
+    "{number} {count=macarons} (?:\\S+ ){0,2}{weight} (?:of )?(?:{base} )?(?:each|apiece|in each)",
+    "{weight} (?:of )?{base=(filling|ganache|buttercream)} (?:each|in each|apiece|per {count=macarons})",
+    "{number} {count=macarons} .. {fraction} {base=(ganache|buttercream)} (?:and )?{fraction} {base=(ganache|buttercream)}",
     "how many {count=macarons} (?:will|can|does|would|do) (?:that|the|this|those) (?:{number}|{weight}) (?:fill|do|cover)",
   ],
   [

@@ -15,6 +15,8 @@ export const inputs = later(() =>
     diameter_mm: z.optional(diameter_mm),
     /** Filling at hand: how many it fills, or, beside a number of macarons, whether it is enough. */
     filling_g: z.optional(weight_g),
+    /** So much goes into each, as she said: it goes before the rule for the size. */
+    each_g: z.optional(weight_g),
     filling: z.optional(z.string()),
     /** So many flavors share them evenly. */
     flavors: z.optional(count("flavors")),

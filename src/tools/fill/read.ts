@@ -21,7 +21,10 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     (each) => each.base && each.base !== "filling" && each.base !== "batter",
   )?.base;
   const size = diameter(reading) ?? thatSize(reading, memory);
-  const weights = weighed(reading).filter((each) => !each.thing || each.thing.base);
+  const each_g = eachSaid(reading);
+  const weights = weighed(reading).filter(
+    (each) => (!each.thing || each.thing.base) && each.grams !== each_g,
+  );
   const one =
     says(reading, /(?:one|each|per|every|a)(?:<number>)?(?: single)? \S*<count=macarons/) ||
     (says(reading, /in (?:one|each)(?: |$)/) && numberOf("macarons") === undefined);
@@ -130,6 +133,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
         : enough && isBowl(memory) && weights.length === 0
           ? { filling_g: memory.table.mass?.grams, filling: memory.table.mass?.thing }
           : {}),
+    ...(each_g === undefined ? {} : { each_g }),
     ...(shares ? { shares } : {}),
     ...(!shares && memory.table.shares && whole !== undefined && says(reading, /(?:^| )(?:for )?each(?: |$)/)
       ? { shares: memory.table.shares }
@@ -158,6 +162,14 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
         ? { filling_g: fromTable.mass.grams }
         : {}),
   };
+}
+
+/** "60 macarons, 12 g filling each", "8 g in each of 48": g in one macaron; more than 40 g is a bowl. */
+function eachSaid(reading: Reading): number | undefined {
+  const isEach =
+    /<weight>(?: (?:of )?(?:\S*<[^>]*base=\S+|it|filling))? (?:each|apiece|a piece|in (?:each|every|one)|per (?:\S*<count=macarons|one|piece)|a \S*<count=macarons)|(?:each|every|per \S*<count=macarons\S*) (?:one )?(?:gets?|takes?|has|have|with)? ?\S*<weight>/;
+  if (!says(reading, isEach)) return undefined;
+  return weighed(reading).find(({ grams, thing }) => grams <= 40 && (!thing || thing.base))?.grams;
 }
 
 /** A ganache or buttercream that was just spoken of. */

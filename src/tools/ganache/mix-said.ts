@@ -38,7 +38,10 @@ export function readLines(reading: Reading): Draft {
       !/^ ?(?:of )?(?:fat|water|sugar)/.test(reading.text.slice(each.at[1])),
   )?.value;
   const lines = weighed(reading).flatMap(({ grams, thing }) => {
-    const name = thing?.chocolate ? `${thing.chocolate} chocolate` : thing?.ingredient;
+    // a purée stands as what it is called: no row knows it, and the answer says so
+    const name = thing?.chocolate
+      ? `${thing.chocolate} chocolate`
+      : (thing?.ingredient ?? (thing?.dose === "purée" ? thing.text : undefined));
     if (!name) return [];
     const ndb = thing?.chocolate === "dark" && cacao !== undefined ? darkRow(cacao) : undefined;
     return [{ name, grams, ...(ndb ? { ndb } : {}) }];

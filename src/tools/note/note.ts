@@ -89,6 +89,10 @@ export const note = tool<NoteInputs>({
       "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )\\S+(?: one| ones| batch\\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?{number} out of",
       "^(?:(?:ok|and|please) )*rate (?:that|this|it)(?: one| batch\\S*)? (?:an? )?{number}",
     ],
+    [
+      16,
+      "^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \\S+ (?:is|are) (?:allergic|intolerant)",
+    ],
     [6, "^(?:(?:oh|no|oops|sorry|wait) )*i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong"],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [

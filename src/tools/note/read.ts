@@ -34,6 +34,8 @@ const takesBack =
   /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
+const tellsAllergy =
+  /^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \S+ (?:is|are) (?:allergic|intolerant)/;
 /** "sorry, the lime should be 6 out of 10": the mark of a batch by its name. */
 const remarks =
   /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )([^ <]+)(?:<\S*>)?(?: one| ones| batch\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?\S*<number> out of /;
@@ -61,6 +63,15 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };
   if (adds.test(mask))
     return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
+  // "remember my sister is allergic to hazelnut": hers to know again, and no label's list
+  if (tellsAllergy.test(mask))
+    return {
+      do: "add",
+      ...whole(
+        reading,
+        text.replace(/^(?:please |ok )*(?:remember|note|don'?t forget|keep in mind)(?: that)? /i, ""),
+      ),
+    };
   const marked = remarks.exec(mask)?.[1]?.replaceAll("_", " ");
   if (marked) return { do: "correct", about: [marked], ...whole(reading, text) };
   if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))

@@ -88,6 +88,11 @@ export const scaleCues = cues(
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
   [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
+  // judged, not scaled
+  [
+    -30,
+    "^(?:is|are|does) (?:my|this|the|our) (?:\\S+ )?(?:recipe|formula|ratio|numbers)\\S* (?:ok|okay|right|good|fine|look|alright|balanced)",
+  ],
   [9, "^(?:(?:and|now|ok|so|the|weights for|make|do) )*{formula} for {number} (?:\\S+ )?{count=macarons}"],
   [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
   [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],

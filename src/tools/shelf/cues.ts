@@ -6,6 +6,10 @@ const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
   [
+    7,
+    "^(?:(?:and|so|ok) )*what (?:all )?(?:do|have) i (?:have|got)(?: left| in| in stock| at home| here)?(?: [?])?$",
+  ],
+  [
     12,
     "^(?:my|this|our) (?:{taste}|{dose}) (?:says|said|reads) (?:{weight}|{volume}) (?:per|to|for|in|into) {weight}",
   ],

@@ -123,6 +123,9 @@ function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): 
   const goesOn = /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/;
   if (before?.does === "use" && (says(reading, goesOn) || (!adds && says(reading, corrects)))) return "use";
   if (!adds && says(reading, /(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/)) return "set";
+  // "and for 120", behind a question of what there is: nothing came
+  if (before?.does === "ask" && says(reading, /^(?:(?:and|or|what about|how about|ok) )*for \S*<number/))
+    return undefined;
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number"))
     return "add";
   return before?.does;

@@ -5,6 +5,10 @@ import { spares } from "../lib/spares.ts";
 export const shellsCues = cues(
   [
     10,
+    "(?:can|could|will|would) (?:i|we) (?:make|get|do|bake) {number} {count=macarons} (?:with|from|out of) {number} {ingredient=(egg|whites)}",
+  ],
+  [
+    10,
     "(?:how (?:much|heavy)|what) (?:do|does|will|would) (?:\\S+ ){0,3}{count=(macarons|boxes)}(?: of)?(?: {number})? weigh",
     "net weight (?:of|for) (?:one|an?|each|{number}) (?:filled |finished )?{count=macarons}",
     "weight of (?:one|an?|each) (?:filled |finished )?{count=macarons}",

@@ -237,6 +237,16 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   // "is 380 g of batter enough for 20 macarons"
   if (macarons && batter && says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/))
     return { macarons: macarons.value, batter_g: batter.grams };
+  // "can i make 60 macarons with 3 egg whites"
+  if (
+    macarons &&
+    counted &&
+    says(
+      reading,
+      /(?:^| )(?:with|from|out of) (?:only |just |the |my )?\S*<number> \S*<ingredient=(?:egg|whites)/,
+    )
+  )
+    return { macarons: macarons.value, whites_count: counted.value };
   const last = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
   // "and 72 of those", of shells
   if (macarons && !macarons.of && last?.shells !== undefined && last.macarons === undefined)

@@ -3,6 +3,10 @@ import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
   [
+    -9,
+    "{number} {count=macarons} .. {fraction} {base=(ganache|buttercream)} (?:and )?{fraction} {base=(ganache|buttercream)}",
+  ],
+  [
     9,
     "(?:what|how much) (?:does|do|will|should|would) .. (?:scale|bowls?|{count=bowls}) .. (?:read|say|show) .. (?:weigh|weighs|is|are)",
     "(?:if|when|as) (?:the |my |each )?{count=bowls} (?:weigh|weighs|are|is) {weight} .. (?:scale|read|say|show)",

@@ -248,7 +248,12 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
   if (heavy.length > 0 && (rest.rest || heavy.every((each) => each.of?.color || each.of?.taste)))
     return { weights: heavy.map((each) => shareOf(each.value, named(each))), ...rest };
   const numbers = reading.amounts.filter(
-    (each) => each.dim === "number" && each.unit === "" && each !== bowl,
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      each !== bowl &&
+      // "3 whites" are no bowls
+      !/^(?:whites|egg|egg yolk)$/.test(each.of?.ingredient ?? ""),
   );
   const fractions = numbers.filter((each) => each.fraction);
   // "thirds pink white green": as many names as parts, each the same

@@ -4,7 +4,7 @@ import { clock, friendly, lengthText } from "../lib/days.ts";
 import { capital, listed } from "../lib/show.ts";
 import { cutRename, freeName, type Live, liveTimers, meant } from "./find.ts";
 import { figure, item, left, line, list, none, on } from "./show.ts";
-import { setTimer, untilMoment } from "./start.ts";
+import { clockThen, setTimer, untilMoment } from "./start.ts";
 import type { TimerInputs } from "./timer.ts";
 
 /**
@@ -14,6 +14,7 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
   const live = liveTimers(world.timers, world.now_ms);
   if (inputs.do === "set") return setTimer(inputs, world, live);
   if (inputs.do === "until") return untilMoment(inputs, world);
+  if (inputs.do === "clock") return clockThen(inputs, world);
   if (inputs.do === "pause")
     return {
       status: "declined",

@@ -3,6 +3,11 @@ import { cues } from "../lib/cue.ts";
 
 export const timerCues = cues(
   [
+    9,
+    "^(?:(?:and|so|ok) )*(?:what time|whats the time|what is the time|when|what hour) (?:will (?:it|that) be|is it|is|would (?:it|that) be)(?: (?:in|after) {time}| {time}| now)?(?: [?])?$",
+    "^(?:all )?timers? off$",
+  ],
+  [
     -9,
     "(?:been|were|was) (?:in|in there|in the oven|out|resting|baking|drying|{step=rest}|{step=bake}|there|sitting|standing) (?:for |about |around |like |nearly )*{time}",
     "(?:took|pulled|got) (?:them|it|the \\S+) out after {time}",

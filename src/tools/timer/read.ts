@@ -13,7 +13,7 @@ type Draft = Partial<TimerInputs>;
 const leads =
   "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|you may|you could|go ahead and|lets) )*";
 const stops = new RegExp(
-  `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)|(?:done|out|finished|ready),? (?:so )?(?:stop|cancel|kill) (?:it|that)$`,
+  `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)|(?:done|out|finished|ready),? (?:so )?(?:stop|cancel|kill) (?:it|that)$|^(?:all )?timers? off$`,
 );
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =
@@ -38,6 +38,8 @@ const asksLeft =
   /what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
+const asksClock =
+  /^(?:(?:and|so|ok) )*(?:what time|whats the time|what is the time|when|what hour) (?:will (?:it|that) be|is it|is(?= (?:in )?\S*<time>)|would (?:it|that) be)(?: (?:in|after) \S*<time>| \S*<time>| then| now)*(?: \?)?$/;
 const hasBeen =
   /^(?:(?:ok|and|so|well|hm|but) )*(?:its|it is|theyre|they are|still) (?:still |not |too )(?:\S+ ){1,3}after \S*<time>$|^(?:(?:ok|and|so|well|hm) )*(?:its|it has|thats|theyve|they have|theyre) been (?:in (?:there )?(?:for )?|about |over )*\S*<time>/;
 const asksAll =
@@ -155,6 +157,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { do: "until", ...time };
+  // "what time will it be in 3 hours", "when is 45 min from now"
+  if (asksClock.test(mask))
+    return { do: "clock", ...(time?.for_min === undefined ? {} : { for_min: time.for_min }) };
   // A question without a time sets nothing.
   if (!time && isQuestion.test(mask))
     return pointer.name ? { do: "left", name: pointer.name } : { do: "list" };

@@ -1,7 +1,7 @@
 /** Sets a timer: for a length of time, until a clock time, or for the step's own time. */
 import { stepTimes } from "../../../data/rules/step-times.ts";
 import type { Outcome, Rule, World } from "../contract/index.ts";
-import { friendly, lengthText, localIso } from "../lib/days.ts";
+import { clock, friendly, lengthText, localIso } from "../lib/days.ts";
 import { capital } from "../lib/show.ts";
 import { ahead } from "../lib/when.ts";
 import { freeName, type Live, unnamed } from "./find.ts";
@@ -125,4 +125,17 @@ function endAt(inputs: TimerInputs, world: World): End | Outcome {
   if (due_ms <= now_ms)
     return { status: "impossible", headline: `${capital(friendly(due_ms, now_ms))} has passed.` };
   return { due_ms, assumed: moment.assumed };
+}
+
+/** "what time will it be in 3 hours": told, and no timer set. */
+export function clockThen({ for_min = 0 }: TimerInputs, { now_ms }: World): Outcome {
+  const then_ms = now_ms + for_min * 60_000;
+  return {
+    status: "answered",
+    headline:
+      for_min === 0
+        ? `It is ${clock(now_ms)}`
+        : `In ${lengthText(for_min)} it is ${friendly(then_ms, now_ms)}. No timer is set`,
+    ...(for_min === 0 ? {} : { working: [`${clock(now_ms)} + ${lengthText(for_min)} = ${clock(then_ms)}`] }),
+  };
 }

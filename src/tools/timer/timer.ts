@@ -12,7 +12,19 @@ const minutes = z.number();
 
 export const inputs = later(() =>
   z.strictObject({
-    do: z.enum(["set", "until", "list", "left", "add", "move", "rename", "stop", "pause", "restart"]),
+    do: z.enum([
+      "set",
+      "until",
+      "clock",
+      "list",
+      "left",
+      "add",
+      "move",
+      "rename",
+      "stop",
+      "pause",
+      "restart",
+    ]),
     /** What the timer is to be called, or the words that point at one. */
     name: z.optional(z.string()),
     /** With `rename`: the old and the new name in one run of words; the running timers say where to cut. */
