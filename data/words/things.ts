@@ -273,6 +273,7 @@ export const counts: readonly WordRow[] = [
       "macarons",
       "mac",
       "macs",
+      "pcs",
       "maccies",
       "macaroon",
       "macaroons",

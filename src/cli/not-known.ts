@@ -7,11 +7,16 @@ const swaps =
 const slips =
   /\b(?:forgot|forgotten|by mistake|accidentally|too early|too late|dropped|spilled|spilt|overwhipped|overmixed|underbaked|overbaked|mixed up)\b/;
 
+const allNotes =
+  /\b(?:delete|erase|clear|remove|forget) (?:all|every|everything)\b.*\b(?:notes?|batches|log)\b|\bdelete everything\b/;
+
 const isFood = (reading: Reading): boolean =>
   reading.things.some((each) => each.ingredient || each.dose || each.chocolate || each.base);
 
 /** The sentence ahead of the usual one; empty where there is none. */
 export function nearMiss(reading: Reading): string {
+  if (allNotes.test(reading.text))
+    return 'Notes go one at a time, so that none is lost by a slip: "delete the last note", "delete the lemon note". ';
   if (!isFood(reading)) return "";
   if (swaps.test(reading.text))
     return "I have no rule for putting one ingredient in another's place: almond flour, whites and sugars each do a job that others don't, so I give no figure. A recipe of your own I can save, scale, price and label. ";

@@ -315,6 +315,6 @@ function declined(reading: Reading, near: string[]): Answer {
   return {
     tool: "help",
     status: "declined",
-    headline: `${nearMiss(reading) || hint}I didn't understand that. I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
+    headline: `${nearMiss(reading) || `${hint}I didn't understand that. `}I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
   };
 }

@@ -78,7 +78,12 @@ export const labelGoesOn = cues(
     "(?:does|do|has|have) (?:it|they|that|these|those|this) (?:have|contain|got|hold|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})",
     "any (?:nuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|allergens?|{ingredient})(?: in (?:it|them|that|there))?(?: at all)?(?: [?])?$",
   ],
-  [12, "(?:my|our) (?:name|address)", "name and address"],
+  [
+    12,
+    "(?:my|our) (?:name|address)",
+    "name and address",
+    "^(?:(?:and|ok|please) )*(?:add|put|with) (?:the |an? |my )?(?:name|address)",
+  ],
   [12, "^(?:(?:and|the|what|whats|about|which) )*(?:best|use) (?:before|by)(?: date)?(?: [?])?$"],
   [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
   [-8, "{number}", "{weight}", "{volume}", "{percent}"],

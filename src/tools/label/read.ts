@@ -43,7 +43,11 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     ...(flavored(thing) ? { taste: thing?.taste } : {}),
   }));
   const asks = asksAbout(reading);
-  const changed = amended(reading, memory, taken);
+  // "add address: Anna Baker": her name is no ingredient
+  const foods = by ? { ...reading, things: reading.things.filter((each) => !within(by, each.at)) } : reading;
+  const changed = amended(foods, memory, taken);
+  if (by && !changed && before?.lines && lines.length === 0)
+    return { ...before, ...common, want: before.want };
   if (changed)
     return {
       ...changed,
@@ -207,7 +211,7 @@ const titleSaid = ({ said }: Reading): string | undefined =>
 /** "my name is Ida Holm, 3 Mill Lane": what stands behind it, as she typed it. */
 function responsible(reading: Reading): { name: string; at: Span } | undefined {
   const intro =
-    /\b(?:(?:my|our) (?:name|address)(?: and (?:my )?address)?|name and address|name on it|made by)(?: (?:is|are))? ?[:,]? ?(?=\S)/;
+    /\b(?:(?:my|our|the|add|add the|add my|put) (?:name|address)(?: and (?:my )?address)?|name and address|name on it|made by)(?: (?:is|are))? ?[:,]? ?(?=\S)/;
   const end = /\s*(?:;|\bnet (?:weight|wt)\b|\bbest (?:before|by)\b|:|$)/;
   const cut = (text: string): Span | undefined => {
     const found = intro.exec(text.toLowerCase());

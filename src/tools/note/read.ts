@@ -38,7 +38,10 @@ const tellsAllergy =
   /^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \S+ (?:is|are) (?:allergic|intolerant)/;
 /** "sorry, the lime should be 6 out of 10": the mark of a batch by its name. */
 const remarks =
-  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )([^ <]+)(?:<\S*>)?(?: one| ones| batch\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?\S*<number> out of /;
+  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:(?:the |my )([^ <]+)(?:<\S*>)?(?: one| ones| batch\S*)?|(it|that|this)) (?:should (?:be|have been)|(?:was|is|were)(?: really)?|deserves|gets) (?:only |an? )?\S*<number> out of /;
+/** "rate the lemon 8", "change the lemon rating to 7". */
+const rerates =
+  /^(?:(?:ok|and|please|oh|no|sorry|,) )*(?:(?:rate|score|mark) (?:the |my )?([^ <]+)(?:<\S*>)?(?: one| batch\S*)? (?:an? )?\S*<number|(?:change|set|make|correct) (?:the |my )?([^ <]+)(?:<\S*>)?(?: batch\S*)? (?:rating|score|mark)s? (?:to |an? )*\S*<number)/;
 /** "make that 9 out of 10", right behind a note. */
 const remarksLast =
   /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*make (?:that|it) (?:an? )?\S*<number> out of /;
@@ -72,8 +75,18 @@ export function readNote(reading: Reading, memory: Memory): Draft {
         text.replace(/^(?:please |ok )*(?:remember|note|don'?t forget|keep in mind)(?: that)? /i, ""),
       ),
     };
-  const marked = remarks.exec(mask)?.[1]?.replaceAll("_", " ");
-  if (marked) return { do: "correct", about: [marked], ...whole(reading, text) };
+  const again = rerates.exec(mask);
+  const marked = (remarks.exec(mask)?.[1] ?? remarks.exec(mask)?.[2] ?? again?.[1] ?? again?.[2])?.replaceAll(
+    "_",
+    " ",
+  );
+  // "that", "the rating": of the note on the table
+  const about =
+    marked && !/^(?:that|this|it|last|the|my)$/.test(marked)
+      ? { about: [marked] }
+      : targetOf(reading, memory);
+  if (marked && (!/^(?:it|that|this)$/.test(marked) || memory.last?.tool === "note"))
+    return withMark({ do: "correct", ...about, ...whole(reading, text) }, reading);
   if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
@@ -88,6 +101,33 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) }
     : {};
 }
+
+/** "rate the lemon 8": out of ten, and nothing else of the batch is told. */
+function withMark(draft: Draft, reading: Reading): Draft {
+  const number = reading.amounts.find((each) => each.dim === "number" && each.unit === "");
+  const rating = draft.facts?.rating ?? number?.value;
+  if (!draft.facts || rating === undefined || rating > 10) return draft;
+  return {
+    ...draft,
+    facts: {
+      ...nothingTold,
+      rating,
+      rating_said: draft.facts.rating_said ?? String(rating),
+    },
+  };
+}
+
+const nothingTold = {
+  problems: [],
+  praise: [],
+  absent: [],
+  flavors: [],
+  loose_min: [],
+  loose: [],
+  wrong: [],
+  wrong_flavors: [],
+  assumed: [],
+} satisfies Draft["facts"];
 
 /** Notes going out or in; never the words of a note that speak of it: "note: all of it in a spreadsheet now". */
 function exchangeIn(reading: Reading, memory: Memory): Draft | undefined {
