@@ -715,6 +715,8 @@ export const symptoms: readonly SymptomRow[] = [
       "collapsed",
       "flat",
       "refuses to peak",
+      "wont come to a peak",
+      "wont come to peak",
       "doesnt want to peak",
       "dont want to peak",
       "never peaks",

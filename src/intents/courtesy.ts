@@ -7,7 +7,10 @@ import type { Item } from "./scan.ts";
 const opening = new Set(
   "hi hello hey hiya please pls plz phew whew yay gosh blimey crikey goodness".split(" "),
 );
-const closing = new Set(["thanks", "thx", "cheers", "ta", "thank", "you"]);
+const closing = new Set(["thanks", "thx", "cheers", "ta", "thank"]);
+/** "thank you": by itself it is no thanks, as in "what can i ask you". */
+const thanksYou = (items: Part, at: number) =>
+  wordOf(items[at]) === "you" && wordOf(items[at - 1]) === "thank";
 /** Behind a question they are nobody's flavor: "how much, love". */
 const dears = new Set([
   "love",
@@ -45,7 +48,7 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   );
   const opened = greets ? items : rest;
   let to = opened.length;
-  while (closing.has(wordOf(opened[to - 1])) || isBreak(opened[to - 1])) to -= 1;
+  while (closing.has(wordOf(opened[to - 1])) || thanksYou(opened, to - 1) || isBreak(opened[to - 1])) to -= 1;
   if (to > 2 && dears.has(wordOf(opened[to - 1]))) {
     const asked = opened.slice(0, to - 1);
     return ear.claimed(asked) || carriesAmount(asked) ? asked : opened;
@@ -58,7 +61,7 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
 /** "Thank you. And for 150 g ganache?": thanks at the start, where more follows behind a stop. */
 function behindThanks(items: Part, from: number, ear: Ear): number {
   let to = from;
-  while (closing.has(wordOf(items[to]))) to += 1;
+  while (closing.has(wordOf(items[to])) || thanksYou(items, to)) to += 1;
   const rest = items.slice(to + 1);
   return to > from && isBreak(items[to]) && (carriesAmount(rest) || ear.claimed(rest)) ? to + 1 : from;
 }

@@ -31,7 +31,8 @@ const isElided = (reading: Reading, { last, turn }: State): boolean =>
  */
 export function strange(reading: Reading, points: number): boolean {
   const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each));
-  const foreign = words.some((each) => strangers.has(each));
+  // "a recipe for pea soup": a word for a loose ganache, where one is spoken of
+  const foreign = words.some((each) => strangers.has(each.replace(/<(?!.*=).*$/, "")));
   // a fault that the trade has a name for is told, whatever else was going on
   const told =
     reading.things.some((each) => each.formula) ||

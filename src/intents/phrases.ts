@@ -102,6 +102,7 @@ const phrases: readonly Phrase[] = [
     to: "$1 hour$2",
   },
   { marks: ["from here on"], from: /\bfrom here on(?: out| in)?\b/g, to: "from now on" },
+  { marks: ["a mil"], from: /\b(thanks|thank you|cheers|ta) a mil(?:l|lion)?\b/g, to: "$1" },
   // "y tho": only in front, as "y" is also Spanish for "and"
   {
     marks: ["y "],

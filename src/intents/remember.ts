@@ -45,6 +45,12 @@ function laid(table: Table, leaves: Table | undefined): Table {
   const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
   // another number of macarons is another order: how the one before was shared out says nothing of it
   const isOther = leaves?.macarons !== undefined && leaves.macarons !== table.macarons;
+  // a size that was said goes with those that were sized by it
+  const sized = leaves?.macarons !== undefined && leaves.diameter_mm === undefined;
+  if (sized && table.diameter_mm !== undefined) {
+    const { diameter_mm: _size, ...unsized } = table;
+    return laid(unsized, leaves);
+  }
   const { shares, ...others } = table;
   if (isOther && shares && !leaves.shares) return laid(others, leaves);
   const { rest: _rest, ...kept } = table;

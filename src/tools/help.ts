@@ -20,7 +20,7 @@ type HelpInputs = z.infer<ReturnType<typeof inputs>>;
 const thanks =
   "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
 const praise =
-  "(?:ok|okay|oh|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
+  "(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
 const hello =
   "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|hru|wyd|sup|yo|bonjour|hallo|hola)";
 const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
@@ -119,7 +119,7 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   if (!wanted)
     return /(?:^| )example(?= |$)/.test(plain)
       ? { some: true }
-      : /help|what|how|show|list|give|option|command|example/.test(plain)
+      : /help|what|which|how|show|list|give|option|command|example/.test(plain)
         ? {}
         : { talk: "thanks" };
   const named = tools.find(

@@ -9,7 +9,7 @@ import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
-import { batterFor, batterForShells, eggsFor, shellsFor, sizing } from "../lib/sizing.ts";
+import { batterFor, batterForShells, eggsFor, saidSize, shellsFor, sizing } from "../lib/sizing.ts";
 import { withSpares } from "../lib/spares.ts";
 import type { BuyInputs } from "./buy.ts";
 import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "./shopping.ts";
@@ -111,7 +111,7 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
           `${need.name} for the ${need.part}: ${plain(need.grams)} g${need.have > 0 ? ` − ${plain(need.have)} g on the shelf = ${plain(toBuy(need))} g` : ""}`,
       ),
     ],
-    leaves: { macarons, diameter_mm: size.diameter_mm },
+    leaves: { macarons, ...saidSize(size) },
   };
 }
 

@@ -23,6 +23,11 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  // refused, and no cost
+  [
+    12,
+    "^(?:(?:whats|what is|convert|turn|how much is|and) )*{money} (?:in|to|into|as) {unit=(USD|EUR|GBP|MXN|CAD|AUD|CHF|JPY|INR)}",
+  ],
   [
     9,
     "{unit=cup|tbsp|tsp} (?:of )?{ingredient} (?:for|in|from) {weight}(?: [?])?$",

@@ -156,6 +156,13 @@ function useOf(amount: Amount, before: string, after: string): Use | undefined {
     /^ ?(?:for (?:a|an|the|each|every|one|it|them)|(?:a|per) (?:box|dozen))\b/.test(after)
   )
     return "price";
+  // "if i drop it to $16"
+  if (
+    /\b(?:drop|lower|raise|put|bump|cut|bring|change|take|move) (?:it|that|them|the price|my price)(?: (?:up|down))? (?:to|at)$/.test(
+      before.trim(),
+    )
+  )
+    return "price";
   // "is 12 dollars too low"
   if (
     /(?:^| )(?:is|would|was|are)$/.test(before.trim()) &&

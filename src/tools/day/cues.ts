@@ -59,6 +59,7 @@ export const dayCues = cues(
     "timers? for (?:the |those |these |all )*steps?",
     "(?:turn|make|put|set|convert) (?:that |this |the |my )?(?:plan|schedule|day) (?:into|to|on|onto|as) (?:my |the )?timers?",
     "steps? (?:on|onto|as|into) timers?",
+    "timers? (?:out of|from|of) (?:the |my |those |these |all )*steps?",
     "timers? for (?:the |all the |those |these |each |every )?(?:steps?|it all|plan|day|whole)",
     "calendar",
     "running .. {time} (?:late|behind)",

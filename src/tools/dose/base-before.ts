@@ -51,7 +51,7 @@ const partAdded: BaseWay = (turn) => {
   const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
   if (before?.base_g === undefined || !added || !isPart(added)) return undefined;
   const asWell =
-    /\b(?:another|extra|more|as well|too)\b|went in|goes in/.test(reading.mask) &&
+    /\b(?:another|extra|more|as well|too|also)\b|went in|goes in/.test(reading.mask) &&
     /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
       reading.mask,
     );

@@ -187,7 +187,16 @@ export const doseGoesOn = cues(
   ],
 );
 
+/** "and banana for that", behind the mix that was worked out. */
+const ofTheMix = cues([
+  12,
+  "^(?:(?:and|so|ok|now|then) )*{taste} (?:for|in|into) (?:that|it|this|the lot|all of (?:it|that)|this lot)(?: then| please| too)*(?: [?])?$",
+]);
+
 export const doseAfter = {
+  buttercream: ofTheMix,
+  ganache: ofTheMix,
+  fill: ofTheMix,
   // "mint for 250 g", behind its bottle: the dose, and nothing put on the shelf
   shelf: cues([
     14,

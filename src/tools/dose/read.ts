@@ -64,8 +64,14 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 export const readDose = (reading: Reading, memory: Memory): Draft[] =>
   forParts(readFlavors(reading, memory), reading, memory).map((draft) => ({
     ...(draft.flavor_g !== undefined && isOver(reading) ? asOver(draft) : draft),
+    // "and for a fresh bowl of 160 g": nothing is in that one
+    ...(draft.base_g !== undefined && draft.flavor_g === undefined && freshBowl.test(reading.text)
+      ? { want: "flavor" as const, fresh: true }
+      : {}),
     ...saidOfFood(reading),
   }));
+
+const freshBowl = /\b(?:fresh|new|clean|next) (?:bowl|batch|lot|one)\b/;
 
 /** So much over what was meant: how much is in it in all is asked. */
 const asOver = ({ flavor_g, ...draft }: Draft): Draft => ({ ...draft, more_g: flavor_g, want: "check" });
@@ -384,8 +390,13 @@ const mostFlavor_g = 100;
 
 /** "how much zibbelmus for 300 g buttercream": a word that no table has where the flavor stands. */
 const unknownAsked = (reading: Reading): string | undefined =>
-  reading.unknown.find((word) =>
-    new RegExp(`how (?:much|many)(?: g| grams)?(?: of)?(?: the| my| this)? ${word}(?: |$|[?,.])`).test(
-      reading.text,
-    ),
+  reading.unknown.find(
+    (word) =>
+      new RegExp(`how (?:much|many)(?: g| grams)?(?: of)?(?: the| my| this)? ${word}(?: |$|[?,.])`).test(
+        reading.text,
+      ) ||
+      // "xanthan gum for 300 g buttercream how much"
+      new RegExp(
+        `^(?:${word}(?: [a-z]+)?|[a-z]+ ${word}) (?:for|in|into) \\S*<weight> (?:of )?\\S*<[^>]*base=`,
+      ).test(reading.mask),
   );

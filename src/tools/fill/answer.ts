@@ -6,12 +6,14 @@ import { fillingLoss, macaronFilling, ringShare } from "../../../data/rules/shel
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { counted, plain, weight } from "../lib/show.ts";
-import { fillingFor, fillingWeight, macaronsFrom, sizing } from "../lib/sizing.ts";
+import { fillingFor, fillingWeight, macaronsFrom, saidSize, sizing } from "../lib/sizing.ts";
 import type { FillInputs } from "./fill.ts";
 
 /** What every answer needs to know of her bench. Weights in g, the diameter in mm. */
 interface Ground {
   diameter_mm: number;
+  /** The size where it was said. */
+  said: { diameter_mm?: number };
   figures: ReturnType<typeof ownFigures>;
   /** Filling in one macaron. */
   one_g: number;
@@ -70,6 +72,7 @@ function groundFor(said: FillInputs, world: World): Ground {
       : `macarons = floor(G × ${kept} / (0.42 d²)), d ${d} mm${lossTaught ? `; ${lessonText(lossTaught)}` : ""}`;
   return {
     diameter_mm: size.diameter_mm,
+    said: saidSize(size),
     figures,
     one_g,
     lost_percent,
@@ -112,7 +115,7 @@ function filled({ filling = "filling", shares }: FillInputs, filling_g: number, 
         ),
         backwards(filling_g, macarons, ground),
       ],
-      leaves: { macarons, diameter_mm, parts, shares },
+      leaves: { macarons, ...ground.said, parts, shares },
     };
   }
   return {
@@ -121,7 +124,7 @@ function filled({ filling = "filling", shares }: FillInputs, filling_g: number, 
     figures: [{ name: "macarons", value: macarons, unit: "macarons" }],
     rule: ground.ruleBack,
     working: [backwards(filling_g, macarons, ground)],
-    leaves: { macarons, diameter_mm },
+    leaves: { macarons, ...ground.said },
   };
 }
 
@@ -155,7 +158,7 @@ function isEnough(said: FillInputs, filling_g: number, macarons: number, ground:
     ],
     rule: ground.rule,
     working: [...forwards(macarons, needed_g, ground), backwards(filling_g, most, ground)],
-    leaves: { macarons, diameter_mm, mass: { grams: filling_g, thing: what } },
+    leaves: { macarons, ...ground.said, mass: { grams: filling_g, thing: what } },
   };
 }
 
@@ -178,7 +181,7 @@ function toMake(said: FillInputs, macarons: number, ground: Ground): Outcome {
   const outcome = {
     ...common(ground),
     rule: ground.rule,
-    leaves: { mass: { grams: total, thing: what }, macarons: said.of_macarons ?? macarons, diameter_mm },
+    leaves: { mass: { grams: total, thing: what }, macarons: said.of_macarons ?? macarons, ...ground.said },
   };
   const working = forwards(macarons, total, ground);
   if (said.two) {

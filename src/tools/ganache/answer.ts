@@ -11,7 +11,7 @@ import {
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { listed, plain, weight } from "../lib/show.ts";
-import { fillingFor, sizing } from "../lib/sizing.ts";
+import { fillingFor, saidSize, sizing } from "../lib/sizing.ts";
 import { answerComposition } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { answerMoves } from "./moves.ts";
@@ -191,7 +191,7 @@ function build(
     leaves: {
       mass: { grams: usual.total, thing: "ganache" },
       ...(inputs.macarons !== undefined && size
-        ? { macarons: inputs.of_macarons ?? inputs.macarons, diameter_mm: size.diameter_mm }
+        ? { macarons: inputs.of_macarons ?? inputs.macarons, ...saidSize(size) }
         : {}),
       ...(chocolate ? { chocolate } : {}),
       filling: "ganache",

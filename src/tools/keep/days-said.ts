@@ -101,7 +101,10 @@ function clauseStart(reading: Reading): number {
 
 type Deed = "made" | "frozen" | "thawed";
 const deedWords: readonly (readonly [Deed, RegExp])[] = [
-  ["made", /\b(?:made|make|making|fill?ed|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\b/],
+  [
+    "made",
+    /\b(?:made|make|making|(?<!\b(?:of|the|my|some|those|these|with) )fill?ed|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\b/,
+  ],
   ["frozen", /\b(?:froze|frozen|freeze|(?:in|into) the freezer)\b/],
   [
     "thawed",

@@ -178,7 +178,9 @@ function aboutWhat(reading: Reading): About | undefined {
     (/fridge|refrigerator/.test(said) && warm !== undefined && warm < warmest_fridge_c)
   )
     return "cold";
-  const dated = reading.whens.length > 0 && /\b(?:made|filled|baked)\b/.test(said);
+  const dated =
+    reading.whens.length > 0 &&
+    /\b(?:made|(?<!\b(?:of|the|my|some|those|these|with) )filled|baked)\b/.test(said);
   if (/\b(?:thaw|defrost)\w*/.test(said) && !/\b(?:thawed|defrosted)\b/.test(said) && !dated) return "thaw";
   const bareShells =
     /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/.test(
@@ -272,10 +274,23 @@ function readWarmth(reading: Reading): Draft {
         reading.text.slice(0, each.at[0]),
       ),
   );
+  // "its 96 out today"
+  const ofDay = reading.amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      each.value >= 25 &&
+      each.value <= 120 &&
+      /\b(?:its|it is|it was|hits?|hitting|around|about)(?: (?:about|around|like|over))? $/.test(
+        reading.text.slice(0, each.at[0]),
+      ) &&
+      /^ (?:degrees )?(?:out|outside|here|in here|in the (?:shade|sun|kitchen|tent)|today)\b/.test(
+        reading.text.slice(each.at[1]),
+      ),
+  );
+  const said = ofRoom ?? ofDay;
   const heat =
-    reading.amounts.find((each) => each.dim === "temperature") ??
-    cups ??
-    (ofRoom && { ...ofRoom, unit: "°" });
+    reading.amounts.find((each) => each.dim === "temperature") ?? cups ?? (said && { ...said, unit: "°" });
   const words =
     /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|van|sun|outside|out|afternoon|kitchen)|really hot|so hot|in the sun)\b/.test(
       reading.text,

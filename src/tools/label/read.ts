@@ -245,17 +245,20 @@ function marketOf(reading: Reading): Draft {
 
 /** "net weight 120 g", "net 5 oz", "120 g net". */
 function netWeight(reading: Reading): { input: Draft; at: number } | undefined {
-  const said = reading.amounts.find(
+  const weights = reading.amounts.filter(
     (each) =>
-      (each.dim === "weight" ||
-        (each.dim === "number" && each.unit === "" && !each.of && each.value >= 10)) &&
-      (/\bnet\b[\s\w:]{0,20}$/.test(reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0])) ||
-        /^\s*net\b/.test(reading.text.slice(each.at[1])) ||
-        (!each.of &&
-          /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(
-            reading.text.slice(Math.max(0, each.at[0] - 24), each.at[0]),
-          ))),
+      each.dim === "weight" || (each.dim === "number" && each.unit === "" && !each.of && each.value >= 10),
   );
+  const before = ({ at }: { at: Span }) => reading.text.slice(Math.max(0, at[0] - 24), at[0]);
+  // "cream 3 oz. net weight 5 oz": the one that it stands before
+  const said =
+    weights.find((each) => /\bnet (?:weight|wt)\b[\s\w]{0,10}:?\s*$/.test(before(each))) ??
+    weights.find(
+      (each) =>
+        /\bnet\b[\s\w:]{0,20}$/.test(before(each)) ||
+        /^\s*net\b/.test(reading.text.slice(each.at[1])) ||
+        (!each.of && /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(before(each))),
+    );
   if (!said) return undefined;
   if (said.dim === "number") return { at: said.at[0], input: { net_g: said.value } };
   const ounces = said.unit === "oz" || said.unit === "lb";

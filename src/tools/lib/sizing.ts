@@ -52,6 +52,10 @@ export function sizing(said_mm: number | undefined, bench: Size): Sizing {
   return { diameter_mm: usualDiameter.value, diameterFrom: "book" };
 }
 
+/** The size that stays on the table: one that was said; the bench's and the book's hold without that. */
+export const saidSize = ({ diameter_mm, diameterFrom }: Sizing): { diameter_mm?: number } =>
+  diameterFrom === "said" ? { diameter_mm } : {};
+
 /** d in cm, squared, exactly. */
 const squareCm = (diameter_mm: number) => exact(diameter_mm).div(10).pow(2);
 

@@ -83,6 +83,10 @@ export const method = tool<MethodInputs>({
       "^(?:(?:so|ok|and|then|now) )*what (?:do|should|must|shall) i set(?: it| the oven| the dial| mine)?(?: to| at)?(?: then| now)?(?: [?])?$",
     ],
     [8, "^(?:(?:so|and|ok|then|the|my) )*{count=shells|macarons} (?:at|in) (?:what|which) temp\\S*"],
+    [
+      9,
+      "what (?:do|should|must|shall|would) i set (?:it|the oven|mine|my oven)(?: to| at)?(?: for)? {count=shells|macarons}",
+    ],
     [5, "(?:what|which) temp\\S* .. heat .. {ingredient=(whites|sugar)}"],
     [9, "(?:what|which) temp\\S* (?:do|should|must|shall) i (?:set|bake|use|put)"],
     [

@@ -104,7 +104,8 @@ function firstNamed(mask: string, which: "words" | "loose"): { id: string } | un
 }
 
 function aboutOf(mask: string): MethodInputs["about"] {
-  if (/(?:^| )(?:temp|temps|temperature|temperatures|hot|degrees)(?: |$)/.test(mask)) return "heat";
+  if (/(?:^| )(?:temp|temps|temperature|temperatures|hot|degrees)(?: |$)|degrees?<unit/.test(mask))
+    return "heat";
   if (/how (?:long|many|much time)/.test(mask)) return "time";
   return /(?:^| )(?:how|way|order|when)(?: |$)/.test(mask) ? "how" : undefined;
 }

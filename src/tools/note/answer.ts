@@ -69,7 +69,9 @@ function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined 
 }
 
 function add(inputs: NoteInputs, world: World): Outcome {
-  if (!inputs.facts || !inputs.text || inputs.text.length < 3) return asking("What shall I note?", "text");
+  const isEmpty = /^(?:(?:a|an|the|this|my|new|another) )*(?:batch|bake|note|one)?$/i.test(inputs.text ?? "");
+  if (!inputs.facts || !inputs.text || inputs.text.length < 3 || isEmpty)
+    return asking("What shall I note?", "text");
   const day = dayFor(inputs, world);
   if (!day.ok) return { status: "impossible", headline: day.why };
   const fields = fieldsOf(inputs.facts);

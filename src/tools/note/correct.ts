@@ -18,6 +18,7 @@ const plausible = {
   macarons: [1, 1000],
   shells: [1, 2000],
   trays: [1, 20],
+  rating: [0, 10],
 } as const;
 type Field = keyof typeof plausible;
 

@@ -139,6 +139,7 @@ export const note = tool<NoteInputs>({
       8,
       "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\\S*)? (?:an? )?{number}",
       "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
+      "^(?:(?:oh|and|also|ah) )*add (?:they|it|its|theyre|we) (?:were|was|are|is|had|came|tasted|turned|went|got) ",
       "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
       "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) .. (?:{number}|{time}|{temperature})",
       "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) (?:{number}|{time}|{temperature})",

@@ -40,10 +40,10 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
   // "and the lemon ones?" goes on with what was asked before
   const goesOn =
     memory.last?.tool === "recall" &&
-    /^(?:when did i (?:make|bake) (?:that|this|it)|and|or|what about|how about|but|only|just|also)(?: |$)/.test(
+    /^(?:when did i (?:make|bake|\S*<step=bake>) (?:that|this|it)|and|or|what about|how about|but|only|just|also)(?: |$)/.test(
       mask,
     ) &&
-    want === "list";
+    (want === "list" || /^when did i (?:make|bake|\S*<step=bake>) (?:that|this|it)/.test(mask));
   const words =
     Object.keys(heat).length ||
     period ||

@@ -51,6 +51,10 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    [
+      7,
+      "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was)? (?:the |my )?{taste} (?:do|go|come out|turn out|fare|doing|rate)(?: [?])?$",
+    ],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
     [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}"],

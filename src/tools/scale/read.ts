@@ -107,6 +107,14 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     houseFormula.some((each) => sameIngredient(each.name, mass.thing)) &&
     says(reading, /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)/);
   if (atHand && mass) return { ...common, have: [{ name: mass.thing, grams: mass.grams }] };
+  // "scale this up: 8 oz butter, ...": by how much isn't said, and it is asked
+  const listed =
+    /^(?:please |ok |can you )*(?:scale|resize|rescale) (?:this|it|that|these)(?: (?:up|down))?(?: for me)? ?[:,-] /;
+  if (weights.length > 1 && factor === undefined && listed.test(reading.mask) && formula === undefined) {
+    const { lines } = partition(reading, weights, true, false);
+    const loose = reading.amounts.some((each) => each.dim === "weight" && !each.of);
+    if (!loose && new Set(lines.map(({ name }) => name)).size === weights.length) return { ...common, lines };
+  }
   const yields = madeFor(reading, weights);
   if (yields) return { ...common, ...yields };
   const against = stockOfOne(reading, weights) ?? remade(reading, weights);

@@ -8,6 +8,13 @@ import type { ShelfInputs } from "./shelf.ts";
 
 type Draft = Partial<ShelfInputs>;
 
+/** What a bottle may be called that is no flavor. */
+const plainWords = new Set(
+  "new old other second first next small big little large half full empty whole same flavor flavour own best last glass brown".split(
+    " ",
+  ),
+);
+
 /** "my mint bottle says half to one percent": the taste, its form where one is said, the range. */
 export function readBottle(reading: Reading): Draft | undefined {
   if (
@@ -48,8 +55,10 @@ export function readBottle(reading: Reading): Draft | undefined {
       : undefined;
   }
   // "my tamarind bottle": a name that no table has is hers to give
-  const own = /(?:^| )(?:my|the|this|our|new) ([a-z]{3,}) bottle(?: |$)/.exec(reading.mask)?.[1];
-  const name = own && reading.unknown.includes(own) ? { taste: own } : {};
+  const own = /(?:^| )(?:my|the|this|our|new) ([a-z]{3,}(?: [a-z]{3,})?) bottle(?: |$)/.exec(
+    reading.mask,
+  )?.[1];
+  const name = own?.split(" ").every((word) => !plainWords.has(word)) ? { taste: own } : {};
   if (!thing) return share ? { does: "bottle", ...name, ...range(share, reading) } : undefined;
   return {
     does: "bottle",

@@ -180,6 +180,8 @@ export const shellsCues = cues(
 
 export const shellsGoesOn = cues([
   12,
+  // "i dropped some, 600 g left in the bowl"
+  "{weight} (?:are |is )?left(?: in (?:the |my )?{count=bowls}| in it| over)?(?: now)?(?: [?])?$",
   spares,
   // "and 12s", of boxes
   "^(?:(?:and|or|what about|how about) )*(?:boxes of |in )?\\d+_?s<time>(?: [?])?$",

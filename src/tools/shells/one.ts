@@ -3,7 +3,7 @@ import { bakedShare, shellBatter } from "../../../data/rules/shells.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { lessonText } from "../lib/learned.ts";
 import { counted, plain, weight } from "../lib/show.ts";
-import { eggsFor, shellWeight } from "../lib/sizing.ts";
+import { eggsFor, saidSize, shellWeight } from "../lib/sizing.ts";
 import { assumptions, isOwn, keptShare, type Measures, oddOnes, shellRule } from "./rule.ts";
 
 export function oneShell(size: Measures, world: World): Outcome {
@@ -21,7 +21,7 @@ export function oneShell(size: Measures, world: World): Outcome {
         ? `${shellBatter.value} × ${plain(size.diameter_mm / 10)}² = ${plain(grams, 4)} g`
         : `${plain(size.own.shell_g, 4)} × ${plain(keptShare(size.own), 4)} = ${plain(grams, 4)} g`,
     ],
-    leaves: { diameter_mm: size.diameter_mm },
+    leaves: saidSize(size),
   };
 }
 
@@ -47,7 +47,7 @@ export function trayAnswer(size: Measures, onTray: number, world: World): Outcom
     working: [
       `a row floor((380 + 20) / (${plain(size.diameter_mm)} + 20)), rows floor((280 + 20) / (${plain(size.diameter_mm)} + 20)): ${onTray}`,
     ],
-    leaves: { diameter_mm: size.diameter_mm },
+    leaves: saidSize(size),
   };
 }
 

@@ -3,7 +3,7 @@ import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { houseFor, houseOf } from "../lib/house.ts";
 import { counted, plain, weight } from "../lib/show.ts";
-import { batterForShells, eggsFor, shellWeight } from "../lib/sizing.ts";
+import { batterForShells, eggsFor, saidSize, shellWeight } from "../lib/sizing.ts";
 import { assumptions, keptShare, type Measures, oddOnes, shellRule } from "./rule.ts";
 import type { ShellsInputs } from "./shells.ts";
 
@@ -80,7 +80,7 @@ export function forOrder(
       mass: { grams: batter, thing: "batter" },
       macarons,
       shells,
-      diameter_mm: size.diameter_mm,
+      ...saidSize(size),
       recipe: lines,
     },
   };

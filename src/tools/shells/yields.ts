@@ -5,7 +5,7 @@ import { exact } from "../lib/exact.ts";
 import { white_g } from "../lib/find.ts";
 import { type House, houseOf } from "../lib/house.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
-import { batterForShells, shellsFor, shellsFrom, shellWeight } from "../lib/sizing.ts";
+import { batterForShells, saidSize, shellsFor, shellsFrom, shellWeight } from "../lib/sizing.ts";
 import { assumptions, keptShare, type Measures, oddOnes, shellRule } from "./rule.ts";
 import type { ShellsInputs } from "./shells.ts";
 
@@ -81,7 +81,7 @@ export function fromBatter(
         : `${plain(batter_g)} / ${plain(size.own.shell_g, 4)} = ${plain(batter_g / size.own.shell_g)}, cut off to ${shells} shells`,
       `${shells} / 2, cut off to ${macarons} macarons`,
     ],
-    leaves: { mass: { grams: batter_g, thing: "batter" }, macarons, shells, diameter_mm: size.diameter_mm },
+    leaves: { mass: { grams: batter_g, thing: "batter" }, macarons, shells, ...saidSize(size) },
   };
 }
 

@@ -26,8 +26,8 @@ const ownName: Readonly<Record<string, string>> = {
   macaronage: "macaronage",
 };
 
-/** One piece as a name has it: numbers as digits, "resting" as "rest". */
-function word(piece: Piece): string {
+/** One piece as a name has it: "resting" as "rest", and as digits a number that counts, "tray two". */
+function word(piece: Piece, counts = true): string {
   // "the rest" is what remains anywhere else
   if (/(?:^| )the rest$/.test(piece.text)) return "rest";
   // "set the ganache timer": the order is no part of the name
@@ -37,7 +37,10 @@ function word(piece: Piece): string {
   // "drying" stays her word for it; "resting" is the rest
   return (
     (step && piece.text.startsWith(step.slice(0, 3)) ? step : undefined) ??
-    piece.text.split(" ").map(digits).join(" ")
+    piece.text
+      .split(" ")
+      .map((each) => (counts ? digits(each) : each))
+      .join(" ")
   );
 }
 
@@ -52,6 +55,13 @@ const isNumberOne = (some: readonly Piece[], at: number) =>
   some[at - 1]?.thing?.count !== undefined &&
   !some[at - 1]?.text.endsWith("s");
 
+/** "the dark one": no number, and so no digit. */
+const isOwnWord = (some: readonly Piece[], at: number): boolean =>
+  some[at]?.text === "one" &&
+  at > 0 &&
+  !isNumberOne(some, at) &&
+  !/^(?:tray|batch|sheet|bowl|box|number|oven|mat)$/.test(some[at - 1]?.text ?? "");
+
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
 export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = nameEdges): string {
   let [from, to] = [0, some.length];
@@ -59,7 +69,12 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
   while (from < to && bare(from)) from += 1;
   while (to > from && bare(to - 1)) to -= 1;
-  const name = some.slice(from, to).map(word).join(" ").slice(0, 60).trim();
+  const name = some
+    .slice(from, to)
+    .map((each, at) => word(each, !isOwnWord(some, from + at)))
+    .join(" ")
+    .slice(0, 60)
+    .trim();
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
   const isNumber = some.slice(from, to).every((each) => each.amount?.dim === "number");
