@@ -273,6 +273,30 @@ function nextJoint(items: Part, i: number): number {
 const sticksTo =
   /^(?:(?:no|ok|actually|hm|nah|lets|ill|i|well) )*(?:stick\S*|stay|keep|go|back|going back) (?:with |to |for )?(?:the |my )?\S*<[^>]*chocolate=[^>]*>(?: one)?$/;
 
+/** "only 180 g sugar in the house. how much butter and whites for smbc": what there is, and the mix it goes into. */
+const tellsStock = (part: Part, ear: Ear): boolean =>
+  carriesAmount(part) &&
+  /^(?:(?:i|ive|have|got|only|just|theres|there is|we) )*\S*<weight> (?:of )?\S*<[^>]*ingredient=\S*(?: (?:left|in the house|at home|here|in))*$/.test(
+    ear.mask(part),
+  );
+const asksMixOf = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  /^(?:(?:so|and|ok) )*how much .*<[^>]*ingredient=.*(?:for|in) (?:the |my |a )?\S*<base=(?:buttercream|ganache)/.test(
+    ear.mask(part),
+  );
+
+/** "ingredients £5, price £20. whats my food cost": sums, and what is asked of them. */
+const tellsSums = (part: Part, ear: Ear): boolean =>
+  ear.claimed(part)?.name === "cost" &&
+  carriesAmount(part) &&
+  !endsAsked(part) &&
+  !/(?:^| )(?:how|what|whats|charge|which|margin|markup|calculate|work)(?: |$)/.test(ear.mask(part));
+const asksOfSums = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  /^(?:(?:so|and|ok) )*(?:what|whats|how) .*(?:food cost|margin|mark ?up|profit|charge|price)/.test(
+    ear.mask(part),
+  );
+
 const endsAsked = (part: Part): boolean => {
   const end = part.at(-1);
   return end?.is === "sign" && end.text === "?";
@@ -298,6 +322,10 @@ function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       !isBareTail(part, ear) &&
+      !(
+        (tellsSums(waiting, ear) && asksOfSums(part, ear)) ||
+        (tellsStock(waiting, ear) && asksMixOf(part, ear))
+      ) &&
       !asksOven(waiting, part, ear) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !asksToMatch(part, ear) &&

@@ -69,7 +69,9 @@ export function readSpoken(tokens: readonly Token[], i: number): WhenRead | unde
   if (!hour || !Number.isInteger(hour.value) || hour.value < 1 || hour.value > 24) return undefined;
   if (readUnit(tokens, hour.next, hour.value)) return undefined;
   const past = joint === "past" || joint === "after";
-  const minute = (hour.value % 24) * 60 + (past ? minutes : -minutes);
+  // "quarter to one" is before one, by day or by night
+  const said = hour.value === 1 && !past ? 13 : hour.value % 24;
+  const minute = said * 60 + (past ? minutes : -minutes);
   return withHalf(tokens, hour.next, (minute + 1440) % 1440, hour.value > 12);
 }
 

@@ -37,11 +37,16 @@ export function strange(reading: Reading, points: number): boolean {
   const told =
     reading.things.some((each) => each.formula) ||
     (reading.mended.length === 0 && reading.things.some((each) => each.symptom));
+  // nothing leaves this machine
+  if (sendsIt.test(reading.text) && points < 9) return true;
   const sure = told ? faint : reading.amounts.length > 0 || reading.whens.length > 0 ? 4 : 6;
   if (foreign && points < sure) return true;
   const lost = reading.unknown.length + reading.mended.length;
   return reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2 && reading.amounts.length === 0;
 }
+
+const sendsIt =
+  /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;
 
 export interface Choice {
   tool: Tool;

@@ -103,6 +103,12 @@ const phrases: readonly Phrase[] = [
   },
   { marks: ["from here on"], from: /\bfrom here on(?: out| in)?\b/g, to: "from now on" },
   { marks: ["a mil"], from: /\b(thanks|thank you|cheers|ta) a mil(?:l|lion)?\b/g, to: "$1" },
+  // "forget the gray. split it in four"
+  {
+    marks: ["forget the", "scrap the", "forget about"],
+    from: /^(?:forget|scrap) (?:the |about the )\w+[.,;] (?=(?:split|divide)\b)/g,
+    to: "",
+  },
   // "y tho": only in front, as "y" is also Spanish for "and"
   {
     marks: ["y "],

@@ -16,7 +16,7 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
   if (outcome.status === "declined" || outcome.status === "asking")
-    return { ...kept, ...(state.last ? {} : { last }) };
+    return { ...kept, table: laid(state.table, outcome.leaves), ...(state.last ? {} : { last }) };
   if (outcome.status === "impossible" && outcome.slot)
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);

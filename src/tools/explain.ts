@@ -51,6 +51,7 @@ export const explain = tool<ExplainInputs>({
       9.5,
       `(?:show|tell|explain to) me how ${it} (?:is|was|were|got|comes?|came) (?:worked out|calculated|computed|figured|done|about)`,
       "what (?:did|do|are|were) you (?:base|basing|go|going) (?:it|that|this|by|off|on)",
+      "^(?:and |but |so |ok )*why (?:is|was|are) (?:it|that|this|the \\S+) (?:only |just )?(?:{weight}|{percent}|{volume})(?: of)?(?: (?:the |my )?\\S+)?(?: (?:and|not) .*)?(?: [?.!])*$",
       "^(?:and |but |so |ok )*why (?:that|this|those|these) (?:ratio|share|percentage|percent|weight|time|temperature|size|dose)(?: [?.!])*$",
     ],
     [

@@ -76,6 +76,10 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
       ],
       [
+        9,
+        `^${thanks} (?:, )?(?:you|youre|u) (?:are|were|have|ve|re|saved|rock|beauty|legend|star)?.*(?<! how)(?<! what)$`,
+      ],
+      [
         -4,
         "{weight}",
         "{volume}",

@@ -91,8 +91,8 @@ describe("whose sentence it is", () => {
     expect(said.map((each) => each.headline.split(":")[0])).toEqual(["No feet", "Cracked tops"]);
   });
 
-  test("a grainy meringue is no fault of the table: it asks, and blames no almond flour", async () => {
-    expect(await baker().one("meringue went grainy")).toMatchObject({ tool: "trouble", status: "asking" });
+  test("a grainy meringue is no fault of the table: it is declined, and no almond flour is blamed", async () => {
+    expect(await baker().one("meringue went grainy")).toMatchObject({ tool: "trouble", status: "declined" });
   });
 
   test("something went wrong, but what: it asks", async () => {

@@ -20,6 +20,11 @@ export const benchCues = cues(
     "thermometer .. (?:{temperature}|{number}) .. (?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number})",
     "(?:dial|set|knob|display|control|oven) .. (?:{temperature}|{number}) .. thermometer .. (?:{temperature}|{number})",
   ],
+  [
+    9,
+    "(?:im|i am|i work|i bake) .. from {when} (?:till|til|until|to|-) {when}",
+    "(?:set|save|keep) (?:that|this|those|these|them) (?:as|for) my (?:hours|bench|times|day)",
+  ],
   [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
   // a question sets nothing
   [

@@ -37,6 +37,10 @@ export const buttercream = tool<ButtercreamInputs>({
   shifts: "told",
   cues: cues(
     [
+      15,
+      "{weight} {ingredient=(sugar|granulated_sugar|butter|whites)} .. how much .. {ingredient=(butter|sugar|whites)} .. {base=buttercream}",
+    ],
+    [
       5,
       "^(?:(?:the|and|ok|give me|what|whats) )*(?:weights?|amounts?|recipe|quantities|ingredients) for {weight} (?:of )?{base=buttercream}(?: (?:please|pls))?(?: [?])?$",
     ],

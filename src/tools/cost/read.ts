@@ -1,4 +1,5 @@
 /** Reads a question about money, and what it carries over from the one before. */
+import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
@@ -72,6 +73,13 @@ export function readCost(reading: Reading, memory: Memory): Draft {
       ...before.lines.filter(({ name }) => !draft.lines?.some((each) => each.name === name)),
       ...draft.lines,
     ];
+  // "what does one house batch cost": the house formula once
+  if (
+    !draft.lines &&
+    draft.cost === undefined &&
+    /\b(?:one|a|the|per) house (?:batch|recipe|formula)\b/.test(reading.text)
+  )
+    draft.lines = houseFormula.map(({ name, parts }) => ({ name, grams: parts }));
   const carried = carry(
     before,
     {

@@ -46,7 +46,11 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   )
     return asking("How much buttercream or ganache is it for, in grams?", "base_g");
   const found = find(inputs, world);
-  if ("status" in found) return found;
+  // the bowl was told all the same: "fine, espresso in the ganache then"
+  if ("status" in found)
+    return found.status === "declined" && inputs.base_g !== undefined && inputs.base !== undefined
+      ? { ...found, leaves: { mass: { grams: inputs.base_g, thing: inputs.base } } }
+      : found;
   const dose = inputs.want === "mend" || inputs.want === "check" ? found : atEnd(found, inputs.end);
   // "is 4 % too much for ganache": of any weight
   if (said.want === "check" && said.percent !== undefined && said.base_g === undefined)

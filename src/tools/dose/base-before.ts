@@ -84,7 +84,7 @@ const mendedBy: BaseWay = (turn) => {
 const goneIn =
   /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/;
 const asksNow =
-  /what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /;
+  /where (?:does|do|did) that (?:leave|put)|what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /;
 
 /** "only 100 g plain bc left so all of thats gone in": what the flavor is in it now. */
 const plainAdded: BaseWay = (turn) => {

@@ -14,12 +14,19 @@ const withFlavor: BaseWay = ({ reading, memory }) => {
 };
 
 /** The sentence weighs its own, asks for the mix, or stays with a dose: what lies there isn't meant. */
-function isElsewhere({ reading, memory, weights }: BaseTurn): boolean {
+function isElsewhere({ reading, memory, weights, base, before }: BaseTurn): boolean {
+  // "espresso in the ganache then", behind a dose for buttercream: the ganache that lies there
+  const ofOtherMix =
+    base !== undefined &&
+    before?.base !== undefined &&
+    before.base !== base &&
+    memory.table.masses?.[base] !== undefined &&
+    new RegExp(`\\b(?:the|my|that) ${base}\\b`).test(reading.text);
   const ownWeight = weights.some((each) => !each.thing || isFlavor(each.thing)) && !pointsBack(reading);
   const asksBase =
     /how (?:much|many) (?:more |plain |extra |other )*\S*<base/.test(reading.mask) &&
     !/(?:thats|that is|this is|its|it is) how (?:much|many)/.test(reading.mask);
-  return ownWeight || asksBase || memory.last?.tool === "dose";
+  return ownWeight || asksBase || (memory.last?.tool === "dose" && !ofOtherMix);
 }
 
 /** "half of it": the share that is meant, 1 where none is said. */

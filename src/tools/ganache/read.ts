@@ -128,7 +128,7 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     lines.lines?.length === 1 &&
     says(
       reading,
-      /^(?:(?:and|what|how|about|if|so|but) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/,
+      /^(?:(?:and|what|how|about|if|so|but|now|then|ok) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/,
     )
   ) {
     const rest = before.lines.filter((each) => each.name !== more.name);

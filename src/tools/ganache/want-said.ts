@@ -19,6 +19,12 @@ const isToBe = (reading: Reading, how: RegExp): boolean =>
   new RegExp(`(?:^| )(?:get|make|getting|making) (?:\\S+ ){1,4}${how.source}(?: |$)`).test(reading.mask);
 
 export function readWant(reading: Reading): Draft {
+  // "how much chocolate gets it to piping", of the bowl there is
+  const brings =
+    /how (?:much|many) \S*<[^>]*ingredient=(?:\w+_)?(cream|chocolate)[^>]*> (?:gets|brings|takes|makes|would get|will get|to get|does it take to get) (?:it|that|this|them) (?:up |down |back )?(?:to|into)/.exec(
+      reading.mask,
+    )?.[1];
+  if (brings) return { want: "mend", fault: brings === "cream" ? "stiff" : "loose" };
   const verb = says(
     reading,
     /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)/,

@@ -21,7 +21,12 @@ export const keepCues = cues(
     "(?:matur\\S*|\\S*<step=mature>) .. (?:enough|done|over|ready|finished)",
     "filled .. {when} .. when (?:can|could|may|should) (?:i|we|they) (?:eat|serve|try|have|sell)",
   ],
-  [9, "(?:unchilled|uncooled)"],
+  [
+    9,
+    "(?:unchilled|uncooled)",
+    "(?:was|were|been|sat) .. (?:bus|train|car|tube|tram|taxi) .. {time}",
+    "(?:fridge|refrigerator) (?:sits|is|runs|reads|stands|shows|hovers) (?:at|about|around) .. (?:cold enough|ok|okay|safe|fine)",
+  ],
   [-17, "(?:work|working|worked|figure) out .. water activity"],
   [
     7,

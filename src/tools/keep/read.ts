@@ -18,7 +18,7 @@ const needsCold =
 /** How long whites keep, not what is made with them. */
 const ofWhites = /\b(?:keep|last|store|stay|go off|age|aged|aging|ageing|old|freez\w*|frozen|fridge)\b/;
 const bareHowLong =
-  /^(?:(?:and|so|ok|yes|for) )*(?:how (?:long|many (?:days|weeks|months))|(?:until|till) when)(?: (?:then|for|is that|can they|do they|will they|keep|stay|last|be|there|in there|like that))*(?: \?)?$/;
+  /^(?:(?:and|so|ok|yes|for) )*(?:how (?:long|many (?:days|weeks|months))|(?:until|till) when)(?: (?:do|they|then|for|is that|can they|do they|will they|keep|stay|last|be|there|in there|like that))*(?: \?)?$/;
 const warmest_fridge_c = 20;
 /** "made on monday, kept on the counter": out for as long as they exist. */
 const outSinceMade =
@@ -43,7 +43,10 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     )
       ? "whites"
       : before !== undefined && bareHowLong.test(reading.mask)
-        ? (before as About)
+        ? // "and how long in there", behind how cold the fridge has to be
+          before === "cold"
+          ? "fridge"
+          : (before as About)
         : // "to 55 c", of whites that are heated
           before === "eggs" &&
             reading.amounts.some((each) => each.dim === "temperature") &&

@@ -52,6 +52,10 @@ export const recall = tool<RecallInputs>({
   inputs,
   cues: cues(
     [
+      8,
+      "(?:what|which) (?:score|rating|mark|marks)\\S* (?:did|have) i (?:give|given|gave)? ?(?:the |my )?(?:{taste}|them|it|that)",
+    ],
+    [
       7,
       "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was)? (?:the |my )?{taste} (?:do|go|come out|turn out|fare|doing|rate)(?: [?])?$",
     ],

@@ -88,6 +88,15 @@ export const scaleCues = cues(
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
   [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
+  [
+    13,
+    "^(?:(?:please|ok|make|i want|can i have) )*{fraction} of (?:this|it|that|the lot|these)(?: please)? [,:] {weight} .. {weight}",
+    "^(?:(?:please|ok|can you) )*(?:make|bring|get) (?:this|it|that|these) (?:come (?:out )?)?(?:to|at|up to) {weight}(?: in all| in total)? [,:] {weight}",
+  ],
+  [
+    9,
+    "(?:use|using|put|take) (?:the lot|it all|all of it|all of that|it|that) (?:for|in|into) (?:my |the )?{count=shells} .. (?:what else|the rest|others)",
+  ],
   // judged, not scaled
   [
     -30,

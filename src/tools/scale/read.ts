@@ -105,7 +105,10 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     mass !== undefined &&
     memory.last?.tool === "convert" &&
     houseFormula.some((each) => sameIngredient(each.name, mass.thing)) &&
-    says(reading, /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)/);
+    says(
+      reading,
+      /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)|what else (?:goes|do i|should|must|is)/,
+    );
   if (atHand && mass) return { ...common, have: [{ name: mass.thing, grams: mass.grams }] };
   // "scale this up: 8 oz butter, ...": by how much isn't said, and it is asked
   const listed =

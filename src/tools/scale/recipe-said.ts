@@ -43,7 +43,7 @@ export function partition(
   const whole =
     weights.length >= 2 &&
     reading.amounts.some((each) => each.dim === "weight" && (!each.of || each.of.base === "batter")) &&
-    /(?:scale|bring|make|take|get|bake)\S* (?:it |this |that |all |them )?(?:up |down )?to (?:a total of )?\d|altogether|all together|in total|in all|of it|total|(?:out of|from|of|with) (?:this|these|that|it)\b/.test(
+    /(?:scale|bring|make|take|get|bake)\S* (?:it |this |that |all |them )?(?:come (?:out )?)?(?:up |down )?(?:to|at) (?:a total of )?\d|altogether|all together|in total|in all|of it|total|(?:out of|from|of|with) (?:this|these|that|it)\b/.test(
       reading.text,
     );
   if (whole) return { lines: merged(weights.map(line)), have: [] };

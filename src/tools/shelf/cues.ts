@@ -5,6 +5,7 @@ const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitc
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 export const shelfCues = cues(
+  [14, "^(?:my |the )?prices? (?:are |is )?: .*{ingredient} .*{money}"],
   [
     7,
     "^(?:(?:and|so|ok) )*what (?:all )?(?:do|have) i (?:have|got)(?: left| in| in stock| at home| here)?(?: [?])?$",

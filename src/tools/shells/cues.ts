@@ -4,6 +4,11 @@ import { spares } from "../lib/spares.ts";
 
 export const shellsCues = cues(
   [
+    12,
+    "{weight} (?:of )?(?:the |my )?{base=batter} .. what (?:do|will|would|can) (?:i|we) get (?:out of|from)",
+    "(?:i have|ive got|got|with) {weight} (?:of )?(?:the |my )?{base=batter} (?:, )?(?:how many|what does (?:it|that) make)",
+  ],
+  [
     10,
     "(?:can|could|will|would) (?:i|we) (?:make|get|do|bake) {number} {count=macarons} (?:with|from|out of) {number} {ingredient=(egg|whites)}",
   ],

@@ -57,6 +57,17 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { want: "trays" };
+  // "how many 38 mm shells go on it", behind the tray's own size
+  if (
+    memory.last?.tool === "bench" &&
+    says(
+      reading,
+      /how many (?:\S*<length> )?\S*<count=(?:shells|macarons)> (?:will |would |can |do )?(?:go|fit|get) (?:on|onto) (?:it|that|there|one)/,
+    )
+  ) {
+    const size_mm = diameter(reading);
+    return { want: "tray", ...(size_mm === undefined ? {} : { diameter_mm: size_mm }) };
+  }
   const again = sizeAgain(
     reading,
     memory.last?.tool === "shells" ? (memory.last.inputs as Draft).diameter_mm : undefined,

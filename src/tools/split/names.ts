@@ -100,6 +100,9 @@ export function namedLater(
 /** The one name of the shares before that none has yet, where one has none. */
 export function otherNamed(parts: Share[], before: Draft | undefined): Share[] {
   const names = [...(before?.percents ?? []), ...(before?.parts ?? [])].flatMap((each) => each.name ?? []);
+  // "make it two to one", of the same two in their order
+  if (parts.length > 1 && parts.length === names.length && parts.every((each) => each.name === undefined))
+    return parts.map((each, at) => ({ ...each, name: names[at] }));
   const left = names.filter((name) => !parts.some((each) => each.name === name));
   const [name] = left;
   const nameless = parts.filter((each) => each.name === undefined);

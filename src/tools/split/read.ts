@@ -146,6 +146,19 @@ const newTotal = (reading: Reading, memory: Memory): number | undefined => {
     : undefined;
 };
 
+/** The bare numbers of a list that ends in a weight: they have its unit. */
+function listedBefore({ amounts, text }: Reading, weight: Amount, bowl: Amount | undefined): Amount[] {
+  const found: Amount[] = [];
+  let next = weight;
+  for (const each of amounts.filter((other) => other.at[1] <= weight.at[0]).reverse()) {
+    const joins = /^ ?(?:,|and|,? and|&) ?$/.test(text.slice(each.at[1], next.at[0]));
+    if (each === bowl || each.dim !== "number" || each.unit !== "" || each.fraction || !joins) break;
+    found.unshift({ ...each, dim: "weight", unit: weight.unit });
+    next = each;
+  }
+  return found;
+}
+
 const namesBefore = ({ follows, last }: Memory): string[] => {
   const { parts, percents, weights } = follows && last?.tool === "split" ? (last.inputs as Draft) : {};
   return (parts ?? percents ?? weights ?? []).flatMap(({ name }) => name ?? []);
@@ -195,8 +208,11 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     const equal = inBase(bowl.value, bowl.unit) / inBase(portion.value, portion.unit);
     if (Number.isInteger(equal)) return { equal };
   }
-  if (weights.length > 0)
-    return { weights: weights.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
+  if (weights.length > 0) {
+    // "into bowls of 200, 150 and 120 g": the unit holds for all of the list
+    const listed = [...listedBefore(reading, weights[0] as Amount, bowl), ...weights];
+    return { weights: listed.map((each) => shareOf(inBase(each.value, each.unit), named(each))), ...rest };
+  }
   // "600 g batter: 200 pink, rest blue": more than any number of bowls
   const heavy = reading.amounts.filter(
     (each) =>

@@ -25,7 +25,7 @@ const restarts = new RegExp(
 const fewer =
   /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
 const isChange =
-  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
