@@ -21,7 +21,7 @@ const written = /^(?:recipes?|books?|cards?)$/;
 const no = /^(?:no|not|without|isnt|hasnt|doesnt|non)$/;
 
 /** "i don't have a fan oven". */
-const hasNone = /(?:dont|do not|havent|doesnt|hasnt) (?:have|has|got|own|use) (?:an? |any |the )?$/;
+const hasNone = /(?:dont|do not|havent|doesnt|hasnt) (?:have|has|got|own|use)(?: an?| any| the)?$/;
 
 interface Mention {
   oven: Oven;

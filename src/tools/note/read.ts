@@ -70,10 +70,8 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (tellsAllergy.test(mask))
     return {
       do: "add",
-      ...whole(
-        reading,
-        text.replace(/^(?:please |ok )*(?:remember|note|don'?t forget|keep in mind)(?: that)? /i, ""),
-      ),
+      text: text.replace(/^(?:please |ok )*(?:remember|note|don'?t forget|keep in mind)(?: that)? /i, ""),
+      facts: nothingTold,
     };
   const again = rerates.exec(mask);
   const marked = (remarks.exec(mask)?.[1] ?? remarks.exec(mask)?.[2] ?? again?.[1] ?? again?.[2])?.replaceAll(
