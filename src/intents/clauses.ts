@@ -224,7 +224,15 @@ const isOneBowl = (part: Part) =>
 
 /** "500 g into 4 bowls. one is cocoa, how much in that bowl": of a part of the one that is split. */
 const asksOfSplit = (left: Part, right: Part, ear: Ear): boolean =>
-  isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear);
+  (isOneBowl(left) && ear.claimed(left)?.name === "split" && asksForOne(right, ear)) ||
+  (isShared(left) && asksForColor.test(ear.mask(right)));
+
+/** "1 part yellow 2 parts white", and "how much gel for the yellow" of it. */
+const isShared = (part: Part) =>
+  part.filter((item) => item.is === "thing" && item.thing.color !== undefined).length > 1 &&
+  part.filter((item) => item.is === "amount").length > 1;
+const asksForColor =
+  /^(?:(?:and|so) )*how much (?:of )?(?:the )?\S*dose=(?:gel|powder)\S*(?: do i need| goes| should go)? (?:for|in|into) (?:just |only )?(?:the |my )?(?:\S+_)?\S*<[^>]*color=[^>]*>(?: one| part| half| bit)?(?: \?)?$/;
 
 /** The parts are for two calculators. */
 const differ = (left: Part, right: Part, ear: Ear) => {

@@ -1,6 +1,7 @@
 /** Typos in words, mended toward words that are known. Numbers and units are never touched. */
 import distance from "natural/lib/natural/distance/levenshtein_distance.js";
 import { shortSlips } from "../../data/words/everyday.ts";
+import { bonesOf } from "./bones.ts";
 import type { Token } from "./tokens.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -20,6 +21,7 @@ const vowels = /[aeiouy]/g;
 /** Builds a mender over a vocabulary. What it costs is paid when the first unknown word comes. */
 export function mender(vocabulary: Vocabulary): Mender {
   const memo = new Map<string, string[] | undefined>();
+  const fromBones = bonesOf(vocabulary);
   let index: { byLength: Map<number, string[]>; bones: Map<string, string>; trade: Set<string> } | undefined;
 
   function indexed() {
@@ -89,8 +91,10 @@ export function mender(vocabulary: Vocabulary): Mender {
     mend(word) {
       const slip = Object.hasOwn(shortSlips, word) ? shortSlips[word] : undefined;
       if (slip) return slip.split(" ");
-      if (word.length < 4 || word.length > 40 || vocabulary.knows(word)) return undefined;
+      if (word.length < 3 || word.length > 40 || vocabulary.knows(word)) return undefined;
       if (memo.has(word)) return memo.get(word);
+      const boned = fromBones(word);
+      if (boned || word.length < 4) return boned ? [boned] : undefined;
       const near = nearest(word);
       const found = near ? [near] : (split(word) ?? splitNear(word));
       if (memo.size > 5000) memo.clear();

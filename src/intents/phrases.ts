@@ -47,7 +47,19 @@ const phrases: readonly Phrase[] = [
     from: /(?<=^|[ ,])an (?=(?:how|hw|what|wht|when|where|which|why|hows|whats)\b)/g,
     to: "and ",
   },
-  { marks: [" nd "], from: / nd (?=[a-z])/g, to: " and " },
+  { marks: ["nd "], from: /(?<=^| )nd (?=[a-z])/g, to: "and " },
+  // butter or batter, by what stands beside it
+  {
+    marks: ["bttr", "btr "],
+    from: /\bbt?tr\b/g,
+    to: "bttr",
+  },
+  {
+    marks: ["bttr"],
+    from: /\bbttr\b(?=.*(?:ch?oc|cr[ea]*m|sugar|sgr|whites|stick|flour|[£$€]))|(?<=(?:ch?oc|cr[ea]*m|sugar|sgr|whites|stick|flour|[£$€]).*)\bbttr\b/g,
+    to: "butter",
+  },
+  { marks: ["bttr"], from: /\bbttr\b/g, to: "batter" },
   { marks: [" th "], from: /(?<=[a-z]) th (?=[a-z])/g, to: " the " },
   // "wht choc" is white, "wht else" is what
   { marks: ["wht choc"], from: /\bwht(?= choc)/g, to: "white" },

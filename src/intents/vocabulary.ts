@@ -46,7 +46,7 @@ const english = `${plainEnglish}${lookAlikes}`.replaceAll("\n", " ");
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
 export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
   const own = once(() => new Set([...lexicon.words(), ...ownWords()]));
-  const small = new Set<string>([...everyday, ...functionWords]);
+  const small = new Set<string>([...functionWords, ...everyday]);
   const unitWords = once(
     () =>
       new Set(

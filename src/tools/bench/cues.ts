@@ -5,7 +5,7 @@ import { lessonCues } from "./lessons-said.ts";
 const end = "(?: (?:please|pls|now|remember|thanks|,|[.!?]))*$";
 const mine = "(?:my|our|the)";
 const habit = "(?:always|usually|normally|from now on|every time|by default)";
-const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?)";
+const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
 
 export const benchCues = cues(
   ...lessonCues,
@@ -77,7 +77,7 @@ export const benchCues = cues(
     `(?:i (?:sell|charge|price|pay|work)|prices?|show prices|use|switch to) (?:in )?${coins}${end}`,
     `(?:${mine} )(?:time|labou?r|hourly rate|wage|work) (?:is|costs?|=|should be|to) .. {money}`,
     `i (?:pay myself|charge myself|earn|count my time at) .. {money}`,
-    `${mine} {unit=cup} (?:is|are|holds?|has|measures?|=) .. {volume}`,
+    `${mine} (?:measuring )?{unit=cup} (?:is|are|holds?|has|measures?|=) .. {volume}`,
     `use (?:an? |my )?{volume} {unit=cup}`,
     `^(?:for me|here|with me|for us|at home)(?: ,)? (?:a_cup|my cup|1_cup|one_cup|cups?|an?_cup)\\S* (?:is|are|means?|holds?|=) {volume}`,
     `(?:use|i use|i have|my cups are|switch to|set) (?:to )?metric (?:{unit=cup}|cups?)${end}`,

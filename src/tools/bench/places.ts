@@ -107,6 +107,6 @@ export function readMoney(reading: Reading): Draft {
     )
   )
     return {};
-  const code = codes.find(([pattern]) => pattern.test(mask))?.[1];
+  const code = /<unit=([A-Z]{3})>/.exec(mask)?.[1] ?? codes.find(([pattern]) => pattern.test(mask))?.[1];
   return code ? { currency: code, weight_unit: undefined } : {};
 }

@@ -62,7 +62,7 @@ export const doseCues = cues(
   [5, "{dose} (?:for|in|into) (?:just |only )?{number} {count=bowls}"],
   [
     4,
-    "(?:how|hw) (?:much|many|mch) .. {dose}",
+    "how (?:much|many) .. {dose}",
     "{dose} .. {weight} .. {base}",
     "{percent} .. {dose}",
     "{dose} .. {percent}",

@@ -44,9 +44,9 @@ export function isRatioPart(reading: Reading, amount: Amount): boolean {
   return (
     (/^(?: ?to |: ?(?=\d)| : ?)(?:\d|one|two|three|four|five)\b/.test(reading.text.slice(to)) &&
       // "in 3: 1 part red" begins a list
-      !/^: \d+ parts?\b/.test(reading.text.slice(to))) ||
+      !/^: \d+ pa?rts?\b/.test(reading.text.slice(to))) ||
     (/(?:\d|one|two|three|four|five) ?(?:to|:) ?$/.test(reading.text.slice(0, from)) &&
-      !/^ parts?\b/.test(reading.text.slice(to)))
+      !/^ pa?rts?\b/.test(reading.text.slice(to)))
   );
 }
 

@@ -307,7 +307,7 @@ function sharesOf(reading: Reading, memory: Memory, bowl: Amount | undefined): D
     sizes.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
   if (bowl && listed) return { parts: sizes.map((each) => shareOf(each.value, undefined)) };
   // "1 part red 2 parts white 1 part blue"
-  const isPart = (each: Amount) => /^ parts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1]));
+  const isPart = (each: Amount) => /^ pa?rts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1]));
   // "2 parts pink 1 white": the later ones without the word
   const first = numbers.findIndex(isPart);
   const inParts = numbers.filter(
