@@ -11,7 +11,8 @@ export const strangers: ReadonlySet<string> = new Set(
   lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta
   potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones
   lawn  plumber washing machine dishwasher vacuum phone smartphone   fence camping holiday holidays vacation beach
-  seaside mountain gym workout yoga  diet calories calorie meaning life  prayer church`
+  seaside mountain gym workout yoga  diet calories calorie meaning life  prayer church
+  hardware library bookshop pharmacy pharmacist florist museum cinema theatre theater stadium lottery`
     .split(/\s+/)
     .filter(Boolean),
 );

@@ -10,7 +10,7 @@ did left still yet done ready doing running start set begin put run make give ti
 wants id like i im ive hey ok okay right take takes call timer timers alarm alarms reminder reminders
 actually sorry oops wait top label countdown clock minute minutes more extra longer less instead about around how long much hows whats what
 when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz
-let lemme know konw tell shout something somthing anything count counting down reminding
+let lemme know konw tell shout something somthing anything count counting down reminding each apiece
 `);
 
 /** An errand keeps its verb: "take the butter out". */

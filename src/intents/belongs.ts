@@ -23,7 +23,7 @@ export const tellsThat = (part: Part, ear: Ear): boolean =>
 /** "gel color for one bowl?", behind a split: what goes into each of its parts. */
 export const asksForOne = (part: Part, ear: Ear): boolean =>
   part.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.color)) &&
-  /(?:for|in|into|per) (?:just |only )?(?:each|every|one\S*|a|that)(?: single)?(?: (?:one|of (?:them|those)|\S*count=bowls\S*|tub|pot|jar))?(?: \?)?$/.test(
+  /(?:for|in|into|per) (?:just |only )?(?:each|every|one\S*|a|that)(?: single)?(?: (?:one|of (?:them|those|(?:the |those |these )?\S*count=bowls\S*)|\S*count=bowls\S*|tub|pot|jar))?(?: \?)?$/.test(
     ear.mask(part),
   );
 

@@ -145,6 +145,7 @@ function cutWithin(items: Part, ear: Ear): Cut[] {
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const complete =
       (!givesOnly(left) ||
+        putIn(left, ear) ||
         /^(?:the |my )?\S*count=shells\S* (?:with|from|for|using) /.test(ear.mask(left))) &&
       !tellsWhatIsThere(left, ear) &&
       (carriesAmount(left) || opens(left, ear) || !states(left, ear) || tellsFault(right, left, ear)) &&
@@ -178,6 +179,11 @@ const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>
   ) &&
   !part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.symptom)) &&
   part.filter((item) => item.is === "amount").length === 1;
+
+/** "i put 10 g rum in 200 g buttercream": so much in so much is judged, without a question in it. */
+const putIn = (part: Part, ear: Ear): boolean =>
+  ear.claimed(part)?.name === "dose" &&
+  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 2;
 
 /** A question of which nothing says what it is about: "what temp", "how much". */
 const isLoose = (part: Part, ear: Ear) =>

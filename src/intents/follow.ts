@@ -66,6 +66,9 @@ export function choose(
 ): Choice | undefined {
   const last = tools.find((each) => each.name === state.last?.tool);
   const leaning = isLeaning(reading) || isElided(reading, state);
+  const dose = tools.find((each) => each.name === "dose");
+  if (dose && (scores[0]?.points ?? 0) < stands && intoMix(reading, state.last?.tool))
+    return { tool: dose, follows: false };
   if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
@@ -218,6 +221,16 @@ function follows(
     );
   });
 }
+
+/** "add 20 g" of what nobody knows, behind a ganache or a buttercream: what goes into it, never the mix itself. */
+const intoMix = ({ mask, unknown }: Reading, last: string | undefined): boolean =>
+  ["ganache", "buttercream"].includes(last ?? "") &&
+  /^(?:(?:and|with|plus|add|adding|put|also|then|now|ok|so|if|i) )*\S*<(?:weight|volume)> (?:of )?(?:[a-z]+ ){0,2}[a-z]+(?: \?)?$/.test(
+    mask,
+  ) &&
+  unknown.some(
+    (word) => mask.includes("> ") && new RegExp(`> (?:of )?(?:[a-z]+ )?${word}(?: |$)`).test(mask),
+  );
 
 /** "twice as much", "half as many please": of what the question before was about. */
 const isTimesOnly =

@@ -76,7 +76,10 @@ export function leftOver(
   const shares = reading.amounts.flatMap((each) => (each.fraction && !each.of ? each.value : []));
   const isOf = (number: number, value: number) =>
     same(number, value) || shares.some((share) => same(number, value * share));
-  const holds = (amount: Amount) => values(amount).some((value) => held.some((each) => isOf(each, value)));
+  // "minus 50 g" is held by the shelf as 50 that are taken
+  const isMinus = (number: number, value: number) => tool === "shelf" && value < 0 && same(number, -value);
+  const holds = (amount: Amount) =>
+    values(amount).some((value) => held.some((each) => isOf(each, value) || isMinus(each, value)));
   // of "250 to 300 g" both ends have to be there
   const isHeld = (amount: Amount) => {
     const { high, dim } = amount;

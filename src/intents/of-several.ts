@@ -24,8 +24,13 @@ export function ofWholeTurn(reading: Reading, draft: Inputs, { turn }: State): T
   return every && open ? turn.topics : [];
 }
 
-/** The last two that one calculator was asked in a row, where a turn is of both; else none. */
+/**
+ * The last two that one calculator was asked in a row, where a turn is of both; else none. Timers know themselves which
+ * of them run.
+ */
 export const ofBoth = (reading: Reading, tool: string, { last, row, turn }: State): Inputs[] =>
-  tool === last?.tool && (forBoth.test(reading.mask) || (turn?.times === 2 && theSame.test(reading.mask)))
+  tool === last?.tool &&
+  tool !== "timer" &&
+  (forBoth.test(reading.mask) || (turn?.times === 2 && theSame.test(reading.mask)))
     ? (row?.slice(-2) ?? [])
     : [];

@@ -52,7 +52,7 @@ export function earFor(tools: readonly Tool[]): Ear {
 
 /** A request opens with one of these. */
 const openers =
-  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|another one|help|timer|\S*<step[^>]*> timer)/;
+  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) )*(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|\S+ (?:me )?(?:a|an|the|my|another) (?:\S+ ){0,2}timers? (?:on|going|running|up)|\S+ on (?:a|an|the|my|another) (?:\S+ ){0,2}timers?|another one|help|timer|\S*<step[^>]*> timer)/;
 
 /** Verbs that are nouns too: "scale batteries died" orders nothing. */
 const looseVerb =

@@ -68,6 +68,40 @@ const phrases: readonly Phrase[] = [
   { marks: ["usd "], from: /^usd (?=\d+ ?(?:g|grams)\b)/g, to: "used " },
   // "R96": the sign of the rand stands before its number
   { marks: ["r1", "r2", "r3", "r4", "r5", "r6", "r7", "r8", "r9"], from: /(?<=^|[ (])r(?=\d)/g, to: "zar " },
+  // "my ganache split 240 g": what befell it, and no order
+  {
+    marks: ["ganache split"],
+    from: /\b(my|the|this) ganache (?:has |just )?split,? (?=\d+(?:\.\d+)? ?(?:g|grams)\b)(?!.*\b(?:into|between|in (?:two|three|four|half|\d))\b)/g,
+    to: "$1 ganache has split, ",
+  },
+  // "nothing? ok log it": what was answered, in wonder
+  { marks: ["? "], from: /^(?:nothing|really|none|oh|huh|no)\? (?=\S)/g, to: "" },
+  // "right, log it then: note for 10 march"
+  {
+    marks: ["then: note", "then, note", "it: note"],
+    from: /^(?:(?:right|ok|well|fine|so),? )*(?:log|note|write|save|jot) (?:it|that) (?:down )?(?:then)?[:,] (?=note\b)/g,
+    to: "",
+  },
+  // "stick on 18 mins": a timer, and no butter
+  {
+    marks: [" on "],
+    from: /\b(?:stick|pop|bung|whack|put|chuck|stick me|put me) on (?=(?:\d+|[a-z]+(?:[ -][a-z]+)?) ?(?:mins?|minutes?|hours?|hrs?)\b)/g,
+    to: "set a timer for ",
+  },
+  // "5 off the first", "and 10 on to the other", of timers
+  {
+    marks: [" off the ", " onto the ", " on to the "],
+    from: /^((?:and|ok|now|then|also),? )?(\d+)( ?min(?:s|utes)?)? (off|onto|on to) (?=the (?:first|second|third|last|other|next|oven|shells|ganache|rest|bake)\b)/g,
+    to: (_whole, lead = "", number = "", _unit, way = "") =>
+      way === "off" ? `${lead}take ${number} min off ` : `${lead}add ${number} min to `,
+  },
+  // "same cups of almond flour": as many of them
+  {
+    marks: ["same "],
+    from: /\bsame (?:number of )?(?:cups|spoons|tablespoons|teaspoons|ounces) of /g,
+    to: "same amount of ",
+  },
+  { marks: ["over night"], from: /\bover night\b/g, to: "overnight" },
   { marks: ["all told", "all up"], from: /\ball (?:told|up)\b/g, to: "in total" },
   {
     marks: ["too much trouble", "too much bother", "so kind", "don't mind", "dont mind", "n't mind"],

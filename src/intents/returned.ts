@@ -61,8 +61,19 @@ const otherChocolate: Way<Said, Topic> = ({ reading, state: { last, topics } }) 
     ? topics.findLast(({ tool }) => tool === "ganache")
     : undefined;
 
+/** "powder color instead of the gel", with a timer between. */
+const otherDose: Way<Said, Topic> = ({ reading: { text, things }, state: { last, topics } }) =>
+  last?.tool === "timer" &&
+  things.some(({ dose }) => dose) &&
+  !things.some(({ base }) => base) &&
+  /\binstead\b/.test(text)
+    ? topics.findLast(({ tool }) => tool === "dose")
+    : undefined;
+
 const lead = "^(?:(?:no|wait|sorry|so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
-const goesBack = new RegExp(`${lead}(?:back to|going back to|return to|returning to|about) (?:the|my|that) `);
+const goesBack = new RegExp(
+  `${lead}(?:back to|go back to|going back to|return to|returning to|about) (?:the|my|that) `,
+);
 const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|before|at first|earlier)\\b`);
 
 /**
@@ -70,7 +81,8 @@ const saidFirst = new RegExp(`${lead}what i (?:asked|said|wanted|had) (?:first|b
  * how much rum" names a taste that nobody spoke of: then the mix is what is returned to.
  */
 function aboutNamed({ things }: Reading, past: readonly Topic[]): Topic[] {
-  const base = things.find((thing) => thing.base)?.base;
+  const shells = things.some((thing) => thing.count === "shells") ? "batter" : undefined;
+  const base = things.find((thing) => thing.base)?.base ?? shells;
   const taste = things.find((thing) => thing.taste)?.taste;
   const ofTaste = past.filter(({ inputs }) => taste !== undefined && inputs.taste === taste);
   if (ofTaste.length > 0 || base === undefined) return ofTaste;
@@ -116,7 +128,17 @@ const saysBack: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
 /** The state with the topic in front that this sentence returns to. */
 export function returned(reading: Reading, state: State): State {
   const topic = firstOf(
-    [flavorNamed, splitGanache, stockChanged, sameShare, shellsOfSize, otherChocolate, askedFirst, saysBack],
+    [
+      flavorNamed,
+      splitGanache,
+      stockChanged,
+      sameShare,
+      shellsOfSize,
+      otherChocolate,
+      otherDose,
+      askedFirst,
+      saysBack,
+    ],
     { reading, state },
   );
   return topic && topic !== state.past?.at(-1) ? { ...state, last: topic } : state;

@@ -83,7 +83,9 @@ function putRight(
 /** "double it", "half of that" multiply what was said before; a bare number takes the place of the one before. */
 export function saidNow(tool: Tool, draft: Inputs, reading: Reading, before: Inputs): Inputs {
   const times = selfScaling.has(tool.name) ? undefined : multiplied(reading, before);
-  if (times) return { ...textOnly(draft), ...times };
+  // "double the rum", in a bowl that was weighed: what is in it was multiplied already, the bowl stays
+  const isDone = tool.name === "dose" && typeof draft.flavor_g === "number" && draft.want === "check";
+  if (times && !isDone) return { ...textOnly(draft), ...times };
   return Object.keys(draft).length === 0 ? fillSlot(reading, before, undefined) : draft;
 }
 

@@ -5,7 +5,8 @@ import { lessonCues } from "./lessons-said.ts";
 const end = "(?: (?:please|pls|now|remember|thanks|,|[.!?]))*$";
 const mine = "(?:my|our|the)";
 const habit = "(?:always|usually|normally|from now on|every time|by default)";
-const coins = "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
+const coins =
+  "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
 
 export const benchCues = cues(
   ...lessonCues,
@@ -13,7 +14,7 @@ export const benchCues = cues(
     8,
     `${mine} (?:\\S+ )?{count=trays} (?:i use |i have |here )?(?:has|holds|comes with|is|got) {number} circles`,
     `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} (?:circles|rings|rounds|outlines)\\S*`,
-    `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is )*{number} (?:circles|rings|rounds|outlines)\\S*`,
+    `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is |theres |there is |there are |thats )*{number} \\S*(?:circles|rings|rounds|outlines)\\S*`,
   ],
   [
     9,
@@ -35,6 +36,7 @@ export const benchCues = cues(
   [
     8,
     `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
+    `${mine} (?:\\S+ )?oven (?:only )?(?:takes?|holds?|fits?|has room for) (?:only )?{number} {count=trays}${end}`,
     `(?:oven|i|we) (?:takes?|holds?|fits?|bakes?|can bake|do|can do|bake|\\S*<step=bake>) {number} {count=trays} (?:at once|at a time|at the same time|together)`,
     `^(?:i|we) (?:always |usually |normally )?(?:rest|bake|cool|mature|\\S*<step=(?:rest|bake|cool|mature)>) (?:mine|them|my \\S+|the shells|everything) (?:for )?{time}${end}`,
   ],

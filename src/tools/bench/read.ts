@@ -67,7 +67,13 @@ const onTray = (reading: Reading) => reading.things.some((each) => each.count ==
 /** "my mat has 28 circles", "my tray is 30 by 40 cm", "two trays at once". */
 function readTray(reading: Reading): Draft {
   if (!onTray(reading)) return {};
-  if (/at once|at a time|at the same time|together/.test(reading.mask)) {
+  // "my oven takes two trays": as many at once
+  if (
+    /at once|at a time|at the same time|together/.test(reading.mask) ||
+    /oven (?:\S+ )?(?:takes?|holds?|fits?|has room for) (?:only )?\S*<number> \S*count=trays/.test(
+      reading.mask,
+    )
+  ) {
     const trays = counted(reading, "trays");
     return trays === undefined ? {} : { trays_at_once: trays };
   }

@@ -17,6 +17,11 @@ export function answerButtercream(said: ButtercreamInputs, world: World): Outcom
       status: "declined",
       headline: `I have the parts of meringue buttercream only (whites, sugar, butter), none for ${said.other} buttercream. Save your recipe and I scale it.`,
     };
+  if (said.added)
+    return {
+      status: "declined",
+      headline: `I have no rule for more ${said.added.name} in a buttercream, so the recipe stays as it was: whites 100, sugar 150, butter 250. If ${plain(said.added.grams)} g is all the ${said.added.name} you have, say "buttercream from ${plain(said.added.grams)} g ${said.added.name}".`,
+    };
   if (said.asks_heat)
     return {
       status: "answered",

@@ -19,6 +19,8 @@ const inputs = later(() =>
     /** The shells' diameter, where macarons were counted. */
     diameter_mm: z.optional(diameter_mm),
     whites_count: z.optional(count("whites")),
+    /** More of one part than the recipe has: "add 50 g sugar". */
+    added: z.optional(z.object({ name: z.string(), grams: weight_g })),
     asks_heat: z.optional(z.boolean()),
     /** "how many egg whites is that": eggs to crack. */
     asks_eggs: z.optional(z.boolean()),
@@ -181,6 +183,7 @@ export const buttercream = tool<ButtercreamInputs>({
   rivals: [
     ["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons", "diameter_mm"],
     ["asks_heat"],
+    ["added"],
   ],
   read: readButtercream,
   compute: answerButtercream,

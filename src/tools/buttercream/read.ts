@@ -35,7 +35,23 @@ const otherKind = new RegExp(
   `\\b(${kinds})(?: (?:style|type))? (?:butter ?cream|b ?c\\b)|\\bbutter ?cream,? (${kinds}) (?:style|type)\\b`,
 );
 
+/** "add 50 g sugar", "and 50 g more butter", behind a buttercream: more of one part, and no other recipe. */
+function partAdded(reading: Reading, { last, follows }: Memory): Partial<ButtercreamInputs> | undefined {
+  if (last?.tool !== "buttercream" || !follows) return undefined;
+  const [only, ...others] = weighed(reading);
+  const part = partOf[only?.thing?.ingredient ?? ""];
+  const isAdded =
+    /^(?:(?:and|so|ok|oh|now|then|also|oops|if|what if|can|should|could|i|we|ive|have|just|accidentally|already) )*(?:add(?:ed|ing)?|put(?: in)?|stir(?:red)?(?: in)?|tipped(?: in)?|plus) (?:another |an extra |in )?\S*<weight> |<weight> (?:more|extra) |\b(?:another|an extra) \S*<weight>/.test(
+      reading.mask,
+    );
+  return only && part && others.length === 0 && isAdded && !/\bhow (?:much|many)\b/.test(reading.text)
+    ? { added: { name: part, grams: only.grams } }
+    : undefined;
+}
+
 export function readButtercream(reading: Reading, memory: Memory): Partial<ButtercreamInputs> {
+  const added = partAdded(reading, memory);
+  if (added) return added;
   const out: Partial<ButtercreamInputs> = {};
   const other = otherKind.exec(reading.text)?.slice(1).find(Boolean);
   if (other) out.other = other;
@@ -94,8 +110,19 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     if (says(reading, /(?:^| )(?:total|altogether|in all)(?: |$)/) || isOfWhole)
       return { total_g: bare.value };
     const slot = slots.find((each) => before[each] !== undefined);
-    if (slot) return { [slot]: bare.value };
+    // "two blocks", behind one of 250 g
+    const packs = /\b(?:blocks?|packs?|packets?|bars?|tubs?|pats?)\b/.test(reading.text);
+    if (slot?.endsWith("_g") && packs && bare.value <= 20)
+      return { [slot]: (before[slot] ?? 0) * bare.value };
+    // a count where hundreds of grams were is no weight
+    if (slot && !(slot.endsWith("_g") && bare.value < (before[slot] ?? 0) / 25))
+      return { [slot]: bare.value };
   }
+  // "and buttercream with another five", behind so many whites
+  const whitesBefore = (memory.last?.inputs as { whites_count?: number } | undefined)?.whites_count;
+  const five = /\b(?:with|from|on|out of) (?:another|the other|the same|those|these) $/;
+  if (bare && bare.value <= 24 && whitesBefore !== undefined && five.test(reading.text.slice(0, bare.at[0])))
+    return { whites_count: bare.value };
   const whites = reading.amounts.find(isWhitesCount);
   if (whites) out.whites_count = whites.value;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");

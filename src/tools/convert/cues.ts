@@ -23,6 +23,11 @@ const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
 
 export const convertCues = cues(
+  // its own question, whatever was flavored before
+  [
+    12,
+    `^(?:(?:and|so|ok|also) )*(?:whats|what is|how much is|what are) {volume} (?:of )?(?:\\S+ )?{ingredient} in {unit}${end}`,
+  ],
   // refused, and no cost
   [
     12,
@@ -62,7 +67,7 @@ export const convertCues = cues(
   [-6, "gas .. {time} on the clock", "gas .. (?:timer|alarm)"],
   [
     4,
-    `^(?:and |what about |now )*(?:the )?same (?:weight|amount|volume|quantity|measure) of {ingredient}${end}`,
+    `^(?:and |what about |now )*(?:the )?same (?:weight|amount|volume|quantity|measure|number of cups|{unit=(?:cup|tbsp|tsp|oz)}) of {ingredient}${end}`,
   ],
   [4, "gas (?:mark )?(?:{number}|{fraction})"],
   [

@@ -7,7 +7,7 @@ import { counted, plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
 import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
-import { keptShare, withExtras } from "./extras.ts";
+import { hasExtras, keptShare, pricedAlone, withExtras } from "./extras.ts";
 import { levelled } from "./level.ts";
 
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
@@ -25,7 +25,9 @@ function answerNow(said: CostInputs, world: World): Outcome {
   const level = levelled(said);
   if ("status" in level) return level;
   const { inputs, sums } = level;
-  const outcome = withExtras(answerLevel(inputs, world), inputs);
+  const bare = answerLevel(inputs, world);
+  // without a cost the extras are in it already
+  const outcome = bare.figures?.some((each) => each.name === "cost") ? withExtras(bare, inputs) : bare;
   return sums.length && outcome.working ? { ...outcome, working: [...sums, ...outcome.working] } : outcome;
 }
 
@@ -68,6 +70,9 @@ function answerLevel(inputs: CostInputs, world: World): Outcome {
     whole && !("status" in whole) && inputs.per_box && inputs.boxes ? ofOneBox(whole, inputs.boxes) : whole;
   if (bill && "status" in bill) return bill;
   const want = wantOf(inputs);
+  // "20 at €1.80 each less 10 %": what is charged, whatever it costs
+  if (!bill && inputs.price !== undefined && hasExtras(inputs) && inputs.margin_percent === undefined)
+    return pricedAlone(inputs, currencyOf(inputs, world));
   if (!bill)
     return inputs.price !== undefined && inputs.margin_percent !== undefined
       ? backward(inputs, world)

@@ -33,6 +33,15 @@ export function currencyOf(inputs: CostInputs, world: World): string {
   return currency ?? set ?? "USD";
 }
 
+/** The boxes that go with what is asked about; a part of a box where a price is laid against a share of them. */
+function boxesIn({ boxes, box_of, macarons, price, margin_percent, markup_percent }: CostInputs): number {
+  if (boxes !== undefined) return boxes;
+  if (box_of === undefined || macarons === undefined) return 1;
+  const share = macarons / box_of;
+  const isPriced = [price, margin_percent, markup_percent].some((each) => each !== undefined);
+  return isPriced || share < 1 ? share : Math.ceil(share - 1e-9);
+}
+
 /** Everything that costs; undefined when nothing was said of it, an outcome when something is missing. */
 export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undefined {
   const { lines, assumed, taught } = recipeOf(inputs, world);
@@ -80,6 +89,13 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   add("ingredients", inputs.ingredients);
   add("cost", inputs.cost);
   add("packaging", inputs.packaging);
+  const boxes = boxesIn(inputs);
+  if (inputs.box_packaging !== undefined)
+    add(
+      "packaging",
+      inputs.box_packaging * boxes,
+      boxes === 1 ? "packaging" : `${plain(boxes, 2)} boxes × ${moneyText(inputs.box_packaging, currency)}`,
+    );
   add("labor", inputs.labor);
   const rate = inputs.labor_per_h ?? (inputs.labor_min !== undefined ? world.bench.labor_per_h : undefined);
   if (inputs.labor_min !== undefined && rate === undefined)

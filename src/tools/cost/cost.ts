@@ -42,6 +42,9 @@ export const inputs = later(() =>
     cost: z.optional(money),
     ingredients: z.optional(money),
     packaging: z.optional(money),
+    /** What one box is packed in, whatever its size; `box_of` says how many it holds. */
+    box_packaging: z.optional(money),
+    box_of: z.optional(count("macarons")),
     labor: z.optional(money),
     labor_min: z.optional(time_min),
     labor_per_h: z.optional(money),

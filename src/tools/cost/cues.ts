@@ -85,7 +85,16 @@ export const costCues = cues(
   ],
 );
 
-export const costGoesOn = cues([
-  4,
-  "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$",
-]);
+export const costGoesOn = cues(
+  [
+    9,
+    "(?:my time|labou?r|work|wages?) (?:(?:is|was|of|:|=|took) )*{time} (?:(?:at|x|@|times|for|paid at|,) ?(?:{number}|{money}|{when})|{factor})",
+    "^(?:(?:and|plus|add|also|with|ok|so) )*{time} (?:of (?:my time|work|labou?r) |my time |work |labou?r )?(?:(?:at|x|@|times) (?:{number}|{money}|{when})|{factor})",
+    "^(?:(?:and|plus|add|also|with|the) )*(?:{count=boxes}|ribbon|sticker) (?:(?:is|are|was|costs?) )?(?:{number}|{money})",
+    "(?:an_hour|hour)\\S* (?:of (?:my time|work|labou?r) )?(?:is|costs|is worth|counts as) (?:worth )?(?:{number}|{money}|{when})",
+  ],
+  [
+    4,
+    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$",
+  ],
+);

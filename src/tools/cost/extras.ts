@@ -14,16 +14,26 @@ const kinds = [
 ] as const;
 
 /** Which of them an amount is, by the word behind it or before it: "19% vat", "a discount of 10 %". */
-function kindOf({ text }: Reading, { at }: Amount): (typeof kinds)[number][0] | undefined {
+function kindOf({ text }: Reading, { at, dim, unit }: Amount): (typeof kinds)[number][0] | undefined {
   const [before, behind] = [text.slice(0, at[0]), text.slice(at[1])];
   const near = (words: string) =>
     new RegExp(`^ ?(?:(?:of|in|as|for|platform|card|the) )?${words}\\b`).test(behind) ||
     new RegExp(`\\b${words} (?:(?:is|are|of|at|takes?|keeps?|charges?|a|:|=) )*$`).test(before);
-  return kinds.find(([, words]) => near(words))?.[0];
+  const named = kinds.find(([, words]) => near(words))?.[0];
+  if (named) return named;
+  // "20 at €1.80 each less 10 %"
+  const isLess = dim === "percent" || unit === "times";
+  return isLess &&
+    /\b(?:less|minus|take off|knock off)(?: another)? $/.test(before) &&
+    !/margin|mark ?-?up/.test(text)
+    ? "discount_percent"
+    : undefined;
 }
 
 /** "fees 8%", "add 19% vat", "10% discount": what each says, and the amounts that it was said by. */
 export function readExtras(reading: Reading): { draft: Draft; taken: Amount[] } {
+  const off = lessSaid(reading);
+  if (off) return off;
   const said = reading.amounts.filter(
     (each) =>
       (each.dim === "percent" || (each.dim === "number" && each.unit === "" && !each.fraction)) &&
@@ -37,7 +47,58 @@ export function readExtras(reading: Reading): { draft: Draft; taken: Amount[] } 
   };
 }
 
-const hasExtras = ({ discount_percent, tax_percent, fee_percent }: Draft): boolean =>
+/** "less 10 %" alone has become a factor of what was worked out. */
+function lessSaid({ amounts, text }: Reading): { draft: Draft; taken: Amount[] } | undefined {
+  const [times, ...others] = amounts;
+  const isLess =
+    times?.unit === "times" && others.length === 0 && times.value < 1 && /%|percent/.test(times.text);
+  if (!isLess || !/\b(?:less|minus|off)\b/.test(text)) return undefined;
+  return { draft: { discount_percent: Math.round((1 - times.value) * 1e8) / 1e6 }, taken: [times] };
+}
+
+/** A price with what comes off and on, where nothing was said of what it costs. */
+export function pricedAlone(inputs: CostInputs, currency: string): Outcome {
+  const {
+    price = 0,
+    discount_percent: off = 0,
+    tax_percent: tax = 0,
+    fee_percent: fee = 0,
+    macarons = 1,
+  } = inputs;
+  const charged = price * (1 - off / 100);
+  const money = (value: number) => moneyText(value, currency);
+  const said = [
+    ...(off ? [`${share(off)} off ${money(price)}`] : []),
+    ...(fee ? [`${money(charged * (1 - fee / 100))} of it yours, ${share(fee)} goes on fees`] : []),
+    ...(tax ? [`${money(charged * (1 + tax / 100))} with ${share(tax)} tax on top`] : []),
+  ];
+  return {
+    status: "answered",
+    headline: `${money(charged)}${macarons > 1 ? `, ${money(charged / macarons)} a macaron` : ""}: ${said.join("; ")}`,
+    figures: [
+      { name: "price", value: charged, unit: currency },
+      ...(fee ? [{ name: "left", value: charged * (1 - fee / 100), unit: currency }] : []),
+      ...(tax ? [{ name: "price with tax", value: charged * (1 + tax / 100), unit: currency }] : []),
+      ...(macarons > 1 ? [{ name: "price per macaron", value: charged / macarons, unit: currency }] : []),
+    ],
+    rule: {
+      text: `price${off ? " × (1 − discount)" : ""}${fee ? ", fees off it" : ""}${tax ? ", tax on top of it" : ""}`,
+      basis: "arithmetic",
+    },
+    cautions: tax ? ["Whether you charge tax, and how much, is for your tax office to say."] : [],
+    working: [
+      ...(off ? [`${money(price)} × ${plain(1 - off / 100, 4)} = ${money(charged)}`] : []),
+      ...(fee
+        ? [`${money(charged)} × ${plain(1 - fee / 100, 4)} = ${money(charged * (1 - fee / 100))}`]
+        : []),
+      ...(tax
+        ? [`${money(charged)} × ${plain(1 + tax / 100, 4)} = ${money(charged * (1 + tax / 100))}`]
+        : []),
+    ],
+  };
+}
+
+export const hasExtras = ({ discount_percent, tax_percent, fee_percent }: Draft): boolean =>
   [discount_percent, tax_percent, fee_percent].some((each) => each !== undefined);
 
 const share = (percent: number) => `${plain(percent, 2)} %`;

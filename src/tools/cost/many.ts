@@ -68,9 +68,15 @@ const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
 });
 
 /** "8 boxes of 6 at $15": eight, each at that price. */
-const boxesSold = ({ amounts, mask }: Reading): number | undefined =>
+const boxesSold = ({ amounts, mask, text }: Reading): number | undefined =>
   /<count=boxes>(?: of \S*<number>(?: \S*<count=macarons>)?)? at \S*<(?:money|number)>/.test(mask)
-    ? amounts.find((each) => each.dim === "number" && each.of?.count === "boxes" && each.value > 1)?.value
+    ? amounts.find(
+        (each) =>
+          each.dim === "number" &&
+          each.of?.count === "boxes" &&
+          each.value > 1 &&
+          !/box(?:es)? of $/.test(text.slice(0, each.at[0])),
+      )?.value
     : undefined;
 
 /** "the batch cost me 14 and fills 4 boxes". */
@@ -114,7 +120,7 @@ function eachOf(reading: Reading, money: readonly Sum[]): number | undefined {
 }
 
 /** "a box of six". */
-function perBox(reading: Reading): number | undefined {
+export function perBox(reading: Reading): number | undefined {
   return reading.amounts.find(
     (each) =>
       each.dim === "number" &&

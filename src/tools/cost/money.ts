@@ -20,7 +20,7 @@ export interface Sum {
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charging|price|priced|retail|goes? for|went for|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charged|charging|price|priced|retail|goes? for|went for|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
@@ -70,6 +70,12 @@ export function sums(reading: Reading): Sum[] {
         amount,
         tail(wordsBetween(list, places[at - 1] ?? -1, place), at === 0),
         head(wordsBetween(list, place, places[at + 1] ?? list.length)),
+        isBoxBeside(
+          amount.value,
+          moneys.slice(0, at).map((each) => each.value),
+          wordsBetween(list, places[at - 1] ?? -1, place),
+          list.length,
+        ),
       ),
       amount,
     };
@@ -88,6 +94,13 @@ function isSaidAsSum(amount: Amount, list: readonly Piece[]): boolean {
     return true;
   // "selling a dozen at $24"
   if (amount.of || /dozen|couple/.test(amount.text)) return false;
+  // "0.80 packaging", "30 labor"
+  if (
+    /^ ?(?:of |for )?(?:the )?(?:packaging|packing|labou?r|wages?)\b/.test(
+      wordsBetween(list, at, list.length),
+    )
+  )
+    return true;
   // "ingredients were $8.50 and packaging 1.50"
   if (
     /\b(?:ingredients?|packaging|boxes|ribbons?|stickers?|labels)(?: (?:is|are|was|were|costs?|another|about))?$/.test(
@@ -121,6 +134,16 @@ function centsBehind(list: readonly Piece[], place: number): number {
     : 0;
 }
 
+/**
+ * "ingredients €9 box €1.20": what it is packed in, where it costs less than what came before it. Alone, "box 1.20" is
+ * that too: what a box is sold at is said to be so.
+ */
+function isBoxBeside(value: number, earlier: readonly number[], before: string, words: number): boolean {
+  const own = before.split(joint).at(-1)?.trim() ?? "";
+  if (!/^(?:(?:add|also|with) )*(?:the )?(?:box|bag|ribbon|sticker|label)$/.test(own)) return false;
+  return earlier.length === 0 ? words <= 4 : value < Math.max(...earlier);
+}
+
 /** "USD cent" is a hundredth of a USD. */
 const codeOf = (unit: string) => (unitRow(unit).dim === "money" ? unit.slice(0, 3) : unit);
 
@@ -148,8 +171,16 @@ function earliest(text: string): Use | undefined {
   return found.sort((a, b) => a.at - b.at)[0]?.use;
 }
 
-function useOf(amount: Amount, before: string, after: string): Use | undefined {
+function useOf(amount: Amount, before: string, after: string, isBox: boolean): Use | undefined {
+  if (isBox) return "packaging";
   if (amount.per && unitRow(amount.per.unit).dim === "time") return "rate";
+  // "an hour of my time is 20"
+  if (
+    /\bhours?(?: of (?:my time|work|labou?r))? (?:is|costs|counts as|is worth|worth|goes for)(?: worth)?(?: about)?$/.test(
+      before.trim(),
+    )
+  )
+    return "rate";
   // "took $30 for a box": what it brought in, and not what the box cost
   if (
     /\b(?:took|take|got|get|earned|earn|made|fetched)(?: in)?$/.test(before.trim()) &&
@@ -257,7 +288,7 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
-    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\bwants? (?:it|them|one|a box) for \d|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d/.test(
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\bwants? (?:it|them|one|a box) for \d|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d|^(?:(?:and|plus|add|also|the|with) )*(?:box|bag|ribbon|sticker|label)(?: (?:is|was|costs?))? \d+[.,]\d+(?: each| a box| per box)?$|\b(?:labou?r|wages?|my time)\b|\bhours?(?: of (?:my time|work))? (?:is|costs|counts as|is worth) \d|\bbox(?:es)? of \d+ (?:at|for) \d/.test(
       wordsOf(reading),
     )
   )

@@ -6,8 +6,9 @@ import { inBase } from "../lib/units.ts";
 import { carry, changeTo } from "./carry.ts";
 import type { CostInputs } from "./cost.ts";
 import { readCounts, readMaking } from "./making.ts";
-import { macaronsSaid, readBoxes, wholeOf } from "./many.ts";
+import { macaronsSaid, perBox, readBoxes, wholeOf } from "./many.ts";
 import { sums } from "./money.ts";
+import { ofOneBox, packed, withoutHours } from "./packed.ts";
 import { readLinesAndPrices } from "./prices.ts";
 import { resized } from "./resized.ts";
 import { readLabor, readShares } from "./shares.ts";
@@ -19,20 +20,27 @@ type Draft = Partial<CostInputs>;
 const withoutWork =
   /\b(?:(?:without|leave out|forget|minus|not counting) (?:the |my |any )?(?:hours?|time|work|labou?r|wages?)|leave (?:the |my )?(?:hours?|time|work|labou?r|wages?) out)\b/;
 
-export function readCost(reading: Reading, memory: Memory): Draft {
+export function readCost(said: Reading, memory: Memory): Draft {
+  const reading = withoutHours(said);
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-  const money = sums(reading);
+  const money = packed(sums(reading), reading, before, memory);
   if (memory.slot === "price_for") return { ...before, price_for: priceFor(reading, before) };
   const other = memory.follows && memory.slot === undefined ? resized(reading, before) : undefined;
   if (other) return { ...other, ...changeTo(before, other, memory) };
   const macarons = macaronsSaid(reading, money, memory);
   const part_of = wholeOf(reading, money, before, macarons);
+  const box_of = perBox(reading);
   const draft: Draft = {
-    ...readSums(reading, money, memory),
+    ...ofOneBox(
+      readSums(reading, money, memory),
+      money,
+      reading,
+      box_of ?? (memory.follows ? before.box_of : undefined),
+    ),
     ...readLinesAndPrices(reading, money, memory),
-    ...readLabor(reading, money, memory.slot),
+    ...readLabor(reading, money, memory.slot, memory.follows ? before : {}),
     ...readShares(withoutCount(reading, macarons), memory, before, money),
-    ...(before.packaging !== undefined &&
+    ...((before.packaging ?? before.box_packaging) !== undefined &&
     /\b(?:without|leave out|forget|minus|no) (?:the |any )?(?:boxes|box|packaging|bags|ribbons?)\b/.test(
       reading.text,
     )
@@ -64,10 +72,9 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     says(reading, /cost|come to|run me/);
   // "plus 150 g whites at 5 a kilo", on top of what was priced before
   if (
-    memory.follows &&
     draft.lines &&
     before.lines &&
-    /^(?:(?:and|ok|oh|also) )*(?:plus|add|with|also) /.test(reading.text)
+    /^(?:(?:and|ok|oh|also|i|ah|wait|no) )*(?:plus|add|with|also|forgot|left out|missed) /.test(reading.text)
   )
     draft.lines = [
       ...before.lines.filter(({ name }) => !draft.lines?.some((each) => each.name === name)),
@@ -80,14 +87,28 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     /\b(?:one|a|the|per) house (?:batch|recipe|formula)\b/.test(reading.text)
   )
     draft.lines = houseFormula.map(({ name, parts }) => ({ name, grams: parts }));
+  const counts = memory.slot === "more_prices" ? {} : readCounts(reading, money);
+  // "20 at €1.80 each less 10 %": what a discount is off is a price
+  if (
+    draft.discount_percent !== undefined &&
+    draft.cost !== undefined &&
+    draft.price === undefined &&
+    !says(reading, /cost|costs|spent|spend|paid|make|makes|made/)
+  ) {
+    draft.price = draft.cost;
+    delete draft.cost;
+    if (counts.cost_for !== undefined) counts.price_for = counts.cost_for;
+    delete counts.cost_for;
+  }
   const carried = carry(
     before,
     {
       ...draft,
-      ...(memory.slot === "more_prices" ? {} : readCounts(reading, money)),
+      ...counts,
       ...readMaking(reading, { ...(memory.follows ? before : {}), ...draft }, formula),
       ...(macarons !== undefined ? { macarons } : {}),
       ...(part_of !== undefined ? { part_of } : {}),
+      ...(box_of !== undefined ? { box_of } : {}),
       ...(formula ? { formula } : {}),
       ...(points ? { lines: table.map(({ name, grams }) => ({ name, grams })) } : {}),
       ...readWant(reading, draft, memory.follows ? before : {}),
@@ -98,7 +119,18 @@ export function readCost(reading: Reading, memory: Memory): Draft {
     },
     memory.follows,
   );
-  return { ...carried, ...changeTo(before, carried, memory) };
+  const now = withOnePackaging(carried, draft);
+  return { ...now, ...changeTo(before, now, memory) };
+}
+
+/** Packaging said for a box takes the place of one said for all of it, and the other way round. */
+function withOnePackaging({ packaging, box_packaging, ...others }: Draft, said: Draft): Draft {
+  const [ofAll, ofBox] = [said.packaging !== undefined, said.box_packaging !== undefined];
+  return {
+    ...others,
+    ...(packaging !== undefined && (ofAll || !ofBox) ? { packaging } : {}),
+    ...(box_packaging !== undefined && (ofBox || !ofAll) ? { box_packaging } : {}),
+  };
 }
 
 /** "each", "for one", "all of them": for how many macarons the price is. */
@@ -132,6 +164,17 @@ function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
     !says(reading, /margin|mark ?-?up|food cost|profit/)
   )
     return before.want ? { want: before.want } : {};
+  // "what if the cost goes up to 20", behind a price: what to charge then
+  if (
+    before.want === "price" &&
+    before.margin_percent !== undefined &&
+    draft.cost !== undefined &&
+    says(
+      reading,
+      /cost(?:s)? (?:me )?(?:goes|went|go|rises|rose|is|was|were|comes|came|jumps|jumped|climbs) (?:up |down )?(?:to )?\S*</,
+    )
+  )
+    return { want: "price" };
   if (says(reading, /break even/)) return { want: "break even" };
   if (says(reading, /mark ?-?up/)) return { want: "markup" };
   if (says(reading, /food cost/)) return { want: "food cost" };

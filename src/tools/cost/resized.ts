@@ -24,14 +24,29 @@ const forOrders = new RegExp(
 );
 
 /** The bill of before for another number of macarons; undefined where no other number is said. */
+/** "no 12", "12 instead", behind a box of 6. */
+const otherBox =
+  /^(?:(?:no|nope|sorry|i|mean|meant|make|it|that|ok|and|or|what|about|how|actually|wait|rather|say|if|its|boxes|a|the) )*\S*<number>(?: (?:instead|then|sorry|please|rather|\S*<count=macarons>|in it|in a box))*(?: [?.])?$/;
+
 export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
-  const priced = parts.some((key) => before[key] !== undefined);
+  const priced = [...parts, "box_packaging" as const].some((key) => before[key] !== undefined);
   if (!priced || others.length > 0 || (only && only.dim !== "number")) return undefined;
   const batch = before.part_of ?? before.cost_for ?? before.macarons;
   const times = only && forOrders.test(mask) ? only.value : undefined;
   if (times === undefined && batch === undefined) return undefined;
-  const isPrice = before.price !== undefined && before.price_for !== 1 && !ofBox.test(mask);
+  // a number behind what one box costs is another box; behind a price or a margin it may be that
+  const isOther =
+    before.box_of !== undefined &&
+    before.box_of === before.macarons &&
+    before.price === undefined &&
+    before.margin_percent === undefined &&
+    before.markup_percent === undefined &&
+    only?.unit === "" &&
+    only.value >= 2 &&
+    otherBox.test(mask);
+  const isBox = ofBox.test(mask) || isOther;
+  const isPrice = before.price !== undefined && before.price_for !== 1 && !isBox;
   const number =
     times !== undefined && batch !== undefined
       ? batch * times
@@ -39,7 +54,7 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
         ? 1
         : only &&
             Number.isInteger(only.value) &&
-            (ofBox.test(mask) || ofThem.test(mask) || (forMany.test(mask) && !isPrice))
+            (isBox || ofThem.test(mask) || (forMany.test(mask) && !isPrice))
           ? only.value
           : undefined;
   const factor = times ?? (number !== undefined && batch !== undefined ? number / batch : undefined);
@@ -53,6 +68,11 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
     ),
     ...(whole ? { price: (before.price ?? 0) * factor } : {}),
     ...(number === undefined ? {} : { macarons: number, cost_for: number }),
+    ...(isBox && number !== undefined ? { box_of: number } : {}),
+    // "for 5 orders", each in a box of its own
+    ...(times !== undefined && before.box_packaging !== undefined && before.box_of === undefined
+      ? { boxes: times * (before.boxes ?? 1) }
+      : {}),
     ...(number !== undefined && before.price_for !== undefined && before.price_for !== 1
       ? { price_for: number }
       : {}),

@@ -1,5 +1,5 @@
 /** Hours of work, and the percentage that a price goes by. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
@@ -9,7 +9,7 @@ import type { Sum } from "./money.ts";
 type Draft = Partial<CostInputs>;
 
 /** "two hours work at €15 an hour", "an hour and a half of my time at $18 an hour". */
-export function readLabor(reading: Reading, money: readonly Sum[], slot?: string): Draft {
+export function readLabor(reading: Reading, money: readonly Sum[], slot?: string, before: Draft = {}): Draft {
   // "18", where it was asked what an hour is worth
   if (slot === "labor_per_h") {
     const said = money[0]?.value ?? bareNumbers(reading)[0]?.value;
@@ -17,6 +17,10 @@ export function readLabor(reading: Reading, money: readonly Sum[], slot?: string
   }
   const rate = money.find((each) => each.use === "rate");
   const time = reading.amounts.find((each) => each.dim === "time");
+  const worth = hourWorth(reading, money);
+  // an hour's worth is no hour of work where the hours are known
+  if (worth !== undefined)
+    return { labor_per_h: worth, ...(before.labor_min === undefined ? { labor_min: 60 } : {}) };
   const half = reading.amounts.find(
     (each) =>
       time &&
@@ -32,9 +36,36 @@ export function readLabor(reading: Reading, money: readonly Sum[], slot?: string
             ? (rate.value / inBase(rate.amount.per.value, rate.amount.per.unit)) * 60
             : rate.value,
         }
-      : {}),
+      : time
+        ? bareRate(reading, time)
+        : {}),
     ...(min !== undefined ? { labor_min: min } : {}),
   };
+}
+
+/** "labor 2 h x 15", "2 hours of my time at 12.50": so much an hour. */
+function bareRate({ amounts, text }: Reading, time: Amount): Draft {
+  const number = amounts.find((each) => {
+    const between = text.slice(time.at[1], each.at[0]);
+    const isBehind = each.dim === "number" && each.at[0] >= time.at[1];
+    const asFactor = each.unit === "times" && /^[x×*]/.test(each.text) && isWork.test(`${between}x`);
+    return isBehind && (asFactor || (each.unit === "" && isWork.test(between)));
+  });
+  return number ? { labor_per_h: number.value } : {};
+}
+
+const isWork = /^ ?(?:(?:of )?(?:my time|work|labou?r|wages?) )?(?:,? ?(?:at|for|x|@|times|paid at|a) ?)$/;
+
+/** "an hour of my time is 20". */
+function hourWorth({ mask, amounts, whens }: Reading, money: readonly Sum[]): number | undefined {
+  const isSaid =
+    /(?:^| )(?:an|1|one|each|every|per|my)?_?\S*hour\S*(?: of (?:my time|work|labou?r))? (?:is|costs|counts as|is worth|worth|goes for) (?:worth )?(?:about )?\S*<(?:money|number|when)>/.test(
+      mask,
+    );
+  if (!isSaid) return undefined;
+  const number = amounts.find((each) => each.dim === "number");
+  const when = whens.find((each) => /^\d+(?:[.,]\d+)?$/.test(each.text));
+  return money[0]?.value ?? number?.value ?? (when && Number(when.text.replace(",", ".")));
 }
 
 /** A percentage is the margin, unless markup or food cost is what it stands beside. */

@@ -10,7 +10,10 @@ type Draft = Partial<CostInputs>;
 export function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
   const out: Draft = {};
   const codes = currenciesOf(money);
-  if (codes[0]) out.currency = codes[0];
+  const earlier = memory.last?.tool === "cost" ? (memory.last.inputs as Draft).currency : undefined;
+  // "80 cents", behind euros: hundredths of those
+  const isCents = money.length > 0 && money.every(({ amount }) => amount.unit === "USD cent");
+  if (codes[0] && !(isCents && earlier)) out.currency = codes[0];
   if (codes.length > 1) out.mixed = codes.join(" and ");
   const signs = [...new Set(money.map((each) => each.bare).filter((each) => each !== undefined))];
   if (signs[0] !== undefined && codes.length < 2) out.bare_sign = signs[0];
@@ -20,10 +23,15 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   const plainSums = pack ? [] : money.filter((each) => !isWeightPrice(each, reading));
   for (const { use, value, amount } of plainSums) {
     if (use === "rate" || use === undefined) continue;
-    const boxes =
-      use === "packaging" && isEach(reading.text.slice(0, amount.at[0]), reading.text.slice(amount.at[1]))
-        ? boxesOf(reading)
-        : 1;
+    const ofBox =
+      use === "packaging" && isEach(reading.text.slice(0, amount.at[0]), reading.text.slice(amount.at[1]));
+    const known = ofBox ? boxesOf(reading) : 1;
+    // "packaging 0.80 a box", of nobody knows how many: it goes with each box, whatever is asked
+    if (ofBox && known === undefined) {
+      out.box_packaging = (out.box_packaging ?? 0) + value;
+      continue;
+    }
+    const boxes = known ?? 1;
     // "thats another $3.50 in packaging": on top of what was said before
     const more =
       memory.follows && memory.last?.tool === "cost" && anotherSum.test(reading.text.slice(0, amount.at[0]))
@@ -89,18 +97,30 @@ const sumAlone =
   /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:instead|then))?(?: [?])?$/;
 
 /** "packaging $1.20 a box, 6 boxes". */
-const eachBox = /^ ?(?:a|per|for (?:a|each|every)|each) box\b/;
+const eachBox = /^ ?(?:(?:of |for )?packag\w* )?(?:a|per|\/|for (?:a|each|every|one)|each|every|the) ?box\b/;
+/** "packaging per box 0.80", "each box needs 0.80 of packaging". */
+const eachBoxBefore =
+  /\b(?:packag\w*|packing|ribbons?|stickers?|labels?|wrap\w*|bags?) (?:per|a|for (?:a|each|every|one)|each|every) box (?:is |costs? |at |comes to |: )?$|\b(?:each|every) box (?:costs?|needs|takes|gets) (?:me )?(?:about )?$/;
 /** "two boxes 1.20 each" as well. */
 const isEach = (before: string, behind: string): boolean =>
   eachBox.test(behind) ||
-  (/\bboxes (?:at |for |@ |are |were )?$/.test(before) && /^ ?(?:each|apiece|a piece)\b/.test(behind));
-const boxesOf = (reading: Reading): number =>
+  eachBoxBefore.test(before) ||
+  /\b\d+ boxes (?:at|@) $/.test(before) ||
+  (/\bboxes (?:at |for |@ |are |were |is |cost (?:me )?)?$/.test(before) &&
+    /^ ?(?:each|apiece|a piece)\b/.test(behind));
+const boxesOf = (reading: Reading): number | undefined =>
   reading.amounts.find(
     (each) =>
       each.dim === "number" &&
       each.of?.count === "boxes" &&
+      Number.isInteger(each.value) &&
+      !isSumOf(each, reading) &&
       !/box(?:es)? of $/.test(reading.text.slice(0, each.at[0])),
-  )?.value ?? 1;
+  )?.value;
+
+/** "packaging 1 a box": a sum, and no count of boxes. */
+const isSumOf = ({ at }: Reading["amounts"][number], { text }: Reading): boolean =>
+  eachBox.test(text.slice(at[1]));
 
 /** The currencies said; bare "cents" are those of the one that was named. */
 function currenciesOf(money: readonly Sum[]): string[] {

@@ -2,7 +2,7 @@
 import { matures } from "../../../data/rules/step-times.ts";
 import type { Outcome, Plan, World } from "../contract/index.ts";
 import { type DayPlan, wallText } from "../day-plan/index.ts";
-import { friendly, localDay, localIso, shortDay, weekdayOf } from "../lib/days.ts";
+import { friendly, localDay, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
 import { counted, plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
@@ -10,7 +10,9 @@ import { ahead, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
 import { keptPlan, msOf, timerOf, wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
-import { stepMeant } from "./progress.ts";
+import { dueAt, started, whichWay } from "./moved.ts";
+import { hasMoved } from "./moved-said.ts";
+import { overWith, stepMeant } from "./progress.ts";
 import { withRecipes } from "./recipes.ts";
 import { undatedSheet } from "./sheet.ts";
 import { cannot, shown } from "./shown.ts";
@@ -28,8 +30,9 @@ const asking = (question: string, slot: string): Outcome => ({
 });
 
 /** What is asked about a plan that there is, rather than a new one. */
-const isAbout = ({ want, no_rest, macarons, due }: DayInputs) =>
-  (want !== undefined && want !== "plan") || Boolean(no_rest && macarons === undefined && due === undefined);
+const isAbout = ({ want, no_rest, macarons, due, ...said }: DayInputs) =>
+  (want !== undefined && want !== "plan") ||
+  Boolean((no_rest || hasMoved(said)) && macarons === undefined && due === undefined);
 
 /** The plan that is meant: the one spoken of, or the kept one where the words are about a plan alone. */
 function planMeant(said: DayInputs, world: World): Plan | undefined {
@@ -106,6 +109,7 @@ function planned(asked: DayInputs, world: World): Outcome {
       headline:
         'Maturing is part of every plan: 24 h at least, boxed airtight in the fridge. What can be left out is the resting of the shells: say "skip the rest".',
     };
+  if (asked.unclear_min !== undefined && !hasMoved(asked)) return whichWay(asked);
   const said = withHour(asked, world.now_ms);
   const kept = planMeant(said, world);
   const isLeft =
@@ -113,9 +117,10 @@ function planned(asked: DayInputs, world: World): Outcome {
     said.macarons === undefined ||
     (said.want === "sheet" && said.due === undefined && kept?.macarons === said.macarons);
   const noRest = said.by_record && kept?.made_for.no_rest ? { no_rest: true } : {};
-  const inputs: DayInputs = kept && isLeft ? goneOn(kept, said) : { ...said, ...noRest };
+  const told: DayInputs = kept && isLeft ? goneOn(kept, said) : { ...said, ...noRest };
+  const inputs = withShift(told, kept, world);
   if (kept && inputs.want === "drop") return dropped(kept, world);
-  const isOld = JSON.stringify(inputs.due) === JSON.stringify(kept?.made_for.due);
+  const isOld = hasMoved(told) || JSON.stringify(inputs.due) === JSON.stringify(kept?.made_for.due);
   if (kept && isOld && kept.ready <= wallNow(world)) return over(kept, inputs, world);
   if (!kept && inputs.on)
     return {
@@ -137,24 +142,36 @@ function planned(asked: DayInputs, world: World): Outcome {
   if (!due.timed) return asking("At what time do they have to be ready?", "due");
   const order = orderOf(inputs, due.at_ms, standing, world);
   if ((order.trays ?? 0) > mostTrays) return tooMany(order.trays ?? 0);
-  if (inputs.want === "done" && !stepMeant(standing ?? noPlan, inputs.step))
+  const finished = inputs.want === "done" ? stepMeant(standing ?? noPlan, inputs.step) : undefined;
+  if (inputs.want === "done" && !finished)
     return { status: "impossible", headline: "There is no such step in the plan." };
+  if (inputs.start !== undefined || inputs.start_min !== undefined)
+    return started(inputs, order, standing, kept, world);
   const plan = planNow(inputs, order, standing);
   if (!plan.fits) {
     const later = inAWeek(inputs, due.at_ms, standing, world);
     if (later) return later;
     return cannot(inputs, plan, order, due.at_ms, standing, kept, world);
   }
-  return shown(inputs, plan, order, due.at_ms, due.assumed, kept, world);
+  const done_ids =
+    finished && standing
+      ? { done_ids: [...new Set([...(inputs.done_ids ?? []), ...overWith(standing, finished)])] }
+      : {};
+  return shown({ ...inputs, ...done_ids }, plan, order, due.at_ms, due.assumed, kept, world);
+}
+
+/** "An hour later" is counted from the hour that was settled, and is then an hour of its own day. */
+function withShift(inputs: DayInputs, kept: Plan | undefined, world: World): DayInputs {
+  const { shift_min, ...rest } = inputs;
+  if (shift_min === undefined || inputs.due === undefined) return inputs;
+  const due = dueOf(inputs.due as Said, standingPlan(inputs, kept), world);
+  return due.ok && due.timed ? { ...rest, due: dueAt(due.at_ms + shift_min * 60_000) } : inputs;
 }
 
 /** "In three hours" is a moment as soon as the clock is known. */
 function withHour({ within_min, ...said }: DayInputs, now_ms: number): DayInputs {
   if (within_min === undefined || said.due !== undefined) return said;
-  const [year, month, day, hour = 0, minute = 0] = localIso(now_ms + within_min * 60_000)
-    .split(/\D/)
-    .map(Number);
-  return { ...said, due: { year, month, day, minute: hour * 60 + minute, half: "24" } };
+  return { ...said, due: dueAt(now_ms + within_min * 60_000) };
 }
 
 /** What was said over what the plan was made for; where nothing of the order was said, the plan's own alone. */

@@ -17,6 +17,10 @@ export const dayCues = cues(
     "order (?:of|for) {number} .. {when}",
   ],
   [14, "{count=batches} (?:sheets?|cards?)\\S*"],
+  [
+    9,
+    "(?:move|push|shift|put|bring|pull|delay|bump|change) (?:the |my |our )(?:start|starting|beginning)(?: time)? (?:(?:to|at|for|back|up|out|forward|until|by) )*(?:{when}|{time})",
+  ],
   [7, "(?:save|put|give|make|write|send|export) .. calendar"],
   [8, "(?:whats|what is) (?:still )?left to do", "what do i still have to do"],
   [
@@ -105,6 +109,22 @@ export const dayCues = cues(
 );
 
 export const dayGoesOn = cues(
+  // a start that is moved, or asked about, behind a plan
+  [
+    14,
+    "(?:move|push|shift|put|bring|pull|delay|bump|set|change|make) (?:the |my |our )?(?:start|starting|beginning)(?: time)? .*(?:{when}|{time})",
+    "(?:start|starting|begin|beginning|started) (?:(?:it|them|baking|work|at|from|by|on|around|about|to|after|before) )*{when}",
+    "(?:start|starting|begin) (?:it |them |baking )?{time} (?:earlier|sooner|later)",
+    "(?:push|move|shift|put|bring|pull|delay|postpone|bump|slide) (?:it|that|this|them|everything|all|it all|all of it|the (?:\\S+ ){0,2}?\\S+)(?: (?:back|forward|forwards|up|out|on|off|by|another|about))* {time}",
+    "^(?:(?:and|so|no|ok|make it|make that|can we|could we|what if|its) )*{time} (?:earlier|sooner|later)",
+    "^(?:(?:everything|party|pickup|pick|delivery|collection|customer|client|she|he|they|it|the|is|was|up|got|moved|pushed|wants?|now|all|event|wedding) )+{time} (?:earlier|sooner|later)",
+    "^(?:(?:but|and|so|sorry) )*(?:i|im|ill|we|were) .*(?:home|back|free|busy|away|out|working|work|kitchen) .*(?:till|until|from|before|at) {when}",
+  ],
+  [
+    10,
+    "oven (?:takes|fits|holds|can take|can hold|has room for|bakes) .*{count=trays}",
+    "{count=trays} (?:at once|at a time|together|fit)",
+  ],
   [
     14,
     "^(?:(?:and|no|ok|can you|please) )*(?:move|push|shift|change|make) (?:it|that|them) (?:to|for) {when}(?: please)?(?: [?])?$",
@@ -119,6 +139,10 @@ export const dayGoesOn = cues(
     "^(?:(?:ok|okay|right|so|now|and|im|lets) )*(?:start|starting|begin|go|get going)(?: now| then)?(?: [.!])?$",
   ],
   [9, "timer for (?:it|them|that|this|everything|all (?:of )?(?:it|that|them))$"],
+  [
+    12,
+    "^(?:(?:and|but|so|what|ok) )*if (?:i|we) (?:do|did|let them) {step=rest}(?: (?:them|it|those))?(?: [?])?$",
+  ],
   [12, "no.rest(?:<\\S+)?", "(?:skip|without|dont|not) (?:\\S+ )?{step=rest}"],
   [
     8,

@@ -41,6 +41,19 @@ export const inputs = later(() =>
     ),
     /** Two orders in one sentence: nothing is planned until one of them is named. */
     orders: z.optional(z.array(z.object({ macarons: count("macarons"), due: when }))),
+    /** The start that is wanted or asked about, where a plan is moved by it; or by so many minutes from where it was. */
+    start: z.optional(when),
+    start_as: z.optional(z.enum(["at", "asked", "too late", "from"])),
+    start_min: z.optional(z.number().check(z.gte(-20_160), z.lte(20_160))),
+    /** Minutes that the hour of being ready is moved by, below zero for earlier. */
+    shift_min: z.optional(z.number().check(z.gte(-20_160), z.lte(20_160))),
+    /** So many minutes, and nobody knows which way. */
+    unclear_min: z.optional(time_min),
+    unclear_of: z.optional(z.enum(["start", "all"])),
+    /** Nothing of what was said changes the plan, which is told. */
+    idle: z.optional(z.boolean()),
+    /** The steps that were said to be done, by their ids: no delay moves them any more. */
+    done_ids: z.optional(z.array(z.string())),
     /** "in three hours": counted from when it is said. */
     within_min: z.optional(time_min),
     diameter_mm: z.optional(diameter_mm),
@@ -133,6 +146,9 @@ export const day = tool<DayInputs>({
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],
     ["gone", "macarons"],
+    // a move is of the turn that said it
+    ["start", "start_as", "start_min", "shift_min", "unclear_min", "unclear_of", "idle", "plan"],
+    ["start", "start_as", "start_min", "shift_min", "unclear_min", "unclear_of", "idle", "macarons"],
   ],
   read: readDay,
   compute: answerDay,

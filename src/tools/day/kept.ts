@@ -36,6 +36,13 @@ function madeFor(inputs: DayInputs): Partial<DayInputs> {
     on: _on,
     by_record: _record,
     gone: _gone,
+    start: _start,
+    start_as: _as,
+    start_min: _min,
+    shift_min: _shift,
+    unclear_min: _unclear,
+    unclear_of: _of,
+    idle: _idle,
     ...order
   } = inputs;
   return Object.fromEntries(Object.entries(order).filter(([, value]) => value !== undefined));

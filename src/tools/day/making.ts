@@ -70,13 +70,38 @@ export function planNow(
   // less than a minute off is on time
   if (done && Math.abs(order.now - done.end) >= 60)
     return planDay({ ...order, done: doneBy(first, done, order.now) });
+  // the rest put back, before anything has begun: planned anew
+  if (standing?.made_for.no_rest && !order.settings.noRest && first.start > order.now) return planDay(order);
   const late = inputs.want === "late" ? Math.round((inputs.late_min ?? 0) * 60) : 0;
   const skipRest = standing !== undefined && order.settings.noRest && !standing.made_for.no_rest;
   if (late === 0 && !skipRest && first.ready === order.due) return first;
+  if (late > 0 && inputs.done_ids?.length && !skipRest) return lateAfter(inputs.done_ids, late, order, first);
   // late before the first step is begun: it begins that much later
   const away = first.start > order.now ? late : Math.max(0, first.start + late - order.now);
   return rework(order, first, order.now, { late, skipRest, away });
 }
+
+/** Late behind steps that were said to be done: those keep their hours, and what the plan has begun since is moved. */
+function lateAfter(ids: readonly string[], late: number, order: DayOrder, { steps }: DayPlan) {
+  const told = new Set(ids);
+  // a rest, a setting or a cooling begins with the end of what it is of
+  const isTold = (id: string) => told.has(id) || told.has(ofItself(id));
+  const byNow = steps.filter(({ id, start }) => start + (isTold(id) ? 0 : late) < order.now);
+  const done = byNow.map(({ id, start, end }) => {
+    const by = isTold(id) ? 0 : late;
+    return { id, start: start + by, end: end + by };
+  });
+  const next = steps.find(({ id, hands }) => !isTold(id) && (hands || id.startsWith("bake-")));
+  const away =
+    next === undefined ? 0 : next.start > order.now ? late : Math.max(0, next.start + late - order.now);
+  return planDay({ ...order, now: order.now + away, done });
+}
+
+const ofItself = (id: string): string =>
+  id
+    .replace(/^rest-/, "pipe-")
+    .replace(/^cool-/, "bake-")
+    .replace(/^set-/, "filling-");
 
 const settingKeys = [
   "weigh_min",

@@ -69,6 +69,15 @@ function allBefore(id: string, all: readonly DayStep[], found = new Set<string>(
   return found;
 }
 
+/** The steps that are over for certain once one is said to be: it, and all that it comes after. */
+export const overWith = (plan: DayPlan, { id }: DayStep): string[] => [
+  id,
+  ...allBefore(
+    id,
+    plan.steps.filter((step) => step.hands || isOven(step)),
+  ),
+];
+
 /**
  * What has been done when a step is said to be finished at `now`: it and all that it comes after; of the rest what the
  * plan has begun, as planned, except that hands that were at this step until now were at no other.

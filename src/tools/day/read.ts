@@ -6,6 +6,7 @@ import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
 import { lengthsSaid } from "./lengths-said.ts";
+import { hasMoved, movedSaid } from "./moved-said.ts";
 import { readDetails } from "./order.ts";
 import { asksSheet, readSheet } from "./sheet-said.ts";
 import { leftOpen, twoOrders } from "./two-orders.ts";
@@ -13,6 +14,14 @@ import { leftOpen, twoOrders } from "./two-orders.ts";
 type Draft = Partial<DayInputs>;
 
 export function readDay(reading: Reading, memory: Memory): Draft {
+  const draft = readPlan(reading, memory);
+  // the hour that a move came to, and not the one that was said before it
+  const { due } = movedBefore(memory) ?? {};
+  const isOf = memory.follows && Object.keys(draft).length > 0 && draft.due === undefined;
+  return due && isOf && draft.within_min === undefined ? { ...draft, due } : draft;
+}
+
+function readPlan(reading: Reading, memory: Memory): Draft {
   const open = leftOpen(reading, memory);
   if (open) return open;
   const orders = twoOrders(reading);
@@ -22,6 +31,17 @@ export function readDay(reading: Reading, memory: Memory): Draft {
     return readSheet(reading, { ...readOrder(reading, memory), ...readDetails(reading) }, plan, memory);
   // whether a kept plan rests its shells is the record's to say: it may have been taken back
   const before = plan === undefined ? planBefore(memory) : withoutRest(planBefore(memory));
+  const moved = movedSaid(reading, memory);
+  if (moved) {
+    const last = memory.last?.tool === "day" ? (memory.last.inputs as Draft) : {};
+    return {
+      ...(plan === undefined ? before : before?.due ? { due: before.due } : {}),
+      ...moved,
+      // the plan is asked for again, not another set of timers
+      ...(last.want ? { want: "plan" as const } : {}),
+      ...(plan === undefined ? {} : { plan, by_record: true }),
+    };
+  }
   const asked = readWant(reading);
   // behind the plan itself it is nothing new
   const want = asked?.want === "plan" && (memory.last?.tool === "day" || !before) ? undefined : asked;
@@ -54,8 +74,16 @@ export function readDay(reading: Reading, memory: Memory): Draft {
   const goesOn = plan !== undefined && (want !== undefined || memory.follows) && !isAnother(told, due);
   if (!goesOn) return draft;
   const isSaid = draft.no_rest !== undefined || Object.keys(draft).length === 0;
-  return { ...draft, plan, ...(isSaid ? {} : { by_record: true }) };
+  const idle = Object.keys(draft).length === 0 && saysChange(reading) ? { idle: true } : {};
+  return { ...draft, plan, ...(isSaid ? {} : { by_record: true }), ...idle };
 }
+
+/** Words that aren't about seeing the plan again: something was to be changed by them. */
+const saysChange = ({ mask }: Reading): boolean =>
+  mask.split(" ").length > 2 &&
+  !/(?:^| )(?:plan|schedule|when|what|whats|show|again|start|steps?|list|times?|timeline|see|print|thanks?|ok|yes|great)(?: |$)|[?]$/.test(
+    mask,
+  );
 
 /** "i can't start before 9", right behind the plan: of that plan. */
 const isAboutHours = (told: Draft, memory: Memory): boolean =>
@@ -74,10 +102,20 @@ const isAnother = (told: Draft, due: Draft["due"]) =>
   due !== undefined &&
   ["days", "weekday", "day", "month"].some((key) => (due as Record<string, unknown>)[key] !== undefined);
 
-/** The plan that is spoken of: the one of the turn before, or the last that was made. */
+/** The plan that is spoken of: the one of the turn before, or the last that was made. What is done is the record's. */
 function planBefore(memory: Memory): Draft | undefined {
-  if (memory.last?.tool === "day") return memory.last.inputs as Draft;
-  return memory.table.order as Draft | undefined;
+  const { table, last } = memory;
+  const found =
+    movedBefore(memory) ??
+    (last?.tool === "day" ? (last.inputs as Draft) : (table.order as Draft | undefined));
+  const { done_ids: _done, unclear_min: _min, unclear_of: _of, ...plan } = found ?? {};
+  return found && plan;
+}
+
+/** What the plan was moved to in the turn before. */
+function movedBefore({ table, last }: Memory): Draft | undefined {
+  const order = table.order as Draft | undefined;
+  return last?.tool === "day" && order && hasMoved(last.inputs as Draft) ? order : undefined;
 }
 
 function readWant(reading: Reading): Draft | undefined {
@@ -110,7 +148,7 @@ function readWant(reading: Reading): Draft | undefined {
   const step = readDone(reading);
   if (step) return { want: "done", step };
   const late = reading.amounts.find((each) => each.dim === "time");
-  if (late && says(reading, /(?:late|behind|delay|running)/))
+  if (late && says(reading, /(?:^| )(?:late|behind|delay|delayed|running)(?: |$)/))
     return { want: "late", late_min: inBase(late.value, late.unit) };
   return undefined;
 }
@@ -173,7 +211,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
         : {}),
     ...(says(
       reading,
-      /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all/,
+      /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all|(?:^| )if (?:i|we) (?:do|did|let them) \S*<step=rest>/,
     ) && !noRest
       ? { no_rest: false }
       : {}),
@@ -256,17 +294,6 @@ const asksReady =
 
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
 function mergedDue(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
-  // "an hour earlier"
-  const shift = reading.amounts.length === 1 ? reading.amounts[0] : undefined;
-  const way =
-    /^(?:(?:and|so|no|ok|actually|now|make it|make that|they want (?:it|them)|what if its|its) )*\S*<time> (earlier|sooner|later)(?: (?:please|then|now|actually))?(?: \?)?$/.exec(
-      reading.mask,
-    )?.[1];
-  const stands = before?.due as Partial<When> | undefined;
-  if (shift?.dim === "time" && way && stands?.minute !== undefined) {
-    const minute = stands.minute + (way === "later" ? 1 : -1) * inBase(shift.value, shift.unit);
-    if (minute >= 0 && minute < 1440) return { ...before?.due, minute, half: "24" } as Draft["due"];
-  }
   // "can i sleep in till 9": when the day begins, not when it is due
   if (asksReady.test(reading.text) || sleepsIn.test(reading.mask) || startsAt.test(reading.mask))
     return undefined;

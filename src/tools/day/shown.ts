@@ -99,13 +99,16 @@ export function shown(
     ...(sized?.assumed ?? []),
   ];
   const what = `${counted(order.macarons, "macaron")}, ${counted(trays, "tray")}, ready ${friendly(due_ms, world.now_ms)}`;
+  // a delay that the plan has room for is said to be one
+  const inTime =
+    inputs.want === "late" ? "Still in time. " : inputs.idle ? "Nothing in that changes the plan. " : "";
   const base: Outcome = {
     status: "answered",
     // under way the start is past: what is going on and what comes next stand in its place
     headline:
       plan.start < wallNow(world)
-        ? `${nowAndNext(plan, world)}; ${what}`
-        : `Start ${friendly(start_ms, world.now_ms)} for ${what}`,
+        ? `${inTime}${nowAndNext(plan, world)}; ${what}`
+        : `${inTime}Start ${friendly(start_ms, world.now_ms)} for ${what}`,
     ...(sized ? { figures: sized.figures, items: sized.items } : {}),
     rule: withSizes(planRule(order, world), sized),
     assumed,

@@ -1,4 +1,4 @@
-import { essentialCaution, notFoodRule } from "../../../data/rules/not-food.ts";
+import { essentialCaution, notFoodRule, whitener, whitenerRule } from "../../../data/rules/not-food.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { capital, percent, plain, weightRange } from "../lib/show.ts";
 import type { DoseInputs } from "./dose.ts";
@@ -19,7 +19,8 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   if (inputs.unweighable)
     return asking(
       `How much does it weigh in grams? ${capital(inputs.unweighable)} can weigh many things.`,
-      /drop/.test(inputs.unweighable) ? "flavor_g" : "base_g",
+      // a bowl that was weighed stays: what has no weight is what goes into it
+      /drop/.test(inputs.unweighable) || inputs.base_g !== undefined ? "flavor_g" : "base_g",
     );
   if (inputs.asks_drops && inputs.base_g === undefined)
     return {
@@ -33,6 +34,26 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
       headline:
         "There is no rule here for liquid food color, so I give no figure: its water thins batter and buttercream. Gel or powder color has a dose.",
     };
+  if (inputs.colorant)
+    return whitener.test(inputs.colorant)
+      ? {
+          status: "declined",
+          headline: `There is no rule here for ${inputs.colorant}, so I give no figure: ${whitenerRule}. Elsewhere its label and your local food authority have the last word.`,
+        }
+      : {
+          status: "declined",
+          headline: `There is no rule here for ${inputs.colorant}, so I give no figure. Gel or powder color has a dose; for this go by its label, and only if that says edible.`,
+        };
+  if (
+    inputs.unknown &&
+    inputs.flavor_g !== undefined &&
+    inputs.dose === undefined &&
+    inputs.taste === undefined
+  )
+    return asking(
+      `What kind is ${inputs.unknown}: a spirit or liqueur, an extract, flavor drops, a paste or a powder? I don't know the name, and each has its own dose.`,
+      "dose",
+    );
   if (inputs.unknown && inputs.dose === undefined && inputs.taste === undefined)
     return {
       status: "declined",
@@ -51,6 +72,13 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
     return found.status === "declined" && inputs.base_g !== undefined && inputs.base !== undefined
       ? { ...found, leaves: { mass: { grams: inputs.base_g, thing: inputs.base } } }
       : found;
+  if (inputs.which_g !== undefined && inputs.flavor_g === undefined)
+    return asking(
+      `Is that ${plain(inputs.which_g)} g of ${found.name}, or ${plain(inputs.which_g)} g of ${found.base}?`,
+      "which",
+    );
+  if (inputs.by_volume && inputs.flavor_g !== undefined && inputs.want !== "flavor" && !found.row.liquid)
+    return asking(`How many grams of ${found.name} is it? A spoon of it isn't in the table.`, "flavor_g");
   const dose = inputs.want === "mend" || inputs.want === "check" ? found : atEnd(found, inputs.end);
   // "is 4 % too much for ganache": of any weight
   if (said.want === "check" && said.percent !== undefined && said.base_g === undefined)

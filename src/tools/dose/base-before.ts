@@ -86,12 +86,23 @@ const goneIn =
 const asksNow =
   /where (?:does|do|did) that (?:leave|put)|what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /;
 
+/** "i have only 100 g more smbc": what there is to bring it down with. */
+const hasOnly = /\b(?:have|got|ive|theres|there is|only|left)\b/;
+const isMore =
+  /<(?:weight|number)> (?:of )?(?:more|extra|spare|plain)\b|\b(?:another|extra|spare) \S*<(?:weight|number)>|\b(?:left|spare|more)(?: \?)?$/;
+
 /** "only 100 g plain bc left so all of thats gone in": what the flavor is in it now. */
 const plainAdded: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
   if (before?.base_g === undefined || before.flavor_g === undefined || !added) return undefined;
-  return goneIn.test(reading.mask) && asksNow.test(reading.mask)
+  const hasMore =
+    hasOnly.test(reading.mask) &&
+    (before.want === "mend" || isMore.test(reading.mask)) &&
+    !/\b(?:how|what|another(?! \S*<(?:weight|number))|other|new|fresh|clean|in there|in it|now|total|altogether|in all|same)\b|<[^>]*(?:dose|taste)=/.test(
+      reading.mask,
+    );
+  return (goneIn.test(reading.mask) && asksNow.test(reading.mask)) || hasMore
     ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
     : undefined;
 };

@@ -3,6 +3,7 @@ import { isOfQuality, otherPart, says } from "../lib/find.ts";
 import { areEqual, goesInto, namedPart, otherOfTwo, partBySize } from "../lib/parts.ts";
 import { type BaseWay, taken } from "./base-turn.ts";
 import { isFlavor } from "./flavor-said.ts";
+import { partsOf } from "./parts-said.ts";
 
 /** "for each", "per bowl", "one of them": a part of what was split. */
 export const asksPart =
@@ -90,7 +91,9 @@ const oneOfEqual: BaseWay = (turn) => {
 /** "how much in each". */
 const each: BaseWay = (turn) => {
   const { reading, memory } = turn;
-  const { part } = memory.table;
+  const equal = partsOf(memory);
+  const part =
+    memory.table.part ?? (areEqual(equal) && equal[0] ? { ...equal[0], thing: "batter" } : undefined);
   // the mask holds words mended, without what they are
   const mended = reading.mask.replace(/<[^>]*>/g, "");
   return part && (asksPart.test(reading.text) || asksPart.test(mended))

@@ -2,6 +2,7 @@
 import { pointsBack, says } from "../lib/find.ts";
 import { type BaseTurn, type BaseWay, mixOf, named, taken } from "./base-turn.ts";
 import { isFlavor } from "./flavor-said.ts";
+import { partsOf } from "./parts-said.ts";
 
 /** "with 5 g salt?", right behind the mix that was worked out. */
 const withFlavor: BaseWay = ({ reading, memory }) => {
@@ -64,11 +65,17 @@ function wantsFlavor({ reading, memory, base }: BaseTurn): boolean {
   return !base && isMix && says(reading, asksFlavor);
 }
 
+const ofEachPart =
+  /\b(?:for|in|into|per) each(?: (?:one|colou?r|half|bowl|part|flavou?r))?(?: then)? ?[?.!]?$/;
+
 /** "how much vanilla for it". */
 const whatLiesThere: BaseWay = (turn) => {
   const { reading, memory, base } = turn;
   const { mass } = memory.table;
   if (!mass || isElsewhere(turn)) return undefined;
+  // "gel for each", of a batch that nobody has split yet: what each weighs isn't known
+  if (ofEachPart.test(reading.text) && reading.amounts.length === 0 && !partsOf(memory).length)
+    return named({}, base ?? mixOf(mass.thing));
   const isSame = base !== undefined && [base, "filling", ""].includes(mass.thing);
   return pointsBack(reading) || wantsFlavor(turn) || isSame
     ? taken(mass.grams * shareSaid(turn), turn, mass.thing)

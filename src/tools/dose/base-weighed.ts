@@ -8,7 +8,10 @@ import { type BaseTurn, type BaseWay, mixOf, named, partOf, summed } from "./bas
 const onePartOnly: BaseWay = ({ mix, parts, memory }) => {
   const [lone, ...others] = parts;
   const hadParts = memory.last?.tool === "dose" && memory.last.inputs.parts !== undefined;
-  const isOnlyPart = /(?:^| )(?:cream|milk)$/.test(lone?.thing?.ingredient ?? "");
+  const isOnlyPart =
+    /(?:^| )(?:cream|milk|whites|eggs?|yolks?|sugar|almond flour|water)$/.test(
+      lone?.thing?.ingredient ?? "",
+    ) && !lone?.thing?.base;
   return !mix && !hadParts && others.length === 0 && isOnlyPart ? {} : undefined;
 };
 

@@ -1,7 +1,23 @@
 /** The signs of a dose question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
 
+const nameless = "(?!(?:of|more|extra|less|left|each|plain|in|into|to|too) )[a-z]+(?: [a-z]+)?";
+
+/** "how much batter fixes it", "batter to fix that": plain mix, for what holds too much. */
+const toMend = [
+  "(?:how|hw) (?:much|many)(?: g| grams)?(?: of)? (?:more |plain |extra |the |my )*{base} (?:(?:do|should|must|would|will|can|to|i|need|it|takes|take|that|could) )*(?:fix(?:es)?|mends?|saves?|rescues?|dilutes?|corrects?|cures?|sorts?)",
+] as const;
+
 export const doseCues = cues(
+  // what whitens or colors and has no row
+  [
+    9,
+    "titanium (?:di)?oxide",
+    "tio2|e171|e 171<number>",
+    "(?:how much|for|in|into|is|can|and|use|add|with) .. whiten(?:er|ers|ing)",
+    "^(?:(?:liquid|powder|gel|food)\\S* )*whitener",
+  ],
+  [4, "(?:air ?brush|lust(?:er|re) dust|petal dust|edible glitter)"],
   [-9, "(?:water|ingredient=water>) activity"],
   [
     9,
@@ -150,6 +166,8 @@ export const doseCues = cues(
 );
 
 export const doseGoesOn = cues(
+  [9, ...toMend],
+  [6, "(?:{factor}|\\S*<number,fraction>) (?:as much|the amount of|the dose of) (?:the )?(?:{dose}|{taste})"],
   [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
   [
     14,
@@ -187,11 +205,20 @@ export const doseGoesOn = cues(
   ],
 );
 
+/** "and with 20 g of a liqueur by its trade name in it": no table knows the name, and no part of the mix is meant. */
+const namelessInMix = [
+  `{weight} (?:of )?${nameless} (?:in|into) (?:it|that|this|there)`,
+  `{volume} (?:of )?${nameless} (?:in|into) (?:it|that|this|there)`,
+];
+
 /** "and banana for that", behind the mix that was worked out. */
-const ofTheMix = cues([
-  12,
-  "^(?:(?:and|so|ok|now|then) )*{taste} (?:for|in|into) (?:that|it|this|the lot|all of (?:it|that)|this lot)(?: then| please| too)*(?: [?])?$",
-]);
+const ofTheMix = cues(
+  [
+    12,
+    "^(?:(?:and|so|ok|now|then) )*{taste} (?:for|in|into) (?:that|it|this|the lot|all of (?:it|that)|this lot)(?: then| please| too)*(?: [?])?$",
+  ],
+  [14, ...namelessInMix],
+);
 
 export const doseAfter = {
   buttercream: ofTheMix,

@@ -39,6 +39,8 @@ export const inputs = later(() =>
     fresh: z.optional(z.boolean()),
     /** "added 5 more", where nobody said how much was in it. */
     more_g: z.optional(weight_g),
+    /** A bare weight behind a range: of the flavor or of another bowl? */
+    which_g: z.optional(weight_g),
     /** The spoon it was said in: "oops, i put 3" counts in those. */
     flavor_unit: z.optional(z.string()),
     percent: z.optional(share_percent),
@@ -68,6 +70,8 @@ export const inputs = later(() =>
     unknown: z.optional(z.string()),
     /** A color with much water in it, which no row is of. */
     liquid_color: z.optional(z.boolean()),
+    /** What is sold to color food and is neither gel nor powder color: "titanium dioxide", "airbrush color". */
+    colorant: z.optional(z.string()),
     /** What it is sold as, where that is no food: "candle". */
     not_food: z.optional(z.string()),
     /** An essential oil, which may be sold for scent only. */
@@ -131,11 +135,11 @@ export const dose = tool<DoseInputs>({
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table"],
-    ["base_g", "parts", "left_out", "added_g"],
+    ["base_g", "parts", "left_out", "added_g", "which_g"],
     ["unweighable", "flavor_g"],
-    ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g"],
+    ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g", "which_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential", "liquid_color"],
+    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential", "liquid_color", "colorant"],
     ["of_finished"],
   ],
   read: readDose,

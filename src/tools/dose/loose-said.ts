@@ -2,6 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says, type Weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
+import { mostOf, readBareWeight } from "./bare-weight.ts";
 import type { DoseInputs } from "./dose.ts";
 import { isFlavor } from "./flavor-said.ts";
 import { byVolume, liquidRows } from "./flavor-weight.ts";
@@ -181,6 +182,17 @@ export function readLoose(
     // "just the buttercream then, but 12 ounces": a bowl, and no flavor
     if (found.base !== undefined && before.base_g !== undefined && !inBowl && loose > before.base_g / 5)
       return { base_g: loose };
+    // "in 200 g too much?", behind how much a flavor is enough for: the bowl it goes into
+    if (
+      backward &&
+      says(
+        reading,
+        /^(?:(?:and|so|ok|if i put it|but|is it|it went|went|now) )*(?:in|into) (?:just |only |about )?\S*<(?:weight|number)>/,
+      )
+    )
+      return { base_g: loose, ...(inBowl ? { want: "check" } : {}) };
+    const bare = readBareWeight(reading, loose, before, mostOf(before));
+    if (bare) return bare;
     const nearFlavor =
       before.flavor_g &&
       before.base_g &&
@@ -216,6 +228,10 @@ function moreOfIt({ mask }: Reading, loose: number, before: Draft | undefined): 
     /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/.test(mask) &&
     !/\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/.test(mask);
   if (!isMore) return undefined;
+  // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
+  const isPlain = /\b(?:have|ive|got|spare|left|theres|there is)\b/.test(mask);
+  if (isPlain && before.flavor_g !== undefined && loose > before.flavor_g)
+    return { base_g: before.base_g + loose, flavor_g: before.flavor_g, want: "check" };
   return before.flavor_g === undefined
     ? { more_g: loose, want: "check" }
     : { flavor_g: before.flavor_g + loose, want: "check" };

@@ -8,10 +8,18 @@ const ofEach = /\b(?:each|every one|each one)(?: (?:one|part|bowl|color|colour))
 const ofAll =
   /\b(?:for|in) (?:all|the lot|everything)(?: (?:of (?:them|it)|three|four|the (?:bowls|parts)))?(?: together)? ?[?.!]?$/;
 
+/** What lies there in parts, or the batter of an order by the shares that were said of it: "half pistachio, half mint". */
+export function partsOf({ table, last }: Memory): { name: string; grams: number }[] {
+  const { mass, parts, shares } = table;
+  const isOrder = last?.tool === "shells" || parts === undefined;
+  if (!isOrder || !shares || mass?.thing !== "batter") return parts ?? [];
+  return shares.map(({ name, share }) => ({ name, grams: mass.grams * share }));
+}
+
 /** The drafts as they are, where the parts are equal or none was split. */
-export function forParts(drafts: Draft[], reading: Reading, { table }: Memory): Draft[] {
+export function forParts(drafts: Draft[], reading: Reading, memory: Memory): Draft[] {
   const [draft, ...others] = drafts;
-  const parts = table.parts ?? [];
+  const parts = partsOf(memory);
   const [first] = parts;
   const isUneven = first && parts.some((each) => Math.abs(each.grams - first.grams) > 1e-6);
   if (!draft || others.length > 0 || !isUneven || reading.amounts.length > 0) return drafts;

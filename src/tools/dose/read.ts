@@ -1,8 +1,9 @@
 /** Reads a dose question: which weights are the base, which is the flavor, and what is wanted. */
 import { doseRows } from "../../../data/rules/doses.ts";
-import { notFood, poisonous } from "../../../data/rules/not-food.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
+import { asksAnew, isAnother } from "./anew.ts";
+import { readWhichWeight } from "./bare-weight.ts";
 import { readBase } from "./base-said.ts";
 import type { DoseInputs } from "./dose.ts";
 import {
@@ -15,10 +16,13 @@ import {
   sameAgain,
 } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
+import { saidOfFood } from "./food-said.ts";
 import { isOver, readLoose } from "./loose-said.ts";
 import { forParts } from "./parts-said.ts";
 import { isBowl } from "./several-bowls.ts";
 import { readSharesOf } from "./shares-said.ts";
+import { readTimes } from "./times-said.ts";
+import { bowlBefore, unknownWeighed } from "./unknown-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
 
 type Draft = Partial<DoseInputs>;
@@ -76,19 +80,11 @@ const freshBowl = /\b(?:fresh|new|clean|next) (?:bowl|batch|lot|one)\b/;
 /** So much over what was meant: how much is in it in all is asked. */
 const asOver = ({ flavor_g, ...draft }: Draft): Draft => ({ ...draft, more_g: flavor_g, want: "check" });
 
-/** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
-function saidOfFood({ text }: Reading): Draft {
-  const [scent] = notFood.exec(text) ?? [];
-  const [poison] = poisonous.exec(text) ?? [];
-  if (poison) return { not_food: `${poison} oil` };
-  if (scent) return { not_food: scent };
-  if (/\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text)) return { liquid_color: true };
-  return /\bessential oils?\b/.test(text) ? { essential: true } : {};
-}
-
 function readFlavors(reading: Reading, memory: Memory): Draft[] {
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
+  const settled = readWhichWeight(reading, memory) ?? readTimes(reading, memory);
+  if (settled) return [settled];
   // "ok skip the cocoa. hazelnut paste", "no paste left, kirsch instead"
   const isRefused = ({ at }: Thing) =>
     /\b(?:skip|forget|no|without|drop|leave out|scrap) (?:the |that |any )?$/.test(
@@ -136,10 +132,22 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
       },
     ];
   if (targets.length === 0 && unknown) return [{ ...common, unknown }];
+  const nameless = targets.length === 0 ? unknownWeighed(reading) : undefined;
+  if (nameless)
+    return [
+      {
+        ...(common.base_g === undefined && common.base === undefined ? bowlBefore(memory) : {}),
+        ...common,
+        ...nameless,
+      },
+    ];
   // "other way round: 5 g of it, how much buttercream"
-  const turned = says(reading, /other way a?round|(?:in|the) reverse|inverse|backwards?(?: |$)|solve for x/);
+  const isTurned = says(
+    reading,
+    /other way a?round|(?:in|the) reverse|inverse|backwards?(?: |$)|solve for x/,
+  );
   const asksBase =
-    turned ||
+    isTurned ||
     (common.base_g === undefined &&
       says(
         reading,
@@ -162,7 +170,7 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
     const backward =
       flavor_g !== undefined &&
       before?.base_g !== undefined &&
-      (turned ||
+      (isTurned ||
         (asksBase &&
           common.want !== "mend" &&
           says(
@@ -234,13 +242,6 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
   return asks ? drafts : drafts.map(ofBowl);
 }
 
-/** "and for half of the batter how much gel", behind a bowl with gel in it: what goes into another weight of it. */
-const asksAnew = (reading: Reading, before: Draft | undefined, { base_g }: Draft): boolean =>
-  before?.flavor_g !== undefined &&
-  base_g !== undefined &&
-  weighed(reading).every((each) => !each.thing || !isFlavor(each.thing)) &&
-  says(reading, /how (?:much|many)(?: g| grams)?(?: of)?(?: the| my)? \S*<[^>]*(?:dose|taste)=/);
-
 /** "i put 8 g gel", behind the dose for a bowl: into that bowl. */
 const putInBefore = (reading: Reading, before: Draft | undefined): boolean =>
   before?.base_g !== undefined &&
@@ -302,13 +303,6 @@ function ofTaste(target: Thing, before: Draft | undefined, memory: Memory): Thin
       }
     : target;
 }
-
-/** "and vanilla extract?", behind 14 g of raspberry in a bowl: what was put in was none of it. */
-const isAnother = (target: Thing, reading: Reading, before: Draft | undefined): boolean => {
-  if (before?.flavor_g === undefined || before.base_g === undefined) return false;
-  const { taste } = nameOf(target, reading);
-  return taste !== undefined && before.taste !== undefined && taste !== before.taste;
-};
 
 /**
  * "buttercream 95 g violet flavor grams": one weight right behind the mix and before the flavor, with a unit or a

@@ -2,6 +2,10 @@
 import { cues } from "../lib/cue.ts";
 
 export const fillCues = cues(
+  [
+    9,
+    "how many (?:of )?(?:them|these|those|{count=(macarons|shells)}) (?:will|can|could|would|do) (?:i|we|it|that) fill (?:with|from|out of)",
+  ],
   [5, "^(?:(?:and|so|ok|then) )*{base=filling} for (?:those|the|these|all) {number}(?: [?])?$"],
   [
     9,

@@ -34,7 +34,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     !says(reading, /(?:^| )ring (?:my|her|him|me|them|up|back|someone)(?: |$)/) &&
     says(
       reading,
-      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:a?round|outside)(?: it| that)?(?: |$)/,
+      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:piped\S* )?(?:a?round|outside)(?: it| that)?(?: |$)/,
     ) &&
     says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
   const mixes = two ? [] : twoMixes(reading);

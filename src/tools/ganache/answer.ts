@@ -30,6 +30,14 @@ export function answerGanache(inputs: GanacheInputs, world: World): Outcome {
 }
 
 function route(inputs: GanacheInputs, world: World): Outcome {
+  if (inputs.unsure_g !== undefined && inputs.lines)
+    return asking(
+      `${plain(inputs.unsure_g)} g of what: ${listed(
+        inputs.lines.map((each) => each.name),
+        "or",
+      )}?`,
+      "unsure_g",
+    );
   if (inputs.want === "composition") return answerComposition(inputs, world);
   if (inputs.mixed)
     return {
@@ -338,6 +346,8 @@ function mendSplit(inputs: GanacheInputs, world: World): Outcome {
   if (total_g === undefined) return asking("How many grams of ganache are in the bowl?", "total_g");
   const [step, most] = [(total_g * split.atATime_percent) / 100, (total_g * split.atMost_percent) / 100];
   const scale = world.bench.scale_g;
+  const { stirred_g = 0 } = inputs;
+  if (stirred_g > 0) return goOn(stirred_g, step, most, scale);
   return {
     status: "answered",
     headline: `Bring it to ${split.low_c}-${split.high_c} °C, then stir in warm cream or milk from the center, ${weight(step, scale)} g at a time, ${weight(most, scale)} g at most`,
@@ -355,5 +365,35 @@ function mendSplit(inputs: GanacheInputs, world: World): Outcome {
       `${plain(total_g)} × ${split.atATime_percent} / 100 = ${plain(step)} g`,
       `${plain(total_g)} × ${split.atMost_percent} / 100 = ${plain(most)} g`,
     ],
+  };
+}
+
+/** How much may still go into one that stays split. */
+function goOn(stirred_g: number, step: number, most: number, scale: number | undefined): Outcome {
+  const left = most - stirred_g;
+  const rule: Rule = {
+    text: `${split.atATime_percent} % of the weight at a time, ${split.atMost_percent} % at most`,
+    basis: split.basis,
+  };
+  const working = [`${plain(most)} g at most - ${plain(stirred_g)} g stirred in = ${plain(left)} g`];
+  if (left <= most * 1e-9)
+    return {
+      status: "answered",
+      headline: `Stop: ${weight(stirred_g, scale)} g is all that it takes, ${weight(most, scale)} g at most. Use it in something baked.`,
+      figures: [{ name: "at most", value: most, unit: "g" }],
+      rule,
+      cautions: [keepCold],
+      working,
+    };
+  return {
+    status: "answered",
+    headline: `Go on at ${split.low_c}-${split.high_c} °C, ${weight(Math.min(step, left), scale)} g at a time: ${weight(left, scale)} g of the ${weight(most, scale)} g are left`,
+    figures: [
+      { name: "at a time", value: Math.min(step, left), unit: "g" },
+      { name: "left", value: left, unit: "g" },
+    ],
+    rule,
+    cautions: ["If it is still split after that, use it in something baked.", keepCold],
+    working,
   };
 }

@@ -1,6 +1,6 @@
 /** What is said of the ganache before: more of one part of it, how to mend it, another part of its composition. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { says, weighed } from "../lib/find.ts";
+import { bareNumbers, says, weighed } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readWant } from "./want-said.ts";
@@ -46,6 +46,7 @@ const slips =
  */
 export function putRight(reading: Reading, memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  if (before?.want === "composition" && before.lines) return lineRight(reading, memory, before, before.lines);
   const { chocolate_g, cream_g, added, unsure_g } = before ?? {};
   if (chocolate_g === undefined || cream_g === undefined) return undefined;
   if (unsure_g !== undefined && memory.slot === "unsure_g") {
@@ -63,6 +64,52 @@ export function putRight(reading: Reading, memory: Memory): Draft | undefined {
     return { ...next, added: { ...added, grams }, want: "check" };
   }
   return { chocolate_g, cream_g, unsure_g: grams };
+}
+
+/** "added 10 g cream, still split": what has gone into the split one, on top of what went in before. */
+export function stirredIn(reading: Reading, memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const [only, ...more] = [
+    ...weighed(reading),
+    ...bareNumbers(reading).map(({ value }) => ({ grams: value })),
+  ];
+  const hasSplit = before?.want === "split" && before.total_g !== undefined;
+  const done =
+    /(?:^| )(?:added|stirred|put|poured|used|tried|gave it|did|mixed|another|more)(?: in)?(?: |$)|\bstill (?:split|broken|grainy|greasy|oily)/;
+  if (!hasSplit || !only || more.length > 0 || !says(reading, done)) return undefined;
+  return { want: "split", total_g: before.total_g, stirred_g: (before.stirred_g ?? 0) + only.grams };
+}
+
+/** "no, 90", of a mix of several lines: it is asked of which, and its name answers that. */
+function lineRight(
+  reading: Reading,
+  memory: Memory,
+  { unsure_g }: Draft,
+  lines: NonNullable<Draft["lines"]>,
+): Draft | undefined {
+  if (unsure_g !== undefined && memory.slot === "unsure_g" && reading.amounts.length === 0) {
+    const [only, ...others] = lines.filter((each) =>
+      reading.things.some(
+        (thing) =>
+          thing.ingredient === each.name ||
+          (thing.chocolate && `${thing.chocolate} chocolate` === each.name) ||
+          (thing.ingredient === "chocolate" && / chocolate$/.test(each.name)),
+      ),
+    );
+    if (!only || others.length > 0) return undefined;
+    const grams = unsure_g;
+    return {
+      want: "composition",
+      lines: lines.map((each) => (each === only ? { ...each, grams } : each)),
+      unsure_g: undefined,
+    };
+  }
+  const [amount, ...more] = reading.amounts;
+  const isSlip =
+    slips.test(reading.mask) || /^(?:make it|make that|say|try) \S*<(?:number|weight)>$/.test(reading.mask);
+  if (!amount || more.length > 0 || amount.of || !isSlip) return undefined;
+  const grams = amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value;
+  return { want: "composition", lines: [...lines], unsure_g: grams };
 }
 
 /** "how do i thicken it", of the mix that was worked out last. */

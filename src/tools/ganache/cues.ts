@@ -168,7 +168,14 @@ export const ganacheCues = cues(
   [-2, "when (?:do|did|should)", "{count=macarons} .. (?:ready|due|by) ", "{when}", "center"],
 );
 
-export const ganacheGoesOn = cues(resizing);
+export const ganacheGoesOn = cues(
+  resizing,
+  // behind one that split: what was stirred in
+  [
+    8,
+    "(?:added|stirred|put|poured|used) (?:in )?(?:another )?(?:{number}|{weight}) .. still (?:split|broken|grainy)\\S*",
+  ],
+);
 
 export const ganacheAfter = {
   fill: cues([

@@ -50,6 +50,8 @@ export const inputs = later(() =>
     ),
     /** What was added last, so that "no, 30" puts that right. */
     added: z.optional(z.object({ part: z.enum(["chocolate_g", "cream_g"]), grams: weight_g })),
+    /** Cream or milk that was stirred in already to bring a split one back. */
+    stirred_g: z.optional(weight_g),
     /** A weight put right of which nobody knows whether it is the chocolate or the cream. */
     unsure_g: z.optional(weight_g),
     /** Another mix than a ganache. */
@@ -117,6 +119,7 @@ export const ganache = tool<GanacheInputs>({
       "by_volume",
       "added",
       "unsure_g",
+      "stirred_g",
     ],
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],

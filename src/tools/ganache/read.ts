@@ -3,7 +3,7 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { counted, says, weighed } from "../lib/find.ts";
 import { countedShares, namedShares } from "../lib/shares.ts";
 import { onTable, readAim } from "./aim.ts";
-import { forAnotherUse, mendBefore, moreOfPart, partAsked, putRight } from "./before-said.ts";
+import { forAnotherUse, mendBefore, moreOfPart, partAsked, putRight, stirredIn } from "./before-said.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { isGrade, kindOf, mixedKinds, otherKind } from "./kind-said.ts";
 import { readLines, readMix } from "./mix-said.ts";
@@ -105,11 +105,34 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     says(reading, /(?:^| )same(?: thing| again)? (?:with|for|but)(?: |$)/)
   )
     return { want: "split", total_g: only.grams };
-  const added = putRight(reading, memory) ?? moreOfPart(reading, memory) ?? mendBefore(reading, memory);
+  const added =
+    stirredIn(reading, memory) ??
+    putRight(reading, memory) ??
+    moreOfPart(reading, memory) ??
+    mendBefore(reading, memory);
   if (added) return added;
-  const other = forAnotherUse(reading, memory, use);
-  if (other) return { ...common, ...other };
+  const elsewhere = forAnotherUse(reading, memory, use);
+  if (elsewhere) return { ...common, ...elsewhere };
   const lines = readLines(reading);
+  // "and with milk chocolate instead of the dark", of a mix with dark chocolate in it
+  const kinds = reading.things.flatMap((each) => each.chocolate ?? []);
+  const was = before?.lines?.filter((each) => /^(?:dark|milk|white) chocolate$/.test(each.name));
+  const other = [...kinds, chocolate].find((each) => each && `${each} chocolate` !== was?.[0]?.name);
+  if (
+    before?.want === "composition" &&
+    before.lines &&
+    was?.length === 1 &&
+    other &&
+    reading.amounts.length === 0
+  )
+    return {
+      ...common,
+      chocolate: other,
+      want: "composition",
+      lines: before.lines.map((each) =>
+        each === was[0] ? { name: `${other} chocolate`, grams: each.grams } : each,
+      ),
+    };
   // "and with 300 g of the chocolate", of a mix with dark chocolate in it
   const [first] = lines.lines ?? [];
   const ownKind = before?.lines?.find((each) => /chocolate$/.test(each.name))?.name;
@@ -119,21 +142,8 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
       want: "composition",
       lines: before.lines.map((each) => (each.name === ownKind ? { ...each, grams: first.grams } : each)),
     };
-  // "and with 30 g butter in it"
-  const [more] = lines.lines ?? [];
-  if (
-    before?.want === "composition" &&
-    before.lines &&
-    more &&
-    lines.lines?.length === 1 &&
-    says(
-      reading,
-      /^(?:(?:and|what|how|about|if|so|but|now|then|ok) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/,
-    )
-  ) {
-    const rest = before.lines.filter((each) => each.name !== more.name);
-    return { ...common, want: "composition", lines: [...rest, more] };
-  }
+  const swapped = withLine(reading, before, lines.lines);
+  if (swapped) return { ...common, want: "composition", lines: swapped };
   // "and without butter"
   const without = says(
     reading,
@@ -181,6 +191,28 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     (want.want === "mend" || says(reading, /(?:^| )(?:poured|added|tipped|put)(?: |$)/));
   if (poured) return { ...common, chocolate_g: had, ...weights };
   return { ...common, ...weights };
+}
+
+/** "and with 30 g butter in it", "no, 90 cream", "make it 90 g cream": the mix before with one weight added or put right. */
+function withLine(reading: Reading, before: Draft | undefined, said: Draft["lines"]): Draft["lines"] {
+  const [only, ...others] = said ?? [];
+  if (before?.want !== "composition" || !before.lines || !only || others.length > 0) return undefined;
+  const adds = says(
+    reading,
+    /^(?:(?:and|what|how|about|if|so|but|now|then|ok) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/,
+  );
+  const corrects =
+    before.lines.some((each) => each.name === only.name) &&
+    !says(reading, /(?:^| )(?:more|less|extra|another|how)(?: |$)/) &&
+    says(
+      reading,
+      /^(?:(?:no|nope|sorry|oops|oh|actually|wait|make|it|its|was|that|change|set|say|try|only|just|and|what|if|the|i|meant|used|,) )*(?:\S*<(?:weight|number)> (?:of )?(?:the )?\S*<[^>]*ingredient=\S+|\S*<[^>]*ingredient=\S+ (?:to |is |was |are )?\S*<(?:weight|number)>)(?: (?:instead|then|now|please))?(?: \?)?$/,
+    );
+  if (!adds && !corrects) return undefined;
+  // what was put right keeps its place
+  return adds
+    ? [...before.lines.filter((each) => each.name !== only.name), only]
+    : before.lines.map((each) => (each.name === only.name ? { ...each, grams: only.grams } : each));
 }
 
 /** "ganache for 24 macarons, 12 dark and 12 white": one a chocolate, each for its own macarons. */

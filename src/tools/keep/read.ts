@@ -145,8 +145,7 @@ function aboutWhat(reading: Reading): About | undefined {
     whites &&
     outWords.test(said) &&
     !/\b(?:filled|macarons?|macs|buttercream|meringue)\b/.test(said) &&
-    (/\b(?:overnight|all night|last night|all day)\b/.test(said) ||
-      reading.amounts.some((each) => each.dim === "time"))
+    (dayLong.test(said) || reading.amounts.some((each) => each.dim === "time"))
   )
     return "outside";
   if (
@@ -244,8 +243,12 @@ function readTimes(reading: Reading, about: About | undefined): Draft {
   // "1 hour out, 1 hour in the fridge, 30 min out again": the cold ones don't count, and take nothing back
   const warm = times.filter(({ at }) => !inTheCold.test(reading.text.slice(at[1])));
   if (times.length > 0) return { out_min: lasted(warm.length > 0 ? warm : times) };
-  return /\b(?:overnight|all night|all day|last night)\b/.test(reading.text) ? { overnight: true } : {};
+  return dayLong.test(reading.text) ? { overnight: true } : {};
 }
+
+/** Longer than any limit, whatever the hours. */
+const dayLong =
+  /\b(?:overnight|all (?:night|day|weekend)|last night|(?:since|from) (?:yesterday|the day before|last \w+|monday|tuesday|wednesday|thursday|friday|saturday|sunday))\b/;
 
 const inTheCold =
   /^ ?(?:back |again )?(?:in|inside) (?:the |my )?(?:fridge|freezer|refrigerator|cold|cooler)\b/;

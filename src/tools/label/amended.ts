@@ -29,8 +29,8 @@ const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocola
  * @param said the lines with weights that it holds
  */
 export function amended(reading: Reading, { last }: Memory, said: readonly Line[]): Draft | undefined {
-  const before = last?.tool === "label" ? (last.inputs as Draft) : undefined;
-  if (!before?.lines || anotherLabel.test(reading.mask) || said.length > 2) return undefined;
+  const before: Draft = last?.tool === "label" ? { ...(last.inputs as Draft), bare_g: undefined } : {};
+  if (!before.lines || anotherLabel.test(reading.mask) || said.length > 2) return undefined;
   const foods = reading.things.filter(isFood);
   if (foods.length === 0) return undefined;
   const gone = foods.filter(({ at }) => goes.test(reading.text.slice(0, at[0])));

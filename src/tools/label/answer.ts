@@ -5,6 +5,7 @@ import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { sellingCaution } from "../lib/care.ts";
 import { plusDays, shortDay } from "../lib/days.ts";
+import { weight } from "../lib/show.ts";
 import { ahead, behind } from "../lib/when.ts";
 import { bringsOf, gather } from "./allergens.ts";
 import { allergensOf, described } from "./declare.ts";
@@ -19,6 +20,11 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     return asking(
       `I know the forms of the United States and of the European Union, not of ${landName(inputs.elsewhere)}. Which of the two shall it have, us or eu?`,
       "market",
+    );
+  if (inputs.bare_g !== undefined)
+    return asking(
+      `What weighs ${weight(inputs.bare_g)}? Say it with its name: "net weight 100 g", "sugar 100 g".`,
+      "lines",
     );
   const dates = datesOf(inputs, world);
   if (dates && "status" in dates) return dates;

@@ -70,7 +70,7 @@ export const labelGoesOn = cues(
   ],
   [
     4,
-    "(?:if|when) (?:i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
+    "(?:if|when) (?:theres|there is|there are|it has|they have|i|we) (?:put|use|add|swap|swapped|used|added|make|fill)",
     "^(?:and |what about )*with (?:\\S+ )+in (?:it|them)(?: too| as well)?",
   ],
   [
@@ -86,5 +86,9 @@ export const labelGoesOn = cues(
   ],
   [12, "^(?:(?:and|the|what|whats|about|which) )*(?:best|use) (?:before|by)(?: date)?(?: [?])?$"],
   [16, "^(?:(?:and|the|its|ok) )*net (?:weight|wt) (?:is |of |= )?(?:{weight}|{number})"],
+  [
+    12,
+    "^(?:(?:and|what|so|ok|but) )*(?:if )?(?:theres|there is|it has|they have|i add|i put) {weight} (?:of )?(?:\\S+ )?in (?:it|them)(?: too| as well)?(?: [?])?$",
+  ],
   [-8, "{number}", "{weight}", "{volume}", "{percent}"],
 );

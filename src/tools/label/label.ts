@@ -40,6 +40,8 @@ export const inputs = later(() =>
     formulas: z.optional(z.array(z.string())),
     /** The name of the food, where it has one of its own. */
     title: z.optional(z.string().check(z.maxLength(60, { error: "A name of at most 60 letters." }))),
+    /** "no, 100 g", of nothing that is named: asked about. */
+    bare_g: z.optional(weight_g),
     net_g: z.optional(weight_g),
     net_oz: z.optional(weight_g),
     made: z.optional(whenSaid),
@@ -103,8 +105,8 @@ export const label = tool<LabelInputs>({
     { say: "made them on the 9th, still good today", tool: "keep" },
   ],
   rivals: [
-    ["lines", "also", "unread", "from_table", "formulas", "mixes", "named", "asked"],
-    ["net_g", "net_oz"],
+    ["lines", "also", "unread", "from_table", "formulas", "mixes", "named", "asked", "bare_g"],
+    ["net_g", "net_oz", "bare_g"],
     ["made"],
     ["want"],
     ["market", "elsewhere"],

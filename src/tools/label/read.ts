@@ -1,6 +1,6 @@
 /** Reads a label's ingredients, or a description to find allergens by. */
 import type { Memory, Reading, Span, Thing } from "../contract/index.ts";
-import { nameOf, readLines } from "../lib/lines.ts";
+import { nameOf, readLines, sameIngredient } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
@@ -11,7 +11,7 @@ import { isPrintOnly, printSaid } from "./print-said.ts";
 type Draft = Partial<LabelInputs>;
 
 export function readLabel(reading: Reading, memory: Memory): Draft {
-  const before = memory.last?.tool === "label" ? (memory.last.inputs as Draft) : undefined;
+  const before = beforeIt(memory);
   const want = wanted(reading) ?? (memory.follows ? before?.want : undefined);
   const net = netWeight(reading);
   const made = reading.whens[0];
@@ -21,6 +21,16 @@ export function readLabel(reading: Reading, memory: Memory): Draft {
     )
   )
     return { want: "safe" };
+  const bare = before?.lines ? bareWeight(reading) : undefined;
+  // "no 140 g", behind a label with its net weight: that stood last
+  if (before?.lines && bare !== undefined)
+    return before.net_g === undefined && before.net_oz === undefined
+      ? { ...before, bare_g: bare }
+      : { ...before, net_g: bare, net_oz: undefined };
+  if (before?.lines && memory.last?.inputs.bare_g !== undefined && reading.amounts.length === 0) {
+    const given = nameGiven(reading, before, memory.last.inputs.bare_g as number);
+    if (given) return given;
+  }
   const print = printSaid(reading);
   const title = before?.lines ? titleSaid(reading) : undefined;
   if (before && title) return { ...before, title };
@@ -202,6 +212,33 @@ function wanted(reading: Reading): LabelInputs["want"] {
     return "dates";
   if (/\blabels?\b|ingredients? (?:list|line|statement)/.test(reading.mask)) return "label";
   return undefined;
+}
+
+/** The label before, without the weight of which it was asked what it is of. */
+function beforeIt({ last }: Memory): Draft | undefined {
+  if (last?.tool !== "label") return undefined;
+  return { ...(last.inputs as Draft), bare_g: undefined };
+}
+
+/** "the butter", "the net weight": what weighs that much. */
+function nameGiven(reading: Reading, before: Draft, grams: number): Draft | undefined {
+  if (/\bnet\b/.test(reading.text)) return { ...before, net_g: grams, net_oz: undefined };
+  const [food, ...more] = reading.things.filter((each) => each.ingredient || each.chocolate || each.taste);
+  if (!food || more.length > 0) return undefined;
+  const name = nameOf(food);
+  const others = (before.lines ?? []).filter((each) => !sameIngredient(each.name, name));
+  return { ...before, lines: [...others, { name, grams }] };
+}
+
+/** "no, 140 g", "make it 140": a weight in grams put right, of which nothing says what it is of. */
+function bareWeight({ mask, amounts, things }: Reading): number | undefined {
+  const [only, ...more] = amounts;
+  const isBare =
+    /^(?:(?:no|nope|oh|oops|sorry|actually|wait|hang on|i meant|i mean|make|it|that|its|thats|is|be|should|to|,) )*\S*<(?:weight|number)>(?: now| please| then)?$/.test(
+      mask,
+    );
+  if (!isBare || !only || more.length > 0 || things.length > 0 || only.of) return undefined;
+  return only.dim === "weight" ? inBase(only.value, only.unit) : only.value;
 }
 
 /** "call it Raspberry Cloud": as she typed it. */

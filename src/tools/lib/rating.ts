@@ -99,15 +99,22 @@ function make(
   const isLike = /^(?:bit|slightly|some|few|a|tops|feet|but|though|quite|very|nice|good)$/.test(
     behind[0]?.text ?? "",
   );
+  // "7/10 sticky": so written it is a mark, and a fault behind it is what it was marked for; "7/10 were sticky" isn't
+  const isMark = next === from + 1 && (down === 10 || down === 5);
   const isShare =
     !isLike &&
     behind.some(
       (each) =>
-        each.thing?.symptom !== undefined ||
+        (each.thing?.symptom !== undefined && !isMark) ||
         (each.thing?.count !== undefined && each.thing.count !== "batches") ||
-        ["were", "had", "cracked"].includes(each.text),
+        ["were", "had"].includes(each.text) ||
+        (each.text === "cracked" && !isMark),
     );
+  // "7/10 shells cracked": so many of them
+  const isOfThem =
+    /^(?:shell|tray|mac)/.test(behind[0]?.text ?? "") && behind.some((each) => each.thing?.symptom);
   if (
+    isOfThem ||
     !scales.has(down) ||
     up < 0 ||
     (isShare && some[from]?.amount?.of === undefined && behind[0]?.text !== ",")

@@ -163,24 +163,32 @@ function append(inputs: NoteInputs, target: Note, world: World): Outcome {
   };
 }
 
+/** Whether a note says something of this already; empty lists say nothing. */
+function isIn(note: Note, key: string): boolean {
+  const value = note[key as keyof Note];
+  return value !== undefined && !(Array.isArray(value) && value.length === 0);
+}
+
 function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
   const day = inputs.when ? dayFor(inputs, world) : undefined;
   if (day && !day.ok) return { status: "impossible", headline: day.why };
   const found = inputs.facts ? correction(inputs.facts, target, inputs.step) : { patch: {} };
   if ("question" in found) return asking(found.question, found.slot);
+  // told again: what the note didn't have is no correction
+  const isMore = inputs.again === true && !Object.keys(found.patch).some((key) => isIn(target, key));
   const patch: Partial<Note> = {
     ...found.patch,
     ...stillPlanned(target, found.patch),
     ...(day ? { date: day.date } : {}),
-    text: `${target.text.replace(/[\s.,;]+$/, "")}; corrected: ${inputs.text}`,
+    text: `${target.text.replace(/[\s.,;]+$/, "")}; ${isMore ? "" : "corrected: "}${inputs.text}`,
   };
   const name = nameOf({ ...target, ...patch }, world);
   return {
     ...changed(
       target,
       patch,
-      day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : "Corrected",
-      `the correction of the ${name} note`,
+      day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : isMore ? "Added" : "Corrected",
+      isMore ? `what was added to the ${name} note` : `the correction of the ${name} note`,
     ),
     ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]),
   };

@@ -65,6 +65,8 @@ function stepMeant(minutes: number, wrong: readonly number[], note: Note): Step 
   const named = steps.find((each) => own[each] !== undefined && wrong.includes(own[each]));
   if (named) return named;
   const there = steps.filter((each) => own[each] !== undefined);
+  // "and 40 min", where only a bake of 15 is noted: nobody bakes them so long
+  if (there.length === 1 && there[0] === "bake" && minutes > plausible.bake_min[1]) return undefined;
   if (there.length === 1) return there[0];
   if (there.length > 1)
     return there.find(
@@ -84,7 +86,11 @@ function fieldMeant(number: number, wrong: readonly number[], note: Note): Field
   const there = fields.filter(
     (each) => note[each] !== undefined && number >= plausible[each][0] && number <= plausible[each][1],
   );
-  return there.length === 1 ? there[0] : undefined;
+  if (there.length === 1) return there[0];
+  // "make that 150", of 24 macarons at 148 °C: a little off the one, and far from every other
+  const off = (each: Field) => Math.max((note[each] ?? 0) / number, number / (note[each] || 1));
+  const [close, ...others] = there.toSorted((a, b) => off(a) - off(b));
+  return close && off(close) < 1.25 && others.every((each) => off(each) >= 1.5) ? close : undefined;
 }
 
 /** "lime, not lemon": lime takes lemon's place; with one flavor in the note the new one takes its place. */

@@ -93,7 +93,9 @@ function isAll(some: readonly Piece[], at: number): boolean {
     return true;
   const ends =
     first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
-  return made.has(before) && ends && value >= 4;
+  // "there were 38"
+  const wereThere = before === "were" && some[at - 2]?.text === "there";
+  return (made.has(before) || wereThere) && ends && value >= 4;
 }
 
 /** "one tray 2 min too long", "one tray over-baked": what happened to some of them, not how many there were. */
@@ -118,7 +120,8 @@ function isDamage(some: readonly Piece[], at: number): boolean {
   for (let next = at + 1; next < some.length && next <= at + 5; next++) {
     const each = some[next] as Piece;
     if (isFault(each)) return !isJoined(some.slice(at, next));
-    if (isSign(each) || each.amount) return false;
+    // a mark stands between, and the fault is what it was marked for: "24 macs 7/10 sticky"
+    if (isSign(each) || each.amount || /^\d/.test(each.text)) return false;
   }
   return false;
 }

@@ -127,6 +127,15 @@ function bareMinutes(some: readonly Piece[], at: number): number | undefined {
   const isFor =
     some[at - 1]?.text === "for" && (before?.amount?.dim === "temperature" || isBareHeat(some, at - 2));
   if (isFor && amount.value >= 5 && amount.value <= 30) return amount.value;
+  // "24 macs, rested 30 baked 15": how many there were is said already
+  const counted = some.some(
+    (each, i) =>
+      each.amount?.of?.count === "macarons" ||
+      (each.amount?.dim === "number" && some[i + 1]?.text === "of" && some[i + 2]?.text === "them"),
+  );
+  const next = some[at + 1];
+  const ends = next === undefined || isSign(next) || next.text === "and";
+  if (step === "bake" && counted && ends && amount.value >= 8 && amount.value <= 25) return amount.value;
   if (step === "rest" && amount.value >= 5 && amount.value <= 240) return amount.value;
   return step === "bake" && isHot && amount.value >= 5 && amount.value <= 30 ? amount.value : undefined;
 }

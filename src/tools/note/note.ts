@@ -11,6 +11,7 @@ import { answerNote } from "./answer.ts";
 import { Facts } from "./facts.ts";
 import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
+import { toldAgain } from "./told-again.ts";
 
 export const inputs = later(() =>
   z.strictObject({
@@ -21,6 +22,8 @@ export const inputs = later(() =>
     when: z.optional(whenSaid),
     /** The day was said as "3/12": which of the two is the month is the bench's to say. */
     slashed: z.optional(z.boolean()),
+    /** Told once more right behind the note: what it had of that is replaced, what it hadn't is added. */
+    again: z.optional(z.boolean()),
     /** The flavor of the note that is added to or corrected; the last note without one. */
     about: z.optional(z.array(z.string())),
     /** With `export` and `import`: of what, as what, by which file, and what that held. */
@@ -134,6 +137,7 @@ export const note = tool<NoteInputs>({
   ),
   // "rating 7", "oh and rested 40 min"
   goesOn: cues(
+    [10, ...toldAgain],
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
     [
       8,
@@ -184,7 +188,21 @@ export const note = tool<NoteInputs>({
   ],
   // A note is whole or none: nothing said for the one before goes into the next.
   rivals: [
-    ["do", "text", "facts", "when", "slashed", "about", "note", "step", "what", "as", "file", "found"],
+    [
+      "do",
+      "text",
+      "facts",
+      "when",
+      "slashed",
+      "again",
+      "about",
+      "note",
+      "step",
+      "what",
+      "as",
+      "file",
+      "found",
+    ],
   ],
   alone: true,
   read: readNote,

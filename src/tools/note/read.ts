@@ -8,6 +8,7 @@ import { placeless } from "../lib/when-said.ts";
 import { factsOf } from "./facts.ts";
 import { readIgnoring } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
+import { isToldAgain, wrongNumbers } from "./told-again.ts";
 import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 
 type Draft = Partial<NoteInputs>;
@@ -16,7 +17,7 @@ const leads =
   "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*";
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const closes = new RegExp(
-  `(?:^| )${noteClosers}(?: |$)|<count=batches> (?:to|for the) (?:log|note|record|book)(?: |$)|(?:made|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
+  `(?:^| )${noteClosers}(?: |$)|<count=batches> (?:to|for the) (?:log|note|record|book)(?: |$)|(?:made|did|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
@@ -59,7 +60,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   const text = clauseText(reading.said, mask);
   const isOpen = memory.last?.tool === "note" ? memory.slot : undefined;
   if (isOpen === "text" && drops.test(mask)) return {};
-  if (isOpen === "text" && !asks.test(mask)) return { do: "add", ...whole(reading, noteWords(text)) };
+  if (isOpen === "text" && !asks.test(mask)) return filled(reading, memory, text);
   if (isOpen === "step") return fillStep(reading, memory);
   const aside = readIgnoring(reading);
   if (aside) return { ...(memory.table.note === undefined ? {} : { note: memory.table.note }), ...aside };
@@ -94,10 +95,33 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (another) return { do: "add", ...whole(reading, noteWords(text.replace(/^.*?same again,? /i, ""))) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
+  // "and it was 16 min", "16 not 15"
+  const wrong = wrongNumbers(reading.said);
+  if (isToldAgain(mask) || (wrong.length > 0 && isFigure.test(mask))) {
+    const told = whole(reading, addedWords(text));
+    const facts = told.facts && { ...told.facts, wrong: [...new Set([...told.facts.wrong, ...wrong])] };
+    return { do: "correct", again: true, ...onTable, ...told, ...(facts ? { facts } : {}) };
+  }
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };
   return carriesOn.test(mask) || goesOn.test(mask)
     ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) }
     : {};
+}
+
+const isFigure = /^\S*<(?:number|time|temperature)>$/;
+
+/** The words of a new note, or what a correction says that was asked about. */
+function filled(reading: Reading, { last }: Memory, text: string): Draft {
+  const before = (last?.inputs ?? {}) as Draft;
+  if (before.do !== "correct" && before.do !== "append")
+    return { do: "add", ...whole(reading, noteWords(text)) };
+  const { note, about } = before;
+  return {
+    do: before.do,
+    ...(note === undefined ? {} : { note }),
+    ...(about ? { about } : {}),
+    ...whole(reading, correctedWords(text)),
+  };
 }
 
 /** "rate the lemon 8": out of ten, and nothing else of the batch is told. */

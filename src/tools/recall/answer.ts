@@ -29,7 +29,16 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   if (inputs.want === "total") return total(inputs, found, about);
   if (inputs.want === "best" || inputs.want === "worst") return ranked(inputs.want, found, about, world);
   if (inputs.want === "compare") return versus(found, about, world);
-  if (inputs.want === "last") return shown(found.slice(0, 1), world, "");
+  if (inputs.want === "last") {
+    const { back = 0 } = inputs;
+    if (found.length > 0 && back >= found.length)
+      return {
+        status: "answered",
+        headline: `None before that: ${counted(found.length, "note")} in all.`,
+        items: [],
+      };
+    return shown(found.slice(back, back + 1), world, "");
+  }
   if (inputs.want === "first") return shown(found.slice(-1), world, "");
   return shown(found, world, about);
 }

@@ -26,7 +26,15 @@ const last =
 const asksNotes =
   /(?:^| )(?:show|list|find|search|look|see|read|get|pull|bring|which|what|whats|when|where|any|anything|everything|did|have|has|how|who|ones?|notes?|\S*<count=\S+|about|with|without|mention\S*|say|says|said|and|or|only|just|also|but|recipes?|last|first)(?: |$)|\?$/;
 
+/** "and the one before, what happened with that": of the same kind, one further back. */
+const oneBefore =
+  /^(?:(?:and|what about|how about|ok|so|then|show me|now) )*the (?:one|batch\S*|time|note) before(?: (?:that|it|this|last|then))?(?:(?: ,)? .*)?$/;
+
 export function readRecall(reading: Reading, memory: Memory): Draft {
+  if (oneBefore.test(reading.mask) && memory.last?.tool === "recall") {
+    const before = memory.last.inputs as Draft;
+    return { ...before, want: "last", back: (before.back ?? 0) + 1 };
+  }
   const some = pieces(reading);
   const { mask } = reading;
   const flavors = tastesIn(some);

@@ -38,6 +38,8 @@ export const inputs = later(() =>
     oven_c: z.optional(z.number()),
     bake_min: z.optional(z.number()),
     rest_min: z.optional(z.number()),
+    /** How many batches before the last that fits: "and the one before". */
+    back: z.optional(z.number()),
     /** Words that nothing else explains: the notes that have them are meant. */
     words: z.optional(z.array(z.string())),
     fahrenheit: z.optional(z.boolean()),
@@ -58,6 +60,10 @@ export const recall = tool<RecallInputs>({
     [
       7,
       "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was)? (?:the |my )?{taste} (?:do|go|come out|turn out|fare|doing|rate)(?: [?])?$",
+    ],
+    [
+      8,
+      "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],

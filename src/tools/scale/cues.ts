@@ -279,6 +279,12 @@ export const scaleGoesOn = cues(
     "(?:so|now|only|just|down to) (?:it is |its |im |theres |i have |we have )*(?:now |only |just |down to )*{number} (?:\\S+ )?{ingredient=(whites|egg)}(?: left| now)?$",
     "(?:so|now) (?:now )?(?:it is|its|i have|theres|there is) (?:now |only )?{weight} (?:of (?:the )?)?{ingredient}",
   ],
+  // "found another 35 g of almond flour at the back of the cupboard, now how far"
+  [
+    16,
+    "found (?:another |an extra |some more |a further )?{weight} (?:more )?(?:of )?(?:the )?{ingredient}",
+    "{weight} (?:more|extra) (?:of )?(?:the )?{ingredient} (?:was |were |has |have )?(?:hiding|turned up|showed up|left|behind|at the back)",
+  ],
   [12, spares],
   [
     10,

@@ -4,6 +4,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { diameter, isWhitesCount, says, weighed, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
+import { withCupboard } from "./at-hand.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
 import {
   merged,
@@ -47,8 +48,12 @@ export function readScale(reading: Reading, memory: Memory): Draft {
     !says(reading, /(?:^| )(?:scale|rescale|resize)(?: |$)/) &&
     have.length < had.length &&
     have.every(({ name }) => had.some((each) => each.name === name))
-    ? { ...draft, have: had.map((each) => have.find(({ name }) => name === each.name) ?? each) }
-    : draft;
+    ? {
+        ...draft,
+        have: had.map((each) => have.find(({ name }) => name === each.name) ?? each),
+        ...(before?.at_hand ? { at_hand: true } : {}),
+      }
+    : withCupboard(draft, reading, before, memory);
 }
 
 const asksOneLine =

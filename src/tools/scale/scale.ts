@@ -27,6 +27,8 @@ export const inputs = later(() =>
     ),
     /** What is at hand of some lines; the scarcest sets the size. */
     have: z.optional(z.array(line)),
+    /** It was told as what there is: another thing that is there joins it. */
+    at_hand: z.optional(z.boolean()),
     whites_count: z.optional(count("whites")),
     total_g: z.optional(weight_g),
     macarons: z.optional(count("macarons")),
@@ -77,7 +79,7 @@ export const scale = tool<ScaleInputs>({
     { say: "1 cup almond flour in grams", tool: "convert" },
   ],
   rivals: [
-    ["factor", "have", "whites_count", "total_g", "macarons", "shells"],
+    ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
     ["lines", "formula", "pointed"],
     ["spare_percent", "spares"],
   ],

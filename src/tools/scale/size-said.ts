@@ -43,7 +43,7 @@ export function sizeOf(
     if (before && memory.follows && isLoose && before.total_g === undefined && !whole)
       return before.whites_count !== undefined
         ? { have: [{ name: "whites", grams: grams ?? 0 }] }
-        : replaced(before, grams ?? 0);
+        : replaced(before, (grams ?? 0) + (saysMore(reading) ? weightOf(before) : 0));
     return { total_g: grams };
   }
   // "rosy for 24": so many macarons of a saved recipe
@@ -116,6 +116,11 @@ const describedBy = (reading: Reading): number | undefined => {
     );
   return said ? Number(said[1]) : undefined;
 };
+
+/** "found another 75 g of it": on top of what there was. */
+const saysMore = (reading: Reading): boolean =>
+  says(reading, /(?:another|extra|found) \S*<weight>|<weight> (?:more|extra)(?: |$)/);
+const weightOf = (before: Draft): number => before.have?.[0]?.grams ?? before.total_g ?? 0;
 
 function replaced(before: Draft, value: number): Draft {
   if (before.whites_count !== undefined) return { whites_count: value };

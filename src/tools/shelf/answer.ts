@@ -10,6 +10,14 @@ import { pack, takeWhole } from "./taking.ts";
 
 /** @throws never: an order that can't be carried out comes back as `asking` or `impossible`, with nothing changed. */
 export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
+  if (inputs.loose_g !== undefined)
+    return asking(
+      `Of which: ${listed(
+        (inputs.entries ?? []).map((each) => each.name),
+        "or",
+      )}?`,
+      "entries",
+    );
   switch (inputs.does) {
     case "bottle":
       return bottle(inputs, world);
@@ -26,9 +34,30 @@ export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
       return price(inputs, world);
     case "forget":
       return forget(inputs, world);
+    case "unsure":
+      return unsure(inputs, world);
+    case "none":
+      return {
+        status: "declined",
+        headline:
+          'Nothing is changed on the shelf. What goes into a bowl is asked like this: "20 g rum in 200 g buttercream, too much?"',
+      };
     default:
       return list(world);
   }
+}
+
+/** No word said which way it went: stock that is only guessed would be wrong from then on. */
+function unsure({ entries }: ShelfInputs, world: World): Outcome {
+  if (!entries?.length || entries.every((each) => each.grams === undefined))
+    return asking("What is it, how many grams, and was it put on the shelf or taken off it?", "entries");
+  const what = listed(
+    entries.map(({ name, grams }) => (grams === undefined ? name : `${g(grams, world)} ${name}`)),
+  );
+  return asking(
+    `Nothing is changed yet. ${what}: put on the shelf, taken off it, or is that all there is?`,
+    "does",
+  );
 }
 
 function ask({ entries, taste }: ShelfInputs, world: World): Outcome {

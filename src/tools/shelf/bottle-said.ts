@@ -1,7 +1,7 @@
 /** Reads what a bottle's own label says: its taste and form, its directions, its allergens. */
 import { allergens } from "../../../data/rules/allergens.ts";
 import { forms } from "../../../data/words/flavors.ts";
-import type { Amount, Reading, Thing } from "../contract/index.ts";
+import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { bottleFacts } from "./facts.ts";
 import type { ShelfInputs } from "./shelf.ts";
@@ -69,7 +69,7 @@ export function readBottle(reading: Reading): Draft | undefined {
 }
 
 /** The range; "max 1 %" has no lower end of its own, which 0 stands for. */
-const range = (share: Amount, { text }: Reading): Draft => ({
+const range = (share: Amount, { text }: Pick<Reading, "text">): Draft => ({
   low_percent: mostOf(share, text) ? 0 : share.value,
   high_percent: share.high ?? share.value,
 });
@@ -110,3 +110,36 @@ function containsOf(reading: Reading): string[] | undefined {
   if (says(reading, /no allergens?|allergen free/)) return [];
   return says(reading, /contains?/) && found.length > 0 ? found.map((row) => row.id) : undefined;
 }
+
+/** "raspberry", where the flavor was asked for; "no 2 %", "no it is 1 to 2", of the bottle that was saved. */
+export function ofBottle(reading: Reading, { slot }: Memory, before: Draft | undefined): Draft | undefined {
+  if (before?.does !== "bottle") return undefined;
+  const thing = reading.things.find((each) => each.taste);
+  if (slot === "taste" && thing?.taste && reading.amounts.length === 0)
+    return { ...before, taste: thing.taste };
+  const share = shareAgain(reading);
+  const isRight =
+    slot === "low_percent" ||
+    /^(?:(?:oh|no|nope|sorry|actually|wait|hang on|oops|i meant?|i misread|rather|its|it is|it says|it said|it was|that was|thats|make (?:that|it)|should be|change (?:that|it) to|,) )+/.test(
+      reading.mask,
+    );
+  if (!isRight || !share) return undefined;
+  const { does, taste, form } = before;
+  return { does, ...(taste ? { taste } : {}), ...(form ? { form } : {}), ...share };
+}
+
+/** The one share that is said, in percent or in bare numbers: "1 to 2", "2". */
+function shareAgain({ amounts, text }: Reading): Draft | undefined {
+  const [one, two, ...others] = amounts;
+  const isShare = ({ dim, unit, of, value }: Amount) =>
+    dim === "percent" || (dim === "number" && unit === "" && !of && value > 0 && value <= mostBare);
+  if (!one || !isShare(one) || others.length > 0) return undefined;
+  if (!two) return range(one, { text });
+  const isRange = isShare(two) && /^ ?(?:to|-|and|till|until) ?$/.test(text.slice(one.at[1], two.at[0]));
+  return isRange && two.value >= one.value
+    ? { low_percent: one.value, high_percent: two.high ?? two.value }
+    : undefined;
+}
+
+/** A bottle that is dosed by more than this says so in percent. */
+const mostBare = 30;

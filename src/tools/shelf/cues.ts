@@ -1,5 +1,6 @@
 /** The words by which an order on the shelf, or a question about it, is known. */
 import { cues } from "../lib/cue.ts";
+import { goneWord } from "./moves.ts";
 
 const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitchen)";
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
@@ -108,6 +109,7 @@ export const shelfCues = cues(
     "{ingredient} .. (?:used up|run out|ran out|is gone|is finished|all gone|finished)",
     "(?:used up|all out of|ran out of|run out of|finished) (?:(?:the|my|all|of) )*{ingredient}",
     "used (?:another |a further )?{weight}",
+    `${goneWord} (?:(?:about|another|the|my|some|of) )*{weight} (?:of )?(?:the |my )?{ingredient}`,
     `(?:stock|pantry|shelf)`,
     "(?:do i have(?! to)|have i got(?! to)|have we got(?! to)) .. {ingredient}",
     "save (?:that|the) price",

@@ -1,9 +1,10 @@
 /** Reads the things that an order on the shelf is about: their weights, bags, prices. */
-import type { Amount, Memory, Reading } from "../contract/index.ts";
-import { says, white_g } from "../lib/find.ts";
-import { merged, nameOf, readLines } from "../lib/lines.ts";
+import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import { each_g, merged, mostCounted, nameOf, readLines } from "../lib/lines.ts";
 import { currencySaid } from "../lib/money.ts";
 import { inBase, unitRow } from "../lib/units.ts";
+import { notNames, partly, wholly } from "./moves.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
 type Draft = Partial<ShelfInputs>;
@@ -22,22 +23,24 @@ export function entriesOf(
   const eggs = reading.amounts.find(
     ({ dim, unit, of }) => dim === "number" && unit === "" && of?.ingredient === "egg",
   );
-  // "30 eggs" are counted: of use is their white
+  // "30 eggs" are counted, however many
   const lines = merged(
     readLines(reading).lines.map((each) =>
       each.name === "egg" && eggs?.value === each.grams
-        ? { name: "whites", grams: each.grams * white_g }
-        : { name: each.name, grams: each.grams },
+        ? { name: "egg", grams: each.grams * (each_g.egg ?? 1) }
+        : // "minus 50 g": so much is taken
+          { name: each.name, grams: Math.abs(each.grams) },
     ),
   );
   const known = lines
     .filter(
       // "used another 160": no ingredient of that name
-      (each) => !/^(?:used?|using|took|another|more|left|gone)$/.test(each.name),
+      (each) => !notNames.test(each.name),
     )
     .filter(
       (each) =>
-        reading.things.some((thing) => nameOf(thing) === each.name) || does === "add" || does === "use",
+        reading.things.some((thing) => nameOf(thing) === each.name) ||
+        ((does === "add" || does === "use") && !reading.things.some((thing) => isBowlOf(thing, each.name))),
     );
   if (known.length > 0 && reading.things.some((each) => each.ingredient || each.taste || each.chocolate))
     return known;
@@ -51,12 +54,25 @@ export function entriesOf(
     (memory.follows || says(reading, /(?:^| )(?:it|that|left|there|another|used)(?: |$)/)
       ? before?.entries?.[0]?.name
       : undefined);
+  const counted_g = each_g[name ?? ""];
   if (known.length > 0 && !name) return known;
   if (name === undefined) return [];
   // "and another 160", of what was spoken of
   const bare = reading.amounts.find(
-    (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction && each.value >= 5,
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      !each.fraction &&
+      (each.value >= 5 || counted_g !== undefined),
   );
+  // "used the butter" is all of it; of what "reduce the butter", "it broke", "lost 3" take nothing is known
+  const isAll =
+    !says(reading, partly) &&
+    !reading.amounts.some((each) => each.dim === "number" && !each.fraction) &&
+    (names.length > 0 || says(reading, wholly));
+  const all = does === "use" && isAll ? { part: 1 } : {};
+  const share = reading.amounts.find((each) => each.dim === "percent");
   // "and the same of the icing sugar", behind so much that was used
   const same =
     !weight && says(reading, /(?:^| )(?:the )?same (?:amount |weight |again )?(?:of|for|with) /)
@@ -66,18 +82,23 @@ export function entriesOf(
     same !== undefined
       ? { grams: same }
       : weight
-        ? { grams: inBase(weight.value, weight.unit) }
-        : bare && names.length === 0
-          ? { grams: bare.value }
+        ? { grams: Math.abs(inBase(weight.value, weight.unit)) }
+        : bare && (names.length === 0 || does === "use")
+          ? { grams: gramsOf(bare.value, counted_g) }
           : part
             ? { part: part.value }
-            : does === "use"
-              ? { part: 1 }
-              : {};
-  return names.length > 1
-    ? names.map((each) => ({ name: each, ...(does === "use" ? { part: 1 } : {}) }))
-    : [{ name, ...amount }];
+            : share && does === "use" && !says(reading, / to \S*<percent>/)
+              ? { part: share.value / 100 }
+              : all;
+  return names.length > 1 ? names.map((each) => ({ name: each, ...all })) : [{ name, ...amount }];
 }
+
+/** A buttercream, a ganache: a bowl, and no stock by its own name where something goes into it. */
+const isBowlOf = (thing: Thing, name: string): boolean => thing.base !== undefined && thing.text === name;
+
+/** "no wait 5", of eggs: five of them. */
+const gramsOf = (number: number, counted_g: number | undefined): number =>
+  counted_g !== undefined && number <= mostCounted ? number * counted_g : number;
 
 /** "2 bags of almond flour, 500 g each". */
 function bagsOf(reading: Reading): Entry | undefined {

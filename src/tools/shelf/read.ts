@@ -1,10 +1,14 @@
 /** Reads an order or a question about the shelf. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
-import { readBottle } from "./bottle-said.ts";
+import { nameOf } from "../lib/lines.ts";
+import { inBase } from "../lib/units.ts";
+import { ofBottle, readBottle } from "./bottle-said.ts";
 import { boughtList } from "./bought-list.ts";
-import { bought, type Does, entriesOf, prices } from "./entries.ts";
+import { bought, entriesOf, prices } from "./entries.ts";
+import { corrects, stands, takes, takingWord } from "./moves.ts";
 import type { ShelfInputs } from "./shelf.ts";
+import { doesWhat } from "./way.ts";
 import { readPack, readWhole } from "./whole.ts";
 
 type Draft = Partial<ShelfInputs>;
@@ -17,8 +21,10 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const bottle = readBottle(reading);
   if (bottle) return bottle;
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
-  const told = ofBottle(reading, memory, before);
+  const told = ofBottle(reading, memory, before) ?? answered(reading, memory, before);
   if (told) return told;
+  // "mint in 200 g buttercream": a dose, and no order
+  if (says(reading, doses)) return {};
   if (
     before?.does === "use" &&
     memory.follows &&
@@ -31,7 +37,12 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   if (came) return { does: "add", entries: [came] };
   const does = doesWhat(reading, before, memory);
   const priced = does === "price" ? prices(reading) : [];
-  const found = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
+  const loose =
+    does === "add" || does === "set" || does === "use" ? looseOf(reading, memory, before) : undefined;
+  if (does && loose !== undefined) return { does, loose_g: loose, entries: before?.entries ?? [] };
+  const all = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
+  // "used some, 200 g left": which of two weights is there isn't sure
+  const found = does === "set" && isTwofold(reading) ? all.map(({ name }) => ({ name })) : all;
   const entries = putRight(reading, memory, { does, entries: found });
   const taste = reading.things.find((each) => each.taste && !each.ingredient)?.taste;
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
@@ -44,9 +55,6 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   };
 }
 
-const corrects =
-  /^(?:(?:oh|ah|wait|hang on|hold on|er|hmm?|,) )*(?:no|nope|sorry|actually|wait|hang on|i meant?|oops)(?: |$)/;
-
 /** "no hang on, i used 150", "no, 800": in place of what was taken or put there just before. */
 function putRight(reading: Reading, { follows, last }: Memory, { does, entries = [] }: Draft) {
   const before = follows && last?.tool === "shelf" ? (last.inputs as Draft) : undefined;
@@ -58,75 +66,62 @@ function putRight(reading: Reading, { follows, last }: Memory, { does, entries =
     (does === "use" || does === "add") &&
     before.does === does &&
     now?.name === was?.name;
-  return isSame && now?.grams !== undefined && was?.grams !== undefined && says(reading, corrects)
+  return isSame && now?.grams !== undefined && was?.grams !== undefined && corrects.test(reading.mask)
     ? [{ ...now, instead_g: was.grams }]
     : entries;
 }
 
-/** "raspberry", where the flavor was asked for; "no 2 %", of the bottle that was saved. */
-function ofBottle(reading: Reading, { slot }: Memory, before: Draft | undefined): Draft | undefined {
-  if (before?.does !== "bottle") return undefined;
-  const thing = reading.things.find((each) => each.taste);
-  if (slot === "taste" && thing?.taste && reading.amounts.length === 0)
-    return { ...before, taste: thing.taste };
-  const [share, ...others] = reading.amounts;
-  const corrects = /^(?:(?:oh|no|nope|sorry|actually|wait|i meant|its|it is) )+/.test(reading.mask);
-  if (!corrects || share?.dim !== "percent" || others.length > 0) return undefined;
-  const { does, taste, form } = before;
-  return {
-    does,
-    ...(taste ? { taste } : {}),
-    ...(form ? { form } : {}),
-    low_percent: share.value,
-    high_percent: share.high ?? share.value,
-  };
+const doses =
+  /<(?:[^>]*,)?(?:taste|dose|ingredient)=[^>]*> (?:flavou?r\S* )?(?:in|into|for|to) (?:my |the |a )?\S*<weight> (?:of )?(?:my |the )?\S*<(?:[^>]*,)?base=/;
+
+/** What was taken and what is left stand in one sentence. */
+const isTwofold = ({ mask, amounts }: Reading): boolean =>
+  stands.test(mask) &&
+  takes.test(mask) &&
+  amounts.filter(({ dim }) => dim === "weight").length > 1 &&
+  !/(?:^| )(?:down|reduc\S*|lower\S*) .*to /.test(mask);
+
+/** g that were said behind an order of several things, with none of them named. */
+function looseOf({ things, amounts }: Reading, { follows }: Memory, before: Draft | undefined) {
+  const [amount, ...others] = amounts.filter(
+    ({ dim, fraction }) => dim === "weight" || (dim === "number" && !fraction),
+  );
+  const isNamed = things.some((each) => each.ingredient || each.chocolate || each.taste);
+  return follows && amount && others.length === 0 && !isNamed && (before?.entries?.length ?? 0) > 1
+    ? Math.abs(amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value)
+    : undefined;
 }
 
-function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): Does | undefined {
-  if (says(reading, /^(?:please |pls |ok |and )*(?:forget|remove|delete|drop|take .* off)/)) return "forget";
-  const asks = says(
-    reading,
-    /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
-  );
-  const hasPrice =
-    reading.amounts.some((each) => each.dim === "money") ||
-    says(reading, /(?:costs?|cost me|paid|price) \S*<number|<number> (?:per|a|the) \S*<unit=(?:kg|g|lb|oz)/);
-  if (hasPrice && !asks) return "price";
-  if (
-    says(
-      reading,
-      /\b(?:used|use|using|took|gone through|got through|spilt|spilled|threw|binned|finished|used up|ran out|run out|out of|all gone|is gone)\b/,
-    ) &&
-    !asks
-  )
-    return "use";
-  if (asks)
-    return reading.things.some((each) => each.ingredient || each.taste) || memory.follows || before?.entries
-      ? "ask"
-      : "list";
-  if (
-    says(reading, /(?:what|whats|show|list|tell|which) /) &&
-    !reading.amounts.some((each) => each.dim === "weight")
-  )
-    return "list";
-  const left = says(
-    reading,
-    /(?:only|just) .*left|(?:there is|theres|ive got|i have|i got) .* left|(?:^| )left(?: |$)|set .* to|actually|correct|should be|now have|change/,
-  );
-  if (left && !says(reading, /(?:^| )(?:put|add|bought)(?: |$)/)) return "set";
-  // "pantry: 50 g sugar" tells what is there; "put", "bought", "more" add to it
-  const adds = says(
-    reading,
-    /(?:^| )(?:put|add|adding|bought|buy|stick|chuck|pop|bung|more|another|extra|too|also|plus|picked|just got|new|save|keep|store)(?: |$)/,
-  );
-  // "and another 160", behind what was used
-  const goesOn = /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/;
-  if (before?.does === "use" && (says(reading, goesOn) || (!adds && says(reading, corrects)))) return "use";
-  if (!adds && says(reading, /(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/)) return "set";
-  // "and for 120", behind a question of what there is: nothing came
-  if (before?.does === "ask" && says(reading, /^(?:(?:and|or|what about|how about|ok) )*for \S*<number/))
+/** "the butter", "taken off", behind a question of ours. */
+function answered(reading: Reading, { slot, follows }: Memory, before: Draft | undefined): Draft | undefined {
+  if (!before?.entries?.length) return undefined;
+  const named = before.entries.find(({ name }) => reading.things.some((each) => nameOf(each) === name));
+  if (before.loose_g !== undefined && named && reading.amounts.length === 0 && before.does)
+    return { does: before.does, entries: [{ name: named.name, grams: before.loose_g }] };
+  if (before.does !== "unsure" || !(slot === "does" || follows) || reading.amounts.length > 0)
     return undefined;
-  if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "volume" || each.dim === "number"))
-    return "add";
-  return before?.does;
+  const { entries } = before;
+  const way = ways.find(([pattern]) => pattern.test(reading.mask))?.[1];
+  return way === "none" ? { does: way } : way ? { does: way, entries } : undefined;
 }
+
+const talk =
+  "(?:(?:i|it|was|is|its|thats|that|that is|it is|ok|yes|no|oh|sorry|they|were|just|them|the|my) )*";
+const end =
+  "(?: (?:it|that|them|there|of|the|my|off|out|on|onto|away|from|in|to|shelf|pantry|stock|now|please|is))*$";
+
+/** What answers which way it went; whatever says more than that is no answer to it. */
+const ways: readonly (readonly [RegExp, "add" | "set" | "use" | "none"])[] = [
+  [
+    /^(?:(?:no|nope|neither|none|nothing)(?: of (?:them|those|these|it))?|(?:(?:no|it|its|is|that|thats|was|into|in|to|for|with|goes|went|a|the|my) )*(?:bowl|mix|recipe|\S*<(?:[^>]*,)?(?:base|count=bowls))(?:<?\S*))$/,
+    "none",
+  ],
+  [
+    new RegExp(
+      `^${talk}(?:all|everything|left|counted|the total|what (?:is|there is|i have|is left))(?: (?:there is|there|i have|is left|left|of it|now))*$`,
+    ),
+    "set",
+  ],
+  [new RegExp(`^${talk}(?:${takingWord}|off|out|away)${end}`), "use"],
+  [new RegExp(`^${talk}(?:put|on|onto|add|added|bought|more|stored)${end}`), "add"],
+];

@@ -1,15 +1,18 @@
 /** What is on the shelf: bottles with their own directions, ingredients in stock, what they cost. */
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { inBowl_g, money, share_percent, weight_g } from "../lib/inputs.ts";
 import { answerShelf } from "./answer.ts";
 import { shelfCues } from "./cues.ts";
+import { shelfGoesOn } from "./goes-on.ts";
 import { readShelf } from "./read.ts";
 
 export const inputs = later(() =>
   z.strictObject({
-    does: z.optional(z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "pack", "forget"])),
+    /** "unsure" where no word says whether it was put there or taken; "none" where it was for a bowl. */
+    does: z.optional(
+      z.enum(["bottle", "add", "set", "use", "ask", "list", "price", "pack", "forget", "unsure", "none"]),
+    ),
     /** Ingredients with what is put there, used, or what they cost. */
     entries: z.optional(
       z.array(
@@ -26,6 +29,8 @@ export const inputs = later(() =>
         }),
       ),
     ),
+    /** "lost 20 g", behind several: of which of them isn't said. */
+    loose_g: z.optional(inBowl_g),
     /** More is used than there is, and she said to go to nothing. */
     to_zero: z.optional(z.boolean()),
     taste: z.optional(z.string()),
@@ -56,14 +61,7 @@ export const shelf = tool<ShelfInputs>({
   purpose: "Your bottles with their directions, what is in stock, and what it cost",
   inputs,
   cues: shelfCues,
-  // "used 200 g almond flour" "whats left"
-  goesOn: cues(
-    [14, "^(?:(?:oh|no|nope|sorry|actually|wait|i meant|its|it is) )+{percent}(?: [.])?$"],
-    [
-      8,
-      "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
-    ],
-  ),
+  goesOn: shelfGoesOn,
   examples: [
     {
       say: "my mint bottle says half to one percent, save that",
@@ -109,6 +107,7 @@ export const shelf = tool<ShelfInputs>({
     [
       "does",
       "entries",
+      "loose_g",
       "to_zero",
       "taste",
       "form",

@@ -79,6 +79,8 @@ export const leave = (entries: readonly Entry[], figures: readonly Figure[]) => 
 /** Never below nothing: more used than there is changes nothing, unless she said to go to zero. */
 export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
   if (!entries?.length) return asking("What did you use, and how many grams?", "entries");
+  const bare = entries.find((each) => each.grams === undefined && each.part === undefined);
+  if (bare) return asking(`How many grams of ${bare.name}?`, "entries");
   const effects: Effect[] = [];
   const figures: Figure[] = [];
   const said: string[] = [];

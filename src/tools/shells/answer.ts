@@ -36,7 +36,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     return eggsAnswer(said.batter_g * share, world);
   }
   if (said.want === "whites" && (said.whites_g !== undefined || said.whites_count !== undefined))
-    return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world);
+    return eggsAnswer(said.whites_g ?? (said.whites_count ?? 0) * white_g, world, said.egg_g);
   if (said.want === "baked" && said.batter_g !== undefined) return baked(said.batter_g, 1, world);
   const house = houseOf(given);
   const lacks = said.have?.find((each) => !house.lines.some((line) => line.name === each.name));

@@ -18,6 +18,11 @@ export const shellsCues = cues(
     "net weight (?:of|for) (?:one|an?|each|{number}) (?:filled |finished )?{count=macarons}",
     "weight of (?:one|an?|each) (?:filled |finished )?{count=macarons}",
   ],
+  // an egg's own weight, and how many of them for so much white
+  [
+    9,
+    "{ingredient=egg} (?:are |of |at |weigh )?{weight}(?: each| apiece| a piece| whole)? .. how many .. {weight} (?:of )?{ingredient=whites}",
+  ],
   [8, "^(?:(?:and|so|ok) )*(?:thats|that is|is that) how many {ingredient=(whites|egg)}(?: [?])?$"],
   [-9, "topping"],
   [

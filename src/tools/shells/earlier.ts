@@ -1,6 +1,8 @@
 /** What a sizing question leans on: a bare number in the place of one that was said, the batter or the order on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says } from "../lib/find.ts";
+import { isNamed } from "../lib/parts.ts";
+import { inBase } from "../lib/units.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
@@ -8,6 +10,23 @@ type Draft = Partial<ShellsInputs>;
 /** "how many macarons from 270", "and from the white", behind batter that was split. */
 export function ofBowl(reading: Reading, { table, last, follows }: Memory): Draft | undefined {
   const [bare, ...others] = bareNumbers(reading);
+  const asked = /how many (?:\S+ )?\S*<count=(shells|macarons)/.exec(reading.mask)?.[1] as
+    | "shells"
+    | "macarons";
+  const named = (table.parts ?? []).filter((each) => isNamed(reading, each.name));
+  // "how many shells from the pink", behind a split
+  if (
+    asked &&
+    table.mass?.thing === "batter" &&
+    named.length === 1 &&
+    named[0] &&
+    reading.amounts.length === 0
+  )
+    return {
+      batter_g: named[0].grams,
+      want: asked,
+      ...(table.diameter_mm === undefined ? {} : { diameter_mm: table.diameter_mm }),
+    };
   if (table.mass?.thing !== "batter" || !says(reading, /(?:^| )(?:from|out of) (?:the |my )?\S*<?/))
     return undefined;
   const want = "macarons" as const;
@@ -25,7 +44,23 @@ export function ofBowl(reading: Reading, { table, last, follows }: Memory): Draf
     follows &&
     last?.tool === "shells" &&
     says(reading, /^(?:and |so |what about |how about )*(?:from|out of) the \S+(?: \?)?$/);
-  return part && again ? { batter_g: part.grams, want } : undefined;
+  const was = (last?.inputs as Draft | undefined)?.want;
+  return part && again ? { batter_g: part.grams, want: was === "shells" ? was : want } : undefined;
+}
+
+/** "eggs of 55 g each, how many for 120 g whites": what an egg weighs in its shell says nothing of its white. */
+export function eggsFor(reading: Reading): Draft | undefined {
+  const whites = reading.amounts.find((each) => each.dim === "weight" && each.of?.ingredient === "whites");
+  const egg = reading.amounts.find((each) => each.dim === "weight" && each !== whites);
+  return whites &&
+    reading.things.some((each) => each.ingredient === "egg") &&
+    says(reading, /how many .*(?:for|to get|make|give) /)
+    ? {
+        whites_g: inBase(whites.value, whites.unit),
+        want: "whites",
+        ...(egg ? { egg_g: inBase(egg.value, egg.unit) } : {}),
+      }
+    : undefined;
 }
 
 /** "and 38 mm ones" carries a length; "and for 300" the number that was said before. */

@@ -51,7 +51,8 @@ export function trayAnswer(size: Measures, onTray: number, world: World): Outcom
   };
 }
 
-export function eggsAnswer(whites_g: number, world: World): Outcome {
+/** @param egg_g what an egg weighs in its shell, where that was said: it is no measure of its white */
+export function eggsAnswer(whites_g: number, world: World, egg_g?: number): Outcome {
   const eggs = eggsFor(whites_g);
   return {
     status: "answered",
@@ -62,6 +63,7 @@ export function eggsAnswer(whites_g: number, world: World): Outcome {
       basis: "published",
       source: "USDA SR, NDB 01124",
     },
+    ...(egg_g === undefined ? {} : { assumed: [`33 g of white in an egg of ${plain(egg_g)} g too`] }),
     working: [`ceil(${plain(whites_g)} / 33) = ${eggs}`],
   };
 }

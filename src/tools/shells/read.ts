@@ -15,7 +15,7 @@ import { countedShares, namedShares } from "../lib/shares.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { inBase } from "../lib/units.ts";
 import { boxesAsked } from "./boxes.ts";
-import { fromBareNumber, fromTable, ofBatter, ofBowl } from "./earlier.ts";
+import { eggsFor, fromBareNumber, fromTable, ofBatter, ofBowl } from "./earlier.ts";
 import type { ShellsInputs } from "./shells.ts";
 
 type Draft = Partial<ShellsInputs>;
@@ -27,7 +27,7 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   if (weighs) return weighs;
   const sizes = severalSizes(reading);
   if (sizes) return sizes;
-  const bowl = ofBowl(reading, memory);
+  const bowl = ofBowl(reading, memory) ?? eggsFor(reading);
   if (bowl) return bowl;
   // "how many shells of each", behind a split: of each bowl
   const { parts } = memory.table;
@@ -271,15 +271,16 @@ function readKnown(reading: Reading, memory: Memory): Draft {
   const have = lines.map(({ thing, grams }) => ({ name: thing?.ingredient ?? "", grams }));
   if (have.some((each) => each.name !== "whites")) return { have };
   if (whites) return { whites_g: whites.grams };
-  // "how many eggs am i cracking for those whites", of the recipe on the table
+  // "how many eggs am i cracking for those whites", of the recipe on the table; "for that", behind a buttercream
   const onTable = memory.table.recipe?.find((each) => each.name === "whites");
+  const forThose =
+    /how many \S*<[^>]*ingredient=(?:egg|whites).*(?:those|that|the|these) \S*<ingredient=whites/;
+  const forThat =
+    /how many \S*<[^>]*ingredient=(?:egg|whites).*(?:crack|separate|break|need|use)\S* (?:for|in) (?:that|it|this)(?: one| lot| batch\S*)?(?: \?)?$/;
   if (
     onTable &&
     reading.amounts.length === 0 &&
-    says(
-      reading,
-      /how many \S*<[^>]*ingredient=(?:egg|whites).*(?:those|that|the|these) \S*<ingredient=whites/,
-    )
+    (says(reading, forThose) || (memory.last?.tool === "buttercream" && says(reading, forThat)))
   )
     return { whites_g: onTable.grams, want: "whites" };
   if (counted) return { whites_count: counted.value };

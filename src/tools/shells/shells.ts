@@ -19,6 +19,8 @@ export const inputs = later(() =>
     of_batter: z.optional(z.boolean()),
     /** Whites for the house formula, from which the batter follows. */
     whites_g: z.optional(weight_g),
+    /** What an egg weighs in its shell: it says nothing of its white. */
+    egg_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
     /** Lines of the house formula at hand, from the scarcest of which the batter follows. */
     have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),

@@ -3,6 +3,14 @@ import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
   [
+    4,
+    "{weight} (?:of )?{base} (?:in|into|between|over) {number} (?:even |equal |same |identical )?{count=bowls}",
+  ],
+  [
+    8,
+    "^(?:(?:and|so|no|or|ok|make it|in|into|actually|what about) )*{number} ways\\S*(?: instead| then| please| now)?(?: [?])?$",
+  ],
+  [
     -9,
     "{number} {count=macarons} .. {fraction} {base=(ganache|buttercream)} (?:and )?{fraction} {base=(ganache|buttercream)}",
   ],

@@ -21,16 +21,21 @@ export function pairInOrder(reading: Reading): Share[] | undefined {
     : undefined;
 }
 
-/** "60/40", "50-50", "fifty fifty": two numbers side by side that make a hundred, with the two colors if there are two. */
-export function wholeHundred(reading: Reading): Share[] | undefined {
-  const said = /(?:^| )(\d{1,2})(?: ?[/-] ?| )(\d{1,2})(?=[ ,.;]|$)/.exec(reading.text);
-  const [one, two] = / fifty fifty(?: |$)/.test(reading.text)
+/**
+ * "60/40", "50-50", "50:30:20": numbers side by side that make a hundred, with the colors if there are as many.
+ * @param bowl is no share
+ */
+export function hundredOf(reading: Reading, bowl: Amount | undefined): Share[] | undefined {
+  const found = /(?:^| )(\d{1,2}(?:(?: ?[/:-] ?| )\d{1,2}){1,5})(?=[ ,.;]|$)/.exec(
+    bowl ? ` ${reading.text.slice(bowl.at[1])}` : reading.text,
+  );
+  const sizes = / fifty fifty(?: |$)/.test(reading.text)
     ? [50, 50]
-    : [Number(said?.[1]), Number(said?.[2])];
-  if (one + two !== 100) return undefined;
+    : (found?.[1]?.match(/\d+/g) ?? []).map(Number);
+  if (sizes.length < 2 || sizes.reduce((sum, each) => sum + each, 0) !== 100) return undefined;
   const colors = reading.things.filter((each) => (each.color || each.taste) && !each.base);
-  const names = colors.length === 2 ? colors.map((each) => each.color ?? each.taste) : [];
-  return [shareOf(one, names[0]), shareOf(two, names[1])];
+  const names = colors.length === sizes.length ? colors.map((each) => each.color ?? each.taste) : [];
+  return sizes.map((size, at) => shareOf(size, names[at]));
 }
 
 export const shareOf = (size: number, name: string | undefined): Share => ({

@@ -2,10 +2,11 @@
 import type { Effect, Outcome, World } from "../contract/index.ts";
 import { clock, friendly, lengthText } from "../lib/days.ts";
 import { capital, listed } from "../lib/show.ts";
-import { cutRename, freeName, type Live, liveTimers, meant } from "./find.ts";
-import { figure, item, left, line, list, none, on } from "./show.ts";
+import { cutRename, freeName, type Live, liveTimers, meant, severalSaid } from "./find.ts";
+import { figure, item, left, line, list, none, on, which } from "./show.ts";
 import { clockThen, setTimer, untilMoment } from "./start.ts";
 import type { TimerInputs } from "./timer.ts";
+import { inTurn, together } from "./together.ts";
 
 /**
  * @throws never: what can't be done comes back as `asking`, `impossible` or `declined`
@@ -29,8 +30,16 @@ export function answerTimer(inputs: TimerInputs, world: World): Outcome {
   if (inputs.do === "left") return left(inputs, live, world.now_ms);
   if (inputs.do === "rename") return rename(inputs, live, world);
   if (inputs.do === "stop") return stop(inputs, live, world.now_ms);
+  if (inputs.both || (inputs.all && inputs.do !== "restart")) {
+    const many = together(inputs, live, world.now_ms);
+    return "status" in many ? many : inTurn(many, (each) => change(inputs, each, world));
+  }
   const target = one(inputs, live, world.now_ms);
   if ("status" in target) return target;
+  return change(inputs, target, world);
+}
+
+function change(inputs: TimerInputs, target: Live, world: World): Outcome {
   if (inputs.do === "add") return add(inputs, target, world.now_ms);
   if (inputs.do === "restart")
     return move(target, world.now_ms, target.due_ms - target.set_ms, "starts again", world.now_ms);
@@ -57,20 +66,6 @@ function one(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live |
       found.length ? `Which ${inputs.name}?` : `No timer is called ${inputs.name}. Which one?`,
     )
   );
-}
-
-function which(live: readonly Live[], now_ms: number, question: string): Outcome {
-  const names = listed(
-    live.map((each) => each.label),
-    "or",
-  );
-  return {
-    status: "asking",
-    headline: `${question} There is ${names}.`,
-    question: `${question} ${capital(names)}?`,
-    slot: "name",
-    items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })),
-  };
 }
 
 /** Sets a timer's end and says so. The end has to be to come. */
@@ -165,12 +160,24 @@ const bell_min = 10;
 const rangLately = (timer: Live, now_ms: number): boolean =>
   timer.isRung && now_ms - timer.due_ms <= bell_min * 60_000;
 
+function toStop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live[] | Outcome {
+  if (inputs.both) return together(inputs, live, now_ms);
+  const some = inputs.name ? severalSaid(inputs.name, live, inputs.recent) : [];
+  if (some.length > 0) return some;
+  const target = one(inputs, live, now_ms);
+  return "status" in target ? target : [target];
+}
+
 function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
   // "stop", said to the bell: what rings is meant, never what still runs
-  const ringing = inputs.name || inputs.all ? [] : live.filter((each) => rangLately(each, now_ms));
-  const target = inputs.all ? undefined : ringing.length === 1 ? ringing[0] : one(inputs, live, now_ms);
-  if (target && "status" in target) return target;
-  const gone = target ? [target] : live.filter((each) => each.label !== inputs.except);
+  const ringing =
+    inputs.name || inputs.all || inputs.both ? [] : live.filter((each) => rangLately(each, now_ms));
+  const gone = inputs.all
+    ? live.filter((each) => each.label !== inputs.except)
+    : ringing.length === 1
+      ? ringing
+      : toStop(inputs, live, now_ms);
+  if ("status" in gone) return gone;
   const names = listed(gone.map((each) => each.label));
   const rest = live.filter((each) => !gone.includes(each) && !each.isRung);
   return {

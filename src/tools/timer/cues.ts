@@ -20,6 +20,8 @@ export const timerCues = cues(
   [4, "^(?:and |so |ok )*how (?:much|long) (?:time )?(?:is )?(?:still )?left(?: now)?(?: [?])?$"],
   [
     6,
+    "(?:should|ought to|supposed to|meant to) (?:only )?(?:be|have been|run|last) .. {time} .. timer",
+    "timer (?:should|ought to|was supposed to|was meant to|is supposed to) (?:only )?(?:be|have been|run|last) (?:{time}|{number})",
     "{time} on the (?:clock|timer)",
     "^{count=trays} {number} (?:is |are |all )?(?:piped|{use=piping}|in|done|out|baked|{step=bake}) , (?:{step} )?(?:{number}|{time})(?: (?:{unit=min}|min|minutes))?$",
     "^(?:(?:ok|okay|now|so|and|please|right) )*(?:start|begin|time) (?:the |a )?{step}(?: (?:now|please|then))*$",
@@ -193,13 +195,26 @@ export const timerCues = cues(
   [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
 );
 
-/** "tray 2 as well now", behind a timer that was set. */
-export const timerGoesOn = cues([
-  12,
-  "^(?:(?:and|now|ok) )*{count=trays} {number} (?:as well|too|also)(?: now)?$",
-]);
+/** "tray 2 as well now", "correction 20 min", behind a timer that was set. */
+export const timerGoesOn = cues(
+  [12, "^(?:(?:and|now|ok) )*{count=trays} {number} (?:as well|too|also)(?: now)?$"],
+  [
+    6,
+    "(?:add|give|put|take|knock) .. (?:first|second|third|last)(?: one| timer)?(?: (?:another )?(?:{number}|{time})(?: more| extra)?)?$",
+    "^(?:correction|wrong|my mistake|my bad)(?: ,| :)? .. (?:{time}|{number})$",
+    "(?:should|ought to|supposed to|meant to) (?:only )?(?:be|have been|say|read|run|last) .. (?:{time}|{number})(?: not .*)?$",
+    "(?:{time}|{number}) (?:, )?not (?:{time}|{number})$",
+    "^not (?:{time}|{number}) (?:, )?(?:but )?(?:{time}|{number})$",
+  ],
+);
 
 export const timerAfter = {
+  // "put the rest on timers", behind a plan: the steps that are left, and no resting
+  day: cues([
+    -12,
+    "^(?:(?:ok|okay|so|and|now|then|please|can you|great|right|good|,) )*(?:put|set|turn|make|get|start|stick|run) (?:me )?(?:all )?(?:of )?(?:the |\\S*_)?(?:rest|remaining|others?|whats left|what is left)\\S* .. timers",
+    "timers? (?:for|on) (?:all )?(?:of )?(?:the |\\S*_)?(?:rest|remaining|others?|whats left|what is left)\\S*(?: of (?:it|the (?:plan|day|steps))| steps| please| pls)*$",
+  ]),
   method: cues([
     12,
     "^(?:(?:ok|okay|so|and|right|great|thanks|please|cool|good|then|now|,) )*(?:set|start|begin|time|run|put) (?:it|that|this|one|(?:a|the|that) timer)(?: (?:going|off|on|now|up|please|pls|then|for (?:me|it|that|this)))*$",

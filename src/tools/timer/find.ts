@@ -39,6 +39,11 @@ const wordsOf = (label: string) =>
     .split(/[^\p{L}\p{N}]+/u)
     .filter(Boolean);
 
+/** A number, or the letter of a tray. */
+const isNumber = /^(?:\d+|[a-z])$/;
+/** Words for any of them. */
+const generic = new Set(["timer", "number", "no", "one"]);
+
 /**
  * The timers that some words can mean: the very name, else those that have all the words, else those that have the
  * most of them. Small slips in longer words are forgiven, numbers never. Empty where no word fits.
@@ -47,15 +52,21 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
   const words = wordsOf(said);
   const exact = timers.filter((each) => wordsOf(each.label).join(" ") === words.join(" "));
   if (exact.length > 0) return exact;
+  const hit = (each: T) => words.filter((word) => wordsOf(each.label).some((own) => alike(word, own)));
+  // "tray 2" never means "timer 2": a number alone is no name where a word was said beside it
+  const isNamed = words.some((word) => !isNumber.test(word) && !generic.has(word));
   const hits = (each: T) =>
-    words.filter((word) => wordsOf(each.label).some((own) => alike(word, own))).length;
+    isNamed && hit(each).every((word) => isNumber.test(word)) ? 0 : hit(each).length;
   // "tray 2" never means "tray 1": a number or a letter that was said has to be there.
   const numbered = timers.filter((each) =>
-    words.every((word) => !/^(?:\d+|[a-z])$/.test(word) || wordsOf(each.label).includes(word)),
+    words.every((word) => !isNumber.test(word) || wordsOf(each.label).includes(word)),
   );
   // "the lemon tray one": the word that stands for a timer, not its number
   if (numbered.length === 0 && words.length > 1 && words.at(-1) === "1")
-    return matching(words.slice(0, -1).join(" "), timers);
+    return matching(
+      words.slice(0, -1).join(" "),
+      timers.filter((each) => !/\d/.test(each.label)),
+    );
   const most = Math.max(0, ...numbered.map(hits));
   return most === 0 ? [] : numbered.filter((each) => hits(each) === most);
 }
@@ -66,6 +77,12 @@ export function matching<T extends Pick<Timer, "label">>(said: string, timers: r
  */
 export function meant(said: string, timers: readonly Live[], recent?: string): Live[] {
   const found = matching(said, timers);
+  // "the second bake", of several bakes
+  const [, which] = new RegExp(`^(?:the )?(${Object.keys(ordinals).join("|")}|last) `).exec(said) ?? [];
+  if (which && found.length > 1 && !inOrder.test(said)) {
+    const one = inRow(found).at(placeSaid(which) ?? found.length);
+    return one ? [one] : found;
+  }
   if (found.length > 0) return found;
   const [, count, unit] = /^(\d+(?:\.\d+)?) (min|minute|hour|h)s?$/.exec(said) ?? [];
   const length_ms = Number(count) * (unit?.startsWith("h") ? 3_600_000 : 60_000);
@@ -76,9 +93,29 @@ export function meant(said: string, timers: readonly Live[], recent?: string): L
     if (others.length === 0) return [];
     return others.length < timers.length ? others : [];
   }
-  const bySet = [...timers].sort((a, b) => a.id - b.id);
-  const one = bySet.at(placeSaid(said) ?? timers.length);
+  // "the second tray" is a tray's name, and no place among timers for other things
+  if (!onlyPlace.test(said)) return [];
+  const one = inRow(timers).at(placeSaid(said) ?? timers.length);
   return one ? [one] : [];
+}
+
+const places = `(?:${Object.keys(ordinals).join("|")}|\\d+(?:st|nd|rd|th)|last|former|latter)`;
+const onlyPlace = new RegExp(
+  `^(?:(?:the|very|one|timer|of|i|set|started|to ring) ?)*${places}(?: (?:one|timer|i|that|set|started|made))*$`,
+);
+
+const inRow = (timers: readonly Live[]): Live[] => [...timers].sort((a, b) => a.id - b.id);
+
+/** "the last two", "the first 2", "the other two": by when they were set; none where that isn't sure. */
+export function severalSaid(said: string, timers: readonly Live[], recent?: string): Live[] {
+  const [, which, digits] = /^(?:the )?(first|last|other) (\d+)$/.exec(said) ?? [];
+  const count = Number(digits);
+  if (!which || count < 2 || count > timers.length) return [];
+  const row = inRow(timers);
+  if (which === "first") return row.slice(0, count);
+  if (which === "last") return row.slice(-count);
+  const others = row.filter((each) => each.label !== recent);
+  return others.length === count ? others : [];
 }
 
 /** One word for another: the same, a form of it ("resting", "rest"), or one slip in five letters, two in eight. */

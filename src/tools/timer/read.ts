@@ -1,24 +1,25 @@
 /** Reads what is asked of the timers: which order, which timer, how long or until when. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { type Piece, pieces } from "../lib/pieces.ts";
+import type { Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
-import { matching } from "./find.ts";
+import { fillOpen } from "./filled.ts";
+import { matching, unnamed } from "./find.ts";
+import { heard } from "./heard.ts";
 import { nameFrom, pointedAt } from "./name.ts";
+import { isOrder, leads, stops, stopWords } from "./orders.ts";
+import { putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
 
 type Draft = Partial<TimerInputs>;
 
-const leads =
-  "(?:(?:please|pls|ok|okay|and|now|then|so|oh|also|just|can you|could you|would you|you can|you may|you could|go ahead and|lets) )*";
-const stops = new RegExp(
-  `(?:^|, )${leads}(?:stop|cancel|kill|end|clear|delete|remove|dismiss|silence|quit|scrap|halt|turn off|switch off|shut off|get rid of)(?: |$)|(?:turn|switch|shut) (?:\\S+ ){1,5}off(?: |$)|(?:done|out|finished|ready),? (?:so )?(?:stop|cancel|kill) (?:it|that)$|^(?:all )?timers? off$`,
-);
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =
   /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)(?: (?:today|already|now|still|inside|on top|enough))*$/;
-const renames = new RegExp(`^${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`);
+const renames = new RegExp(
+  `^(?:(?:no|nope|sorry|actually|wait|oops|,) )*${leads}(?:call|rename|name)(?: |$)|^${leads}change the name`,
+);
 const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
 );
@@ -29,9 +30,7 @@ const isChange =
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
-  /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
-const isOrder =
-  /(?:^| )(?:timers?|alarms?|set|start|begin|stop|cancel|kill|add|give|take|call|rename|pause|remind|ping|nudge|snooze|restart|reset|change|extend|shorten|how|hows|what|whats|which|when|why|who|where|note|log)(?: |$)|<time|<when/;
+  /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+|timer \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
@@ -47,8 +46,7 @@ const asksAll =
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
-  const some = pieces(reading);
-  const { mask } = reading;
+  const { some, mask } = heard(reading);
   if (memory.slot !== undefined && memory.last?.tool === "timer") {
     const filled = fillOpen(some, mask, memory);
     if (filled || !isOrder.test(mask)) return filled ?? {};
@@ -69,6 +67,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   // "how much time is missing for the ganache"
   if (!time && /(?:time|minutes|long) (?:is |are )?(?:still )?missing (?:for|on) /.test(mask))
     return { do: "left", name: nameFrom(some.slice(some.findIndex((each) => each.text === "missing") + 2)) };
+  // "make timer 2 15": the first number is its name
+  const itsNumber = /^timer (\d+)$/.exec(pointer.name ?? "")?.[1];
+  const others = itsNumber ? some.filter((each) => each.text !== itsNumber) : some;
   // "take 3 off tray 2"
   const shaved = some.find(
     (each, at) =>
@@ -77,7 +78,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   );
   const amount = (
     shaved ??
-    some.find(
+    others.find(
       (each) =>
         each.amount?.dim === "time" ||
         (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction),
@@ -113,10 +114,11 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
           : isState.test(pointer.name ?? "")
             ? {}
             : pointer;
-    return { do: "add", more_min: fewer.test(mask) && minutes > 0 ? -minutes : minutes, ...named };
+    const more_min = fewer.test(mask) && minutes > 0 ? -minutes : minutes;
+    return { do: "add", more_min, ...(several(mask) ?? named) };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
-  const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(some, true) : undefined;
+  const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(others, true) : undefined;
   const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft).when : undefined;
   const hour = before && corrected?.bare && (corrected.for_min ?? 24) <= 12 ? corrected.for_min : undefined;
   // "at quarter to eleven", "actually eleven": another hour
@@ -127,6 +129,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       ...pointer,
       ...remembered(memory),
     };
+  const righted = putRight(some, reading.said, memory, pointer);
+  if (righted) return { ...righted, ...several(mask) };
   if (corrected) return { do: "move", ...corrected, ...pointer, ...remembered(memory) };
   // "tray 1 timer 12 instead", of one that runs
   const own = / instead(?: please)?$/.test(mask) ? labelFirst(mask, memory) : undefined;
@@ -188,7 +192,14 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
 function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   const name = pointedAt(some);
   if (name === "other") return { name, ...remembered(memory) };
+  // "make the first 12": the number is no part of its place
+  const place = /^(first|second|third|fourth|fifth|last) \d+$/.exec(name)?.[1];
+  if (place) return { name: place };
   if (name) return { name };
+  // "stop timer 2": so it is called where none was given a name
+  const number = /(?:^| )(?:timer|number) (\d+)<number>(?= |$)/.exec(mask)?.[1];
+  const known = memory.names.timers.includes(number === "1" ? unnamed : `timer ${number}`);
+  if (number && (known || stops.test(mask) || asksLeft.test(mask))) return { name: `timer ${number}` };
   // "tray one needs 2 more"
   const tray = /(?:^| )tray\S* (?:(\d+)<number>|(one|two|three|four|five|six))(?: |$)/.exec(mask);
   if (tray) return { name: `tray ${tray[1] ?? numberWords.indexOf(tray[2] ?? "") + 1}` };
@@ -196,8 +207,11 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
 }
 
 function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft | Draft[] {
-  if (/(?:^| )(?:all|everything|both|every|them|em|the lot|timers)(?: |$)/.test(mask))
+  if (isBoth.test(mask)) return { do: "stop", both: true };
+  if (/(?:^| )(?:all|everything|every|them|em|the lot|timers)(?: |$)/.test(mask))
     return { do: "stop", all: true, ...exceptSaid(mask, memory) };
+  const number = pointing(some, mask, memory).name;
+  if (number && /^timer \d+$/.test(number)) return { do: "stop", name: number };
   // "tray one looks done already, stop it"
   const tray =
     /^(?:the |my )?tray\S* (?:(\d+)<number>|(one|two|three|four|five|six)) .*, (?:stop|cancel|kill) it$/.exec(
@@ -213,9 +227,25 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
   const parts = joint < 0 ? [some.slice(verb + 1)] : [some.slice(verb + 1, joint), some.slice(joint + 1)];
   const names = parts.map((part) => pointedAt([{ text: "stop" }, ...part]) || nameFrom(part)).filter(Boolean);
   if (names.length > 0)
-    return names.map((name) => ({ do: "stop", name, ...(name === "other" ? remembered(memory) : {}) }));
+    return names.map((name) => ({
+      do: "stop",
+      name,
+      ...(/^other(?: |$)/.test(name) ? remembered(memory) : {}),
+    }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
 }
+
+const isBoth = /(?:^| )(?:both|the two of them)(?: |$)/;
+
+/** "add 5 to both", "to all of them". */
+const several = (mask: string): Draft | undefined =>
+  isBoth.test(mask)
+    ? { both: true }
+    : /(?:^| )(?:all|every one|each one|each of them|the lot)(?: (?:of )?(?:them|those|these|timers|the timers))?$/.test(
+          mask,
+        )
+      ? { all: true }
+      : undefined;
 
 /** "everything except lemon", "all but tray 2": by the names of those that run. */
 function exceptSaid(mask: string, { names }: Memory): Draft {
@@ -239,39 +269,3 @@ const labelFirst = (mask: string, { names }: Memory): string | undefined => {
 };
 
 const numberWords = ["one", "two", "three", "four", "five", "six"];
-
-const stopWords = new Set(
-  "stop cancel kill end clear delete remove dismiss silence quit scrap halt off of turn switch shut".split(
-    " ",
-  ),
-);
-
-/** The answer to what was asked for: how long, what time, which one, what name. */
-function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft | undefined {
-  const before = (memory.last?.inputs ?? {}) as Draft;
-  if (memory.slot === "name" || memory.slot === "to") {
-    const name = isOrder.test(mask) ? "" : pointedAt(some) || nameFrom(some);
-    const fits =
-      memory.slot === "to" ||
-      matching(
-        name,
-        memory.names.timers.map((label) => ({ label })),
-      ).length > 0;
-    return name && fits ? { ...before, [memory.slot]: name } : undefined;
-  }
-  const time = timeOf(some, true);
-  if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask))
-    return undefined;
-  // "at what time?" "7": the hour
-  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24)
-    return { ...before, when: { text: "", ...before.when, minute: (time.for_min ?? 0) * 60 } };
-  if (before.do === "add")
-    return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
-  const when = time.when && { ...before.when, ...time.when };
-  // "25 min, cooling shells"
-  const length = some.findIndex((each) => each.amount?.dim === "time");
-  const joint = length >= 0 && [",", "for"].includes(some[length + 1]?.text ?? "") ? length + 2 : undefined;
-  const behind =
-    before.name === undefined && before.step === undefined && joint ? nameFrom(some.slice(joint)) : "";
-  return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };
-}

@@ -4,6 +4,7 @@ import type { Amount, Memory } from "../contract/index.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
+import { keptSaid } from "./kept-said.ts";
 import { newName } from "./name.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -43,6 +44,11 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
       ...(step ? { step } : {}),
       ...(time?.for_min !== undefined && onceRung.test(textOf(part)) ? { after: true } : {}),
     };
+    // "opened cream 4 days": asked about before a timer runs for days
+    const kept = time?.for_min !== undefined && !memory.follows ? keptSaid(part) : undefined;
+    if (kept) return [{ ...draft, kept }];
+    const trays = traysEach(part);
+    if (trays.length > 0) return trays.map((tray) => ({ ...draft, name: tray }));
     return Array.from({ length: copies(part) }, () => draft);
   });
 }
@@ -92,9 +98,31 @@ function methodStep(part: readonly Piece[], memory: Memory): string | undefined 
     : undefined;
 }
 
-/** "two 10 minute timers". */
+const most = 10;
+
+/** "timer for 3 trays, 15 min each", "15 min each for tray 1 and tray 2": a timer a tray, by its number. */
+function traysEach(part: readonly Piece[]): string[] {
+  if (!part.some((each) => /^(?:each|apiece|every)$/.test(each.text))) return [];
+  const named = part.flatMap((each, at) => {
+    const number = part[at + 1]?.amount;
+    return each.thing?.count === "trays" && number?.dim === "number" ? [`tray ${number.value}`] : [];
+  });
+  if (named.length > 1) return named;
+  const count = part.find((each) => each.amount?.of?.count === "trays")?.amount?.value ?? 0;
+  return Number.isInteger(count) && count > 1 && count <= most
+    ? Array.from({ length: count }, (_, at) => `tray ${at + 1}`)
+    : [];
+}
+
+/** "two 10 minute timers", "3 timers of 15 min each". */
 function copies(part: readonly Piece[]): number {
-  const at = part.findIndex(isLength);
+  const timers = part.findIndex((each) => each.text === "timers");
+  const before = part[timers - 1]?.amount;
+  const first = part.findIndex(isLength);
+  const isNext = part.slice(timers + 1, first).every((each) => /^(?:of|for|at|with|each)$/.test(each.text));
+  if (timers > 0 && first > timers && isNext && before?.dim === "number" && Number.isInteger(before.value))
+    return Math.min(Math.max(1, before.value), most);
+  const at = first;
   const count = part[at - 1]?.amount;
   const many =
     count?.dim === "number" && !count.of && part.slice(at + 1).some((each) => each.text === "timers");

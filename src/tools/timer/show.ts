@@ -1,6 +1,7 @@
 /** Timers as answers show them: a line, a figure, an item; the list, and how long is left. */
 import type { Item, Outcome } from "../contract/index.ts";
 import { friendly, lengthText, localIso } from "../lib/days.ts";
+import { capital, listed } from "../lib/show.ts";
 import { type Live, meant, unnamed } from "./find.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -59,5 +60,20 @@ export function left(inputs: TimerInputs, live: readonly Live[], now_ms: number)
     figures: named.map(figure),
     items: named.map(item),
     leaves: { timer: named[0]?.label },
+  };
+}
+
+/** Asks which of those that run. */
+export function which(live: readonly Live[], now_ms: number, question: string): Outcome {
+  const names = listed(
+    live.map((each) => each.label),
+    "or",
+  );
+  return {
+    status: "asking",
+    headline: `${question} There is ${names}.`,
+    question: `${question} ${capital(names)}?`,
+    slot: "name",
+    items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })),
   };
 }

@@ -19,6 +19,17 @@ interface End {
 const most_ms = 366 * 86_400_000;
 
 export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[]): Outcome {
+  if (inputs.kept === "no")
+    return {
+      status: "declined",
+      headline:
+        'No timer, then. For how long it keeps ask "how long does it keep", with what it is and where.',
+    };
+  if (inputs.kept)
+    return asking(
+      `Shall a timer run for ${inputs.kept}? If it has been kept that long, ask "is it still ok" with what it is and where it was.`,
+      "kept",
+    );
   const end = endOf(inputs, world, live);
   if ("status" in end) return end;
   const { now_ms } = world;

@@ -32,6 +32,10 @@ export const inputs = later(() =>
     /** The new name alone. */
     to: z.optional(z.string()),
     all: z.optional(z.boolean()),
+    /** Two of those that run; with `name` these: "ganache and rest". */
+    both: z.optional(z.boolean()),
+    /** Days beside food and no word of a timer: it may have been kept so long. */
+    kept: z.optional(z.string()),
     /** "everything except lemon": this one runs on. */
     except: z.optional(z.string()),
     /** "it": the timer that was spoken of last. */
@@ -105,6 +109,8 @@ export const timer = tool<TimerInputs>({
       "words",
       "to",
       "all",
+      "both",
+      "kept",
       "recent",
       "for_min",
       "high_min",

@@ -1,0 +1,127 @@
+/** Which way an order goes: put there, taken out, counted, asked for. Where no word says, it is asked, never added. */
+import type { Amount, Memory, Reading } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import { nameOf } from "../lib/lines.ts";
+import type { Does } from "./entries.ts";
+import {
+  addingWord,
+  adds,
+  comes,
+  corrects,
+  counts,
+  isBareList,
+  ofShelf,
+  putElsewhere,
+  stands,
+  takes,
+  takingWord,
+  undoes,
+} from "./moves.ts";
+import type { ShelfInputs } from "./shelf.ts";
+
+type Draft = Partial<ShelfInputs>;
+
+const isMeasure = ({ dim, fraction }: Amount): boolean =>
+  dim === "weight" || dim === "volume" || (dim === "number" && !fraction);
+
+export function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): Does | undefined {
+  const measured = reading.amounts.filter(isMeasure);
+  // "forget the butter" is all of it; "remove 100 g butter" so much
+  if (
+    measured.length === 0 &&
+    says(reading, /^(?:please |pls |ok |and )*(?:forget|remove|delete|drop|take .* off)/)
+  )
+    return "forget";
+  const asks = says(
+    reading,
+    /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+  );
+  const hasPrice =
+    reading.amounts.some((each) => each.dim === "money") ||
+    says(reading, /(?:costs?|cost me|paid|price) \S*<number|<number> (?:per|a|the) \S*<unit=(?:kg|g|lb|oz)/);
+  if (hasPrice && !asks) return "price";
+  if (!asks) {
+    const moved = moves(reading, before, measured);
+    if (moved) return moved;
+  }
+  if (asks)
+    return reading.things.some((each) => each.ingredient || each.taste) || memory.follows || before?.entries
+      ? "ask"
+      : "list";
+  if (
+    says(reading, /(?:what|whats|show|list|tell|which) /) &&
+    !reading.amounts.some((each) => each.dim === "weight")
+  )
+    return "list";
+  return told(reading, before, measured);
+}
+
+/** What a verb or a count says of it. */
+function moves(reading: Reading, before: Draft | undefined, measured: readonly Amount[]): Does | undefined {
+  const { mask } = reading;
+  const isPlace =
+    /^(?:(?:my|the|our|in|on|for) )*(?:pantry|larder|cupboard|shelf|stock)(?: :| has| holds|,)/.test(mask);
+  // "pantry: 80 g almond flour and that's it, i gave the rest to my neighbor"
+  if (isPlace) return adds.test(mask) ? "add" : "set";
+  if (comes.test(mask)) return "add";
+  const put = /(?:^| )(?:put|add|bought)(?: |$)/.test(mask);
+  if (!put && stands.test(mask)) return "set";
+  if ((undoes.test(mask) || wonders.test(mask)) && measured.length > 0) return "unsure";
+  if (measured.some(({ value }) => value < 0)) return "use";
+  if (lessOf.test(mask) || takes.test(mask)) return taken(reading, before, put);
+  return undefined;
+}
+
+/** "can i take 100 g butter": nothing was taken yet. */
+const wonders =
+  /^(?:(?:and|so|ok|but) )*(?:(?:can|could|should|may|shall|will|would|do|did) (?:i|we)|what if|if|suppose|is it ok)(?: |$)/;
+
+/** "40 g less", "less 40 g". */
+const lessOf = /(?:^| )less \S*<(?:weight|volume)|<(?:weight|volume)>(?: \S*<[^>]*>)? less(?: |$)/;
+
+/** "put in 100 g of the new bag, the old one is finished": of two ways neither is sure. */
+function taken(reading: Reading, before: Draft | undefined, put: boolean): Does {
+  const first = reading.mask.search(new RegExp(`(?:^| )${takingWord}(?:<\\S*)?(?= |$)`));
+  const added = reading.mask.search(new RegExp(`(?:^| )${addingWord}(?:<\\S*)?(?= |$)`));
+  const isBoth = put && added >= 0 && added < first && before?.does !== "use";
+  return isBoth ? "unsure" : "use";
+}
+
+/** Words of putting, of counting, of putting right; at last a list that goes on from the order before. */
+function told(reading: Reading, before: Draft | undefined, measured: readonly Amount[]): Does | undefined {
+  // "ive got 300 g" tells what there is; "got 300 g" came
+  const mask = reading.mask.replace(/(^| )(i have|ive|we have|weve|have|only|still) got(?= |$)/g, "$1$2");
+  const own = before?.does;
+  const goesOn = own === "use" || own === "add" || own === "set" || own === "unsure";
+  const isAdd = adds.test(mask);
+  const isOfShelf =
+    goesOn || own === "ask" || own === "list" || own === "forget" || own === "price" || own === "pack";
+  const isStored = isOfShelf || ofShelf.test(mask);
+  // "and another 160", behind what was used
+  if (
+    own === "use" &&
+    /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/.test(mask)
+  )
+    return "use";
+  if (!isAdd && counts.test(mask)) return isStored || measured.length === 0 ? "set" : "unsure";
+  if (!isAdd && goesOn && corrects.test(mask)) return own;
+  if (/(?:^| )(?:correct|should be|change|set .* to|left)(?: |$)/.test(mask) && !isAdd) return "set";
+  if (isAdd) return isStored && !putElsewhere.test(mask) ? "add" : measured.length > 0 ? "unsure" : own;
+  if (/(?:^| )(?:pantry|larder|cupboard|stock|shelf)(?: |$)/.test(mask)) return "set";
+  // "and for 120", behind a question of what there is: nothing came
+  if (own === "ask" && /^(?:(?:and|or|what about|how about|ok) )*for \S*<number/.test(mask)) return undefined;
+  if (measured.length === 0) return own;
+  if (isBareList(mask) && isOfShelf) return goesOn ? likeBefore(reading, before) : "add";
+  return ofShelf.test(mask) ? "add" : "unsure";
+}
+
+/** "and 200 g sugar" goes the way of what came before; the same thing once more is more of it, or all that there is. */
+function likeBefore({ mask, things }: Reading, before: Draft | undefined): Does | undefined {
+  const entries = before?.entries ?? [];
+  const isNamed = things.some((each) => each.ingredient || each.chocolate || each.taste);
+  const isSame = entries.some(
+    ({ name, grams }) => grams !== undefined && (!isNamed || things.some((each) => name === nameOf(each))),
+  );
+  const isMore = before?.does === "add" && /^(?:and|plus) /.test(mask);
+  return isSame && before?.does !== "use" && !isMore ? "unsure" : before?.does;
+}

@@ -1,0 +1,166 @@
+/** Parts by percentages, fractions, ratios and counts, as they are said or put right. */
+import type { Amount } from "../contract/index.ts";
+import { bareNumbers, says } from "../lib/find.ts";
+import {
+  hundredOf,
+  isRatioPart,
+  namedBySize,
+  namedLater,
+  nameFrom,
+  otherNamed,
+  pairInOrder,
+  shareOf,
+} from "./names.ts";
+import { oneOfThem, relatedParts } from "./relations.ts";
+import type { Draft, Said } from "./said.ts";
+
+const namesBefore = ({ before }: Said): string[] =>
+  (before?.parts ?? before?.percents ?? before?.weights ?? []).flatMap(({ name }) => name ?? []);
+
+/** "one of them twice the others", "twice as much pink as white". */
+export function related(said: Said): Draft | undefined {
+  const { reading, before } = said;
+  const unlike = before?.equal === undefined ? undefined : oneOfThem(reading, before.equal);
+  if (unlike) return { parts: unlike };
+  const parts = relatedParts(reading, namesBefore(said));
+  return parts && { parts };
+}
+
+/** "three to one, plain to gold", "60/40", "50:30:20". */
+export function inOrder({ reading, bowl }: Said): Draft | undefined {
+  const parts = pairInOrder(reading) ?? hundredOf(reading, bowl);
+  return parts && { parts };
+}
+
+/** "pink 60 %, white 25 %". "split in 2, one with lemon at 4 %" says how much lemon, and no share. */
+export function percents({ reading, named, rest }: Said): Draft | undefined {
+  const inBowls = says(reading, /(?:in|into) (?:\S*<number>|two|three|four)/);
+  const found = reading.amounts.filter(
+    (each) => each.dim === "percent" && !(inBowls && / at $/.test(reading.text.slice(0, each.at[0]))),
+  );
+  return found.length > 0
+    ? { percents: found.map((each) => shareOf(each.value, named(each))), ...rest }
+    : undefined;
+}
+
+/** "no, 40 green", "make it 70 and 30 instead", "equal parts then": the shares before, put right. */
+export function changedShare({ reading, before, named }: Said): Draft | undefined {
+  const [share, ...more] = reading.amounts.filter(
+    (each) => each.dim === "number" && !each.fraction && each.of?.count !== "bowls",
+  );
+  const shared =
+    share && before?.percents?.find((each) => each.name !== undefined && each.name === named(share));
+  if (before?.percents && share && shared && more.length === 0 && share.value < 100)
+    return {
+      percents: before.percents.map((each) => (each === shared ? { ...each, size: share.value } : each)),
+      ...(before.rest ? { rest: before.rest } : {}),
+    };
+  const bare = bareNumbers(reading);
+  if (
+    before?.percents &&
+    bare.length === before.percents.length &&
+    Math.abs(bare.reduce((sum, each) => sum + each.value, 0) - 100) < 1e-9
+  )
+    return { percents: before.percents.map((each, at) => ({ ...each, size: bare[at]?.value ?? each.size })) };
+  return before?.parts &&
+    says(reading, /(?:one|1|equal|same)\S* (?:part|share|amount|\S+<count=bowls>)s? each|equal parts/)
+    ? { parts: before.parts.map((each) => ({ ...each, size: 1 })) }
+    : undefined;
+}
+
+/** "a third pink the rest plain", "thirds pink white green". */
+export function fractions({ reading, numbers, named, rest }: Said): Draft | undefined {
+  const found = numbers.filter((each) => each.fraction);
+  const [piece] = found;
+  const names = reading.things.filter((each) => (each.color || each.taste) && !each.base && !each.dose);
+  if (piece && found.length === 1 && names.length > 2 && Math.abs(1 / piece.value - names.length) < 1e-6)
+    return { parts: names.map((each) => shareOf(1, nameFrom(each))) };
+  const isHow = found.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim());
+  return found.length > 0 && !isHow
+    ? { percents: found.map((each) => shareOf(each.value * 100, named(each))), ...rest }
+    : undefined;
+}
+
+/** "between 24 lemon, 18 rose and 18 coffee", "480 g batter, 24 pink 12 green": by how many there are of each. */
+export function byCount({ reading, numbers, bowl }: Said): Draft | undefined {
+  const named = numbers.filter((each) => each.of?.taste ?? each.of?.color);
+  const share = (each: Amount) => shareOf(each.value, each.of?.color ?? each.of?.taste);
+  if (named.length > 1 && says(reading, /between \S*<number>/)) return { parts: named.map(share) };
+  const few = named.filter((each) => !each.fraction && each.value <= 60);
+  return bowl && few.length > 1 && few.some((each) => each.value > 4) ? { parts: few.map(share) } : undefined;
+}
+
+/** "into 3 bowls, 3 2 1", "1 part red 2 parts white", "one pink one plain". */
+export function byParts({ reading, numbers, bowl, named }: Said): Draft | undefined {
+  const [ways, ...sizes] = numbers;
+  const listed =
+    ways?.of?.count === "bowls" &&
+    ways.value === sizes.length &&
+    sizes.length > 1 &&
+    sizes.every((each) => !each.of && each.value > 0 && !isRatioPart(reading, each));
+  if (bowl && listed) return { parts: sizes.map((each) => shareOf(each.value, undefined)) };
+  const isPart = (each: Amount) => /^ pa?rts? (?:of )?[a-z]/.test(reading.text.slice(each.at[1]));
+  // "2 parts pink 1 white": the later ones without the word
+  const first = numbers.findIndex(isPart);
+  const inParts = numbers.filter(
+    (each, at) =>
+      isPart(each) || (first >= 0 && at > first && /^ [a-z]/.test(reading.text.slice(each.at[1]))),
+  );
+  if (inParts.length > 1 && inParts.every((each) => named(each) !== undefined))
+    return { parts: inParts.map((each) => shareOf(each.value, named(each))) };
+  const singles = numbers.filter((each) => each.value === 1 && (each.of?.taste ?? each.of?.color));
+  const others = numbers.filter((each) => !singles.includes(each));
+  return singles.length > 1 && others.every((each) => each.value === singles.length)
+    ? { parts: singles.map((each) => shareOf(1, each.of?.color ?? each.of?.taste)) }
+    : undefined;
+}
+
+const bowlsIn = ({ reading, numbers }: Said): Amount[] => {
+  const ratio = numbers.filter((each) => isRatioPart(reading, each));
+  return ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
+};
+
+/** "2 to 1", "3 : 2 : 1, the big part pink". */
+export function byRatio(said: Said): Draft | undefined {
+  const { reading, named, before } = said;
+  const parts = bowlsIn(said);
+  if (parts.length < 2) return undefined;
+  const shares = parts.map((each) => shareOf(each.value, named(each) ?? namedLater(reading, each, parts)));
+  return { parts: namedBySize(reading, parts) ?? otherNamed(shares, before) };
+}
+
+/** "in halves", "split in 3", "3 equal bowls, pink green and white", "evenly pink and blue". */
+export function halves({ reading }: Said): Draft | undefined {
+  const piece = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
+  return piece && { equal: Math.round(1 / piece.value) };
+}
+
+export const inTwo = ({ reading }: Said): Draft | undefined =>
+  says(reading, /(?:evenly|equally) (?:in|into) two|(?:in|into) hal|half.and.half|in two halves/)
+    ? { equal: 2 }
+    : undefined;
+
+export function equally(said: Said): Draft | undefined {
+  const { reading, memory, numbers } = said;
+  const parts = bowlsIn(said);
+  const hues = reading.things.filter((each) => (each.color || each.taste) && !each.base && !each.dose);
+  if (parts.length === 1 && hues.length > 1 && hues.length === parts[0]?.value)
+    return { parts: hues.map((each) => shareOf(1, nameFrom(each))) };
+  const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
+  const splits =
+    /split|divide|share|equal|into|between|ways|bowls|(?:^| )(?:cut|halve|part|separate)\S* .* in \S*<number>(?: |$)/;
+  if (
+    one &&
+    one.value <= 100 &&
+    (parts.length === 1 || says(reading, splits) || memory.follows || memory.slot === "equal")
+  ) {
+    const unlike = oneOfThem(reading, one.value);
+    return unlike ? { parts: unlike } : { equal: one.value };
+  }
+  const [bare] = bareNumbers(reading);
+  if (bare && memory.slot === "equal") return { equal: bare.value };
+  const colors = reading.things.filter((each) => each.color && !each.base);
+  return colors.length > 1 && says(reading, /evenly|equal|split|divide/)
+    ? { parts: colors.map((each) => shareOf(1, each.color)) }
+    : undefined;
+}

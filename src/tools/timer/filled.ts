@@ -1,0 +1,59 @@
+/** Reads the answer to what a timer asked: how long, what time, which one, what name. */
+import type { Memory } from "../contract/index.ts";
+import type { Piece } from "../lib/pieces.ts";
+import { matching } from "./find.ts";
+import { nameFrom, pointedAt } from "./name.ts";
+import { isOrder, stops, stopWords } from "./orders.ts";
+import { timeOf } from "./set.ts";
+import type { TimerInputs } from "./timer.ts";
+
+type Draft = Partial<TimerInputs>;
+
+const isYes = /^(?:(?:yes|yeah|yep|ok|okay|sure|please|pls|do|a|set|start|the|it|run|timer) ?)+$/;
+const isNo = /^(?:(?:no|nope|nah|not|its|it|a|timer|thanks|been|kept|that|long) ?)+$/;
+
+/** "Which two?" "ganache and rest", "stop ganache and rest". */
+function twoOf(some: readonly Piece[], mask: string, memory: Memory): Draft | undefined {
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  if (!before.both || memory.slot !== "name") return undefined;
+  const name = nameFrom(stops.test(mask) ? some.filter((each) => !stopWords.has(each.text)) : some);
+  return / and /.test(name) ? { ...before, name } : undefined;
+}
+
+/** The answer to what was asked for: how long, what time, which one, what name. */
+export function fillOpen(some: readonly Piece[], mask: string, memory: Memory): Draft | undefined {
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  const two = twoOf(some, mask, memory);
+  if (two) return two;
+  if (memory.slot === "kept") {
+    const { kept: _kept, ...order } = before;
+    // "yes", "timer": then it runs
+    if (isYes.test(mask)) return order;
+    if (isNo.test(mask)) return { ...before, kept: "no" };
+  }
+  if (memory.slot === "name" || memory.slot === "to") {
+    const name = isOrder.test(mask) ? "" : pointedAt(some) || nameFrom(some);
+    const fits =
+      memory.slot === "to" ||
+      matching(
+        name,
+        memory.names.timers.map((label) => ({ label })),
+      ).length > 0;
+    return name && fits ? { ...before, [memory.slot]: name } : undefined;
+  }
+  const time = timeOf(some, true);
+  if (!time || /timers?|alarm|(?:^| )(?:how|what|whats|which|why|who|where)(?: |$)/.test(mask))
+    return undefined;
+  // "at what time?" "7": the hour
+  if (memory.slot === "when" && time.bare && (time.for_min ?? 24) < 24)
+    return { ...before, when: { text: "", ...before.when, minute: (time.for_min ?? 0) * 60 } };
+  if (before.do === "add")
+    return time.for_min === undefined ? undefined : { ...before, more_min: time.for_min };
+  const when = time.when && { ...before.when, ...time.when };
+  // "25 min, cooling shells"
+  const length = some.findIndex((each) => each.amount?.dim === "time");
+  const joint = length >= 0 && [",", "for"].includes(some[length + 1]?.text ?? "") ? length + 2 : undefined;
+  const behind =
+    before.name === undefined && before.step === undefined && joint ? nameFrom(some.slice(joint)) : "";
+  return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };
+}
