@@ -15,6 +15,9 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
   const kept = { ...others, ...(in_box === undefined ? {} : { in_box }) };
   if (outcome.status === "asking" && outcome.slot)
     return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
+  // "there is no rule for cocoa in ganache": the bowl of which that was said is the one that is spoken of
+  const isBowl = outcome.status === "declined" && outcome.leaves?.mass !== undefined;
+  if (isBowl) return { ...kept, last, topics, table: laid(state.table, outcome.leaves) };
   if (outcome.status === "declined" || outcome.status === "asking")
     return { ...kept, table: laid(state.table, outcome.leaves), ...(state.last ? {} : { last }) };
   if (outcome.status === "impossible" && outcome.slot)

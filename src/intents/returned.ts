@@ -70,6 +70,31 @@ const otherDose: Way<Said, Topic> = ({ reading: { text, things }, state: { last,
     ? topics.findLast(({ tool }) => tool === "dose")
     : undefined;
 
+/** "anyway i put 12 g of the passion fruit in, alright?", with a timer between: into the bowl that was spoken of. */
+const putInAfter: Way<Said, Topic> = ({ reading: { text, things, amounts }, state: { last, topics } }) => {
+  const topic = topics.findLast(({ tool }) => tool === "dose");
+  const taste = things.find((thing) => thing.taste)?.taste;
+  const isOfIt = taste === undefined ? /\bof (?:it|that)\b/.test(text) : taste === topic?.inputs.taste;
+  return last?.tool === "timer" &&
+    isOfIt &&
+    amounts.length === 1 &&
+    !things.some(({ base }) => base) &&
+    /\b(?:put|added|tipped|poured|used|stirred|dropped)\b/.test(text)
+    ? topic
+    : undefined;
+};
+
+/** "first one again but 400 g", of two bowls that were asked about. */
+const ofTwo: Way<Said, Topic> = ({ reading: { text }, state: { last, past = [] } }) => {
+  const which = /^(?:(?:and|now|ok|so|then) )*(?:the )?(first|second) (?:one|bowl)\b/.exec(text)?.[1];
+  if (!which || last?.tool !== "dose") return undefined;
+  const of = ({ inputs }: Topic) => `${inputs.base} ${inputs.dose} ${inputs.taste ?? ""}`;
+  const doses = past.filter(({ tool }) => tool === "dose");
+  const kinds = [...new Set(doses.map(of))];
+  const kind = kinds[which === "first" ? 0 : 1];
+  return kinds.length === 2 ? doses.findLast((each) => of(each) === kind) : undefined;
+};
+
 const lead = "^(?:(?:no|wait|sorry|so|ok|okay|and|now|anyway|right|alright|well|oh|but),? )*";
 const goesBack = new RegExp(
   `${lead}(?:back to|go back to|going back to|return to|returning to|about) (?:the|my|that) `,
@@ -136,6 +161,8 @@ export function returned(reading: Reading, state: State): State {
       shellsOfSize,
       otherChocolate,
       otherDose,
+      putInAfter,
+      ofTwo,
       askedFirst,
       saysBack,
     ],

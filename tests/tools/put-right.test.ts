@@ -117,6 +117,61 @@ const cases: Case[] = [
     { left: 55 },
   ],
   ["stick on 18 mins there", "timer", { left: 18 }],
+  // the right dose of 350, whatever is in it: 3 and 5 %
+  [
+    "ive tipped 25 g of lemon flavoring in 350 g buttercream|how much plain do i add to bring that back|and what should i have put in the 350 to begin with?",
+    "dose",
+    { flavor: [10.5, 17.5] },
+  ],
+  [
+    "lemon flavoring for 220 g buttercream, then lemon flavoring for 220 g ganache|first one again but 400 g",
+    "dose",
+    { flavor: [12, 20] },
+  ],
+  [
+    "lemon flavoring for 220 g buttercream, then lemon flavoring for 220 g ganache|first one again but 400 g|and the second one with 300 g",
+    "dose",
+    { flavor: [9, 12] },
+  ],
+  // 12 / 320, with a timer between
+  [
+    "320 g buttercream, how much passion fruit flavoring|bake timer 13 min|anyway i put 12 g of the passion fruit in, alright?",
+    "dose",
+    { share: 3.75 },
+  ],
+  // 112.5 × 2 and 5 %
+  [
+    "split 450 g buttercream in three, and how much rum goes in each|four ways instead|and the rum for one of those?",
+    "dose",
+    { rum: [2.25, 5.625] },
+  ],
+  [
+    "how much cherry flavor goes in the ganache|340 g|thats with the bowl. bowl weighs 90",
+    "dose",
+    { flavor: [7.5, 10] },
+  ],
+  // coffee powder 1 and 2 % of the bowl that cocoa has no rule for
+  [
+    "cocoa powder for 400 g buttercream|cocoa powder for 300 g ganache|fine, espresso powder in that instead",
+    "dose",
+    { "espresso powder": [3, 6] },
+  ],
+  [
+    "teaspoons of peppermint flavoring for 370 g buttercream|whats that in grams",
+    "dose",
+    { flavor: [11.1, 18.5] },
+  ],
+  [
+    "freeze dried raspberry powder in 150 g cream cheese filling|ive got 10 g of the powder. how much of that filling can i do",
+    "dose",
+    { base: [125, 333.333333] },
+  ],
+  [
+    "mint flavor for 200 g buttercream|i have 8 g of it, how much of that buttercream can i do",
+    "dose",
+    { base: [160, 266.666667] },
+  ],
+  ["cocoa powder for 250 g buttercream|and what is 3 tbsp cocoa powder in g", "convert", { result: 16.2 }],
 ];
 
 describe("the last answer of an exchange", () => {
@@ -203,6 +258,20 @@ it("goes one batch further back, and says when there is none", async () => {
   await ask("when did i last do earl grey");
   expect((await ask("and the one before, what happened with that"))[0]?.headline).toMatch(/14 min/);
   expect((await ask("and the one before that"))[0]?.headline).toMatch(/None before/);
+});
+
+it("so much in one bowl and so much in another is asked about, and no bowl of it", async () => {
+  expect(await talk("i put 10 g rum in 200 g buttercream and 5 g in the ganache")).toMatchObject({
+    status: "asking",
+  });
+});
+
+it("what is used of each is taken off each, and all of it is shown", async () => {
+  const { ask } = baker();
+  await ask("pantry: 2 kg icing sugar and 800 g almond flour");
+  await ask("used 260 g of each");
+  const [left] = await ask("so whats left in the pantry");
+  expect(left?.headline).toMatch(/powdered sugar 1740 g, almond flour 540 g/);
 });
 
 it("trays that an oven takes bake at once, and are no shells", async () => {

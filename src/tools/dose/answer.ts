@@ -177,7 +177,7 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const sum = inputs.parts
     ? `${inputs.parts.map((each) => `${each.name} ${plain(each.grams)}`).join(" + ")} = ${plain(base_g)} g; `
     : "";
-  const spoons = inputs.spoon ? inSpoons(inputs, dose, grams) : undefined;
+  const spoons = inputs.spoon && inputs.spoon !== "g" ? inSpoons(inputs, dose, grams) : undefined;
   const scaleNote = scaleCaution(low, world.bench.scale_g, base_g, dose.base);
   return {
     status: "answered",

@@ -1,5 +1,6 @@
 /** The bowl that was spoken of before, changed by this sentence: more of it, less of it, without one of its parts. */
 import { says, type Weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
 
 /** "without the butter?": a part of the sum said before is left out. */
@@ -62,14 +63,26 @@ const partAdded: BaseWay = (turn) => {
   };
 };
 
+/** "what should i have put in to begin with": asked, and nothing that was done. */
+const asksRight = /\bhow (?:much|many)\b|\b(?:should|ought|supposed to|meant to)\b/;
+
+/** "hang on, that is with the bowl: it weighs 90": the bowl itself is no part of it. */
+const withoutBowl: BaseWay = ({ reading, before }) => {
+  const [only, ...others] = reading.amounts;
+  const empty =
+    /^(?:(?:hang on|wait|oh|no|sorry|but|and|so|the|my|empty|,) )*bowl\S* (?:itself |alone |on its own )?(?:weighs?|weighed|is \S*<(?:number|weight)> empty)|(?:thats|that is|that was|its) with the bowl\S* .*<(?:number|weight)>/;
+  if (before?.base_g === undefined || !only || others.length > 0 || !says(reading, empty)) return undefined;
+  const bowl_g = only.dim === "weight" ? inBase(only.value, only.unit) : only.value;
+  return bowl_g < before.base_g ? { base_g: before.base_g - bowl_g } : undefined;
+};
+
 /** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const said = weights.length > 0 ? weights : bareGrams(turn);
   const [only] = said;
   const adds = /\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/.test(reading.text);
-  if (!only || said.length > 1 || only.thing || !adds || /\bhow (?:much|many)\b/.test(reading.text))
-    return undefined;
+  if (!only || said.length > 1 || only.thing || !adds || asksRight.test(reading.text)) return undefined;
   if (before?.base_g === undefined || before.flavor_g === undefined) return undefined;
   if (before.want !== "mend" && before.added_g === undefined) return undefined;
   const plain_g = before.base_g - (before.added_g ?? 0);
@@ -96,6 +109,7 @@ const plainAdded: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
   if (before?.base_g === undefined || before.flavor_g === undefined || !added) return undefined;
+  if (asksRight.test(reading.text)) return undefined;
   const hasMore =
     hasOnly.test(reading.mask) &&
     (before.want === "mend" || isMore.test(reading.mask)) &&
@@ -129,6 +143,7 @@ const gramsKeptPlain: BaseWay = ({ reading, before, weights }) => {
 };
 
 export const beforeWays: readonly BaseWay[] = [
+  withoutBowl,
   partLeftOut,
   partBack,
   mendedBy,

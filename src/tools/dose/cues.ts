@@ -166,6 +166,7 @@ export const doseCues = cues(
 );
 
 export const doseGoesOn = cues(
+  [24, "^(?:(?:and|so|ok) )*(?:whats|what is|what are|how much is) (?:that|it|those) in {unit=g}(?: [?])?$"],
   [9, ...toMend],
   [6, "(?:{factor}|\\S*<number,fraction>) (?:as much|the amount of|the dose of) (?:the )?(?:{dose}|{taste})"],
   [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
@@ -224,6 +225,11 @@ export const doseAfter = {
   buttercream: ofTheMix,
   ganache: ofTheMix,
   fill: ofTheMix,
+  // "and the rum for one of those", behind a bowl that was parted
+  split: cues([
+    10,
+    "^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into) (?:just )?(?:one|each|every one) of (?:those|these|them)(?: [?])?$",
+  ]),
   // "mint for 250 g", behind its bottle: the dose, and nothing put on the shelf
   shelf: cues([
     14,

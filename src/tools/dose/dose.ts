@@ -57,7 +57,7 @@ export const inputs = later(() =>
     want: z.optional(z.enum(["flavor", "base", "check", "mend"])),
     /** She asks how much base the flavor is enough for: a base said before isn't meant. */
     asks_base: z.optional(z.boolean()),
-    spoon: z.optional(z.enum(["tsp", "tbsp", "ml"])),
+    spoon: z.optional(z.enum(["tsp", "tbsp", "ml", "g"])),
     /** Said in something that has no weight: cups of filling, drops. */
     unweighable: z.optional(z.string()),
     /** The flavor is so many times as strong as usual, said with the question. */

@@ -72,15 +72,49 @@ export const readDose = (reading: Reading, memory: Memory): Draft[] =>
     ...(draft.base_g !== undefined && draft.flavor_g === undefined && freshBowl.test(reading.text)
       ? { want: "flavor" as const, fresh: true }
       : {}),
+    ...(draft.flavor_g === undefined && shouldHave.test(reading.text)
+      ? { want: "flavor" as const, fresh: true }
+      : {}),
     ...saidOfFood(reading),
   }));
+
+/** "what should i have put in the 350 to begin with": the right dose for that bowl, whatever is in it. */
+const shouldHave =
+  /\b(?:what|how much) (?:should|ought) (?:i|we) (?:to )?(?:have )?(?:put|used?|added?|gone with|taken)\b.*\b(?:to (?:begin|start) with|first|originally|instead|at first|in the first place)\b|\b(?:what|how much) (?:should|ought) (?:i|we) (?:to )?have (?:put|used|added)\b/;
 
 const freshBowl = /\b(?:fresh|new|clean|next) (?:bowl|batch|lot|one)\b/;
 
 /** So much over what was meant: how much is in it in all is asked. */
 const asOver = ({ flavor_g, ...draft }: Draft): Draft => ({ ...draft, more_g: flavor_g, want: "check" });
 
+/** "whats that in grams", of so many spoons. */
+function inGrams({ mask }: Reading, { last }: Memory): Draft | undefined {
+  const { spoon, ...before } = last?.tool === "dose" ? (last.inputs as Draft) : {};
+  return spoon && /(?:that|it|those) in \S*<unit=g>/.test(mask) ? { ...before, spoon: "g" } : undefined;
+}
+
+/** "i have 8 g of it, how much of that buttercream can i do", behind its dose. */
+function enoughFor(reading: Reading, { last }: Memory): Draft | undefined {
+  const before = last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+  const [only, ...others] = weighed(reading);
+  const asked =
+    /(?:have|got|ive|left|theres|there is|only) (?:only |just |about )?\S*<weight> (?:left )?of (?:it|that)(?: left)? .*how (?:much|many) (?:of )?(?:the |that |my )?\S*<[^>]*base=(?:buttercream|ganache|filling|batter|[^>]*filling)/;
+  if (!before?.dose || !only || only.thing || others.length > 0 || !says(reading, asked)) return undefined;
+  const base = reading.things.find((each) => each.base)?.base;
+  return {
+    ...flavorOf(before),
+    base: base === "filling" ? before.base : (base ?? before.base),
+    flavor_g: only.grams,
+    asks_base: true,
+    want: "base",
+  };
+}
+
 function readFlavors(reading: Reading, memory: Memory): Draft[] {
+  const enough = enoughFor(reading, memory);
+  if (enough) return [enough];
+  const grams = inGrams(reading, memory);
+  if (grams) return [grams];
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
   const settled = readWhichWeight(reading, memory) ?? readTimes(reading, memory);
@@ -151,7 +185,7 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
     (common.base_g === undefined &&
       says(
         reading,
-        /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the )*\S*<[^>]*base|for how much (?:of )?(?:plain |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
+        /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the |that |this )*\S*<[^>]*base|for how much (?:of )?(?:plain |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/,
       ));
   // "how much of it for 12 oz of ganache", behind a bowl with some in it
   if (
@@ -336,7 +370,11 @@ function readPairs(reading: Reading): Draft[] | undefined {
   // "flavor for 200 g buttercream, 150 g ganache and 300 g batter": the batter gets its answer too
   const withBatter = !reading.things.some((each) => each.color || /color/.test(each.dose ?? ""));
   const bowls = weighed(reading).filter(
-    (each) => each.thing?.base && (each.thing.base !== "batter" || withBatter),
+    (each) =>
+      each.thing?.base &&
+      (each.thing.base !== "batter" || withBatter) &&
+      // "5 g in the ganache" is no bowl of it
+      !/ (?:in|into|to) /.test(reading.text.slice(each.amount.at[1], each.thing.at[0])),
   );
   if (bowls.length < 2 || reading.amounts.some((each) => each.dim === "percent")) return undefined;
   const ends = bowls.map((_, at) => bowls[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY);

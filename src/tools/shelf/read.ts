@@ -39,6 +39,11 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const priced = does === "price" ? prices(reading) : [];
   const loose =
     does === "add" || does === "set" || does === "use" ? looseOf(reading, memory, before) : undefined;
+  // "used 260 g of each"
+  const ofEach =
+    loose !== undefined && says(reading, /of (?:each|both|every one)(?: of (?:them|those|these))?(?: |$)/);
+  if (does && ofEach)
+    return { does, entries: (before?.entries ?? []).map(({ name }) => ({ name, grams: loose })) };
   if (does && loose !== undefined) return { does, loose_g: loose, entries: before?.entries ?? [] };
   const all = priced.length > 0 ? priced : entriesOf(reading, before, memory, does);
   // "used some, 200 g left": which of two weights is there isn't sure

@@ -44,6 +44,17 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     const moved = moves(reading, before, measured);
     if (moved) return moved;
   }
+  const named = reading.things.some((each) => each.ingredient || each.taste || each.chocolate);
+  // "so whats left in the pantry": all of it, and not only what was spoken of last
+  if (
+    asks &&
+    !named &&
+    says(
+      reading,
+      /(?:whats|what is|what do i have|what have i got|whats all|anything) (?:\S+ )*(?:in|on) (?:the|my|our) (?:pantry|cupboard|larder|shelf|house|kitchen|stock)/,
+    )
+  )
+    return "list";
   if (asks)
     return reading.things.some((each) => each.ingredient || each.taste) || memory.follows || before?.entries
       ? "ask"
