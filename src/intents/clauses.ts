@@ -182,8 +182,8 @@ const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>
 
 /** "i put 10 g rum in 200 g buttercream": so much in so much is judged, without a question in it. */
 const putIn = (part: Part, ear: Ear): boolean =>
-  ear.claimed(part)?.name === "dose" &&
-  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 2;
+  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 2 &&
+  ear.claimed(part)?.name === "dose";
 
 /** A question of which nothing says what it is about: "what temp", "how much". */
 const isLoose = (part: Part, ear: Ear) =>

@@ -18,6 +18,9 @@ const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = 
 
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
+/** "14h", "8 h". */
+const hours = [..."0123456789"].flatMap((digit) => [`${digit}h`, `${digit} h`]);
+
 const phrases: readonly Phrase[] = [
   {
     marks: ["2 much", "2 little", "2 strong"],
@@ -47,7 +50,7 @@ const phrases: readonly Phrase[] = [
     from: /(?<=^|[ ,])an (?=(?:how|hw|what|wht|when|where|which|why|hows|whats)\b)/g,
     to: "and ",
   },
-  { marks: ["nd "], from: /(?<=^| )nd (?=[a-z])/g, to: "and " },
+  { marks: [" nd "], from: /(?<=^| )nd (?=[a-z])/g, to: "and " },
   // butter or batter, by what stands beside it
   {
     marks: ["bttr", "btr "],
@@ -115,18 +118,18 @@ const phrases: readonly Phrase[] = [
   },
   // "14h30", "at 9h": the clock as it is written in French
   {
-    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h", " h"],
+    marks: hours,
     from: /\b((?:at|by|until|till|for) )?(\d{1,2}) ?h ?([0-5]\d)?\b(?! ?(?:\d|min))/g,
     to: clockOf,
   },
   // "this morning 11h", "8h30 this morning"
   {
-    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h"],
+    marks: hours,
     from: /\b((?:this |tomorrow |today )(?:morning |afternoon |evening |noon )?)(\d{1,2})h([0-5]\d)?\b/g,
     to: (_whole, lead = "", hour = "", minute) => `${lead}at ${hour}:${minute ?? "00"}`,
   },
   {
-    marks: ["0h", "1h", "2h", "3h", "4h", "5h", "6h", "7h", "8h", "9h"],
+    marks: hours,
     from: /\bfor (\d{1,2})h([0-5]\d)?(?= (?:this (?:morning|afternoon|evening)|today|tonight|tomorrow)\b)/g,
     to: (_whole, hour = "", minute) => `at ${hour}:${minute ?? "00"}`,
   },
@@ -138,7 +141,9 @@ const phrases: readonly Phrase[] = [
   },
   // dictated: "and with for egg whites", "an our and a quarter"
   {
-    marks: [" for "],
+    marks: ["with", "of", "from", "crack", "use", "used", "have", "got", "only"].map(
+      (word) => `${word} for `,
+    ),
     from: /\b(with|of|from|crack|use|used|have|got|only) for (?=(?:egg whites|whites|eggs|macarons|shells|trays|bowls)\b)/g,
     to: "$1 4 ",
   },
@@ -157,7 +162,7 @@ const phrases: readonly Phrase[] = [
   },
   // "y tho": only in front, as "y" is also Spanish for "and"
   {
-    marks: ["y "],
+    marks: [" y "],
     from: /^(?:(but|ok|and) )?y (?=(?:tho|though|not|that|so|is|are|r|do|does|did|dont|was|were|my|the)\b)/g,
     to: (_whole, lead) => `${lead ? `${lead} ` : ""}why `,
   },
@@ -217,7 +222,7 @@ const phrases: readonly Phrase[] = [
     to: "$1 $2",
   },
   // "stick n a half", "n in oz", "n 400g"
-  { marks: ["n "], from: /(^| )n (?=a half|in |for |how |hw |if |with |at |\d)/g, to: "$1and " },
+  { marks: [" n "], from: /(^| )n (?=a half|in |for |how |hw |if |with |at |\d)/g, to: "$1and " },
   // dictation writes "to" for "two"
   {
     marks: ["to hundred", "too hundred"],
@@ -310,8 +315,9 @@ const phrases: readonly Phrase[] = [
 /** The text with its turns of phrase put plainly. */
 export function plainly(text: string): string {
   let now = text;
+  // the space in front stands for the start of a word
   for (const { marks, from, to } of phrases)
-    if (marks.some((mark) => now.includes(mark)))
+    if (marks.some((mark) => ` ${now}`.includes(mark)))
       now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
   return now;
 }

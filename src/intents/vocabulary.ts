@@ -13,6 +13,7 @@ import {
   tens,
 } from "../../data/words/numbers.ts";
 import { plainEnglish } from "../../data/words/plain-english.ts";
+import { strangers } from "../../data/words/strangers.ts";
 import { units } from "../../data/words/units.ts";
 import type { Lexicon } from "./lexicon.ts";
 
@@ -61,6 +62,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     tables.some((table) => Object.hasOwn(table, word)) ||
     unitWords().has(word) ||
     english.includes(` ${word} `) ||
+    strangers.has(word) ||
     own().has(word);
 
   const knows = (word: string): boolean => {

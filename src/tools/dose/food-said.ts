@@ -5,15 +5,27 @@ import type { DoseInputs } from "./dose.ts";
 
 type Draft = Partial<DoseInputs>;
 
+/** Some of these letters stand in all that the patterns look for: looking for them costs less than compiling those. */
+const marks =
+  "candle soap wax diffuser perfume cosmetic massage bath aroma incense potpourri fragrance acrylic wall craft spray poster nail fabric hair clothes oil titan tio e171 whiten air dust glitter paint ink pen marker cocoa candy powder".split(
+    " ",
+  );
+const mayBe = (text: string): boolean => {
+  const close = text.replaceAll(" ", "");
+  return marks.some((mark) => close.includes(mark));
+};
+
 /** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
 export function saidOfFood({ text, things }: Reading): Draft {
+  const isLiquid = text.includes("liquid") && /\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text);
+  if (!mayBe(text)) return isLiquid ? { liquid_color: true } : {};
   const [scent] = notFood.exec(text) ?? [];
   const [poison] = poisonous.exec(text) ?? [];
   if (poison) return { not_food: `${poison} oil` };
   if (scent) return { not_food: scent };
   const colorant = whitener.exec(text) ?? otherColorant.exec(text);
   if (colorant && !isBeside(text, things, colorant)) return { colorant: colorant[0] };
-  if (/\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text)) return { liquid_color: true };
+  if (isLiquid) return { liquid_color: true };
   return /\bessential oils?\b/.test(text) ? { essential: true } : {};
 }
 

@@ -5,6 +5,10 @@ import { spares } from "../lib/spares.ts";
 const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar|egg)}";
 
 export const scaleCues = cues(
+  [
+    6,
+    "{weight} (?:of )?{base=batter} .. (?:breakdown|break (?:it|that) down|each ingredient|how much of each|what goes in(?:to)? it)",
+  ],
   [9, "{number} {count=(shells|macarons)} .. what (?:do|should|must) i weigh"],
   [
     -12,
