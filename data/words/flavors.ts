@@ -108,7 +108,7 @@ export const tastes: readonly TasteRow[] = [
   spirit("cassis liqueur", "creme de cassis", "crème de cassis"),
   spirit("calvados"),
   fruit("strawberry", "strawbery", "strwberry", "fraise", "erdbeere"),
-  fruit("raspberry", "rasberry", "raspbery", "framboise", "himbeere", "razberry"),
+  fruit("raspberry", "rasberry", "raspbery", "framboise", "himbeere", "razberry", "rasp"),
   fruit("blueberry", "bluberry", "bluebery"),
   fruit("blackberry", "bramble"),
   fruit("blackcurrant", "black currant", "cassis", "blackcurant"),

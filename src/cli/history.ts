@@ -5,6 +5,7 @@
 import { promises as disk } from "node:fs";
 import { dirname, join } from "node:path";
 import { sanitise } from "../intents/normalise.ts";
+import { makeFolder, nodeFiles } from "../store/files.ts";
 
 /** So many are offered again. */
 export const keptLines = 500;
@@ -35,7 +36,7 @@ export function historyIn(home: string): History {
     async add(lines) {
       const kept = lines.map(sanitise).filter((line) => line !== "" && line.length <= longestLine);
       if (kept.length === 0) return;
-      await disk.mkdir(dirname(file), { mode: 0o700 }).catch(() => {});
+      makeFolder(nodeFiles, dirname(file));
       await disk.appendFile(file, kept.map((line) => `${line}\n`).join(""), { mode: ownerOnly });
     },
   };

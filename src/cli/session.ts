@@ -143,6 +143,8 @@ export function startSession(around: Surroundings): Session {
       outcome,
     );
     read = [...new Set([...read, ...told(step.reading, { ...step, inputs })])];
+    // what was taken back was never said: nothing is put right in its place
+    if (step.tool.name === "undo" && outcome.status === "answered") last = undefined;
     if (!["explain", "help", "undo"].includes(step.tool.name)) {
       unread = undefined;
       last = {

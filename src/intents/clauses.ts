@@ -206,7 +206,17 @@ const center = /(?:^| )(?:center|centre|middle|core|inside|inner)(?: |$)/;
 
 const stepAsked = /^(?:how long|how many min\S*|what temp\S*|how hot) .*<step=/;
 
+/** "batter for 36 macarons, and the filling to make": the other mix for as many. */
+const asksFilling = (left: Part, right: Part, ear: Ear): boolean =>
+  ear.claimed(left)?.name === "shells" &&
+  carriesAmount(left) &&
+  left.some((item) => item.is === "thing" && item.thing.count === "macarons") &&
+  /^(?:the |their )?(?:\S+ )?\S*<base=filling>(?: (?:to make|too|as well|for (?:them|those|it|all)))*(?: \?)?$/.test(
+    ear.mask(right),
+  );
+
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
+  if (asksFilling(left, right, ear)) return true;
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
   // "how many trays for 48 and how long do i bake them": of a step, whatever "them" are
   if (stepAsked.test(ear.mask(head)) && !["timer", "method", undefined].includes(ear.claimed(left)?.name))

@@ -49,6 +49,9 @@ export function readDay(tokens: readonly Token[], i: number): WhenRead | undefin
     weekdays[word] ??
     weekdays[word.replace(/s$/, "")] ??
     (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
+  // "sunday week": the one after the next to come
+  if (weekday !== undefined && isDayName(word) && text(tokens[i + 1]) === "week")
+    return { when: { weekday, which: "week" }, next: i + 2 };
   if (weekday !== undefined && isDayName(word)) return { when: { weekday }, next: i + 1 };
   const part = Object.hasOwn(dayParts, word) ? dayParts[word] : undefined;
   if (

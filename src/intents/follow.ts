@@ -46,7 +46,7 @@ export function strange(reading: Reading, points: number): boolean {
 }
 
 const sendsIt =
-  /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;
+  /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b(?! (?:take|turn|check|start|stop|get|put|buy|flip|pipe|bake|call)\b)|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;
 
 export interface Choice {
   tool: Tool;

@@ -147,14 +147,27 @@ function lettersApart(a: string, b: string): number {
   return apart;
 }
 
+/**
+ * "annas batch", "note: bens, pink": whose it is. A short unknown word in "s" in front of a batch or right behind "note:"
+ * is somebody's name, and no flavor.
+ */
+function isOwner(tokens: readonly Token[], at: number): boolean {
+  const [two, one, own, next] = [at - 2, at - 1, at, at + 1].map((each) => tokens[each]?.text ?? "");
+  return (
+    /^[a-z]{3,5}s$/.test(own ?? "") &&
+    (/^(?:batch|batches|order|orders|birthday|party|wedding|shower|cake)$/.test(next ?? "") ||
+      (two === "note" && one === ":"))
+  );
+}
+
 /** The tokens with their words mended; a forgotten space makes two tokens on the same place. */
 export function mendAll(
   tokens: readonly Token[],
   { mend }: Mender,
 ): { tokens: Token[]; mended: { said: string; read: string }[] } {
   const mended: { said: string; read: string }[] = [];
-  const out = tokens.flatMap((token) => {
-    const words = token.kind === "word" ? mend(token.text) : undefined;
+  const out = tokens.flatMap((token, at) => {
+    const words = token.kind === "word" && !isOwner(tokens, at) ? mend(token.text) : undefined;
     if (!words) return [token];
     mended.push({ said: token.text, read: words.join(" ") });
     return words.map((text, at) => ({ ...token, text, gap: at > 0 || token.gap }));

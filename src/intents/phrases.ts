@@ -18,6 +18,10 @@ const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = 
 
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
+const besideButter =
+  "ch?oc|\\bcr[ea]*m\\b|sugar|sgr|whites|stick|flour|[£$€]|smbc|\\bbc\\b|buttercr|ganache|pantry|shelf|stock|cup|used|bought|salted|soft";
+const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
+
 /** "14h", "8 h". */
 const hours = [..."0123456789"].flatMap((digit) => [`${digit}h`, `${digit} h`]);
 
@@ -51,18 +55,18 @@ const phrases: readonly Phrase[] = [
     to: "and ",
   },
   { marks: [" nd "], from: /(?<=^| )nd (?=[a-z])/g, to: "and " },
-  // butter or batter, by what stands beside it
+  // butter or batter, by what stands beside it; else nobody knows
+  { marks: ["btr"], from: /\bbtr\b/g, to: "bttr" },
   {
-    marks: ["bttr", "btr "],
-    from: /\bbt?tr\b/g,
-    to: "bttr",
+    marks: ["bttr"],
+    from: new RegExp(`\\bbttr\\b(?=.*(?:${besideButter}))|(?<=(?:${besideButter}).*)\\bbttr\\b`, "g"),
+    to: "butter",
   },
   {
     marks: ["bttr"],
-    from: /\bbttr\b(?=.*(?:ch?oc|cr[ea]*m|sugar|sgr|whites|stick|flour|[£$€]))|(?<=(?:ch?oc|cr[ea]*m|sugar|sgr|whites|stick|flour|[£$€]).*)\bbttr\b/g,
-    to: "butter",
+    from: new RegExp(`\\bbttr\\b(?=.*(?:${besideBatter}))|(?<=(?:${besideBatter}).*)\\bbttr\\b`, "g"),
+    to: "batter",
   },
-  { marks: ["bttr"], from: /\bbttr\b/g, to: "batter" },
   { marks: [" th "], from: /(?<=[a-z]) th (?=[a-z])/g, to: " the " },
   // "wht choc" is white, "wht else" is what
   { marks: ["wht choc"], from: /\bwht(?= choc)/g, to: "white" },
@@ -88,13 +92,13 @@ const phrases: readonly Phrase[] = [
   // "stick on 18 mins": a timer, and no butter
   {
     marks: [" on "],
-    from: /\b(?:stick|pop|bung|whack|put|chuck|stick me|put me) on (?=(?:\d+|[a-z]+(?:[ -][a-z]+)?) ?(?:mins?|minutes?|hours?|hrs?)\b)/g,
+    from: /\b(?:stick|pop|bung|whack|put|chuck|stick me|put me) on (?=(?:\d+|[a-z]+(?:[ -][a-z]+)?) ?(?:mins?|minutes?|hours?|hrs?)\b(?! (?:more|extra|longer|on top)\b))/g,
     to: "set a timer for ",
   },
   // "5 off the first", "and 10 on to the other", of timers
   {
     marks: [" off the ", " onto the ", " on to the "],
-    from: /^((?:and|ok|now|then|also),? )?(\d+)( ?min(?:s|utes)?)? (off|onto|on to) (?=the (?:first|second|third|last|other|next|oven|shells|ganache|rest|bake)\b)/g,
+    from: /^((?:and|ok|now|then|also),? )?(\d+)( ?min(?:s|utes)?)? (off(?= the (?:first|second|third|last|oven|rest|bake)\b)|onto(?= the )|on to(?= the )) (?=the (?:first|second|third|last|other|oven|rest|bake)\b)/g,
     to: (_whole, lead = "", number = "", _unit, way = "") =>
       way === "off" ? `${lead}take ${number} min off ` : `${lead}add ${number} min to `,
   },
@@ -103,6 +107,17 @@ const phrases: readonly Phrase[] = [
     marks: ["same "],
     from: /\bsame (?:number of )?(?:cups|spoons|tablespoons|teaspoons|ounces) of /g,
     to: "same amount of ",
+  },
+  {
+    marks: ["a week on "],
+    from: /\ba week on (monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/g,
+    to: "$1 week",
+  },
+  // Scots
+  {
+    marks: [" naw", " nae", " aye"],
+    from: /^(naw|nae|aye)(?=[ ,]|$)/g,
+    to: (_whole, word) => (word === "aye" ? "yes" : "no"),
   },
   { marks: ["over night"], from: /\bover night\b/g, to: "overnight" },
   { marks: ["all told", "all up"], from: /\ball (?:told|up)\b/g, to: "in total" },
@@ -130,13 +145,19 @@ const phrases: readonly Phrase[] = [
   },
   {
     marks: hours,
-    from: /\bfor (\d{1,2})h([0-5]\d)?(?= (?:this (?:morning|afternoon|evening)|today|tonight|tomorrow)\b)/g,
+    from: /\bfor (\d{1,2})h([0-5]\d)?(?= this (?:morning|afternoon|evening)\b)/g,
     to: (_whole, hour = "", minute) => `at ${hour}:${minute ?? "00"}`,
+  },
+  // "36 macarons for 14h tomorrow": an hour, where no step takes so long
+  {
+    marks: hours,
+    from: /^((?:(?!timer|alarm|rest|matur|chill|set|bake|cool|fridge|leave|wait)[^.])*\bmac(?:aron|s)[^.]*)\bfor (\d|1\d|2[0-3])h([0-5]\d)?(?= (?:this (?:morning|afternoon|evening)|today|tonight|tomorrow)\b)/g,
+    to: (_whole, before = "", hour = "", minute) => `${before}at ${hour}:${minute ?? "00"}`,
   },
   // "what if its the powdered stuff": no sugar
   {
     marks: ["powdered "],
-    from: /\bpowdered (?=(?:stuff|kind|one|sort|type|version)\b)/g,
+    from: /\bpowdered (?=(?:stuff|kind|one|sort|type|version)\b(?! (?:of )?sugar))/g,
     to: "powder ",
   },
   // dictated: "and with for egg whites", "an our and a quarter"
@@ -144,7 +165,7 @@ const phrases: readonly Phrase[] = [
     marks: ["with", "of", "from", "crack", "use", "used", "have", "got", "only"].map(
       (word) => `${word} for `,
     ),
-    from: /\b(with|of|from|crack|use|used|have|got|only) for (?=(?:egg whites|whites|eggs|macarons|shells|trays|bowls)\b)/g,
+    from: /\b(with|from|crack|only) for (?=(?:egg whites|whites|eggs|macarons|shells|trays|bowls)\b)/g,
     to: "$1 4 ",
   },
   {

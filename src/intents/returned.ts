@@ -1,6 +1,7 @@
 /** An earlier topic that a sentence comes back to. */
 import type { Reading } from "../tools/contract/index.ts";
 import { firstOf, type Way } from "../tools/lib/ways.ts";
+import { splitChanged } from "./split-changed.ts";
 import { about, type State, type Topic } from "./state.ts";
 
 interface Said {
@@ -84,6 +85,13 @@ const putInAfter: Way<Said, Topic> = ({ reading: { text, things, amounts }, stat
     : undefined;
 };
 
+/** "double the first lot", "three trays of the first size": of what this calculator was asked first. */
+const firstLot: Way<Said, Topic> = ({ reading: { text }, state: { last, past = [] } }) => {
+  if (!/\bthe first (?:lot|batch|size|amount)\b/.test(text) || !last) return undefined;
+  const own = past.filter(({ tool }) => tool === last.tool);
+  return own.length > 1 ? own[0] : undefined;
+};
+
 /** "first one again but 400 g", of two bowls that were asked about. */
 const ofTwo: Way<Said, Topic> = ({ reading: { text }, state: { last, past = [] } }) => {
   const which = /^(?:(?:and|now|ok|so|then) )*(?:the )?(first|second) (?:one|bowl)\b/.exec(text)?.[1];
@@ -163,6 +171,8 @@ export function returned(reading: Reading, state: State): State {
       otherDose,
       putInAfter,
       ofTwo,
+      firstLot,
+      (said) => splitChanged(said.reading, said.state),
       askedFirst,
       saysBack,
     ],

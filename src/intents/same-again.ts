@@ -58,6 +58,14 @@ const eachPart: AgainWay = ({ reading, last }) =>
     ? { because: "asks for each part, which the answer says" }
     : undefined;
 
+const ofRest = whole("(?:the )?(?:rest|remainder)(?: (?:is|then|how much|gets))?", "and|so|ok|then|now|but");
+
+/** "then rest", behind parts of which one is what is left. */
+const restOfSplit: AgainWay = ({ reading, last }) =>
+  last.tool === "split" && ofRest.test(reading.text)
+    ? { because: "asks for the rest, which the answer says" }
+    : undefined;
+
 const inOneBowl =
   /\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
 
@@ -190,6 +198,7 @@ const ways: readonly AgainWay[] = [
   warmthOfMending,
   onOtherScale,
   eachPart,
+  restOfSplit,
   heatOfEggs,
   bowlsTogether,
   weightsTogether,

@@ -4,7 +4,6 @@
  * and 10 % at most (common practice), keeping by USDA FSIS: 2 h out of the fridge in all.
  */
 import { describe, expect, it, test } from "vitest";
-import { bonesOf } from "../../src/intents/bones.ts";
 import { baker, talk } from "../support/ask.ts";
 import { type Case, expectFigures } from "../support/figures.ts";
 
@@ -279,21 +278,4 @@ it("trays that an oven takes bake at once, and are no shells", async () => {
   await ask("my oven takes 2 trays");
   expect(record().bench).toMatchObject({ trays_at_once: 2 });
   expect(record().bench.shells_a_tray).toBeUndefined();
-});
-
-describe("words without their vowels", () => {
-  const vocabulary = {
-    knows: () => false,
-    named: () => true,
-    talk: () => ["left", "need"],
-    trade: () => ["cream", "shells", "lemon", "butter", "batter"],
-    exact: () => [],
-  };
-  const bones = bonesOf(vocabulary);
-  it("are read where one word has these consonants", () => {
-    expect(["crm", "shlls", "lmn"].map(bones)).toEqual(["cream", "shells", "lemon"]);
-  });
-  it("stay unread where two of the trade have, or a vowel stands behind the first letter", () => {
-    expect(["bttr", "shels", "zzz", "ab"].map(bones)).toEqual([undefined, undefined, undefined, undefined]);
-  });
 });

@@ -11,6 +11,7 @@ export function answerBench(inputs: BenchInputs, world: World): Outcome {
   if (inputs.do === "learned") return showLearned(inputs.topics, world);
   if (inputs.do === "forget") return forgetLearned(inputs.topics, world);
   if (inputs.do === "own") return ownAgain(world);
+  if (inputs.do === "told") return toldOnly;
   if (inputs.do === "reset")
     return (inputs.book ? bookInstead(world) : undefined) ?? reset(inputs.keys, world);
   if (inputs.metric_cup && inputs.cup_ml === undefined)
@@ -19,6 +20,13 @@ export function answerBench(inputs: BenchInputs, world: World): Outcome {
     return asking("Does it run hot or cold?", "oven_offset_c");
   return set(inputs, world);
 }
+
+/** "i baked at 160": how it went, and no setting. */
+const toldOnly: Outcome = {
+  status: "answered",
+  headline:
+    'That is how it went, and nothing is set. For every bake say "i always bake at 160"; to keep it with a batch, "note baked at 160"; for a timer, "timer 16 min".',
+};
 
 const asking = (question: string, slot: string): Outcome => ({
   status: "asking",

@@ -19,8 +19,8 @@ const clock = within(0, 1440, "A day has 24 hours.");
 
 export const inputs = later(() =>
   z.strictObject({
-    /** "learned" lists what her batches teach, "forget" ends it, "own" goes back to it from the book. */
-    do: z.optional(z.enum(["set", "show", "reset", "learned", "forget", "own"])),
+    /** "learned" lists what her batches teach, "forget" ends it, "own" goes back to it from the book; "told" is how a bake went, and no setting. */
+    do: z.optional(z.enum(["set", "show", "reset", "learned", "forget", "own", "told"])),
     /** What of it: all where none is named. */
     topics: z.optional(z.array(z.enum(learnedTopics))),
     /** "use the book": not only a setting forgotten. */

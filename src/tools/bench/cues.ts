@@ -9,6 +9,11 @@ const coins =
   "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
 
 export const benchCues = cues(
+  // asked or supposed, and nothing to be kept
+  [
+    -9,
+    "^(?:(?:and|so|but|ok|what) )*(?:can|will|does|would|could|if|is|when|should) (?:my|the|our|i|it) .. {count=trays}",
+  ],
   ...lessonCues,
   [
     8,
@@ -36,7 +41,7 @@ export const benchCues = cues(
   [
     8,
     `^(?:ok |please |go )?back to {unit=g|oz}${end}`,
-    `${mine} (?:\\S+ )?oven (?:only )?(?:takes?|holds?|fits?|has room for) (?:only )?{number} {count=trays}${end}`,
+    `^(?:(?:and|ok|so|note|remember|that|,) )*${mine} (?:\\S+ )?oven (?:only )?(?:takes|holds|fits|has room for) (?:only )?{number} {count=trays}${end}`,
     `(?:oven|i|we) (?:takes?|holds?|fits?|bakes?|can bake|do|can do|bake|\\S*<step=bake>) {number} {count=trays} (?:at once|at a time|at the same time|together)`,
     `^(?:i|we) (?:always |usually |normally )?(?:rest|bake|cool|mature|\\S*<step=(?:rest|bake|cool|mature)>) (?:mine|them|my \\S+|the shells|everything) (?:for )?{time}${end}`,
   ],
@@ -100,6 +105,11 @@ export const benchCues = cues(
     `(?:use|go by|follow|back to) the book(?:s)?`,
     `back to (?:the )?(?:usual|default|standard) .. (?:size|oven|{count=trays}|{count=shells}|settings)`,
     `reset (?:everything|all my settings|to the book)`,
+  ],
+  // told of a bake that is over
+  [
+    6,
+    `^(?:(?:and|but|so|well|oh|no|yes|ok) )*(?:i|we) (?:just |only |had )?baked<\\S* (?:(?:them|it|mine|these|those|my \\S+|the \\S+|everything) )?(?:at (?:{temperature}|{number}) (?:and )?)?for {time}${end}`,
   ],
   [
     3,

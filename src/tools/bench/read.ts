@@ -16,10 +16,20 @@ const resets =
 const drops = /^(?:(?:ok|please|no|and|oh) )*(?:forget|reset|clear|remove|delete|drop|unset) /;
 const shows = /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell me|do i have|is my)(?: |$)/;
 
+/** "i baked at 160": of a bake that is over; "always" and "from now on" make it a setting. */
+const wentSo =
+  /^(?!.*\b(?:always|usually|normally|from now on|every time|by default|remember|save|set)\b)(?:(?:well|but|and|so|oh|no|yes|ok|today|yesterday|this time|last time),? )*(?:i|we) (?:just |only |had )?(?:baked|rested|dried|cooled|matured) (?:(?:them|it|mine|these|those|my shells|the shells|everything|all) )?(?:(?:at|for|about) |\d)/;
+
+/** "fan", "16 min", behind it: more of that bake. */
+const goesOnSo =
+  /^(?:(?:in|with|a|my|the|it|was|on|and|no|for|about|,) )*(?:fan|convection|conventional|static|\S*<time>)(?: (?:oven|too|each))?$/;
+
 export function readBench(reading: Reading, memory: Memory): Draft {
   const { mask } = reading;
   const lesson = readLessons(mask);
   if (lesson) return lesson;
+  const told = memory.last?.tool === "bench" && memory.last.inputs.do === "told";
+  if (wentSo.test(reading.text) || (told && goesOnSo.test(mask))) return { do: "told" };
   const before = memory.slot && memory.last?.tool === "bench" ? (memory.last.inputs as Draft) : undefined;
   if (before && memory.slot === "cup_ml") return cupOf(reading);
   if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined)

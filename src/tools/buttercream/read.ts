@@ -37,7 +37,8 @@ const otherKind = new RegExp(
 
 /** "add 50 g sugar", "and 50 g more butter", behind a buttercream: more of one part, and no other recipe. */
 function partAdded(reading: Reading, { last, follows }: Memory): Partial<ButtercreamInputs> | undefined {
-  if (last?.tool !== "buttercream" || !follows) return undefined;
+  const isIll = last?.tool === "trouble" && /buttercream$/.test(String(last.inputs.symptom ?? ""));
+  if (!isIll && (last?.tool !== "buttercream" || !follows)) return undefined;
   const [only, ...others] = weighed(reading);
   const part = partOf[only?.thing?.ingredient ?? ""];
   const isAdded =

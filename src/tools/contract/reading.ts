@@ -68,9 +68,9 @@ export interface Thing {
 export interface When {
   /** Days from today, when said as such: today 0, tomorrow 1, yesterday -1. */
   days?: number;
-  /** 0 Sunday to 6 Saturday, with "last" or "next" where said. */
+  /** 0 Sunday to 6 Saturday, with "last", "next" or "week" ("sunday week") where said. */
   weekday?: number;
-  which?: "last" | "next" | "this";
+  which?: "last" | "next" | "this" | "week";
   /** A calendar day, any part of it: "the 9th", "March 8", 2026-03-20. */
   day?: number;
   month?: number;

@@ -5,10 +5,13 @@ import { sellingCaution } from "../lib/care.ts";
 import { moneyText } from "../lib/money.ts";
 import { counted, plain } from "../lib/show.ts";
 import { type Bill, billOf, currencyOf } from "./bill.ts";
+import { soldTogether } from "./boxes-sold.ts";
 import { compared } from "./change.ts";
 import type { CostInputs } from "./cost.ts";
 import { hasExtras, keptShare, pricedAlone, withExtras } from "./extras.ts";
 import { levelled } from "./level.ts";
+import { isOrderAlone, orderPriced } from "./orders.ts";
+import { answerList } from "./price-list.ts";
 
 /** @throws never: what is missing comes back as `asking`, what can't be as `impossible`. */
 export function answerCost(inputs: CostInputs, world: World): Outcome {
@@ -22,6 +25,19 @@ export function answerCost(inputs: CostInputs, world: World): Outcome {
 function answerNow(said: CostInputs, world: World): Outcome {
   if (said.mixed)
     return { status: "impossible", headline: `I can't add ${said.mixed}: say it all in one currency.` };
+  if (said.sizes) return answerList(said, (one) => answerNow(one, world));
+  const sold = soldTogether(said, world);
+  if (sold && "status" in sold) return sold;
+  if (sold) {
+    const outcome = answerNow(sold.inputs, world);
+    return outcome.working
+      ? {
+          ...outcome,
+          assumed: [...(outcome.assumed ?? []), ...sold.assumed],
+          working: [...sold.sums, ...outcome.working],
+        }
+      : outcome;
+  }
   const level = levelled(said);
   if ("status" in level) return level;
   const { inputs, sums } = level;
@@ -65,6 +81,11 @@ function breakEven(inputs: CostInputs, bill: Bill): Outcome {
 }
 
 function answerLevel(inputs: CostInputs, world: World): Outcome {
+  // so many were ordered: what they come to, whatever they cost
+  if (isOrderAlone(inputs))
+    return hasExtras(inputs)
+      ? pricedAlone(inputs, currencyOf(inputs, world))
+      : orderPriced(inputs, currencyOf(inputs, world));
   const whole = billOf(inputs, world);
   const bill =
     whole && !("status" in whole) && inputs.per_box && inputs.boxes ? ofOneBox(whole, inputs.boxes) : whole;

@@ -68,6 +68,14 @@ export const inputs = later(() =>
     tax_percent: z.optional(share_percent),
     fee_percent: z.optional(share_percent),
     macarons: z.optional(count("macarons")),
+    /** What boxes of each size sell for, and the size that is asked about. */
+    sizes: z.optional(z.array(z.object({ holds: count("macarons"), price: money }))),
+    holds: z.optional(count("macarons")),
+    /** So many were ordered at a price that was known: what they come to is asked, whatever they cost. */
+    ordered: z.optional(z.boolean()),
+    /** The boxes that are paid for, out of `boxes`; and whether the cost is settled as that of all of them. */
+    sold_boxes: z.optional(count("boxes")),
+    cost_of: z.optional(z.literal("all")),
     /** The boxes that all of it fills, and that one of them is asked about. */
     boxes: z.optional(count("boxes")),
     per_box: z.optional(z.boolean()),

@@ -15,7 +15,7 @@ const many =
 const eachBefore =
   /\b(?:each|every one|apiece)(?: (?:one|macaron|macarons))?(?: of them)?(?: only| just)? (?:costs?|sells?|goes|is|comes?|at|for)\b|\b(?:each|every|one|an?|single) (?:macaron|macarons|piece)\b/;
 const eachBehind =
-  /^ ?(?:each|ea|apiece|a piece|per piece|a pop|per one|(?:a|per|for (?:a|each|one)) macarons?)\b/;
+  /^ ?(?:each|ea|apiece|a piece|per piece|a pop|per one|(?:a|per|for (?:a|each|one)) (?:macarons?|macs?))\b/;
 const boxWord = new RegExp(`\\b${many}\\b`);
 
 /** For each sum, in their order, what it is for by the words of its own clause. */
@@ -24,7 +24,14 @@ export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
   const places = money.map((sum) => list.findIndex((each) => each.amount === sum.amount));
   const found: For[] = [];
   for (const [at, place] of places.entries()) {
-    const from = clauseStart(list, place, places[at - 1] ?? -1);
+    const start = clauseStart(list, place, places[at - 1] ?? -1);
+    // "at 9 each cost 60": the nine are for each
+    const isLasts =
+      at > 0 &&
+      start - 1 === places[at - 1] &&
+      list[start]?.text === "each" &&
+      /^costs?$/.test(list[start + 1]?.text ?? "");
+    const from = isLasts ? start + 1 : start;
     const to = clauseEnd(list, place, places[at + 1] ?? list.length);
     const own = forOf(list.slice(from, place), list.slice(place + 1, to));
     // "boxes at $18 and each one costs me $7.20": each of the boxes
@@ -67,7 +74,7 @@ function numberOf(clause: readonly Piece[]): number | undefined {
       .join(" ");
     return (
       new RegExp(`\\b${many} of$`).test(words) ||
-      (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "")) ||
+      (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "") && !/\bcosts?(?: me)?$/.test(words)) ||
       (!amount.of && /\b(?:to make|makes?|made|for|per|batch of|sell|sells|selling|sold)$/.test(words))
     );
   });

@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const costCues = cues(
+  [-12, "come to in {base=batter}"],
   [
     10,
     "^(?:(?:my|the|all|ok|so) )*(?:costs?|spent|bills?|receipts?|shopping)(?: so far| was| were| today| in all)?(?: :)? .*{ingredient} {number} .*{ingredient} {number}",
@@ -40,6 +41,10 @@ export const costCues = cues(
     "(?:whats|what is|calculate|work out) .. (?:cost|costs) (?:of|per|for)",
     "what (?:price|should i charge|do i charge|to charge)",
     "cost (?:per|a|of one|of each) {count=(macarons|boxes|batches)}",
+  ],
+  [
+    6,
+    "(?:price ?list|prices|menu) (?:: |are )?(?:{count=boxes} of {number}|{number} (?:packs?|for|{count=boxes})) .. {number}",
   ],
   [
     3,
@@ -91,10 +96,16 @@ export const costGoesOn = cues(
     "(?:my time|labou?r|work|wages?) (?:(?:is|was|of|:|=|took) )*{time} (?:(?:at|x|@|times|for|paid at|,) ?(?:{number}|{money}|{when})|{factor})",
     "^(?:(?:and|plus|add|also|with|ok|so) )*{time} (?:of (?:my time|work|labou?r) |my time |work |labou?r )?(?:(?:at|x|@|times) (?:{number}|{money}|{when})|{factor})",
     "^(?:(?:and|plus|add|also|with|the) )*(?:{count=boxes}|ribbon|sticker) (?:(?:is|are|was|costs?) )?(?:{number}|{money})",
+    // "minus 10%", behind a price
+    "^(?:(?:and|then|ok|with|now|so|but) )*(?:minus_|less_)?\\d+(?:[.,]\\d+)?_?(?:%|percent)<factor>$",
+    "(?:customers?|clients?|she|he|they|someone|somebody|friend|lady|shop|caf[eé]) (?:now |only |just )?(?:wants?|needs?|orders?|ordered|asks for|asked for) {number}(?: (?:of them|{count=macarons}))?$",
+    "(?:give|gave|giving|donate|donated) (?:away )?{number}(?: {count=boxes})?(?: (?:away|free|for free|for nothing))?(?: [?])?$",
+    "{number}(?: {count=boxes}| of them)? (?:free|unsold|for nothing|go unsold)(?: [?])?$",
+    "back to (?:the |my )?(?:full|normal|usual|old) price",
     "(?:an_hour|hour)\\S* (?:of (?:my time|work|labou?r) )?(?:is|costs|is worth|counts as) (?:worth )?(?:{number}|{money}|{when})",
   ],
   [
     4,
-    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$",
+    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|(?:a|per) (?:box|{count=boxes})))?(?: [?])?$",
   ],
 );

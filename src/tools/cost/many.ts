@@ -3,6 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, says } from "../lib/find.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Sum } from "./money.ts";
+import { shareSaid } from "./said-share.ts";
 
 type Draft = Partial<CostInputs>;
 
@@ -64,7 +65,9 @@ const asksBoxOf =
 /** "2.50 a macaron" counts nothing. */
 const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({
   ...reading,
-  amounts: reading.amounts.filter((each) => !money.some((sum) => sum.amount === each)),
+  amounts: reading.amounts.filter(
+    (each) => !money.some((sum) => sum.amount === each) && each !== shareSaid(reading),
+  ),
 });
 
 /** "8 boxes of 6 at $15": eight, each at that price. */
@@ -86,6 +89,8 @@ const boxesFilled = ({ amounts, text }: Reading): number | undefined =>
       each.dim === "number" &&
       each.of?.count === "boxes" &&
       each.value > 1 &&
+      // "what if i give 2 boxes free"
+      !/^ boxes (?:away|free|for (?:free|nothing))\b/.test(text.slice(each.at[1])) &&
       /\b(?:fills?|filled|makes?|made|gives?|gave|packed into|goes into|in all) (?:about |up )?$/.test(
         text.slice(0, each.at[0]),
       ),
@@ -126,6 +131,10 @@ export function perBox(reading: Reading): number | undefined {
       each.dim === "number" &&
       each.of?.count === "boxes" &&
       Number.isInteger(each.value) &&
-      /box(?:es)? of $/.test(reading.text.slice(0, each.at[0])),
+      (/box(?:es)? of $/.test(reading.text.slice(0, each.at[0])) ||
+        // "6 in a box"
+        /^ (?:macarons? |macs? |of them |go |fit )?(?:in|to|into) (?:a|each|the|one|every|my) box\b(?! of)/.test(
+          reading.text.slice(each.at[1]),
+        )),
   )?.value;
 }

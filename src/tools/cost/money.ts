@@ -2,6 +2,7 @@
 import type { Amount, Reading } from "../contract/index.ts";
 import { type Piece, pieces, wordsBetween, wordsOf } from "../lib/pieces.ts";
 import { inBase, unitRow } from "../lib/units.ts";
+import { shareSaid } from "./said-share.ts";
 
 export type Use = "price" | "ingredients" | "packaging" | "labor" | "cost" | "rate";
 
@@ -48,6 +49,12 @@ export function sums(reading: Reading): Sum[] {
       ? moneys.slice(0, at).findLast((each) => each.per && unitRow(each.per.unit).dim === "weight")?.per
       : undefined;
   };
+  // a margin is aimed at and no price said: a box's sum is no price
+  const aimed =
+    !/\b(?:sell|sells|selling|sold|charge|charging) (?!for)/.test(reading.text) &&
+    (shareSaid(reading) !== undefined ||
+      (reading.amounts.some((each) => each.dim === "percent") &&
+        /\b(?:margin|mark ?-?up)\b/.test(reading.text)));
   return moneys.map((amount, at) => {
     const place = places[at] ?? 0;
     const known = amount.dim === "money";
@@ -75,6 +82,7 @@ export function sums(reading: Reading): Sum[] {
           moneys.slice(0, at).map((each) => each.value),
           wordsBetween(list, places[at - 1] ?? -1, place),
           list.length,
+          aimed,
         ),
       ),
       amount,
@@ -138,9 +146,16 @@ function centsBehind(list: readonly Piece[], place: number): number {
  * "ingredients €9 box €1.20": what it is packed in, where it costs less than what came before it. Alone, "box 1.20" is
  * that too: what a box is sold at is said to be so.
  */
-function isBoxBeside(value: number, earlier: readonly number[], before: string, words: number): boolean {
+function isBoxBeside(
+  value: number,
+  earlier: readonly number[],
+  before: string,
+  words: number,
+  aimed: boolean,
+): boolean {
   const own = before.split(joint).at(-1)?.trim() ?? "";
-  if (!/^(?:(?:add|also|with) )*(?:the )?(?:box|bag|ribbon|sticker|label)$/.test(own)) return false;
+  if (!/^(?:(?:add|also|with) )*(?:the |a |per )?(?:box|bag|ribbon|sticker|label)$/.test(own)) return false;
+  if (aimed && earlier.length > 0) return true;
   return earlier.length === 0 ? words <= 4 : value < Math.max(...earlier);
 }
 
@@ -214,7 +229,7 @@ function useOf(amount: Amount, before: string, after: string, isBox: boolean): U
   if (/\b(?:box|boxes|a box|each box) costs? (?:me )?$/.test(`${before.trim()} `)) return "cost";
   // "the box itself costs 80 cents"
   if (
-    /\b(?:box|boxes|bag|bags) (?:itself|alone|themselves|only)(?: alone)? (?:costs?|is|are|comes? to)$/.test(
+    /\b(?:box|boxes|bag|bags) (?:itself|alone|themselves|only)(?: alone)?(?: (?:costs?|is|are|comes? to|another|at|:))*$/.test(
       before.trim(),
     )
   )
@@ -227,7 +242,7 @@ function useOf(amount: Amount, before: string, after: string, isBox: boolean): U
     /\b(?:box|boxes|bag|bags|pack|packs|tower|towers|dozen|dozens)(?:(?: of \S+)?(?: \S+)? at| of \S+(?: \S+)? for)$/.test(
       before.trim(),
     ) &&
-    !/\b(?:buy|bought|cost|costs|spent|paid|make|makes)\b|\b(?:plus|add|and) (?:a|an|the) (?:box|bag)/.test(
+    !/\b(?:buy|bought|cost|costs|spent|paid|make|makes|made|baked)\b|\b(?:plus|add|and) (?:a|an|the) (?:box|bag)/.test(
       before,
     )
   )
@@ -271,7 +286,15 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
   if (!Number.isInteger(number.value) || number.value < 2 || /[.,]/.test(number.text)) return false;
   const [before, behind] = [text.slice(0, number.at[0]), text.slice(number.at[1])];
   const isPrice = /\b(?:sells?|sold|selling|goes|go) (?:it |them )?(?:for|at) $/.test(before);
-  if (!isPrice && /^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
+  const isSum = /\b(?:costs?|cost me|costs me|spent|it is|its) $/.test(before);
+  // "sell 12 for 18"
+  if (
+    /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these )?\d+ (?:of (?:them|these) )?for $/.test(
+      before,
+    )
+  )
+    return false;
+  if (!isPrice && !isSum && /^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
   if (/\b(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(before)) return true;
   const other = amounts.some((each) => each !== number && ["number", "money"].includes(each.dim));
   const forSo = /(\S+)? ?(?:for|on)(?: (?:all|the|these|those))* $/.exec(before);
@@ -288,27 +311,39 @@ function isCount(number: Amount, { amounts, text }: Reading): boolean {
 /** Numbers that can only be money: in a sentence about cost, not a count, a size or a time. */
 function bareSums(reading: Reading, list: readonly Piece[]): Amount[] {
   if (
-    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\bwants? (?:it|them|one|a box) for \d|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d|^(?:(?:and|plus|add|also|the|with) )*(?:box|bag|ribbon|sticker|label)(?: (?:is|was|costs?))? \d+[.,]\d+(?: each| a box| per box)?$|\b(?:labou?r|wages?|my time)\b|\bhours?(?: of (?:my time|work))? (?:is|costs|counts as|is worth) \d|\bbox(?:es)? of \d+ (?:at|for) \d/.test(
+    !/\b(?:costs?|charge|price|margin|markup|sell|sells|sold|selling|ingredients|packaging)\b|\b(?:plus|and|add) \d[\d.,]* for (?:the |a |each )?(?:box|bag|ribbon|sticker|label|wrap)|\bwants? (?:it|them|one|a box) for \d|\b(?:customers?|she|he|they) (?:pays?|paid|offers?|offered|gives?|gave) (?:me )?(?:only |just )?\d|\b(?:hours?|minutes|min) of (?:work|labou?r|my time) (?:at|for) \d|^(?:(?:and|plus|add|also|the|with) )*(?:box|bag|ribbon|sticker|label)(?: (?:itself|alone|only|is|was|costs?))* \d+[.,]\d+(?: each| a box| per box)?$|\b(?:labou?r|wages?|my time)\b|\bhours?(?: of (?:my time|work))? (?:is|costs|counts as|is worth) \d|\bbox(?:es)? of \d+ (?:at|for) \d/.test(
       wordsOf(reading),
     )
   )
     return [];
+  const share = shareSaid(reading);
   return reading.amounts.filter((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
     const before = list[list.findIndex((piece) => piece.amount === each) - 1]?.text;
     if (["of", "per", "make", "makes", "made"].includes(before ?? "")) return false;
     if (isCount(each, reading)) return false;
+    // "i want 40 margin", "with 60 markup instead"
+    if (each === share) return false;
+    // "customer wants 40"
+    if (
+      /\b(?:customers?|clients?|friend|lady|she|he|they|someone|somebody|shop) (?:wants?|needs?|orders?|ordered) $/.test(
+        reading.text.slice(0, each.at[0]),
+      )
+    )
+      return false;
+    // "ingredients 9 box 1.20": nine of them would be boxes
+    if (
+      /\b(?:ingredients?|costs?(?: me)?) $/.test(reading.text.slice(0, each.at[0])) &&
+      /^ box \d/.test(reading.text.slice(each.at[1]))
+    )
+      return true;
+    // "5 a dozen"
+    if (/dozen|couple/.test(each.text)) return false;
     // "what if margin is 30"
     if (
       /\b(?:margin|markup|mark up|food cost)(?: (?:is|of|at|was|to))? $/.test(
         reading.text.slice(0, each.at[0]),
       )
-    )
-      return false;
-    // "with 60 markup instead"
-    if (
-      /\b(?:with|at|to) (?:an? )?$/.test(reading.text.slice(0, each.at[0])) &&
-      /^ (?:mark ?-?up|margin|food cost)\b/.test(reading.text.slice(each.at[1]))
     )
       return false;
     // "6 at 2.20 each": how many, not how much

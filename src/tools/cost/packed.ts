@@ -11,7 +11,7 @@ const boxIs =
 const aBox = /^(?:(?:and|the) )*box $/;
 const boxesAt = /\bboxes (?:at|for|@) $/;
 const oneBox =
-  /\b(?:(?:the|one|a|each|per) )?(?:box|bag|ribbon|sticker|label)(?: (?:is|was|costs?|for|at|:|=))* $/;
+  /\b(?:(?:the|one|a|each|per) )?(?:box|bag|ribbon|sticker|label)(?: (?:itself|alone|only|is|was|costs?|for|at|:|=))* $/;
 
 /**
  * "the box is 1.20", behind what macarons cost; "6 boxes at €0.90", where a price is asked for by a margin. A box that

@@ -3,14 +3,19 @@ import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import { costOfSaid, readBoxesSold } from "./boxes-sold.ts";
 import { carry, changeTo } from "./carry.ts";
 import type { CostInputs } from "./cost.ts";
+import { withoutExtras } from "./extras-off.ts";
 import { readCounts, readMaking } from "./making.ts";
 import { macaronsSaid, perBox, readBoxes, wholeOf } from "./many.ts";
 import { sums } from "./money.ts";
+import { orderedOf, pricedFor } from "./orders.ts";
 import { ofOneBox, packed, withoutHours } from "./packed.ts";
+import { costForSaid, readList } from "./price-list.ts";
 import { readLinesAndPrices } from "./prices.ts";
 import { resized } from "./resized.ts";
+import { shareSaid } from "./said-share.ts";
 import { readLabor, readShares } from "./shares.ts";
 import { readSums } from "./sums.ts";
 
@@ -23,7 +28,14 @@ const withoutWork =
 export function readCost(said: Reading, memory: Memory): Draft {
   const reading = withoutHours(said);
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
+  if (memory.slot === "cost_for") return { ...before, cost_for: costForSaid(reading) };
+  const listed = readList(reading, before);
+  if (listed) return listed;
+  if (memory.slot === "cost_of") return costOfSaid(reading, before);
+  const order = orderedOf(reading, before);
+  if (order) return order;
   const money = packed(sums(reading), reading, before, memory);
+  if (memory.slot === "price_for" && before.ordered) return pricedFor(before, costForSaid(reading));
   if (memory.slot === "price_for") return { ...before, price_for: priceFor(reading, before) };
   const other = memory.follows && memory.slot === undefined ? resized(reading, before) : undefined;
   if (other) return { ...other, ...changeTo(before, other, memory) };
@@ -59,7 +71,11 @@ export function readCost(said: Reading, memory: Memory): Draft {
   const weight = reading.amounts.find((each) => each.dim === "weight" && !each.of);
   if (saved && weight && !draft.lines)
     draft.lines = [{ name: saved, grams: inBase(weight.value, weight.unit) }];
-  Object.assign(draft, readBoxes(reading, draft, before));
+  Object.assign(
+    draft,
+    readBoxes(reading, draft, before),
+    readBoxesSold(reading, money, draft, memory.follows || before.sold_boxes !== undefined ? before : {}),
+  );
   const formula = memory.names.formulas.find((name) => reading.text.includes(name.toLowerCase()));
   const table = memory.table.recipe;
   const points =
@@ -119,7 +135,11 @@ export function readCost(said: Reading, memory: Memory): Draft {
     },
     memory.follows,
   );
-  const now = withOnePackaging(carried, draft);
+  // "cost 0.65 each", behind a list of prices
+  const ofList = before.sizes && draft.price === undefined && (memory.follows || memory.slot !== undefined);
+  if (ofList)
+    Object.assign(carried, { sizes: before.sizes, ...(before.holds ? { holds: before.holds } : {}) });
+  const now = withoutExtras(withOnePackaging(carried, draft), draft, before, reading);
   return { ...now, ...changeTo(before, now, memory) };
 }
 
@@ -145,7 +165,11 @@ const priceFor = ({ text }: Reading, { macarons }: Draft): number | undefined =>
 const withoutCount = (reading: Reading, macarons: number | undefined): Reading => ({
   ...reading,
   amounts: reading.amounts.filter(
-    (each) => macarons === undefined || each.dim !== "number" || each.value !== macarons,
+    (each) =>
+      macarons === undefined ||
+      each.dim !== "number" ||
+      each.value !== macarons ||
+      each === shareSaid(reading),
   ),
 });
 

@@ -26,7 +26,10 @@ const forOrders = new RegExp(
 /** The bill of before for another number of macarons; undefined where no other number is said. */
 /** "no 12", "12 instead", behind a box of 6. */
 const otherBox =
-  /^(?:(?:no|nope|sorry|i|mean|meant|make|it|that|ok|and|or|what|about|how|actually|wait|rather|say|if|its|boxes|a|the) )*\S*<number>(?: (?:instead|then|sorry|please|rather|\S*<count=macarons>|in it|in a box))*(?: [?.])?$/;
+  /^(?:(?:no|nope|sorry|i|mean|meant|make|it|that|ok|and|or|what|about|how|actually|wait|rather|say|if|its|boxes|a|the) )*\S*<number>(?: (?:instead|then|sorry|please|rather|\S*<count=macarons>|in it|(?:in|to|into) (?:a|each|the) box(?:<count=boxes>)?))*(?: [?.])?$/;
+
+/** "12 in a box" is no margin. */
+const inABox = /<number>(?: \S*<count=macarons>)? (?:in|to|into) (?:a|each|the) box/;
 
 export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
@@ -40,8 +43,7 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
     before.box_of !== undefined &&
     before.box_of === before.macarons &&
     before.price === undefined &&
-    before.margin_percent === undefined &&
-    before.markup_percent === undefined &&
+    ((before.margin_percent === undefined && before.markup_percent === undefined) || inABox.test(mask)) &&
     only?.unit === "" &&
     only.value >= 2 &&
     otherBox.test(mask);

@@ -5,6 +5,7 @@ import { inBase } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
 import { readExtras } from "./extras.ts";
 import type { Sum } from "./money.ts";
+import { shareSaid } from "./said-share.ts";
 
 type Draft = Partial<CostInputs>;
 
@@ -75,7 +76,7 @@ export function readShares(said: Reading, memory: Memory, before: Draft, money: 
   const extras = readExtras(said);
   if (extras.taken.length === 0) return marginIn(said, memory, before, money);
   const reading = { ...said, amounts: said.amounts.filter((each) => !extras.taken.includes(each)) };
-  const more = reading.amounts.some((each) => each.dim === "percent");
+  const more = reading.amounts.some((each) => each.dim === "percent") || shareSaid(reading) !== undefined;
   return { ...extras.draft, ...(more ? marginIn(reading, memory, before, money) : {}) };
 }
 
@@ -123,6 +124,8 @@ function marginIn(reading: Reading, memory: Memory, before: Draft, money: readon
   const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
   if (part && named && says(reading, /<number,fraction> (?:a )?(?:margin|mark ?-?up|food cost)/))
     return { [named]: part.value * 100 };
+  const stated = named && shareSaid(reading);
+  if (stated) return { [named]: stated.value };
   const spent = money.filter((each) => each.use).map((each) => each.amount);
   const bare = bareNumbers(reading).find((each) => !spent.includes(each));
   const asked = memory.slot === "margin_percent";

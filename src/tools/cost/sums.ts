@@ -90,7 +90,7 @@ const priceAlone =
 
 /** "and at 18?": no share of anything, and no count. */
 const numberAlone =
-  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then|each|apiece|a piece|a box))?(?: [?])?$/;
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then|each|apiece|a piece|(?:a|per) box(?:<count=boxes>)?))?(?: [?])?$/;
 
 /** "30 €", "and at £8.50?". */
 const sumAlone =

@@ -189,7 +189,10 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       (bare < 8 && /(?:^| )make (?:it|that) /.test(reading.text)))
       ? bare
       : undefined;
-  const macarons = hour === undefined ? (counted ?? bare) : undefined;
+  // "no 1", behind two ovens: nobody bakes one where two dozen were ordered
+  const tooFew =
+    bare !== undefined && bare < 6 && (before?.macarons ?? 0) >= 12 && memory.slot !== "macarons";
+  const macarons = hour === undefined ? (counted ?? (tooFew ? undefined : bare)) : undefined;
   const size = diameter(reading);
   const noRest = says(
     reading,

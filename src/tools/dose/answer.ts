@@ -80,6 +80,12 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   if (inputs.by_volume && inputs.flavor_g !== undefined && inputs.want !== "flavor" && !found.row.liquid)
     return asking(`How many grams of ${found.name} is it? A spoon of it isn't in the table.`, "flavor_g");
   const dose = inputs.want === "mend" || inputs.want === "check" ? found : atEnd(found, inputs.end);
+  if (inputs.twice !== undefined)
+    return asksOnly(`Twice as much ${inputs.twice} ${dose.base}, or twice the ${dose.name} in it?`);
+  if (inputs.percent !== undefined && inputs.want !== "check" && inputs.far_over)
+    return asksOnly(
+      `Is ${plain(inputs.percent)} % the share of the ${dose.base} that gets it? As a dose it is far over the table: say that part's grams, or the percentage of ${dose.name} once more.`,
+    );
   // "is 4 % too much for ganache": of any weight
   if (said.want === "check" && said.percent !== undefined && said.base_g === undefined)
     return ofAnyWeight(check({ ...inputs, base_g: 100, flavor_g: said.percent }, dose, world), dose);
@@ -113,6 +119,9 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   const assumed = [
     ...dose.assumed,
     ...(inputs.by_volume ? ["a liquid's ml counted as grams: an estimate"] : []),
+    ...(inputs.share !== undefined && inputs.whole_g !== undefined && inputs.base_g !== undefined
+      ? [`${plain(inputs.share)} % of the ${plain(inputs.whole_g)} g ${dose.base}: ${plain(inputs.base_g)} g`]
+      : []),
   ];
   return {
     ...outcome,
@@ -131,6 +140,9 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
     leaves: { ...outcome.leaves, filling: dose.base },
   };
 }
+
+/** A question that no single input answers: what was spoken of before stays. */
+const asksOnly = (question: string): Outcome => ({ status: "asking", headline: question, question });
 
 /** A verdict on a share alone: no grams were said, and none are given. */
 function ofAnyWeight(outcome: Outcome, dose: Dose): Outcome {

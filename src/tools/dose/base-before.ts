@@ -76,6 +76,19 @@ const withoutBowl: BaseWay = ({ reading, before }) => {
   return bowl_g < before.base_g ? { base_g: before.base_g - bowl_g } : undefined;
 };
 
+/** "and if it had been 8 g i put in": of the flavor, into the bowl as it was before plain mix went on top. */
+const hadPut: BaseWay = ({ reading, before, weights }) => {
+  const [only, ...others] = weights;
+  const supposes =
+    /\bif (?:it|that|there|i) (?:(?:had|would have|was|were|have)(?: (?:been|put|used|added|tipped|gone with))?) (?:only |just |about )?\S*<weight>/;
+  if (!only || others.length > 0 || only.thing?.base || /\b(?:plain|more|how)\b/.test(reading.text))
+    return undefined;
+  if (before?.base_g === undefined || before.flavor_g === undefined || !says(reading, supposes))
+    return undefined;
+  const base_g = before.base_g - (before.added_g ?? 0);
+  return { base_g, flavor_g: only.grams, want: before.want === "mend" ? "mend" : "check" };
+};
+
 /** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
@@ -146,6 +159,7 @@ export const beforeWays: readonly BaseWay[] = [
   withoutBowl,
   partLeftOut,
   partBack,
+  hadPut,
   mendedBy,
   partAdded,
   plainAdded,

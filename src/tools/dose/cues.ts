@@ -56,6 +56,11 @@ export const doseCues = cues(
     "(?:for|in|into) (?:the )?other {fraction} (?:\\S+ ){0,3}(?:{dose}|{taste})",
     "(?:{dose}|{taste}) .. (?:for|in|into) the other {fraction}",
   ],
+  // as many weights as bowls
+  [
+    9,
+    "{number} {count=bowls} (?:of )?{base} (?:, )?{number} (?:, |and )?{number} .. (?:{dose}|{taste}) .. (?:each|every)",
+  ],
   [-8, "{weight} each for {number}"],
   [-6, "{dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
   [4, "(?:full|whole|entire)\\S* range for"],

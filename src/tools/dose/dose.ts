@@ -19,6 +19,16 @@ export const inputs = later(() =>
     parts: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** Bowls of the same mix, each weighed: "the second" is one of them. */
     bowls: z.optional(z.array(weight_g)),
+    /** It was asked for each of those bowls. */
+    each_bowl: z.optional(z.boolean()),
+    /** The bowl of which `base_g` is a share: "no, 40 %" is of it again. */
+    whole_g: z.optional(weight_g),
+    /** That share, in percent. */
+    share: z.optional(share_percent),
+    /** The unit in which the bowl was said, where that isn't grams: "and 12" counts in it. */
+    base_unit: z.optional(z.enum(["oz", "lb"])),
+    /** "double the green": the part that is named, where that may also be of its color. */
+    twice: z.optional(z.string()),
     /** Plain mix that went in on top since: "and if i add 80 instead" takes its place. */
     added_g: z.optional(weight_g),
     /** Parts that were taken out of the sum again: "butter back in". */
@@ -45,6 +55,8 @@ export const inputs = later(() =>
     flavor_unit: z.optional(z.string()),
     percent: z.optional(share_percent),
     percent_high: z.optional(share_percent),
+    /** Said so far over the table that it may be the share of a bowl. */
+    far_over: z.optional(z.boolean()),
     /** Another row than the one before: a percentage said of that isn't meant. */
     by_table: z.optional(z.boolean()),
     /** One end of the range, or its middle: "right at the top of that". */
@@ -134,8 +146,8 @@ export const dose = tool<DoseInputs>({
     ["end", "whole_range"],
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
-    ["percent", "percent_high", "usual", "by_table"],
-    ["base_g", "parts", "left_out", "added_g", "which_g"],
+    ["percent", "percent_high", "usual", "by_table", "far_over"],
+    ["base_g", "parts", "left_out", "added_g", "which_g", "whole_g", "share", "base_unit", "each_bowl"],
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g", "which_g"],
     ["unweighable", "base_g"],

@@ -40,8 +40,7 @@ export function flavorsAsked(reading: Reading): Thing[] {
   if (formed.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
   const particular = formed.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
   // "want it peach, how much flavor": one flavor said twice
-  if (particular.length === 0 && free.length > 0)
-    return free.map((each) => ({ ...each, dose: formed[0]?.dose }));
+  if (particular.length === 0 && free.length > 0) return free.map((each) => inForm(each, formed[0]?.dose));
   // "how much vanilla, how much salt": asked for as plainly as what has a form
   const asked = free.filter((each) =>
     /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
@@ -80,6 +79,14 @@ const powdered = (thing: Thing): Thing => ({
   ...thing,
   dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder"),
 });
+
+/** "vanilla is paste": that of its beans, and of no nut; "raspberry is freeze-dried powder": no fresh ones. */
+function inForm(thing: Thing, dose: string | undefined): Thing {
+  const { ingredient: _fresh, ...taste } = thing;
+  if (thing.taste === "vanilla" && dose === "nut paste")
+    return { ...taste, id: "vanilla bean paste", dose: "vanilla paste" };
+  return dose === "fruit powder" ? { ...taste, dose } : { ...thing, dose };
+}
 
 const dedupe = (things: Thing[]) =>
   things.filter(

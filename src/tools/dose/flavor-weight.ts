@@ -32,7 +32,9 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
       each.of &&
       (each.of === target || each.of.id === target.id) &&
       // "2 of them lemon" counts bowls
-      !/^ of (?:them|those|these) /.test(reading.text.slice(each.at[1])),
+      !/^ of (?:them|those|these) /.test(reading.text.slice(each.at[1])) &&
+      // "the first one mint" is the first bowl
+      !(each.text === "one" && whichOne.test(reading.text.slice(0, each.at[0]))),
   );
   if (said?.dim === "volume" && !liquidRows.has(target.dose ?? "flavor"))
     return { unweighable: `${said.text} of ${target.text}` };
@@ -42,6 +44,8 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
     return { unweighable: `${said.text} ${target.text}` };
   return said ? byVolume(said) : {};
 }
+
+const whichOne = /\b(?:first|second|third|fourth|last|next|other|this|that|big|bigger|small|smaller) $/;
 
 export const liquidRows = new Set(doseRows.filter((row) => row.liquid).map((row) => row.id));
 

@@ -2,6 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says, type Weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
+import { inBase } from "../lib/units.ts";
 import { mostOf, readBareWeight } from "./bare-weight.ts";
 import type { DoseInputs } from "./dose.ts";
 import { isFlavor } from "./flavor-said.ts";
@@ -22,6 +23,8 @@ export function readLoose(
       weights.find((each) => !each.thing || isFlavor(each.thing))?.grams ?? bareNumbers(reading)[0]?.value;
     if (answer !== undefined) return { flavor_g: answer };
   }
+  const sameUnit = found.base_g === undefined ? inSameUnit(reading, before) : undefined;
+  if (sameUnit) return sameUnit;
   // "how much raspberry powder for 150 of it": a part of what is on the table
   const ofIt = says(
     reading,
@@ -214,6 +217,22 @@ export function readLoose(
         : { base_g: loose };
   }
   return asksBack ? { flavor_g: loose } : { base_g: loose };
+}
+
+/** "and 12", behind the flavor for 8 oz: ounces again, another bowl. */
+function inSameUnit(reading: Reading, before: Draft | undefined): Draft | undefined {
+  const [only, ...others] = reading.amounts;
+  const { base_g, base_unit } = before ?? {};
+  if (base_g === undefined || !base_unit || before?.flavor_g !== undefined || !only || others.length > 0)
+    return undefined;
+  if (only.dim !== "number" || only.unit !== "" || only.fraction || only.of) return undefined;
+  // "make it 3.5", where a percentage was said
+  if (before?.percent !== undefined && only.value <= 10) return undefined;
+  const grams = inBase(only.value, base_unit);
+  const isBowl =
+    /^(?:(?:and|ok|so|or|now|then|for|what|how|about|if|no|make|it|that|in) )*\S*<number>(?: (?:then|please|instead))*(?: \?)?$/;
+  // so much less than the bowl before it may be of the flavor
+  return isBowl.test(reading.mask) && grams >= base_g / 4 ? { base_g: grams, base_unit } : undefined;
 }
 
 /** "i added 2 g too much flavor": over what was wanted; how much is in it isn't said. */

@@ -2,6 +2,7 @@
 import { doseRows } from "../../../data/rules/doses.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
+import { inBase } from "../lib/units.ts";
 import { asksAnew, isAnother } from "./anew.ts";
 import { readWhichWeight } from "./bare-weight.ts";
 import { readBase } from "./base-said.ts";
@@ -19,9 +20,11 @@ import { readFlavorWeight } from "./flavor-weight.ts";
 import { saidOfFood } from "./food-said.ts";
 import { isOver, readLoose } from "./loose-said.ts";
 import { forParts } from "./parts-said.ts";
-import { isBowl } from "./several-bowls.ts";
+import { forBowls, isBowl } from "./several-bowls.ts";
+import { isFarOver, readShareOfBowl } from "./share-of-bowl.ts";
 import { readSharesOf } from "./shares-said.ts";
 import { readTimes } from "./times-said.ts";
+import { readTwicePart } from "./twice-part.ts";
 import { bowlBefore, unknownWeighed } from "./unknown-said.ts";
 import { readShare, readSpoon, readStrength, readWant } from "./want-said.ts";
 
@@ -66,7 +69,7 @@ function ofConverted(reading: Reading, memory: Memory): Draft {
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export const readDose = (reading: Reading, memory: Memory): Draft[] =>
-  forParts(readFlavors(reading, memory), reading, memory).map((draft) => ({
+  forBowls(forParts(readFlavors(reading, memory), reading, memory), reading, memory).map((draft) => ({
     ...(draft.flavor_g !== undefined && isOver(reading) ? asOver(draft) : draft),
     // "and for a fresh bowl of 160 g": nothing is in that one
     ...(draft.base_g !== undefined && draft.flavor_g === undefined && freshBowl.test(reading.text)
@@ -76,7 +79,27 @@ export const readDose = (reading: Reading, memory: Memory): Draft[] =>
       ? { want: "flavor" as const, fresh: true }
       : {}),
     ...saidOfFood(reading),
+    ...unitOfBowl(reading, draft),
+    ...farOver(draft, memory),
   }));
+
+/** "60 %", behind gel for a bowl: no dose. */
+function farOver(draft: Draft, { last, follows }: Memory): Draft {
+  const before = follows && last?.tool === "dose" ? (last.inputs as Draft) : {};
+  const { percent, of_finished } = draft;
+  return percent !== undefined && !of_finished && isFarOver({ ...before, ...draft }, percent)
+    ? { far_over: true }
+    : {};
+}
+
+/** The bowl was weighed in ounces or pounds. */
+const unitOfBowl = ({ amounts }: Reading, { base_g }: Draft): Draft => {
+  const said = amounts.find(
+    ({ dim, unit, value }) =>
+      dim === "weight" && (unit === "oz" || unit === "lb") && inBase(value, unit) === base_g,
+  );
+  return said ? { base_unit: said.unit as "oz" } : {};
+};
 
 /** "what should i have put in the 350 to begin with": the right dose for that bowl, whatever is in it. */
 const shouldHave =
@@ -117,7 +140,11 @@ function readFlavors(reading: Reading, memory: Memory): Draft[] {
   if (grams) return [grams];
   const pairs = readPairs(reading) ?? readSharesOf(reading);
   if (pairs) return pairs;
-  const settled = readWhichWeight(reading, memory) ?? readTimes(reading, memory);
+  const settled =
+    readWhichWeight(reading, memory) ??
+    readTimes(reading, memory) ??
+    readShareOfBowl(reading, memory) ??
+    readTwicePart(reading, memory);
   if (settled) return [settled];
   // "ok skip the cocoa. hazelnut paste", "no paste left, kirsch instead"
   const isRefused = ({ at }: Thing) =>
@@ -327,6 +354,9 @@ const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): 
 function ofTaste(target: Thing, before: Draft | undefined, memory: Memory): Thing {
   const form = ["extract", "oil", "vanilla paste", "nut paste", "zest"].includes(target.dose ?? "");
   const known = memory.last?.tool === "dose" && before?.taste && !target.taste && !target.ingredient && form;
+  // "and paste", behind vanilla: that of its beans, and of no nut
+  if (known && before.taste === "vanilla" && target.dose === "nut paste" && target.text === "paste")
+    return { ...target, id: "vanilla bean paste", dose: "vanilla paste", taste: "vanilla" };
   return known
     ? {
         ...target,

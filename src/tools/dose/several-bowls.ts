@@ -1,6 +1,6 @@
 /** "two bowls of buttercream, 150 g and 210 g, lemon flavor for the first": which of them is meant, now and later. */
 import type { Memory, Reading } from "../contract/index.ts";
-import type { Weighed } from "../lib/find.ts";
+import { bareNumbers, type Weighed } from "../lib/find.ts";
 import { placeSaid } from "../lib/place.ts";
 import type { DoseInputs } from "./dose.ts";
 
@@ -9,13 +9,17 @@ type Draft = Partial<DoseInputs>;
 /** The bowl that is meant of several that were weighed, in this sentence or before it. */
 export function readBowls(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft | undefined {
   const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).bowls : undefined;
-  const here = bowlsSaid(reading, weights);
+  const here = bowlsSaid(reading, weights) ?? bowlsNumbered(reading);
+  const changed = here ? undefined : bowlChanged(reading, before, weights);
+  if (changed) return changed;
   const bowls = here ?? (weights.length === 0 ? before : undefined);
   if (!bowls) return undefined;
   const base = reading.things.find((each) => each.base)?.base;
   const current = here ? undefined : (memory.last?.inputs as Draft | undefined)?.base_g;
   const base_g =
-    numbered(reading, bowls) ?? meant(reading.text, bowls) ?? theOther(reading.text, bowls, current);
+    (bowlsNumbered(reading) ? undefined : numbered(reading, bowls)) ??
+    meant(reading.text, bowls) ??
+    theOther(reading.text, bowls, current);
   if (base_g === undefined) return here ? { bowls, ...(base ? { base } : {}) } : undefined;
   return { bowls, base_g, ...(base ? { base } : {}) };
 }
@@ -32,6 +36,54 @@ function bowlsSaid(reading: Reading, weights: readonly Weighed[]): number[] | un
   return weights.length >= 2 && ofMixes && said.test(reading.text)
     ? weights.map(({ grams }) => grams)
     : undefined;
+}
+
+const counts = ["two", "three", "four", "five"];
+
+/** "3 bowls buttercream 120 150 180": as many bare weights as bowls. */
+function bowlsNumbered(reading: Reading): number[] | undefined {
+  const [, said] =
+    /\b(two|three|four|five|[2-5]) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/.exec(
+      reading.text,
+    ) ?? [];
+  const many = said === undefined ? 0 : counts.includes(said) ? counts.indexOf(said) + 2 : Number(said);
+  const bare = bareNumbers(reading).filter((each) => each.value >= leastBowl_g);
+  const isMix = reading.things.some((each) => each.base);
+  return isMix && many > 1 && bare.length === many && !reading.amounts.some(({ dim }) => dim === "weight")
+    ? bare.map((each) => each.value)
+    : undefined;
+}
+
+const leastBowl_g = 40;
+
+/** "no, 130 in the first": that bowl's weight put right. */
+function bowlChanged(
+  reading: Reading,
+  bowls: readonly number[] | undefined,
+  weights: readonly Weighed[],
+): Draft | undefined {
+  const at = placeSaid(reading.text);
+  const [only, ...others] = reading.amounts;
+  const grams = only?.dim === "weight" ? weights[0]?.grams : only?.value;
+  if (!bowls || at === undefined || !only || others.length > 0 || grams === undefined) return undefined;
+  const isWeight = only.dim === "weight" || (only.dim === "number" && only.unit === "" && !only.fraction);
+  if (!isWeight || only.of?.taste || only.of?.dose || grams < leastBowl_g) return undefined;
+  const place = at < 0 ? bowls.length + at : at;
+  if (place >= bowls.length || bowls.includes(grams)) return undefined;
+  return { bowls: bowls.map((each, i) => (i === place ? grams : each)), base_g: grams };
+}
+
+const forEach = /\b(?:each|every(?: one| bowl)?|all of them)\b/;
+
+/** A draft a bowl, where it is asked for each of them; also for another flavor right behind that. */
+export function forBowls(drafts: Draft[], { text, amounts }: Reading, { last, follows }: Memory): Draft[] {
+  const [draft, ...others] = drafts;
+  const before = follows && last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+  const bowls = draft?.bowls ?? before?.bowls;
+  if (!draft || others.length > 0 || !bowls || draft.base_g !== undefined) return drafts;
+  const again = before?.each_bowl === true && amounts.length === 0 && Object.keys(draft).length > 0;
+  if (draft.flavor_g !== undefined || !(forEach.test(text) || again)) return drafts;
+  return bowls.map((base_g) => ({ ...draft, bowls, base_g, each_bowl: true }));
 }
 
 /** "for the 140 one". */

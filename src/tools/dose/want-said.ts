@@ -140,6 +140,15 @@ export function readWant(reading: Reading, memory: Memory): Draft {
     )
   )
     return { want: "mend" };
+  // "so how much more", "how much": what brings it back into the range
+  if (
+    inBowl &&
+    before?.want !== "flavor" &&
+    /^(?:(?:so|and|ok|but|then|well) )*how (?:much|many)(?: more| then| extra)*(?: (?:do|should|must|shall) i (?:need|add|put in))?(?: then)?(?: \?)?$/.test(
+      reading.mask,
+    )
+  )
+    return { want: "mend" };
   // "how much buttercream should i add", of the same
   if (
     inBowl &&

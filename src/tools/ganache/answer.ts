@@ -314,9 +314,19 @@ function mend(inputs: GanacheInputs, chocolate: Chocolate, use: Use, row: RatioR
       working: [`${what} to add = ${formula} = ${plain(add_g)} g, not above zero`],
     };
   const total = chocolate_g + cream_g + add_g;
+  const { have_g } = inputs;
+  const now = have_g !== undefined && have_g < add_g - 1e-9 ? have_g : undefined;
+  const ratioNow =
+    now === undefined ? 0 : loose ? (chocolate_g + now) / cream_g : chocolate_g / (cream_g + now);
+  const enough =
+    have_g === undefined
+      ? ""
+      : now === undefined
+        ? `: ${plain(have_g)} g is enough`
+        : `: with ${plain(now)} g it comes to ${plain(ratioNow)} : 1 of the ${plain(row.ratio)} : 1`;
   return {
     status: "answered",
-    headline: `Add ${weight(add_g, world.bench.scale_g)} g ${what}`,
+    headline: `Add ${weight(add_g, world.bench.scale_g)} g ${what}${enough}`,
     figures: [
       { name: `add ${what}`, value: add_g, unit: "g" },
       { name: "total", value: total, unit: "g" },

@@ -1,4 +1,6 @@
 /** What is said of the ganache before: more of one part of it, how to mend it, another part of its composition. */
+
+import { split } from "../../../data/rules/ganache.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says, weighed } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
@@ -66,6 +68,29 @@ export function putRight(reading: Reading, memory: Memory): Draft | undefined {
   return { chocolate_g, cream_g, unsure_g: grams };
 }
 
+/** "50 cream left, enough?", "ive only 20 choc left": what there is of what the mix before needs. */
+export function haveOf(reading: Reading, memory: Memory): Draft | undefined {
+  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const [only, ...more] = weighed(reading);
+  const what = before?.fault === "stiff" ? /cream/ : /chocolate/;
+  const name = only?.thing?.ingredient ?? (only?.thing?.chocolate ? "chocolate" : "");
+  const hasIt = says(
+    reading,
+    /(?:only|just|ive|i have|theres|got) (?:only |just )?(?:got |have )?\S*<(?:weight|number)> .*left|<(?:weight|number)> (?:of )?\S+ left(?: ,)?(?: enough| ok| is (?:that|it) enough)?(?: \?)?$/,
+  );
+  if (before?.want !== "mend" || !only || more.length > 0 || !what.test(name) || !hasIt) return undefined;
+  const { chocolate, chocolate_g, cream_g, fault, use } = before;
+  return {
+    want: "mend",
+    ...(chocolate ? { chocolate } : {}),
+    ...(fault ? { fault } : {}),
+    ...(use ? { use } : {}),
+    ...(chocolate_g === undefined ? {} : { chocolate_g }),
+    ...(cream_g === undefined ? {} : { cream_g }),
+    have_g: only.grams,
+  };
+}
+
 /** "added 10 g cream, still split": what has gone into the split one, on top of what went in before. */
 export function stirredIn(reading: Reading, memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
@@ -74,6 +99,14 @@ export function stirredIn(reading: Reading, memory: Memory): Draft | undefined {
     ...bareNumbers(reading).map(({ value }) => ({ grams: value })),
   ];
   const hasSplit = before?.want === "split" && before.total_g !== undefined;
+  // "still split after 3 additions": so many times what goes in at a time
+  const times = reading.amounts.find((each) => each.dim === "number")?.value;
+  if (hasSplit && times && says(reading, /after \S*<number> (?:additions|goes|times|rounds|tries)/))
+    return {
+      want: "split",
+      total_g: before.total_g,
+      stirred_g: (before.total_g ?? 0) * (split.atATime_percent / 100) * times,
+    };
   const done =
     /(?:^| )(?:added|stirred|put|poured|used|tried|gave it|did|mixed|another|more)(?: in)?(?: |$)|\bstill (?:split|broken|grainy|greasy|oily)/;
   if (!hasSplit || !only || more.length > 0 || !says(reading, done)) return undefined;

@@ -50,6 +50,8 @@ export const inputs = later(() =>
     ),
     /** What was added last, so that "no, 30" puts that right. */
     added: z.optional(z.object({ part: z.enum(["chocolate_g", "cream_g"]), grams: weight_g })),
+    /** What there is of what has to be added: "only 20 g chocolate left". */
+    have_g: z.optional(weight_g),
     /** Cream or milk that was stirred in already to bring a split one back. */
     stirred_g: z.optional(weight_g),
     /** A weight put right of which nobody knows whether it is the chocolate or the cream. */
@@ -120,6 +122,7 @@ export const ganache = tool<GanacheInputs>({
       "added",
       "unsure_g",
       "stirred_g",
+      "have_g",
     ],
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],

@@ -3,7 +3,15 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { counted, says, weighed } from "../lib/find.ts";
 import { countedShares, namedShares } from "../lib/shares.ts";
 import { onTable, readAim } from "./aim.ts";
-import { forAnotherUse, mendBefore, moreOfPart, partAsked, putRight, stirredIn } from "./before-said.ts";
+import {
+  forAnotherUse,
+  haveOf,
+  mendBefore,
+  moreOfPart,
+  partAsked,
+  putRight,
+  stirredIn,
+} from "./before-said.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { isGrade, kindOf, mixedKinds, otherKind } from "./kind-said.ts";
 import { readLines, readMix } from "./mix-said.ts";
@@ -105,6 +113,8 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     says(reading, /(?:^| )same(?: thing| again)? (?:with|for|but)(?: |$)/)
   )
     return { want: "split", total_g: only.grams };
+  const have = haveOf(reading, memory);
+  if (have) return have;
   const added =
     stirredIn(reading, memory) ??
     putRight(reading, memory) ??
@@ -189,7 +199,18 @@ function readOrder(reading: Reading, memory: Memory): Draft | Draft[] {
     weights.chocolate_g === undefined &&
     weights.total_g === undefined &&
     (want.want === "mend" || says(reading, /(?:^| )(?:poured|added|tipped|put)(?: |$)/));
-  if (poured) return { ...common, chocolate_g: had, ...weights };
+  const kind = (memory.last?.inputs as Draft | undefined)?.chocolate;
+  const tooSoft = says(reading, /too_(?:soft|runny|loose|thin|wet)|too (?:soft|runny|loose|thin|wet)/);
+  if (poured && tooSoft)
+    return {
+      ...(kind ? { chocolate: kind } : {}),
+      ...common,
+      chocolate_g: had,
+      ...weights,
+      want: "mend",
+      fault: "loose",
+    };
+  if (poured) return { ...(kind ? { chocolate: kind } : {}), ...common, chocolate_g: had, ...weights };
   return { ...common, ...weights };
 }
 

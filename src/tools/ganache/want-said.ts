@@ -46,7 +46,7 @@ export function readWant(reading: Reading): Draft {
   if (
     says(
       reading,
-      /(?:^| )water\S* activity|(?:^| )a _ w(?: |$)|(?:^| )fat content|what(?:s| is) the (?:fat|sugar\S*|water\S*)(?: |$)|percent ?wise|(?:in|by|as) (?:percent|percentages)(?: |$)|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|(?:^| )(?:fat|water|sugar) (?:percentage|percent|share|content|proportion)|%<unit=%> (?:of )?(?:the )?(?:fat|water|sugar)\S*(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:fatty|watery|sweet) (?:is|are)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
+      /(?:^| )water\S* activity|(?:^| )a _ w(?: |$)|(?:^| )fat content|what(?:s| is) the (?:fat|sugar\S*|water\S*)(?: |$)|percent ?wise|(?:in|by|as) (?:percent|percentages)(?: |$)|(?:percentage|percent|share|much|proportion)\S* (?:of )?(?:the )?(?:fat|water\S*|sugar\S*)(?: |$)|(?:^| )(?:fat|water|sugar)\S* (?:percentage|percent|%<unit=%>|share|content|proportion)|%<unit=%> (?:of )?(?:the )?(?:fat|water|sugar)\S*(?: |$)|composition|made of|(?:water|fat|sugar)\S* (?:\S+ ){0,3}(?:and|,|&) (?:\S+ ){0,2}(?:water|fat|sugar)|(?:^| )a ?w(?: |$)|how (?:fatty|watery|sweet) (?:is|are)|how (?:much|fatty|wet).*(?:(?:^| )fat(?: |$)|(?:^| )water)/,
     )
   )
     return { want: "composition" };

@@ -4,6 +4,7 @@ import {
   eggs,
   freshDairy,
   fridge,
+  frozen,
   inFridge,
   keepingRules,
   outside,
@@ -11,16 +12,18 @@ import {
   rawYolks,
 } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import { keepingCaution } from "../lib/care.ts";
 import { awBand, compose, waterActivity } from "../lib/composition.ts";
-import { clock, daysBetween, localDay, shortDay } from "../lib/days.ts";
-import { counted, plain, tidy } from "../lib/show.ts";
+import { daysBetween, localDay } from "../lib/days.ts";
+import { counted, plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
 import { answerDays, answerFreezer } from "./days.ts";
 import { posted, serving } from "./handing.ts";
 import type { KeepInputs } from "./keep.ts";
 import { maturing } from "./maturing.ts";
+import { isTooLong, outOfFridge } from "./outside.ts";
 
 /** @throws never: days that can't be come back as `impossible`, a missing one as `asking`. */
 export function answerKeep(inputs: KeepInputs, world: World): Outcome {
@@ -64,17 +67,30 @@ function withFilling(outcome: Outcome, lines: KeepInputs["lines"]): Outcome {
 }
 
 function answerFor(inputs: KeepInputs, world: World): Outcome {
+  const ofDays = ["fridge", undefined].includes(inputs.about);
+  const ofThem =
+    ofDays ||
+    inputs.about === "post" ||
+    inputs.about === "serve" ||
+    (inputs.about === "freezer" && inputs.freezer_c === undefined);
+  // neither a day nor the cold makes good what was out too long
+  if (ofThem && !inputs.out_asked && isTooLong(inputs, world)) return outOfFridge(inputs, world);
+  const isTimed = inputs.out_min !== undefined || inputs.out_since !== undefined;
+  if (ofDays && inputs.hot && !isTimed && inputs.still)
+    return asking("How long were they out of the fridge, all spells together?", "out_min");
   switch (inputs.about) {
     case "outside":
       return outOfFridge(inputs, world);
     case "freezer":
-      return answerFreezer(inputs, world);
+      return inputs.freezer_c === undefined ? answerFreezer(inputs, world) : freezerAt(inputs.freezer_c);
     case "thaw":
       return thawing;
     case "cold":
       return cold(inputs);
     case "eggs":
-      return inputs.air_c === undefined ? rawEgg : heated(inputs.air_c);
+      if (inputs.degrees !== undefined)
+        return asking(`Is that ${plain(inputs.degrees, 1)} °C or °F?`, "degrees");
+      return inputs.air_c === undefined ? rawEgg : heated(inputs.air_c, inputs.fahrenheit);
     case "whites":
       return rawEggKept(inputs, world);
     case "shelf stable":
@@ -105,75 +121,6 @@ function answerFor(inputs: KeepInputs, world: World): Outcome {
       return answerDays(inputs, world);
   }
 }
-
-/** Two hours in all, one when it is hot. */
-function outOfFridge(inputs: KeepInputs, world: World): Outcome {
-  const hot = inputs.hot === true || (inputs.air_c !== undefined && isHot(inputs.air_c, inputs.fahrenheit));
-  const limit_h = hot ? outside.hot_h : outside.limit_h;
-  const from = inputs.out_since ?? (inputs.out_since_made ? inputs.made : undefined);
-  const since = from && behind(from, world.now_ms);
-  if (since && !since.ok) return { status: "impossible", headline: since.why };
-  // out since the day of making: without an hour all that is sure is a night or more
-  const nights =
-    inputs.out_since_made && since && !sayHour(from) ? daysBetween(since.day, localDay(world.now_ms)) : 0;
-  const out_min =
-    inputs.out_min ??
-    (since && (nights === 0 ? sayHour(from) : false) ? (world.now_ms - since.at_ms) / 60_000 : undefined);
-  const warmth =
-    inputs.air_c !== undefined
-      ? `, at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`
-      : hot
-        ? ", in the heat"
-        : "";
-  const what = inputs.what && inputs.what !== "filling" ? inputs.what : "filled macarons";
-  const limit = { name: "out of the fridge", value: limit_h, unit: "h" };
-  const common = {
-    status: "answered" as const,
-    rule: keepingRules.outside,
-    ...(inputs.air_c === undefined && !hot ? { assumed: ["no hotter than 32 °C (90 °F)"] } : {}),
-  };
-  if (out_min === undefined) {
-    const headline =
-      inputs.overnight || nights > 0
-        ? `No: ${nights > 0 && since ? `out since ${shortDay(since.day)}` : "a night out"} is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
-        : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
-    const box = `In a cool box that holds ${fridge.limit_c} °C (${fridge.limit_f} °F) or below the time doesn't count.`;
-    return {
-      ...common,
-      headline,
-      figures: [limit],
-      ...(inputs.overnight || nights > 0 ? {} : { cautions: [box] }),
-    };
-  }
-  const left_min = tidy(limit_h * 60 - out_min);
-  const headline =
-    left_min < 0
-      ? `No: ${hours(out_min)} is past the ${limit_h} h that ${what} may be out of the fridge${warmth}. Throw it out.`
-      : left_min === 0
-        ? `At the limit: ${hours(out_min)} is all the time out of the fridge${warmth}. Eat them now or throw them out.`
-        : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together${since && sayHour(from) ? `, so back in the fridge by ${clock(world.now_ms + left_min * 60_000)}` : ""}`;
-  return {
-    ...common,
-    headline,
-    figures: [
-      limit,
-      { name: "was out", value: out_min, unit: "min" },
-      ...(left_min >= 0 ? [{ name: "time left", value: left_min, unit: "min" }] : []),
-    ],
-    cautions: ["All the spells out of the fridge since filling count together."],
-    working: [
-      `${limit_h} h = ${limit_h * 60} min; ${limit_h * 60} − ${plain(out_min)} = ${plain(left_min)} min`,
-    ],
-  };
-}
-
-const sayHour = (when: KeepInputs["made"]) => when?.minute !== undefined;
-
-/** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
-const isHot = (air_c: number, said_f: boolean | undefined) =>
-  said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c;
-
-const hours = (min: number) => (min < 60 ? `${plain(min)} min` : `${plain(min / 60)} h`);
 
 const spoiled: Outcome = {
   status: "answered",
@@ -211,6 +158,25 @@ function cold(inputs: KeepInputs): Outcome {
   };
 }
 
+/** A freezer's own cold against the rule's. */
+function freezerAt(told_c: number): Outcome {
+  const shown = `${plain(told_c, 1)} °C (${plain(fahrenheit(told_c), 0)} °F)`.replaceAll("-", "−");
+  const line = `${plain(frozen.at_c).replace("-", "−")} °C (${frozen.at_f} °F)`;
+  return {
+    status: "answered",
+    headline:
+      told_c > frozen.at_c + 0.25
+        ? `Not cold enough: ${shown} is warmer than ${line}; the ${frozen.months} months hold only at ${line} or below`
+        : `Cold enough: ${shown} is ${line} or below; airtight, best within ${frozen.months} months`,
+    figures: [
+      { name: "freezer", value: frozen.at_c, unit: "°C" },
+      { name: "freezer", value: frozen.at_f, unit: "°F" },
+      { name: "frozen", value: frozen.months, unit: "months" },
+    ],
+    rule: keepingRules.frozen,
+  };
+}
+
 const rawEgg: Outcome = {
   status: "answered",
   headline: `Not as they are: use pasteurised whites, or heat whites and sugar to ${eggs.safe_c} °C (${eggs.safe_f} °F) while stirring`,
@@ -223,13 +189,16 @@ const rawEgg: Outcome = {
 };
 
 /** "i heated the whites only to 60": under the line or over it. */
-function heated(told_c: number): Outcome {
+function heated(told_c: number, said_f: boolean | undefined): Outcome {
+  const told = said_f
+    ? `${plain(fahrenheit(told_c), 0)} °F (${plain(told_c, 1)} °C)`
+    : `${plain(told_c, 1)} °C`;
   const isSafe = told_c >= eggs.safe_c - 1e-9;
   return {
     ...rawEgg,
     headline: isSafe
-      ? `Yes: ${plain(told_c, 1)} °C is the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need, or over it`
-      : `No: ${plain(told_c, 1)} °C is under the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need. Heat them on while stirring, or use pasteurised whites`,
+      ? `Yes: ${told} is the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need, or over it`
+      : `No: ${told} is under the ${eggs.safe_c} °C (${eggs.safe_f} °F) that whites need. Heat them on while stirring, or use pasteurised whites`,
   };
 }
 

@@ -15,6 +15,8 @@ export const keepCues = cues(
     "{ingredient=(egg_yolk)} .. (?:keep|last|good|store|fridge|days|long)",
     "(?:keep|last|store|how long) .. {ingredient=(egg_yolk)}",
   ],
+  // a day's plan, and no question of its own
+  [-20, "when (?:do|should|can|must) i (?:start|begin)", "{number} (?:\\S+ )?{count=macarons} .. {when}"],
   [
     16,
     "(?:enough|long enough|done|over|ready|finished) .. (?:matur\\S*|\\S*<step=mature>)",
@@ -28,6 +30,13 @@ export const keepCues = cues(
     "(?:fridge|refrigerator) (?:sits|is|runs|reads|stands|shows|hovers) (?:at|about|around) .. (?:cold enough|ok|okay|safe|fine)",
   ],
   [-17, "(?:work|working|worked|figure) out .. water activity"],
+  [
+    6,
+    "freezer (?:(?:is|at|on|runs|reads|shows|says|its|only|about|around) )*(?:{number}|{temperature})(?: (?:ok|okay|fine|cold|enough|good|safe))*(?: [?])?$",
+    "(?:{number}|{temperature}) (?:is )?cold enough",
+    "^(?:(?:they|they were|were|was|been|left|sat|stood|i had them|had them|we were|all|the boxes|boxes|and) )*out(?:side)? (?:for )?{time} (?:at|in|on) (?:the |a )?(?:market|fair|stall|fete|party|picnic|table|counter|sun|car|garden|show|wedding)",
+    "^(?:(?:its|it is|it was|and) )*(?:outside|outdoors) (?:(?:its|it is|it was|is|about|around) )*{temperature}(?: today)?(?: [?])?$",
+  ],
   [
     7,
     "{ingredient=(whites|egg)} .. (?:never|not|arent|dont|doesnt|isnt|without) (?:get |got |been |being |be )?(?:heated|cooked|heating|cooking)",
@@ -210,6 +219,14 @@ export const keepCues = cues(
 );
 
 export const keepGoesOn = cues(
+  [
+    12,
+    "^(?:(?:and|so|ok|is|the|my|with|but|what if) )*(?:fridge|refrigerator|freezer)(?: (?:is|at|on|runs|reads|shows|says))* (?:{when}|{number}|{temperature})(?: (?:ok|okay|fine|then))*(?: [?])?$",
+    "^(?:(?:they were|out|no|sorry|actually|and|so|it was) )*(?:since|from) (?:about |around )?{when}(?: (?:actually|not|sorry|then))*(?: [?])?$",
+    "^(?:(?:so|and|ok|whats|what is|how much is|how long is|the|that|thats|in) )*(?:total|altogether|all together|in all|sum)(?: (?:time|out|then|now|is that|is it|how long|how much|that is))*(?: [?])?$",
+    "^(?:(?:so|and|still|are they|is it|is that|they|its) )*(?:ok|okay|safe|fine)(?: (?:now|then|still))* [?]$",
+    "^(?:(?:only|just|and|also|no|sorry|actually|it was) )*(?:{when} )?(?:only |just |another )*{time} (?:today|yesterday)\\S*(?: [?])?$",
+  ],
   [
     14,
     "^(?:(?:and|so|ok|whats|what is|when is|which is) )*(?:the |their )?last day(?: (?:would be|is|then|the|be|for them|to eat them))*(?: [?])?$",

@@ -8,7 +8,7 @@ import type { KeepInputs } from "./keep.ts";
 type Draft = Partial<KeepInputs>;
 
 export const outWords =
-  /\b(?:out|outside|unchilled|bus|train|tube|tram|taxi|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
+  /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
 export const iceWords = /\b(?:fr[ei]+z\w*|froze|frozen|frost\w*)\b/;
 
 /** Each moment goes to the last deed named before it: made, frozen, thawed; else it is the day asked about. */

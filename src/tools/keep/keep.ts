@@ -50,9 +50,15 @@ export const inputs = later(() =>
     out_min: z.optional(time_min),
     /** Out of the fridge from then to now. */
     out_since: z.optional(when),
+    /** The hour it is now, where she says it. */
+    out_until: z.optional(when),
+    /** Spells out of the fridge before this one: they count with it. */
+    out_earlier_min: z.optional(time_min),
     /** So long they have matured, or are to. */
     matured_min: z.optional(time_min),
     overnight: z.optional(z.boolean()),
+    /** She asks whether they may be out so long; they weren't yet. */
+    out_asked: z.optional(z.boolean()),
     /** It is yolks that are kept. */
     yolks: z.optional(z.boolean()),
     /** Fresh dairy or curd in the filling. */
@@ -70,6 +76,10 @@ export const inputs = later(() =>
     /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
     fahrenheit: z.optional(z.boolean()),
     hot: z.optional(z.boolean()),
+    /** How cold the freezer is. */
+    freezer_c: z.optional(temperature_c),
+    /** A heat of whites whose scale wasn't said. */
+    degrees: z.optional(z.number()),
     /** What the filling is made of, where she says it: its water activity is estimated from it. */
     lines: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** A measured water activity. */
@@ -118,8 +128,9 @@ export const keep = tool<KeepInputs>({
   goesOn: keepGoesOn,
   rivals: [
     ["about", "still", "old_days"],
-    ["out_min", "out_since", "overnight", "out_since_made"],
-    ["air_c", "fahrenheit", "hot"],
+    ["out_min", "out_since", "out_until", "out_earlier_min", "overnight", "out_since_made", "out_asked"],
+    ["air_c", "fahrenheit", "hot", "degrees"],
+    ["freezer_c"],
     ["made", "coming", "weeks_before"],
     ["frozen", "frozen_days", "frozen_on_day", "planned"],
     ["thawed"],

@@ -4,8 +4,10 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { celsius, inBase } from "../lib/units.ts";
+import { coldOf, heatedTo } from "./cold-said.ts";
 import { iceWords, outWords, readDays } from "./days-said.ts";
 import type { KeepInputs } from "./keep.ts";
+import { otherOnes, withSpells } from "./spells.ts";
 
 type Draft = Partial<KeepInputs>;
 type About = NonNullable<KeepInputs["about"]>;
@@ -17,6 +19,9 @@ const needsCold =
 
 /** How long whites keep, not what is made with them. */
 const ofWhites = /\b(?:keep|last|store|stay|go off|age|aged|aging|ageing|old|freez\w*|frozen|fridge)\b/;
+/** "and 60", of whites whose heat was spoken of. */
+const bareHeat =
+  /^(?:(?:and|so|or|if|what if|what about|is|ok|only|just|then|at|to|its|say|no) )*\S*<number>(?: (?:ok|okay|enough|then|instead|too))*(?: \?)?$/;
 const bareHowLong =
   /^(?:(?:and|so|ok|yes|for) )*(?:how (?:long|many (?:days|weeks|months))|(?:until|till) when)(?: (?:do|they|then|for|is that|can they|do they|will they|keep|stay|last|be|there|in there|like that))*(?: \?)?$/;
 const warmest_fridge_c = 20;
@@ -31,7 +36,10 @@ const powerWords =
   /\b(?:power|electricity)\b(?: \w+){0,3} (?:cut|outage|out|off|failed|failure|went)\b|\b(?:fridge|refrigerator)\b(?: \w+){0,3} (?:broke\w*|off|died|failed|open|warm)\b|\b(?:outage|blackout)\b/;
 
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
-export function readKeep(reading: Reading, memory: Memory): Draft {
+export const readKeep = (reading: Reading, memory: Memory): Draft =>
+  withSpells(readAlone(reading, memory), reading, memory);
+
+function readAlone(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "keep" ? memory.last.inputs.about : undefined;
   // "can i freeze them", of those that were out too long: what was said of them stands
   if (stillSpoiled(reading, memory)) return { about: "outside" };
@@ -49,7 +57,7 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
           : (before as About)
         : // "to 55 c", of whites that are heated
           before === "eggs" &&
-            reading.amounts.some((each) => each.dim === "temperature") &&
+            (reading.amounts.some((each) => each.dim === "temperature") || bareHeat.test(reading.mask)) &&
             !outWords.test(wordsOf(reading))
           ? "eggs"
           : aboutWhat(reading);
@@ -76,7 +84,8 @@ export function readKeep(reading: Reading, memory: Memory): Draft {
     ...readTimes(reading, about ?? (before as About | undefined)),
     ...onTop(reading, memory),
     ...readWarmth(reading),
-    ...(about === "eggs" ? heatedTo(reading) : {}),
+    ...(about === "eggs" || memory.slot === "degrees" ? heatedTo(reading, memory) : {}),
+    ...coldOf(reading, memory),
     ...readActivity(reading),
     ...readFilling(reading),
     ...(about === "freezer" && /\bstill\b/.test(wordsOf(reading)) ? { still: true } : {}),
@@ -98,6 +107,8 @@ function stillSpoiled(reading: Reading, { follows, last }: Memory): boolean {
     isOver === true &&
     before?.about === "outside" &&
     !isNew &&
+    !before.out_asked &&
+    !otherOnes.test(reading.text) &&
     /^(?:(?:and|so|but|ok|then|even) )*(?:(?:if|what if) )?(?:can|could|may|should|shall|is|are|would|will|do|i (?:put|freeze|sell|eat)) .*\b(?:them|they|it|these|those|he|she|still|freeze|sell|eat)\b/.test(
       wordsOf(reading),
     ) &&
@@ -317,19 +328,6 @@ function readFilling(reading: Reading): Draft {
   const named = lines.filter((each) => each.thing?.ingredient || each.thing?.chocolate);
   if (named.length < 2 || !named.some((each) => /chocolate|butter|cream/.test(each.name))) return {};
   return { lines: named.map(({ name, grams }) => ({ name, grams })) };
-}
-
-/** A bare heat of whites above this is meant in °F: nobody heats them so far in °C, as water boils at 100 °C. */
-const hottestWhites_c = 110;
-
-/** "i heated the whites only to 60". */
-function heatedTo(reading: Reading): Draft {
-  const bare = reading.amounts.find(
-    (each) => each.dim === "number" && each.unit === "" && !each.of && each.value >= 35 && each.value <= 200,
-  );
-  const isHeat = /\b(?:heat\w*|reach\w*|got|came|warm\w*|cook\w*|to|at)\b/.test(reading.text);
-  if (!bare || !isHeat || reading.amounts.some((each) => each.dim === "temperature")) return {};
-  return { air_c: celsius(bare.value, bare.value > hottestWhites_c ? "°F" : "°C") };
 }
 
 function readActivity(reading: Reading): Draft {

@@ -147,10 +147,13 @@ export function sizeAgain(reading: Reading, before_mm: number | undefined): numb
 }
 
 /** "batter for 22 of that size", "50 of them": mm, of the macarons that lie on the table. */
-export const thatSize = (reading: Reading, { table }: Memory): number | undefined =>
-  says(reading, /(?:that|this|the same|same) size(?: |$)|<number> of (?:them|those|these)(?: |$)/)
-    ? table.diameter_mm
-    : undefined;
+export const thatSize = (reading: Reading, { table, last }: Memory): number | undefined =>
+  // the conversation has put what was asked first in front
+  says(reading, /the first size(?: |$)/)
+    ? (last?.inputs.diameter_mm as number | undefined)
+    : says(reading, /(?:that|this|the same|same) size(?: |$)|<number> of (?:them|those|these)(?: |$)/)
+      ? table.diameter_mm
+      : undefined;
 
 /** What stayed of a weight of which a part was taken. */
 export const otherPart =

@@ -52,7 +52,9 @@ function named(some: readonly Piece[], at: number): string | undefined {
   const isHead = heads.has(some[at + 1]?.text ?? "") && !["one", "ones"].includes(piece.text);
   if (!isHead || piece.amount || piece.when || batchTalk.has(piece.text)) return undefined;
   if (piece.thing) return piece.thing.color !== undefined && !piece.thing.taste ? piece.text : undefined;
-  return /^[a-z]{3,}$/.test(piece.text) ? piece.text : undefined;
+  // "annas batch, raspberry": whose it is, where the flavor is named
+  const isOwner = /^[a-z]+s$/.test(piece.text) && some.some((each) => each.thing?.taste);
+  return /^[a-z]{3,}$/.test(piece.text) && !isOwner ? piece.text : undefined;
 }
 
 /** Whether a note's flavor is one that was asked for: the same, or with all its words ("caramel", "salted caramel"). */

@@ -22,6 +22,7 @@ export function dayAhead(when: Said, today: string, isOver: (day: string) => boo
   if (when.which === "last") return { ok: false, why: `Last ${dayName(when.weekday)} has passed.` };
   // Today's weekday means today while its time is still to come; "next" is never today.
   const gap = (when.weekday - weekdayOf(today) + 7) % 7;
+  if (when.which === "week") return { ok: true, day: plusDays(today, gap + 7) };
   if (gap > 0) return { ok: true, day: plusDays(today, gap) };
   if (when.which === "next") return { ok: true, day: plusDays(today, 7) };
   if (!isOver(today)) return { ok: true, day: today };
@@ -56,7 +57,8 @@ export function dayBehind(when: Said, today: string): DayFound {
   if (when.days !== undefined) return { ok: true, day: plusDays(today, when.days) };
   if (when.day !== undefined || when.month !== undefined) return dateBehind(when, today);
   if (when.weekday === undefined) return { ok: true };
-  if (when.which === "next") return { ok: false, why: `Next ${dayName(when.weekday)} is still to come.` };
+  if (when.which === "next" || when.which === "week")
+    return { ok: false, why: `Next ${dayName(when.weekday)} is still to come.` };
   const gap = (weekdayOf(today) - when.weekday + 7) % 7;
   return { ok: true, day: plusDays(today, gap === 0 && when.which === "last" ? -7 : -gap) };
 }

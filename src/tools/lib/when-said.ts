@@ -10,7 +10,7 @@ export const whenSaid = z.object({
   text: z.optional(z.string()),
   days: number,
   weekday: number,
-  which: z.optional(z.enum(["last", "next", "this"])),
+  which: z.optional(z.enum(["last", "next", "this", "week"])),
   day: number,
   month: number,
   year: number,

@@ -57,14 +57,15 @@ function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined 
   const onTable = notes.find((each) => each.id === inputs.note);
   if (onTable) return onTable;
   const about = inputs.about ?? [];
-  const fitting = notes.filter((each) =>
-    about.every(
-      // a flavor that no table knows stands in the note's own words
-      (taste) =>
-        each.flavors.some((own) => isTaste(taste, own)) ||
-        ` ${each.text.toLowerCase()} `.includes(` ${taste}`),
-    ),
-  );
+  const isOf = (each: Note, taste: string) => each.flavors.some((own) => isTaste(taste, own));
+  const named = notes.filter((each) => about.every((taste) => isOf(each, taste)));
+  // a flavor that no table knows stands in the note's own words, and is no part of one
+  const inWords = (each: Note, taste: string) =>
+    ` ${each.text.toLowerCase().replace(/[^a-z ]+/g, " ")} `.includes(` ${taste} `);
+  const fitting =
+    named.length > 0 || inputs.do === "remove"
+      ? named
+      : notes.filter((each) => about.every((taste) => inWords(each, taste)));
   return about.length ? [...fitting].sort(newestFirst)[0] : fitting.toSorted((a, b) => b.id - a.id)[0];
 }
 

@@ -47,11 +47,20 @@ export function correction(facts: Facts, note: Note, step: NoteInputs["step"]): 
   if (number === undefined || hasOther) return { patch };
   const field = fieldMeant(number, facts.wrong, note);
   return field
-    ? { patch: { ...patch, [field]: number } }
+    ? { patch: { ...patch, [field]: number, ...(field === "rating" ? markOf(number, note) : {}) } }
     : {
         question: `What is ${plain(number)}? Say it with its unit, like ${plain(number)} min.`,
         slot: "text",
       };
+}
+
+/** A mark as it is said again, in the scale that the one before was said in: "4/5", then "3". */
+function markOf(number: number, { rating_said = "" }: Note): Pick<Note, "rating" | "rating_said"> {
+  const scale = Number(/(?:\/|out of) ?(\d+)$/.exec(rating_said)?.[1] ?? 10);
+  const isOwn = scale === 5 && number <= scale;
+  return isOwn
+    ? { rating: (number * 10) / scale, rating_said: `${number}/${scale}` }
+    : { rating: number, rating_said: `${number}/10` };
 }
 
 /** The time that had the wrong number, or the only one there is; a number that could be either is asked about. */

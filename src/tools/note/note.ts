@@ -90,7 +90,7 @@ export const note = tool<NoteInputs>({
     [
       12,
       "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )\\S+(?: one| ones| batch\\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?{number} out of",
-      "^(?:(?:ok|and|please|oh|no|sorry) )*(?:rate|score|mark) (?:the |my )?{taste}(?: one| batch\\S*)? (?:an? )?{number}",
+      "^(?:(?:ok|and|please|oh|no|sorry) )*(?:rate|score|mark) (?:the |my )?{taste}(?: one| batch\\S*)? (?:an? )?{number}(?: out of .*)?$",
       "^(?:(?:ok|and|please|oh|no|sorry) )*(?:change|set|make|correct) (?:the |my )?\\S+(?: batch\\S*)? (?:rating|score|mark)s? (?:to |an? )*{number}",
       "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my ){taste}(?: one| ones| batch\\S*)? (?:was|were|is) (?:only |an? )?{number} out of",
       "^(?:(?:ok|and|please) )*rate (?:that|this|it)(?: one| batch\\S*)? (?:an? )?{number}",

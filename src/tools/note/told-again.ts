@@ -17,6 +17,8 @@ export const toldAgain: readonly string[] = [
   `^(?:(?:and|oh|also|plus|no|sorry|actually|oops|wait|correction|,|:) )+(?:{time}|{temperature})${tails}`,
   `^${leads}(?:it|that|they|this|there|those|(?:the |my )?(?:oven|time|heat|temp|temperature|bake|baking|rest|resting|count|{step=bake}|{step=rest})) ${was} ${hedges}${figure}${tails}`,
   `^${leads}(?:(?:i|we|they|it|them) )*(?:baked|rested|matured|made|cooled|chilled|dried|stood|aged)(?:<\\S*>)? (?:(?:them|it|mine|those|the shells|the lot) )?${hedges}${figure}${tails}`,
+  // "i baked them at 155 for 15 min"
+  `^${leads}(?:(?:i|we) )*baked(?:<\\S*>)? (?:(?:them|it|mine|those|the shells|the lot) )?${hedges}${figure} (?:(?:and|,) )?(?:for|at) ${hedges}${figure}${tails}`,
   `^${leads}(?:the |my )?oven ${hedges}${figure}${tails}`,
   `^${leads}(?:should be|should say|should have been|ought to be) ${hedges}${figure}${tails}`,
   `^${leads}(?:make|change|set|put) (?:that|it|this) (?:to )?${figure}${tails}`,

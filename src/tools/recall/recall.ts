@@ -65,6 +65,8 @@ export const recall = tool<RecallInputs>({
       8,
       "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
+    // of what was worked out just now, and no note
+    [-9, "(?:thats|that is|its|it is) what i (?:made|did|have|had|got|used|put)"],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
     [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}"],

@@ -279,6 +279,10 @@ export const scaleCues = cues(
 
 export const scaleGoesOn = cues(
   [
+    16,
+    "(?:whats|what is|what does|how much is|what do) (?:that|it|this|they)(?: all)? (?:come|comes|add up|make) (?:to|up to)?(?: in)? ?{base=batter}",
+  ],
+  [
     14,
     "(?:so|now|only|just|down to) (?:it is |its |im |theres |i have |we have )*(?:now |only |just |down to )*{number} (?:\\S+ )?{ingredient=(whites|egg)}(?: left| now)?$",
     "(?:so|now) (?:now )?(?:it is|its|i have|theres|there is) (?:now |only )?{weight} (?:of (?:the )?)?{ingredient}",

@@ -90,6 +90,18 @@ export function sizeOf(
   // "and the rest of the shell recipe for 30", of macarons that were spoken of
   const ofThem = bareNumbers(reading).find(({ value }) => value === memory.table.macarons);
   if (ofThem && says(reading, /recipe|formula|shell|<count=shells/)) return { macarons: ofThem.value };
+  // "how much almond flour", behind an order: of as many macarons
+  const ordered = memory.last?.tool === "shells" ? memory.last.inputs.macarons : undefined;
+  if (
+    typeof ordered === "number" &&
+    ordered === memory.table.macarons &&
+    lines.length === 0 &&
+    says(reading, /recipe|weigh|ingredients|each|<ingredient/)
+  )
+    return {
+      macarons: ordered,
+      ...(memory.table.diameter_mm === undefined ? {} : { diameter_mm: memory.table.diameter_mm }),
+    };
   const batter = mass?.thing === "batter" && memory.last?.tool !== "scale" ? mass.grams : undefined;
   if (
     batter !== undefined &&

@@ -93,9 +93,11 @@ function ask({ entries, taste }: ShelfInputs, world: World): Outcome {
 }
 
 function forget({ entries, taste }: ShelfInputs, world: World): Outcome {
-  const bottles = taste ? world.bottles.filter((each) => each.taste === taste) : [];
   const stock = (entries ?? []).flatMap(({ name }) => stockOf(world, name) ?? []);
-  const what = taste ? `${taste} bottle` : listed((entries ?? []).map((each) => each.name));
+  // what is in stock by that name comes first
+  const bottles = taste && stock.length === 0 ? world.bottles.filter((each) => each.taste === taste) : [];
+  const what =
+    taste && stock.length === 0 ? `${taste} bottle` : listed((entries ?? []).map((each) => each.name));
   if (bottles.length + stock.length === 0)
     return what
       ? { status: "impossible", headline: `There is no ${what} on the shelf to forget.` }

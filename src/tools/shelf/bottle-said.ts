@@ -128,6 +128,39 @@ export function ofBottle(reading: Reading, { slot }: Memory, before: Draft | und
   return { does, ...(taste ? { taste } : {}), ...(form ? { form } : {}), ...share };
 }
 
+/** "no, bottle says 1", behind a dose: the bottle of what was dosed, and that bowl once more. */
+export function ofDosed(reading: Reading, { last }: Memory): Draft | undefined {
+  if (last?.tool !== "dose" || reading.things.some((each) => each.taste || each.base)) return undefined;
+  const { taste, dose, base_g, ...more } = last.inputs;
+  const share = shareAgain(reading);
+  const isSaid = says(
+    reading,
+    /(?:^| )(?:bottle|label|directions?)(?: (?:really|actually|only|itself|in fact))* (?:says?|said|reads?|is|has)(?: |$)/,
+  );
+  if (typeof taste !== "string" || !share || !isSaid) return undefined;
+  const form = typeof dose === "string" && !["flavor", "other powder"].includes(dose) ? dose : undefined;
+  const isPlain = typeof base_g === "number" && !Object.keys(more).some((key) => notPlain.has(key));
+  return {
+    does: "bottle",
+    taste,
+    ...(form ? { form } : {}),
+    ...share,
+    ...(isPlain ? { bowl_g: base_g } : {}),
+  };
+}
+
+/** Inputs by which a dose is no longer that of one bowl. */
+const notPlain = new Set([
+  "parts",
+  "flavor_g",
+  "each_bowl",
+  "added_g",
+  "percent",
+  "left_out",
+  "share",
+  "whole_g",
+]);
+
 /** The one share that is said, in percent or in bare numbers: "1 to 2", "2". */
 function shareAgain({ amounts, text }: Reading): Draft | undefined {
   const [one, two, ...others] = amounts;

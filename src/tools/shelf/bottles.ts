@@ -1,15 +1,15 @@
 /** Bottles with their own directions. */
-import type { Bottle, Effect, Item, Outcome, World } from "../contract/index.ts";
+import type { Bottle, Effect, Figure, Item, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { listed, percent, plain } from "../lib/show.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
 /** A bottle's own directions; a second bottle of the same taste and form replaces the first. */
-export function bottle(
-  { taste, form, low_percent, high_percent, strength, left_g, taken, allergens, unweighable }: ShelfInputs,
-  world: World,
-): Outcome {
+export function bottle(inputs: ShelfInputs, world: World): Outcome {
+  const { taste, low_percent, high_percent, strength, left_g, taken, allergens, unweighable } = inputs;
   if (!taste) return asking("Which flavor is the bottle?", "taste");
+  const known = knownBottle(inputs, world);
+  const form = known?.form ?? inputs.form;
   const name = `${bottleName({ taste, form })} bottle`;
   if (unweighable)
     return {
@@ -18,7 +18,6 @@ export function bottle(
     };
   if ([low_percent, allergens, strength, left_g].every((each) => each === undefined))
     return asking(`What does the ${name} say, in percent of the weight?`, "low_percent");
-  const known = world.bottles.findLast((each) => each.taste === taste && each.form === form);
   const directions =
     low_percent !== undefined ? { low_percent, high_percent: high_percent ?? low_percent } : {};
   const patch = {
@@ -32,9 +31,14 @@ export function bottle(
     : { do: "add", list: "bottles", entry: { taste, ...(form ? { form } : {}), ...patch } };
   const range =
     low_percent !== undefined ? directionsText(low_percent, high_percent ?? low_percent) : undefined;
+  const isOther =
+    known?.low_percent !== undefined &&
+    low_percent !== undefined &&
+    (known.low_percent !== low_percent || known.high_percent !== (high_percent ?? low_percent));
+  const bowl = low_percent === undefined ? undefined : inBowl(inputs, low_percent);
   return {
     status: "answered",
-    headline: `Saved: ${name}${range ? `, ${range} of the weight` : ""}${allergens ? `, ${allergens.length ? `contains ${listed(allergens)}` : "no allergens"}` : ""}${strengthText(strength)}${left_g !== undefined ? `, ${plain(left_g)} g left` : ""}${known && low_percent !== undefined ? "; it replaces what was saved before" : ""}`,
+    headline: `Saved: ${name}${range ? `, ${range} of the weight` : ""}${allergens ? `, ${allergens.length ? `contains ${listed(allergens)}` : "no allergens"}` : ""}${strengthText(strength)}${left_g !== undefined ? `, ${plain(left_g)} g left` : ""}${isOther ? "; it replaces what was saved before" : ""}${bowl ? `. ${bowl.text}` : ""}`,
     ...(taken ? { assumed: [taken] } : {}),
     ...(range
       ? {
@@ -44,6 +48,7 @@ export function bottle(
               : low_percent === high_percent || high_percent === undefined
                 ? { name: taste, value: low_percent, unit: "%" }
                 : { name: taste, low: low_percent, high: high_percent, unit: "%" },
+            ...(bowl ? [bowl.figure] : []),
           ],
           rule: { text: `${range}, from your ${taste} bottle`, basis: "your bench" as const },
         }
@@ -51,6 +56,24 @@ export function bottle(
     effects: [effect],
     change: `the ${name}`,
   };
+}
+
+/** The saved one of this taste and form; where a dose is put right, the only one of the taste. */
+function knownBottle({ taste, form, bowl_g }: ShelfInputs, { bottles }: World): Bottle | undefined {
+  const own = bottles.filter((each) => each.taste === taste);
+  const exact = own.findLast((each) => each.form === form);
+  return exact ?? (bowl_g !== undefined && own.length === 1 ? own[0] : undefined);
+}
+
+/** What that makes of the bowl that was spoken of, g; a limit has no dose of its own. */
+function inBowl({ bowl_g, high_percent, taste = "flavor" }: ShelfInputs, low_percent: number) {
+  if (!bowl_g || low_percent === 0) return undefined;
+  const [low, high] = [low_percent, high_percent ?? low_percent].map((share) => (bowl_g * share) / 100);
+  if (low === undefined || high === undefined) return undefined;
+  const grams = low === high ? plain(low, 3) : `${plain(low, 3)} to ${plain(high, 3)}`;
+  const figure: Figure =
+    low === high ? { name: "flavor", value: low, unit: "g" } : { name: "flavor", low, high, unit: "g" };
+  return { figure, text: `For the ${plain(bowl_g)} g that is ${grams} g ${taste}` };
 }
 
 const strengthText = (strength: number | undefined) =>

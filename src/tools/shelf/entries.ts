@@ -154,13 +154,33 @@ function pricesEach({ things, amounts }: Reading): Entry[] | undefined {
     if (!isOwn || !sum.per || unitRow(sum.per.unit).dim !== "weight") return [];
     const currency = currencySaid(sum);
     const price_per_g = inBase(sum.value, sum.unit) / inBase(sum.per.value, sum.per.unit);
-    return [{ name: nameOf(thing), price_per_g, ...(currency ? { currency } : {}) }];
+    const per_g = inBase(sum.per.value, sum.per.unit);
+    return [{ name: nameOf(thing), price_per_g, per_g, ...(currency ? { currency } : {}) }];
   });
   return entries.length === goods.length ? entries : undefined;
 }
 
+/** "icing sugar 2.20", behind "almond flour 14 per kilo": each for as much as the one before, else it is asked. */
+function pricesLikeBefore(reading: Reading, before: Draft | undefined): Entry[] | undefined {
+  const per_g = before?.does === "price" ? before.entries?.at(-1)?.per_g : undefined;
+  const { amounts, things, mask } = reading;
+  const goods = things.filter((thing) => thing.ingredient || thing.chocolate);
+  const isUnitSaid = amounts.some((each) => each.per) || /<unit=|<weight|<volume/.test(mask);
+  if (before?.does !== "price" || isUnitSaid || goods.length === 0 || goods.length !== amounts.length)
+    return undefined;
+  return goods.map((thing, at) => {
+    const sum = amounts[at] as Amount;
+    const value = sum.dim === "money" ? inBase(sum.value, sum.unit) : sum.value;
+    const currency = currencySaid(sum) ?? before.entries?.at(-1)?.currency;
+    const price = per_g === undefined ? {} : { price_per_g: value / per_g, per_g, as_before: true };
+    return { name: nameOf(thing), ...price, ...(currency ? { currency } : {}) };
+  });
+}
+
 /** "almond flour costs 16 a kilo", "$9 for a 2 lb bag of almond flour". */
-export function prices(reading: Reading): Entry[] {
+export function prices(reading: Reading, before?: Draft): Entry[] {
+  const next = pricesLikeBefore(reading, before);
+  if (next) return next;
   const each = pricesEach(reading);
   if (each) return each;
   const owner = reading.things.find((thing) => thing.ingredient || thing.chocolate || thing.taste);
@@ -185,5 +205,15 @@ export function prices(reading: Reading): Entry[] {
     weight && !money.per && says(reading, /(?:bag|pack|packet|box|carton|tub|jar|sack|block)(?: |$)/)
       ? { pack_g: per }
       : {};
-  return [{ name: nameOf(owner), price_per_g: value / per, ...pack, ...(currency ? { currency } : {}) }];
+  // a kilo, a pound: what the next prices may be for too
+  const unitPrice = !("pack_g" in pack) && (money.per || perUnit) ? { per_g: per } : {};
+  return [
+    {
+      name: nameOf(owner),
+      price_per_g: value / per,
+      ...pack,
+      ...unitPrice,
+      ...(currency ? { currency } : {}),
+    },
+  ];
 }

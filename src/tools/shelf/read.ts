@@ -3,7 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
-import { ofBottle, readBottle } from "./bottle-said.ts";
+import { ofBottle, ofDosed, readBottle } from "./bottle-said.ts";
 import { boughtList } from "./bought-list.ts";
 import { bought, entriesOf, prices } from "./entries.ts";
 import { corrects, stands, takes, takingWord } from "./moves.ts";
@@ -21,10 +21,13 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const bottle = readBottle(reading);
   if (bottle) return bottle;
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
-  const told = ofBottle(reading, memory, before) ?? answered(reading, memory, before);
+  const told =
+    ofBottle(reading, memory, before) ?? ofDosed(reading, memory) ?? answered(reading, memory, before);
   if (told) return told;
   // "mint in 200 g buttercream": a dose, and no order
-  if (says(reading, doses)) return {};
+  if (says(reading, doses) || says(reading, dosed)) return {};
+  // "save that", behind a bottle or a price: it is saved already, and told again
+  if ((before?.does === "bottle" || before?.does === "price") && says(reading, savesIt)) return before;
   if (
     before?.does === "use" &&
     memory.follows &&
@@ -36,7 +39,7 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   const came = bought(reading);
   if (came) return { does: "add", entries: [came] };
   const does = doesWhat(reading, before, memory);
-  const priced = does === "price" ? prices(reading) : [];
+  const priced = does === "price" ? prices(reading, before) : [];
   const loose =
     does === "add" || does === "set" || does === "use" ? looseOf(reading, memory, before) : undefined;
   // "used 260 g of each"
@@ -49,8 +52,21 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   // "used some, 200 g left": which of two weights is there isn't sure
   const found = does === "set" && isTwofold(reading) ? all.map(({ name }) => ({ name })) : all;
   const entries = putRight(reading, memory, { does, entries: found });
+  // "no, 100 g", behind a half of it: how much that was isn't known here
+  const [wasOne, ...wereMore] = before?.entries ?? [];
+  const ofShare =
+    (before?.does === "use" || before?.does === "add") &&
+    wasOne?.grams === undefined &&
+    wereMore.length === 0 &&
+    wasOne?.name === entries[0]?.name;
+  if (memory.follows && does === before?.does && ofShare && corrects.test(reading.mask))
+    return { does: "unsure", entries };
   const taste = reading.things.find((each) => each.taste && !each.ingredient)?.taste;
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
+  // "forget mint": what is in stock, else the bottle
+  const bottled = reading.things.find((each) => each.taste && memory.names.bottles.includes(each.taste));
+  if (does === "forget" && bottled?.taste)
+    return { does, taste: bottled.taste, ...(entries.length > 0 ? { entries } : {}) };
   if (does === "list" && taste && says(reading, /bottle|label/)) return { does: "ask", taste };
   if (does === "list") return { does };
   return {
@@ -71,13 +87,26 @@ function putRight(reading: Reading, { follows, last }: Memory, { does, entries =
     (does === "use" || does === "add") &&
     before.does === does &&
     now?.name === was?.name;
-  return isSame && now?.grams !== undefined && was?.grams !== undefined && corrects.test(reading.mask)
+  // "actually used another 50 g" comes on top
+  const onTop = /\b(?:another|more|extra|also|too|as well|again|plus)\b|(?:^| )add(?: |$)/.test(reading.mask);
+  return isSame &&
+    !onTop &&
+    now?.grams !== undefined &&
+    was?.grams !== undefined &&
+    corrects.test(reading.mask)
     ? [{ ...now, instead_g: was.grams }]
     : entries;
 }
 
 const doses =
   /<(?:[^>]*,)?(?:taste|dose|ingredient)=[^>]*> (?:flavou?r\S* )?(?:in|into|for|to) (?:my |the |a )?\S*<weight> (?:of )?(?:my |the )?\S*<(?:[^>]*,)?base=/;
+
+/** "300 g buttercream raspberry": a bowl and what goes into it, with no word of the shelf. */
+const dosed =
+  /^(?:(?:and|ok|so|for|now|then|the|my) )*\S*<weight> (?:of )?(?:the |my )?\S*<(?:[^>]*,)?base=[^>]*> (?:(?:with|and|,) )?\S*<(?:[^>]*,)?(?:taste|dose)=[^>]*>(?: flavou?r\S*)?$/;
+
+const savesIt =
+  /^(?:(?:ok|okay|yes|yeah|yep|please|pls|and|so|can you|now|,) )*(?:save|keep|remember|store|note|write)(?: (?:it|that|this|them|those|these|down|please|pls|then|for me|for later|for next time|the bottle|the price|bottle|price|now))*(?: [.!])?$/;
 
 /** What was taken and what is left stand in one sentence. */
 const isTwofold = ({ mask, amounts }: Reading): boolean =>

@@ -24,6 +24,10 @@ export const inputs = later(() =>
           /** "no, i used 150": so much of it was taken or put there just before, and doesn't count. */
           instead_g: z.optional(inBowl_g),
           price_per_g: z.optional(money),
+          /** g that a price was said for, where it was a kilo or a pound: the next ones may be for as much. */
+          per_g: z.optional(weight_g),
+          /** For as much as the one before, which was not said. */
+          as_before: z.optional(z.boolean()),
           pack_g: z.optional(weight_g),
           currency: z.optional(z.string()),
         }),
@@ -41,6 +45,8 @@ export const inputs = later(() =>
     /** How many times the usual strength, and what is left in it. */
     strength: z.optional(z.number().check(z.gt(0), z.lte(100))),
     left_g: z.optional(inBowl_g),
+    /** The bowl that was dosed by the bottle just before. */
+    bowl_g: z.optional(weight_g),
     /** How directions that aren't in percent were taken. */
     taken: z.optional(z.string()),
     /** A whole recipe is taken off: what the shelf lacks is named, the rest is taken. */
@@ -116,6 +122,7 @@ export const shelf = tool<ShelfInputs>({
       "strength",
       "left_g",
       "taken",
+      "bowl_g",
       "whole",
       "from_note",
       "allergens",

@@ -152,6 +152,12 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
   const known = stockOf(world, entry.name);
   const currency = entry.currency ?? usualCurrency(world) ?? "USD";
+  const assumed = [
+    ...(entry.as_before ? [`for ${g(entry.per_g ?? 0, world)}, as the price before`] : []),
+    ...(entry.currency || world.bench.currency
+      ? []
+      : [usualCurrency(world) ? `${currency}, as your other prices` : "US dollars"]),
+  ];
   const patch = {
     price_per_g: entry.price_per_g,
     currency,
@@ -165,9 +171,7 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     headline: `Saved: ${entry.name} at ${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
     figures: [{ name: `${entry.name} a kilo`, value: entry.price_per_g * 1000, unit: currency }],
     rule: { text: "your own price; costs go by it from now on", basis: "your bench" },
-    ...(entry.currency || world.bench.currency
-      ? {}
-      : { assumed: [usualCurrency(world) ? `${currency}, as your other prices` : "US dollars"] }),
+    ...(assumed.length > 0 ? { assumed } : {}),
     effects: [effect],
     change: `the price of ${entry.name}`,
   };

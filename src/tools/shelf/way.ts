@@ -78,6 +78,10 @@ function moves(reading: Reading, before: Draft | undefined, measured: readonly A
   const put = /(?:^| )(?:put|add|bought)(?: |$)/.test(mask);
   if (!put && stands.test(mask)) return "set";
   if ((undoes.test(mask) || wonders.test(mask)) && measured.length > 0) return "unsure";
+  // "mom gave 100 g butter", "100 g butter went in the fridge": which way isn't sure
+  const isUnsure =
+    /^(?!(?:(?:and|so|ok|then|i|we|ive|have|just|also) )*(?:i|we|ive|gave|give|gives) )(?:[a-z]+ ){1,3}(?:gave|gives) \S*<weight>|<(?:[^>]*)> went (?:in|into) the (?:fridge|pantry|cupboard|freezer|larder)/;
+  if (isUnsure.test(mask) && measured.length > 0) return "unsure";
   if (measured.some(({ value }) => value < 0)) return "use";
   if (lessOf.test(mask) || takes.test(mask)) return taken(reading, before, put);
   return undefined;
@@ -122,9 +126,19 @@ function told(reading: Reading, before: Draft | undefined, measured: readonly Am
   // "and for 120", behind a question of what there is: nothing came
   if (own === "ask" && /^(?:(?:and|or|what about|how about|ok) )*for \S*<number/.test(mask)) return undefined;
   if (measured.length === 0) return own;
+  // "icing sugar 2.20", behind a price: the next price
+  if (own === "price" && isBareList(mask) && isPriceList(reading)) return "price";
   if (isBareList(mask) && isOfShelf) return goesOn ? likeBefore(reading, before) : "add";
   return ofShelf.test(mask) ? "add" : "unsure";
 }
+
+/** Things with one bare number each, and no weight. */
+const isPriceList = ({ amounts, things }: Reading): boolean =>
+  amounts.length > 0 &&
+  amounts.every(
+    ({ dim, unit, fraction }) => dim === "money" || (dim === "number" && unit === "" && !fraction),
+  ) &&
+  things.filter((each) => each.ingredient || each.chocolate).length === amounts.length;
 
 /** "and 200 g sugar" goes the way of what came before; the same thing once more is more of it, or all that there is. */
 function likeBefore({ mask, things }: Reading, before: Draft | undefined): Does | undefined {

@@ -17,6 +17,26 @@ const holdsSo = ({ text }: Reading, { at, dim, unit, fraction }: Amount): boolea
       text.slice(at[1]),
     ));
 
+const gone =
+  "(?:breaks?|broke|broken|cracks?|cracked|fails?|failed|ruined|hollow|eaten|burnt?|no good|lost|bad|go missing|get (?:eaten|broken|lost)|(?:are|is|were|come out|came out) (?:broken|cracked|hollow|bad|ruined|burnt|no good|ugly|duds?)|dont make it|didnt make it|wont do|for (?:us|me|tasting|the kids|the family))";
+const goneBehind = new RegExp(`^ (?:of (?:them|those) |macarons? |macs |more |have |got |get )*${gone}\\b`);
+const goneBefore =
+  /\b(?:break|broke|crack|cracked|lose|lost|eat|ate|keep|kept|drop|dropped|burn|burnt|ruin|ruined|minus|less|without|throw out|threw out|bin|binned) (?:about )?$/;
+
+/** "and if 4 break": macarons that go into no box. */
+const broken = ({ amounts, text }: Reading): Amount | undefined =>
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.fraction &&
+      Number.isInteger(each.value) &&
+      (goneBehind.test(text.slice(each.at[1])) || goneBefore.test(text.slice(0, each.at[0]))),
+  );
+
+/** "and 2 for us", behind some that broke: those are gone too; "and if 6 break" is another guess. */
+const isMore = /^(?:and|also|plus|another|then)\b(?!.*\b(?:if|instead)\b)|\b(?:another|more)\b/;
+
 /** Nothing where no number of boxes is asked for. */
 export function boxesAsked(reading: Reading, memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "shells" ? (memory.last.inputs as Draft) : undefined;
@@ -41,23 +61,32 @@ export function boxesAsked(reading: Reading, memory: Memory): Draft | undefined 
   if (reading.amounts.some((each) => each.dim === "weight" || each.dim === "money")) return undefined;
   if (says(reading, /profit|margin|earn|break even|sell|cost|charge/)) return undefined;
   const holds = reading.amounts.find((each) => holdsSo(reading, each));
-  const [bare] = bareNumbers(reading).filter((each) => each !== holds);
+  const lost = broken(reading);
+  const [bare] = bareNumbers(reading).filter((each) => each !== holds && each !== lost);
   if (isAnswer) return { want: "boxes", in_box: (holds ?? bare)?.value };
+  const said = counted(reading, "macarons");
   const macarons =
-    (counted(reading, "macarons") === holds?.value ? undefined : counted(reading, "macarons")) ??
+    (said === holds?.value || (lost?.of && said === lost.value) ? undefined : said) ??
     bare?.value ??
     (again ? before?.macarons : memory.table.macarons);
   return {
     want: "boxes",
     ...(macarons === undefined ? {} : { macarons }),
     ...(holds ? { in_box: holds.value } : {}),
+    ...(lost ? { broken: lost.value + (isMore.test(reading.text) ? (before?.broken ?? 0) : 0) } : {}),
   };
 }
 
 /** Boxes, the last of them perhaps not full. */
-export function inBoxes({ macarons, in_box }: ShellsInputs): Outcome {
-  if (macarons === undefined) return asking("How many macarons are there?", "macarons");
+export function inBoxes({ macarons: made, in_box, broken = 0 }: ShellsInputs): Outcome {
+  const macarons = made === undefined ? undefined : made - broken;
+  if (made === undefined || macarons === undefined) return asking("How many macarons are there?", "macarons");
   if (in_box === undefined) return asking("How many go into a box?", "in_box");
+  if (macarons < 0)
+    return {
+      status: "impossible",
+      headline: `${plain(broken)} can't be gone of ${countText(made, "macaron")}.`,
+    };
   const full = Math.floor(macarons / in_box);
   const over = macarons - full * in_box;
   const all = full + (over > 0 ? 1 : 0);
@@ -69,7 +98,11 @@ export function inBoxes({ macarons, in_box }: ShellsInputs): Outcome {
       text: `${plain(macarons)} / ${plain(in_box)}, up to a whole box`,
       basis: "arithmetic",
     },
-    working: [`${plain(full)} × ${plain(in_box)} = ${plain(full * in_box)}`, `${plain(over)} over`],
-    leaves: { macarons },
+    working: [
+      ...(broken ? [`${plain(made)} − ${plain(broken)} = ${plain(macarons)} macarons`] : []),
+      `${plain(full)} × ${plain(in_box)} = ${plain(full * in_box)}`,
+      `${plain(over)} over`,
+    ],
+    leaves: { macarons: made },
   };
 }

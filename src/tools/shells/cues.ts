@@ -3,6 +3,7 @@ import { cues } from "../lib/cue.ts";
 import { spares } from "../lib/spares.ts";
 
 export const shellsCues = cues(
+  [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
   [
     12,
     "{weight} (?:of )?(?:the |my )?{base=batter} .. what (?:do|will|would|can) (?:i|we) get (?:out of|from)",

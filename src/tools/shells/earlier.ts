@@ -27,6 +27,21 @@ export function ofBowl(reading: Reading, { table, last, follows }: Memory): Draf
       want: asked,
       ...(table.diameter_mm === undefined ? {} : { diameter_mm: table.diameter_mm }),
     };
+  // "trays for the pink"
+  const forPart =
+    /<count=trays\S* (?:(?:do|will|would|i|need|needed) )*for (?:the |my )?\S*<(?:[^>]*,)?(?:color|taste)=/;
+  if (
+    table.mass?.thing === "batter" &&
+    named.length === 1 &&
+    named[0] &&
+    reading.amounts.length === 0 &&
+    says(reading, forPart)
+  )
+    return {
+      batter_g: named[0].grams,
+      want: "trays",
+      ...(table.diameter_mm === undefined ? {} : { diameter_mm: table.diameter_mm }),
+    };
   if (table.mass?.thing !== "batter" || !says(reading, /(?:^| )(?:from|out of) (?:the |my )?\S*<?/))
     return undefined;
   const want = "macarons" as const;
@@ -103,7 +118,8 @@ export function fromTable(reading: Reading, memory: Memory, want: ShellsInputs["
   if (mass?.thing === "batter" && (wantsYield || (pointsBack(reading) && macarons === undefined)))
     return { batter_g: mass.grams, ...ofBatter(want), ...size };
   // "so trays?": of the shells there are, with the spares among them
-  if (want === "trays" && shells !== undefined && reading.amounts.length === 0) return { shells, ...size };
+  if (want === "trays" && shells !== undefined && reading.amounts.length === 0)
+    return { ...(macarons === undefined ? { shells } : { macarons }), ...size };
   if (macarons !== undefined && !wantsYield) return { macarons, ...size };
   if (shells !== undefined) return { shells, ...size };
   if (mass?.thing === "batter") return { batter_g: mass.grams, ...ofBatter(want), ...size };

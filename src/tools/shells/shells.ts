@@ -43,6 +43,8 @@ export const inputs = later(() =>
     ),
     /** So many go into one box. */
     in_box: z.optional(count("macarons")),
+    /** Of those, so many go into no box. */
+    broken: z.optional(count("macarons")),
     want: z.optional(
       z.enum([
         "batter",

@@ -115,6 +115,9 @@ export const newTotal = (reading: Reading, memory: Memory): number | undefined =
     return undefined;
   const before = memory.follows && memory.last?.tool === "split" ? (memory.last.inputs as Draft) : undefined;
   const [only, ...others] = reading.amounts;
+  // "no 45", behind "60 % pink": the share, put right
+  if (before?.percents && (only?.value ?? 0) < 100 && !/\b(?:for|of|from)\b/.test(reading.text))
+    return undefined;
   return before?.total_g !== undefined && only?.dim === "number" && others.length === 0 && only.value > 40
     ? only.value
     : undefined;

@@ -7,6 +7,7 @@ import {
   namedBySize,
   namedLater,
   nameFrom,
+  namesFor,
   otherNamed,
   pairInOrder,
   shareOf,
@@ -27,20 +28,63 @@ export function related(said: Said): Draft | undefined {
 }
 
 /** "three to one, plain to gold", "60/40", "50:30:20". */
-export function inOrder({ reading, bowl }: Said): Draft | undefined {
+export function inOrder({ reading, bowl, before }: Said): Draft | undefined {
   const parts = pairInOrder(reading) ?? hundredOf(reading, bowl);
-  return parts && { parts };
+  // "no 50 50", of the same two in their order
+  return parts && { parts: otherNamed(parts, before) };
+}
+
+const putsRight = /^(?:no|nope|nah|sorry|oops|actually|make it|make that|rather|wait|ok)\b/;
+
+/** "no 40", "make it 40 %": one share was said of the bowl, and this is its new size. */
+export function onlyShareChanged({ reading, before, named, bowl }: Said): Draft | undefined {
+  const [share, ...more] = reading.amounts;
+  if (!before?.percents || !share || more.length > 0 || share === bowl || named(share)) return undefined;
+  const isShare =
+    share.dim === "percent" ||
+    (share.dim === "number" && share.unit === "" && !share.fraction && share.of?.count !== "bowls");
+  const isSaid = share.dim === "percent" || putsRight.test(reading.text);
+  if (!isShare || !isSaid || share.value >= 100 || reading.things.length > 0) return undefined;
+  const [only, ...others] = before.percents;
+  // of several it isn't said which: it is asked
+  if (!only || others.length > 0) return { percents: [] };
+  return {
+    percents: [{ ...only, size: share.value }],
+    ...(before.rest ? { rest: before.rest } : {}),
+  };
+}
+
+/** "2 parts pink", behind one part each: that part takes its new size. */
+export function partChanged({ reading, before }: Said): Draft | undefined {
+  const [size, ...more] = reading.amounts;
+  const [name, ...others] = reading.things.flatMap((each) => each.color ?? each.taste ?? []);
+  if (!before?.parts || size?.dim !== "number" || more.length > 0 || !name || others.length > 0)
+    return undefined;
+  const isParts = /^ (?:whole )?pa?rts? /.test(reading.text.slice(size.at[1]));
+  return isParts && before.parts.some((each) => each.name === name)
+    ? { parts: before.parts.map((each) => (each.name === name ? { ...each, size: size.value } : each)) }
+    : undefined;
 }
 
 /** "pink 60 %, white 25 %". "split in 2, one with lemon at 4 %" says how much lemon, and no share. */
-export function percents({ reading, named, rest }: Said): Draft | undefined {
+export function percents({ reading, named, rest, before }: Said): Draft | undefined {
   const inBowls = says(reading, /(?:in|into) (?:\S*<number>|two|three|four)/);
   const found = reading.amounts.filter(
     (each) => each.dim === "percent" && !(inBowls && / at $/.test(reading.text.slice(0, each.at[0]))),
   );
-  return found.length > 0
-    ? { percents: found.map((each) => shareOf(each.value, named(each))), ...rest }
-    : undefined;
+  if (found.length === 0) return undefined;
+  const shares = found.map((each) => shareOf(each.value, named(each)));
+  return { percents: shares, ...otherOfTwo(shares, before), ...rest };
+}
+
+/** "60 % pink", behind pink and blue: what is left is the blue. */
+function otherOfTwo(shares: { name?: string }[], before: Said["before"]): Draft {
+  const names = (before?.parts ?? before?.weights ?? []).flatMap(({ name }) => name ?? []);
+  const [said, ...more] = shares;
+  const other = names.find((name) => name !== said?.name);
+  return names.length === 2 && more.length === 0 && said?.name && names.includes(said.name) && other
+    ? { rest: other }
+    : {};
 }
 
 /** "no, 40 green", "make it 70 and 30 instead", "equal parts then": the shares before, put right. */
@@ -147,6 +191,10 @@ export function equally(said: Said): Draft | undefined {
   if (parts.length === 1 && hues.length > 1 && hues.length === parts[0]?.value)
     return { parts: hues.map((each) => shareOf(1, nameFrom(each))) };
   const one = parts[0] ?? numbers.find((each) => each.of?.color || each.of?.taste) ?? numbers[0];
+  // "split 500 g buttercream in 3, lemon, raspberry and vanilla"
+  const [ways] = numbers;
+  const names = ways && hues.length > 1 && numbers.length === 1 ? namesFor(hues, ways.value) : undefined;
+  if (names) return { parts: names.map((name) => shareOf(1, name)) };
   const splits =
     /split|divide|share|equal|into|between|ways|bowls|(?:^| )(?:cut|halve|part|separate)\S* .* in \S*<number>(?: |$)/;
   if (
@@ -159,8 +207,7 @@ export function equally(said: Said): Draft | undefined {
   }
   const [bare] = bareNumbers(reading);
   if (bare && memory.slot === "equal") return { equal: bare.value };
-  const colors = reading.things.filter((each) => each.color && !each.base);
-  return colors.length > 1 && says(reading, /evenly|equal|split|divide/)
-    ? { parts: colors.map((each) => shareOf(1, each.color)) }
+  return hues.length > 1 && says(reading, /evenly|equal|split|divide/)
+    ? { parts: hues.map((each) => shareOf(1, nameFrom(each))) }
     : undefined;
 }

@@ -2,6 +2,7 @@
 import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
+  [-9, "still split\\S*"],
   [
     4,
     "{weight} (?:of )?{base} (?:in|into|between|over) {number} (?:even |equal |same |identical )?{count=bowls}",
@@ -20,6 +21,11 @@ export const splitCues = cues(
     "(?:if|when|as) (?:the |my |each )?{count=bowls} (?:weigh|weighs|are|is) {weight} .. (?:scale|read|say|show)",
   ],
   [5, "^(?:(?:and|so|ok|now|then) )*split (?:the|that|my) {number} "],
+  // "400 g buttercream split lemon and raspberry": the bowl, and no fault of it
+  [
+    11,
+    "{weight} (?:of )?{base} split\\S* (?:(?:in|into|between|as) )?(?:{taste}|{color}) (?:and |, )?(?:{taste}|{color})",
+  ],
   [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
   [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
   [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],

@@ -1,4 +1,5 @@
 /** The names of a bowl's parts: beside their numbers, later in the sentence, by which is the larger. */
+import { tastes } from "../../../data/words/flavors.ts";
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import type { SplitInputs } from "./split.ts";
 
@@ -132,6 +133,20 @@ export function namedBySize(reading: Reading, parts: readonly Amount[]): Share[]
     ]),
   );
   return sizes.map((size) => shareOf(size, names.get(size)));
+}
+
+/**
+ * The names of so many bowls: "lemon rasp and vanilla" in three are three, though "lemon raspberry" may be one taste.
+ * @returns undefined where there aren't as many names as bowls
+ */
+export function namesFor(hues: readonly Thing[], bowls: number): string[] | undefined {
+  const whole = hues.map(nameFrom);
+  if (whole.length === bowls) return whole;
+  const apart = whole.flatMap((name) => {
+    const words = name.split(" ");
+    return words.every((word) => tastes.some((each) => each.taste === word)) ? words : [name];
+  });
+  return apart.length === bowls ? apart : undefined;
 }
 
 export const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.base ?? thing.text;

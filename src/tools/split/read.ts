@@ -13,6 +13,8 @@ import {
   halves,
   inOrder,
   inTwo,
+  onlyShareChanged,
+  partChanged,
   percents,
   related,
 } from "./by-share.ts";
@@ -21,6 +23,8 @@ import { type Draft, saidOf } from "./said.ts";
 
 const ways = [
   othersEqual,
+  onlyShareChanged,
+  partChanged,
   related,
   grown,
   inOrder,

@@ -12,9 +12,11 @@ export const timerCues = cues(
     "(?:been|were|was) (?:in|in there|in the oven|out|resting|baking|drying|{step=rest}|{step=bake}|there|sitting|standing) (?:for |about |around |like |nearly )*{time}",
     "(?:took|pulled|got) (?:them|it|the \\S+) out after {time}",
     "{time} so far",
+    "^(?:(?:they|and|all) )*out (?:for )?{time} (?:at|in|on) (?:the |a )?(?:market|fair|stall|fete|party|picnic|sun|car|show)",
     "^{number} of (?:them|those)(?: [?])?$",
   ],
   [-9, "(?:find|book|call|order|get) me (?:a |an )(?!timer|alarm|reminder|new|{time})"],
+  [-9, "^(?:(?:and|but|so|well|oh|no|yes|ok) )*(?:i|we) (?:just |only |had )?baked<\\S* .. {time}$"],
   [-9, "(?:snow|rain|weather|sunny|storm)"],
   [-9, "^(?:and |but )*it takes (?:me |about |around )*{time} (?:to|in|for|until)"],
   [4, "^(?:and |so |ok )*how (?:much|long) (?:time )?(?:is )?(?:still )?left(?: now)?(?: [?])?$"],
@@ -198,6 +200,11 @@ export const timerCues = cues(
 /** "tray 2 as well now", "correction 20 min", behind a timer that was set. */
 export const timerGoesOn = cues(
   [12, "^(?:(?:and|now|ok) )*{count=trays} {number} (?:as well|too|also)(?: now)?$"],
+  [
+    14,
+    // "tray 1 is out": its timer is over
+    "^(?:(?:and|now|ok|the) )*{count=trays} (?:{number}|one) (?:(?:is|are|just|came|now|all) )*(?:out|done|finished|ready)(?: (?:now|already|of the oven))*$",
+  ],
   [
     6,
     "(?:add|give|put|take|knock) .. (?:first|second|third|last)(?: one| timer)?(?: (?:another )?(?:{number}|{time})(?: more| extra)?)?$",

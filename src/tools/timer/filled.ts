@@ -26,11 +26,18 @@ export function fillOpen(some: readonly Piece[], mask: string, memory: Memory): 
   const two = twoOf(some, mask, memory);
   if (two) return two;
   if (memory.slot === "kept") {
-    const { kept: _kept, ...order } = before;
+    const { kept: _kept, told: _told, ...order } = before;
     // "yes", "timer": then it runs
     if (isYes.test(mask)) return order;
-    if (isNo.test(mask)) return { ...before, kept: "no" };
+    if (
+      isNo.test(mask) ||
+      (before.told && /(?:^| )(?:baked|was|did|they|past|earlier)(?:<\S*)?(?: |$)/.test(mask))
+    )
+      return { ...before, kept: "no" };
   }
+  // "a heat", "118 degrees": then nothing is set
+  if (before.heat !== undefined && /heat|temp|degrees|hot|celsius|fahrenheit|°|^(?:no|nope|c|f)\b/.test(mask))
+    return before.do === "move" && before.name ? { do: "left", name: before.name } : { do: "list" };
   if (memory.slot === "name" || memory.slot === "to") {
     const name = isOrder.test(mask) ? "" : pointedAt(some) || nameFrom(some);
     const fits =

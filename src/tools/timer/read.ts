@@ -7,10 +7,11 @@ import { matching, unnamed } from "./find.ts";
 import { heard } from "./heard.ts";
 import { nameFrom, pointedAt } from "./name.ts";
 import { isOrder, leads, stops, stopWords } from "./orders.ts";
-import { putRight } from "./put-right.ts";
+import { named, putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
+import { begunAgo, heatOrMinutes, inFront, ofPast, otherOne, overNow } from "./told.ts";
 
 type Draft = Partial<TimerInputs>;
 
@@ -26,7 +27,7 @@ const restarts = new RegExp(
 const fewer =
   /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
 const isChange =
-  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |^(?:(?:and|the|ok|now) )*(?:(?!timers?|alarms?|set|start)[a-z0-9]+(?:<\S*>)? ){0,2}minus[ _]\S*<|(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
 const isNew =
   /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
 const corrects =
@@ -47,13 +48,18 @@ const asksAll =
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const { some, mask } = heard(reading);
-  if (memory.slot !== undefined && memory.last?.tool === "timer") {
+  // "syrup 2 less", where something else was asked: an order for the one that runs
+  const isOrderFor = isChange.test(mask) && labelFirst(mask, memory) !== undefined;
+  if (memory.slot !== undefined && memory.last?.tool === "timer" && !isOrderFor) {
     const filled = fillOpen(some, mask, memory);
     if (filled || !isOrder.test(mask)) return filled ?? {};
   }
   const pointer = pointing(some, mask, memory);
   // "its been 10 mins": told, and no length of a new one
   if (hasBeen.test(mask)) return { do: "left", ...pointer };
+  const told =
+    overNow(some, memory) ?? otherOne(mask, memory) ?? begunAgo(some, memory) ?? ofPast(some, memory);
+  if (told) return told;
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   if (renames.test(mask) && !time) return readRename(some, memory);
@@ -105,7 +111,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     // "take 3 min off, the oven is hot today": why, and no timer's name
     const givesIt = /(?:^| )(?:give|add|put) (?:it|that|this) \S*<(?:number|time)/.test(mask);
     const first = labelFirst(mask, memory);
-    const named = first
+    const which = first
       ? { name: first }
       : givesIt
         ? remembered(memory)
@@ -113,9 +119,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
           ? { name: step }
           : isState.test(pointer.name ?? "")
             ? {}
-            : pointer;
+            : { ...pointer, ...inFront(some, memory) };
     const more_min = fewer.test(mask) && minutes > 0 ? -minutes : minutes;
-    return { do: "add", more_min, ...(several(mask) ?? named) };
+    return { do: "add", more_min, ...(several(mask) ?? which) };
   }
   if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
   const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(others, true) : undefined;
@@ -136,7 +142,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const own = / instead(?: please)?$/.test(mask) ? labelFirst(mask, memory) : undefined;
   const other = own === undefined ? undefined : timeOf(some, true);
   if (own && other) return { do: "move", ...other, name: own };
-  if (moves.test(mask) && time) return { do: "move", ...time, ...pointer };
+  if (moves.test(mask) && time) return { do: "move", ...time, ...pointer, ...ofName(some, memory) };
   if (restarts.test(mask) && !time) return { do: "restart", ...pointer };
   if (
     !time &&
@@ -185,8 +191,14 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       for_min,
     };
   }
-  return readSet(some, memory);
+  return heatOrMinutes(some, memory) ?? readSet(some, memory);
 }
+
+/** "move bake to 10:20": the one that is called so. */
+const ofName = (some: readonly Piece[], memory: Memory): Draft => {
+  const name = named(some, memory);
+  return name ? { name } : {};
+};
 
 /** Which running timer is meant: by the words that point at it, else by "it". */
 function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {

@@ -5,6 +5,7 @@ import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import { keptSaid } from "./kept-said.ts";
+import { asMinutes, listedTimes, reminderBehind, wasBare } from "./listed.ts";
 import { newName } from "./name.ts";
 import type { TimerInputs } from "./timer.ts";
 
@@ -21,8 +22,13 @@ const isNumber = (piece: Piece | undefined) =>
 const holds = /(?:^| )(?:have|got|weighs?)(?: |$)/;
 const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
 
-export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
-  const parts = segments(some);
+export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
+  const reminder = reminderBehind(heard);
+  if (reminder !== undefined)
+    return [...readSet(heard.slice(0, reminder - 1), memory), ...readSet(heard.slice(reminder), memory)];
+  const row = listedTimes(heard);
+  const some = row ? asMinutes(heard, row) : heard;
+  const parts = segments(some, row);
   return parts.flatMap((part) => {
     const name = nameOf(part, parts.length === 1, memory);
     const time = timeOf(
@@ -40,6 +46,7 @@ export function readSet(some: readonly Piece[], memory: Memory): Draft[] {
       do: "set",
       ...(name && !/^many /.test(name) ? { name } : asked ? { name: asked } : {}),
       ...time,
+      ...(row && wasBare(heard, part) ? { bare: true } : {}),
       ...again,
       ...(step ? { step } : {}),
       ...(time?.for_min !== undefined && onceRung.test(textOf(part)) ? { after: true } : {}),
@@ -130,7 +137,7 @@ function copies(part: readonly Piece[]): number {
 }
 
 /** The sentence cut into one part a timer: at the joint before each further time, or each further step. */
-function segments(some: readonly Piece[]): Piece[][] {
+function segments(some: readonly Piece[], row?: readonly number[]): Piece[][] {
   const lengths = some.flatMap((each, at) =>
     isLength(each) && !isShift(some, at) && !isMinutesOf(some, at) ? [at] : [],
   );
@@ -145,8 +152,9 @@ function segments(some: readonly Piece[]): Piece[][] {
   if (lengths.length === 0 && rested.length > 1 && some[0]?.thing?.count === "trays") bare.push(...rested);
   const times = [...lengths, ...bare].sort((a, b) => a - b);
   const clocks = some.flatMap((each, at) => (isClock(each) && each.when?.minute !== undefined ? [at] : []));
-  const marks =
-    times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some)))
+  const marks = row
+    ? [...row]
+    : times.length > 0 && !(clocks.length > 0 && waitsForMoment.test(textOf(some)))
       ? times
       : clocks.length > 0
         ? clocks

@@ -2,7 +2,7 @@
 import { stepTimes } from "../../../data/rules/step-times.ts";
 import type { Outcome, Rule, World } from "../contract/index.ts";
 import { clock, friendly, lengthText, localIso } from "../lib/days.ts";
-import { capital } from "../lib/show.ts";
+import { capital, plain } from "../lib/show.ts";
 import { ahead } from "../lib/when.ts";
 import { freeName, type Live, unnamed } from "./find.ts";
 import type { TimerInputs } from "./timer.ts";
@@ -22,17 +22,30 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
   if (inputs.kept === "no")
     return {
       status: "declined",
-      headline:
-        'No timer, then. For how long it keeps ask "how long does it keep", with what it is and where.',
+      headline: inputs.told
+        ? `No timer, then. To keep it with a batch say "note baked ${inputs.told}".`
+        : // what was kept so long
+          'No timer, then. For how long it keeps ask "how long does it keep", with what it is and where.',
     };
+  if (inputs.told)
+    return asking(
+      `Was it baked for ${inputs.told}, or shall a timer run for ${inputs.told}? Nothing is set yet.`,
+      "kept",
+    );
   if (inputs.kept)
     return asking(
       `Shall a timer run for ${inputs.kept}? If it has been kept that long, ask "is it still ok" with what it is and where it was.`,
       "kept",
     );
-  const end = endOf(inputs, world, live);
-  if ("status" in end) return end;
   const { now_ms } = world;
+  const ago_ms = (inputs.ago_min ?? 0) * 60_000;
+  const end = endOf(inputs, { ...world, now_ms: now_ms - ago_ms }, live);
+  if ("status" in end) return end;
+  if (end.due_ms <= now_ms)
+    return {
+      status: "impossible",
+      headline: `It would have rung at ${friendly(end.due_ms, now_ms)}; nothing is set.`,
+    };
   if (end.due_ms - now_ms > most_ms)
     return { status: "impossible", headline: "That is over a year away; check the time." };
   const running = live.filter((each) => !each.isRung);
@@ -42,7 +55,8 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
     label !== (inputs.name ?? unnamed) && inputs.name
       ? [`${inputs.name} still runs; this one is ${label}`]
       : [];
-  const assumed = [...end.assumed, ...(inputs.bare ? ["minutes"] : []), ...twin];
+  const begun = ago_ms > 0 ? [`begun at ${clock(now_ms - ago_ms)}`] : [];
+  const assumed = [...end.assumed, ...(inputs.bare ? ["minutes"] : []), ...begun, ...twin];
   return {
     status: "answered",
     headline: `${lengthText(left_min)}${label === unnamed ? "" : ` on ${label}`}, rings ${friendly(end.due_ms, now_ms)}`,
@@ -51,7 +65,11 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
     ...(assumed.length ? { assumed } : {}),
     items: [{ label, due: localIso(end.due_ms), left: left_min, state: "running" }],
     effects: [
-      { do: "add", list: "timers", entry: { label, set_ms: now_ms, due_ms: end.due_ms, state: "running" } },
+      {
+        do: "add",
+        list: "timers",
+        entry: { label, set_ms: now_ms - ago_ms, due_ms: end.due_ms, state: "running" },
+      },
     ],
     change: inputs.name ? `the ${label} timer` : `the ${lengthText(left_min)} timer`,
     leaves: { timer: label },
@@ -97,6 +115,11 @@ function endOf(inputs: TimerInputs, world: World, live: readonly Live[]): End | 
       assumed: [...then, ...range],
     };
   }
+  if (inputs.heat !== undefined)
+    return asking(
+      `Is ${plain(inputs.heat)} a heat, or shall the ${inputs.name ? `${inputs.name} ` : ""}timer run ${plain(inputs.heat)} min?`,
+      "for_min",
+    );
   const own = stepTimes.find((row) => row.step === inputs.step);
   if (inputs.unclear)
     return asking(

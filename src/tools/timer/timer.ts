@@ -36,6 +36,8 @@ export const inputs = later(() =>
     both: z.optional(z.boolean()),
     /** Days beside food and no word of a timer: it may have been kept so long. */
     kept: z.optional(z.string()),
+    /** "16 min", behind how a bake went: it may be told of that too. */
+    told: z.optional(z.string()),
     /** "everything except lemon": this one runs on. */
     except: z.optional(z.string()),
     /** "it": the timer that was spoken of last. */
@@ -43,6 +45,10 @@ export const inputs = later(() =>
     for_min: z.optional(time_min),
     /** It starts when the last of those that run has rung. */
     after: z.optional(z.boolean()),
+    /** It began so long ago. */
+    ago_min: z.optional(time_min),
+    /** "syrup 118": a heat or minutes. */
+    heat: z.optional(z.number()),
     /** Said as a range: it rings at its low end. */
     high_min: z.optional(time_min),
     /** "1:30" alone: a length or a time of day. */
@@ -111,8 +117,11 @@ export const timer = tool<TimerInputs>({
       "all",
       "both",
       "kept",
+      "told",
       "recent",
       "for_min",
+      "ago_min",
+      "heat",
       "high_min",
       "bare",
       "unclear",

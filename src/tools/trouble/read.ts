@@ -27,6 +27,15 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     each.symptom && !praise.includes(each.symptom) ? [settle(each.symptom, reading, memory)] : [],
   );
   if (found.length === 0) found.push(...ofMixBefore(reading, memory));
+  // "now its grainy", behind a ganache: no shell's tops
+  const before = memory.last?.tool;
+  if (
+    (before === "ganache" || before === "buttercream") &&
+    found.length === 1 &&
+    found[0] === "lumpy tops" &&
+    /^(?:(?:now|and|but|oh|ok) )*(?:its|it is|it|still) /.test(wordsOf(reading))
+  )
+    return [{ symptom: `grainy ${before}` }];
   const [mix, ...mixesMore] = [...new Set(mixes(reading))];
   const fitting = found.map((id) => (mix && mixesMore.length === 0 ? ofMix(id, mix) : id));
   const all = [...new Set(fitting)];

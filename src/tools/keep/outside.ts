@@ -1,0 +1,113 @@
+/** Time out of the fridge: two hours in all, one when it is hot, every spell counted. */
+import { fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
+import type { Outcome, World } from "../contract/index.ts";
+import { clock, daysBetween, localDay, shortDay, startOf } from "../lib/days.ts";
+import { plain, tidy } from "../lib/show.ts";
+import { fahrenheit } from "../lib/units.ts";
+import { behind } from "../lib/when.ts";
+import type { KeepInputs } from "./keep.ts";
+
+/** How long they were out, and how long they may be. */
+function spell(inputs: KeepInputs, world: World) {
+  const hot = inputs.hot === true || (inputs.air_c !== undefined && isHot(inputs.air_c, inputs.fahrenheit));
+  const limit_h = hot ? outside.hot_h : outside.limit_h;
+  const from = inputs.out_since ?? (inputs.out_since_made ? inputs.made : undefined);
+  const until_ms = inputs.out_until
+    ? nearest(inputs.out_until.minute ?? 0, inputs.out_until.half !== undefined, world.now_ms)
+    : world.now_ms;
+  const since = from && behind(from, until_ms);
+  // out since the day of making: without an hour all that is sure is a night or more
+  const nights =
+    inputs.out_since_made && since?.ok && !sayHour(from) ? daysBetween(since.day, localDay(world.now_ms)) : 0;
+  const last_min =
+    inputs.out_min ??
+    (since?.ok && (nights === 0 ? sayHour(from) : false) ? (until_ms - since.at_ms) / 60_000 : undefined);
+  const out_min =
+    last_min === undefined && inputs.out_earlier_min === undefined
+      ? undefined
+      : (last_min ?? 0) + (inputs.out_earlier_min ?? 0);
+  return { hot, limit_h, from, since, until_ms, nights, out_min };
+}
+
+/** An hour said as now, at that of the clock's times which lies nearest: her clock may be a little off. */
+function nearest(minute: number, isSure: boolean, now_ms: number): number {
+  const now_min = (now_ms - startOf(localDay(now_ms))) / 60_000;
+  const round = isSure ? 1440 : 720;
+  const ahead = (((minute - now_min) % round) + round) % round;
+  return now_ms + (ahead > round / 2 ? ahead - round : ahead) * 60_000;
+}
+
+/** Out longer than they may be, for sure. */
+export function isTooLong(inputs: KeepInputs, world: World): boolean {
+  const { limit_h, nights, out_min } = spell(inputs, world);
+  return (
+    inputs.overnight === true || nights > 0 || (out_min !== undefined && tidy(limit_h * 60 - out_min) < 0)
+  );
+}
+
+/** Two hours in all, one when it is hot. */
+export function outOfFridge(inputs: KeepInputs, world: World): Outcome {
+  const { hot, limit_h, from, since, until_ms, nights, out_min } = spell(inputs, world);
+  if (since && !since.ok) return { status: "impossible", headline: since.why };
+  const part = inputs.out_earlier_min ? "part of it " : "";
+  const warmth =
+    inputs.air_c !== undefined
+      ? `, ${hot ? part : ""}at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F)`
+      : hot
+        ? `, ${part}in the heat`
+        : "";
+  const what = inputs.what && inputs.what !== "filling" ? inputs.what : "filled macarons";
+  const limit = { name: "out of the fridge", value: limit_h, unit: "h" };
+  const common = {
+    status: "answered" as const,
+    rule: keepingRules.outside,
+    ...(inputs.air_c === undefined && !hot ? { assumed: ["no hotter than 32 °C (90 °F)"] } : {}),
+  };
+  if (out_min === undefined) {
+    const headline =
+      inputs.overnight || nights > 0
+        ? `No: ${nights > 0 && since ? `out since ${shortDay(since.day)}` : "a night out"} is past the ${limit_h} h that ${what} may be out of the fridge. Throw it out.`
+        : `${limit_h} h out of the fridge in all${warmth}; then eat them or throw them out`;
+    const box = `In a cool box that holds ${fridge.limit_c} °C (${fridge.limit_f} °F) or below the time doesn't count.`;
+    return {
+      ...common,
+      headline,
+      figures: [limit],
+      ...(inputs.overnight || nights > 0 ? {} : { cautions: [box] }),
+    };
+  }
+  const left_min = tidy(limit_h * 60 - out_min);
+  const headline =
+    left_min < 0
+      ? `No: ${hours(out_min)} is past the ${limit_h} h that ${what} may be out of the fridge${warmth}. Throw it out.`
+      : left_min === 0
+        ? `At the limit: ${hours(out_min)} is all the time out of the fridge${warmth}. Eat them now or throw them out.`
+        : `Yes, so far: ${hours(out_min)} of the ${limit_h} h out of the fridge${warmth}; ${hours(left_min)} left, all spells together${since && sayHour(from) ? `, so back in the fridge by ${clock(until_ms + left_min * 60_000)}` : ""}`;
+  return {
+    ...common,
+    headline,
+    figures: [
+      limit,
+      { name: "was out", value: out_min, unit: "min" },
+      ...(left_min >= 0 ? [{ name: "time left", value: left_min, unit: "min" }] : []),
+    ],
+    cautions: ["All the spells out of the fridge since filling count together."],
+    working: [
+      `${limit_h} h = ${limit_h * 60} min; ${limit_h * 60} − ${plain(out_min)} = ${plain(left_min)} min`,
+    ],
+  };
+}
+
+const sayHour = (when: KeepInputs["made"]) => when?.minute !== undefined;
+
+/** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
+const isHot = (air_c: number, said_f: boolean | undefined) =>
+  said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c;
+
+/** "1.5 h", "1 h 50 min". */
+const hours = (min: number) =>
+  min < 60
+    ? `${plain(min)} min`
+    : min % 15 === 0
+      ? `${plain(min / 60)} h`
+      : `${Math.floor(min / 60)} h ${plain(min % 60)} min`;
