@@ -111,6 +111,6 @@ it("a fault of a ganache is no shell's", async () => {
   expect(answer.headline).toMatch(/^Grainy ganache/);
 });
 
-it("what goes on another game's score is nobody's number", async () => {
+it("the score of a game is nobody's number", async () => {
   expect(await talk("whats the footy score")).toMatchObject({ status: "declined" });
 });
