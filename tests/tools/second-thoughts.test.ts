@@ -26,6 +26,14 @@ const cases: Case[] = [
   ],
   ["batter for 36 macarons, and the filling to make", "fill", { filling: 237.318261 }],
   ["batter for 36 macarons, and the filling to make|both for 48", "fill", { filling: 316.424348 }],
+  // half of 845.040833 g each time (106 shells of 7.6532 g over 0.96), the other half no half of that: × 0.5 and 1.5 %
+  ["batter for 48 macarons|gel for the pink half", "dose", { "gel color": [2.112602, 6.337806] }],
+  [
+    "batter for 48 macarons|gel for the pink half|whats the filling|and the gel for the green half",
+    "dose",
+    { "gel color": [2.112602, 6.337806] },
+  ],
+  ["batter for 36 macarons|whats the filling", "fill", { filling: 237.318261 }],
   ["house recipe for 100 g whites|naw 4 oz", "scale", { whites: 113.398093 }],
   ["i need 1 kg of macaron batter, give me the breakdown", "scale", { whites: 217.391304 }],
   // (130 + 130 + 100 + 100) of 130: 260 × 460 / 130

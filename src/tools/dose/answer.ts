@@ -203,7 +203,8 @@ function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
           `${plain(base_g)} × ${plain(p)} / ${inputs.of_finished ? `(100 − ${plain(p)})` : "100"} = ${plain(part(p), 3)} g`,
       ),
     ],
-    leaves: { mass: { grams: base_g, thing: dose.base } },
+    // of a part that was colored the whole bowl stays on the table
+    leaves: { mass: { grams: inputs.whole_g ?? base_g, thing: dose.base } },
   };
 }
 

@@ -101,7 +101,18 @@ const each: BaseWay = (turn) => {
     : undefined;
 };
 
+/** "gel for the pink half", behind batter that nobody has parted yet: half of it. */
+const halfByColor: BaseWay = (turn) => {
+  const { reading, memory, weights } = turn;
+  const batter = memory.table.masses?.batter;
+  const isHalf = /(?:for|in|into) (?:the |my )?\S*<[^>]*color=[^>]*> half(?:<|_| |$)/.test(reading.mask);
+  return isHalf && batter !== undefined && weights.length === 0 && !memory.table.parts?.length
+    ? { ...taken(batter / 2, turn, "batter"), whole_g: batter, share: 50 }
+    : undefined;
+};
+
 export const partWays: readonly BaseWay[] = [
+  halfByColor,
   theRest,
   theOther,
   theOneShare,

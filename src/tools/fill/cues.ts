@@ -4,6 +4,10 @@ import { cues } from "../lib/cue.ts";
 export const fillCues = cues(
   [
     9,
+    "^(?:(?:and|so|ok|now) )*(?:whats|what is|what about|how about|how much is) (?:the |my )?{base=filling}(?: (?:then|now|for (?:that|them|those|it)))*(?: [?])?$",
+  ],
+  [
+    9,
     "how many (?:of )?(?:them|these|those|{count=(macarons|shells)}) (?:will|can|could|would|do) (?:i|we|it|that) fill (?:with|from|out of)",
   ],
   [5, "^(?:(?:and|so|ok|then) )*{base=filling} for (?:those|the|these|all) {number}(?: [?])?$"],
