@@ -70,6 +70,18 @@ describe("stock is put right once", () => {
   });
 });
 
+// both run out together: 100 : 100 of the house formula, with weights that divide badly
+test.each([113.3980925, 141.747615625, 70.1, 33.3])(
+  "%s g of both leave nothing below zero",
+  async (grams) => {
+    const answer = await talk(
+      `i have ${grams} g whites and ${grams} g granulated sugar, how big a batch of shells`,
+    );
+    for (const name of ["whites left", "granulated sugar left"])
+      expect(answer.of(name)?.value ?? 0).toBeGreaterThanOrEqual(0);
+  },
+);
+
 it("deletes no note by a part of a word", async () => {
   const { ask, one, record } = baker();
   await ask("note: lemon, the pineapple ring leaked");

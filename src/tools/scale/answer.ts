@@ -263,7 +263,11 @@ function byStock(have: readonly Line[], recipe: Recipe, assumed: string[]): Fact
   const least = matched.reduce((a, b) => (b.factor < a.factor ? b : a));
   const left = matched
     .filter((each) => each !== least)
-    .map((each) => ({ name: each.line.name, grams: each.grams - each.line.grams * least.factor }));
+    // two that run out together leave nothing, and no dust of the division
+    .map((each) => {
+      const grams = each.grams - each.line.grams * least.factor;
+      return { name: each.line.name, grams: Math.abs(grams) < each.grams * 1e-12 ? 0 : grams };
+    });
   return {
     factor: least.factor,
     why: `${plain(least.grams)} / ${plain(least.line.grams)} of ${least.line.name}`,
