@@ -70,6 +70,15 @@ describe("stock is put right once", () => {
   });
 });
 
+it("a tray piped before the plan began stays piped when the hour moves", async () => {
+  const { ask, one } = baker();
+  await ask("30 macarons for monday 5pm, when do i start");
+  await ask("tray 3 is piped");
+  const answer = await one("they want them at 9 pm instead");
+  expect(answer).toMatchObject({ tool: "day", status: "answered" });
+  expect(answer.headline).toContain("ready Mon 16 Mar 21:00");
+});
+
 // both run out together: 100 : 100 of the house formula, with weights that divide badly
 test.each([113.3980925, 141.747615625, 70.1, 33.3])(
   "%s g of both leave nothing below zero",

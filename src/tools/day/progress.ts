@@ -98,7 +98,8 @@ export function doneBy(plan: DayPlan, target: DayStep, now: number): DoneStep[] 
     if (id === target.id || allBefore(id, steps).has(target.id)) continue;
     if (before.has(id)) {
       const end = Math.min(step.end, start);
-      done.set(id, { id, start: Math.min(step.start, end), end });
+      // planned for later than it is said to be over: it took some time all the same
+      done.set(id, { id, start: Math.min(step.start, end - least_s), end });
     } else if (step.start < now && (!step.hands || !target.hands || step.end <= (isAhead ? now : start)))
       done.set(id, { id, start: step.start, end: step.end });
   }
