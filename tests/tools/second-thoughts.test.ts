@@ -79,6 +79,15 @@ it("a tray piped before the plan began stays piped when the hour moves", async (
   expect(answer.headline).toContain("ready Mon 16 Mar 21:00");
 });
 
+it("gives a timer no more than a year, and leaves it as it was", async () => {
+  const { ask, one, record } = baker();
+  await ask("timer 20 min for the shells");
+  const before = record().timers;
+  const answer = await one("add 100000000 days to the shells timer");
+  expect(answer.headline).toMatch(/over a year/);
+  expect(record().timers).toEqual(before);
+});
+
 // both run out together: 100 : 100 of the house formula, with weights that divide badly
 test.each([113.3980925, 141.747615625, 70.1, 33.3])(
   "%s g of both leave nothing below zero",

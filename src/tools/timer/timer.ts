@@ -8,7 +8,13 @@ import { answerTimer } from "./answer.ts";
 import { timerAfter, timerCues, timerGoesOn } from "./cues.ts";
 import { readTimer } from "./read.ts";
 
-const minutes = z.number();
+/** Minutes either way, a year at most. */
+const minutes = z
+  .number()
+  .check(
+    z.gte(-525_600, { error: "That is over a year; check the number." }),
+    z.lte(525_600, { error: "That is over a year; check the number." }),
+  );
 
 export const inputs = later(() =>
   z.strictObject({
