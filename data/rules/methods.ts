@@ -124,6 +124,7 @@ export const methodRows: readonly MethodRow[] = [
     asks: [
       "(?:whisked|whipped|beaten|whipping|whisking|beating) .. (?:stiff|ready|done|enough|far)",
       "(?:stiff|ready|done) enough .. (?:whisk|whip|beat)\\S*",
+      "how (?:stiff|firm)\\S* .. (?:{ingredient=whites}|peaks?) (?:be|whipped|whisked|beaten|stand)",
     ],
     headline: "Whip whites to a foam, add the granulated sugar bit by bit, on until stiff glossy peaks stand",
     steps: [

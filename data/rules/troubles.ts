@@ -33,7 +33,6 @@ const range = (name: string, low: number, high: number, unit: string): Figure =>
 const value = (name: string, at: number, unit: string): Figure => ({ name, value: at, unit });
 
 const rest = range("rest", 30, 60, "min");
-/** What shells are baked at, in °C. */
 /** The heat that the book bakes at, which is measured in the oven. */
 export const bookOven_c = 150;
 const oven = value("oven", bookOven_c, "°C");

@@ -1,5 +1,4 @@
 /** What a file of notes holds: the rows of a table, or JSON. Only read here; checking and adding is the calculator's. */
-
 import { noteFacts } from "../intents/note-facts.ts";
 import type { Understanding } from "../intents/understanding.ts";
 import type { Limit } from "./files.ts";

@@ -182,6 +182,9 @@ function follows(
     return false;
   // a question that another calculator claims puts nothing on the shelf
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
+  // "i sifted 190 already": done, and no other number for what was worked out
+  if (counting.has(last.name) && (tellsDone.test(reading.mask) || tellsMoney.test(reading.mask)))
+    return false;
   const goingOn = pointsToGoOn(last, reading.mask);
   const bare = isBare(reading);
   // "less 10 percent": of what was worked out, whatever that was
@@ -221,6 +224,14 @@ function follows(
     );
   });
 }
+
+const counting = new Set(["shells", "fill", "scale", "buttercream", "day"]);
+const tellsDone =
+  /^(?:(?:and|so|ok|oh|just|already) )*(?:i|ive|i have|we|weve) (?:have |just |already )*(?:sifted|weighed|measured|melted|whisked|whipped|folded|ground|chopped|cracked|separated)(?:<\S+)? (?:out )?(?:about |only )?\S*<number>(?: (?:already|now|so far|out|of it|of them))*$/;
+
+/** "costs me about 9 for everything": a sum, and no number of macarons. */
+const tellsMoney =
+  /(?:^| )(?:costs?|paid|pays?|spent|charge|sells?|sold|price) (?:\S+ ){0,3}\S*<(?:number|money)>/;
 
 /** "add 20 g" of what nobody knows, behind a ganache or a buttercream: what goes into it, never the mix itself. */
 const intoMix = ({ mask, unknown }: Reading, last: string | undefined): boolean =>

@@ -1,5 +1,4 @@
 /** What the words of a note say, read outside of a conversation: for notes that come from a file. */
-
 import { sanitise } from "./normalise.ts";
 import { itemsOf, readingOf } from "./read.ts";
 import type { Understanding } from "./understanding.ts";

@@ -9,6 +9,7 @@ import * as heat from "../../data/rules/heat.ts";
 import * as keeping from "../../data/rules/keeping.ts";
 import * as labels from "../../data/rules/labels.ts";
 import { methodRows } from "../../data/rules/methods.ts";
+import { notFoodRules } from "../../data/rules/not-food.ts";
 import * as shells from "../../data/rules/shells.ts";
 import { stepTimes } from "../../data/rules/step-times.ts";
 import { troubleBasis, troubles } from "../../data/rules/troubles.ts";
@@ -35,6 +36,7 @@ const modules = {
   keeping,
   labels,
   methodRows,
+  notFoodRules,
   shells,
   stepTimes,
   troubles,
@@ -53,6 +55,7 @@ describe("where a number comes from", () => {
     ["doses", doseRows],
     ["methods", methodRows],
     ["times of steps", stepTimes],
+    ["what is no food", Object.values(notFoodRules)],
     ["ratios of ganache", Object.values(ganache.ratios).flatMap((uses) => Object.values(uses))],
     ["keeping", Object.values(keeping.keepingRules)],
     ["heat", [heat.fanLower, heat.shellOven]],

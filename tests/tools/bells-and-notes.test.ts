@@ -1,7 +1,7 @@
 /**
  * Timers that are put right, meant by their place or their name, several at once; what is kept and no timer; notes in
- * which something is told again. Minutes and medians by arithmetic; a time right behind a note is of its batch (common
- * practice).
+ * which something is told again. Minutes and medians by arithmetic; that a time right behind a note is of its batch is how it is
+ * meant to be understood.
  */
 import { describe, expect, it } from "vitest";
 import { baker, talk } from "../support/ask.ts";

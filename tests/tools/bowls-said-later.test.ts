@@ -1,8 +1,8 @@
 /**
  * Bowls that are told in one turn and put right in the next: shares, parts, weights, and what goes into each of them.
- * Worked by hand. Doses from the rulebook, in percent of the mix: gel color 0.5 to 1.5, powder color 0.3 to 1 (from
- * memory); flavor 3 to 5, extract and vanilla paste 1 to 2, freeze-dried fruit 3 to 8, salt 0.2 to 0.5 (common
- * practice). An ounce is 28.349523125 g; shares, parts and ounces are arithmetic.
+ * Worked by hand. Doses from the rulebook, in percent of the mix: flavor 3 to 5 (common practice); gel color
+ * 0.5 to 1.5, powder color 0.3 to 1, extract and vanilla paste 1 to 2, freeze-dried fruit 3 to 8, salt 0.2 to 0.5 (from
+ * memory). An ounce is 28.349523125 g; shares, parts and ounces are arithmetic.
  */
 import { describe, expect, it } from "vitest";
 import { baker, talk } from "../support/ask.ts";
@@ -72,7 +72,7 @@ const cases: [turns: string, wanted: Wanted][] = [
   // 12 oz are 340.194 g, 6 oz 170.097 g
   ["lemon flavoring for 8 oz buttercream|and 12", { flavor: [10.205828, 17.009714] }],
   ["lemon flavoring for 8 oz buttercream|and 12|half of that", { flavor: [5.102914, 8.504857] }],
-  // 8 / 208; 8 / 80 where 60 g went in since
+  // 8 / 208
   [
     "4 g violet flavor in 208 g smbc, ok?|how much plain do i add|and if it had been 8 g i put in",
     { share: 3.846154 },

@@ -206,8 +206,8 @@ const prices: Case[] = [
   ],
   ["cost of 24 macs ingredients €9|the box is 1.20", "cost", { cost: 10.2 }],
   ["cost of 24 macs ingredients €9|boxes cost 0.80 each, 4 boxes", "cost", { cost: 12.2 }],
-  // more than what goes in is what it is sold at
-  ["cost of 24 macs ingredients €9|box €18", "cost", { margin: 50 }],
+  // more than what goes in is what it is sold at, and six of them cost 2.25
+  ["cost of 24 macs ingredients €9|box €18|6", "cost", { margin: 87.5 }],
   // 9 + 2 × 15, 9 + 20, 9 + 2 × 20
   ["cost of 24 macs ingredients €9|labor 2 h at 15", "cost", { cost: 39 }],
   ["cost of 24 macs ingredients €9|2 hours at 15", "cost", { cost: 39 }],

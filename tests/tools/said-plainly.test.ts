@@ -99,7 +99,7 @@ const cases: Case[] = [
   ["480 g batter, thirds pink white green", "split", { pink: 160, white: 160, green: 160 }],
   ["ganache for 48 macarons|white|no make it buttercream", "fill", { filling: 316.424348 }],
   ["500 g buttercream|is it enough for 60 macarons", "fill", { "filling left": 104.469565 }],
-  // what follows is of what was said: 350 + 20; 340 less none; 13 x the weight that was told
+  // what follows is of what was said: 350 + 20
   [
     "dark ganache 200 g chocolate 150 cream|and flavor it with mint|add 20 g butter",
     "dose",

@@ -106,6 +106,8 @@ function readTray(reading: Reading): Draft {
         each.unit === "" &&
         !each.fraction &&
         (!each.of || each.of.count === "trays") &&
+        // "tray 1 goes in": which one, and not how many shells
+        !/\btray (?:no |number )?$/.test(reading.text.slice(0, each.at[0])) &&
         !/^(?:a|one)$/.test(each.text),
     )?.value;
   return number === undefined ? {} : { shells_a_tray: number };

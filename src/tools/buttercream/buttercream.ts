@@ -152,6 +152,11 @@ export const buttercream = tool<ButtercreamInputs>({
   ),
   // "and the other half swiss meringue buttercream", behind a ganache of the first
   after: {
+    // "lemon buttercream for those", behind so many macarons
+    shells: cues([
+      14,
+      "^(?:(?:and|so|ok|now) )*(?:{taste} )?{base=buttercream} for (?:all of )?(?:those|them|these|all of them)(?: ,? ?{taste})?(?: [?])?$",
+    ]),
     fill: cues([
       12,
       "{base=buttercream} for (?:all of )?(?:it|that|those|them) .. (?:weights?|grams|whats in it|what goes in)",

@@ -107,6 +107,16 @@ function answerLevel(inputs: CostInputs, world: World): Outcome {
     return priceOf(inputs, bill);
   }
   const { price, price_for, macarons = 1, boxes } = inputs;
+  // "cost 9 for 24, sell 6 a box": of a box of nobody knows how many
+  const many = inputs.cost_for ?? inputs.macarons;
+  if (
+    inputs.boxed === "price" &&
+    many !== undefined &&
+    many > 1 &&
+    inputs.box_of === undefined &&
+    boxes === undefined
+  )
+    return asking("How many macarons go in a box?", "box_of");
   // "i sell them at 2.50", of 36 that cost 37: each of them, or all?
   const isEach = price_for === undefined && boxes === undefined && price * 4 < bill.total;
   if (isEach && macarons > 5 && price * macarons >= bill.total)

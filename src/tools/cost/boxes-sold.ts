@@ -27,7 +27,7 @@ const countOf = ({ amounts, text }: Reading, money: readonly Sum[]): number | un
   )?.value;
 
 const free =
-  /\b(\d+) (?:of (?:them|those|the boxes) |boxes |of the boxes )?(?:(?:go|went|given|are|were|is|for) )*(?:free|away|for nothing|as (?:a )?gifts?|on the house|unsold|not sold|as samples?)\b|\b(?:give|gave|giving|donate|donated|lose|lost) (?:away )?(?:them )?(\d+)(?: boxes| of them)?(?: away| for free| free)?(?: ?[?.])?$|\b(\d+) (?:free|unsold) box(?:es)?\b|\b(?:cant|dont|do not|didnt) sell (\d+)\b|\b(\d+)(?: boxes| of them)? (?:dont|do not|didnt|wont) sell\b/;
+  /\b(\d+) (?:of (?:them|those|the boxes) |boxes |of the boxes )?(?:(?:go|went|given|are|were|is|for) )*(?:free(?! (?:sample|deliver|shipping|postage|ribbon|bag|sticker|tast))|away|for nothing|as (?:a )?gifts?|on the house|unsold|not sold|as samples?)\b|\b(?:give|gave|giving|donate|donated|lose|lost) (?:away )?(?:them )?(\d+)(?: boxes| of them)?(?: away| for free| free)?(?: ?[?.])?$|\b(\d+) (?:free|unsold) box(?:es)?\b|\b(?:cant|dont|do not|didnt) sell (\d+)\b|\b(\d+)(?: boxes| of them)? (?:dont|do not|didnt|wont) sell\b/;
 const onlySold =
   /\b(?:only )?(?:sell|sold) only (\d+)\b|\bonly (?:sell|sold) (\d+)(?: boxes| of them)?(?: ?[?.])?$/;
 
@@ -54,6 +54,7 @@ export function readBoxesSold(reading: Reading, money: readonly Sum[], draft: Dr
       ? {}
       : { boxes: counted, sold_boxes: counted, ...(holds > 0 && holds < 1000 ? { box_of: holds } : {}) };
   }
+  // "3 free samples", "free delivery": no boxes
   const away = free.exec(text)?.slice(1).find(Boolean);
   const only = onlySold.exec(text)?.slice(1).find(Boolean);
   if (money.length === 0 && away !== undefined && Number(away) < known)

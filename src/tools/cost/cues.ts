@@ -2,6 +2,11 @@
 import { cues } from "../lib/cue.ts";
 
 export const costCues = cues(
+  [
+    6,
+    "(?:pays?|paid|offers?|offered|gives?|gave) (?:me )?{number} (?:a|per|each|for an?|for each) {count=(boxes|macarons)}",
+    "(?:am i|are we) (?:making|losing) (?:any |some )?money",
+  ],
   [-12, "come to in {base=batter}"],
   [
     10,

@@ -36,6 +36,11 @@ export function readCost(said: Reading, memory: Memory): Draft {
   if (order) return order;
   const money = packed(sums(reading), reading, before, memory);
   if (memory.slot === "price_for" && before.ordered) return pricedFor(before, costForSaid(reading));
+  // "6", where it was asked how many a box holds
+  const held =
+    memory.slot === "box_of" ? reading.amounts.find(({ dim }) => dim === "number")?.value : undefined;
+  if (held !== undefined)
+    return { ...before, boxed: undefined, macarons: held, box_of: held, price_for: held };
   if (memory.slot === "price_for") return { ...before, price_for: priceFor(reading, before) };
   const other = memory.follows && memory.slot === undefined ? resized(reading, before) : undefined;
   if (other) return { ...other, ...changeTo(before, other, memory) };
@@ -202,7 +207,8 @@ function readWant(reading: Reading, draft: Draft, before: Draft): Draft {
   if (says(reading, /break even/)) return { want: "break even" };
   if (says(reading, /mark ?-?up/)) return { want: "markup" };
   if (says(reading, /food cost/)) return { want: "food cost" };
-  if (says(reading, /margin|profit|percent/)) return { want: "margin" };
+  if (says(reading, /margin|profit|percent|(?:making|losing) (?:any |some )?money/))
+    return { want: "margin" };
   if (
     says(reading, /charge|price|sell (?:it|them|that) for|should i (?:ask|sell)/) &&
     draft.price === undefined

@@ -23,7 +23,6 @@ const forOrders = new RegExp(
   `^(?:${talk} )*for \\S*<number> (?:orders?|parties|customers?|\\S*<count=(?:boxes|batches)>|of those|such)(?: [?])?$`,
 );
 
-/** The bill of before for another number of macarons; undefined where no other number is said. */
 /** "no 12", "12 instead", behind a box of 6. */
 const otherBox =
   /^(?:(?:no|nope|sorry|i|mean|meant|make|it|that|ok|and|or|what|about|how|actually|wait|rather|say|if|its|boxes|a|the) )*\S*<number>(?: (?:instead|then|sorry|please|rather|\S*<count=macarons>|in it|(?:in|to|into) (?:a|each|the) box(?:<count=boxes>)?))*(?: [?.])?$/;
@@ -31,6 +30,7 @@ const otherBox =
 /** "12 in a box" is no margin. */
 const inABox = /<number>(?: \S*<count=macarons>)? (?:in|to|into) (?:a|each|the) box/;
 
+/** The bill of before for another number of macarons; undefined where no other number is said. */
 export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
   const priced = [...parts, "box_packaging" as const].some((key) => before[key] !== undefined);

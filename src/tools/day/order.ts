@@ -81,6 +81,19 @@ function runOf(base: Thing, reading: Reading): Run {
     else break;
     run.from = before.at[0];
   }
+  // "passion fruit ganache milk choc": said behind it
+  const kindBehind = reading.things.find(
+    (each) =>
+      each.chocolate &&
+      each.at[0] >= base.at[1] &&
+      /^ ?(?:\(|,|(?:in|with|of|made with) )? ?(?:some |a )?$/.test(
+        reading.text.slice(base.at[1], each.at[0]),
+      ) &&
+      !reading.things.some(
+        (other) => other.base && other.at[0] - each.at[1] >= 0 && other.at[0] - each.at[1] <= 1,
+      ),
+  );
+  if (base.base === "ganache" && kindBehind && !run.chocolate) run.chocolate = kindBehind;
   if (run.flavor || !base.base) return run;
   const behind = reading.things.find((each) => {
     const gap = reading.text.slice(base.at[1], each.at[0]);

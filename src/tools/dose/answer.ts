@@ -1,4 +1,5 @@
-import { essentialCaution, notFoodRule, whitener, whitenerRule } from "../../../data/rules/not-food.ts";
+import { notFoodRules } from "../../../data/rules/not-food.ts";
+import { whitener } from "../../../data/words/not-food.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { capital, percent, plain, weightRange } from "../lib/show.ts";
 import type { DoseInputs } from "./dose.ts";
@@ -13,7 +14,7 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
   if (inputs.not_food)
     return {
       status: "declined",
-      headline: `No dose: ${inputs.not_food} is not for eating. Leave it out, and throw out what it went into: ${notFoodRule}. Ask me with a food flavor or color in its place.`,
+      headline: `No dose: ${inputs.not_food} is not for eating. Leave it out, and throw out what it went into: ${notFoodRules.food.text}. Ask me with a food flavor or color in its place.`,
       cautions: ["If somebody has eaten it, call your local poison center."],
     };
   if (inputs.unweighable)
@@ -38,7 +39,7 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
     return whitener.test(inputs.colorant)
       ? {
           status: "declined",
-          headline: `There is no rule here for ${inputs.colorant}, so I give no figure: ${whitenerRule}. Elsewhere its label and your local food authority have the last word.`,
+          headline: `There is no rule here for ${inputs.colorant}, so I give no figure: ${notFoodRules.whitener.text}. Elsewhere its label and your local food authority have the last word.`,
         }
       : {
           status: "declined",
@@ -132,7 +133,7 @@ export function answerDose(said: DoseInputs, world: World): Outcome {
           cautions: [
             ...(outcome.cautions ?? []),
             ...dose.cautions,
-            ...(inputs.essential ? [essentialCaution] : []),
+            ...(inputs.essential ? [notFoodRules.essential.text] : []),
           ],
         }
       : {}),

@@ -11,10 +11,16 @@ const bare =
   /^(?:(?:and|ok|so|hm|what about|how about|what if|now|then|or|with|only|just|about|like|maybe|say|plus|if|i|we|use|take|used|using) )*\S*<(?:weight|number)>(?: (?:then|please|ok|instead|maybe))*(?: \?)?$/;
 const asDose = /(?:^| )(?:with|plus|use|take|used|using) \S*<(?:weight|number)>/;
 
-/** From here up a bowl is as likely as a dose; below it hardly anybody fills macarons from it. */
+/** From here up a bowl is as likely as a dose: 50 g fill some seven macarons of 38 mm (0.42 d² over 0.92, from memory). */
 const leastBowl_g = 50;
-/** So many times the most of the range is still a slip of the hand. */
+/** So many times the most of the range is still a slip of the hand. Common practice: spoons slip by one. */
 const slip = 2;
+/** Nobody stirs more than a third of a bowl's weight of flavor into it; from a third up it is another bowl. From memory. */
+const anotherBowl = 1 / 3;
+/** "how about 60": with that, a smaller one may be meant too. */
+const anotherBowlAsked = 1 / 4;
+/** A twelfth of the bowl, 8 %: where the range of fruit powder in buttercream ends. */
+const mostOfAny = 1 / 12;
 
 /**
  * @param loose the grams that were said, bound to nothing
@@ -34,11 +40,11 @@ export function readBareWeight(
   const asks = about || reading.mask.endsWith("?");
   const most = ((high_percent ?? 0) * base_g) / 100;
   const which: Draft = { which_g: loose, base_g };
-  if (asDose.test(reading.mask)) return loose < Math.max(base_g / 3, slip * most) ? flavor : which;
-  const isSmallBowl = base_g < 2 * leastBowl_g && loose >= base_g / 3;
-  if (loose <= Math.max(slip * most, base_g / 12) && (loose < leastBowl_g || asks)) return flavor;
+  if (asDose.test(reading.mask)) return loose < Math.max(base_g * anotherBowl, slip * most) ? flavor : which;
+  const isSmallBowl = base_g < 2 * leastBowl_g && loose >= base_g * anotherBowl;
+  if (loose <= Math.max(slip * most, base_g * mostOfAny) && (loose < leastBowl_g || asks)) return flavor;
   if (asks && loose < leastBowl_g) return isSmallBowl ? which : flavor;
-  if (loose >= base_g / (about ? 4 : 3)) return { base_g: loose };
+  if (loose >= base_g * (about ? anotherBowlAsked : anotherBowl)) return { base_g: loose };
   return loose >= leastBowl_g && !asks ? { base_g: loose } : which;
 }
 

@@ -1,6 +1,6 @@
 /** The bowl that was spoken of before, changed by this sentence: more of it, less of it, without one of its parts. */
 import { says, type Weighed } from "../lib/find.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
 
 /** "without the butter?": a part of the sum said before is left out. */
@@ -72,7 +72,7 @@ const withoutBowl: BaseWay = ({ reading, before }) => {
   const empty =
     /^(?:(?:hang on|wait|oh|no|sorry|but|and|so|the|my|empty|,) )*bowl\S* (?:itself |alone |on its own )?(?:weighs?|weighed|is \S*<(?:number|weight)> empty)|(?:thats|that is|that was|its) with the bowl\S* .*<(?:number|weight)>/;
   if (before?.base_g === undefined || !only || others.length > 0 || !says(reading, empty)) return undefined;
-  const bowl_g = only.dim === "weight" ? inBase(only.value, only.unit) : only.value;
+  const bowl_g = gramsOf(only);
   return bowl_g < before.base_g ? { base_g: before.base_g - bowl_g } : undefined;
 };
 

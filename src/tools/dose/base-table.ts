@@ -73,6 +73,8 @@ const whatLiesThere: BaseWay = (turn) => {
   const { reading, memory, base } = turn;
   const { mass } = memory.table;
   if (!mass || isElsewhere(turn)) return undefined;
+  // "lemon buttercream for those", behind batter: that is another bowl
+  if (mass.thing === "batter" && base !== undefined && base !== "batter") return undefined;
   // "gel for each", of a batch that nobody has split yet: what each weighs isn't known
   if (ofEachPart.test(reading.text) && reading.amounts.length === 0 && !partsOf(memory).length)
     return named({}, base ?? mixOf(mass.thing));

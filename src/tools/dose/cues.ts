@@ -1,4 +1,5 @@
 /** The signs of a dose question, of one that goes on from it, and of one behind another answer. */
+import { otherColorants } from "../../../data/words/not-food.ts";
 import { cues } from "../lib/cue.ts";
 
 const nameless = "(?!(?:of|more|extra|less|left|each|plain|in|into|to|too) )[a-z]+(?: [a-z]+)?";
@@ -17,7 +18,7 @@ export const doseCues = cues(
     "(?:how much|for|in|into|is|can|and|use|add|with) .. whiten(?:er|ers|ing)",
     "^(?:(?:liquid|powder|gel|food)\\S* )*whitener",
   ],
-  [4, "(?:air ?brush|lust(?:er|re) dust|petal dust|edible glitter)"],
+  [4, `(?:${otherColorants})`],
   [-9, "(?:water|ingredient=water>) activity"],
   [
     9,

@@ -120,7 +120,7 @@ export const dose = tool<DoseInputs>({
       inputs: { flavor_g: 9, base_g: 150, base: "buttercream" },
     },
     {
-      say: "tipped 14 g mint flavor in 200 g ganache, how much plain ganache to rescue it",
+      say: "tipped 14 g pear flavor in 200 g ganache, how much plain ganache to rescue it",
       inputs: { flavor_g: 14, base_g: 200, want: "mend" },
     },
     { say: "gel color for 460 g macaron batter", inputs: { dose: "gel color", base: "batter", base_g: 460 } },

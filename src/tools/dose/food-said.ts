@@ -1,5 +1,5 @@
 /** What is named for a bowl and has no row: no food at all, or a colorant that is neither gel nor powder color. */
-import { notFood, otherColorant, poisonous, whitener } from "../../../data/rules/not-food.ts";
+import { notFood, otherColorant, poisonous, whitener } from "../../../data/words/not-food.ts";
 import type { Reading, Thing } from "../contract/index.ts";
 import type { DoseInputs } from "./dose.ts";
 

@@ -164,7 +164,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   };
 }
 
-/** "60 macarons, 12 g filling each", "8 g in each of 48": g in one macaron; more than 40 g is a bowl. */
+/** "60 macarons, 12 g filling each", "8 g in each of 48": g in one macaron. The largest that are baked (60 mm) take 16 g by 0.42 d², from memory: from 40 g on it is a bowl. */
 function eachSaid(reading: Reading): number | undefined {
   const isEach =
     /<weight>(?: (?:of )?(?:\S*<[^>]*base=\S+|it|filling))? (?:each|apiece|a piece|in (?:each|every|one)|per (?:\S*<count=macarons|one|piece)|a \S*<count=macarons)|(?:each|every|per \S*<count=macarons\S*) (?:one )?(?:gets?|takes?|has|have|with)? ?\S*<weight>/;

@@ -3,7 +3,7 @@
 import { split } from "../../../data/rules/ganache.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says, weighed } from "../lib/find.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf } from "../lib/units.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readWant } from "./want-said.ts";
 
@@ -59,7 +59,7 @@ export function putRight(reading: Reading, memory: Memory): Draft | undefined {
   }
   const amount = reading.amounts.length === 1 ? reading.amounts[0] : undefined;
   if (!amount || amount.of || !slips.test(reading.mask)) return undefined;
-  const grams = amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value;
+  const grams = gramsOf(amount);
   if (added) {
     const had = { chocolate_g, cream_g };
     const next = { ...had, [added.part]: had[added.part] - added.grams + grams };
@@ -141,7 +141,7 @@ function lineRight(
   const isSlip =
     slips.test(reading.mask) || /^(?:make it|make that|say|try) \S*<(?:number|weight)>$/.test(reading.mask);
   if (!amount || more.length > 0 || amount.of || !isSlip) return undefined;
-  const grams = amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value;
+  const grams = gramsOf(amount);
   return { want: "composition", lines: [...lines], unsure_g: grams };
 }
 

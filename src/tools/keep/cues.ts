@@ -4,6 +4,11 @@ const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
 export const keepCues = cues(
+  // told of what happened, and no timer
+  [
+    12,
+    "^(?:(?:oh|no|so|and|ok|i|we|ive|oops|accidentally) )*(?:left|had|forgot|kept) (?:(?:them|it|these|those|the \\S+|\\S*<\\S+>) )?out (?:for |about |around |like )*{time}",
+  ],
   [
     14,
     "(?:which|what) (?:\\S+ )?dates?\\S* .. labels?",
@@ -43,7 +48,7 @@ export const keepCues = cues(
   ],
   [
     8,
-    "(?:temp\\S*|how cold|cold enough) .. (?:cool\\S* (?:box\\S*|bags?)|coolbox|coolbag|cooler|ice box\\S*|chiller|esky)",
+    "(?:temp\\S*|how cold|cold enough) .. (?:cool\\S* (?:box\\S*|bags?)|coolbox|coolbag|cooler|ice box\\S*|chiller)",
   ],
   [
     5,
@@ -230,6 +235,10 @@ export const keepGoesOn = cues(
   [
     14,
     "^(?:(?:and|so|ok|whats|what is|when is|which is) )*(?:the |their )?last day(?: (?:would be|is|then|the|be|for them|to eat them))*(?: [?])?$",
+  ],
+  [
+    16,
+    "^(?:(?:and|then|plus|oh|also|so) )*{time} (?:on|in|at) (?:the |a |my )?(?!(?:fridge|freezer|oven|mixer))\\S+ (?:as well|too|again|also)(?: [?])?$",
   ],
   [
     12,

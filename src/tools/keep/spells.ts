@@ -122,6 +122,11 @@ const shortTimes = (reading: Reading) =>
 
 const addsOn =
   /\b(?:another|more|again|on top|as well|too|plus|extra|before that|after that|later)\b|^(?:and|also|oh and|plus) .*\b(?:at|in|on) (?:the|a|my)\b/;
+/** "then 30 min in the sun": another spell. */
+const goesOn = /^(?:and |so |oh |but )*then\b/;
+/** A spell that is put right, or supposed: in the place of the one before. */
+const replaces =
+  /^(?:(?:oh|and|but|so) )*(?:no|nope|sorry|actually|wait|oops|i meant|it was|they were|only|just|what if|if|suppose)\b|\b(?:instead|not|only|in all|total|altogether|rather)\b/;
 const inCold = /\b(?:fridge|freezer|freez\w*|refrigerat\w*|cool ?box|oven|mixer|chill\w*)\b/;
 
 /** The day that each time belongs to, where the turn says so: the day named nearest to it. */
@@ -165,7 +170,12 @@ function ownSpells(reading: Reading, before: Draft | undefined): Draft {
       ...(before.out_min === undefined ? clockKept : { out_min: before.out_min }),
       out_earlier_min: sum,
     };
-  if (day === -1 || addsOn.test(reading.text))
+  // "today 50 min", "and 45 min this morning": a time with its own day is a spell of its own
+  const ofDay =
+    reading.whens.some(
+      ({ days, part, minute }) => minute === undefined && (days === 0 || days === -1 || part),
+    ) && !replaces.test(reading.text);
+  if (day === -1 || ofDay || goesOn.test(reading.text) || addsOn.test(reading.text))
     return {
       ...(before.out_min === undefined ? clockKept : { out_min: before.out_min }),
       out_earlier_min: (earlier_min ?? 0) + sum,
@@ -203,6 +213,11 @@ function hourNow(reading: Reading): Draft["out_until"] {
     );
   });
   if (said) return placeless(said);
+  // "now 11": an hour by itself
+  const bare = /\bnow(?: its| it is)? (\d{1,2})(?= (?:ok|okay|safe|fine|still|and|can)\b| ?[,?]|$)/.exec(
+    reading.text,
+  )?.[1];
+  if (bare && Number(bare) < 24) return { minute: Number(bare) * 60 };
   const dotted = /\bnow(?: its| it is)? (\d{1,2})[.](\d{2})\b|\b(?:its|it is) (\d{1,2})[.](\d{2}) now\b/.exec(
     reading.text,
   );

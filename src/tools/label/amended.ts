@@ -39,8 +39,19 @@ export function amended(reading: Reading, { last }: Memory, said: readonly Line[
     return lines.length < before.lines.length ? { ...before, lines } : undefined;
   }
   if (said.length > 0) {
-    const others = before.lines.filter(({ name }) => !said.some((each) => isKind(each.name, name)));
-    return { ...before, lines: [...others, ...said] };
+    // "swap the butter for 40 g hazelnut paste": what stands before "for" goes
+    const swap = /\b(?:swap|swapped|replace|replaced|exchange|change)\b.*?\b(?:for|with|by|to)\b/.exec(
+      reading.text,
+    );
+    const end = swap ? swap.index + swap[0].length : 0;
+    const swapped = foods.filter(({ at }) => at[0] < end);
+    const stays = before.lines.filter(({ name }) => !swapped.some((each) => isKind(nameOf(each), name)));
+    // "10 g more butter" comes on top of what there is
+    const onTop = /\b(?:add|more|another|extra|plus)\b/.test(reading.text);
+    const had = (name: string) => stays.find((each) => isKind(name, each.name))?.grams ?? 0;
+    const now = said.map((each) => (onTop ? { ...each, grams: each.grams + had(each.name) } : each));
+    const others = stays.filter(({ name }) => !said.some((each) => isKind(each.name, name)));
+    return { ...before, lines: [...others, ...now] };
   }
   const [food, ...more] = foods;
   if (!food || more.length > 0) return undefined;

@@ -2,7 +2,7 @@
 import type { Memory, Reading, Span, Thing } from "../contract/index.ts";
 import { nameOf, readLines, sameIngredient } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf, inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import { amended } from "./amended.ts";
 import type { LabelInputs } from "./label.ts";
@@ -238,7 +238,9 @@ function bareWeight({ mask, amounts, things }: Reading): number | undefined {
       mask,
     );
   if (!isBare || !only || more.length > 0 || things.length > 0 || only.of) return undefined;
-  return only.dim === "weight" ? inBase(only.value, only.unit) : only.value;
+  // "make it 24" may be labels: a bare number counts only where something is put right
+  const isRight = /^(?:no|nope|oh|oops|sorry|actually|wait|i meant|i mean)\b/.test(mask);
+  return only.dim === "weight" || isRight ? gramsOf(only) : undefined;
 }
 
 /** "call it Raspberry Cloud": as she typed it. */

@@ -38,3 +38,6 @@ export function fahrenheit(value_c: number): number {
 export function grams(amount: Amount | undefined): number | undefined {
   return amount?.dim === "weight" ? inBase(amount.value, amount.unit) : undefined;
 }
+
+/** Grams of a weight, and of a bare number that stands where a weight was meant: "no, 90". */
+export const gramsOf = (amount: Amount): number => grams(amount) ?? amount.value;

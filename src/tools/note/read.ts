@@ -32,7 +32,7 @@ const removes = new RegExp(
   `^${leads}(?:delete|remove|scrap|erase|forget) (?:that|the|my|this|last) (?:.*(?:note|entry|batch|<taste\\S* one)|(?:last |latest )?one$)`,
 );
 const takesBack =
-  /^(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
+  /^(?!wait \S*<time>$)(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 const tellsAllergy =
@@ -48,7 +48,7 @@ const remarksLast =
   /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*make (?:that|it) (?:an? )?\S*<number> out of /;
 /** "rating 7", "oh and rested 40 min", right behind a note. */
 const goesOn =
-  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\S*)? (?:an? )?\S*<number)/;
+  /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven(?: was| at| set to)|(?<=^(?:oh|and|also|plus|forgot) (?:and )?)oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\S*)? (?:an? )?\S*<number)/;
 const drops =
   /^(?:(?:oh|no|ok|actually|sorry|,) )*(?:never ?mind|nevermind|forget it|nothing|cancel|stop|skip it|leave it|no)(?: |$)/;
 const asks = /(?:^| )(?:how|what|whats|which|when|why|who|whos|where)(?: |$)|\?/;

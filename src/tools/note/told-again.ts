@@ -14,14 +14,16 @@ const was =
 /** Signs that count only behind a note. */
 export const toldAgain: readonly string[] = [
   // "and 16 min"; "16 min" alone may be a timer
-  `^(?:(?:and|oh|also|plus|no|sorry|actually|oops|wait|correction|,|:) )+(?:{time}|{temperature})${tails}`,
+  // "wait 5 min" tells of no bake
+  `^(?!wait {time})(?:(?:and|oh|also|plus|no|sorry|actually|oops|wait|correction|,|:) )+(?:{time}|{temperature})${tails}`,
   `^${leads}(?:it|that|they|this|there|those|(?:the |my )?(?:oven|time|heat|temp|temperature|bake|baking|rest|resting|count|{step=bake}|{step=rest})) ${was} ${hedges}${figure}${tails}`,
   `^${leads}(?:(?:i|we|they|it|them) )*(?:baked|rested|matured|made|cooled|chilled|dried|stood|aged)(?:<\\S*>)? (?:(?:them|it|mine|those|the shells|the lot) )?${hedges}${figure}${tails}`,
   // "i baked them at 155 for 15 min"
   `^${leads}(?:(?:i|we) )*baked(?:<\\S*>)? (?:(?:them|it|mine|those|the shells|the lot) )?${hedges}${figure} (?:(?:and|,) )?(?:for|at) ${hedges}${figure}${tails}`,
-  `^${leads}(?:the |my )?oven ${hedges}${figure}${tails}`,
+  // "oven 160" alone may be set now
+  `^(?:(?:oh|no|sorry|actually|oops|correction|,|:) )+(?:the |my )?oven ${hedges}${figure}${tails}`,
   `^${leads}(?:should be|should say|should have been|ought to be) ${hedges}${figure}${tails}`,
-  `^${leads}(?:make|change|set|put) (?:that|it|this) (?:to )?${figure}${tails}`,
+  `^${leads}(?:make|change) (?:that|it|this) (?:to )?${figure}${tails}`,
   `^${leads}(?:(?:id|i would|i) (?:say|give it|call it)|more like|make (?:it|that)|its|it was|that was|say)? ?(?:an? |more like )?(?:\\S*/(?:5|10)<number,fraction>|{number} out of {number})(?: (?:really|actually|instead|then|i think|sorry))*$`,
   // "38 not 40": the second is left out before it comes here
   `^${leads}${figure}(?: (?:really|actually|sorry|i mean|i meant|instead))+$`,

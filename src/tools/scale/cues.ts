@@ -6,6 +6,10 @@ const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granula
 
 export const scaleCues = cues(
   [
+    7,
+    "how much of (?:everything|each thing|each ingredient|all of it|all the ingredients) .. {count=shells}",
+  ],
+  [
     6,
     "{weight} (?:of )?{base=batter} .. (?:breakdown|break (?:it|that) down|each ingredient|how much of each|what goes in(?:to)? it)",
   ],
@@ -312,6 +316,7 @@ export const scaleAfter = {
   shells: cues([
     14,
     "(?:come|comes|came) to in ingredients",
+    "^(?:(?:and|so|ok|what about|how about) )*(?:the |my )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar)}(?: then| too)?(?: [?])?$",
     "(?:in|as) ingredients(?: [?])?$",
     "^(?:(?:and|so|ok|what about|how much is|how much) )*(?:the )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar|whites)} in (?:it|that|there)(?: (?:then|please))?(?: [?])?$",
   ]),

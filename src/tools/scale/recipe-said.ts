@@ -1,7 +1,7 @@
 /** The recipe's lines apart from what is at hand, and the recipe that was listed, saved or shown before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf, inBase } from "../lib/units.ts";
 import type { ScaleInputs } from "./scale.ts";
 
 type Draft = Partial<ScaleInputs>;
@@ -101,7 +101,7 @@ export function stockOfOne(reading: Reading, weights: readonly Weighed[]): Draft
       /(?:have|got|only|but|ive|left|just)(?: \S+){0,2} $/.test(reading.text.slice(0, each.at[0])),
   );
   if (!own) return undefined;
-  const grams = own.dim === "weight" ? inBase(own.value, own.unit) : own.value;
+  const grams = gramsOf(own);
   return { lines: [{ name, grams: only.grams }], have: [{ name, grams }] };
 }
 

@@ -174,5 +174,5 @@ function shareAgain({ amounts, text }: Reading): Draft | undefined {
     : undefined;
 }
 
-/** A bottle that is dosed by more than this says so in percent. */
+/** No bottle is dosed by more, in percent; a larger bare number is something else. Common practice. */
 const mostBare = 30;

@@ -2,7 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf } from "../lib/units.ts";
 import { ofBottle, ofDosed, readBottle } from "./bottle-said.ts";
 import { boughtList } from "./bought-list.ts";
 import { bought, entriesOf, prices } from "./entries.ts";
@@ -65,7 +65,9 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
   // "forget mint": what is in stock, else the bottle
   const bottled = reading.things.find((each) => each.taste && memory.names.bottles.includes(each.taste));
-  if (does === "forget" && bottled?.taste)
+  const isWhole =
+    bottled && /^(?: bottle\S*| flavou?r\S*| please| pls)*$/.test(reading.text.slice(bottled.at[1]));
+  if (does === "forget" && bottled?.taste && isWhole)
     return { does, taste: bottled.taste, ...(entries.length > 0 ? { entries } : {}) };
   if (does === "list" && taste && says(reading, /bottle|label/)) return { does: "ask", taste };
   if (does === "list") return { does };
@@ -122,7 +124,7 @@ function looseOf({ things, amounts }: Reading, { follows }: Memory, before: Draf
   );
   const isNamed = things.some((each) => each.ingredient || each.chocolate || each.taste);
   return follows && amount && others.length === 0 && !isNamed && (before?.entries?.length ?? 0) > 1
-    ? Math.abs(amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value)
+    ? Math.abs(gramsOf(amount))
     : undefined;
 }
 

@@ -1,5 +1,6 @@
 /** Works sizes out, forward from an order or back from a bowl. Counts are cut off exactly, never by a float's whim. */
 import type { Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import { white_g } from "../lib/find.ts";
 import { houseOf } from "../lib/house.ts";
 import { learned, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
@@ -25,7 +26,10 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   };
   const onTray = said.on_tray ?? shellsOnTray(size.diameter_mm, world.bench);
   if (said.want === "boxes") return inBoxes(said);
-  if (said.want === "finished") return finished(said.macarons ?? 1, size, world);
+  if (said.want === "finished")
+    return said.macarons === undefined
+      ? asking("How many macarons are in them?", "macarons")
+      : finished(said.macarons, size, world);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.baked_g !== undefined) return unbaked(said.baked_g, world);

@@ -24,14 +24,16 @@ const goneBefore =
   /\b(?:break|broke|crack|cracked|lose|lost|eat|ate|keep|kept|drop|dropped|burn|burnt|ruin|ruined|minus|less|without|throw out|threw out|bin|binned) (?:about )?$/;
 
 /** "and if 4 break": macarons that go into no box. */
-const broken = ({ amounts, text }: Reading): Amount | undefined =>
-  amounts.find(
+const broken = (reading: Reading): Amount | undefined =>
+  reading.amounts.find(
     (each) =>
+      // "i keep 6 in a box" says what a box holds
+      !holdsSo(reading, each) &&
       each.dim === "number" &&
       each.unit === "" &&
       !each.fraction &&
       Number.isInteger(each.value) &&
-      (goneBehind.test(text.slice(each.at[1])) || goneBefore.test(text.slice(0, each.at[0]))),
+      (goneBehind.test(reading.text.slice(each.at[1])) || goneBefore.test(reading.text.slice(0, each.at[0]))),
   );
 
 /** "and 2 for us", behind some that broke: those are gone too; "and if 6 break" is another guess. */

@@ -25,6 +25,8 @@ export function readShells(reading: Reading, memory: Memory): Draft | Draft[] {
   if (boxes) return boxes;
   const weighs = finishedWeight(reading, memory);
   if (weighs) return weighs;
+  const lost = lostSome(reading, memory);
+  if (lost) return lost;
   const sizes = severalSizes(reading);
   if (sizes) return sizes;
   const bowl = ofBowl(reading, memory) ?? eggsFor(reading);
@@ -101,10 +103,27 @@ const asksFinished =
 function finishedWeight(reading: Reading, { table }: Memory): Draft | undefined {
   if (!says(reading, asksFinished)) return undefined;
   const size = diameter(reading) ?? table.diameter_mm;
-  const macarons = reading.amounts.find(
-    (each) => each.dim === "number" && each.unit === "" && !each.fraction,
-  )?.value;
+  const number = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+  // "how much do 2 boxes weigh", of boxes of nobody knows how many
+  if (number?.of?.count === "boxes") return { want: "finished" };
+  const macarons = number?.value;
   return { want: "finished", macarons: macarons ?? 1, ...(size === undefined ? {} : { diameter_mm: size }) };
+}
+
+/** "the kids ate 6 shells", of those that were piped: what is left still pairs up. */
+function lostSome(reading: Reading, { table }: Memory): Draft | undefined {
+  const [only, ...more] = reading.amounts;
+  const isLost =
+    /(?:^| )(?:ate|eaten|lost|dropped|gave away|smashed|binned|threw away|tossed) (?:about |only )?\S*<number> (?:of (?:the|my) )?\S*<count=shells/;
+  if (!only || more.length > 0 || table.shells === undefined || !says(reading, isLost)) return undefined;
+  return only.value < table.shells
+    ? {
+        shells: table.shells - only.value,
+        lost: only.value,
+        want: "macarons",
+        ...(table.diameter_mm === undefined ? {} : { diameter_mm: table.diameter_mm }),
+      }
+    : undefined;
 }
 
 /** "40 shells at 35 mm and 40 at 45 mm": each size for itself. */

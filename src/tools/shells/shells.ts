@@ -19,6 +19,8 @@ export const inputs = later(() =>
     of_batter: z.optional(z.boolean()),
     /** Whites for the house formula, from which the batter follows. */
     whites_g: z.optional(weight_g),
+    /** Shells that are gone of those that were piped; `shells` are what is left. */
+    lost: z.optional(count("shells")),
     /** What an egg weighs in its shell: it says nothing of its white. */
     egg_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),

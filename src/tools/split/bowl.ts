@@ -1,7 +1,7 @@
 /** The bowl that is split: its weight as it was said or lies on the table, and what it weighs empty. */
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says } from "../lib/find.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf, inBase } from "../lib/units.ts";
 import type { SplitInputs } from "./split.ts";
 
 type Draft = Partial<SplitInputs>;
@@ -102,7 +102,7 @@ export function emptyBowl(reading: Reading): number | undefined {
       ) ||
         /^ empty\b/.test(reading.text.slice(each.at[1]))),
   );
-  return amount && (amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value);
+  return amount && gramsOf(amount);
 }
 
 /** "same split for 480": more than any number of bowls, a new weight for the shares said before. */

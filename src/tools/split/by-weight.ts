@@ -1,18 +1,16 @@
 /** Parts by their weights: listed with a unit, told as heavy bare numbers, put right, or taken off before the others share. */
 import type { Amount, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf, inBase } from "../lib/units.ts";
 import { shareOf } from "./names.ts";
 import { differing, partMore } from "./relations.ts";
 import type { Draft, Said } from "./said.ts";
-
-const grams = (each: Amount): number => (each.dim === "weight" ? inBase(each.value, each.unit) : each.value);
 
 /** "pink 100 g more than white". */
 export function grown({ reading, memory, before, bowl }: Said): Draft | undefined {
   const more = partMore(reading, (before && memory.table.parts) || []);
   if (more) return { weights: more, by: reading.said };
-  const apart = differing(reading, bowl ? grams(bowl) : memory.table.mass?.grams);
+  const apart = differing(reading, bowl ? gramsOf(bowl) : memory.table.mass?.grams);
   return apart && { weights: apart, by: reading.said };
 }
 
@@ -39,11 +37,11 @@ export function othersEqual({ reading, before, memory }: Said): Draft | undefine
     /(?:others|other ones|other two|other three|rest|remaining\S*)\S*(?:<\S*>)? (?:are |is |be |stay |split |shared? )*(?:equal\S*|even\S*|the same)/;
   if (!only || more.length > 0 || !ways || ways < 2 || total === undefined || !says(reading, says_so))
     return undefined;
-  const share = (total - grams(only)) / (ways - 1);
+  const share = (total - gramsOf(only)) / (ways - 1);
   if (share <= 0) return undefined;
   return {
     total_g: total,
-    weights: [{ size: grams(only) }, ...Array.from({ length: ways - 1 }, () => ({ size: share }))],
+    weights: [{ size: gramsOf(only) }, ...Array.from({ length: ways - 1 }, () => ({ size: share }))],
   };
 }
 

@@ -1,6 +1,6 @@
 /** "pink twice as much as white", "100 g more pink than white": parts that are said by how they stand to one another. */
 import type { Amount, Reading, Thing } from "../contract/index.ts";
-import { inBase } from "../lib/units.ts";
+import { gramsOf } from "../lib/units.ts";
 import type { SplitInputs } from "./split.ts";
 
 type Share = NonNullable<SplitInputs["parts"]>[number];
@@ -102,8 +102,7 @@ export function partMore(
   const part = parts.find((each) => named.length === 1 && named[0] && nameOf(named[0]) === each.name);
   if (!amount || others.length > 0 || !said || !part || parts.length < 2 || / than /.test(reading.text))
     return undefined;
-  const step =
-    (said === "less" ? -1 : 1) * (amount.dim === "weight" ? inBase(amount.value, amount.unit) : amount.value);
+  const step = (said === "less" ? -1 : 1) * gramsOf(amount);
   const total = parts.reduce((sum, each) => sum + each.grams, 0);
   const size = part.grams + step;
   if (size <= 0 || size >= total) return undefined;
@@ -126,7 +125,7 @@ export function differing(reading: Reading, total_g: number | undefined): Share[
   const other = smaller && names.find((name) => name !== nameOf(smaller));
   if (!smaller || !other) return undefined;
   const isLess = /^ (?:less|lighter)/.test(reading.text.slice(by.at[1]));
-  const grams = (isLess ? -1 : 1) * (by.dim === "weight" ? inBase(by.value, by.unit) : by.value);
+  const grams = (isLess ? -1 : 1) * gramsOf(by);
   const more = (total_g + grams) / 2;
   if (more <= 0 || more >= total_g) return undefined;
   const sizes = new Map([

@@ -2,6 +2,11 @@
 import { cues } from "../lib/cue.ts";
 
 export const timerCues = cues(
+  // told of what stood out of the fridge
+  [
+    -12,
+    "(?:left|had|forgot|kept) (?:(?:them|it|these|those|the \\S+|\\S*<\\S+>) )?out (?:for |about |around |like )*{time}",
+  ],
   [
     9,
     "^(?:(?:and|so|ok) )*(?:what time|whats the time|what is the time|when|what hour) (?:will (?:it|that) be|is it|is|would (?:it|that) be)(?: (?:in|after) {time}| {time}| now)?(?: [?])?$",

@@ -139,6 +139,7 @@ export const trouble = tool<TroubleInputs>({
       14,
       "^(?:(?:oh|no|ugh|now|and|but|help) )*(?:it|its|it has|its just|it just) (?:all )?(?:split|curdled|broke|broken|separated)(?:<\\S+)?(?: [!?.])?$",
       "^(?:(?:oh|no|ugh|now|and|but|help) )*(?:it|its|it has|its just|it just) (?:all )?{symptom}",
+      "^(?:(?:oh|no|ugh|now|and|but|help) )*(?:its|it is|its gone|it went) (?:too |very |really |all |a bit )*\\S+<(?:loose|stiff|soupy)_\\S+>(?: (?:now|again|still|though))*(?: [?.!])?$",
     ]),
   },
   goesOn: cues(
