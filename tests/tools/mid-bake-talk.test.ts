@@ -102,3 +102,13 @@ test("a box's price is held against a box", async () => {
   expect(await talk("cost 9 for 24, sell 6 a box")).toMatchObject({ tool: "cost", status: "asking" });
   expect((await talk("cost 9 for 24, sell 6 a box", "6")).of("margin")?.value).toBe(62.5);
 });
+
+test.each(["i sleep an hour later", "my sister comes an hour later"])("moves no plan: %s", async (say) => {
+  const order = "24 macs for tomorrow 3pm when do i start";
+  const [plan, after] = [await talk(order), await talk(order, say)];
+  expect(after.headline).toContain(plan.headline.replace(/^Start /, ""));
+});
+test("work till an hour is her own start, and no hour of being ready", async () => {
+  const answer = await talk("24 macs for tomorrow 3pm when do i start", "i have work till 5");
+  expect(answer.headline).toMatch(/^Start 17:00/);
+});

@@ -35,7 +35,7 @@ const noSooner = new RegExp(
 );
 /** "i wont be home till 3 pm", "im free from 2": of the day that the plan starts on. */
 const away = new RegExp(
-  `^(?:(?:and|but|so|oh|sorry|ok|no|actually) )*(?:i|im|ill|ive|we|were) (?:\\S+ ){0,3}?(?:home|back|free|busy|away|out|working|at work|there|in|kitchen)(?: (?:at|in|the|home|kitchen|work))*(?: (?:before|till|until|from|by|at|after))? ${moment}${tail}`,
+  `^(?:(?:and|but|so|oh|sorry|ok|no|actually) )*(?:i|im|ill|ive|we|were) (?:\\S+ ){0,3}?(?:home|back|free|busy|away|out|work|working|at work|there|in|kitchen)(?: (?:at|in|the|home|kitchen|work))*(?: (?:before|till|until|from|by|at|after))? ${moment}${tail}`,
 );
 const startsAt = new RegExp(
   `^${lead}(?:the |my )?${begin}${work}(?: time)?(?: (?:at|from|by|on|around|about|to|is|should be|to be|will be|be|moves to|moved to))* ${moment}${tail}`,
@@ -57,9 +57,9 @@ const shiftAlone = new RegExp(
   `^${lead}(?:want (?:it|them) )?(?:about )?${length} (earlier|sooner|later)(?: than (?:that|planned))?${tail}`,
 );
 
-/** "the party is an hour later", "pickup moved 30 min earlier": what isn't a step of the bake moves its end. */
+/** "the party is an hour later", "pickup moved 30 min earlier": what the bake is for moves its end, and nothing else does. */
 const shiftOfAny = new RegExp(
-  `^(?:(?!timer|alarm|remind|note|fill|bak|pip|rest|box|matur|weigh|sift|whip|cool|mix|chill|set )[a-z]+ ){1,7}${length} (earlier|sooner|later)${tail}`,
+  `^(?!.*(?:^| )(?:i|my|sleep|wake|timer|alarm|remind|note)(?: |$))(?=.*(?:^| )(?:party|pickup|pick up|picks?|picking|collection|collects?|collecting|delivery|guests?|wedding|dinner|lunch|customers?|client|order|event|birthday|market|stall|shower|fair|hand ?over|they|she|he|everything|it|that|all)(?: |$))(?:[a-z]+ ){1,7}${length} (earlier|sooner|later)${tail}`,
 );
 
 const isDay = ({ days, weekday, day }: Partial<When>): boolean =>
