@@ -15,6 +15,8 @@ const cases: Case[] = [
   ["batter for 40 macarons|almond flour?", "scale", { "almond flour": 198.262246 }],
   // 33 of them: 33 × 6.0648 / 0.92 = 217.541739, butter a half of it
   ["how many macarons from 531 g batter|lemon buttercream for those", "buttercream", { butter: 108.77087 }],
+  // 2 × 0.87 × 7.6532 + 6.0648 g each, 12 of them
+  ["how much do 2 boxes of 6 macarons weigh", "shells", { filled: 232.576416 }],
 ];
 
 describe("the last answer of an exchange", () => {

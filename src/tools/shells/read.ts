@@ -103,10 +103,16 @@ const asksFinished =
 function finishedWeight(reading: Reading, { table }: Memory): Draft | undefined {
   if (!says(reading, asksFinished)) return undefined;
   const size = diameter(reading) ?? table.diameter_mm;
-  const number = reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction);
+  const numbers = reading.amounts.filter(
+    ({ dim, unit, fraction }) => dim === "number" && unit === "" && !fraction,
+  );
+  const isHeld = (each: Amount) =>
+    each.of?.count !== "boxes" || /\bbox(?:es)? (?:of|with) $/.test(reading.text.slice(0, each.at[0]));
+  const held = numbers.find(isHeld)?.value;
+  const boxes = numbers.find((each) => !isHeld(each))?.value;
   // "how much do 2 boxes weigh", of boxes of nobody knows how many
-  if (number?.of?.count === "boxes") return { want: "finished" };
-  const macarons = number?.value;
+  if (boxes !== undefined && held === undefined) return { want: "finished" };
+  const macarons = held === undefined ? undefined : held * (boxes ?? 1);
   return { want: "finished", macarons: macarons ?? 1, ...(size === undefined ? {} : { diameter_mm: size }) };
 }
 
