@@ -114,3 +114,16 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
     lines?.length || inputs.ingredients !== undefined ? fromLines + (inputs.ingredients ?? 0) : undefined;
   return { parts, total, ...(ingredients !== undefined ? { ingredients } : {}), currency, own, assumed };
 }
+
+/** The share of one box in what all of them cost. */
+export const ofOneBox = (bill: Bill, boxes: number): Bill => ({
+  ...bill,
+  total: bill.total / boxes,
+  parts: [
+    {
+      name: "a box",
+      amount: bill.total / boxes,
+      sum: `${moneyText(bill.total, bill.currency)} / ${plain(boxes)} boxes`,
+    },
+  ],
+});

@@ -4,12 +4,11 @@ import { asking } from "../lib/asking.ts";
 import { moneyText } from "../lib/money.ts";
 import { plain } from "../lib/show.ts";
 import { currencyOf } from "./bill.ts";
+import { forEachBox } from "./box-sum.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Sum } from "./money.ts";
 
 type Draft = Partial<CostInputs>;
-
-const eachBox = /^ ?(?:(?:for|per|a|an|each|every|one|\/|the) ?)+(?:box|bag|pack)\b/;
 
 /** "sell each box at", "12 boxes of 6 at". */
 const boxAt =
@@ -36,7 +35,8 @@ export function readBoxesSold(reading: Reading, money: readonly Sum[], draft: Dr
   const { text } = reading;
   const isEach = money.some(
     ({ use, amount }) =>
-      use === "price" && (eachBox.test(text.slice(amount.at[1])) || boxAt.test(text.slice(0, amount.at[0]))),
+      use === "price" &&
+      (forEachBox.test(text.slice(amount.at[1])) || boxAt.test(text.slice(0, amount.at[0]))),
   );
   const counted = isEach && draft.price !== undefined ? countOf(reading, money) : undefined;
   const known = counted ?? (before.price === undefined ? undefined : before.boxes);
@@ -45,7 +45,7 @@ export function readBoxesSold(reading: Reading, money: readonly Sum[], draft: Dr
     const ofBox = money.some(
       ({ use, amount }) =>
         use === "cost" &&
-        (eachBox.test(text.slice(amount.at[1])) ||
+        (forEachBox.test(text.slice(amount.at[1])) ||
           /^ ?(?:each|apiece)\b/.test(text.slice(amount.at[1])) ||
           /\b(?<!\d )(?:box|each) costs?(?: me)? $/.test(text.slice(0, amount.at[0]))),
     );

@@ -1,6 +1,7 @@
 /** What a question about money takes over from the one before, and what it changes in it. */
 import type { Memory } from "../contract/index.ts";
 import { sameIngredient } from "../lib/lines.ts";
+import { aimOf, aims } from "./aim.ts";
 import type { CostInputs } from "./cost.ts";
 
 type Draft = Partial<CostInputs>;
@@ -20,17 +21,12 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
   const own =
     said.lines || said.cost !== undefined || said.ingredients !== undefined || said.formula !== undefined;
   if (!follows && own) return said;
-  const { margin_percent, markup_percent, food_cost_percent, price, price_for, ...others } = before;
-  const { want: _want, was: _was, ...parts } = others;
-  const share = {
-    ...(margin_percent !== undefined ? { margin_percent } : {}),
-    ...(markup_percent !== undefined ? { markup_percent } : {}),
-    ...(food_cost_percent !== undefined ? { food_cost_percent } : {}),
-  };
-  const newShare =
-    said.margin_percent !== undefined ||
-    said.markup_percent !== undefined ||
-    said.food_cost_percent !== undefined;
+  const { price, price_for, want: _want, was: _was, ...others } = before;
+  const parts: Draft = Object.fromEntries(
+    Object.entries(others).filter(([key]) => !aims.some((each) => each === key)),
+  );
+  const aim = aimOf(before);
+  const newShare = aimOf(said) !== undefined;
   const kept: Draft =
     said.lines || said.formula !== undefined
       ? {}
@@ -39,7 +35,7 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
         : withPrices(parts, said);
   const keptPrice = price !== undefined && !newShare && !said.lines ? { price } : {};
   const keptFor = price_for !== undefined && !newShare && !own ? { price_for } : {};
-  const keptShare = !newShare && said.price === undefined && !said.lines ? share : {};
+  const keptShare = !newShare && said.price === undefined && !said.lines && aim ? { [aim]: before[aim] } : {};
   return { ...kept, ...keptPrice, ...keptFor, ...keptShare, ...ofMacarons(before, own), ...said };
 }
 

@@ -3,6 +3,7 @@ import type { Outcome } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
+import { type Scalable, scaled, spent, spentInAll, spentWithWork } from "./scaled.ts";
 
 export interface Level {
   inputs: CostInputs;
@@ -35,52 +36,51 @@ export function levelled(inputs: CostInputs): Level | Outcome {
   if (part && cost_for !== macarons && cost_for !== undefined) return ofPart(inputs, macarons, cost_for);
   if (cost_for === undefined || price_for === undefined || cost_for === price_for)
     return { inputs: withCount(inputs, cost_for ?? price_for), sums: [] };
-  const whole = Math.max(cost_for, price_for);
-  const sums: string[] = [];
-  const up = (name: string, amount: number | undefined, from: number) => {
-    if (amount === undefined || from === whole) return amount;
-    const times = whole / from;
-    sums.push(
-      `${name} for ${plain(whole)}: ${plain(times, 4)} × ${plain(amount)} = ${plain(amount * times)}`,
-    );
-    return amount * times;
-  };
+  const [few, whole] = [Math.min(cost_for, price_for), Math.max(cost_for, price_for)];
+  const grown = scaled(inputs, cost_for < price_for ? spent : ["price"], whole, few);
   return {
-    inputs: {
-      ...inputs,
-      ...defined("cost", up("cost", inputs.cost, cost_for)),
-      ...defined("ingredients", up("ingredients", inputs.ingredients, cost_for)),
-      ...defined("price", up("price", inputs.price, price_for)),
-      macarons: whole,
-    },
-    sums,
+    inputs: { ...inputs, ...grown, macarons: whole },
+    sums: written(
+      inputs,
+      grown,
+      (name, was, now) =>
+        `${name} for ${plain(whole)}: ${plain(whole / few, 4)} × ${plain(was)} = ${plain(now)}`,
+    ),
   };
 }
 
-/** What some of them cost, where a price of others is known. */
+/** What some of them cost, where a price of others is known. What all was packed in counts where it was said for all. */
 function ofPart(inputs: CostInputs, macarons: number, cost_for: number, packed = false): Level {
-  const sums: string[] = [];
-  const of = (name: string, amount: number | undefined) => {
-    if (amount === undefined) return undefined;
-    const share = (amount * macarons) / cost_for;
-    sums.push(
-      `${name} of ${plain(macarons)}: ${plain(amount)} × ${plain(macarons)} / ${plain(cost_for)} = ${plain(share, 4)}`,
-    );
-    return share;
+  const part = scaled(inputs, packed ? spentInAll : spentWithWork, macarons, cost_for);
+  return {
+    inputs: { ...inputs, ...part, cost_for: macarons },
+    sums: written(
+      inputs,
+      part,
+      (name, was, now) =>
+        `${name} of ${plain(macarons)}: ${plain(was)} × ${plain(macarons)} / ${plain(cost_for)} = ${plain(now, 4)}`,
+    ),
   };
-  const cost = defined("cost", of("cost", inputs.cost));
-  const ingredients = defined("ingredients", of("ingredients", inputs.ingredients));
-  // the hours went into all of them too
-  const work = {
-    ...defined("labor", of("work", inputs.labor)),
-    ...defined("labor_min", of("minutes of work", inputs.labor_min)),
-  };
-  // what it all was packed in, unless it was said for this part alone
-  const packaging = packed ? defined("packaging", of("packaging", inputs.packaging)) : {};
-  return { inputs: { ...inputs, ...cost, ...ingredients, ...work, ...packaging, cost_for: macarons }, sums };
 }
 
-const defined = (key: string, value: number | undefined) => (value === undefined ? {} : { [key]: value });
+const names: Readonly<Record<Scalable, string>> = {
+  cost: "cost",
+  ingredients: "ingredients",
+  labor: "work",
+  labor_min: "minutes of work",
+  packaging: "packaging",
+  price: "price",
+};
+
+/** Each sum that was scaled, written out. */
+const written = (
+  before: CostInputs,
+  now: ReturnType<typeof scaled>,
+  line: (name: string, was: number, now: number) => string,
+): string[] =>
+  (Object.entries(now) as [Scalable, number][]).map(([key, amount]) =>
+    line(names[key], before[key] ?? 0, amount),
+  );
 
 /** "24 cost me $16": how many it is for is how many there are, where nothing else was said. */
 const withCount = (inputs: CostInputs, count: number | undefined): CostInputs =>

@@ -1,6 +1,7 @@
 /** How many macarons a question of money is about, and how many boxes. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, says } from "../lib/find.ts";
+import { forEachBox } from "./box-sum.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Sum } from "./money.ts";
 import { shareSaid } from "./said-share.ts";
@@ -26,12 +27,7 @@ export function wholeOf(
 ): number | undefined {
   const boxed = perBox(reading);
   if (boxed === undefined || boxed !== some) return undefined;
-  if (
-    money.some(({ amount }) =>
-      /^ ?(?:a|per|for (?:a|each)|each) box\b/.test(reading.text.slice(amount.at[1])),
-    )
-  )
-    return undefined;
+  if (money.some(({ amount }) => forEachBox.test(reading.text.slice(amount.at[1])))) return undefined;
   const all =
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === "macarons")?.value ??
     (money.length === 0 ? (before.part_of ?? before.macarons) : undefined);

@@ -6,6 +6,7 @@ import { moneyText } from "../lib/money.ts";
 import { counted, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
 import { hasExtras } from "./extras.ts";
+import { scaled, spent } from "./scaled.ts";
 
 type Draft = Partial<CostInputs>;
 
@@ -36,15 +37,12 @@ export function orderedOf({ amounts, text }: Reading, before: Draft): Draft | un
   // of how many the price is, nobody said yet: it asks
   if (batch === undefined) return { ...kept, macarons, ordered: true };
   const of = cost_for ?? batch;
-  const costs = (["cost", "ingredients"] as const).flatMap((key) => {
-    const value = before[key];
-    return value === undefined ? [] : [[key, (value * macarons) / of]];
-  });
+  const costs = scaled(before, spent, macarons, of);
   return {
     ...kept,
-    ...Object.fromEntries(costs),
-    ...(costs.length ? { cost_for: macarons } : {}),
-    price: (price * macarons) / batch,
+    ...costs,
+    ...(Object.keys(costs).length > 0 ? { cost_for: macarons } : {}),
+    ...scaled(before, ["price"], macarons, batch),
     price_for: macarons,
     macarons,
     ordered: true,
@@ -55,7 +53,7 @@ export function orderedOf({ amounts, text }: Reading, before: Draft): Draft | un
 export const pricedFor = (before: Draft, batch: number | undefined): Draft =>
   batch === undefined || before.price === undefined || before.macarons === undefined
     ? before
-    : { ...before, price: (before.price * before.macarons) / batch, price_for: before.macarons };
+    : { ...before, ...scaled(before, ["price"], before.macarons, batch), price_for: before.macarons };
 
 /** An order without a word of what it costs, or of the margin on it. */
 export const isOrderAlone = (inputs: CostInputs): boolean =>

@@ -1,11 +1,9 @@
 /** "and a box of 6", "for 12", "for 5 orders", behind what a batch costs: the same sums for fewer or more of them. */
 import type { Reading } from "../contract/index.ts";
 import type { CostInputs } from "./cost.ts";
+import { scaled, spentInAll } from "./scaled.ts";
 
 type Draft = Partial<CostInputs>;
-
-/** Sums that go with the number of macarons. */
-const parts = ["cost", "ingredients", "packaging", "labor", "labor_min"] as const;
 
 const talk =
   "(?:and|price|cost|charge|ok|so|now|then|what|about|how|if|a|the|or|its|just|only|say|it|per|would|be)";
@@ -33,7 +31,7 @@ const inABox = /<number>(?: \S*<count=macarons>)? (?:in|to|into) (?:a|each|the) 
 /** The bill of before for another number of macarons; undefined where no other number is said. */
 export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
-  const priced = [...parts, "box_packaging" as const].some((key) => before[key] !== undefined);
+  const priced = [...spentInAll, "box_packaging" as const].some((key) => before[key] !== undefined);
   if (!priced || others.length > 0 || (only && only.dim !== "number")) return undefined;
   const batch = before.part_of ?? before.cost_for ?? before.macarons;
   const times = only && forOrders.test(mask) ? only.value : undefined;
@@ -59,16 +57,13 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
             (isBox || ofThem.test(mask) || (forMany.test(mask) && !isPrice))
           ? only.value
           : undefined;
-  const factor = times ?? (number !== undefined && batch !== undefined ? number / batch : undefined);
-  if (factor === undefined || factor === 1) return undefined;
+  const [many, of] = times === undefined ? [number, batch] : [times, 1];
+  if (many === undefined || of === undefined || many === of) return undefined;
   const whole = before.price !== undefined && before.price_for !== 1;
   const { part_of: _all, ...kept } = before;
   return {
     ...kept,
-    ...Object.fromEntries(
-      parts.flatMap((key) => (before[key] === undefined ? [] : [[key, before[key] * factor]])),
-    ),
-    ...(whole ? { price: (before.price ?? 0) * factor } : {}),
+    ...scaled(before, whole ? [...spentInAll, "price"] : spentInAll, many, of),
     ...(number === undefined ? {} : { macarons: number, cost_for: number }),
     ...(isBox && number !== undefined ? { box_of: number } : {}),
     // "for 5 orders", each in a box of its own

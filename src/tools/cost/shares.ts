@@ -2,6 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import { aimOf } from "./aim.ts";
 import type { CostInputs } from "./cost.ts";
 import { readExtras } from "./extras.ts";
 import type { Sum } from "./money.ts";
@@ -96,12 +97,7 @@ function marginIn(reading: Reading, memory: Memory, before: Draft, money: readon
   if (times && says(reading, /cost|sell|price|charge|mark ?-?up/))
     return { markup_percent: (times.value - 1) * 100 };
   const percent = reading.amounts.find((each) => each.dim === "percent");
-  const last =
-    before.markup_percent !== undefined
-      ? "markup_percent"
-      : before.food_cost_percent !== undefined
-        ? "food_cost_percent"
-        : "margin_percent";
+  const last = aimOf(before) ?? "margin_percent";
   const named = says(reading, /mark ?-?up/)
     ? "markup_percent"
     : says(reading, /food cost/)
@@ -133,11 +129,7 @@ function marginIn(reading: Reading, memory: Memory, before: Draft, money: readon
     bare &&
     !/\bround\b/.test(reading.text) &&
     (asked ||
-      (memory.follows &&
-        (named !== undefined ||
-          before.margin_percent !== undefined ||
-          before.markup_percent !== undefined ||
-          before.food_cost_percent !== undefined)) ||
+      (memory.follows && (named !== undefined || aimOf(before) !== undefined)) ||
       (named !== undefined &&
         says(reading, /<number> (?:margin|mark ?-?up)|(?:margin|mark ?-?up)(?: of| at| is)? \S*<number/)))
   )

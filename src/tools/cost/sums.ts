@@ -1,6 +1,7 @@
 /** The sums of a question of money, each to its input: added up, or in the place of the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
+import { forEachBox } from "./box-sum.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Sum } from "./money.ts";
 import { isWeightPrice, paidFor } from "./prices.ts";
@@ -97,13 +98,13 @@ const sumAlone =
   /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:instead|then))?(?: [?])?$/;
 
 /** "packaging $1.20 a box, 6 boxes". */
-const eachBox = /^ ?(?:(?:of |for )?packag\w* )?(?:a|per|\/|for (?:a|each|every|one)|each|every|the) ?box\b/;
+const eachBox = (behind: string) => forEachBox.test(behind.replace(/^ ?(?:(?:of|for) )?packag\w*/, ""));
 /** "packaging per box 0.80", "each box needs 0.80 of packaging". */
 const eachBoxBefore =
   /\b(?:packag\w*|packing|ribbons?|stickers?|labels?|wrap\w*|bags?) (?:per|a|for (?:a|each|every|one)|each|every) box (?:is |costs? |at |comes to |: )?$|\b(?:each|every) box (?:costs?|needs|takes|gets) (?:me )?(?:about )?$/;
 /** "two boxes 1.20 each" as well. */
 const isEach = (before: string, behind: string): boolean =>
-  eachBox.test(behind) ||
+  eachBox(behind) ||
   eachBoxBefore.test(before) ||
   /\b\d+ boxes (?:at|@) $/.test(before) ||
   (/\bboxes (?:at |for |@ |are |were |is |cost (?:me )?)?$/.test(before) &&
@@ -120,7 +121,7 @@ const boxesOf = (reading: Reading): number | undefined =>
 
 /** "packaging 1 a box": a sum, and no count of boxes. */
 const isSumOf = ({ at }: Reading["amounts"][number], { text }: Reading): boolean =>
-  eachBox.test(text.slice(at[1]));
+  eachBox(text.slice(at[1]));
 
 /** The currencies said; bare "cents" are those of the one that was named. */
 function currenciesOf(money: readonly Sum[]): string[] {

@@ -1,17 +1,19 @@
-/** Which plan is meant, and what becomes of it: made, gone on with, over, dropped. */
+/** What becomes of an order or of the plan that is meant: made, gone on with, moved, over, dropped. */
 import { matures } from "../../../data/rules/step-times.ts";
 import type { Outcome, Plan, World } from "../contract/index.ts";
-import { type DayPlan, wallText } from "../day-plan/index.ts";
-import { friendly, localDay, shortDay, weekdayOf } from "../lib/days.ts";
+import type { DayPlan } from "../day-plan/index.ts";
+import { asking } from "../lib/asking.ts";
+import { localDay, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
-import { counted, plain } from "../lib/show.ts";
 import { sizing } from "../lib/sizing.ts";
-import { ahead, type Said } from "../lib/when.ts";
+import type { Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
-import { keptPlan, msOf, timerOf, wallNow } from "./kept.ts";
+import { dropped, over } from "./ended.ts";
+import { wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
 import { dueAt, started, whichWay } from "./moved.ts";
 import { hasMoved } from "./moved-said.ts";
+import { dayOf, isAbout, planMeant } from "./plan-meant.ts";
 import { overWith, stepMeant } from "./progress.ts";
 import { withRecipes } from "./recipes.ts";
 import { undatedSheet } from "./sheet.ts";
@@ -21,51 +23,6 @@ import { whichOrder } from "./two-orders.ts";
 
 /** More trays than this the solver doesn't take. */
 const mostTrays = 2000;
-
-const asking = (question: string, slot: string): Outcome => ({
-  status: "asking",
-  headline: question,
-  question,
-  slot,
-});
-
-/** What is asked about a plan that there is, rather than a new one. */
-const isAbout = ({ want, no_rest, macarons, due, ...said }: DayInputs) =>
-  (want !== undefined && want !== "plan") ||
-  Boolean((no_rest || hasMoved(said)) && macarons === undefined && due === undefined);
-
-/** The plan that is meant: the one spoken of, or the kept one where the words are about a plan alone. */
-function planMeant(said: DayInputs, world: World): Plan | undefined {
-  const spoken = world.plans.findLast((each) => each.made_ms === said.plan);
-  const bare = said.macarons === undefined && said.due === undefined;
-  if (said.want === "sheet" && said.due === undefined) return spoken ?? sheetPlan(said, world);
-  return spoken ?? (bare && isAbout(said) ? keptPlan(world) : undefined);
-}
-
-/** A sheet for as many as are planned, and for nothing else, is that plan's; one for a day is for a plan with that day in it. */
-function sheetPlan(
-  { want: _want, paper: _paper, plan: _plan, as_kept: _kept, on, macarons, ...more }: DayInputs,
-  world: World,
-) {
-  const now = wallNow(world);
-  const isAny = macarons === undefined && Object.keys(more).length === 0;
-  if (on) {
-    const day = dayOf(on as Said, world);
-    const having = world.plans.filter((each) =>
-      each.steps.some(({ start }) => wallText(start).startsWith(day)),
-    );
-    return keptPlan({ ...world, plans: having });
-  }
-  const next = keptPlan(world);
-  const same =
-    next?.macarons === macarons && next !== undefined && next.ready > now && Object.keys(more).length === 0;
-  return isAny || same ? next : undefined;
-}
-
-function dayOf(on: Said, world: World): string {
-  const moment = ahead(on, world.now_ms);
-  return moment.ok ? moment.day : localDay(world.now_ms);
-}
 
 /**
  * Lengths and spares that the baker's batches teach stand where her bench sets none.
@@ -205,27 +162,4 @@ function inAWeek(inputs: DayInputs, due_ms: number, standing: Standing | undefin
   return outcome.status === "answered"
     ? { ...outcome, assumed: [...(outcome.assumed ?? []), "that weekday in a week, as today can't be met"] }
     : undefined;
-}
-
-function over(kept: Plan, { want }: DayInputs, world: World): Outcome {
-  const what = `${plain(kept.macarons)} macarons were due ${friendly(msOf(kept.ready), world.now_ms)}`;
-  return {
-    status: want === "next" ? "answered" : "impossible",
-    headline: `That plan is over: ${what}. ${want === "next" ? "Nothing more is planned." : "Say how many you need next, and when."}`,
-    ...(want === "next" ? { steps: [] } : {}),
-  };
-}
-
-/** The plan goes, and the timers that were set for its steps with it. */
-function dropped(kept: Plan, world: World): Outcome {
-  const timers = kept.steps.flatMap((step) => timerOf(step, world) ?? []);
-  return {
-    status: "answered",
-    headline: `Dropped: the plan for ${counted(kept.macarons, "macaron")}, ${friendly(msOf(kept.ready), world.now_ms)}${timers.length ? `, and ${counted(timers.length, "timer")} with it` : ""}`,
-    effects: [
-      { do: "remove", list: "plans", id: kept.id },
-      ...timers.map(({ id }) => ({ do: "remove", list: "timers", id }) as const),
-    ],
-    change: "dropping the plan",
-  };
 }

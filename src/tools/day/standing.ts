@@ -1,9 +1,10 @@
 /** The plan that was made before and stands: a bake under way goes on from it, however late it has become. */
 import type { Plan, World } from "../contract/index.ts";
-import { type DayPlan, type DayStep, wallText } from "../day-plan/index.ts";
+import type { DayPlan, DayStep } from "../day-plan/index.ts";
 import { localDay } from "../lib/days.ts";
 import { ahead, type Moment, type NoMoment, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
+import { msOf } from "./kept.ts";
 
 /** A plan as it was kept, with the inputs it was made for. */
 export interface Standing extends DayPlan {
@@ -22,8 +23,6 @@ export function standingPlan(inputs: DayInputs, plan: Plan | undefined): Standin
   if (!keys.every((key) => same(made_for[key], inputs[key]))) return undefined;
   return { fits: true, start, ready, trays, steps: steps as DayStep[], made_for };
 }
-
-const msOf = (seconds: number) => new Date(wallText(seconds)).getTime();
 
 /**
  * When they have to be ready. "Tomorrow" was said when the plan was made and isn't counted again from today; a new

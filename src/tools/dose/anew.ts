@@ -1,15 +1,12 @@
 /** Behind a bowl with its flavor in: what is asked for now is another thing, of which nothing is in it yet. */
 import type { Reading, Thing } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
-import type { DoseInputs } from "./dose.ts";
+import type { Draft } from "./draft.ts";
 import { isFlavor, nameOf } from "./flavor-said.ts";
 
-type Draft = Partial<DoseInputs>;
-
 /** "and vanilla extract?", behind 14 g of raspberry in a bowl: what was put in was none of it. */
-export const isAnother = (target: Thing, reading: Reading, before: Draft | undefined): boolean => {
-  if (before?.flavor_g === undefined) return false;
-  const { taste, dose } = nameOf(target, reading);
+export function anotherThan(before: Draft | undefined, reading: Reading): (target: Thing) => boolean {
+  if (before?.flavor_g === undefined) return () => false;
   // "and the flavor too", "and salt?", behind nut paste: beside it, not the same by another name
   const beside =
     /^(?:and|plus|also) |(?:^| )(?:too|also|as well)(?: \?)?$/.test(reading.mask) &&
@@ -20,10 +17,13 @@ export const isAnother = (target: Thing, reading: Reading, before: Draft | undef
   const asked =
     !/<(?:weight|number|volume)|\b(?:is|are|was|did|instead) (?:in|it|that|there)\b/.test(reading.mask) &&
     says(reading, /how (?:much|many)(?: of)?(?: the| my)? (?:\S+ )?\S*<[^>]*(?:dose|taste)=/);
-  if (before.base_g === undefined) return asked && dose !== before.dose && taste !== before.taste;
-  if (dose !== before.dose && (asked || (beside && taste === undefined))) return true;
-  return taste !== undefined && before.taste !== undefined && taste !== before.taste;
-};
+  return (target) => {
+    const { taste, dose } = nameOf(target, reading);
+    if (before.base_g === undefined) return asked && dose !== before.dose && taste !== before.taste;
+    if (dose !== before.dose && (asked || (beside && taste === undefined))) return true;
+    return taste !== undefined && before.taste !== undefined && taste !== before.taste;
+  };
+}
 
 /** "and for half of the batter how much gel", behind a bowl with gel in it: what goes into another weight of it. */
 export const asksAnew = (reading: Reading, before: Draft | undefined, { base_g }: Draft): boolean =>

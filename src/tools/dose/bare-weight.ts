@@ -2,10 +2,8 @@
 
 import { doseRows } from "../../../data/rules/doses.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import type { DoseInputs } from "./dose.ts";
+import { type Draft, doseBefore } from "./draft.ts";
 import { isFlavor } from "./flavor-said.ts";
-
-type Draft = Partial<DoseInputs>;
 
 const bare =
   /^(?:(?:and|ok|so|hm|what about|how about|what if|now|then|or|with|only|just|about|like|maybe|say|plus|if|i|we|use|take|used|using) )*\S*<(?:weight|number)>(?: (?:then|please|ok|instead|maybe))*(?: \?)?$/;
@@ -59,9 +57,10 @@ const ofDose =
   /^(?:(?:the|of|its|it is|that|thats|in|into|a|my|i mean|i meant|no|yes|g) )*(?:flavor|flavour|dose|first)\b/;
 
 /** "salt", "the buttercream", where it was asked which of both the weight is. */
-export function readWhichWeight(reading: Reading, { slot, last }: Memory): Draft | undefined {
-  const before = last?.tool === "dose" ? (last.inputs as Draft) : undefined;
-  if (slot !== "which" || before?.which_g === undefined || reading.amounts.length > 1) return undefined;
+export function readWhichWeight(reading: Reading, memory: Memory): Draft | undefined {
+  const before = doseBefore(memory);
+  if (memory.slot !== "which" || before?.which_g === undefined || reading.amounts.length > 1)
+    return undefined;
   const { which_g, base_g } = before;
   const isBowl =
     reading.things.some((each) => each.base) ||

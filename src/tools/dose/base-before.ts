@@ -2,6 +2,7 @@
 import { says, type Weighed } from "../lib/find.ts";
 import { gramsOf } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
+import { inTurn } from "./of-turn.ts";
 
 /** "without the butter?": a part of the sum said before is left out. */
 const partLeftOut: BaseWay = ({ reading, earlier }) => {
@@ -64,7 +65,7 @@ const partAdded: BaseWay = (turn) => {
 };
 
 /** "what should i have put in to begin with": asked, and nothing that was done. */
-const asksRight = /\bhow (?:much|many)\b|\b(?:should|ought|supposed to|meant to)\b/;
+const asksRight = inTurn(/\bhow (?:much|many)\b|\b(?:should|ought|supposed to|meant to)\b/);
 
 /** "hang on, that is with the bowl: it weighs 90": the bowl itself is no part of it. */
 const withoutBowl: BaseWay = ({ reading, before }) => {
@@ -89,13 +90,15 @@ const hadPut: BaseWay = ({ reading, before, weights }) => {
   return { base_g, flavor_g: only.grams, want: before.want === "mend" ? "mend" : "check" };
 };
 
+const addsIt = inTurn(/\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/);
+
 /** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const said = weights.length > 0 ? weights : bareGrams(turn);
   const [only] = said;
-  const adds = /\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/.test(reading.text);
-  if (!only || said.length > 1 || only.thing || !adds || asksRight.test(reading.text)) return undefined;
+  if (!only || said.length > 1 || only.thing || !addsIt(reading.text) || asksRight(reading.text))
+    return undefined;
   if (before?.base_g === undefined || before.flavor_g === undefined) return undefined;
   if (before.want !== "mend" && before.added_g === undefined) return undefined;
   const plain_g = before.base_g - (before.added_g ?? 0);
@@ -122,7 +125,7 @@ const plainAdded: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const added = onlyPlain(turn, weights.length > 0 ? weights : bareGrams(turn));
   if (before?.base_g === undefined || before.flavor_g === undefined || !added) return undefined;
-  if (asksRight.test(reading.text)) return undefined;
+  if (asksRight(reading.text)) return undefined;
   const hasMore =
     hasOnly.test(reading.mask) &&
     (before.want === "mend" || isMore.test(reading.mask)) &&

@@ -5,8 +5,9 @@ import { firstOf } from "../lib/ways.ts";
 import { beforeWays } from "./base-before.ts";
 import { partWays } from "./base-part.ts";
 import { tableWays } from "./base-table.ts";
-import { type BaseWay, baseTurn, type Draft, named } from "./base-turn.ts";
+import { type BaseWay, baseTurn, named } from "./base-turn.ts";
 import { weighedWays } from "./base-weighed.ts";
+import type { Draft } from "./draft.ts";
 import { readBowls } from "./several-bowls.ts";
 
 const ways: readonly BaseWay[] = [

@@ -44,8 +44,8 @@ const shareSaid = ({ reading }: BaseTurn): number =>
 const laidAside: BaseWay = (turn) => {
   const { reading, memory, base } = turn;
   const kept = base === undefined ? undefined : memory.table.masses?.[base];
-  const meant = /whole|all|the lot|entire|that|the/.test(reading.text);
-  return kept !== undefined && base !== memory.table.mass?.thing && meant && !isElsewhere(turn)
+  if (kept === undefined || base === memory.table.mass?.thing) return undefined;
+  return /whole|all|the lot|entire|that|the/.test(reading.text) && !isElsewhere(turn)
     ? { base_g: kept * shareSaid(turn), base }
     : undefined;
 };

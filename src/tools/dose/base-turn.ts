@@ -2,9 +2,7 @@
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import type { Way } from "../lib/ways.ts";
-import type { DoseInputs } from "./dose.ts";
-
-export type Draft = Partial<DoseInputs>;
+import { type Draft, doseBefore, doseLeanedOn } from "./draft.ts";
 
 export interface BaseTurn {
   reading: Reading;
@@ -45,7 +43,6 @@ export function baseTurn(
       !sameFlavor(thing) &&
       (thing.ingredient || thing.base || thing.chocolate),
   );
-  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
   return {
     reading,
     memory,
@@ -53,8 +50,8 @@ export function baseTurn(
     mix,
     base: mix?.base,
     parts,
-    before,
-    earlier: memory.follows ? before : undefined,
+    before: doseBefore(memory),
+    earlier: doseLeanedOn(memory),
   };
 }
 

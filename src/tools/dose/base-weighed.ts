@@ -3,6 +3,7 @@ import type { Amount } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import { asksPart } from "./base-part.ts";
 import { type BaseTurn, type BaseWay, mixOf, named, partOf, summed } from "./base-turn.ts";
+import { inTurn } from "./of-turn.ts";
 
 /** "only got 90 g cream": one part of a mix is no bowl of it. */
 const onePartOnly: BaseWay = ({ mix, parts, memory }) => {
@@ -104,13 +105,11 @@ const ofThat: BaseWay = ({ reading, base, mix, weights }) => {
   return isOfMix ? { base_g: said.grams, base } : undefined;
 };
 
+const neverWeighed = inTurn(/\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/);
+
 /** "i forgot to weigh it": none of the weights before is meant. */
 const unweighed: BaseWay = ({ reading, base }) =>
-  /\b(?:forgot|didnt|havent|did not|have not|never) (?:to )?weigh/.test(reading.text)
-    ? base
-      ? { base }
-      : {}
-    : undefined;
+  neverWeighed(reading.text) ? (base ? { base } : {}) : undefined;
 
 /** "how much lemon flavor in the 250", of what was said before. */
 const pointedAt: BaseWay = ({ reading, memory, base, weights }) => {

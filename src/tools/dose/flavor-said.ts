@@ -1,16 +1,24 @@
 /** Which flavors a dose question asks for, and the row of the dose table that each is. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import { type Draft, doseBefore } from "./draft.ts";
+import { ofTurn } from "./of-turn.ts";
 
 export const isFlavor = (thing: Thing | undefined): thing is Thing =>
   Boolean(thing && (thing.dose || thing.taste) && !thing.base);
 
+/** "caramel buttercream": a taste right before a mix says what that is. */
+export const describesMix = (each: Thing, { things }: Reading): boolean =>
+  things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
+
+/** Where the turn comes to what is replaced: "kirsch instead of the rum". */
+const replacedFrom = ofTurn(
+  (text) => /(?:instead of|rather than) /.exec(text)?.index ?? Number.POSITIVE_INFINITY,
+);
+
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 export function flavorsAsked(reading: Reading): Thing[] {
-  const replaced = /(?:instead of|rather than) /.exec(reading.text)?.index ?? Number.POSITIVE_INFINITY;
+  const replaced = replacedFrom(reading.text);
   // "whites that are left from the curd", "the center is raspberry jam, how much lemon flavor for the ring"
   const isAside = (each: Thing) =>
     / not (?:the |an? )?$/.test(` ${reading.text.slice(0, each.at[0])}`) ||
@@ -27,16 +35,14 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const before = named.filter((each) => each.at[0] < replaced);
   // "and instead of the paste the pistachio aroma?": what comes last takes the place
   const flavors = before.length > 0 ? before : named.slice(-1);
-  const describes = (each: Thing) =>
-    reading.things.some((other) => other.base && other.at[0] > each.at[1] && other.at[0] - each.at[1] <= 1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
   // "18 are filled with vanilla, whats the raspberry dose"
   const dosed = flavors.filter((each) => /^ dose\b/.test(reading.text.slice(each.at[1])));
   if (dosed.length > 0) return dedupe(dosed);
-  const formed = flavors.filter((each) => each.dose && !describes(each));
-  const free = flavors.filter((each) => !each.dose && each.taste && !describes(each));
+  const formed = flavors.filter((each) => each.dose && !describesMix(each, reading));
+  const free = flavors.filter((each) => !each.dose && each.taste && !describesMix(each, reading));
   if (formed.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
   const particular = formed.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
   // "want it peach, how much flavor": one flavor said twice
@@ -121,7 +127,7 @@ export function hueOf(target: Thing, { things }: Reading): Draft {
 
 /** "the powder kind": of the color that was spoken of. */
 export function colorKind(target: Thing, memory: Memory): Thing {
-  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).dose : undefined;
+  const before = doseBefore(memory)?.dose;
   // "and if i only color half of it": with what it was colored before
   if (target.dose === "color" && before && / color$/.test(before))
     return { ...target, dose: before, id: before };
@@ -134,7 +140,7 @@ export function colorKind(target: Thing, memory: Memory): Thing {
 
 /** "the paste", "the gel": the form alone, of the flavor that was spoken of before. */
 export function sameAgain(target: Thing, memory: Memory): boolean {
-  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const before = doseBefore(memory);
   if (!before?.dose || target.taste || target.ingredient || !memory.follows) return false;
   const kin = (dose: string) => families.find((family) => family.includes(dose))?.[0] ?? dose;
   return kin(target.dose ?? "") === kin(before.dose);

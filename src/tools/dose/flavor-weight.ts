@@ -3,11 +3,9 @@ import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import type { Weighed } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
-import type { DoseInputs } from "./dose.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<DoseInputs>;
-
-export function readFlavorWeight(reading: Reading, weights: Weighed[], target: Thing): Draft {
+export function readFlavorWeight(reading: Reading, weights: readonly Weighed[], target: Thing): Draft {
   // "2 vanilla beans", "zest of 1 lemon": they are counted, and no two weigh the same
   const pieces = reading.amounts.find(
     (each) => each.dim === "number" && each.of && (each.of === target || each.of.id === target.id),
@@ -19,9 +17,9 @@ export function readFlavorWeight(reading: Reading, weights: Weighed[], target: T
     (each) =>
       each.thing &&
       !each.thing.base &&
+      (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)) &&
       // "230 g buttercream and 150 g how much flavor": what is asked for wasn't weighed
-      !/\bhow (?:much|many)\b/.test(reading.text.slice(each.amount.at[1], target.at[0])) &&
-      (each.thing === target || (each.thing.id === target.id && each.thing.taste === target.taste)),
+      !/\bhow (?:much|many)\b/.test(reading.text.slice(each.amount.at[1], target.at[0])),
   );
   // a spoon of a liquid flavor counts as water, whatever else the tables know of it
   if (own?.estimate && liquidRows.has(target.dose ?? "flavor")) return byVolume(own.amount);

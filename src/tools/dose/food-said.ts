@@ -1,9 +1,8 @@
 /** What is named for a bowl and has no row: no food at all, or a colorant that is neither gel nor powder color. */
 import { notFood, otherColorant, poisonous, whitener } from "../../../data/words/not-food.ts";
 import type { Reading, Thing } from "../contract/index.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import type { Draft } from "./draft.ts";
+import { ofTurn } from "./of-turn.ts";
 
 /** Some of these letters stand in all that the patterns look for: looking for them costs less than compiling those. */
 const marks =
@@ -15,18 +14,27 @@ const mayBe = (text: string): boolean => {
   return marks.some((mark) => close.includes(mark));
 };
 
+/** What the turn names of that kind. */
+const namedIn = ofTurn((text) => {
+  const isLiquid = text.includes("liquid") && /\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text);
+  if (!mayBe(text)) return { isLiquid };
+  return {
+    isLiquid,
+    poison: poisonous.exec(text)?.[0],
+    scent: notFood.exec(text)?.[0],
+    colorant: whitener.exec(text) ?? otherColorant.exec(text) ?? undefined,
+    isEssential: /\bessential oils?\b/.test(text),
+  };
+});
+
 /** "candle fragrance oil", "wintergreen oil": no food. An essential oil may be one. */
 export function saidOfFood({ text, things }: Reading): Draft {
-  const isLiquid = text.includes("liquid") && /\bliquid (?:food )?(?:colou?r\w*|dye)\b/.test(text);
-  if (!mayBe(text)) return isLiquid ? { liquid_color: true } : {};
-  const [scent] = notFood.exec(text) ?? [];
-  const [poison] = poisonous.exec(text) ?? [];
+  const { poison, scent, colorant, isLiquid, isEssential } = namedIn(text);
   if (poison) return { not_food: `${poison} oil` };
   if (scent) return { not_food: scent };
-  const colorant = whitener.exec(text) ?? otherColorant.exec(text);
   if (colorant && !isBeside(text, things, colorant)) return { colorant: colorant[0] };
   if (isLiquid) return { liquid_color: true };
-  return /\bessential oils?\b/.test(text) ? { essential: true } : {};
+  return isEssential ? { essential: true } : {};
 }
 
 /** "gel for 200 g batter and edible glitter on top": the gel has its dose all the same. */

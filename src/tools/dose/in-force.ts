@@ -1,11 +1,13 @@
 /** The percentages that a dose goes by, and where they come from: the table, the bottle, the notes, or what was said. */
-import { type DoseRow, doseRows } from "../../../data/rules/doses.ts";
+import { type DoseRow, doseRows, type Range } from "../../../data/rules/doses.ts";
 import { bases } from "../../../data/words/things.ts";
 import type { Bottle, Item, Outcome, Rule, World } from "../contract/index.ts";
 import { type BestDose, bestDose } from "../lib/best-dose.ts";
-import { friendlyDay } from "../lib/days.ts";
 import { listed, percent, plain } from "../lib/show.ts";
+import { firstOf, type Way } from "../lib/ways.ts";
 import type { DoseInputs } from "./dose.ts";
+import { bottleFor, ownForm, rangeOf, strongFor } from "./own-bottle.ts";
+import { pastNotes } from "./past-notes.ts";
 import { nameOf } from "./shown.ts";
 
 const labelCaution = "The directions on your bottle are the limit.";
@@ -38,16 +40,65 @@ export function find(said: DoseInputs, world: World): Dose | Outcome {
   return { ...found, assumed: [`your ${own.taste} ${own.form} bottle`, ...found.assumed] };
 }
 
-/** "lemon", where the only bottle of lemon on the shelf is an oil: the oil is meant, at its own dose. */
-function ownForm(
-  { bare, taste, dose = "flavor" }: DoseInputs,
-  bottles: readonly Bottle[],
-): { taste: string; form: string } | undefined {
-  if (!bare || taste === undefined || dose !== "flavor") return undefined;
-  const forms = new Set(bottles.filter((each) => each.taste === taste).map((each) => each.form ?? "flavor"));
-  const [form] = forms;
-  return forms.size === 1 && form !== undefined && form !== "flavor" ? { taste, form } : undefined;
+/** What the percentages may come from. */
+interface Sources {
+  inputs: DoseInputs;
+  row: DoseRow;
+  base: string;
+  /** The table's range, and the same by how strong the flavor is. */
+  table?: Range;
+  byStrength?: Range;
+  /** Her bottle with directions, and its range. */
+  bottle?: Bottle;
+  directions?: Range;
+  /** Her bottle with a strength alone. */
+  strong?: Bottle;
+  /** The dose of her liked batches, where she asks for it. */
+  usual?: BestDose["usual"];
 }
+
+/** The percentages, and the rule that has them. */
+type Source = Way<Sources, { range: Range; rule: Rule }>;
+
+const asSaid: Source = ({ inputs, base }) => {
+  if (inputs.percent === undefined) return undefined;
+  const range = [inputs.percent, inputs.percent_high ?? inputs.percent] as const;
+  const whole = inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`;
+  return { range, rule: { text: `${percent(...range)} ${whole}, as you said`, basis: "arithmetic" } };
+};
+
+const byBottle: Source = ({ base, bottle, directions }) => {
+  if (!bottle || !directions) return undefined;
+  const whose = bottle.low_percent === 0 ? `at most ${percent(bottle.high_percent ?? 0)} by` : "from";
+  const text = `${percent(...directions)} of the ${base}'s weight, ${whose} your ${bottle.taste} bottle`;
+  return { range: directions, rule: { text, basis: "your bench" } };
+};
+
+/** Her usual dose stands where she asks for it, never over the directions of her own bottle. */
+const byNotes: Source = ({ base, usual }) => {
+  if (!usual) return undefined;
+  const ratings = listed(usual.batches.map((each) => plain(each.rating)));
+  const text = `${percent(usual.percent)} of the ${base}'s weight, your usual: your last ${usual.batches.length} batches rated ${ratings}`;
+  return { range: [usual.percent, usual.percent], rule: { text, basis: "your bench" } };
+};
+
+const byTable: Source = ({ inputs, row, base, table, byStrength, strong }) => {
+  if (!table || !byStrength) return undefined;
+  const ofTable = `${percent(...table)} of the ${base}'s weight`;
+  const range = byStrength;
+  if (inputs.strength !== undefined) {
+    const text = `${ofTable} by the table, for a flavor ${plain(inputs.strength)} times as strong: ${percent(...range)}`;
+    return { range, rule: { text, basis: row.basis } };
+  }
+  if (strong) {
+    const text = `${ofTable} by the table, your ${strong.taste} bottle is ${plain(strong.strength ?? 1)} times as strong: ${percent(...range)}`;
+    return { range, rule: { text, basis: "your bench" } };
+  }
+  return { range, rule: { text: ofTable, basis: row.basis } };
+};
+
+/** What was said goes before the bottle, that before the notes, those before the table. */
+const sources: readonly Source[] = [asSaid, byBottle, byNotes, byTable];
 
 function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   const id = inputs.dose ?? "flavor";
@@ -55,97 +106,67 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   if (id === "powder")
     return asking("Which powder is it: freeze-dried fruit, cocoa, tea or coffee?", "taste");
   const row = doseRows.find((each) => each.id === id);
-  const isColor = / color$/.test(id);
-  const base = inputs.base ?? (isColor ? "batter" : "buttercream");
+  const base = inputs.base ?? (/ color$/.test(id) ? "batter" : "buttercream");
   const name = nameOf(inputs, row);
   if (base === "batter" && (row?.liquid || id === "vanilla paste")) return liquidInBatter(name);
   const column = bases.find((each) => each.id === base)?.column ?? "any";
-  const tableRange = row?.[column === "any" ? "buttercream" : column];
+  const table = row?.[column === "any" ? "buttercream" : column];
   const bottle = bottleFor(inputs, world.bottles);
-  const own =
-    bottle?.low_percent !== undefined
-      ? rangeOf(bottle.low_percent, bottle.high_percent ?? bottle.low_percent, tableRange)
-      : undefined;
-  const strong = own ? undefined : strongFor(inputs, world.bottles);
+  const directions = bottle && rangeOf(bottle, table);
+  const strong = bottle ? undefined : strongFor(inputs, world.bottles);
   const strength = inputs.strength ?? strong?.strength ?? 1;
-  const range = tableRange && ([tableRange[0] / strength, tableRange[1] / strength] as const);
-  const said =
-    inputs.percent !== undefined
-      ? ([inputs.percent, inputs.percent_high ?? inputs.percent] as const)
-      : undefined;
-  const wantsRule = said === undefined;
-  if (!row || (!range && !own && wantsRule))
-    return {
-      status: "declined",
-      headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`,
-      cautions: [labelCaution],
-    };
+  const byStrength = table && ([table[0] / strength, table[1] / strength] as const);
+  if (!row) return noRule(name, base);
   const rated = bestDose({ taste: inputs.taste, row: row.id, base }, world);
-  // Her usual dose stands where she asks for it, never over the directions of her own bottle.
-  const usual = inputs.usual && !said && !own ? rated?.usual : undefined;
-  const [low, high] = said ?? own ?? (usual && ([usual.percent, usual.percent] as const)) ?? range ?? [0, 0];
-  const rule: Rule = usual
-    ? {
-        text: `${percent(low)} of the ${base}'s weight, your usual: your last ${usual.batches.length} batches rated ${listed(usual.batches.map((each) => plain(each.rating)))}`,
-        basis: "your bench",
-      }
-    : own && !said
-      ? {
-          text: `${percent(low, high)} of the ${base}'s weight, ${bottle?.low_percent === 0 ? `at most ${percent(bottle.high_percent ?? 0)} by` : "from"} your ${bottle?.taste} bottle`,
-          basis: "your bench",
-        }
-      : said
-        ? {
-            text: `${percent(low, high)} ${inputs.of_finished ? "of the finished weight" : `of the ${base}'s weight`}, as you said`,
-            basis: "arithmetic",
-          }
-        : inputs.strength !== undefined
-          ? {
-              text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, for a flavor ${plain(strength)} times as strong: ${percent(low, high)}`,
-              basis: row.basis,
-            }
-          : strong
-            ? {
-                text: `${percent(...(tableRange ?? [0, 0]))} of the ${base}'s weight by the table, your ${strong.taste} bottle is ${plain(strength)} times as strong: ${percent(low, high)}`,
-                basis: "your bench",
-              }
-            : { text: `${percent(low, high)} of the ${base}'s weight`, basis: row.basis };
+  // what she likes stands in for the table's range, and where there is none for nothing
+  const isByTable = table !== undefined && inputs.percent === undefined && !directions;
+  const usual = inputs.usual && isByTable ? rated?.usual : undefined;
+  const source = firstOf(sources, {
+    inputs,
+    row,
+    base,
+    table,
+    byStrength,
+    bottle,
+    directions,
+    strong,
+    usual,
+  });
+  if (!source) return noRule(name, base);
+  const { range, rule } = source;
+  const [low, high] = range;
   const assumed = [
-    ...(inputs.bare && row.id === "flavor" && !own ? ["a concentrated flavor"] : []),
+    ...(inputs.bare && row.id === "flavor" && !directions ? ["a concentrated flavor"] : []),
     ...(row.id === "oil" ? ["super strength oil"] : []),
     ...(row.id === "purée" ? ["reduced first"] : []),
-    ...(inputs.base === undefined
-      ? [`it goes into ${base}`]
-      : column === "any"
-        ? ["the filling is a buttercream"]
-        : []),
-    ...(inputs.usual && !usual && !said
-      ? [
-          own
-            ? "your bottle's directions, before your usual dose"
-            : "the table's range: no two liked batches agree on a dose yet",
-        ]
-      : []),
+    ...(inputs.base === undefined ? [`it goes into ${base}`] : []),
+    ...(inputs.base !== undefined && column === "any" ? ["the filling is a buttercream"] : []),
+    ...(inputs.usual && !usual && inputs.percent === undefined ? [whyNotUsual(directions)] : []),
   ];
-  const beyond =
-    usual && range && (usual.percent < range[0] || usual.percent > range[1])
-      ? [
-          `The table has ${percent(...range)}; your usual is ${usual.percent > range[1] ? "over" : "under"} it.`,
-        ]
-      : [];
-  const cautions = [...beyond, ...(row.caution ? [row.caution] : []), labelCaution];
+  const cautions = [
+    ...(usual && byStrength ? besideTable(usual.percent, byStrength) : []),
+    ...(row.caution ? [row.caution] : []),
+    labelCaution,
+  ];
   return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
 }
 
-/** A bottle's range; where it only says how much at most, the table's as far as that. */
-function rangeOf(
-  low: number,
-  high: number,
-  table: readonly [number, number] | undefined,
-): readonly [number, number] {
-  if (low > 0) return [low, high];
-  return table ? [Math.min(table[0], high), Math.min(table[1], high)] : [high, high];
-}
+const whyNotUsual = (directions: Range | undefined): string =>
+  directions
+    ? "your bottle's directions, before your usual dose"
+    : "the table's range: no two liked batches agree on a dose yet";
+
+/** Her usual dose lies outside of the table's range. */
+const besideTable = (usual: number, range: Range): string[] =>
+  usual < range[0] || usual > range[1]
+    ? [`The table has ${percent(...range)}; your usual is ${usual > range[1] ? "over" : "under"} it.`]
+    : [];
+
+const noRule = (name: string, base: string): Outcome => ({
+  status: "declined",
+  headline: `There is no rule for ${name} in ${base}, so I give no figure. Try a little, weigh it, and note what worked.`,
+  cautions: [labelCaution],
+});
 
 const liquidInBatter = (name: string): Outcome => ({
   status: "answered",
@@ -156,72 +177,3 @@ const liquidInBatter = (name: string): Outcome => ({
   },
   cautions: ["Liquid flavor upsets the batter: it can spread, crack or bake without feet."],
 });
-
-/** The saved bottle of this taste; where a form was said, the bottle has to be of it. */
-function bottleFor(inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined {
-  const row = inputs.dose ?? "flavor";
-  if (/ color$/.test(row)) return colorBottle(row, inputs.hue, bottles);
-  return bottles
-    .filter(
-      (bottle) =>
-        bottle.taste === inputs.taste &&
-        bottle.low_percent !== undefined &&
-        (bottle.form === undefined || bottle.form === row),
-    )
-    .at(-1);
-}
-
-/** A color's bottle: of the hue that was said, else the one of any hue, else the only one where none was said. */
-function colorBottle(row: string, hue: string | undefined, bottles: readonly Bottle[]): Bottle | undefined {
-  const own = bottles.filter((each) => each.form === row && each.low_percent !== undefined);
-  return (
-    own.findLast((each) => hue !== undefined && each.taste === `${hue} ${row}`) ??
-    own.findLast((each) => each.taste === row) ??
-    (hue === undefined && own.length === 1 ? own[0] : undefined)
-  );
-}
-
-/** A bottle of this taste with a strength and no directions: the table's range goes by it. */
-const strongFor = (inputs: DoseInputs, bottles: readonly Bottle[]): Bottle | undefined =>
-  bottles.findLast(
-    (bottle) =>
-      bottle.taste === inputs.taste &&
-      bottle.strength !== undefined &&
-      bottle.low_percent === undefined &&
-      (bottle.form === undefined || bottle.form === (inputs.dose ?? "flavor")),
-  );
-
-/** Words on how strongly it tasted. */
-const ofTaste =
-  /\b(?:strong\w*|weak\w*|faint|intense|overpowering|overwhelming|bland|subtle|mild|sharp|too (?:much|little)|barely|could(?:nt|n't) taste|flavou?r\w*|taste\w*)\b/i;
-
-/** What the baker's own notes say of this flavor, the newest first: beside the dose, never instead of it. */
-function pastNotes(inputs: DoseInputs, rated: BestDose | undefined, world: World): Item[] {
-  if (!inputs.taste) return [];
-  const last = world.notes
-    .filter(
-      (note) =>
-        !note.ignored &&
-        note.flavors.includes(inputs.taste ?? "") &&
-        (note.doses?.length || ofTaste.test(note.text)),
-    )
-    .slice(-1)
-    .map((note) => ({
-      date: note.date,
-      flavors: note.flavors,
-      text: note.text,
-      ...(note.rating !== undefined ? { rating: note.rating } : {}),
-    }));
-  if (!rated) return last;
-  const { best, usual } = rated;
-  const day = friendlyDay(best.note.date, world.now_ms);
-  return [
-    ...last,
-    {
-      best: `${percent(best.percent)} ${inputs.taste}, rated ${plain(best.rating)} out of 10, ${day}`,
-      ...(usual && !inputs.usual
-        ? { your_bench: `${percent(usual.percent)} is your usual, in ${usual.batches.length} liked batches` }
-        : {}),
-    },
-  ];
-}

@@ -1,8 +1,6 @@
 /** "how much gel for each", behind a bowl that was split unevenly: a dose for each part, by its color. */
 import type { Memory, Reading } from "../contract/index.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import type { Draft } from "./draft.ts";
 
 const ofEach = /\b(?:each|every one|each one)(?: (?:one|part|bowl|color|colour))?(?: then)? ?[?.!]?$/;
 const ofAll =

@@ -2,13 +2,12 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, type Weighed } from "../lib/find.ts";
 import { placeSaid } from "../lib/place.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import { type Draft, doseBefore, doseLeanedOn } from "./draft.ts";
+import { inTurn, ofTurn } from "./of-turn.ts";
 
 /** The bowl that is meant of several that were weighed, in this sentence or before it. */
 export function readBowls(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft | undefined {
-  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft).bowls : undefined;
+  const before = doseBefore(memory)?.bowls;
   const here = bowlsSaid(reading, weights) ?? bowlsNumbered(reading);
   const changed = here ? undefined : bowlChanged(reading, before, weights);
   if (changed) return changed;
@@ -28,25 +27,30 @@ export function readBowls(reading: Reading, memory: Memory, weights: readonly We
 export const isBowl = (draft: Draft, { grams, thing }: Weighed): boolean =>
   draft.bowls !== undefined && !thing?.dose && draft.bowls.includes(grams);
 
+const saysBowls = inTurn(
+  /\b(?:two|2|three|3|four|4|both|several|different|separate) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/,
+);
+
 /** Two weights and more behind "two bowls", none of them of a flavor. */
 function bowlsSaid(reading: Reading, weights: readonly Weighed[]): number[] | undefined {
-  const said =
-    /\b(?:two|2|three|3|four|4|both|several|different|separate) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/;
   const ofMixes = weights.every(({ thing }) => !thing || (thing.base !== undefined && !thing.taste));
-  return weights.length >= 2 && ofMixes && said.test(reading.text)
+  return weights.length >= 2 && ofMixes && saysBowls(reading.text)
     ? weights.map(({ grams }) => grams)
     : undefined;
 }
 
 const counts = ["two", "three", "four", "five"];
 
+/** How many bowls the turn speaks of, 0 where it doesn't say. */
+const bowlsCounted = ofTurn((text): number => {
+  const [, said] =
+    /\b(two|three|four|five|[2-5]) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/.exec(text) ?? [];
+  return said === undefined ? 0 : counts.includes(said) ? counts.indexOf(said) + 2 : Number(said);
+});
+
 /** "3 bowls buttercream 120 150 180": as many bare weights as bowls. */
 function bowlsNumbered(reading: Reading): number[] | undefined {
-  const [, said] =
-    /\b(two|three|four|five|[2-5]) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/.exec(
-      reading.text,
-    ) ?? [];
-  const many = said === undefined ? 0 : counts.includes(said) ? counts.indexOf(said) + 2 : Number(said);
+  const many = bowlsCounted(reading.text);
   const bare = bareNumbers(reading).filter((each) => each.value >= leastBowl_g);
   const isMix = reading.things.some((each) => each.base);
   return isMix && many > 1 && bare.length === many && !reading.amounts.some(({ dim }) => dim === "weight")
@@ -62,9 +66,9 @@ function bowlChanged(
   bowls: readonly number[] | undefined,
   weights: readonly Weighed[],
 ): Draft | undefined {
-  const at = placeSaid(reading.text);
   const [only, ...others] = reading.amounts;
   const grams = only?.dim === "weight" ? weights[0]?.grams : only?.value;
+  const at = bowls && placeSaid(reading.text);
   if (!bowls || at === undefined || !only || others.length > 0 || grams === undefined) return undefined;
   const isWeight = only.dim === "weight" || (only.dim === "number" && only.unit === "" && !only.fraction);
   if (!isWeight || only.of?.taste || only.of?.dose || grams < leastBowl_g) return undefined;
@@ -76,9 +80,9 @@ function bowlChanged(
 const forEach = /\b(?:each|every(?: one| bowl)?|all of them)\b/;
 
 /** A draft a bowl, where it is asked for each of them; also for another flavor right behind that. */
-export function forBowls(drafts: Draft[], { text, amounts }: Reading, { last, follows }: Memory): Draft[] {
+export function forBowls(drafts: Draft[], { text, amounts }: Reading, memory: Memory): Draft[] {
   const [draft, ...others] = drafts;
-  const before = follows && last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+  const before = doseLeanedOn(memory);
   const bowls = draft?.bowls ?? before?.bowls;
   if (!draft || others.length > 0 || !bowls || draft.base_g !== undefined) return drafts;
   const again = before?.each_bowl === true && amounts.length === 0 && Object.keys(draft).length > 0;

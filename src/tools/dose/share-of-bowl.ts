@@ -2,9 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { mostOf } from "./bare-weight.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import { type Draft, doseLeanedOn } from "./draft.ts";
 
 /** So many times the most of the table is no dose any more: a slip, or a share of the bowl. */
 const farOver = 10;
@@ -17,8 +15,8 @@ export const isFarOver = (inputs: Draft, share: number): boolean => {
 };
 
 /** @returns the part that is meant, with the whole bowl kept for "no, 40 %"; undefined where the words say no part */
-export function readShareOfBowl(reading: Reading, { last, follows }: Memory): Draft | undefined {
-  const before = follows && last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+export function readShareOfBowl(reading: Reading, memory: Memory): Draft | undefined {
+  const before = doseLeanedOn(memory);
   const whole_g = before?.whole_g ?? before?.base_g;
   const [share, ...others] = reading.amounts;
   if (!before || whole_g === undefined || !share || others.length > 0) return undefined;

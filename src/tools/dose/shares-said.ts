@@ -1,10 +1,8 @@
 /** "360 g buttercream, half lemon, half raspberry": one bowl shared out between flavors, a dose for each share. */
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
-import type { DoseInputs } from "./dose.ts";
+import type { Draft } from "./draft.ts";
 import { isFlavor, nameOf } from "./flavor-said.ts";
-
-type Draft = Partial<DoseInputs>;
 
 const restWord = /\b(?:rest|remainder|remaining|others?)\b/;
 

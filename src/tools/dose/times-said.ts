@@ -1,10 +1,8 @@
 /** "double the rum", "half that": of what was put into a bowl, the bowl staying as it is. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { isOfQuality } from "../lib/find.ts";
-import type { DoseInputs } from "./dose.ts";
+import { type Draft, doseBefore } from "./draft.ts";
 import { isFlavor, nameOf } from "./flavor-said.ts";
-
-type Draft = Partial<DoseInputs>;
 
 /** What would be of the bowl: asked for anew, poured into a part of it, or the whole made again. */
 const ofBowl =
@@ -14,8 +12,8 @@ const ofFlavor =
   /<(?:factor|number,fraction)> (?:of )?(?:as much|that|this|it|(?:the |my )?(?:amount|dose|quantity)|(?:(?:the|my|that|as much) )?\S*<[^>]*(?:dose|taste)=)|^(?:\S+ ){0,4}\S*<(?:factor|number,fraction)>(?: then| instead| please)*(?: \?)?$/;
 
 /** @returns the bowl that was checked, with its flavor so many times; undefined where the words speak of the bowl */
-export function readTimes(reading: Reading, { last }: Memory): Draft | undefined {
-  const before = last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+export function readTimes(reading: Reading, memory: Memory): Draft | undefined {
+  const before = doseBefore(memory);
   if (before?.flavor_g === undefined || before.base_g === undefined || before.want === "flavor")
     return undefined;
   const [share, ...others] = reading.amounts;

@@ -2,13 +2,11 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { namedPart } from "../lib/parts.ts";
-import type { DoseInputs } from "./dose.ts";
-
-type Draft = Partial<DoseInputs>;
+import { type Draft, doseBefore } from "./draft.ts";
 
 /** @returns what is to be asked: a range was worked out, so nothing was put in that could be doubled */
 export function readTwicePart(reading: Reading, memory: Memory): Draft | undefined {
-  const before = memory.last?.tool === "dose" ? (memory.last.inputs as Draft) : undefined;
+  const before = doseBefore(memory);
   const [times, ...others] = reading.amounts;
   const part = namedPart(reading, memory);
   if (before?.base_g === undefined || before.flavor_g !== undefined || !part) return undefined;

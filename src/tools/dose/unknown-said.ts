@@ -2,10 +2,9 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 import { mixOf } from "./base-turn.ts";
-import type { DoseInputs } from "./dose.ts";
+import { type Draft, doseBefore } from "./draft.ts";
 import { byVolume } from "./flavor-weight.ts";
-
-type Draft = Partial<DoseInputs>;
+import { ofTurn } from "./of-turn.ts";
 
 /** Measures by eye: none of them has a weight. */
 const byEye =
@@ -34,9 +33,12 @@ export function unknownWeighed(reading: Reading): Draft | undefined {
   return byEyeAlone(reading) ?? namedFirst(reading);
 }
 
+const byEyeSaid = new RegExp(`\\b(?:a|an|some|one|another|little) (?:\\w+ )?(${byEye})\\b`);
+const measuredByEye = ofTurn((text) => byEyeSaid.exec(text));
+
 /** "a splash of" something in 400 g buttercream. */
 function byEyeAlone(reading: Reading): Draft | undefined {
-  const found = new RegExp(`\\b(?:a|an|some|one|another|little) (?:\\w+ )?(${byEye})\\b`).exec(reading.text);
+  const found = measuredByEye(reading.text);
   if (!found) return undefined;
   const name = nameAt(reading, found.index + found[0].length, true);
   return name ? { unweighable: `a ${found[1]} of ${name}`, unknown: name } : undefined;
@@ -86,8 +88,9 @@ function weightOf(amount: Amount): Draft | undefined {
 }
 
 /** The bowl that it goes into where the sentence names none: the one spoken of, or the mix worked out just now. */
-export function bowlBefore({ last, table }: Memory): Draft {
-  const before = last?.tool === "dose" ? (last.inputs as Draft) : undefined;
+export function bowlBefore(memory: Memory): Draft {
+  const { last, table } = memory;
+  const before = doseBefore(memory);
   const mix = ["ganache", "buttercream", "fill"].includes(last?.tool ?? "")
     ? mixOf(table.mass?.thing)
     : undefined;
@@ -95,3 +98,16 @@ export function bowlBefore({ last, table }: Memory): Draft {
   const base = before?.base ?? mix;
   return base_g === undefined ? {} : { base_g, ...(base ? { base } : {}) };
 }
+
+/** "how much zibbelmus for 300 g buttercream": a word that no table has where the flavor stands. */
+export const unknownAsked = ({ unknown, text, mask }: Reading): string | undefined =>
+  unknown.find(
+    (word) =>
+      new RegExp(`how (?:much|many)(?: g| grams)?(?: of)?(?: the| my| this)? ${word}(?: |$|[?,.])`).test(
+        text,
+      ) ||
+      // "xanthan gum for 300 g buttercream how much"
+      new RegExp(
+        `^(?:${word}(?: [a-z]+)?|[a-z]+ ${word}) (?:for|in|into) \\S*<weight> (?:of )?\\S*<[^>]*base=`,
+      ).test(mask),
+  );

@@ -5,8 +5,7 @@ import { nameOf } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { readMix } from "./mix-said.ts";
-
-type Draft = Partial<GanacheInputs>;
+import { type Draft, ganacheBefore } from "./turn.ts";
 
 const activity = /(?:^| )(?:water\S* activity|a _ w|a w|aw)(?: |$)/;
 const moving =
@@ -17,7 +16,7 @@ const lowest = 0.5;
 
 /** A target or the table of moves; undefined where the sentence asks for neither. */
 export function readAim(reading: Reading, memory: Memory): Draft | undefined {
-  const before = memory.last?.tool === "ganache" ? (memory.last.inputs as Draft) : undefined;
+  const before = ganacheBefore(memory);
   const carried = memory.follows && before ? mixOf(before) : {};
   const share = shareSaid(reading);
   const number = reading.amounts.find(

@@ -73,6 +73,10 @@ export function kindOf(reading: Reading): GanacheInputs["chocolate"] {
   return undefined;
 }
 
+/** A chocolate of a kind or "chocolate" alone. */
+export const isChocolate = (thing: Thing | undefined): boolean =>
+  Boolean(thing?.chocolate) || /chocolate/.test(thing?.ingredient ?? "");
+
 /** "250 g white and 100 g cream", "and with 280 g white": milk and white are chocolates beside cream, or alone. */
 export const isChocolateHere = (reading: Reading, thing: Thing | undefined): boolean =>
   (thing?.color === "white" || thing?.ingredient === "milk") &&

@@ -5,6 +5,7 @@ import { asking } from "../lib/asking.ts";
 import { awBand, compose, type Line, waterActivity } from "../lib/composition.ts";
 import { plain, weight } from "../lib/show.ts";
 import { authority, estimateNote, keepCold, verdictOf } from "./activity.ts";
+import { noise } from "./book-ratio.ts";
 import { unknownIn } from "./composition.ts";
 import type { GanacheInputs } from "./ganache.ts";
 import { type Aim, aimOf } from "./goal.ts";
@@ -25,7 +26,7 @@ export function answerTarget(inputs: GanacheInputs, world: World): Outcome {
   const weighed = inputs.lines !== undefined || inputs.formula !== undefined || inputs.cream_g !== undefined;
   const ways = weighed ? mended(mix.lines, aim.gap) : built(mix, aim.gap, inputs);
   const now = aim.of(mix.lines);
-  if (weighed && Math.abs(now - aim.value) < 1e-9)
+  if (weighed && Math.abs(now - aim.value) < noise)
     return {
       status: "answered",
       headline: `It is there already: ${aim.shown(now)}`,
@@ -67,7 +68,7 @@ function built({ lines }: Mix, gap: Gap, { total_g, chocolate = "dark" }: Ganach
   const byRatio = toAdd([{ ...cream, grams: 1 }], gap, choc.name, choc.ndb);
   const all = Object.values(ratios[chocolate]);
   const [least, most] = [Math.min(...all.map((each) => each.low)), Math.max(...all.map((each) => each.high))];
-  const usable = byRatio && byRatio.grams >= least - 1e-9 && byRatio.grams <= most + 1e-9;
+  const usable = byRatio && byRatio.grams >= least - noise && byRatio.grams <= most + noise;
   const others = [toSwap(lines, gap, "milk", "cream"), toAdd(lines, gap, "butter")];
   return [...(usable ? [byRatio] : []), ...others, ...(usable ? [] : [byRatio])]
     .filter((way) => way !== undefined)

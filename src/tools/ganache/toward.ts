@@ -1,5 +1,6 @@
 /** How much of something brings a mix to a target: solved, not tried out. Everything is linear in grams. */
 import { type Composition, compose, type Line } from "../lib/composition.ts";
+import { noise } from "./book-ratio.ts";
 
 export interface Way {
   /** "add dark chocolate", "leave out cream", "glucose syrup in place of cream". */
@@ -29,7 +30,7 @@ export const shareGap =
 export function toAdd(lines: readonly Line[], gap: Gap, name: string, ndb?: string): Way | undefined {
   const line = (grams: number): Line => ({ name, grams, ...(ndb ? { ndb } : {}) });
   const grams = -gap(compose(lines)) / gap(compose([line(1)]));
-  if (!(grams > 1e-9) || !Number.isFinite(grams)) return undefined;
+  if (!(grams > noise) || !Number.isFinite(grams)) return undefined;
   const place = lines.findIndex((each) => each.name === name && each.ndb === ndb);
   return {
     does: `add ${name}`,
@@ -48,7 +49,7 @@ export function toLeaveOut(lines: readonly Line[], gap: Gap, name: string): Way 
   const line = lines[place];
   if (!line) return undefined;
   const grams = gap(compose(lines)) / gap(compose([{ ...line, grams: 1 }]));
-  if (!(grams > 1e-9) || grams >= line.grams - 1e-9) return undefined;
+  if (!(grams > noise) || grams >= line.grams - noise) return undefined;
   return {
     does: `leave out ${name}`,
     name,
@@ -64,7 +65,7 @@ export function toSwap(lines: readonly Line[], gap: Gap, name: string, out: stri
   if (!line) return undefined;
   const gain = gap(compose([{ name, grams: 1 }])) - gap(compose([{ ...line, grams: 1 }]));
   const grams = -gap(compose(lines)) / gain;
-  if (!(grams > 1e-9) || !Number.isFinite(grams) || grams >= line.grams - 1e-9) return undefined;
+  if (!(grams > noise) || !Number.isFinite(grams) || grams >= line.grams - noise) return undefined;
   const less = lines.map((each, at) => (at === place ? { ...each, grams: each.grams - grams } : each));
   const there = less.findIndex((each) => each.name === name);
   return {

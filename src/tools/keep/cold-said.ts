@@ -30,9 +30,11 @@ export function coldOf(reading: Reading, memory: Memory): Draft {
   };
 }
 
+/** A bare number is a heat of whites in this span: less is no heating in °C, more burns them in °F. */
+const heats = { least: 35, most: 200 };
 /** A bare heat of whites above this is meant in °F: nobody heats them so far in °C, as water boils at 100 °C. */
 const hottestWhites_c = 110;
-/** From here to there "65 degrees" of whites may be of either scale. */
+/** From here to there "65 degrees" of whites may be of either scale: warm whites in °F, or near the safe 71 °C. */
 const eitherScale = 60;
 
 /** "i heated the whites only to 60"; "is 65 degrees enough" is asked back, and then goes on in the scale that was said. */
@@ -60,7 +62,12 @@ export function heatedTo(reading: Reading, memory: Memory): Draft {
       : {};
   }
   const bare = reading.amounts.find(
-    (each) => each.dim === "number" && each.unit === "" && !each.of && each.value >= 35 && each.value <= 200,
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      each.value >= heats.least &&
+      each.value <= heats.most,
   );
   const isHeat = /\b(?:heat\w*|reach\w*|got|came|warm\w*|cook\w*|to|at)\b/.test(reading.text) || settled;
   if (!bare || !isHeat) return {};

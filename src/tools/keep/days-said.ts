@@ -9,6 +9,9 @@ type Draft = Partial<KeepInputs>;
 
 export const outWords =
   /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
+/** Longer than any limit, whatever the hours. */
+export const dayLong =
+  /\b(?:overnight|all (?:night|day|weekend)|last night|(?:since|from) (?:yesterday|the day before|last \w+|monday|tuesday|wednesday|thursday|friday|saturday|sunday))\b/;
 export const iceWords = /\b(?:fr[ei]+z\w*|froze|frozen|frost\w*)\b/;
 
 /** Each moment goes to the last deed named before it: made, frozen, thawed; else it is the day asked about. */

@@ -1,19 +1,17 @@
 /** The count of days: making is day 1, freezing stops it, thawing starts it again. */
-import { fridge, frozen, inFridge, keepingRules } from "../../../data/rules/keeping.ts";
+import { inFridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { daysBetween, localDay, plusDays, shortDay } from "../lib/days.ts";
-import { plain } from "../lib/show.ts";
-import { ahead, behind, type Moment, type NoMoment, type Said } from "../lib/when.ts";
+import { daysBetween, localDay, plusDays } from "../lib/days.ts";
+import { ahead } from "../lib/when.ts";
+import { behindOrAhead, dayOf, dayOn, inTheCold, named } from "./days-meant.ts";
+import { fromDay, stopped } from "./frozen.ts";
 import type { KeepInputs } from "./keep.ts";
 
 const keeps: readonly Figure[] = [
   { name: "in the fridge", value: inFridge.days, unit: "d" },
   { name: "best within", value: inFridge.best, unit: "d" },
 ];
-
-const cold = `${fridge.limit_c} °C (${fridge.limit_f} °F) or below`;
-const named = (day: string) => `${shortDay(day)} (${day})`;
 
 interface Clock {
   /** The last day it may be eaten. */
@@ -61,7 +59,7 @@ export function answerDays(inputs: KeepInputs, world: World): Outcome {
       return asking("Which day were they made and filled?", "made");
     return {
       status: "answered",
-      headline: `${inFridge.days} days in the fridge at ${cold}, the day of making counted as day 1; best within ${inFridge.best}`,
+      headline: `${inFridge.days} days in the fridge at ${inTheCold}, the day of making counted as day 1; best within ${inFridge.best}`,
       figures: [...keeps],
       rule: keepingRules.inFridge,
       ...(assumed.length ? { assumed } : {}),
@@ -133,103 +131,9 @@ function verdict(
       ...(left >= 0 ? [{ name: "days left", value: left, unit: "d" }] : []),
     ],
     rule: clock.used === undefined ? keepingRules.inFridge : keepingRules.clock,
-    assumed: [...assumed, `kept at ${cold} all the while`],
+    assumed: [...assumed, `kept at ${inTheCold} all the while`],
     working: clock.working,
     items: [{ made, best_by: clock.bestBy, use_by: clock.useBy }],
-  };
-}
-
-/** "frozen on day 2, thawed today": the days left are sure without the day of making. */
-function fromDay(inputs: KeepInputs, world: World): Outcome {
-  const used = (inputs.frozen_on_day ?? 1) - 1;
-  if (used >= inFridge.days)
-    return {
-      status: "answered",
-      headline: `No: day ${used + 1} is past day ${inFridge.days}. Throw them out.`,
-      rule: keepingRules.clock,
-    };
-  const left = inFridge.days - used;
-  const thawed = inputs.thawed && behindOrAhead(inputs.thawed, world.now_ms);
-  if (thawed && !thawed.ok) return { status: "impossible", headline: thawed.why };
-  const until = thawed?.ok ? plusDays(thawed.day, left - 1) : undefined;
-  const over = until !== undefined && daysBetween(localDay(world.now_ms), until) < 0;
-  return {
-    status: "answered",
-    headline: over
-      ? `No: the last day was ${named(until)}. Throw them out.`
-      : `${left} days from the day they thaw, which is the first of them${until ? `: use by ${named(until)}` : ""}`,
-    figures: over
-      ? []
-      : [
-          {
-            name: "days left",
-            value: until ? daysBetween(localDay(world.now_ms), until) + 1 : left,
-            unit: "d",
-          },
-        ],
-    rule: keepingRules.clock,
-    assumed: [`kept at ${cold} but for the freezer`],
-    working: [
-      `frozen on day ${used + 1}: ${used} of ${inFridge.days} days used; ${inFridge.days} − ${used} = ${left}`,
-    ],
-  };
-}
-
-/** In the freezer: the count stands. */
-function stopped(made: string, froze: string): Outcome {
-  const used = daysBetween(made, froze);
-  if (used >= inFridge.days)
-    return {
-      status: "answered",
-      headline: `No: they were frozen on ${named(froze)}, after day ${inFridge.days} (${plusDays(made, inFridge.days - 1)}). Throw them out.`,
-      rule: keepingRules.clock,
-    };
-  return {
-    status: "answered",
-    headline: `Frozen on ${named(froze)} with ${used} of ${inFridge.days} days used: ${inFridge.days - used} left from the day you thaw them, best within ${frozen.months} months of freezing`,
-    figures: [
-      { name: "days left", value: inFridge.days - used, unit: "d" },
-      { name: "frozen", value: frozen.months, unit: "months" },
-      { name: "freezer", value: frozen.at_c, unit: "°C" },
-    ],
-    rule: keepingRules.clock,
-    working: [`${made} to ${froze}: ${used} days used; ${inFridge.days} − ${used} = ${inFridge.days - used}`],
-  };
-}
-
-/** In the freezer, with or without the day it went in. */
-export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
-  const figures: Figure[] = [
-    { name: "freezer", value: frozen.at_c, unit: "°C" },
-    { name: "freezer", value: frozen.at_f, unit: "°F" },
-    { name: "frozen", value: frozen.months, unit: "months" },
-  ];
-  const how = `airtight at −18 °C (0 °F), best within ${frozen.months} months; thaw in the closed box in the fridge`;
-  const went = dayOf(inputs.frozen, world.now_ms);
-  if (went && !went.ok) return { status: "impossible", headline: went.why };
-  if (inputs.made && went?.ok) return answerDays(inputs, world);
-  const since = went?.ok
-    ? went.day
-    : inputs.frozen_days !== undefined
-      ? plusDays(localDay(world.now_ms), -inputs.frozen_days)
-      : undefined;
-  const common = {
-    status: "answered" as const,
-    figures,
-    rule: keepingRules.frozen,
-    cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."],
-  };
-  if (since === undefined && inputs.still) return asking("Which day did they go into the freezer?", "frozen");
-  if (since === undefined) return { ...common, headline: `Yes: ${how}` };
-  const until = plusMonths(since, frozen.months);
-  const over = daysBetween(localDay(world.now_ms), until) < 0;
-  return {
-    ...common,
-    headline: over
-      ? `Past their best: frozen on ${named(since)}, the ${frozen.months} months ended on ${named(until)}`
-      : `Best until ${named(until)}: ${how}`,
-    items: [{ frozen: since, best_by: until }],
-    working: [`${since} and ${plain(frozen.months)} months: ${until}`],
   };
 }
 
@@ -238,18 +142,4 @@ export function plusMonths(day: string, months: number): string {
   const [year = 0, month = 1, date = 1] = day.split("-").map(Number);
   const last = new Date(Date.UTC(year, month - 1 + months + 1, 0)).getUTCDate();
   return new Date(Date.UTC(year, month - 1 + months, Math.min(date, last))).toISOString().slice(0, 10);
-}
-
-const dayOf = (when: KeepInputs["made"], now_ms: number) => (when ? behindOrAhead(when, now_ms) : undefined);
-
-/** What was done lies behind; "tomorrow" can only lie ahead. */
-function behindOrAhead(when: Said, now_ms: number): Moment | NoMoment {
-  const past = behind(when, now_ms);
-  return past.ok ? past : (when.days ?? 0) > 0 || when.which === "next" ? ahead(when, now_ms) : past;
-}
-
-/** The day she asks about: to come, or, where that can't be, gone. */
-function dayOn(when: Said, now_ms: number): Moment | NoMoment {
-  const next = ahead({ ...when, minute: undefined }, now_ms);
-  return next.ok ? next : behind({ ...when, minute: undefined }, now_ms);
 }

@@ -1,16 +1,15 @@
 /** Time out of the fridge: two hours in all, one when it is hot, every spell counted. */
-import { fridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
+import { fridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { clock, daysBetween, localDay, shortDay, startOf } from "../lib/days.ts";
-import { plain, tidy } from "../lib/show.ts";
+import { plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { behind } from "../lib/when.ts";
 import type { KeepInputs } from "./keep.ts";
+import { isHot, leftOf, limitOf } from "./limit.ts";
 
 /** How long they were out, and how long they may be. */
 function spell(inputs: KeepInputs, world: World) {
-  const hot = inputs.hot === true || (inputs.air_c !== undefined && isHot(inputs.air_c, inputs.fahrenheit));
-  const limit_h = hot ? outside.hot_h : outside.limit_h;
   const from = inputs.out_since ?? (inputs.out_since_made ? inputs.made : undefined);
   const until_ms = inputs.out_until
     ? nearest(inputs.out_until.minute ?? 0, inputs.out_until.half !== undefined, world.now_ms)
@@ -26,7 +25,7 @@ function spell(inputs: KeepInputs, world: World) {
     last_min === undefined && inputs.out_earlier_min === undefined
       ? undefined
       : (last_min ?? 0) + (inputs.out_earlier_min ?? 0);
-  return { hot, limit_h, from, since, until_ms, nights, out_min };
+  return { from, since, until_ms, nights, out_min };
 }
 
 /** An hour said as now, at that of the clock's times which lies nearest: her clock may be a little off. */
@@ -39,15 +38,14 @@ function nearest(minute: number, isSure: boolean, now_ms: number): number {
 
 /** Out longer than they may be, for sure. */
 export function isTooLong(inputs: KeepInputs, world: World): boolean {
-  const { limit_h, nights, out_min } = spell(inputs, world);
-  return (
-    inputs.overnight === true || nights > 0 || (out_min !== undefined && tidy(limit_h * 60 - out_min) < 0)
-  );
+  const { nights, out_min } = spell(inputs, world);
+  return inputs.overnight === true || nights > 0 || (out_min !== undefined && leftOf(inputs, out_min) < 0);
 }
 
 /** Two hours in all, one when it is hot. */
 export function outOfFridge(inputs: KeepInputs, world: World): Outcome {
-  const { hot, limit_h, from, since, until_ms, nights, out_min } = spell(inputs, world);
+  const { from, since, until_ms, nights, out_min } = spell(inputs, world);
+  const [hot, limit_h] = [isHot(inputs), limitOf(inputs)];
   if (since && !since.ok) return { status: "impossible", headline: since.why };
   const part = inputs.out_earlier_min ? "part of it " : "";
   const warmth =
@@ -76,7 +74,7 @@ export function outOfFridge(inputs: KeepInputs, world: World): Outcome {
       ...(inputs.overnight || nights > 0 ? {} : { cautions: [box] }),
     };
   }
-  const left_min = tidy(limit_h * 60 - out_min);
+  const left_min = leftOf(inputs, out_min);
   const headline =
     left_min < 0
       ? `No: ${hours(out_min)} is past the ${limit_h} h that ${what} may be out of the fridge${warmth}. Throw it out.`
@@ -99,10 +97,6 @@ export function outOfFridge(inputs: KeepInputs, world: World): Outcome {
 }
 
 const sayHour = (when: KeepInputs["made"]) => when?.minute !== undefined;
-
-/** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
-const isHot = (air_c: number, said_f: boolean | undefined) =>
-  said_f ? fahrenheit(air_c) > outside.hot_f + 1e-9 : air_c > outside.hot_c;
 
 /** "1.5 h", "1 h 50 min". */
 const hours = (min: number) =>

@@ -14,16 +14,18 @@ export interface Brings {
 /** Every allergen id that a table may name. */
 export const allergenNamed = (id: string) => allergens.find((row) => row.id === id);
 
+/** What the saved bottle of a taste says that it brings. */
+export const bottleList = (taste: string | undefined, bottles: readonly Bottle[]): string[] | undefined =>
+  taste ? bottles.findLast((each) => each.taste === taste && each.allergens)?.allergens?.slice() : undefined;
+
 /**
  * What a line of a recipe brings. A thing that no table knows brings nothing for certain and is named as not known.
  * @param taste set for a flavor: the saved bottle's own list decides, else it is named as to be checked
  */
 export function bringsOf(name: string, taste: string | undefined, bottles: readonly Bottle[]): Brings {
+  const own = bottleList(taste, bottles);
+  if (own) return { sure: own, unsure: [] };
   const row = ingredientNamed(name);
-  if (row && !taste)
-    return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
-  const bottle = taste ? bottles.findLast((each) => each.taste === taste && each.allergens) : undefined;
-  if (bottle?.allergens) return { sure: [...bottle.allergens], unsure: [] };
   if (row) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
   if (taste) return tasteBrings(taste, name);
   // a line of a saved recipe keeps its name alone: "mint flavor"

@@ -1,10 +1,8 @@
 /** "add 20 g hazelnut paste", "without the butter", "its salted butter": the label before, with that changed in it. */
-import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { nameOf, sameIngredient } from "../lib/lines.ts";
-import type { LabelInputs } from "./label.ts";
-
-type Draft = Partial<LabelInputs>;
-type Line = NonNullable<LabelInputs["lines"]>[number];
+import { firstOf, type Way } from "../lib/ways.ts";
+import { swapEnd } from "./swapped.ts";
+import type { Draft, LabelTurn, LabelWay, Line } from "./turn.ts";
 
 /** Words of a label of its own. */
 const anotherLabel =
@@ -13,6 +11,12 @@ const goes =
   /\b(?:without|no|minus|leave out|leaving out|skip|drop|remove|take out|forget) (?:the |any |that )?$/;
 const comes =
   /^(?:(?:and|ok|oh|so|now|what|if|i|but|also|please) )*(?:add|put|with|plus|use|swap|there is|theres|it has|they have)\b/;
+const isOwnName =
+  /^(?:(?:and|oh|actually|but|sorry|no) )*(?:its|it is|it was|thats|the butter is|i used|used|with) /;
+const isOnTop = /\b(?:add|more|another|extra|plus)\b/;
+
+/** A change of one or two weights is an amendment; a longer list is a label of its own. */
+const mostWeights = 2;
 
 /** The general name of what is sold in kinds. Nut butters and cocoa butter are foods of their own, with other allergens. */
 const general = (name: string): string =>
@@ -22,50 +26,63 @@ const general = (name: string): string =>
 const isKind = (one: string, other: string): boolean =>
   sameIngredient(one, other) || sameIngredient(general(one), other) || sameIngredient(one, general(other));
 
-const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
+/** The turn with the lines of the label before. */
+type Amending = LabelTurn & { had: readonly Line[] };
 
-/**
- * Nothing where the sentence is about another label.
- * @param said the lines with weights that it holds
- */
-export function amended(reading: Reading, { last }: Memory, said: readonly Line[]): Draft | undefined {
-  const before: Draft = last?.tool === "label" ? { ...(last.inputs as Draft), bare_g: undefined } : {};
-  if (!before.lines || anotherLabel.test(reading.mask) || said.length > 2) return undefined;
-  const foods = reading.things.filter(isFood);
-  if (foods.length === 0) return undefined;
+/** "without the butter". */
+const leftOut: Way<Amending, Draft> = ({ reading, foods, lines, had }) => {
   const gone = foods.filter(({ at }) => goes.test(reading.text.slice(0, at[0])));
-  if (gone.length > 0 && said.length === 0) {
-    const lines = before.lines.filter(({ name }) => !gone.some((each) => isKind(nameOf(each), name)));
-    return lines.length < before.lines.length ? { ...before, lines } : undefined;
-  }
-  if (said.length > 0) {
-    // "swap the butter for 40 g hazelnut paste": what stands before "for" goes
-    const swap = /\b(?:swap|swapped|replace|replaced|exchange|change)\b.*?\b(?:for|with|by|to)\b/.exec(
-      reading.text,
-    );
-    const end = swap ? swap.index + swap[0].length : 0;
-    const swapped = foods.filter(({ at }) => at[0] < end);
-    const stays = before.lines.filter(({ name }) => !swapped.some((each) => isKind(nameOf(each), name)));
-    // "10 g more butter" comes on top of what there is
-    const onTop = /\b(?:add|more|another|extra|plus)\b/.test(reading.text);
-    const had = (name: string) => stays.find((each) => isKind(name, each.name))?.grams ?? 0;
-    const now = said.map((each) => (onTop ? { ...each, grams: each.grams + had(each.name) } : each));
-    const others = stays.filter(({ name }) => !said.some((each) => isKind(each.name, name)));
-    return { ...before, lines: [...others, ...now] };
-  }
-  const [food, ...more] = foods;
-  if (!food || more.length > 0) return undefined;
-  // "its salted butter": the same line by its right name
-  const own = before.lines.filter(({ name }) => isKind(nameOf(food), name));
-  if (
-    own.length === 1 &&
-    /^(?:(?:and|oh|actually|but|sorry|no) )*(?:its|it is|it was|thats|the butter is|i used|used|with) /.test(
-      reading.text,
-    )
-  )
-    return {
-      ...before,
-      lines: before.lines.map((each) => (each === own[0] ? { ...each, name: nameOf(food) } : each)),
-    };
-  return comes.test(reading.text) ? { ...before, also: [...(before.also ?? []), nameOf(food)] } : undefined;
-}
+  const kept = had.filter(({ name }) => !gone.some((each) => isKind(nameOf(each), name)));
+  // what isn't in it can't be left out: that is about something else
+  return gone.length > 0 && lines.length === 0
+    ? kept.length < had.length
+      ? { lines: kept }
+      : {}
+    : undefined;
+};
+
+/** "add 20 g hazelnut paste", "swap the butter for 40 g hazelnut paste", "10 g more butter". */
+const weighedAnew: Way<Amending, Draft> = ({ reading, foods, lines, had }) => {
+  if (lines.length === 0) return undefined;
+  const end = swapEnd(reading) ?? 0;
+  const swapped = foods.filter(({ at }) => at[0] < end);
+  const stays = had.filter(({ name }) => !swapped.some((each) => isKind(nameOf(each), name)));
+  const onTop = isOnTop.test(reading.text);
+  const gramsOf = (name: string) => stays.find((each) => isKind(name, each.name))?.grams ?? 0;
+  const now = lines.map((each) => (onTop ? { ...each, grams: each.grams + gramsOf(each.name) } : each));
+  const others = stays.filter(({ name }) => !lines.some((each) => isKind(each.name, name)));
+  return { lines: [...others, ...now] };
+};
+
+/** "its salted butter": the same line by its right name. */
+const renamed: Way<Amending, Draft> = ({ reading, foods: [food, ...more], had }) => {
+  if (!food || more.length > 0 || !isOwnName.test(reading.text)) return undefined;
+  const own = had.filter(({ name }) => isKind(nameOf(food), name));
+  return own.length === 1
+    ? { lines: had.map((each) => (each === own[0] ? { ...each, name: nameOf(food) } : each)) }
+    : undefined;
+};
+
+/** "and with peanut butter": it counts for the allergens, and its weight is asked for. */
+const addedUnweighed: Way<Amending, Draft> = ({ reading, foods: [food, ...more], before }) =>
+  food && more.length === 0 && comes.test(reading.text)
+    ? { also: [...(before?.also ?? []), nameOf(food)] }
+    : undefined;
+
+const ways = [leftOut, weighedAnew, renamed, addedUnweighed];
+
+/** Nothing where the sentence is about another label. */
+export const amended: LabelWay = (turn) => {
+  const { before, foods, lines, asked, common, reading } = turn;
+  if (!before?.lines || foods.length === 0 || lines.length > mostWeights || anotherLabel.test(reading.mask))
+    return undefined;
+  const change = firstOf(ways, { ...turn, had: before.lines });
+  if (!change || Object.keys(change).length === 0) return undefined;
+  return {
+    ...before,
+    ...change,
+    ...common,
+    ...(asked.length > 0 ? { asked } : {}),
+    want: asked.length > 0 ? "allergens" : before.want,
+  };
+};

@@ -5,7 +5,7 @@ import type { Item, Outcome, Rule, World } from "../contract/index.ts";
 import { allergenCaution } from "../lib/care.ts";
 import { houseOf } from "../lib/house.ts";
 import { listed } from "../lib/show.ts";
-import { type Brings, bringsOf, tasteBrings } from "./allergens.ts";
+import { type Brings, bottleList, bringsOf, tasteBrings } from "./allergens.ts";
 import type { LabelInputs } from "./label.ts";
 import { declared } from "./lines.ts";
 
@@ -41,17 +41,7 @@ export function described(inputs: LabelInputs, world: World): Found {
       unsure: row.unsure ? [`${row.base}: ${row.unsure}`] : [],
     })),
     ...(inputs.named ?? []).map(({ name, taste }) => {
-      const own = taste
-        ? world.bottles.findLast((each) => each.taste === taste && each.allergens)?.allergens
-        : undefined;
-      const shellsOwn = taste === "almond" && inputs.mixes?.includes("shells");
-      const brings = own
-        ? { sure: own, unsure: [] }
-        : shellsOwn
-          ? { sure: ["almond"], unsure: [] }
-          : taste
-            ? tasteBrings(taste, taste)
-            : bringsOf(name, undefined, world.bottles);
+      const brings = namedBrings(name, taste, inputs, world);
       return { from: brings.sure.map((allergen) => ({ allergen, from: name })), unsure: brings.unsure };
     }),
   ];
@@ -72,6 +62,23 @@ export function described(inputs: LabelInputs, world: World): Found {
     ...(isOwn && house.name ? { house: house.name } : {}),
   };
 }
+
+/** What a thing brings that was named without its weight; an almond macaron's almond is its shells'. */
+function namedBrings(
+  name: string,
+  taste: string | undefined,
+  { mixes }: LabelInputs,
+  { bottles }: World,
+): Brings {
+  const own = bottleList(taste, bottles);
+  if (own) return { sure: own, unsure: [] };
+  if (taste === "almond" && mixes?.includes("shells")) return { sure: ["almond"], unsure: [] };
+  return taste ? tasteBrings(taste, taste) : bringsOf(name, undefined, bottles);
+}
+
+/** What has to be checked, by name: "ganache: which chocolate" is of the ganache. */
+export const openNames = (open: readonly string[]): string =>
+  listed([...new Set(open.map((text) => text.split(":")[0] ?? text))]);
 
 /** A list only where there is something in it. */
 export const given = (key: "assumed", list: string[]) => (list.length > 0 ? { [key]: list } : {});
@@ -98,8 +105,8 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
     headline:
       lead +
       (names.length
-        ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`
-        : `None that the tables know${open.length ? `, but check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`),
+        ? `Declare ${listed(names)}${open.length ? `; not complete until you have checked ${openNames(open)}` : ""}`
+        : `None that the tables know${open.length ? `, but check ${openNames(open)}` : ""}`),
     rule: lawOf(market),
     ...given("assumed", [
       ...(inputs.market

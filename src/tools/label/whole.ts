@@ -4,7 +4,7 @@ import type { Item, Outcome, World } from "../contract/index.ts";
 import { allergenCaution, sellingCaution } from "../lib/care.ts";
 import { listed } from "../lib/show.ts";
 import type { Brings } from "./allergens.ts";
-import { given, lawOf, shellsLeftOut } from "./declare.ts";
+import { given, lawOf, openNames, shellsLeftOut } from "./declare.ts";
 import type { LabelInputs } from "./label.ts";
 import { compounds, declared, type Ingredient, ingredientLine, inOrder, netWeight } from "./lines.ts";
 import { printed } from "./print.ts";
@@ -71,7 +71,7 @@ export function wholeLabel(
   ];
   const outcome: Outcome = {
     status: "answered",
-    headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; ${blanks.length ? `left blank: ${listed(blanks)}` : "every line filled in"}${open.length ? `; not complete, check ${listed([...new Set(open.map((text) => text.split(":")[0] ?? text))])}` : ""}`,
+    headline: `${market.toUpperCase()} label: contains ${listed(contains) || "no allergen that the tables know"}${net ? `; ${net.text}` : ""}; ${blanks.length ? `left blank: ${listed(blanks)}` : "every line filled in"}${open.length ? `; not complete, check ${openNames(open)}` : ""}`,
     ...(net
       ? {
           figures: [

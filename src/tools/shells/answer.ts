@@ -59,13 +59,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
   if (shells === undefined && said.want === "baked" && said.diameter_mm !== undefined)
     return baked(shellWeight(size.diameter_mm, size.own), 1, world, size);
-  if (shells === undefined)
-    return {
-      status: "asking",
-      headline: "For how many macarons?",
-      question: "For how many macarons?",
-      slot: "macarons",
-    };
+  if (shells === undefined) return asking("For how many macarons?", "macarons");
   if (said.want === "baked")
     return baked(shellWeight(size.diameter_mm, size.own) * shells, shells, world, size);
   return forOrder(shells, size, onTray, said, world);

@@ -44,6 +44,8 @@ export function forOrder(
       ? said.want
       : "batter";
   const spare = world.bench.spare_percent ?? spareShells.value;
+  // a number of shells or trays that was said takes none
+  const hasSpares = said.shells === undefined && said.trays === undefined;
   return {
     status: "answered",
     headline:
@@ -56,19 +58,17 @@ export function forOrder(
         world,
         first === "whites" ? "; one large egg's white is 33 g (USDA SR, NDB 01124)" : "",
         true,
-        said.shells === undefined && said.trays === undefined,
+        hasSpares,
       ),
       ...(first === "whites" && house.name ? { basis: "your bench" as const } : {}),
     },
-    ...oddOnes(size, world, said.shells === undefined && said.trays === undefined),
+    ...oddOnes(size, world, hasSpares),
     assumed: [
-      ...assumptions(size, said.shells === undefined && said.trays === undefined, world),
+      ...assumptions(size, hasSpares, world),
       ...(first === "whites" ? [house.name ? `your house recipe, ${house.name}` : "the house formula"] : []),
     ],
     working: [
-      ...(said.shells === undefined && said.trays === undefined
-        ? [`shells = ceil(2 × ${plain(macarons)} × ${plain(100 + spare)} %) = ${shells}`]
-        : []),
+      ...(hasSpares ? [`shells = ceil(2 × ${plain(macarons)} × ${plain(100 + spare)} %) = ${shells}`] : []),
       size.own.shell_g === undefined
         ? `batter = ${shells} × ${plain(shellWeight(size.diameter_mm), 4)} / ${plain(keptShare(size.own), 4)} = ${plain(batter)} g`
         : `batter = ${shells} × ${plain(size.own.shell_g, 4)} = ${plain(batter)} g`,

@@ -1,4 +1,4 @@
-/** A discount, tax or fee that holds no longer. */
+/** What is left out of a bill that had it: packaging and hours, a discount, tax or fee that holds no longer. */
 import type { Reading } from "../contract/index.ts";
 import type { CostInputs } from "./cost.ts";
 
@@ -28,4 +28,20 @@ export function withoutExtras(now: Draft, said: Draft, before: Draft, { text }: 
         !gone.some(([name, words]) => name === key && said[name] === undefined && words.test(text)),
     ),
   );
+}
+
+const withoutPackaging =
+  /\b(?:without|leave out|forget|minus|no) (?:the |any )?(?:boxes|box|packaging|bags|ribbons?)\b/;
+/** "and without my hours", "leave the labour out". */
+const withoutWork =
+  /\b(?:(?:without|leave out|forget|minus|not counting) (?:the |my |any )?(?:hours?|time|work|labou?r|wages?)|leave (?:the |my )?(?:hours?|time|work|labou?r|wages?) out)\b/;
+
+/** Packaging and hours at nothing, where they were counted before. */
+export function leftOut({ text }: Reading, before: Draft): Draft {
+  const [packed, worked] = [withoutPackaging.test(text), withoutWork.test(text)];
+  return {
+    ...(packed && (before.packaging ?? before.box_packaging) !== undefined ? { packaging: 0 } : {}),
+    ...(worked && before.labor_min !== undefined ? { labor_per_h: 0 } : {}),
+    ...(worked && before.labor !== undefined ? { labor: 0 } : {}),
+  };
 }

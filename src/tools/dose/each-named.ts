@@ -1,0 +1,77 @@
+/** A dose for each flavor that the sentence names. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import { anotherThan, asksAnew } from "./anew.ts";
+import type { DoseTurn } from "./dose-turn.ts";
+import { type Draft, doseBefore } from "./draft.ts";
+import { hueOf, nameOf, sameAgain } from "./flavor-said.ts";
+import { readFlavorWeight } from "./flavor-weight.ts";
+import { justConverted } from "./just-converted.ts";
+import { readLoose } from "./loose-said.ts";
+import { putInBefore } from "./put-in.ts";
+
+export function eachNamed(turn: DoseTurn): Draft[] {
+  const { reading, memory, before, targets, weights, common, asksBase } = turn;
+  const converted = justConverted(reading, memory);
+  const putIn = putInBefore(reading, before);
+  const isAnother = anotherThan(before, reading);
+  const anew = asksAnew(reading, before, common);
+  const drafts = targets.map((target): Draft => {
+    const weight = readFlavorWeight(reading, weights, target);
+    const isWeighed = weight.flavor_g !== undefined;
+    const isSame = sameAgain(target, memory) || isTheOne(target, before, reading);
+    const otherRow = before?.percent !== undefined && nameOf(target, reading).dose !== before.dose;
+    return {
+      ...common,
+      ...converted,
+      ...(asksBase && isWeighed ? { asks_base: true, want: "base" } : {}),
+      ...(isSame ? {} : { ...nameOf(ofTaste(target, memory), reading), ...hueOf(target, reading) }),
+      ...(otherRow && common.percent === undefined ? { by_table: true } : {}),
+      ...(before?.end !== undefined && common.end === undefined ? { whole_range: true } : {}),
+      ...(isWeighed && (putIn || before?.want === "flavor") ? { want: "check" } : {}),
+      ...(isWeighed && putIn ? { base_g: before?.base_g, base: before?.base } : {}),
+      ...(anew || isAnother(target) ? { want: "flavor", fresh: true } : {}),
+      ...weight,
+      ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...weight }) : {}),
+    };
+  });
+  const asks =
+    asksBase ||
+    before?.base_g !== undefined ||
+    targets.length > 1 ||
+    says(reading, /<[^>]*base=|how (?:far|many)/);
+  return asks ? drafts : drafts.map(asBowl);
+}
+
+/** "back to the espresso one": in the form that it had before. */
+const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): boolean =>
+  before?.dose !== undefined &&
+  target.taste !== undefined &&
+  target.taste === before.taste &&
+  !target.dose &&
+  /\bthe $/.test(text.slice(0, target.at[0])) &&
+  /^ (?:one|batch|bowl)\b/.test(text.slice(target.at[1]));
+
+/** Forms that one taste comes in. */
+const forms = ["extract", "oil", "vanilla paste", "nut paste", "zest"];
+
+/** "only got extract, how much of that", behind vanilla paste: the same taste in another form. */
+function ofTaste(target: Thing, memory: Memory): Thing {
+  const { dose = "" } = target;
+  const taste = doseBefore(memory)?.taste;
+  if (!taste || target.taste || target.ingredient || !forms.includes(dose)) return target;
+  // "and paste", behind vanilla: that of its beans, and of no nut
+  if (taste === "vanilla" && dose === "nut paste" && target.text === "paste")
+    return { ...target, id: "vanilla bean paste", dose: "vanilla paste", taste };
+  return { ...target, taste, ingredient: dose.startsWith(taste) ? dose : `${taste} ${dose}` };
+}
+
+/** Nobody stirs in so much flavor: at the 5 % where its range ends, 100 g are for two kilos of buttercream. */
+const mostFlavor_g = 100;
+
+/** "how strong should i go with lavender 180g": too much for a flavor, so the bowl is weighed. */
+function asBowl({ flavor_g, ...draft }: Draft): Draft {
+  if (flavor_g === undefined) return draft;
+  const isBowl = flavor_g >= mostFlavor_g && draft.base_g === undefined && draft.want === undefined;
+  return { ...draft, ...(isBowl ? { base_g: flavor_g } : { flavor_g }) };
+}

@@ -1,0 +1,31 @@
+/** More than there was: on top of what is in the bowl, or over what was meant. */
+import type { Reading } from "../contract/index.ts";
+import type { Draft } from "./draft.ts";
+import type { LooseWay } from "./loose-turn.ts";
+
+const saysMore = /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/;
+const ofAnother = /\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/;
+
+/** "dripped in 5 more". */
+export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
+  if (loose === undefined || before?.base_g === undefined || loose <= 0) return undefined;
+  if (!saysMore.test(mask) || ofAnother.test(mask)) return undefined;
+  if (before.flavor_g === undefined) return { more_g: loose, want: "check" };
+  // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
+  const isPlain = /\b(?:have|ive|got|spare|left|theres|there is)\b/.test(mask);
+  return isPlain && loose > before.flavor_g
+    ? { base_g: before.base_g + loose, flavor_g: before.flavor_g, want: "check" }
+    : { flavor_g: before.flavor_g + loose, want: "check" };
+};
+
+/** "i added 2 g too much flavor": over what was wanted; how much is in it isn't said. */
+export const isOver = ({ mask }: Reading): boolean =>
+  /<weight> (?:of )?too (?:much|many)\b(?!.*<weight> \S*<[^>]*dose=)/.test(mask) &&
+  /\b(?:added|put|used|poured|tipped|dropped)\b/.test(mask);
+
+/** So much over what was meant: how much is in it in all is asked. */
+export const asOver = ({ flavor_g, ...draft }: Draft): Draft => ({
+  ...draft,
+  more_g: flavor_g,
+  want: "check",
+});

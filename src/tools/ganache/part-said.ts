@@ -1,0 +1,72 @@
+/** Of which part of a ganache each weight of a sentence is: of its chocolate, its cream or the whole. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { says, type Weighed } from "../lib/find.ts";
+import { describes, isChocolate, isChocolateHere } from "./kind-said.ts";
+import { type Draft, ganacheBefore } from "./turn.ts";
+import { loosePart, type Part } from "./weights-bare.ts";
+
+const inAll = /(?:^| )(?:total|altogether|in all|all in|finished|in the end)(?: |$)/;
+const namesGanache = /<[^>]*base=ganache/;
+
+/** The first weight of each part; chocolate and cream together make the whole. */
+export function weightsByPart(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
+  const out: Draft = {};
+  const isTotal = weights.length === 1 && says(reading, inAll);
+  for (const { grams, thing, estimate } of weights) {
+    const part = thing
+      ? partOf(thing, reading, memory, isTotal)
+      : (partMeant(reading, memory) ??
+        (Object.keys(out).length > 0 ? undefined : isTotal ? "total_g" : partUnnamed(reading, memory)));
+    if (!part) continue;
+    out[part] ??= grams;
+    if (part === "cream_g" && thing && estimate) out.by_volume = true;
+  }
+  if (out.chocolate_g !== undefined && out.cream_g !== undefined) delete out.total_g;
+  return out;
+}
+
+function partOf(thing: Thing, reading: Reading, memory: Memory, isTotal: boolean): Part | undefined {
+  // "630 g dark ganache": the kind of the whole
+  const isKind = describes(reading, thing) || (isTotal && (memory.follows || says(reading, namesGanache)));
+  if (thing.chocolate && isKind) return "total_g";
+  if (isChocolate(thing) || isChocolateHere(reading, thing)) return "chocolate_g";
+  if (thing.ingredient === "cream" || thing.ingredient === "light whipping cream") return "cream_g";
+  return thing.base === "ganache" || thing.base === "filling" ? "total_g" : undefined;
+}
+
+const hasSome = /(?:i have|ive got|i got|got|theres|there is|with) (?:only |just |about )?\S*<weight>/;
+const withOfIt = /(?:^| )with (?:only |just )?\S*<weight> of (?:it|that)(?: |$)/;
+
+/** The part that a weight of nothing named is of by what was asked or said before. */
+function partMeant(reading: Reading, memory: Memory): Part | undefined {
+  // "its milk chocolate, i have 300 g": of the chocolate that was asked for
+  if (
+    memory.slot === "chocolate" &&
+    reading.things.some((each) => each.chocolate) &&
+    !says(reading, namesGanache) &&
+    says(reading, hasSome)
+  )
+    return "chocolate_g";
+  // "and with 210 g of it", behind so much cream
+  const { chocolate_g, cream_g } = (memory.follows && ganacheBefore(memory)) || {};
+  return chocolate_g !== undefined && cream_g !== undefined && says(reading, withOfIt)
+    ? "cream_g"
+    : undefined;
+}
+
+/** "175 g chopped": what is chopped is chocolate. */
+const isChopped = /(?:^| )(?:chop|chopped|chopping)(?:<| |$)|<weight>[^?]* (?:melted|broken up)(?:<| |$)/;
+const asksCream =
+  /how (?:much|many) (?:heavy |whipping )?\S*<[^>]*ingredient=cream|<ingredient=cream> \?$|the \S*<ingredient=cream>(?: for \S+)? (?:would be|is|comes to|should be) (?:what|how)/;
+const speaksOfWhole = /<[^>]*base=ganache|(?:^| )(?:total|altogether|in all)(?: |$)/;
+
+function partUnnamed(reading: Reading, memory: Memory): Part {
+  if (says(reading, isChopped)) return "chocolate_g";
+  // "dark chocolate 70% 200 g, how much cream": of the chocolate, since cream is asked for and no whole is spoken of
+  const namesChocolate = reading.things.some(
+    (each) => (each.chocolate || each.ingredient === "chocolate") && /choc/.test(each.text),
+  );
+  return namesChocolate && says(reading, asksCream) && !says(reading, speaksOfWhole)
+    ? "chocolate_g"
+    : loosePart(memory);
+}

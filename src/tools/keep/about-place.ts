@@ -1,0 +1,58 @@
+/** Where they are kept, by the words for places: shells alone, out of the fridge, in the freezer, in the fridge. */
+import { inBase } from "../lib/units.ts";
+import type { Said, Subject } from "./about-said.ts";
+import { iceWords, outWords } from "./days-said.ts";
+
+/** From here on what was said is the warmth of a room: no fridge is as warm. From memory. */
+export const room_c = 20;
+
+/** Shells without a filling: said so, or shells alone with no word of macarons. */
+function isBareShells({ reading, words }: Said): boolean {
+  const unfilled =
+    /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/;
+  if (unfilled.test(words) && /shell|unfilled|halves|filled/.test(words)) return true;
+  const counts = reading.things.map((each) => each.count);
+  return counts.includes("shells") && !/fill/.test(words) && !counts.includes("macarons");
+}
+
+/** Out in the open, and not "out of the oven" or "sold out". */
+function isOut({ words }: Said): boolean {
+  const otherOuts =
+    /(?:took|taken|take|got) (?:(?:them|it|some|these) )?out (?:on|again|yesterday|today|this)\b|out of the (?:freezer|oven|box)|find out|(?:hand|give|dish|sell)(?:ing|ed)? (?:\w+ )?out|work(?:ed)? out|turn(?:ed)? out|came out/g;
+  if (!outWords.test(words.replace(otherOuts, ""))) return false;
+  // "1 hour out, 1 hour in the fridge, 30 min out again"
+  const isSpell = /\b(?:hours?|hrs?|h|min\w*) out\b/.test(words);
+  return isSpell || !/how long .*fridge|in the fridge/.test(words);
+}
+
+/** "they have sat for 90 minutes": nowhere cold, as nobody says where. */
+const hasSat = ({ reading, words }: Said): boolean =>
+  reading.amounts.some((each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60) &&
+  /\b(?:sat|sitting|stood|standing|been left|left|forgot\w*|lying)\b/.test(words) &&
+  !/fridge|refrigerat|freez|chill|cool|cold|ice/.test(words);
+
+export const ofPlace: readonly Subject[] = [
+  ["shells", isBareShells],
+  [
+    "outside",
+    ({ words }) =>
+      /\b(?:out of|outside|without) (?:the |a |my )?(?:fridge|refrigerator|refrigeration)\b|unrefrigerated|not refrigerated/.test(
+        words,
+      ),
+  ],
+  ["outside", isOut],
+  [
+    "freezer",
+    ({ words, dated }) =>
+      iceWords.test(words) && !dated && !/\bthaw|defrost|took .*out of the freezer/.test(words),
+  ],
+  ["outside", ({ warm_c }) => warm_c !== undefined && warm_c >= room_c],
+  ["outside", hasSat],
+  [
+    "fridge",
+    ({ words }) =>
+      /fridge|refrigerat|keep|last|good|ok|okay|eat|safe|days?|use by|best|sell|off|store|storage|how long|thaw|defrost|when/.test(
+        words,
+      ),
+  ],
+];

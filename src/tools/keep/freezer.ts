@@ -1,0 +1,45 @@
+/** In the freezer: how long they are at their best there. */
+import { frozen, keepingRules } from "../../../data/rules/keeping.ts";
+import type { Figure, Outcome, World } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
+import { daysBetween, localDay, plusDays } from "../lib/days.ts";
+import { plain } from "../lib/show.ts";
+import { answerDays, plusMonths } from "./days.ts";
+import { dayOf, named } from "./days-meant.ts";
+import type { KeepInputs } from "./keep.ts";
+
+/** In the freezer, with or without the day it went in. */
+export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
+  const figures: Figure[] = [
+    { name: "freezer", value: frozen.at_c, unit: "°C" },
+    { name: "freezer", value: frozen.at_f, unit: "°F" },
+    { name: "frozen", value: frozen.months, unit: "months" },
+  ];
+  const how = `airtight at −18 °C (0 °F), best within ${frozen.months} months; thaw in the closed box in the fridge`;
+  const went = dayOf(inputs.frozen, world.now_ms);
+  if (went && !went.ok) return { status: "impossible", headline: went.why };
+  if (inputs.made && went?.ok) return answerDays(inputs, world);
+  const since = went?.ok
+    ? went.day
+    : inputs.frozen_days !== undefined
+      ? plusDays(localDay(world.now_ms), -inputs.frozen_days)
+      : undefined;
+  const common = {
+    status: "answered" as const,
+    figures,
+    rule: keepingRules.frozen,
+    cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."],
+  };
+  if (since === undefined && inputs.still) return asking("Which day did they go into the freezer?", "frozen");
+  if (since === undefined) return { ...common, headline: `Yes: ${how}` };
+  const until = plusMonths(since, frozen.months);
+  const over = daysBetween(localDay(world.now_ms), until) < 0;
+  return {
+    ...common,
+    headline: over
+      ? `Past their best: frozen on ${named(since)}, the ${frozen.months} months ended on ${named(until)}`
+      : `Best until ${named(until)}: ${how}`,
+    items: [{ frozen: since, best_by: until }],
+    working: [`${since} and ${plain(frozen.months)} months: ${until}`],
+  };
+}

@@ -1,0 +1,79 @@
+/** What every way of asking for a label looks at, worked out once. */
+import type { Memory, Reading, Thing } from "../contract/index.ts";
+import { readLines } from "../lib/lines.ts";
+import type { Way } from "../lib/ways.ts";
+import { placeless } from "../lib/when-said.ts";
+import { asksAbout } from "./asked-said.ts";
+import type { LabelInputs } from "./label.ts";
+import { makerSaid, within } from "./maker-said.ts";
+import { marketSaid } from "./market-said.ts";
+import { netSaid } from "./net-said.ts";
+import { printSaid } from "./print-said.ts";
+import { wantSaid } from "./want-said.ts";
+
+export type Draft = Partial<LabelInputs>;
+export type Line = NonNullable<LabelInputs["lines"]>[number];
+export type LabelWay = Way<LabelTurn, Draft>;
+
+export interface LabelTurn {
+  reading: Reading;
+  memory: Memory;
+  /** The label before, without the weight of which it was asked what it is of. */
+  before: Draft | undefined;
+  want: LabelInputs["want"];
+  /** The weighed ingredients of the sentence, and its pieces that couldn't be read as one. */
+  lines: Line[];
+  unread: readonly string[];
+  /** What there is to eat in the sentence; the maker's name is none of it: "add address: Anna Baker". */
+  foods: Thing[];
+  /** Ids of the allergens that are asked about. */
+  asked: string[];
+  /** A net weight, a maker, paper were said. */
+  hasNet: boolean;
+  hasMaker: boolean;
+  /** Whatever may stand beside anything else: market, dates, net weight, paper, who makes it. */
+  common: Draft;
+}
+
+export const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
+
+/** A filling or an ingredient in the sentence: another label than the one before. */
+export const namesFood = ({ reading }: LabelTurn): boolean =>
+  reading.things.some((each) => isFood(each) || each.base || each.formula);
+
+export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
+  const before: Draft | undefined =
+    memory.last?.tool === "label" ? { ...(memory.last.inputs as Draft), bare_g: undefined } : undefined;
+  const want = wantSaid(reading) ?? (memory.follows ? before?.want : undefined);
+  const net = netSaid(reading);
+  const maker = makerSaid(reading);
+  const print = printSaid(reading);
+  const made = reading.whens[0];
+  const isMaker = ({ at }: Pick<Thing, "at">) => maker !== undefined && within(maker, at);
+  const read = readLines(reading);
+  const lines = read.lines.filter((each) => each.at[0] !== net?.at && !isMaker(each));
+  return {
+    reading,
+    memory,
+    before,
+    want,
+    lines: lines.map(({ name, grams, thing }) => ({
+      name,
+      grams,
+      ...(thing?.taste && !thing.ingredient ? { taste: thing.taste } : {}),
+    })),
+    unread: read.unread,
+    foods: reading.things.filter((each) => isFood(each) && !isMaker(each)),
+    asked: asksAbout(reading),
+    hasNet: net !== undefined,
+    hasMaker: maker !== undefined,
+    common: {
+      ...(maker ? { by: maker.name } : {}),
+      ...(want || print.as_pdf ? { want: print.as_pdf && want !== "dates" ? "label" : want } : {}),
+      ...print,
+      ...marketSaid(reading),
+      ...net?.input,
+      ...(made ? { made: placeless(made) } : {}),
+    },
+  };
+}

@@ -1,0 +1,27 @@
+/** What is wanted: the whole label, its allergens, its dates, or a promise that nobody can give. */
+import type { Reading } from "../contract/index.ts";
+import { wordsOf } from "../lib/pieces.ts";
+import { asksAbout } from "./asked-said.ts";
+import type { LabelInputs } from "./label.ts";
+
+/** "is it safe for a nut allergy", "can a coeliac friend eat these". */
+export const asksSafety =
+  /(?:safe|ok|okay|suitable|fine|can|for) .*(?:allerg(?:y|ic)|intoleran|coeliac|celiac)|(?:allerg(?:y|ic)|intoleran\S*|coeliac|celiac)\b.*(?:kid|child|guest|friend|customer|person|eat|instead|safe|suitable|can (?:i|we|she|he|they)|(?:is|are|would) (?:it|this|these|they|that) (?:ok|okay|fine|alright))/;
+
+/** Signs of a question about what is in it; they count where an allergen is named: "any nuts", "egg free". */
+const asksContents =
+  /free\b|^(?:and |so |but )*(?:(?:does|do|has|have) (?:it|they|that|these|those|this)|any) |(?:is|are) there .*\bin\b/;
+
+const speaksOfAllergens =
+  /\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/;
+const speaksOfDates = /(?:best|use)[ -](?:by|before)|expir\w+|what dates?\b/;
+const speaksOfLabel = /\blabels?\b|ingredients? (?:list|line|statement)/;
+
+export function wantSaid(reading: Reading): LabelInputs["want"] {
+  if (asksContents.test(wordsOf(reading)) && asksAbout(reading).length > 0) return "allergens";
+  if (speaksOfAllergens.test(reading.mask)) return "allergens";
+  // beside weights the date is a line of the label
+  if (speaksOfDates.test(reading.text) && reading.amounts.every((each) => each.dim !== "weight"))
+    return "dates";
+  return speaksOfLabel.test(reading.mask) ? "label" : undefined;
+}

@@ -1,0 +1,65 @@
+/** Which of batter, shells, macarons, trays, eggs or weights a sizing question wants. */
+import type { Reading } from "../contract/index.ts";
+import { says } from "../lib/find.ts";
+import type { ShellsInputs } from "./shells.ts";
+import { onTraySaid } from "./tray-said.ts";
+
+type Want = NonNullable<ShellsInputs["want"]>;
+
+interface Asked {
+  reading: Reading;
+  /** The thing behind "how many": `trays<count=trays>`. */
+  what: string;
+  namesMacarons: boolean;
+}
+
+const howMany =
+  /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/;
+const traysFirst =
+  /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>)/;
+const afterBaking =
+  /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/;
+const onOneTray =
+  /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/;
+const oneShell = /(?:one(?:<number>)?|a|each|per|single) (?:\S*<length> )?\S*<count=shells/;
+
+/** Each want with what asks for it, in their order: "on one tray" before "how many trays". */
+const wants: readonly (readonly [Want, (asked: Asked) => boolean])[] = [
+  ["macarons", ({ reading }) => says(reading, /(?:gives|makes|yields) (?:me )?how many(?: \?)?$/)],
+  ["trays", ({ reading }) => says(reading, traysFirst)],
+  ["baked", ({ reading }) => says(reading, afterBaking)],
+  // so many a tray, said with the question, make it one after all trays
+  [
+    "tray",
+    ({ reading, namesMacarons }) =>
+      !namesMacarons && says(reading, onOneTray) && onTraySaid(reading) === undefined,
+  ],
+  ["trays", ({ what }) => /count=trays/.test(what)],
+  // "38 mm shells, my trays": a size alone asks what a tray holds
+  [
+    "tray",
+    ({ reading, namesMacarons }) =>
+      !namesMacarons &&
+      says(reading, /<length>/) &&
+      says(reading, /<count=trays/) &&
+      !reading.amounts.some((each) => each.dim === "number" && each.value > 1),
+  ],
+  ["whites", ({ reading, what }) => /ingredient=(egg|whites)/.test(what) || says(reading, /crack(?!ed)/)],
+  ["one", ({ reading }) => says(reading, oneShell) && says(reading, /how much|batter|weigh/)],
+  ["macarons", ({ what }) => /count=macarons/.test(what)],
+  ["shells", ({ what }) => /count=shells/.test(what)],
+  [
+    "batter",
+    ({ reading }) =>
+      says(reading, /<base=batter/) && !reading.amounts.some((each) => each.of?.base === "batter"),
+  ],
+];
+
+export function wantSaid(reading: Reading): Want | undefined {
+  const asked: Asked = {
+    reading,
+    what: howMany.exec(reading.mask)?.[1] ?? "",
+    namesMacarons: says(reading, /<count=macarons/),
+  };
+  return wants.find(([, isAsked]) => isAsked(asked))?.[0];
+}
