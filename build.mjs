@@ -20,7 +20,7 @@ try {
 if (process.argv.includes("--train")) {
   const file = join(root, "node_modules", ".train.mjs");
   const build = await rolldown({
-    input: join(root, "src/intents/train.ts"),
+    input: join(root, "src/intents/chosen/train.ts"),
     platform: "node",
     cwd: root,
   });
@@ -100,7 +100,7 @@ const modelBeside = {
 };
 
 // natural's edit distance asks for all of underscore and uses two functions of it
-const underscore = { alias: { underscore: join(root, "src/intents/underscore.ts") } };
+const underscore = { alias: { underscore: join(root, "src/intents/text/underscore.ts") } };
 await bundle("src/cli/entry.ts", {
   options: { resolve: underscore, plugins: [onlyWhenAsked, modelBeside] },
   write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false },

@@ -21,6 +21,7 @@ amts amount amounts amt qty quantities quantity portion
 ingredient ingredients allergen allergens label labels margin markup profit price pricing cost costs charge sell
 sells selling sold packaging packets ribbon ribbons labour labor wages hourly euros quid
 colour colours color colors coloured colored dye flavour flavours flavor flavors flavoured flavored flavouring
+reheat reheated reheating rewarm rewarmed rewarming rebake rebaked rebaking microwave microwaved
 stir stirring stirs whisking whisked sift temper tempering emulsify double boiler bain marie
 sprinkles nonpareils carrots chia broth sweetener maltose lotus wafers chilli isomalt
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed

@@ -489,7 +489,16 @@ export const ingredients: readonly IngredientRow[] = [
   },
   {
     name: "instant coffee",
-    words: ["instant coffee", "coffee powder", "coffee granules"],
+    words: [
+      "instant coffee",
+      "coffee powder",
+      "coffee granules",
+      "instant cofee",
+      "instant coffe",
+      "instant coffie",
+      "cofee powder",
+      "coffe powder",
+    ],
     ndb: "14214",
     allergens: [],
   },

@@ -48,9 +48,24 @@ export const bridges = list(
 
 const book = "(?:diary|journal\\S*|logbook|notebook|entry|log|record|notes?)";
 
+/** Who wants it written, before the order: "i want to make a note". */
+const wishes =
+  "(?:(?:hey|hi|okay|also|then|now|just|please|(?:i|we) (?:want|wanted|need|have|ought) to|i (?:should|must|wanna)|(?:id|i would|wed) like to|let me|lets|i) )*";
+
+/** "a note", "one more quick note". */
+const aNote = "(?:(?:a|an|another|one|one more|quick|little|short|small|new) )*note(?! timer)";
+
+/** The batch that is named before the order: "cherry batch from today, write down i give it 6 out of 10". */
+export const noteBehindBatch =
+  "(?!(?:how|what|whats|which|when|why|who|show|read|find|did|do|does|is|are|can|could|tell|give|scale|make|set|start|split|add|save|remind|time) )(?:[a-z]\\S* ){0,4}(?:\\S*<count=(?:batches|macarons)\\S*|ones?|\\S*<[^>]*taste=\\S*)(?: (?:from|of|on|this|that|is|was|done|finished|baked|today|now|again|too|out|\\S*<when>)){0,4} [,:] (?:please |pls |also |and |can you |could you |just )*(?:(?:write|note|jot|put|mark) (?:(?:this|that|it) )?down(?: (?:that|:))?|(?:note|write|record|log|jot)(?: that)?)";
+
 /** How a note is opened, at the head of what she says: "note:", "batch log:", "journal today:", "write this down". */
-export const noteOpeners = `(?:(?:make|take|save|add|put|write|leave|keep) (?:me )?(?:a |another )?note|another note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save) (?:it |this |that )?(?:down )?(?:in|into|to) (?:my|the) (?:notes?|book|notebook|log|diary|journal)(?: that)?|for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down)`;
+export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save|get|stick|pop|bung|enter|file|log|record) (?:it |this |that |this one |that one )?(?:down |up )?(?:in|into|to|under) (?:my|the) (?:notes?|book|notebook|log|diary|journal|records?)(?: that)?|(?:one|new one|another one|a new one|another|next one) (?:in|into|to) (?:the|my) ${book} (?:: |, )|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|\\S*<count=batches\\S*) )*for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down)|${noteBehindBatch})`;
 
 /** How one is made of all that was said before: "keep that as a note", "write it down". */
 export const noteClosers =
-  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:put|save|add|write) (?:that|this|it|all that) (?:down )?(?:in|into|to) (?:the|my) (?:notes?|log\\S*|book|notebook|diary|journal))";
+  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:put|save|add|write|get|stick|pop|bung|enter|file|note|record|jot|log) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?))(?: (?:for me|for us|too|as well|thanks|thank you|cheers|now|then|ok))*";
+
+/** More of the note that was just made: "also put in there that the tops were dark", "mention in that one that". */
+export const intoNote =
+  "(?:put|add|write|note|say|mention|stick|pop|jot|include) (?:it |this |down )?(?:in|on|to|into|under) (?:there|it|that|that one|this one|the same (?:one|note)|that note|the note)(?: (?:too|as well|also))?(?: (?:that|:|,)|(?= (?:the|they|theyre|it|its|i|we|some|all|most|none|tops|shells|feet) ))";

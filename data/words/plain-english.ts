@@ -53,7 +53,7 @@ author authorities authority authorization authorized authors auto automated aut
 automation automobile automobiles automotive autos autumn availability available avenue average aviation
 avoid avoiding award awarded awards aware awareness away awesome awful axis aye babes babies baby
 bachelor back backed background backgrounds backing backup bacon bacteria bacterial bad badge badly bag
-bags baker baking balance balanced bald ball ballet balloon ballot balls ban banana band bands bandwidth
+auntie aunties aunty grandma grandmas granny grannys nana nanas mums moms bags baker baking balance balanced bald ball ballet balloon ballot balls ban banana band bands bandwidth
 bang bank banking bankruptcy banks banned banner banners bar bare barely bargain bargains barn barrel
 barrier barriers bars base baseball based baseline basement bases basic basically basics basin basis
 basket basketball baskets bass bat batch bath bathroom bathrooms baths batteries battery battle
@@ -76,7 +76,7 @@ breaking breaks breast breasts breath breathing breed breeding breeds brick brid
 brief briefing briefly briefs bright brilliant bring bringing brings broad broadcast broadcasting broader
 brochure brochures broke broken broker brokers bronze brook brother brothers brought brown browse
 browsing brunette brush brutal bubble buck bucks buddy budget budgets buffalo buffer bug bugs build
-builder builders building buildings builds built bulk bull bullet bulletin bumper bunch bundle bunny
+builder builders building buildings builds built bulk bull bullet bulletin bump bumper bunch bundle bunny
 burden bureau buried burn burner burning burns burst bus buses bush businesses busy but butler butt
 butter butterfly button buttons butts buy buyer buyers buying buys buzz bye bytes cab cabin cabinet
 cabinets cable cables cache cafe cage cake cakes calcium calculate calculated calculation calculations
@@ -179,7 +179,7 @@ discusses discussing discussion discussions disease diseases dish dishes disk di
 dispatch dispatched display displayed displaying displays disposal disposition dispute disputes distance
 distances distant distinct distinction distinguished distribute distributed distribution distributions
 distributor distributors district districts disturbed dive diverse diversity divide divided dividend
-divine diving division divisions divorce doc dock doctor doctors doctrine document documentary
+divine diving division divisions divorce doc doable dock doctor doctors doctrine document documentary
 documentation documented documents dodge doe does dog dogs doing doll dollar dollars dolls domain domains
 dome domestic dominant don donate donated donation donations done donna donor donors doom door doors
 dosage dose dot double doubt down downtown dozens draft drag dragon drain drainage drama dramatic
@@ -345,7 +345,7 @@ menus merchandise merchant merchants mercury mercy mere merely merge merger meri
 messages messaging messenger met metabolism metal metallic metals meter meters method methodology methods
 metric metro metropolitan mice micro microphone microwave mid middle midlands midnight midwest might
 mighty migration mild mile mileage miles military milk mill millennium mills min mind minds mine mineral
-minerals mines miniature minimal minimize minimum mining ministers ministries ministry minor minority
+minerals mines miniature minimal minimize minis minimum mining ministers ministries ministry minor minority
 mint minus minute minutes miracle mirror mirrors miscellaneous miss missed missile missing mission
 missions mistake mistakes mistress mix mixed mixer mixing mixture mobile mobility mode modeling models
 modem modems moderate moderator modern modes modification modifications modified modify modular module

@@ -28,3 +28,21 @@ export const besideNames = new Set(
     " ",
   ),
 );
+
+/** Beside "scale" and "double" they name no recipe of the baker's own: the house formula, or what was said before. */
+export const houseWords: ReadonlySet<string> = new Set(
+  `a an the my our your his her this that it its them they those these there here everything all of lot whole entire
+  thing things stuff amount amounts weight weights quantity quantities ingredient ingredients recipe recipes formula
+  formulas batch batches mix card sheet list house basic base standard usual normal regular original book books same full
+  half shell shells macaron macarons mac macs batter macaronage coques egg eggs white whites large small big bigger smaller
+  mini up down back out to for by with from on in at me us please now just only more less one ones another other first
+  last second third previous rest french italian swiss default own above new old current mine ours classic plain simple
+  today tonight tomorrow so many much and or but as well again too both each every any some enough size sized numbers
+  measurements total version double triple single quarter times factor is are be come go do make made get got have has had
+  number bowl tray trays box boxes almond flour sugar sugars powdered icing granulated caster grams gram dry wet part
+  parts side bit i we you he she who what which when if then than until sure right left order orders filling fillings
+  buttercream ganache cream butter piece pieces dozen pls plz instead rather thanks thank cheers though tho actually quick quickly exactly roughly about around nearly almost
+  even really properly accordingly together alone time dbl portion portions strength party people guests friends kids`
+    .split(/\s+/)
+    .filter(Boolean),
+);

@@ -475,6 +475,9 @@ export const symptoms: readonly SymptomRow[] = [
       "to runny",
       "to loose",
       "to soft",
+      "too slack",
+      "bit slack",
+      "slack",
     ],
   },
   {

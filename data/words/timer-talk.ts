@@ -11,6 +11,7 @@ wants id like i im ive hey ok okay right take takes call timer timers alarm alar
 actually sorry oops wait top label countdown clock minute minutes more extra longer less instead about around how long much hows whats what
 when which think add cancel stop kill end thats because cause both ping nudge wake remind ring alert buzz
 let lemme know konw tell shout something somthing anything count counting down reminding each apiece
+sharp shorter later earlier sooner we passed over elapsed gone once soon hits says strikes reaches gets shows reads
 `);
 
 /** An errand keeps its verb: "take the butter out". */
@@ -27,7 +28,7 @@ export const errandStops = list("in at by please pls and when because for");
 
 /** Behind these stands the name of a timer that runs: "how long on tray 1", "stop the oven one". */
 export const pointers = list(`
-on for to off from does will is has have hows whens stop cancel kill end clear delete remove dismiss silence pause
+on for to off from with does will is has have hows whens stop cancel kill end clear delete remove dismiss silence pause
 resume hold freeze restart reset extend shorten snooze change give finish quit make
 `);
 

@@ -1,6 +1,6 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
-import { primeCues } from "../intents/choose.ts";
-import { phraseTable, primePhrases } from "../intents/lexicon.ts";
+import { primeCues } from "../intents/chosen/choose.ts";
+import { phraseTable, primePhrases } from "../intents/found/lexicon.ts";
 import { cueTable } from "../tools/lib/cue-table.ts";
 import { tools } from "../tools/registry.ts";
 import { main, type Outside, type Parts } from "./main.ts";

@@ -4,7 +4,7 @@
  */
 import { promises as disk } from "node:fs";
 import { dirname, join } from "node:path";
-import { sanitise } from "../intents/normalise.ts";
+import { sanitise } from "../intents/text/normalise.ts";
 import { makeFolder, nodeFiles } from "../store/files.ts";
 
 /** So many are offered again. */

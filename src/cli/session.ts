@@ -1,23 +1,21 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
 
-import { type Asked, askedFor, holds } from "../intents/asked-for.ts";
 import { type Names, next, questions } from "../intents/converse.ts";
-import { dictated, isDictating, recipeFromFile } from "../intents/dictation.ts";
-import { sanitise } from "../intents/normalise.ts";
-import { remember } from "../intents/remember.ts";
-import { freshState, type State } from "../intents/state.ts";
-import type { Step } from "../intents/step.ts";
+import { remember } from "../intents/follow/remember.ts";
+import { freshState, type State } from "../intents/follow/state.ts";
+import type { Step } from "../intents/follow/step.ts";
+import { dictated, isDictating, recipeFromFile } from "../intents/recipe/dictation.ts";
+import { sanitise } from "../intents/text/normalise.ts";
 import { told } from "../intents/told.ts";
 import type { Understanding } from "../intents/understanding.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
-import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
-import { checkInputs } from "../tools/lib/check.ts";
-import { inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
+import type { Answer, Outcome, World } from "../tools/contract/index.ts";
+import { answerFrom, declined, type Said, withoutSettled } from "./answers.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
-import { nearMiss, topicNamed } from "./not-known.ts";
 import { notesFromFile } from "./notes-file.ts";
+import { computeWith, otherwise, settle } from "./outcome.ts";
 
 export interface Turn {
   asked: string;
@@ -50,8 +48,8 @@ export function startSession(around: Surroundings): Session {
   let state: State = freshState();
   let last: World["last"];
   let unread: World["unread"];
-  /** How the questions of this turn were read. */
-  let read: string[] = [];
+  /** How the questions of this turn were read; written out when it is asked for. */
+  let read: Step[] = [];
   let notice: string | undefined;
 
   const worldOf = (record: RecordData): World => ({
@@ -142,16 +140,19 @@ export function startSession(around: Surroundings): Session {
       },
       outcome,
     );
-    read = [...new Set([...read, ...told(step.reading, { ...step, inputs })])];
+    read.push({ ...step, inputs });
     // what was taken back was never said: nothing is put right in its place
     if (step.tool.name === "undo" && outcome.status === "answered") last = undefined;
     if (!["explain", "help", "undo"].includes(step.tool.name)) {
       unread = undefined;
+      const steps = read;
       last = {
         tool: step.tool.name,
         question: step.reading.said,
         answer: outcome,
-        readings: read,
+        get readings() {
+          return [...new Set(steps.flatMap((each) => told(each.reading, each)))];
+        },
       };
     }
     return answerFrom(step.tool.name, outcome);
@@ -188,7 +189,8 @@ export function startSession(around: Surroundings): Session {
           );
           continue;
         }
-        for (const [at, step] of found.entries()) {
+        const taken = otherwise(found, reading, world, around.understanding, namesIn(world)) ?? found;
+        for (const [at, step] of taken.entries()) {
           const answer = await take(step, at === 0 ? world : undefined);
           answers.push(answer);
           steps.push({ answer, inputs: state.last?.inputs ?? {} });
@@ -198,32 +200,6 @@ export function startSession(around: Surroundings): Session {
     },
   };
 }
-
-interface Said {
-  answer: Answer;
-  inputs: Record<string, unknown>;
-}
-
-/**
- * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left
- * out where a later part of the same turn was answered by the same calculator with all that it knew.
- */
-const withoutSettled = (answers: readonly Answer[], steps: readonly Said[]): Answer[] =>
-  answers.filter((answer) => {
-    const at = steps.findIndex((each) => each.answer === answer);
-    const own = steps[at];
-    if (answer.status !== "asking" || !own) return true;
-    return !steps
-      .slice(at + 1)
-      .some(
-        ({ answer: later, inputs }) =>
-          later.tool === answer.tool &&
-          later.status === "answered" &&
-          Object.entries(own.inputs).every(
-            ([key, value]) => key === "want" || JSON.stringify(inputs[key]) === JSON.stringify(value),
-          ),
-      );
-  });
 
 /** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
 const rowsJoined = (line: string): string =>
@@ -244,79 +220,8 @@ export class StoreFailure extends Error {
   }
 }
 
-function computeWith(step: Step, world: World): Outcome {
-  const checked = checkInputs(step.tool, step.inputs);
-  if (!checked.ok) return checked.outcome;
-  const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
-  if (outcome.status === "answered" && step.left) return unsure(step.left);
-  const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
-  if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
-  return withTaken(step.unit === "oz" ? inOunces(outcome) : outcome, step.reading);
-}
-
-/** What an amount was worked out from stands first of what was taken for the answer. */
-function withTaken(outcome: Outcome, { amounts }: Reading): Outcome {
-  const taken = amounts.flatMap((amount) => amount.taken ?? []);
-  return outcome.status === "answered" && taken.length > 0
-    ? { ...outcome, assumed: [...taken, ...(outcome.assumed ?? [])] }
-    : outcome;
-}
-
-/** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
-function unsure(left: readonly string[]): Outcome {
-  const question = `What is the ${left.join(" and the ")} for? I don't want to leave it out: say it once more, one thing at a time.`;
-  return { status: "asking", headline: question, question };
-}
-
-/** An answer without a figure of what was asked for is another question's. */
-function elsewhere(tool: string, asked: Asked | undefined): Outcome {
-  const { said = "" } = asked ?? {};
-  if (tool === "dose" && asked?.isIngredient)
-    return {
-      status: "declined",
-      headline: `I have no rule for how much ${said} goes into that, so I give no figure. I dose flavors, extracts, pastes, powders, salt and color.`,
-    };
-  const question = `You asked for "${said}", and what I would work out holds no figure of it. What is it for, and how much of that is there?`;
-  return { status: "asking", headline: question, question };
-}
-
-/** Runs a step; where it asks for what the turn before knew, runs it again with that. */
-async function settle(
-  step: Step,
-  run: (step: Step) => Promise<Outcome>,
-): Promise<{ outcome: Outcome; inputs: Record<string, unknown> }> {
-  const outcome = await run(step);
-  if (outcome.status !== "asking" || !step.fallback) return { outcome, inputs: step.inputs };
-  const again = await run({ ...step, inputs: step.fallback });
-  return again.status !== "asking"
-    ? { outcome: again, inputs: step.fallback }
-    : { outcome, inputs: step.inputs };
-}
-
 const namesIn = (world: World): Names => ({
   formulas: world.formulas.map((each) => each.name),
   bottles: world.bottles.map((each) => each.taste),
   timers: world.timers.filter((each) => each.state === "running").map((each) => each.label),
 });
-
-function answerFrom(tool: string, outcome: Outcome): Answer {
-  const {
-    slot: _slot,
-    wants: _wants,
-    leaves: _leaves,
-    effects: _effects,
-    change: _change,
-    ...answer
-  } = outcome;
-  return { tool, ...answer };
-}
-
-function declined(reading: Reading, near: string[]): Answer {
-  const about = near.map(topicNamed);
-  const hint = about.length ? `Did you mean something about ${about.join(" or ")}? ` : "";
-  return {
-    tool: "help",
-    status: "declined",
-    headline: `${nearMiss(reading) || `${hint}I didn't understand that. `}I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
-  };
-}

@@ -3,27 +3,27 @@
  * answer is remembered for the next. Nothing is computed here and nothing is stored.
  */
 import type { Memory, Reading, Tool } from "../tools/contract/index.ts";
-import { against, askedFor } from "./asked-for.ts";
-import { withoutBareHours } from "./bare-hour.ts";
 import { withBottles } from "./bottles.ts";
-import { inBox } from "./boxed.ts";
-import { score } from "./choose.ts";
-import { clauses } from "./clauses.ts";
-import { corrected } from "./corrected.ts";
-import { seenBy } from "./drafts.ts";
-import { withoutDropped } from "./dropped.ts";
-import { choose, fullest, strange } from "./follow.ts";
+import { against, askedFor } from "./chosen/asked-for.ts";
+import { score } from "./chosen/choose.ts";
+import { seenBy } from "./chosen/drafts.ts";
+import { answersPending } from "./chosen/pending.ts";
+import { pointsAfter } from "./chosen/signs.ts";
+import { withoutBareHours } from "./follow/bare-hour.ts";
+import { inBox } from "./follow/boxed.ts";
+import { corrected } from "./follow/corrected.ts";
+import { choose, fullest, strange } from "./follow/follow.ts";
+import { ofBoth, ofWholeTurn } from "./follow/of-several.ts";
+import { returned } from "./follow/returned.ts";
+import { sameAgain } from "./follow/same-again.ts";
+import { shifted } from "./follow/shifted.ts";
+import type { Inputs, State } from "./follow/state.ts";
+import { knownFrom, type Step, stepFrom } from "./follow/step.ts";
 import { withNames } from "./names.ts";
-import { ofBoth, ofWholeTurn } from "./of-several.ts";
-import { answersPending } from "./pending.ts";
 import { itemsOf, readingOf } from "./read.ts";
-import { recipeLines } from "./recipe-lines.ts";
-import { returned } from "./returned.ts";
-import { sameAgain } from "./same-again.ts";
-import { shifted } from "./shifted.ts";
-import { pointsAfter } from "./signs.ts";
-import type { Inputs, State } from "./state.ts";
-import { knownFrom, type Step, stepFrom } from "./step.ts";
+import { recipeLines } from "./recipe/recipe-lines.ts";
+import { clauses } from "./turn/clauses.ts";
+import { ownText, withoutDropped } from "./turn/dropped.ts";
 import type { Understanding } from "./understanding.ts";
 
 /** A sentence that no calculator took. */
@@ -41,7 +41,10 @@ export function questions(asked: string, { reader, tools }: Understanding): Read
   const { text, items, mended } = itemsOf(asked, reader);
   const parts = clauses(items, tools);
   const kept = withoutDropped(text, items, parts);
-  return parts.map((part) => readingOf(asked, kept, part, mended, reader));
+  return parts.map((part) => {
+    const own = parts.length > 1 ? ownText(kept, items, part) : { text: kept, items: part };
+    return readingOf(asked, own.text, own.items, mended, reader);
+  });
 }
 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */

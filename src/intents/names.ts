@@ -1,7 +1,7 @@
 /** Names of the baker's own recipes in a sentence, so that cues can see them: "show me <formula>". */
 import type { Reading, Thing } from "../tools/contract/index.ts";
 import { type Piece, pieces } from "../tools/lib/pieces.ts";
-import { wordsOf } from "./lexicon.ts";
+import { wordsOf } from "./found/lexicon.ts";
 
 /** Beside these a name that the word tables know too ("mint buttercream") is what it says, not a recipe. */
 const ofBowls =

@@ -1,6 +1,7 @@
 /** What the words of a note say, read outside of a conversation: for notes that come from a file. */
-import { sanitise } from "./normalise.ts";
+
 import { itemsOf, readingOf } from "./read.ts";
+import { sanitise } from "./text/normalise.ts";
 import type { Understanding } from "./understanding.ts";
 
 /** The facts as the note calculator reads them; nothing where there are no words. */

@@ -2,20 +2,21 @@
 
 import { symptoms } from "../../data/words/symptoms.ts";
 import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
-import { bind } from "./bind.ts";
-import { withChange } from "./changed-by.ts";
-import { spreadEach } from "./each.ts";
-import { joinFlavors } from "./flavors.ts";
-import { plainGrades } from "./grade.ts";
-import type { Lexicon } from "./lexicon.ts";
-import { type Mender, mendAll } from "./mend.ts";
-import { normalise } from "./normalise.ts";
-import { withoutRefused } from "./refused.ts";
-import { type Item, scan } from "./scan.ts";
-import { withSums } from "./summed-up.ts";
-import { withoutBowl } from "./tare.ts";
-import { tokenise } from "./tokens.ts";
-import { withUnsigned } from "./unsigned.ts";
+import { bind } from "./found/bind.ts";
+import { spreadEach } from "./found/each.ts";
+import { joinFlavors } from "./found/flavors.ts";
+import { plainGrades } from "./found/grade.ts";
+import type { Lexicon } from "./found/lexicon.ts";
+import { type Item, scan } from "./found/scan.ts";
+import { withChange } from "./meant/changed-by.ts";
+import { withoutRefused } from "./meant/refused.ts";
+import { withSums } from "./meant/summed-up.ts";
+import { withoutTakenBack } from "./meant/taken-back.ts";
+import { withoutBowl } from "./meant/tare.ts";
+import { withUnsigned } from "./meant/unsigned.ts";
+import { type Mender, mendAll } from "./text/mend.ts";
+import { normalise } from "./text/normalise.ts";
+import { tokenise } from "./text/tokens.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
 
@@ -37,7 +38,11 @@ export function itemsOf(
       withChange(
         withSums(
           withoutBowl(
-            withoutRefused(spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender))),
+            withoutRefused(
+              withoutTakenBack(
+                spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+              ),
+            ),
           ),
         ),
       ),

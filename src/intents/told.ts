@@ -1,6 +1,6 @@
 /** "How did you read that?": each piece of a sentence in its order, what it was taken for, and the inputs it made. */
 import type { Amount, Reading, Thing, When } from "../tools/contract/index.ts";
-import type { Step } from "./step.ts";
+import type { Step } from "./follow/step.ts";
 
 const facets = [
   ["base", ""],

@@ -1,9 +1,9 @@
 /** Everything that reading needs, compiled once. */
 import type { Tool } from "../tools/contract/index.ts";
-import { compile, wordsOf } from "./lexicon.ts";
-import { mender } from "./mend.ts";
+import { compile, wordsOf } from "./found/lexicon.ts";
 import type { Reader } from "./read.ts";
-import { vocabulary } from "./vocabulary.ts";
+import { mender } from "./text/mend.ts";
+import { vocabulary } from "./text/vocabulary.ts";
 
 export interface Understanding {
   reader: Reader;

@@ -1,5 +1,7 @@
 /** Why: the rule of the last answer, its sum a line a step, what was assumed, and how the question was read. */
+
 import * as z from "zod/mini";
+import { opening } from "../../data/words/openers.ts";
 import { later, type Outcome, tool, type World } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
 
@@ -14,7 +16,7 @@ type ExplainInputs = z.infer<ReturnType<typeof inputs>>;
 
 const it =
   "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";
-const lead = "(?:(?:but|and|so|ok|oh|um|hm|hmm|wait|no|yes|sorry|please|erm|just) )*(?:[,] )?";
+const lead = `${opening}(?:(?:yes|just) )*`;
 
 export const explain = tool<ExplainInputs>({
   name: "explain",

@@ -9,7 +9,7 @@ const inputs = later(() =>
   z.strictObject({
     /** The calculator that help is wanted with. */
     topic: z.optional(z.string()),
-    talk: z.optional(z.enum(["thanks", "hello", "who", "bye"])),
+    talk: z.optional(z.enum(["thanks", "hello", "who", "bye", "nod"])),
     /** One or a few examples, not all there is. */
     some: z.optional(z.boolean()),
   }),
@@ -21,6 +21,9 @@ const thanks =
   "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
 const praise =
   "(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
+/** Heard, and nothing asked. */
+const nod =
+  "ok|okay|okey|oki|k|kk|right|alright|all right|good|fine|nice|cool|noted|understood|i see|makes sense|fair enough|will do|gotcha|good to know";
 const hello =
   "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|hru|wyd|sup|yo|bonjour|hallo|hola)";
 const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
@@ -75,6 +78,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         3,
         `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
       ],
+      [3, `^(?:(?:${nod}) (?:, )?)*(?:${nod})${end}`],
       [
         9,
         `^${thanks} (?:, )?(?:you|youre|u) (?:are|were|have|ve|re|saved|rock|beauty|legend|star)?.*(?<! how)(?<! what)$`,
@@ -100,6 +104,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
       { say: "thanks", inputs: { talk: "thanks" } },
       { say: "hello", inputs: { talk: "hello" } },
       { say: "who are you", inputs: { talk: "who" } },
+      { say: "ok good", inputs: { talk: "nod" } },
     ],
     elsewhere: [
       { say: "my buttercream went all soupy, help", tool: "trouble" },
@@ -116,6 +121,7 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   if (new RegExp(`(?:^| )${thanks}(?= |$)`).test(plain)) return { talk: "thanks" };
   if (new RegExp(`^${hello}(?= |$)`).test(plain)) return { talk: "hello" };
   if (/(?:who are|what are) (?:you|u)(?! for)|your name/.test(plain)) return { talk: "who" };
+  if (new RegExp(`^(?:(?:${nod}) (?:, )?)*(?:${nod})${end}$`).test(plain)) return { talk: "nod" };
   if (/^(?:bye|goodbye|good ?night|see y|nighty)/.test(plain)) return { talk: "bye" };
   const wanted = /help (?:me )?(?:(?:with|on|for|about|using) )?(?:the |my |a |some )?(.+?)(?: [?!.])*$/.exec(
     plain,
@@ -174,4 +180,5 @@ const small: Record<NonNullable<HelpInputs["talk"]>, string> = {
   hello: 'Hello. Ask me something like "230 g buttercream, how much flavor?"',
   who: 'I am bowlside: I weigh flavor, batter and filling, convert, keep time and notes for macarons. "help" shows what to ask.',
   bye: "Until the next batch.",
+  nod: "All right. Ask on when you like.",
 };

@@ -1,5 +1,7 @@
 /** Takes the last change to the record back, whatever it was, or goes back to the record of an earlier day. */
+
 import * as z from "zod/mini";
+import { opening } from "../../data/words/openers.ts";
 import { later, tool } from "./contract/index.ts";
 import { goBack, listCopies } from "./lib/copies.ts";
 import { cues, sign } from "./lib/cue.ts";
@@ -28,8 +30,7 @@ const backToDay = [
   `${goes} .. back .. (?:last|latest|newest|older|earlier|previous) (?:daily )?${record}`,
 ];
 
-const lead =
-  "(?:(?:no|oh|oops|whoops|wait|sorry|please|pls|can you|could you|and|actually|ok|just|um|argh) )*(?:[,] )?";
+const lead = `${opening}(?:(?:can you|could you|just|argh) )*`;
 const end = "(?: (?:please|pls|again|now|then|for me|[.!?]))*$";
 const last =
   "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|what i (?:just )?(?:did|said)|my last \\S+)";

@@ -1,8 +1,8 @@
 /** What the readers beside the program learn from and are asked: the same sentences, raw and masked, with their calculator. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { featuresOf } from "../../src/intents/chosen/features.ts";
 import { questions } from "../../src/intents/converse.ts";
-import { featuresOf } from "../../src/intents/features.ts";
 import type { Understanding } from "../../src/intents/understanding.ts";
 import type { Conversation, Expected } from "../support/judge.ts";
 

@@ -7,10 +7,10 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
-import { score } from "../../src/intents/choose.ts";
-import { opinions } from "../../src/intents/classify.ts";
+import { score } from "../../src/intents/chosen/choose.ts";
+import { opinions } from "../../src/intents/chosen/classify.ts";
+import { featuresOf } from "../../src/intents/chosen/features.ts";
 import { questions } from "../../src/intents/converse.ts";
-import { featuresOf } from "../../src/intents/features.ts";
 import { understanding } from "../../src/intents/understanding.ts";
 import type { Answer } from "../../src/tools/contract/index.ts";
 import { tools } from "../../src/tools/registry.ts";

@@ -1,6 +1,6 @@
 /** The corpus of ingredient lines, each against its reading worked by hand. */
 import { describe, expect, test } from "vitest";
-import { ingredientLine } from "../../src/intents/ingredient-line.ts";
+import { ingredientLine } from "../../src/intents/recipe/ingredient-line.ts";
 import { understood } from "../intents/reading.ts";
 import { lines } from "./ingredient-lines.ts";
 

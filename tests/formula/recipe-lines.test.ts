@@ -1,6 +1,6 @@
 /** Recipes in one sentence, in pasted rows, in a text file: how they are cut into lines. Worked by hand. */
 import { describe, expect, test } from "vitest";
-import { recipeLines } from "../../src/intents/recipe-lines.ts";
+import { recipeLines } from "../../src/intents/recipe/recipe-lines.ts";
 import { understood } from "../intents/reading.ts";
 
 const read = (text: string) => recipeLines(text, understood.reader);

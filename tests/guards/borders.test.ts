@@ -7,7 +7,7 @@ import { data, type Import, imports, importsOf, sources, told } from "./sources.
 
 const within = (folder: string) => imports.filter(({ from }) => from.startsWith(`${folder}/`));
 /** Trains the classifier on all calculators' phrases and writes a file; no part of the program. */
-const training = "src/intents/train.ts";
+const training = "src/intents/chosen/train.ts";
 const reading = within("src/intents").filter(({ from }) => from !== training);
 const packageOf = ({ to }: Import) =>
   /^(?:src|data)\//.test(to)
@@ -24,8 +24,8 @@ it("the scan sees what it has to see", () => {
   expect(told(importsOf("src/tools/registry.ts"))).toContain(
     "src/tools/registry.ts imports src/tools/dose/dose.ts",
   );
-  expect(told(importsOf("src/intents/mend.ts"))).toContain(
-    "src/intents/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js",
+  expect(told(importsOf("src/intents/text/mend.ts"))).toContain(
+    "src/intents/text/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js",
   );
 });
 

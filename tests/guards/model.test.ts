@@ -1,7 +1,7 @@
 /** The trained classifier fits the program that it was trained for. */
 import { expect, it } from "vitest";
 import model from "../../data/model.json" with { type: "json" };
-import { opinions } from "../../src/intents/classify.ts";
+import { opinions } from "../../src/intents/chosen/classify.ts";
 import { tools } from "../../src/tools/registry.ts";
 import { read } from "../intents/reading.ts";
 

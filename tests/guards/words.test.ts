@@ -15,9 +15,9 @@ import { praise, symptoms } from "../../data/words/symptoms.ts";
 import { bases, chocolates, colors, counts, manners, steps, uses } from "../../data/words/things.ts";
 import { topics } from "../../data/words/topics.ts";
 import { units } from "../../data/words/units.ts";
-import { wordsOf } from "../../src/intents/lexicon.ts";
-import { normalise } from "../../src/intents/normalise.ts";
-import { tokenise } from "../../src/intents/tokens.ts";
+import { wordsOf } from "../../src/intents/found/lexicon.ts";
+import { normalise } from "../../src/intents/text/normalise.ts";
+import { tokenise } from "../../src/intents/text/tokens.ts";
 import { tools } from "../../src/tools/registry.ts";
 
 /** Printable, no space at its ends or twice within. */

@@ -1,6 +1,6 @@
 /** What a question asks the amount of, and answers that have no figure of it: then it asks, or declines. */
 import { describe, expect, it } from "vitest";
-import { against, askedFor, holds } from "../../src/intents/asked-for.ts";
+import { against, askedFor, holds } from "../../src/intents/chosen/asked-for.ts";
 import { baker, readings } from "../support/ask.ts";
 
 const asked = (sentence: string) => askedFor(readings(sentence)[0] ?? expect.fail("no question"));

@@ -1,7 +1,7 @@
 /** Words typed without their vowels, over the program's own words. */
 import { describe, expect, it, test } from "vitest";
 import { withoutVowels } from "../../data/words/without-vowels.ts";
-import { bonesOf } from "../../src/intents/bones.ts";
+import { bonesOf } from "../../src/intents/text/bones.ts";
 import { understanding } from "../../src/intents/understanding.ts";
 import { tools } from "../../src/tools/registry.ts";
 

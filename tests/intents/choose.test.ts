@@ -1,7 +1,7 @@
 /** The points that cues add up to: the strongest counts whole, the rest little, what speaks against in full. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { score } from "../../src/intents/choose.ts";
+import { score } from "../../src/intents/chosen/choose.ts";
 import type { Tool } from "../../src/tools/contract/index.ts";
 import { cues } from "../../src/tools/lib/cue.ts";
 

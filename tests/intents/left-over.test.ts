@@ -1,6 +1,6 @@
 /** What a calculator leaves unread: a number that was said and counts for nothing makes the answer no answer. */
 import { describe, expect, it } from "vitest";
-import { leftOver } from "../../src/intents/left-over.ts";
+import { leftOver } from "../../src/intents/chosen/left-over.ts";
 import { baker } from "../support/ask.ts";
 import { read } from "./reading.ts";
 

@@ -1,7 +1,7 @@
 /** The index over the word tables: every phrase is found again, singular or plural, with all its meanings. */
 import { describe, expect, it } from "vitest";
 import { units } from "../../data/words/units.ts";
-import { compile, unitIndex, wordsOf } from "../../src/intents/lexicon.ts";
+import { compile, unitIndex, wordsOf } from "../../src/intents/found/lexicon.ts";
 
 const lexicon = compile();
 const facets = (phrase: string) => {

@@ -1,8 +1,8 @@
 /** What was typed, made readable: nothing that controls a terminal comes through, and no figure changes. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { normalise, sanitise } from "../../src/intents/normalise.ts";
-import { tokenise } from "../../src/intents/tokens.ts";
+import { normalise, sanitise } from "../../src/intents/text/normalise.ts";
+import { tokenise } from "../../src/intents/text/tokens.ts";
 
 // biome-ignore lint/suspicious/noControlCharactersInRegex: this is what must not be left
 const control = /[\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069\u200b\ufeff]/;

@@ -1,6 +1,6 @@
 /** Turns of phrase put plainly, and what only looks like one. */
 import { expect, it } from "vitest";
-import { plainly } from "../../src/intents/phrases.ts";
+import { plainly } from "../../src/intents/text/phrases.ts";
 
 it.each([
   ["y tho", "why tho"],

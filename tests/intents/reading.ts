@@ -1,10 +1,11 @@
 /** Small windows on single steps of reading, and their results written so that a table of them can be read. */
-import { readAmount } from "../../src/intents/amounts.ts";
-import { readWhen } from "../../src/intents/clock.ts";
-import { normalise } from "../../src/intents/normalise.ts";
-import { readNumber } from "../../src/intents/numbers.ts";
+
+import { readWhen } from "../../src/intents/clock/clock.ts";
+import { readAmount } from "../../src/intents/found/amounts.ts";
+import { readNumber } from "../../src/intents/found/numbers.ts";
 import { itemsOf, readingOf } from "../../src/intents/read.ts";
-import { tokenise } from "../../src/intents/tokens.ts";
+import { normalise } from "../../src/intents/text/normalise.ts";
+import { tokenise } from "../../src/intents/text/tokens.ts";
 import { understanding } from "../../src/intents/understanding.ts";
 import type { Amount, Reading, Thing, When } from "../../src/tools/contract/index.ts";
 import { tools } from "../../src/tools/registry.ts";

@@ -1,7 +1,7 @@
 /** One pass over a sentence: what is found where, the longest reading first, and every piece in its place. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { scan } from "../../src/intents/scan.ts";
+import { scan } from "../../src/intents/found/scan.ts";
 import { read, tokens, understood } from "./reading.ts";
 
 const items = (said: string) =>

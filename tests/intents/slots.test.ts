@@ -1,6 +1,6 @@
 /** Bare answers: which input a number alone fills, in which unit, and what is no bare answer. */
 import { describe, expect, it } from "vitest";
-import { dimensionOf, fillSlot, isBare, multiplied } from "../../src/intents/slots.ts";
+import { dimensionOf, fillSlot, isBare, multiplied } from "../../src/intents/chosen/slots.ts";
 import { read, rounded } from "./reading.ts";
 
 const filled = (said: string, before: Record<string, unknown>, slot?: string) =>

@@ -1,8 +1,8 @@
 /** Words, numbers and signs: what digits mean with points and commas in them, and where each piece stood. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { normalise } from "../../src/intents/normalise.ts";
-import { decimal, tokenise } from "../../src/intents/tokens.ts";
+import { normalise } from "../../src/intents/text/normalise.ts";
+import { decimal, tokenise } from "../../src/intents/text/tokens.ts";
 
 describe("digits", () => {
   it.each([

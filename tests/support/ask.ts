@@ -1,8 +1,8 @@
 /** Sentences through the whole program but the terminal and the disk: a session over a record in memory. */
 import { type Session, startSession } from "../../src/cli/session.ts";
 import { next, questions, type Unread } from "../../src/intents/converse.ts";
-import { freshState } from "../../src/intents/state.ts";
-import type { Step } from "../../src/intents/step.ts";
+import { freshState } from "../../src/intents/follow/state.ts";
+import type { Step } from "../../src/intents/follow/step.ts";
 import { understanding } from "../../src/intents/understanding.ts";
 import { applyEffects } from "../../src/store/apply.ts";
 import { emptyRecord, type RecordData } from "../../src/store/schema.ts";

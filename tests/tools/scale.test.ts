@@ -142,8 +142,11 @@ describe("the baker's own recipe", () => {
     expect(said.rule?.basis).toBe("your bench");
   });
 
-  test("one that was never saved is declined", () => {
-    expect(say({ formula: "Monday", factor: 2 }, { formulas })).toMatchObject({ status: "declined" });
+  test("one that was never saved is asked for, line by line", () => {
+    expect(say({ formula: "Monday", factor: 2 }, { formulas })).toMatchObject({
+      status: "asking",
+      slot: "lines",
+    });
   });
 });
 

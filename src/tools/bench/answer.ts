@@ -63,7 +63,8 @@ function set(inputs: BenchInputs, world: World): Outcome {
       ...(counted ? [{ do: "set", setting: "shells_a_tray", value: null } as const] : []),
     ],
     change: `the setting ${listed(said)}`,
-    ...(inputs.diameter_mm === undefined ? {} : { leaves: { diameter_mm: inputs.diameter_mm } }),
+    // the bench says it from now on; left on the table it would outlive an undo
+    ...(inputs.diameter_mm === undefined ? {} : { leaves: { diameter_mm: undefined } }),
   };
 }
 

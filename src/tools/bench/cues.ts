@@ -1,10 +1,13 @@
 /** What sounds like a setting of the bench, and what only looks like one. */
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 import { lessonCues } from "./lessons-said.ts";
 
 const end = "(?: (?:please|pls|now|remember|thanks|,|[.!?]))*$";
 const mine = "(?:my|our|the)";
 const habit = "(?:always|usually|normally|from now on|every time|by default)";
+/** What a mat for macarons is printed with. */
+const outlined = "circles|rings|rounds|outlines|spots";
 const coins =
   "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
 
@@ -14,12 +17,15 @@ export const benchCues = cues(
     -9,
     "^(?:(?:and|so|but|ok|what) )*(?:can|will|does|would|could|if|is|when|should) (?:my|the|our|i|it) .. {count=trays}",
   ],
+  [-16, "^(?:(?:and|so|but|ok) )*(?:are|is) there .. {count=trays}"],
   ...lessonCues,
   [
     8,
-    `${mine} (?:\\S+ )?{count=trays} (?:i use |i have |here )?(?:has|holds|comes with|is|got) {number} circles`,
-    `{count=trays} (?:i use |i have |here )?(?:has|comes with|got) {number} (?:circles|rings|rounds|outlines)\\S*`,
-    `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is |theres |there is |there are |thats )*{number} \\S*(?:circles|rings|rounds|outlines)\\S*`,
+    `${mine} (?:\\S+ )?{count=trays} (?:i (?:use|have|got|own|(?:pipe|bake|work|{use=piping}|{step=bake}) (?:on|with)) |here )?(?:has|holds|comes with|is|got) {number} \\S*(?:${outlined})\\S*`,
+    `{count=trays} (?:i use |i have |i bought |i got |of mine |here )?(?:has|comes with|got|shows|(?:is |are |comes? )?(?:printed|marked) (?:with|for)) {number} \\S*(?:${outlined})\\S*`,
+    `{count=trays} (?:has|have|comes? with|got|(?:is |are |comes? )?(?:printed|marked) with) {number} (?:rows|lines|columns) of {number}`,
+    `^(?!.*count=macarons)(?:\\S+ ){0,5}{number} \\S*(?:${outlined})\\S* (?:\\S+ ){0,3}on (?:${mine}|each|every) (?:\\S+ ){0,2}{count=trays}`,
+    `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is |theres |there is |there are |thats )*{number} \\S*(?:${outlined})\\S*`,
   ],
   [
     9,
@@ -30,6 +36,11 @@ export const benchCues = cues(
     9,
     "(?:im|i am|i work|i bake) .. from {when} (?:till|til|until|to|-) {when}",
     "(?:set|save|keep) (?:that|this|those|these|them) (?:as|for) my (?:hours|bench|times|day)",
+  ],
+  [
+    12,
+    "^(?!.*count=macarons).*(?:save|set|keep|remember|store|use|take|make|note) (?:that|this|it)(?: one| size)? (?:(?:as|for|to be) )?(?:(?:my|the|our) )?(?:(?:usual|standard|normal|default|own|new|shell|macaron|{count=shells}) )*(?:size|diameter)",
+    "(?:switch|switching|switched|change|changing|changed|move|moving|moved|going|gone) (?:over )?to {length} .. (?:for good|from now on|permanently|always|for ever|forever)",
   ],
   [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
   // a question sets nothing
@@ -57,10 +68,12 @@ export const benchCues = cues(
     `${mine} (?:\\S+ )?{count=trays} (?:has|have|holds?|does|do|takes?|fits?|is|are|makes?|got|only|can|will) .. (?:{number}|{length})`,
     `i (?:can |usually |always |only )?(?:get|fit|put|pipe) {number} .. (?:on|to|per|in) .. {count=trays}`,
     `{number} (?:{count=shells} )?(?:fits?|go|to|on|per) .. ${mine} {count=trays}`,
+    // "scale reads 0.5 g steps": whose it is goes without saying
+    "^(?:the )?(?:kitchen |digital )?scales? (?:reads?|goes|shows?|does|is|steps?|measures?|has|works) (?:in |to |by )?{weight} (?:steps?|divisions?|increments?)",
     `${mine} (?:kitchen |digital |little |new )?scales? (?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
     `ovens? (?:runs?|is|reads?|bakes?|gets?) .. (?:{temperature}|{number}) (?:degrees )?(?:\\S+ )?(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)`,
     `(?:${mine} oven is|${mine} ovens|${mine} oven has|i have|ive got|i got|i use|i bake (?:in|with)|its|mine is|we have|i own) (?:an? )?(?:\\S+ )?(?:fan|convection|conventional|static|(?:normal|regular|ordinary) oven)(?: oven)?(?: , \\S+(?: \\S+)?)?(?: (?:save|remember|note|keep) (?:it|that|this))?${end}`,
-    `^(?:(?:no|oh|but|sorry|actually) )*i (?:dont|do not|havent|have not) (?:have|got|own|use) (?:an? |any |the )?fan oven${end}`,
+    `^${opening}i (?:dont|do not|havent|have not) (?:have|got|own|use) (?:an? |any |the )?fan oven${end}`,
     `${mine} oven (?:has|hasnt|doesnt have|is without|comes with) (?:an? |no |any )?fan${end}`,
     `i ${habit} (?:{use=piping}|{step}|pipe|make|bake|rest|cool|mature|do|preheat|set) .. (?:{length}|{temperature}|{time}|{number})`,
     `(?:{length}|{time}|{temperature}) .. (?:from now on|by default|every time)`,

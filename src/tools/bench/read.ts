@@ -49,6 +49,10 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   }
   if (Object.keys(set).length > 0) return { do: "set", ...set };
   if (/metric/.test(mask) && /cup/.test(mask)) return { do: "set", metric_cup: true };
+  // "keep that as my size", behind macarons of 40 mm
+  const spoken = memory.table.diameter_mm;
+  if (spoken !== undefined && /(?:that|this|it) as (?:\S+ )*(?:size|diameter)(?: |$)/.test(mask))
+    return { do: "set", diameter_mm: spoken };
   if (!shows.test(mask) && !/settings|bench|setup/.test(mask)) return { do: "set" };
   const keys = /settings|bench|setup|everything/.test(mask) ? [] : keysIn(mask);
   return { do: "show", ...(keys.length ? { keys } : {}) };
@@ -87,6 +91,8 @@ function readTray(reading: Reading): Draft {
     const trays = counted(reading, "trays");
     return trays === undefined ? {} : { trays_at_once: trays };
   }
+  const rows = inRows(reading);
+  if (rows !== undefined) return { shells_a_tray: rows };
   const size = /(?:^| )(\S+)<(?:number|length)> (?:by|x) (\S+)<(?:number|length)>/.exec(reading.mask);
   const [width, depth] = [size?.[1], size?.[2]].map((said) =>
     reading.amounts.find((each) => each.text.replaceAll(" ", "_") === said),
@@ -111,6 +117,18 @@ function readTray(reading: Reading): Draft {
         !/^(?:a|one)$/.test(each.text),
     )?.value;
   return number === undefined ? {} : { shells_a_tray: number };
+}
+
+/** "6 rows of 5 circles", "6 by 5 rings": all of them. */
+function inRows({ amounts, text }: Reading): number | undefined {
+  const plain = amounts.filter(({ dim, unit, fraction }) => dim === "number" && unit === "" && !fraction);
+  const [first, second, ...others] = plain;
+  if (!first || !second || others.length > 0 || amounts.length > 2) return undefined;
+  const [between, behind] = [text.slice(first.at[1], second.at[0]), text.slice(second.at[1])];
+  const isRows = /^ (?:rows|lines|columns) (?:of|with|by) $/.test(between);
+  const isGrid =
+    /^ ?(?:by|x|times) ?$/.test(between) && /^ (?:circles|rings|rounds|outlines|spots|shells)\b/.test(behind);
+  return isRows || isGrid ? first.value * second.value : undefined;
 }
 
 /** "i always pipe mine 4 cm". */

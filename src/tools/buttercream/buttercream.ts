@@ -27,6 +27,16 @@ const inputs = later(() =>
   }),
 );
 
+/** Words around the amount of one of its parts that tell no more than that there is so much of it. */
+const told =
+  "(?:so|ok|well|oh|hm|no|but|and|actually|turns out|i|we|ive|weve|im|have|had|got|only|just|exactly|about|all|is|are|was|its|it|thats|theres|there|what|counted|found|left|to use|use|up|spare|here|in|the|my|a|of|at|house|fridge|jar|carton|now|then|instead|today|has|be|down|need|needs|using)";
+const partNamed =
+  "(?:(?:large|medium|small|fresh|soft|softened|of|the|my) )*{ingredient=(whites|egg|butter|sugar|granulated_sugar|pasteurised_whites|salted_butter)}";
+const stockOfPart = [
+  `^(?:${told} )*(?:{weight}|{number}) ${partNamed}(?: ${told})*(?: [.!])?$`,
+  `^(?:${told} )*${partNamed} (?:${told} )+(?:{weight}|{number})(?: ${told})*(?: [.!])?$`,
+];
+
 export type ButtercreamInputs = z.infer<ReturnType<typeof inputs>>;
 
 export type Part = "whites" | "sugar" | "butter";
@@ -99,6 +109,7 @@ export const buttercream = tool<ButtercreamInputs>({
       "(?:temp\\S*|how (?:hot|warm)) .. (?:bain marie|double boiler|water bath|bain-marie)",
       "{ingredient=whites} .. (?:how hot|what temp\\S*)",
       "(?:what|which) temp\\S* .. {ingredient=whites}",
+      "^(?:(?:and|what|whats|what is|the|so|ok|right|heat|target) )*temp(?:erature)? (?:for|of|with|on) (?:(?:the|my|those|egg) )*{ingredient=whites}(?: [?])?$",
       "heat .. {ingredient=whites}",
     ],
     [
@@ -132,6 +143,7 @@ export const buttercream = tool<ButtercreamInputs>({
       "divide",
       "label",
       "(?:cost|price|margin)",
+      "^(?!.*(?:^| )(?:what else|the rest|goes in|goes into)(?: |$)).*{money} .. {weight} .. {ingredient} .. {money}",
       "how long",
       "save recipe",
       "{base=(ganache|batter)}",
@@ -164,12 +176,20 @@ export const buttercream = tool<ButtercreamInputs>({
     ]),
     ganache: cues([9, "(?:the other|the rest|remaining) .. {base=buttercream}(?: [?])?$"]),
   },
-  // "found another, so three sticks": butter
-  goesOn: cues(resizing, [
-    8,
-    "\\S*sticks?<volume",
-    "^(?:(?:and|so|ok) )*how many {ingredient=(egg|whites)} (?:is|are|does|do|will|would) (?:that|it|this)",
-  ]),
+  // "found another, so three sticks": butter; "4 egg whites are what i have"
+  goesOn: cues(
+    resizing,
+    [12, ...stockOfPart],
+    [
+      8,
+      "\\S*sticks?<volume",
+      "(?:a|the|another) \\S*second\\S* stick",
+      "\\S*_(?:third|fourth|fifth|sixth)_stick<volume,fraction>",
+      "^(?:(?:and|so|ok) )*how many {ingredient=(egg|whites)} (?:is|are|does|do|will|would) (?:that|it|this)",
+      // "what temp do i heat them to": the whites
+      "^(?:(?:and|what|whats|which|the|so|ok|to|right) )*(?:temp(?:erature)?|how (?:hot|warm)|heat)(?: (?:do|should|must|have|to|i|we|it|them|that|they|be|the|heat|warm|get|is|need|needs|up|for|of|{ingredient=(whites|sugar|granulated_sugar)}|and))*(?: [?])?$",
+    ],
+  ),
   examples: [
     { say: "smbc from 90 g whites", inputs: { whites_g: 90 } },
     {

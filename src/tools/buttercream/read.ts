@@ -1,8 +1,19 @@
 /** Reads what is known of a buttercream: the weight of a part or of the whole, whites or macarons by count. */
 import { buttercreamParts } from "../../../data/rules/buttercream.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { diameter, isOfQuality, isWhitesCount, otherPart, pointsBack, says, weighed } from "../lib/find.ts";
+import {
+  diameter,
+  isOfQuality,
+  isWhitesCount,
+  otherPart,
+  pointsBack,
+  says,
+  weighed,
+  white_g,
+} from "../lib/find.ts";
+import { mostCounted } from "../lib/lines.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
+import { wholeSaid } from "../scale/whole-said.ts";
 import type { ButtercreamInputs, Part } from "./buttercream.ts";
 
 const partOf: Record<string, Part> = {
@@ -50,6 +61,32 @@ function partAdded(reading: Reading, { last, follows }: Memory): Partial<Butterc
     : undefined;
 }
 
+const stick_g = gramsOfVolume("butter", 1, "stick")?.grams;
+
+/** "found a third stick so 3", "theres a fourth stick": one more, and no third part of one. */
+function sticksNow({ amounts, text }: Reading, before_g: number): number | undefined {
+  // "found a second stick": no second of time
+  if (
+    stick_g &&
+    /\b(?:a|the|another) (?:second|2nd) stick\b/.test(text) &&
+    Math.abs(before_g - stick_g) < 0.01
+  )
+    return 2 * stick_g;
+  const nth = amounts.find((each) => each.unit === "stick" && each.fraction?.[0] === 1);
+  if (
+    !nth ||
+    !stick_g ||
+    !/^(?:a|the|my|another) (?:third|fourth|quarter|fifth|sixth|eighth|tenth)\b/.test(nth.text)
+  )
+    return undefined;
+  const told = amounts.find((each) => each !== nth && each.dim === "number" && Number.isInteger(each.value));
+  const had = before_g / stick_g;
+  const count = told?.value ?? nth.fraction?.[1];
+  return count !== undefined && (told !== undefined || Math.abs(count - had - 1) < 0.01)
+    ? count * stick_g
+    : undefined;
+}
+
 export function readButtercream(reading: Reading, memory: Memory): Partial<ButtercreamInputs> {
   const added = partAdded(reading, memory);
   if (added) return added;
@@ -60,6 +97,9 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     memory.follows && memory.last?.tool === "buttercream"
       ? (memory.last.inputs as Partial<ButtercreamInputs>)
       : undefined;
+  // "nine hundred grams all in all", behind one of its parts
+  const whole = before && reading.amounts.length === 1 ? wholeSaid(reading) : undefined;
+  if (whole !== undefined) return { total_g: whole };
   const weightBefore = before && slots.find((each) => each.endsWith("_g") && before[each] !== undefined);
   // "too much, i need 300", "only 300 g of it": of the whole
   const isOfWhole =
@@ -73,6 +113,8 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
       : says(reading, /(?:^| )(?:for|make|makes|making|total|altogether|want|need)(?: |$)/)
         ? likelier(slot, before?.[slot] ?? grams, grams)
         : (slot as Slot);
+  const nth = before?.butter_g === undefined ? undefined : sticksNow(reading, before.butter_g);
+  if (nth !== undefined) return { butter_g: nth };
   for (const { grams, thing } of weighed(reading)) {
     const part = partOf[thing?.ingredient ?? ""];
     if (
@@ -115,6 +157,9 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     const packs = /\b(?:blocks?|packs?|packets?|bars?|tubs?|pats?)\b/.test(reading.text);
     if (slot?.endsWith("_g") && packs && bare.value <= 20)
       return { [slot]: (before[slot] ?? 0) * bare.value };
+    // "150", behind so many whites: nobody cracks as many
+    if (slot === "whites_count" && bare.value > mostCounted)
+      return { [likelier("whites_g", (before.whites_count ?? 0) * white_g, bare.value)]: bare.value };
     // a count where hundreds of grams were is no weight
     if (slot && !(slot.endsWith("_g") && bare.value < (before[slot] ?? 0) / 25))
       return { [slot]: bare.value };

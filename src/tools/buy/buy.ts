@@ -56,7 +56,7 @@ export const buy = tool<BuyInputs>({
     ],
     [
       6,
-      "(?:what|whats|wht|which (?:ingredients?|things?|stuff|bits|ones?|groceries)) .. (?:buy|purchase|get from|pick up|shop for)",
+      "(?:what|whats|wht|which (?:ingredients?|things?|stuff|bits|ones?|groceries)) .. (?:buy|purchase|get from (?:the )?(?:shops?|store|market|supermarket|grocer\\S*)|pick up|shop for)",
       "which .. (?:buy|purchase) .. {count=(macarons|boxes|batches)}",
       "(?:need|have|got|want) to (?:buy|purchase|shop|get from)",
       "what i (?:must|need to|have to|should|need|can) buy",

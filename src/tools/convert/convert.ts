@@ -2,9 +2,8 @@
 import * as z from "zod/mini";
 import { units } from "../../../data/words/units.ts";
 import { later, tool } from "../contract/index.ts";
-import { cues } from "../lib/cue.ts";
 import { answerConvert } from "./answer.ts";
-import { convertCues } from "./cues.ts";
+import { convertCues, convertGoesOn } from "./cues.ts";
 import { readConvert } from "./read.ts";
 
 const unitNames = new Set(units.map((row) => row.unit));
@@ -94,14 +93,7 @@ export const convert = tool<ConvertInputs>({
     { say: "18 min on the clock please", tool: "timer" },
     { say: "my oven is a fan oven", tool: "bench" },
   ],
-  // "fan?", "divide by 3"
-  goesOn: cues([
-    13,
-    "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
-    "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
-    "^(?:(?:and|then|now|ok) )*(?:take|minus|subtract|less|plus|add) {number}(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: [?])?$",
-    "^(?:(?:and|or|what about|whats|make it|ok|now|so|then) )*\\S*<(?:factor|number,fraction)>(?: of)?(?: (?:that|it|this))?(?: [?])?$",
-  ]),
+  goesOn: convertGoesOn,
   rivals: [
     [
       "value",

@@ -1,6 +1,7 @@
 /** What sounds like a conversion or a sum, and what only looks like one. */
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
-import { unitsOf } from "./words.ts";
+import { askingAgain, unitsOf } from "./words.ts";
 
 const weights = `{unit=${unitsOf("weight")}}`;
 const volumes = `{unit=${unitsOf("volume")}}`;
@@ -21,12 +22,52 @@ const oven = "(?:fan|convection|conventional|static|(?:regular|normal|ordinary|s
 /** A few more words than ".." lets by. */
 const far = "(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?(?:\\S+ )?";
 const egg = "{number} (?:\\S+ )?{ingredient=whites|egg|egg_yolk}";
+/** What a spoon holds: most ingredients are flavors too, and their weight is asked for, not a bowl for them. */
+const something = "(?:of )?(?:(?:[a-z]+|{manner}) )?(?:[a-z]+ )?(?:{ingredient}|{dose}|{taste}|{chocolate})";
+const manner = "(?:, )?(?:{manner} )?";
+const either = `(?:${weights}|${volumes})`;
+const weighs = `weighs?(?: in at)?(?: (?:in|about) ${weights})?`;
+const comesTo = "(?:comes?|come out|comes out) (?:to|at|as)";
+const anyKind = `(?:${notGrams}|{volume}|{length}|{temperature})`;
+/** "how much gram is it", "how many pounds would that be": which unit, and nothing else. */
+const isIt =
+  "(?: (?:is|are|would|will|does|do|makes?|be|it|that|this|they|there|all|comes?|to|then|now|about|roughly))*";
 
 export const convertCues = cues(
   // its own question, whatever was flavored before
   [
     12,
     `^(?:(?:and|so|ok|also) )*(?:whats|what is|how much is|what are) {volume} (?:of )?(?:\\S+ )?{ingredient} in {unit}${end}`,
+  ],
+  // "how much does 1 tsp salt weigh": its weight, and no flavor
+  [
+    9,
+    `(?:how (?:much|heavy|many \\S+)|what|whats) (?:(?:does|do|did|would|will|can|is|are|should) )*{volume} ${something} ${manner}${weighs}${end}`,
+    `(?:how (?:much|heavy|many \\S+)|what|whats) (?:(?:does|do|would|will) )*{volume} ${something} ${manner}${comesTo} (?:in )?${either}${end}`,
+    `(?:how (?:much|many \\S+)|what|whats) (?:(?:does|do|would|will) )*{volume} of (?:it|that|this) (?:${weighs}|${comesTo} (?:in )?${either})${end}`,
+    `^${opening}how heavy (?:is|are|would) {volume} ${something}(?: be)?${end}`,
+    `(?:the )?weight of {volume} ${something}${end}`,
+    `{volume} ${something} (?:, |and )?(?:how (?:much|heavy)|what) (?:does|do|is|would|will) (?:that|it|this|they)(?: weighs?)?(?: in ${weights})?${end}`,
+    `(?:how much|what|whats) (?:is |are |does )?{volume} ${something} (?:in|by) weight${end}`,
+    `(?:how (?:much|heavy|many \\S+)|what) (?:do|does|would|will|is|are) (?:the |my )?${egg} (?:\\S+ )?(?:weighs?|come to)${end}`,
+    `(?:how (?:much|many \\S+)|what|whats) (?:(?:does|do|would|will) )*{weight} ${something} ${comesTo} (?:in )?(?:${volumes}|${heavy})${end}`,
+    `how (?:many|much) ${volumes} (?:is|are|in|does|do) (?:the |my )?{weight} ${something}(?: (?:make|makes|be|come to))?${end}`,
+  ],
+  [6, `^${opening}what (?:does|do|would|will) {volume} ${something} ${comesTo.replace("|as", "")}${end}`],
+  // "1.5 lb butter, g", "250 g caster sugar, cups"
+  [
+    9,
+    `^${opening}(?:${notGrams}|{volume}) ${something} ${manner}(?:, )?(?:in |into |to |as )?${weights}${end}`,
+    `^${opening}{weight} ${something} ${manner}(?:, )?(?:in |into |to |as )?(?:${heavy}|${volumes})${end}`,
+  ],
+  // "the packet says 6 oz, how much gram is it", "how much pounds is 500 g"
+  [
+    6,
+    `${anyKind} (?:\\S+ ){0,4}(?:, )?(?:is |are |its |thats )?how (?:much|many) {unit}${isIt}${end}`,
+    `{weight} (?:\\S+ ){0,4}(?:, )?(?:is |are |its |thats )?how (?:much|many) (?:${heavy}|${volumes})${isIt}${end}`,
+    `how much {unit} (?:(?:is|are|in|does|do|makes?|there|the|my) )+${anyKind}(?: ${something})?(?: (?:make|makes|have|be|weigh|come to))?${end}`,
+    `how much (?:${heavy}|${volumes}) (?:(?:is|are|in|does|do|makes?|there|the|my) )+{weight}(?: ${something})?(?: (?:make|makes|have|be|weigh|come to))?${end}`,
+    `(?:${notGrams}|{volume}) (?:of )?{ingredient} (?:, )?how (?:much|many) ${weights} (?:(?:do|would|should|that|it|is|does) )*(?:i|we) (?:need|use|take|want)${end}`,
   ],
   // refused, and no cost
   [
@@ -131,7 +172,6 @@ export const convertCues = cues(
     `{weight} .. ${volumes}`,
     `${notGrams} (?:{base} |{ingredient} )?${weights}`,
     `${egg} .. ${weights}`,
-    `(?:what|how much|how heavy) (?:do|does|would|will|is|are) (?:the |my )?${egg} (?:\\S+ )?(?:weighs?|come to)${end}`,
     `(?:weight|heavy) .. ${egg}${end}`,
     `how many ${times} .. {time}`,
     `{time} (?:in|to|into|as) ${times}`,
@@ -183,4 +223,24 @@ export const convertCues = cues(
   ],
   [-7, "{base} .. (?:equally|evenly|between|split|divided?)", "house (?:recipe|formula|shells|weights)"],
   [-2, "{count=shells|macarons|batches|trays}"],
+);
+
+/** "same question for powdered sugar", "can you do that for honey too", "and in cups?": of what was turned before. */
+export const convertGoesOn = cues(
+  // "fan?", "divide by 3"
+  [
+    13,
+    "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
+    "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
+    "^(?:(?:and|then|now|ok) )*(?:take|minus|subtract|less|plus|add) {number}(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: [?])?$",
+    "^(?:(?:and|or|what about|whats|make it|ok|now|so|then) )*\\S*<(?:factor|number,fraction)>(?: of)?(?: (?:that|it|this))?(?: [?])?$",
+  ],
+  [
+    8,
+    `^${opening}(?:(?:${askingAgain}|whats|what about|how about|make) )*(?:that|it|this|same|again|repeat|once more)(?: (?:again|\\S+))? (?:for|with|of|but|but for|but with|only|,) (?:the |some |my )?(?:{manner} )?{ingredient}(?: (?:,|{manner}|too|also|as well|please|pls|instead|now|then|though))*(?: [?])?$`,
+  ],
+  [
+    6,
+    `^${opening}(?:thats|that is|that|its|it) (?:in )?{unit} (?:{manner} )?(?:is )?how (?:many|much)(?: [?])?$`,
+  ],
 );

@@ -3,8 +3,9 @@ import type { Reading } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
 import { ovenWanted } from "../lib/oven.ts";
 import type { ConvertInputs } from "./convert.ts";
-import { mannerIn, nameOf } from "./named.ts";
+import { mannerIn, nameOf, siftingTold } from "./named.ts";
 import { kind, targets } from "./orders.ts";
+import { tellsOfIt, turnsTo } from "./turns.ts";
 
 type Draft = Partial<ConvertInputs>;
 
@@ -52,17 +53,6 @@ export function follow(before: Draft, order: Draft): Draft {
   return { ...kept, ...oven, ...order, ...(to && (order.to || fits) && to !== order.unit ? { to } : {}) };
 }
 
-const turnWords = new Set(
-  "weight amount volume quantity measure and or but what whats about how if its it is for with the a of in to as same now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant by both tho though when once after being been would be says said mine should have ? , .".split(
-    " ",
-  ),
-);
-
-/** Nothing but the new thing and words of turning to it: "what about honey", "and if it's sifted?". */
-const turnsTo = (reading: Reading) =>
-  reading.mask.split(" ").every((word) => /<[^>]*>$/.test(word) || turnWords.has(word)) &&
-  !reading.things.some((each) => each.base || each.count);
-
 /** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
 export function changed(before: Draft, reading: Reading): Draft {
   // "whats that in fahrenheit", behind an oven's heat: of the answer
@@ -87,14 +77,26 @@ export function changed(before: Draft, reading: Reading): Draft {
     reading.mask,
   );
   if (bareOven && before.unit && kind(before.unit) === "temperature") return { ...before, oven: "fan" };
-  if (!turnsTo(reading) && !ovenWanted(reading) && targets(reading).length === 0) return {};
-  const to = targets(reading)[0];
+  if (
+    !turnsTo(reading) &&
+    !tellsOfIt(reading, before) &&
+    !ovenWanted(reading) &&
+    targets(reading).length === 0
+  )
+    return {};
+  // "almond flour, same number of cups": the unit is what was measured before, and none to turn into
+  const isMeasure =
+    /\b(?:same (?:number|amount|count|quantity)|(?:that|as|so) many|the same) (?:of )?\S+/.test(
+      reading.text,
+    ) && targets(reading)[0] === before.unit;
+  const to = isMeasure ? undefined : targets(reading)[0];
   // "and twice that many tablespoons?"
   const times = reading.amounts.find((each) => each.unit === "times")?.value;
   if (times !== undefined && before.value !== undefined && (to === undefined || to === before.unit))
     return { ...before, value: before.value * times };
-  const thing = turnsTo(reading) ? reading.things.find((each) => each.ingredient) : undefined;
-  const manner = mannerIn(reading, thing);
+  const ofIt = tellsOfIt(reading, before);
+  const thing = turnsTo(reading) && !ofIt ? reading.things.find((each) => each.ingredient) : undefined;
+  const manner = mannerIn(reading, thing) ?? (thing ? undefined : siftingTold(reading));
   const oven = ovenWanted(reading);
   const bare = reading.amounts.filter(
     (each) =>

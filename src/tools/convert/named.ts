@@ -38,6 +38,13 @@ export function nameOf(thing: Thing): Partial<Named> {
   };
 }
 
+/** "isnt sifted", "sifted after measuring", "measured and then sifted": the cup was filled with what wasn't. */
+const siftedToo =
+  /\b(?:not|isnt|wasnt|arent|werent|never|havent|hasnt|hadnt|without being|didnt get) (?:yet |been |being )*si(?:ft|ev)ed|\bsi(?:ft|ev)(?:e|ed)?(?: (?:it|them|that|only))* (?:after(?:wards)?|later|once)\b|\b(?:measured?|scoop(?:ed)?|fill(?:ed)?)(?: (?:it|them|first|and|,|then|the cup))+ si(?:ft|ev)/;
+
+const howSaid = ({ manner }: Thing, { text }: Reading): string | undefined =>
+  manner === "sifted" && siftedToo.test(text) ? "unsifted" : manner;
+
 /** "sifted", "packed" where it stands by itself: with several amounts, the one that follows this amount. */
 export function mannerIn(reading: Reading, thing: Thing | undefined, amount?: Amount): string | undefined {
   const manners = reading.things.filter((each) => each.manner);
@@ -50,7 +57,20 @@ export function mannerIn(reading: Reading, thing: Thing | undefined, amount?: Am
       : manners[0];
   const inWords = thing && nameOf(thing).manner;
   const loose = /(?:^| )(ground|slivered|whole)(?: |$)/.exec(reading.mask)?.[1];
-  return said?.manner ?? inWords ?? (reading.amounts.length <= 1 ? loose : undefined);
+  return (said && howSaid(said, reading)) ?? inWords ?? (reading.amounts.length <= 1 ? loose : undefined);
+}
+
+/** "i sift it first", "did sift it", "without sifting": told of what was turned before, with the verb. */
+export function siftingTold({ text }: Reading): string | undefined {
+  const isTold =
+    /\bsi(?:ft|ev)(?:e|ed|ing)?\b/.test(text) &&
+    !/\?|\b(?:do|does|did|should|must|shall|can|could) (?:i|you|we|it)\b|\b(?:need|have|ought|got|want|going|like|forgot) to\b|\bhow\b|\bwhy\b/.test(
+      text,
+    );
+  if (!isTold) return undefined;
+  return siftedToo.test(text) || /\b(?:dont|didnt|doesnt|havent|never|not|without|no) si(?:ft|ev)/.test(text)
+    ? "unsifted"
+    : "sifted";
 }
 
 const skipped = new Set(

@@ -1,5 +1,5 @@
 /** The orders of a sentence: each amount that can be turned, with the unit it is wanted in and what it is of. */
-import type { Amount, Reading, Thing } from "../contract/index.ts";
+import type { Amount, Reading, Span, Thing } from "../contract/index.ts";
 import { isWhitesCount } from "../lib/find.ts";
 import { ovenWanted } from "../lib/oven.ts";
 import { unitRow } from "../lib/units.ts";
@@ -17,7 +17,43 @@ const byNumber = new Set(["whites", "egg", "egg yolk", "pasteurised whites"]);
 export const targets = (reading: Reading): string[] => unitThings(reading).map((each) => each.unit as string);
 
 const unitThings = (reading: Reading): Thing[] =>
-  reading.things.filter((each) => each.unit && each.unit !== "%" && measured.has(unitRow(each.unit).dim));
+  reading.things.filter(
+    (each) =>
+      each.unit &&
+      each.unit !== "%" &&
+      measured.has(unitRow(each.unit).dim) &&
+      !isTool(each.unit, reading, each.at),
+  );
+
+const tools = new Set(["cup", "tbsp", "tsp"]);
+
+/**
+ * "my measuring cup is sticky", "the cup is in the dishwasher", "i only have a tablespoon": a thing in the drawer, no
+ * measure and no unit that is wanted. "How many measuring cups" and "in cups" want one.
+ */
+function isTool(unit: string, { text }: Reading, [from, to]: Span): boolean {
+  if (!tools.has(unit)) return false;
+  const before = text.slice(0, from);
+  const asks = /\b(?:how (?:many|much)|in|into|to|as)(?: (?:the|my|our|us|american))*(?: measuring)? $/.test(
+    before,
+  );
+  if (asks) return false;
+  const isOne = !text.slice(from, to).endsWith("s");
+  return (
+    /\bmeasuring $/.test(before) ||
+    /\b(?:my|our|her|his) (?:\w+ )?$/.test(before) ||
+    /^ measures?\b/.test(text.slice(to)) ||
+    (isOne && /\b(?:the|that|this) (?:\w+ )?$/.test(before))
+  );
+}
+
+/** "i only have a tablespoon", with nothing in it: no amount. */
+const isToolAlone = (amount: Amount, { text }: Reading): boolean =>
+  tools.has(amount.unit) &&
+  amount.of === undefined &&
+  /^an? \w+$/.test(amount.text) &&
+  /\b(?:have|got|own|find|found|lost|using|need|bought|broke) $/.test(text.slice(0, amount.at[0])) &&
+  !/^ (?:of|and)\b/.test(text.slice(amount.at[1]));
 
 interface Group {
   amounts: Amount[];
@@ -29,7 +65,7 @@ interface Group {
 /** Amounts and target units in the order said; a target serves the amounts before it, or those behind it. */
 function groupsIn(reading: Reading): Group[] {
   const amounts = withHalves(reading)
-    .filter(convertible)
+    .filter((amount) => convertible(amount) && !isToolAlone(amount, reading))
     .map((amount) => ({ at: amount.at[0], amount, unit: undefined }));
   const inside = (at: number) => amounts.some(({ amount }) => at >= amount.at[0] && at < amount.at[1]);
   const units = unitThings(reading)

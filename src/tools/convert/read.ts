@@ -1,4 +1,5 @@
 /** Reads conversions: what of what is to be turned into which unit. Each amount with its target is one draft. */
+import { ingredients } from "../../../data/words/ingredients.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
@@ -6,7 +7,7 @@ import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { changed, continues, follow } from "./follow.ts";
 import { mannerIn, nameOf } from "./named.ts";
-import { measured, ordersIn, targets } from "./orders.ts";
+import { kind, measured, ordersIn, targets } from "./orders.ts";
 import { sumOf } from "./sum.ts";
 
 type Draft = Partial<ConvertInputs>;
@@ -59,7 +60,7 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
     !single.unknown &&
     typeof known === "string" &&
     /^how many /.test(reading.text);
-  const orders = leans ? [{ ...single, ingredient: known as string }] : found;
+  const orders = leans ? [{ ...single, ingredient: known as string }] : weighedOf(found, reading, memory);
   if (before && orders.length > 0) {
     const following = orders.filter((order) => continues(before, order));
     // "a whole cup, sifted": of what was turned before
@@ -102,6 +103,30 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
     ];
   if (before) return [changed(before, reading)];
   return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+}
+
+const ofThat = /<volume> (?:of )?(?:it|that|this|the same)(?: |$)/;
+
+/** "how much does 1 tsp of it weigh": of what was spoken of; of nothing known, it is asked what of. */
+function weighedOf(orders: Draft[], { text, mask }: Reading, { last, follows }: Memory): Draft[] {
+  if (!/\bweigh|\bhow heavy\b/.test(text) || (follows && last?.tool === "convert")) return orders;
+  const spoken =
+    last?.tool === "convert"
+      ? last.inputs.ingredient
+      : last?.tool === "dose" && ofThat.test(mask)
+        ? last.inputs.name
+        : undefined;
+  const of: Draft =
+    typeof spoken !== "string"
+      ? {}
+      : ingredients.some((row) => row.name === spoken)
+        ? { ingredient: spoken }
+        : { unknown: spoken };
+  return orders.map((order) => {
+    const { unit, to, ingredient, unknown } = order;
+    const isBare = !to && !ingredient && !unknown && unit !== undefined && unit !== "large";
+    return isBare && kind(unit) === "volume" ? { ...order, ...of, to: "g" } : order;
+  });
 }
 
 /** "half that?", "double it", behind a conversion or a sum; "and one third" behind two thirds of something. */

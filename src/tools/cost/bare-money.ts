@@ -122,14 +122,20 @@ function isCount({ number, before, behind, reading }: Bare): boolean {
   if (!Number.isInteger(number.value) || number.value < 2 || /[.,]/.test(number.text)) return false;
   // "sell 12 for 18"
   if (
-    /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these )?\d+ (?:of (?:them|these) )?for $/.test(
+    /\b(?:sell|sells|selling|sold|charge|charging) (?:them |these )?(?:\d+|two|three|four|five|six|seven|eight|nine|ten|twelve|a dozen) (?:of (?:them|these) )?for $/.test(
       before,
     )
   )
     return false;
   const isPrice = /\b(?:sells?|sold|selling|goes|go) (?:it |them )?(?:for|at) $/.test(before);
   const isSum = /\b(?:costs?|cost me|costs me|spent|it is|its) $/.test(before);
-  if (!isPrice && !isSum && /^ (?:costs?|cost me|sells? for|sold for) \S*\d/.test(behind)) return true;
+  if (
+    !isPrice &&
+    !isSum &&
+    /^ (?:costs?|cost me|(?:sells?|sold|goe?s?|are|is) (?:for|at)) \S*\d/.test(behind)
+  )
+    return true;
+  if (!isPrice && !isSum && /^ ?-?packs?\b/.test(behind)) return true;
   if (/\b(?:cost|price) (?:of|for) (?:(?:the|my|these|those|all|making) )*$/.test(before)) return true;
   const isBesideSum = reading.amounts.some(
     (each) => each !== number && ["number", "money"].includes(each.dim),

@@ -10,6 +10,7 @@ import { linesMeant } from "./lines-meant.ts";
 import { readCounts, readMaking } from "./making.ts";
 import { macaronsSaid, perBox, readBoxes, wholeOf } from "./many.ts";
 import { sums } from "./money.ts";
+import { isOf } from "./one-line.ts";
 import { readLinesAndPrices } from "./prices.ts";
 import { shareSaid } from "./said-share.ts";
 import { readLabor, readShares } from "./shares.ts";
@@ -39,10 +40,11 @@ export function readBill(reading: Reading, memory: Memory, before: Draft): Draft
     readBoxesSold(reading, money, draft, before.sold_boxes === undefined ? goesOn : before),
     linesMeant({ reading, memory, draft, before }),
   );
-  const counts = memory.slot === "more_prices" ? {} : readCounts(reading, money);
+  const counts = memory.slot === "more_prices" ? {} : ofPrice(readCounts(reading, money), draft);
   const said = offPrice({ ...draft, ...counts }, reading);
+  const { lacks: _lacks, ...had } = before;
   const carried = carry(
-    before,
+    had,
     {
       ...said,
       ...readMaking(reading, { ...goesOn, ...said }, formula),
@@ -62,8 +64,21 @@ export function readBill(reading: Reading, memory: Memory, before: Draft): Draft
   if (before.sizes && said.price === undefined && (memory.follows || memory.slot !== undefined))
     Object.assign(carried, { sizes: before.sizes, ...(before.holds ? { holds: before.holds } : {}) });
   const now = withoutExtras(withOnePackaging(carried, said), said, before, reading);
-  return { ...now, ...changeTo(before, now, memory) };
+  return { ...now, ...changeTo(before, now, memory), ...lacking(said, now) };
 }
+
+/** "and if cream is 5 a kilo", of what has none in it. */
+function lacking({ prices }: Draft, { lines }: Draft): Draft {
+  const isIn = (name: string) => lines?.some((line) => isOf(name, line.name)) ?? true;
+  const [first] = prices ?? [];
+  return first && !prices?.some(({ name }) => isIn(name)) ? { lacks: first.name } : {};
+}
+
+/** "$2.50 a piece", behind a price: the one sum is of that side. */
+const ofPrice = ({ cost_for, ...counts }: Draft, { price, cost, ingredients }: Draft): Draft =>
+  cost_for !== undefined && price !== undefined && cost === undefined && ingredients === undefined
+    ? { price_for: cost_for, ...counts }
+    : { ...counts, ...(cost_for === undefined ? {} : { cost_for }) };
 
 /** "20 at €1.80 each less 10 %": what a discount is off is a price. */
 function offPrice(draft: Draft, reading: Reading): Draft {

@@ -5,6 +5,7 @@ import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
+import { isOf } from "./one-line.ts";
 import { recipeOf } from "./recipe.ts";
 
 interface Part {
@@ -52,10 +53,11 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   let asked = 0;
   let shelf = inputs.currency;
   for (const { name, grams, price_per_g } of lines ?? []) {
-    const said = price_per_g ?? inputs.prices?.find((each) => sameIngredient(each.name, name))?.price_per_g;
-    const stock = world.stock.findLast(
-      (each) => sameIngredient(each.name, name) && each.price_per_g !== undefined,
-    );
+    const said = price_per_g ?? inputs.prices?.find((each) => isOf(each.name, name))?.price_per_g;
+    const priced = world.stock.filter((each) => each.price_per_g !== undefined);
+    const stock =
+      priced.findLast((each) => sameIngredient(each.name, name)) ??
+      priced.findLast((each) => isOf(each.name, name));
     // prices that were asked for come in the order of the lines that had none
     const price = said ?? stock?.price_per_g ?? inputs.more_prices?.[asked++];
     if (price === undefined) {
@@ -83,6 +85,8 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
       `What does a kilo of ${missing[0]} cost?${missing.length > 1 ? ` There is no price yet for ${listed(missing)}.` : ""}`,
       "more_prices",
     );
+  if (inputs.lacks !== undefined)
+    return asking(`There is no ${inputs.lacks} in what was priced: how many grams of it go in?`, "lacks");
   const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);
   const add = (name: string, amount: number | undefined, sum = name) =>
     amount !== undefined && parts.push({ name, amount, sum });

@@ -36,7 +36,15 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
   const keptPrice = price !== undefined && !newShare && !said.lines ? { price } : {};
   const keptFor = price_for !== undefined && !newShare && !own ? { price_for } : {};
   const keptShare = !newShare && said.price === undefined && !said.lines && aim ? { [aim]: before[aim] } : {};
-  return { ...kept, ...keptPrice, ...keptFor, ...keptShare, ...ofMacarons(before, own), ...said };
+  return {
+    ...kept,
+    ...keptPrice,
+    ...keptFor,
+    ...keptShare,
+    ...ofMacarons(before, own),
+    ...said,
+    ...pricesToo(kept, said),
+  };
 }
 
 /** The macarons' own cost was asked before: what to charge for them goes by it. */
@@ -60,6 +68,12 @@ function withPrices(parts: Draft, { prices }: Draft): Draft {
   return { ...parts, lines };
 }
 
+/** The prices of the other ingredients hold on. */
+const pricesToo = ({ prices: old }: Draft, { prices }: Draft): Draft =>
+  old && prices
+    ? { prices: [...old.filter((each) => !prices.some(({ name }) => name === each.name)), ...prices] }
+    : {};
+
 /** What the answer before went by, where this one changes something in it. */
 export function changeTo(before: Draft, now: Draft, memory: Memory): Draft {
   const { was: _older, ...rest } = before;
@@ -67,5 +81,8 @@ export function changeTo(before: Draft, now: Draft, memory: Memory): Draft {
   const changed = Object.keys(now).some(
     (key) => JSON.stringify(now[key as keyof Draft]) !== JSON.stringify((rest as Draft)[key as keyof Draft]),
   );
-  return changed ? { was: rest } : {};
+  // "and the sugar alone": another sum, and none that changed
+  const [line, ...more] = now.lines ?? [];
+  const isOther = line && more.length === 0 && rest.lines?.map(({ name }) => name).join() !== line.name;
+  return changed && !(isOther && rest.lines) ? { was: rest } : {};
 }

@@ -36,6 +36,8 @@ export const inputs = later(() =>
     prices: z.optional(
       z.array(z.object({ name: z.string(), price_per_g: money, pack_g: z.optional(weight_g) })),
     ),
+    /** A price was said of what is in none of the lines: the same sum again would pass for an answer. */
+    lacks: z.optional(z.string()),
     /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
     more_prices: z.optional(z.array(money)),
     formula: z.optional(z.string()),

@@ -73,6 +73,7 @@ function numberOf(clause: readonly Piece[]): number | undefined {
       .map((each) => each.text)
       .join(" ");
     return (
+      /^packs?$/.test(next ?? "") ||
       new RegExp(`\\b${many} of$`).test(words) ||
       (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "") && !/\bcosts?(?: me)?$/.test(words)) ||
       (!amount.of && /\b(?:to make|makes?|made|for|per|batch of|sell|sells|selling|sold)$/.test(words))

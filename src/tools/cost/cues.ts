@@ -1,13 +1,40 @@
 /** The signs of a cost question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
 
+/** A line of a bill: so much of a thing, and its price. */
+const priced =
+  "{weight} (?:of )?(?:the |my )?(?:{ingredient}|{chocolate}) (?:(?:at|for|@|costs?|costing|is|are|which|that|,|[(]) )*{money}";
+
+const joined = "(?:(?:,|;|and|plus|with|[+]) )*";
+/** What was bought goes on the shelf, with its price. */
+const asBill =
+  "^(?!.*(?:^| )(?:bought|pantry|shelf|stock|cupboard|remember|save|label|what else|the rest|goes in|goes into)(?: |$))";
+const totalAsked =
+  "(?:costs?|costing|expensive|pricey|dear|totals?|come to|comes to|came to|(?:set|sets|run|runs) me|altogether|all together|in all|how much|price|spen[dt]|pay|margin|charge|bill|worth|=)";
+
 export const costCues = cues(
+  // weights each with its price are a bill, whatever is made of them; alone it waits for what is asked of it
+  [2.4, `${asBill}.*${priced} (?:[)] )?${joined}${priced}`],
+  [
+    12,
+    `${asBill}.*${priced} (?:[)] )?${joined}${priced}(?= ).* ${totalAsked}`,
+    `${asBill}.*${totalAsked} .*${priced} (?:[)] )?${joined}${priced}`,
+  ],
+  [
+    5,
+    "how (?:expensive|pricey|costly|dear) (?:was|is|were|are|would|will|did|does|do) (?:\\S+ ){0,3}(?:{count=(batches|macarons|boxes|shells)}|{base}|it|that|this|those|these|they)",
+  ],
   [
     6,
     "(?:pays?|paid|offers?|offered|gives?|gave) (?:me )?{number} (?:a|per|each|for an?|for each) {count=(boxes|macarons)}",
     "(?:am i|are we) (?:making|losing) (?:any |some )?money",
   ],
   [-12, "come to in {base=batter}"],
+  // "right, forget money": the talk turns to something else
+  [
+    -12,
+    "^(?:(?:ok|okay|so|right|now|and|well|but|alright|lets|,) )*(?:forget|never mind|nevermind|skip|leave|drop|enough|no more|thats enough|done|im done|stop)(?: (?:about|of|with|on|talk))*(?: (?:all|the|this|that))* (?:money|costs?|prices?|pricing|sums|selling|business)(?: (?:talk|stuff|side|aside|now|for now|then))*$",
+  ],
   [
     10,
     "^(?:(?:my|the|all|ok|so) )*(?:costs?|spent|bills?|receipts?|shopping)(?: so far| was| were| today| in all)?(?: :)? .*{ingredient} {number} .*{ingredient} {number}",
@@ -17,6 +44,10 @@ export const costCues = cues(
     "^(?:(?:and|plus|add|also|with) )*{time} (?:of )?(?:my time|work|labou?r) (?:at|for) (?:{number}|{money})",
   ],
   [8, "(?:i|we|ive) (?:spent|paid) (?:about |around |roughly )?(?:{number}|{money}) (?:on|for) "],
+  [
+    6,
+    "{money} .. (?:what|how much) (?:is|are|do|does|did|was|were|would|will) (?:just |only )?(?:the|that|those|these|my) (?:{ingredient}|{chocolate})",
+  ],
   [
     5,
     "(?:cost|price) of {weight} .. {ingredient}",
@@ -65,6 +96,12 @@ export const costCues = cues(
     "(?:discount|vat|gst|tax|fees?|commission) .. {percent}",
   ],
   [6, "(?:cost|price) (?:of|for) (?:making )?{number} (?:\\S+ ){0,2}{count=macarons}"],
+  [
+    4,
+    "how much (?:is|are|was|were|would) (?:the|that|those|these|my) (?:{ingredient}|{chocolate}) .. {money}",
+    "^(?:(?:and|so|ok|but|just|only) )*(?:the|that|those|these|my) (?:{ingredient}|{chocolate}) (?:alone |in (?:it|that|there) )?(?:comes?|came|costs?) (?:to )?(?:(?:how much|what) ?)?(?:[?])?$",
+    "(?:what|how much) (?:did|do|have|will|would) (?:i|we) (?:spend|spent|pay|paid) (?:on|for) .. (?:{ingredient}|{chocolate})",
+  ],
   [3, "(?:cost|price) of (?:it|that|this|them|those|these)"],
   [1.9, "(?:cost|costs|charge|price)"],
   [
@@ -98,6 +135,9 @@ export const costCues = cues(
 export const costGoesOn = cues(
   [
     9,
+    "^(?:(?:and|or|at|for|say|if|its|no|now|then) )*(?:{number}|{money}) (?:each|apiece|a piece)(?: [?])?$",
+    // "how much of that is the almonds", "cost of the butter alone"
+    "^(?:(?:and|so|ok|but) )*(?:how much|what|whats|(?:cost|price|share) of) (?:(?:of|that|it|this|is|are|was|were|did|does|do|would|for|the|those|these|my|just|only) )*(?:{ingredient}|{chocolate})(?: (?:alone|only|cost|costs|come to|in it|in there|by itself|on its own|then))*(?: [?])?$",
     "(?:my time|labou?r|work|wages?) (?:(?:is|was|of|:|=|took) )*{time} (?:(?:at|x|@|times|for|paid at|,) ?(?:{number}|{money}|{when})|{factor})",
     "^(?:(?:and|plus|add|also|with|ok|so) )*{time} (?:of (?:my time|work|labou?r) |my time |work |labou?r )?(?:(?:at|x|@|times) (?:{number}|{money}|{when})|{factor})",
     "^(?:(?:and|plus|add|also|with|the) )*(?:{count=boxes}|ribbon|sticker) (?:(?:is|are|was|costs?) )?(?:{number}|{money})",

@@ -5,6 +5,7 @@ import { pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import type { CostInputs } from "./cost.ts";
+import { oneLine } from "./one-line.ts";
 
 type Draft = Partial<CostInputs>;
 type Lines = NonNullable<Draft["lines"]>;
@@ -55,7 +56,7 @@ const ofHouse = ({ reading: { text }, draft }: Turn): Lines | undefined =>
     ? houseFormula.map(({ name, parts }) => ({ name, grams: parts }))
     : undefined;
 
-const ways: readonly Way<Turn, Lines>[] = [onTop, ofShelf, ofTable, ofHouse];
+const ways: readonly Way<Turn, Lines>[] = [onTop, ofShelf, oneLine, ofTable, ofHouse];
 
 /** The lines meant, or those that the sentence says itself. */
 export function linesMeant(turn: Turn): Pick<Draft, "lines"> {

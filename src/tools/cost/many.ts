@@ -16,6 +16,7 @@ export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Me
   dozens(reading) ??
   costOf(withoutSums(reading, money)) ??
   eachOf(reading, money) ??
+  aimedFor(reading, money) ??
   answered(reading, memory);
 
 /** "36 macs, price per box of 6", "and for a box of 6": all the macarons that were spoken of, of which these are some. */
@@ -117,6 +118,22 @@ function eachOf(reading: Reading, money: readonly Sum[]): number | undefined {
   if (!says(reading, /(?:^| )(?:each|apiece|a piece|per \S*<count=macarons>)(?: |$)/)) return undefined;
   return bareNumbers(reading).find(
     (each) => Number.isInteger(each.value) && each.value >= 2 && !money.some((sum) => sum.amount === each),
+  )?.value;
+}
+
+/** "price at 60 margin for 36": so many, where the share is another number. */
+function aimedFor(reading: Reading, money: readonly Sum[]): number | undefined {
+  const share = shareSaid(reading) ?? reading.amounts.find((each) => each.dim === "percent");
+  if (!share || !says(reading, /(?:^| )(?:margin|markup|mark up|profit|food cost)(?: |$)/)) return undefined;
+  return bareNumbers(reading).find(
+    (each) =>
+      each !== share &&
+      Number.isInteger(each.value) &&
+      each.value >= 2 &&
+      !money.some((sum) => sum.amount === each) &&
+      /\bfor (?:all |the |all the |these |those )?$/.test(reading.text.slice(0, each.at[0])) &&
+      !/\b(?:sells?|sold|selling|go|goes|charge|ask|price) for $/.test(reading.text.slice(0, each.at[0])) &&
+      /^(?: of (?:them|those))?(?: ?[,.?!]|$)/.test(reading.text.slice(each.at[1])),
   )?.value;
 }
 

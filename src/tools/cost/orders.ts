@@ -6,7 +6,7 @@ import { moneyText } from "../lib/money.ts";
 import { counted, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
 import { hasExtras } from "./extras.ts";
-import { scaled, spent } from "./scaled.ts";
+import { scaled, spentInAll } from "./scaled.ts";
 
 type Draft = Partial<CostInputs>;
 
@@ -18,8 +18,15 @@ const ordered = new RegExp(
   `^(?:(?:and|but|so|ok|now|if|what|then|a|an|the|my|new|another|one) )*(?:${somebody} )(?:has |have |just |only |now )*${wants} (?:just |only |about )?\\d+(?: (?:of (?:them|those|these)|macarons?|macs?|pieces?|instead|now|then))*(?: ?[?.])?$`,
 );
 
-/** The bill and the price of before for the number that was ordered; undefined where nothing was ordered. */
-export function orderedOf({ amounts, text }: Reading, before: Draft): Draft | undefined {
+/** "and 24", behind an order: another number of them. */
+const another =
+  /^(?:(?:and|or|what about|how about|make it|no|if|say|then|now) )*(?:for )?\d+(?: (?:of (?:them|those|these)|macarons?|macs?|instead|then))*(?: ?[?.])?$/;
+
+/**
+ * The bill and the price of before for the number that was ordered; undefined where nothing was ordered.
+ * @param goesOn nothing was asked: a number alone may be another order
+ */
+export function orderedOf({ amounts, text }: Reading, before: Draft, goesOn: boolean): Draft | undefined {
   const [only, ...others] = amounts;
   const { price, price_for, cost_for } = before;
   if (
@@ -30,14 +37,15 @@ export function orderedOf({ amounts, text }: Reading, before: Draft): Draft | un
     !Number.isInteger(only.value)
   )
     return undefined;
-  if (price === undefined || only.value < 1 || !ordered.test(text)) return undefined;
+  if (price === undefined || only.value < 1) return undefined;
+  if (!ordered.test(text) && !(goesOn && before.ordered && another.test(text))) return undefined;
   const macarons = only.value;
   const { want: _want, part_of: _all, ...kept } = before;
-  const batch = price_for ?? before.macarons;
+  const batch = price_for ?? before.macarons ?? cost_for;
   // of how many the price is, nobody said yet: it asks
   if (batch === undefined) return { ...kept, macarons, ordered: true };
   const of = cost_for ?? batch;
-  const costs = scaled(before, spent, macarons, of);
+  const costs = scaled(before, spentInAll, macarons, of);
   return {
     ...kept,
     ...costs,

@@ -3,7 +3,7 @@ import type { Figure, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { sellingCaution } from "../lib/care.ts";
 import { moneyText } from "../lib/money.ts";
-import { plain } from "../lib/show.ts";
+import { plain, weight } from "../lib/show.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { type Bill, currencyOf } from "./bill.ts";
 import { basis, each, percent, working } from "./bill-shown.ts";
@@ -24,9 +24,13 @@ const priceWays: readonly Way<Asked, Priced>[] = [byMarkup, byFoodCost, byMargin
 
 export function costAlone(inputs: CostInputs, bill: Bill): Outcome {
   const { total, currency } = bill;
+  // one thing of a recipe: which, and how much of it
+  const [line, ...others] = inputs.lines ?? [];
+  const one =
+    line && others.length === 0 && bill.parts.length === 1 ? ` for ${weight(line.grams)} g ${line.name}` : "";
   return {
     status: "answered",
-    headline: `${moneyText(total, currency)}${inputs.macarons !== undefined ? `, ${moneyText(total / inputs.macarons, currency)} a macaron` : ""}`,
+    headline: `${moneyText(total, currency)}${one}${inputs.macarons !== undefined ? `, ${moneyText(total / inputs.macarons, currency)} a macaron` : ""}`,
     figures: [{ name: "cost", value: total, unit: currency }, ...each(inputs, "cost", total, currency)],
     rule: { text: "cost = Σ grams × price per gram, plus packaging, plus labor", basis: basis(bill) },
     ...(bill.assumed.length ? { assumed: bill.assumed } : {}),

@@ -1,5 +1,6 @@
 /** Reads a question about money, and what it carries over from the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
+import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { readBill } from "./bill-said.ts";
 import { costOfSaid } from "./boxes-sold.ts";
@@ -27,9 +28,10 @@ const answers =
 
 const ways: readonly Way<Turn, Draft>[] = [
   answers("cost_for", ({ reading, before }) => ({ ...before, cost_for: costForSaid(reading) })),
+  answers("lacks", added),
   ({ reading, before }) => readList(reading, before),
   answers("cost_of", ({ reading, before }) => costOfSaid(reading, before)),
-  ({ reading, before }) => orderedOf(reading, before),
+  ({ reading, memory, before }) => orderedOf(reading, before, memory.slot === undefined),
   answers("price_for", ({ reading, before }) =>
     before.ordered ? pricedFor(before, costForSaid(reading)) : undefined,
   ),
@@ -42,6 +44,21 @@ const ways: readonly Way<Turn, Draft>[] = [
 export function readCost(said: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
   return firstOf(ways, { reading: withoutHours(said), memory, before }) ?? {};
+}
+
+const aloneNumber = /^(?:(?:about|only|just|its|like) )*(\d+(?:\.\d+)?)(?: ?[.!])?$/;
+
+/** "100 g", where it was asked how much of a thing goes in that was only priced. */
+function added({ reading, before: { lacks, ...before } }: Turn): Draft | undefined {
+  const [only, ...others] = reading.amounts;
+  const grams = only?.dim === "weight" ? inBase(only.value, only.unit) : aloneNumber.exec(reading.text)?.[1];
+  return lacks === undefined || grams === undefined || others.length > 0
+    ? undefined
+    : {
+        ...before,
+        lacks: undefined,
+        lines: [...(before.lines ?? []), { name: lacks, grams: Number(grams) }],
+      };
 }
 
 /** "6", where it was asked how many a box holds. */

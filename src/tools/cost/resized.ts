@@ -28,6 +28,11 @@ const otherBox =
 /** "12 in a box" is no margin. */
 const inABox = /<number>(?: \S*<count=macarons>)? (?:in|to|into) (?:a|each|the) box/;
 
+/** "for 40", behind a box that sells at 8: nobody puts a price up or down so far; so many macarons. From memory. */
+const mostTimes = 3;
+const isNear = (number: number | undefined, price: number): boolean =>
+  number === undefined || (number <= price * mostTimes && number >= price / mostTimes);
+
 /** The bill of before for another number of macarons; undefined where no other number is said. */
 export function resized({ amounts, mask }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
@@ -46,7 +51,8 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
     only.value >= 2 &&
     otherBox.test(mask);
   const isBox = ofBox.test(mask) || isOther;
-  const isPrice = before.price !== undefined && before.price_for !== 1 && !isBox;
+  const isPrice =
+    before.price !== undefined && before.price_for !== 1 && !isBox && isNear(only?.value, before.price);
   const number =
     times !== undefined && batch !== undefined
       ? batch * times
@@ -63,7 +69,9 @@ export function resized({ amounts, mask }: Reading, before: Draft): Draft | unde
   const { part_of: _all, ...kept } = before;
   return {
     ...kept,
-    ...scaled(before, whole ? [...spentInAll, "price"] : spentInAll, many, of),
+    ...scaled(before, spentInAll, many, of),
+    // a box of six sold for 8, of 24 that cost 9: each side by its own number
+    ...(whole ? scaled(before, ["price"], many, times === undefined ? (before.price_for ?? of) : of) : {}),
     ...(number === undefined ? {} : { macarons: number, cost_for: number }),
     ...(isBox && number !== undefined ? { box_of: number } : {}),
     // "for 5 orders", each in a box of its own

@@ -10,7 +10,8 @@ const leads =
 const isPriced =
   /\b(?:sells?|selling|sold|goes|go|going|asks?|asking|priced?|prices)(?: (?:it|them|that|one|each|a box|boxes))*(?: (?:at|for|to|is))? $|\bcharg(?:e|es|ing)(?: (?:it|them|that|a box))*(?: at)? $|\bcosts?(?: (?:me|is|it|them))* $/;
 /** "what should i sell it for 60 margin": a price is asked for, so that none was said. */
-const asksPrice = /^(?:(?:so|and|ok|now|then|but) )*(?:what|how much|which price|whats the price)\b/;
+const asksPrice =
+  /^(?:(?:so|and|ok|now|then|but) )*(?:what|how much|which price|whats the price|(?:the |a |my |give me a |selling )*price for \d)/;
 
 /** The bare number that stands beside "margin", "markup" or "food cost"; undefined where there is none. Pure. */
 export function shareSaid({ amounts, text }: Reading): Amount | undefined {

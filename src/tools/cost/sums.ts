@@ -49,13 +49,16 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
   if (loose.length > 0) {
     // "30 €", after a price: what was said last is said anew
     const before = memory.follows && memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-    const alone = loose.length === 1 && before.price !== undefined && sumAlone.test(reading.mask);
+    const alone =
+      loose.length === 1 &&
+      ((before.price !== undefined && sumAlone.test(reading.mask)) || isSoldEach(reading, before));
     // "it costs me $22 and she gave $40, what margin": one sum beside the cost that was named
     const beside =
       loose.length === 1 &&
       out.cost !== undefined &&
       out.price === undefined &&
       says(reading, /margin|mark ?-?up|profit/);
+    if (alone && each.test(reading.text)) out.price_for = 1;
     const slot = memory.slot === "price" || alone || beside ? "price" : "cost";
     for (const each of loose) out[slot] = (out[slot] ?? 0) + each.value;
   }
@@ -74,10 +77,23 @@ export function readSums(reading: Reading, money: readonly Sum[], memory: Memory
       priceAlone.test(reading.mask)) ||
     ((before.want === "price" || before.price !== undefined) &&
       rounded.test(reading.mask) &&
-      /round|call/.test(reading.text));
-  if (again) out.price = reading.amounts[0]?.value;
+      /round|call/.test(reading.text)) ||
+    (money.length === 0 && isSoldEach(reading, before));
+  if (again) {
+    out.price = reading.amounts[0]?.value;
+    // "and at 2 each": of one macaron, whatever the price before was for
+    if (each.test(reading.text)) out.price_for = 1;
+  }
   return out;
 }
+
+const each = /\b(?:each|apiece|a piece)\b/;
+const eachAlone =
+  /^(?:(?:and|or|at|for|say|its|now|then) )*\S*<(?:number|money)> (?:each|apiece|a piece)(?: \?)?$/;
+
+/** "2.50 each", behind what 36 of them cost: what one is sold for. */
+const isSoldEach = (reading: Reading, { cost, ingredients, cost_for, macarons }: Draft): boolean =>
+  (cost ?? ingredients) !== undefined && (cost_for ?? macarons ?? 1) > 1 && eachAlone.test(reading.mask);
 
 /** "round it to 12", behind a price: that is charged. */
 const rounded =
@@ -95,7 +111,7 @@ const numberAlone =
 
 /** "30 €", "and at £8.50?". */
 const sumAlone =
-  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:instead|then))?(?: [?])?$/;
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:(?:at|for) )?\S*<money>(?: (?:each|apiece|a piece))?(?: (?:instead|then))?(?: [?])?$/;
 
 /** "packaging $1.20 a box, 6 boxes". */
 const eachBox = (behind: string) => forEachBox.test(behind.replace(/^ ?(?:(?:of|for) )?packag\w*/, ""));

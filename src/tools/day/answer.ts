@@ -13,6 +13,7 @@ import { wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
 import { dueAt, started, whichWay } from "./moved.ts";
 import { hasMoved } from "./moved-said.ts";
+import { shareDone } from "./part-done.ts";
 import { dayOf, isAbout, planMeant } from "./plan-meant.ts";
 import { overWith, stepMeant } from "./progress.ts";
 import { withRecipes } from "./recipes.ts";
@@ -99,6 +100,11 @@ function planned(asked: DayInputs, world: World): Outcome {
   if (!due.timed) return asking("At what time do they have to be ready?", "due");
   const order = orderOf(inputs, due.at_ms, standing, world);
   if ((order.trays ?? 0) > mostTrays) return tooMany(order.trays ?? 0);
+  const { step } = inputs;
+  if (standing && inputs.want === "done" && step && (step.share ?? step.count) !== undefined) {
+    const part = shareDone(standing, step, order.macarons);
+    return "status" in part ? part : planned({ ...asked, step: part.step }, world);
+  }
   const finished = inputs.want === "done" ? stepMeant(standing ?? noPlan, inputs.step) : undefined;
   if (inputs.want === "done" && !finished)
     return { status: "impossible", headline: "There is no such step in the plan." };
@@ -112,7 +118,7 @@ function planned(asked: DayInputs, world: World): Outcome {
   }
   const done_ids =
     finished && standing
-      ? { done_ids: [...new Set([...(inputs.done_ids ?? []), ...overWith(standing, finished)])] }
+      ? { done_ids: [...new Set([...(inputs.done_ids ?? []), ...overWith(standing, finished, inputs.step)])] }
       : {};
   return shown({ ...inputs, ...done_ids }, plan, order, due.at_ms, due.assumed, kept, world);
 }

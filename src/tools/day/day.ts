@@ -91,6 +91,11 @@ export const inputs = later(() =>
         kind: z.optional(z.string()),
         tray: z.optional(z.number()),
         filling: z.optional(z.string()),
+        /** Of so much of them, or of so many: "half of them are baked". */
+        share: z.optional(z.number().check(z.gt(0), z.lt(1))),
+        count: z.optional(count("macarons")),
+        /** That tray and those that are planned before it. */
+        first: z.optional(z.boolean()),
       }),
     ),
     /** How far behind the plan the bench is. */

@@ -13,11 +13,17 @@ const words: readonly (readonly [RegExp, string])[] = [
   [/(?:^| )(?:boxing|boxed|label)/, "box"],
 ];
 
+/** The kind of step that is spoken of. */
+export const kindDone = (reading: Reading): string | undefined =>
+  words.find(([pattern]) => says(reading, pattern))?.[1];
+
 export function readDone(reading: Reading): DayInputs["step"] {
   if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked|ready|made)(?:<| |$)/))
     return undefined;
   if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/))
     return undefined;
+  // half of it is not all of it
+  if (reading.amounts.some(({ fraction }) => fraction !== undefined)) return undefined;
   // "60 finished macarons by friday" is an order
   if (reading.whens.length > 0 || reading.amounts.some((each) => each.of?.count === "macarons"))
     return undefined;
@@ -27,7 +33,6 @@ export function readDone(reading: Reading): DayInputs["step"] {
   if (recipe) return { filling: recipe.toLowerCase() };
   const taste = mix && reading.things.find((each) => each.taste && each.at[1] === mix.at[0] - 1)?.taste;
   if (mix?.base) return { filling: [taste, mix.base].filter(Boolean).join(" ") };
-  const kind =
-    words.find(([pattern]) => says(reading, pattern))?.[1] ?? (tray === undefined ? undefined : "bake");
+  const kind = kindDone(reading) ?? (tray === undefined ? undefined : "bake");
   return kind === undefined ? undefined : { kind, ...(tray !== undefined ? { tray } : {}) };
 }

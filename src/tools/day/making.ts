@@ -14,6 +14,7 @@ import { plain } from "../lib/show.ts";
 import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";
 import { fillingSteps } from "./fillings.ts";
+import { isAsPlanned } from "./part-done.ts";
 import { fillingsOf } from "./portions.ts";
 import { doneBy, stepMeant } from "./progress.ts";
 import type { Standing } from "./standing.ts";
@@ -68,8 +69,9 @@ export function planNow(
   if (!first.fits) return first;
   const done = inputs.want === "done" ? stepMeant(first, inputs.step) : undefined;
   // less than a minute off is on time
-  if (done && Math.abs(order.now - done.end) >= 60)
-    return planDay({ ...order, done: doneBy(first, done, order.now) });
+  const onTime =
+    done && (Math.abs(order.now - done.end) < 60 || isAsPlanned(first, done, inputs.step, order.now));
+  if (done && !onTime) return planDay({ ...order, done: doneBy(first, done, order.now, inputs.step) });
   // the rest put back, before anything has begun: planned anew
   if (standing?.made_for.no_rest && !order.settings.noRest && first.start > order.now) return planDay(order);
   const late = inputs.want === "late" ? Math.round((inputs.late_min ?? 0) * 60) : 0;

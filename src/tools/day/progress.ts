@@ -69,22 +69,29 @@ function allBefore(id: string, all: readonly DayStep[], found = new Set<string>(
   return found;
 }
 
+/** The trays that are planned before one, where it was said that all up to it are done. */
+const traysBefore = (plan: DayPlan, target: DayStep, said: DayInputs["step"]): string[] => {
+  const [kind] = target.id.split("-");
+  return said?.first
+    ? plan.steps
+        .filter((step) => step.id.startsWith(`${kind}-`) && step !== target && step.end <= target.end)
+        .map(({ id }) => id)
+    : [];
+};
+
 /** The steps that are over for certain once one is said to be: it, and all that it comes after. */
-export const overWith = (plan: DayPlan, { id }: DayStep): string[] => [
-  id,
-  ...allBefore(
-    id,
-    plan.steps.filter((step) => step.hands || isOven(step)),
-  ),
-];
+export function overWith(plan: DayPlan, target: DayStep, said: DayInputs["step"]): string[] {
+  const steps = plan.steps.filter((step) => step.hands || isOven(step));
+  return [target.id, ...traysBefore(plan, target, said)].flatMap((id) => [id, ...allBefore(id, steps)]);
+}
 
 /**
  * What has been done when a step is said to be finished at `now`: it and all that it comes after; of the rest what the
  * plan has begun, as planned, except that hands that were at this step until now were at no other.
  */
-export function doneBy(plan: DayPlan, target: DayStep, now: number): DoneStep[] {
+export function doneBy(plan: DayPlan, target: DayStep, now: number, said?: DayInputs["step"]): DoneStep[] {
   const steps = plan.steps.filter((step) => step.hands || isOven(step));
-  const before = allBefore(target.id, steps);
+  const before = new Set(overWith(plan, target, said).filter((id) => id !== target.id));
   // begun ahead of the plan, it takes the time since the last thing that was done
   const isAhead = target.start >= now;
   const free = Math.max(...steps.filter((step) => step.hands && step.end <= now).map((step) => step.end));

@@ -8,6 +8,7 @@ import { movedSaid } from "./moved-said.ts";
 import { timesSaid } from "./number-said.ts";
 import { readDetails } from "./order.ts";
 import { readOrder } from "./order-said.ts";
+import { partAnswered, saysDone } from "./part-done.ts";
 import { movedBefore, planBefore } from "./plan-before.ts";
 import { asksSheet, readSheet } from "./sheet-said.ts";
 import { leftOpen, twoOrders } from "./two-orders.ts";
@@ -27,6 +28,7 @@ interface Turn {
 }
 
 const ways: readonly Way<Turn, Draft>[] = [
+  ({ reading, memory }) => partAnswered(reading, memory),
   ({ reading, memory }) => leftOpen(reading, memory),
   ({ reading }) => {
     const orders = twoOrders(reading);
@@ -108,7 +110,12 @@ function orderTold(reading: Reading, memory: Memory, before: Draft | undefined):
     ...lengthsSaid(reading, before),
   };
   // "only half of those", of a day that is planned
-  const times = memory.follows && told.macarons === undefined ? timesSaid(reading) : undefined;
+  // "half of them with lemon" are filled with something else, and no fewer
+  const ofTaste = reading.things.some((each) => each.taste || each.chocolate || each.base || each.color);
+  // nor does what is told to be over ask for fewer
+  const isTold = saysDone(reading) && reading.whens.length === 0;
+  const times =
+    memory.follows && told.macarons === undefined && !ofTaste && !isTold ? timesSaid(reading) : undefined;
   return times !== undefined && before?.macarons !== undefined
     ? { ...told, macarons: Math.ceil(before.macarons * times) }
     : told;

@@ -5,6 +5,7 @@ import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
+import { partDone } from "./part-done.ts";
 
 type Draft = Partial<DayInputs>;
 
@@ -35,7 +36,7 @@ const ways: readonly Way<Reading, Draft>[] = [
       ? { want: "plan" }
       : undefined,
   (reading) => {
-    const step = readDone(reading);
+    const step = partDone(reading) ?? readDone(reading);
     return step && { want: "done", step };
   },
   // "i'm 40 minutes late with the resting"

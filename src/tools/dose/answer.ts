@@ -90,5 +90,5 @@ function shareAsWeight(said: DoseInputs): DoseInputs {
 function atEnd(dose: Dose, end: DoseInputs["end"]): Dose {
   if (end === undefined) return dose;
   const one = { low: dose.low, middle: (dose.low + dose.high) / 2, high: dose.high }[end];
-  return { ...dose, low: one, high: one };
+  return { ...dose, low: one, high: one, whole: [dose.low, dose.high] };
 }

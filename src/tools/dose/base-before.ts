@@ -4,11 +4,13 @@ import { gramsOf } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
 import { inTurn } from "./of-turn.ts";
 
+const leavesOut =
+  /(?:^| )(?:without|minus|skip(?:ped|ping)?|drop(?:ped|ping)?|omit(?:ted|ting)?|forgot|no|not? adding|(?:leave|leaving|left|take|taking|took|miss|missed) (?:out|(?:the |my |any )?\S*<[^>]*ingredient=\S+ out))(?: |$)/;
+
 /** "without the butter?": a part of the sum said before is left out. */
 const partLeftOut: BaseWay = ({ reading, earlier }) => {
   const before = earlier?.parts;
-  if (!before || !says(reading, /(?:^| )(?:without|minus|leave out|leaving out|skip|drop|no)(?: |$)/))
-    return undefined;
+  if (!before || !says(reading, leavesOut)) return undefined;
   const gone = reading.things.flatMap((each) => each.ingredient ?? []);
   const parts = before.filter((each) => !gone.includes(each.name));
   if (parts.length === 0 || parts.length === before.length) return undefined;
@@ -19,7 +21,7 @@ const partLeftOut: BaseWay = ({ reading, earlier }) => {
 const partBack: BaseWay = ({ reading, before }) => {
   const isBack = says(
     reading,
-    /<ingredient=\S* back(?: in| again)?(?: |$)|back with (?:the )?\S*<ingredient=/,
+    /<ingredient=\S* (?:(?:is|was|goes|go|went|stays|stayed) )*(?:back(?: in| again)?|in (?:it )?(?:after all|again)|after all)(?: |$)|back with (?:the )?\S*<ingredient=/,
   );
   return isBack && before?.parts && before.left_out
     ? summed([...before.parts, ...before.left_out])
@@ -111,12 +113,12 @@ const mendedBy: BaseWay = (turn) => {
 };
 
 const goneIn =
-  /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<weight> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/;
+  /\b(?:added|add|adding|stirred|stir|mixed|put|tipped|folded|beat|beaten|whisked|whipped)\b(?: in)? (?:another |all |the |just |only )*\S*<(?:weight|number)> .*(?:more|plain)|(?:gone|went|goes|all) in\b|\b(?:another|extra) \S*<(?:weight|number)>|<weight> more\b/;
 const asksNow =
   /where (?:does|do|did) that (?:leave|put)|what (?:percent|\S*<unit=%>|share)|now\b|where am i|enough|ok\b|then\b|^(?:(?:and|so|but|what) )*if i /;
 
 /** "i have only 100 g more smbc": what there is to bring it down with. */
-const hasOnly = /\b(?:have|got|ive|theres|there is|only|left)\b/;
+const hasOnly = /\b(?:have|got|found|spotted|dug out|ive|theres|there is|only|left)\b/;
 const isMore =
   /<(?:weight|number)> (?:of )?(?:more|extra|spare|plain)\b|\b(?:another|extra|spare) \S*<(?:weight|number)>|\b(?:left|spare|more)(?: \?)?$/;
 
@@ -148,14 +150,49 @@ const shareKeptPlain: BaseWay = ({ reading, before }) => {
     : undefined;
 };
 
-/** "350 of that stays plain". */
+const stays =
+  "(?:stays?|staying|remains?|remaining|kept|keep|keeping|left|leave|leaving|hold|holding|reserv\\w+|set|setting)";
+const keptPlain = new RegExp(`${stays}\\b.* \\S*plain`);
+/** Of batter that is colored. */
+const keptPale = new RegExp(
+  `${stays}\\b.* \\S*(?:white|natural|uncolou?red|undyed|untinted|pale)(?:<|_| |$)`,
+);
+const keptBack =
+  /(?:^| )(?:keep|keeping|hold|holding|set|setting|put|putting|leave|leaving|reserve|reserving) (?:(?:back|aside|out) )?\S*<(?:weight|number)> (?:of (?:it|that) )?(?:back|aside|out|for later)(?: |$)|(?:^| )(?:keep|keeping|hold|holding|set|setting|put|putting) (?:back|aside) \S*<(?:weight|number)>|(?:^| )reserv\w+ \S*<(?:weight|number)>/;
+
+/** "350 of that stays plain", "im holding back 100 g". */
 const gramsKeptPlain: BaseWay = ({ reading, before, weights }) => {
-  const said = says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/);
+  const said =
+    says(reading, keptPlain) ||
+    (before?.flavor_g === undefined && says(reading, keptBack)) ||
+    (/color$/.test(before?.dose ?? "") && says(reading, keptPale));
   const grams =
     weights[0]?.grams ?? reading.amounts.find((each) => each.dim === "number" && each.value >= 20)?.value;
   return before?.base_g !== undefined && said && grams !== undefined && grams < before.base_g
     ? { base_g: before.base_g - grams }
     : undefined;
+};
+
+const flavors =
+  /(?:^| )(?:\S*(?:flavou?r|colou?r|tint|dye|dos|season|spik|infus)(?:e|ing|ed|s)?(?:<\S+)?|doing|using|taking|do|use|take|only|just) (?:\S+ ){0,4}?(?:just |only |about )?\S*<(?:weight|number|number,fraction)> (?:of )?(?:it|that|this|them|(?:the|my) (?:\S*<[^>]*(?:base=|count=(?:bowls|batches))\S*|bowl|mix|lot|batch))(?: |$)/;
+const putsIn =
+  /\b(?:have|ive|got|enough|put|added|add|tipped|poured|stirred|dropped|went|gone|squeezed|plain|left|bottle|jar|tube)\b/;
+
+/** A part is a twelfth of the bowl at least, where the highest range but nut paste and purée ends: less is of the flavor. */
+const leastPart = 1 / 12;
+
+/** "im only gonna flavor 180 of it", "just tinting half the batter": a part of the bowl before, which holds nothing yet. */
+const partOfBowl: BaseWay = ({ reading, earlier, base }) => {
+  const [only, ...others] = reading.amounts;
+  if (earlier?.base_g === undefined || earlier.flavor_g !== undefined || !only || others.length > 0)
+    return undefined;
+  if (!says(reading, flavors) || putsIn.test(reading.text)) return undefined;
+  if (base !== undefined && earlier.base !== undefined && base !== earlier.base && base !== "filling")
+    return undefined;
+  const isShare = only.dim === "number" && only.fraction !== undefined && only.value < 1;
+  const isWeight = only.dim === "weight" || (only.dim === "number" && only.unit === "" && !only.fraction);
+  const grams = isShare ? earlier.base_g * only.value : isWeight ? gramsOf(only) : Number.NaN;
+  return grams >= earlier.base_g * leastPart && grams < earlier.base_g ? { base_g: grams } : undefined;
 };
 
 export const beforeWays: readonly BaseWay[] = [
@@ -168,4 +205,5 @@ export const beforeWays: readonly BaseWay[] = [
   plainAdded,
   shareKeptPlain,
   gramsKeptPlain,
+  partOfBowl,
 ];

@@ -1,4 +1,6 @@
 /** The flavor is for one part of what lies on the table: the pink one, the other half, each. */
+
+import { vessel, vessels } from "../../../data/words/vessels.ts";
 import { isOfQuality, otherPart, says } from "../lib/find.ts";
 import { areEqual, goesInto, namedPart, otherOfTwo, partBySize } from "../lib/parts.ts";
 import { type BaseWay, taken } from "./base-turn.ts";
@@ -6,8 +8,14 @@ import { isFlavor } from "./flavor-said.ts";
 import { partsOf } from "./parts-said.ts";
 
 /** "for each", "per bowl", "one of them": a part of what was split. */
-export const asksPart =
-  /(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: one)?|that one|(?:a single|a|that) (?:bowl|tub|pot|jar|part|dish|portion))(?: ?[,?]|$)|(?:in|for) (?:one|the other|each) half|the other (?:one|half)|for one and .* for the other|one of (?:them|em|those|these|the (?:\w+ )?(?:halves|parts|bowls|tubs|thirds|quarters))|each (?:bowl|tub|pot|jar|part|half|third|one)|per (?:bowl|tub|pot|jar|part|portion)|in each|one (?:bowl|half|part|third)/;
+export const asksPart = new RegExp(
+  [
+    `(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: (?:one|${vessel}))?|that one|(?:a single|a|that|a single one of the|just the one|every) ${vessel}|every one)(?: ?[,?]|$)`,
+    `(?:in|for) (?:one|the other|each) half|the other (?:one|half|${vessel})|for one and .* for the other`,
+    `one of (?:them|em|those|these|(?:the |those |these )?(?:\\w+ )?(?:halves|thirds|quarters|${vessels}))`,
+    `(?:each|every|per) (?:${vessel}|half|third|one)|in each|each (?:one )?(?:gets|takes|needs|wants)|one (?:single )?(?:${vessel}|half|third)`,
+  ].join("|"),
+);
 
 /** "and the rest?", of a weight of which a part was taken. */
 const theRest: BaseWay = (turn) => {
@@ -49,7 +57,10 @@ const flavorInNamed: BaseWay = (turn) => {
 };
 
 /** "for half of that", "twice as much": of the bowl that was spoken of. */
-const shareOfBefore: BaseWay = ({ reading, memory, earlier }) => {
+const shareOfBefore: BaseWay = ({ reading, memory, earlier, base }) => {
+  // "i only use half of the batter", behind a dose for ganache: nothing of that bowl
+  if (base !== undefined && base !== "filling" && earlier?.base !== undefined && base !== earlier.base)
+    return undefined;
   // "it is double strength" is no part of the mix
   const share = reading.amounts.find(
     (each) =>

@@ -1,4 +1,5 @@
 /** What lies on the table is flavored: "it", "the ganache", "half of the filling". */
+import { vessel } from "../../../data/words/vessels.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { type BaseTurn, type BaseWay, mixOf, named, taken } from "./base-turn.ts";
 import { isFlavor } from "./flavor-said.ts";
@@ -65,8 +66,24 @@ function wantsFlavor({ reading, memory, base }: BaseTurn): boolean {
   return !base && isMix && says(reading, asksFlavor);
 }
 
-const ofEachPart =
-  /\b(?:for|in|into|per) each(?: (?:one|colou?r|half|bowl|part|flavou?r))?(?: then)? ?[?.!]?$/;
+const forBowl = new RegExp(
+  `(?:^| )(?:for|in|into|to) (?:the|my|this|that|our|one) (?:whole |full |entire )?(?:\\S*<count=(?:batches|bowls)>|batch|mix|mixture|${vessel})(?:ful)?(?: |$)`,
+);
+
+/** "caramel flavor for the batch", right behind the mix that was worked out: batter takes colors alone. */
+function namesBowl({ reading, memory }: BaseTurn): boolean {
+  const { mass } = memory.table;
+  const isMix = mixOf(mass?.thing) !== undefined && (mass?.thing !== "batter" || says(reading, /color/));
+  return (
+    isMix &&
+    ["buttercream", "ganache", "fill", "shells", "scale", "split"].includes(memory.last?.tool ?? "") &&
+    says(reading, forBowl)
+  );
+}
+
+const ofEachPart = new RegExp(
+  `\\b(?:for|in|into|per) each(?: (?:one|colou?r|half|flavou?r|${vessel}))?(?: then)? ?[?.!]?$`,
+);
 
 /** "how much vanilla for it". */
 const whatLiesThere: BaseWay = (turn) => {
@@ -79,7 +96,7 @@ const whatLiesThere: BaseWay = (turn) => {
   if (ofEachPart.test(reading.text) && reading.amounts.length === 0 && !partsOf(memory).length)
     return named({}, base ?? mixOf(mass.thing));
   const isSame = base !== undefined && [base, "filling", ""].includes(mass.thing);
-  return pointsBack(reading) || wantsFlavor(turn) || isSame
+  return pointsBack(reading) || wantsFlavor(turn) || isSame || namesBowl(turn)
     ? taken(mass.grams * shareSaid(turn), turn, mass.thing)
     : undefined;
 };

@@ -78,10 +78,15 @@ const halfOfIt = (reading: BaseTurn["reading"]): number | undefined =>
     ? reading.amounts.find((each) => each.fraction && each.dim === "number" && !each.of)?.value
     : undefined;
 
+const isParted = new Set(["bowls", "boxes"]);
+
 /** "840 g batter in 3 bowls, how much gel color for one". */
 function oneBowl(reading: BaseTurn["reading"]): number | undefined {
-  const inBowls = says(reading, /(?:in|into|between|over) \S*<number> (?:equal )?\S*<[^>]*count=bowls/);
-  const bowls = inBowls && reading.amounts.find((each) => each.of?.count === "bowls")?.value;
+  const inBowls = says(
+    reading,
+    /(?:in|into|between|over) \S*<number> (?:equal )?\S*<[^>]*count=(?:bowls|boxes)/,
+  );
+  const bowls = inBowls && reading.amounts.find((each) => isParted.has(each.of?.count ?? ""))?.value;
   return bowls && bowls > 1 && asksPart.test(reading.text) ? 1 / bowls : undefined;
 }
 

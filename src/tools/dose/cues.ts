@@ -1,5 +1,9 @@
 /** The signs of a dose question, of one that goes on from it, and of one behind another answer. */
+
+import { bringsItDown, neededFor } from "../../../data/words/mending-talk.ts";
 import { otherColorants } from "../../../data/words/not-food.ts";
+import { opening } from "../../../data/words/openers.ts";
+import { vessel } from "../../../data/words/vessels.ts";
 import { cues } from "../lib/cue.ts";
 
 const nameless = "(?!(?:of|more|extra|less|left|each|plain|in|into|to|too) )[a-z]+(?: [a-z]+)?";
@@ -32,6 +36,24 @@ export const doseCues = cues(
     "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
   ],
   [-6, "{dose=color} (?:mixed |stirred |already )?in"],
+  // "a colour in powder", "colour as a gel"
+  [11, "{dose=color} (?:in|as|thats|that is|which is) (?:a )?{dose=(powder|gel_color|powder_color)}"],
+  // "back to the shells, batter for those 40": what is piped, and nothing that goes into it
+  [
+    -6,
+    "back to (?:the |my )?{count=(shells|macarons)}",
+    "back to the {base=batter}",
+    "^(?:[a-z]+ |, |\\S*<count=(?:shells|macarons)> )*{base=batter} (?:, )?for (?:the |those |these |all |my |that |same )+{number}(?: (?:then|again|please))*(?: [?])?$",
+  ],
+  // another thing that was looked at: neither a flavor nor a bowl
+  [
+    -6,
+    "(?:checked|looked|watched|opened|measured|turned|set) .. (?:oven|fridge|freezer|thermometer|probe|thermostat|room|kitchen) .. {number}(?: (?:degrees|now|instead))*$",
+    "(?:in|into|from|of) the (?:oven|fridge|freezer) (?:at|for|by|since|until|till) {number}$",
+    "{number} (?:went|goes|go|are|is|was|were) (?:{step=bake}|(?:in|into) the (?:oven|fridge|freezer))",
+    "(?:percent|percentage|share|{unit=%}) (?:of )?(?:the )?(?:fat|{ingredient=(sugar|water)})",
+    "(?:weighed|checked|measured|cracked) (?:the |my |those |out )*{ingredient=(whites|egg|almond_flour|powdered_sugar|granulated_sugar)} .. (?:{weight}|{number})$",
+  ],
   [4, "{unit=g} of {taste}(?: [?])?$"],
   // of a bowl that holds too much
   [
@@ -171,7 +193,72 @@ export const doseCues = cues(
   [-3, "{count=macarons} (?:with|for)"],
 );
 
+/** What is done to a bowl or a part of it. */
+const flavoring =
+  "(?:flavou?r|colou?r|tint|dye|dose|season|spike|infus)(?:e|ing|ed|s|es)?(?:<\\S+)?|doing|using|taking|do|use|take";
+
 export const doseGoesOn = cues(
+  // "plain buttercream needed to tame it", "how much plain then", "what gets it back down"
+  [
+    9,
+    `(?:{base}|{color=plain}|plain|unflavou?red) ${neededFor}`,
+    "{color=plain} (?:{base} )?(?:that )?i (?:have to|need to|must|should)",
+    "(?:how|hw) (?:much|many) (?:of )?(?:more |extra |the |my |some )*{color=plain}",
+    `(?:what|whats|how much|needed) (?:\\S+ ){0,6}${bringsItDown}`,
+  ],
+  // "and if i leave the butter out", of a bowl that was summed from its parts
+  [
+    9,
+    "^(?:(?:and|so|but|or|ok|what|how|about|if|i|we|id|ive|say|suppose|actually|no|sorry|,) )*(?:without|minus|skip\\S*|drop\\S*|omit\\S*|forgot|leave|leaving|left|take|taking|took|miss|missed) (?:out )?(?:the |my |any |that )*(?!\\S*<[^>]*(?:dose|taste)=){ingredient}(?: out| in there| (?:then|altogether|instead|now|of it))*(?: [?])?$",
+  ],
+  // "im only tinting half the batter", "just 180 of it gets flavor"
+  [
+    9,
+    `(?:only|just|actually|gonna|going|rather|instead|if|i|im|ill|will|lets) (?:\\S+ ){0,3}?(?:${flavoring}) (?:only |just |about |up )*(?:{weight}|{number}|{fraction}) (?:of )?(?:it|that|this|them|(?:the|my) (?:{base}|{count=(bowls|batches)}|bowl|mix|lot|batch))`,
+    "(?:only|just) (?:{weight}|{number}|{fraction}) (?:of )?(?:it|that|this|them|the (?:{base}|bowl|mix|lot|batch)) (?:gets?|is|will|goes|needs?|being|to)",
+  ],
+  // "just weighed the bottle and its 8": another weight of what was weighed before
+  [
+    9,
+    "^(?:(?:i|ive|we|just|and|oh|hm|so|ok|no|sorry|actually|wait|the|my|,) )*(?:weighed|reweighed|remeasured|checked|measured|scales?|misread|looked) (?:(?:the|my|it|that|this|bottle|jar|tube|vial|pot|tub|bowl\\S*|scales?|again|properly|once|more|better|carefully|with|on|and|but|now|same|wrong|was|off|,|:) )*?(?:its|it is|it was|was|theres|there is|there was|says?|said|reads?|shows?|has|holds|:|more like|closer to|nearer|only|really|actually) (?:only |really |actually |just |more like |closer to |nearer |in fact )*(?:{weight}|{number})(?: (?:g|in it|in there|of it|really|actually|not \\S+))*(?:$| ,)",
+  ],
+  // "12 g slipped in", of the flavor
+  [
+    6,
+    "(?:{weight}|{number}) (?:(?:that|which|has|had|have|of it) )*(?:slipped|went|gone|fell|dropped|landed|tipped|got|plopped|glugged|ended up|splashed) (?:in|into)",
+    "(?:grams|amount|weight|quantity)\\S* of (?:the |more |extra )*{color=plain}",
+  ],
+  // "id rather stick with the powder"
+  [
+    4,
+    "(?:stick|stay|stick|go|going|rather|prefer|keep|return|back|use) (?:back )?(?:with |to |for )?(?:the |my )?{dose}(?: (?:then|please|after all|now))*",
+    "{dose} (?:after all|it is|then after all)",
+  ],
+  // "and the minimum and the maximum?"
+  [
+    6,
+    "^(?:(?:and|so|ok|whats|what|is|are|give|me|the) )*(?:min\\S*|least|lowest|smallest|max\\S*|most|highest|largest|biggest) (?:and|to|or) (?:the )?(?:min\\S*|least|lowest|smallest|max\\S*|most|highest|largest|biggest)",
+    "turn (?:it |that |this )?(?:a?round|about|over)",
+    "other way (?:about|over)",
+  ],
+  // "what percent am i sitting at", of the bowl
+  [
+    9,
+    "^(?!.*(?:<(?:weight|number|percent|money|time|volume)|\\b(?:should|range|supposed|meant|ought|usual|max\\S*|min\\S*|fat|water|sugar|margin|markup|profit|costs?|price|discount|vat|tax)\\b))(?:\\S+ ){0,8}(?:{unit=%}|percentage|percent)(?: \\S+){0,6}$",
+    "^(?:(?:and|so|ok|hm|but) )*how strong (?:is|am|are) (?:it|that|this|i|we)",
+    "^(?:(?:and|so|ok|hm|but) )*(?:whats|what is|is there) (?:the|a|any) (?:fix|remedy|cure|solution|way out)(?: for (?:it|that|this))?(?: [?])?$",
+  ],
+  // "oh no, its 275 g of dark chocolate ganache": another bowl for the same flavor
+  [
+    9,
+    `^${opening}(?:(?:its|it is|thats|that is|it was|make it|make that|in|into) )(?:(?:about|roughly|just|only|more like) )*{weight} (?:of )?(?:the |my )?(?:\\S+ )?{base=(buttercream|ganache|batter|filling)}(?: (?:though|then|actually|sorry|please|instead|in all|in there))*$`,
+  ],
+  // "and what would the right amount be in grams", of a bowl with something in it
+  [
+    16,
+    "^(?:(?:and|so|but|ok|hm|then|well) )*(?:what|whats|how much|which) (?:would|should|is|are|was|does)?(?: be)?(?: )?(?:the |a |my )*(?:right|correct|proper|usual|normal|ideal|recommended|actual) (?:amount|dose|quantity|weight|number|one|range)",
+    "^(?:(?:and|so|but|ok|hm|then|well) )*(?:what|how much|which)(?: (?:amount|dose|quantity|weight))? (?:would|should) (?:have been|be|it have been|that have been) (?:right|correct|enough|ok|okay|fine)",
+  ],
   [24, "^(?:(?:and|so|ok) )*(?:whats|what is|what are|how much is) (?:that|it|those) in {unit=g}(?: [?])?$"],
   [9, ...toMend],
   [6, "(?:{factor}|\\S*<number,fraction>) (?:as much|the amount of|the dose of) (?:the )?(?:{dose}|{taste})"],
@@ -179,7 +266,7 @@ export const doseGoesOn = cues(
   [
     14,
     "weighed .. (?:bottle|drops|jar|tube|{count=drops}) .. {weight}",
-    "(?:found|got|have) another (?:bottle|jar|tube|bag|pot) (?:, )?(?:so )?{weight} (?:in all|in total|altogether|all told)",
+    "(?:found|got|have|theres|bought|opened) (?:another|a second|a third|one more|a further|some more|a bit more|more)(?: (?:little |small |whole |full )?(?:bottle|jar|tube|bag|pot|vial|flask|phial|sachet|one|of it|in the (?:drawer|cupboard|back)))* (?:, )?(?:(?:so|and|its|it is|thats|that is|makes|makes it|making|now|i have|ive got|i got|got|up to|it comes to|coming to) )*(?:{weight}|{number})(?: (?:g|of it|in all|in total|altogether|all told|all in|now|together|total|between them))*$",
   ],
   [
     12,
@@ -222,7 +309,7 @@ const namelessInMix = [
 const ofTheMix = cues(
   [
     12,
-    "^(?:(?:and|so|ok|now|then) )*{taste} (?:for|in|into) (?:that|it|this|the lot|all of (?:it|that)|this lot)(?: then| please| too)*(?: [?])?$",
+    "^(?:(?:and|so|ok|now|then) )*{taste} (?:for|in|into) (?:that|it|this|the lot|all of (?:it|that)|this lot|(?:the|my|this|that) (?:whole |full )?(?:{count=(batches|bowls)}|mix|mixture|pot))(?: then| please| too)*(?: [?])?$",
   ],
   [14, ...namelessInMix],
 );
@@ -235,6 +322,8 @@ export const doseAfter = {
   split: cues([
     10,
     "^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into) (?:just )?(?:one|each|every one) of (?:those|these|them)(?: [?])?$",
+    // "rum for one jar", "and per tub"
+    `^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into|per) (?:just )?(?:(?:one|each|every|a|the other|another|that)(?:<\\S+)? )?(?:single )?(?:${vessel}|{count=(bowls|boxes)})(?: then| please)*(?: [?])?$`,
   ]),
   // "mint for 250 g", behind its bottle: the dose, and nothing put on the shelf
   shelf: cues([

@@ -39,20 +39,43 @@ export function doseTurn(reading: Reading, memory: Memory): DoseTurn {
     ...readStrength(reading, memory),
   };
   const isTurned = says(reading, otherWay);
+  const before = doseBefore(memory);
   return {
     reading,
     memory,
-    before: doseBefore(memory),
+    before,
     targets,
     weights: said.filter((each) => !isBowl(bowl, each)),
-    common,
+    common: { ...common, ...turnedForward(reading, before, bowl, said) },
     isTurned,
-    asksBase: isTurned || (common.base_g === undefined && says(reading, howMuchBase)),
+    asksBase:
+      (isTurned && common.base_g === undefined) ||
+      (common.base_g === undefined && says(reading, howMuchBase)),
   };
 }
 
 /** "other way round: 5 g of it, how much buttercream". */
-const otherWay = /other way a?round|(?:in|the) reverse|inverse|backwards?(?: |$)|solve for x/;
+const otherWay =
+  /other way (?:a?round|about|over)|turn(?:ed|ing)? (?:it |that |this )?(?:a?round|about|over)(?: |$)|vice versa|(?:in|the) reverse|inverse|backwards?(?: |$)|solve for x/;
+
+/** "how much do i need", "what does it want": of the flavor, for a bowl that was weighed. */
+const asksNeed =
+  /(?:^| )(?:how (?:much|many)(?: g| grams)?(?: of (?:it|that))? (?:do|does|should|would|will|must|can) (?:i|we|it|that|this|one) (?:have to |need to )?(?:need|want|take|use|put|add|require|stir)|what (?:does|would|will|do) (?:it|that|this|i|we) (?:need|want|take|require))(?: |$)/;
+
+/** "other way round, theres 250 g of ganache", behind how much the flavor is enough for: what goes into so much. */
+const turnedForward = (
+  reading: Reading,
+  before: Draft | undefined,
+  { base_g }: Draft,
+  said: readonly Weighed[],
+): Draft =>
+  before?.flavor_g !== undefined &&
+  before.base_g === undefined &&
+  base_g !== undefined &&
+  !said.some((each) => isFlavor(each.thing)) &&
+  (says(reading, otherWay) || says(reading, asksNeed))
+    ? { want: "flavor", fresh: true }
+    : {};
 
 /** "how big a bowl of buttercream", "which weight of ganache", "what will it flavor". */
 const howMuchBase =
@@ -76,10 +99,20 @@ function targetsOf(reading: Reading, memory: Memory): Thing[] {
 /** Every weight of the sentence, in g; a hue is weighed by nobody. */
 export const weightsSaid = (reading: Reading): Weighed[] =>
   rebound(reading, weighed(reading)).map((each) =>
-    each.thing && !each.thing.ingredient && !each.thing.base && each.thing.color
-      ? { ...each, thing: undefined }
-      : each,
+    isHue(each) || isBowlBehind(reading, each) ? { ...each, thing: undefined } : each,
   );
+
+const isHue = ({ thing }: Weighed) => Boolean(thing?.color && !thing.ingredient && !thing.base);
+
+/** Nobody stirs in so much flavor: at the 5 % where its range ends, 100 g are for two kilos of buttercream. */
+const mostFlavor_g = 100;
+
+/** "matcha plus salt with 200 g": that weight is of what they go into. */
+const isBowlBehind = ({ text }: Reading, { thing, amount, grams }: Weighed): boolean =>
+  isFlavor(thing) &&
+  grams >= mostFlavor_g &&
+  amount.at[0] > thing.at[1] &&
+  /\bwith (?:just |only |about )?$/.test(text.slice(thing.at[1], amount.at[0]));
 
 /** A weight that stands beside another thing than the one it is of. */
 function rebound(reading: Reading, weights: Weighed[]): Weighed[] {

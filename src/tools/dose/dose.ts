@@ -38,6 +38,15 @@ export const inputs = later(() =>
     taste: z.optional(z.string()),
     /** The thing's own name where the row's wouldn't do: "salt", "espresso powder". */
     name: z.optional(z.string()),
+    /** The flavor in whose place this one came: "no, powder after all" comes back to it. */
+    was: z.optional(
+      z.object({
+        dose: z.optional(z.string()),
+        taste: z.optional(z.string()),
+        name: z.optional(z.string()),
+        bare: z.optional(z.boolean()),
+      }),
+    ),
     /** Only a taste was said, or just "flavor": a concentrated flavor is assumed. */
     bare: z.optional(z.boolean()),
     /** The hue that was said with a color: its own bottle goes before another's. */

@@ -13,7 +13,12 @@ export const doseLeanedOn = (memory: Memory): Draft | undefined =>
   memory.follows ? doseBefore(memory) : undefined;
 
 /** The inputs that name a flavor. */
-export const flavorOf = ({ dose, taste, name, bare }: Draft): Draft => ({
+export const flavorOf = ({
+  dose,
+  taste,
+  name,
+  bare,
+}: Pick<Draft, "dose" | "taste" | "name" | "bare">): Pick<Draft, "dose" | "taste" | "name" | "bare"> => ({
   ...(dose ? { dose } : {}),
   ...(taste ? { taste } : {}),
   ...(name ? { name } : {}),

@@ -4,6 +4,7 @@ import { says } from "../lib/find.ts";
 import { anotherThan, asksAnew } from "./anew.ts";
 import type { DoseTurn } from "./dose-turn.ts";
 import { type Draft, doseBefore } from "./draft.ts";
+import { flavorBefore, replaced } from "./flavor-before.ts";
 import { hueOf, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { justConverted } from "./just-converted.ts";
@@ -20,19 +21,23 @@ export function eachNamed(turn: DoseTurn): Draft[] {
     const weight = readFlavorWeight(reading, weights, target);
     const isWeighed = weight.flavor_g !== undefined;
     const isSame = sameAgain(target, memory) || isTheOne(target, before, reading);
+    const named = flavorBefore(target, memory) ?? nameOf(ofTaste(target, memory), reading);
     const otherRow = before?.percent !== undefined && nameOf(target, reading).dose !== before.dose;
     return {
       ...common,
       ...converted,
       ...(asksBase && isWeighed ? { asks_base: true, want: "base" } : {}),
-      ...(isSame ? {} : { ...nameOf(ofTaste(target, memory), reading), ...hueOf(target, reading) }),
+      ...(isSame ? {} : { ...named, ...hueOf(target, reading) }),
+      ...(isSame || targets.length > 1 || !memory.follows ? {} : replaced(before, named)),
       ...(otherRow && common.percent === undefined ? { by_table: true } : {}),
       ...(before?.end !== undefined && common.end === undefined ? { whole_range: true } : {}),
       ...(isWeighed && (putIn || before?.want === "flavor") ? { want: "check" } : {}),
       ...(isWeighed && putIn ? { base_g: before?.base_g, base: before?.base } : {}),
       ...(anew || isAnother(target) ? { want: "flavor", fresh: true } : {}),
       ...weight,
-      ...(targets.length === 1 ? readLoose(reading, memory, weights, { ...common, ...weight }) : {}),
+      ...(targets.length === 1
+        ? readLoose(reading, memory, weights, { ...common, ...weight })
+        : bowlOfAll(turn)),
     };
   });
   const asks =
@@ -43,14 +48,29 @@ export function eachNamed(turn: DoseTurn): Draft[] {
   return asks ? drafts : drafts.map(asBowl);
 }
 
-/** "back to the espresso one": in the form that it had before. */
+/** "matcha and salt again but for 200 g": the one weight that is of none of them is the bowl's. */
+function bowlOfAll({ reading, weights, common }: DoseTurn): Draft {
+  const [only, ...others] = weights;
+  if (!only || only.thing || others.length > 0 || common.base_g !== undefined) return {};
+  const into =
+    /\b(?:for|in|into|to|with|on|of|have|got|theres|is|its|at) (?:just |only |about |the |my |a )*$/;
+  const behind = /^ ?(?:,|[?]|$|bowl|batch|this time|instead|then|now|please|for)/;
+  const { text } = reading;
+  return into.test(text.slice(0, only.amount.at[0])) || behind.test(text.slice(only.amount.at[1]))
+    ? { base_g: only.grams }
+    : {};
+}
+
+/** "back to the espresso one", "half of it gets lemon": in the form that it had before. */
 const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): boolean =>
   before?.dose !== undefined &&
   target.taste !== undefined &&
   target.taste === before.taste &&
   !target.dose &&
-  /\bthe $/.test(text.slice(0, target.at[0])) &&
-  /^ (?:one|batch|bowl)\b/.test(text.slice(target.at[1]));
+  ((/\bthe $/.test(text.slice(0, target.at[0])) && /^ (?:one|batch|bowl)\b/.test(text.slice(target.at[1]))) ||
+    /\b(?:half|third|quarter|it|that|bowl|batter|lot|mix) (?:gets?|is|will be|becomes?|goes) (?:the )?$/.test(
+      text.slice(0, target.at[0]),
+    ));
 
 /** Forms that one taste comes in. */
 const forms = ["extract", "oil", "vanilla paste", "nut paste", "zest"];

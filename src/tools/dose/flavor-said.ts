@@ -16,6 +16,16 @@ const replacedFrom = ofTurn(
   (text) => /(?:instead of|rather than) /.exec(text)?.index ?? Number.POSITIVE_INFINITY,
 );
 
+/** "im gonna flavor 180 of it", "to flavor 180 of that": what is done, and no taste. */
+function isVerb({ taste, dose, text, at }: Thing, reading: Reading): boolean {
+  if (dose !== "flavor" || taste) return false;
+  const leads =
+    /\b(?:to|i|we|ill|id|lets|lemme|gonna|wanna|gotta|dont|will|would|could|should|can|might)(?: just| only| actually| rather)* $/.test(
+      reading.text.slice(0, at[0]),
+    );
+  return leads && text.split(" ").length === 1 && reading.amounts.some((each) => each.at[0] > at[1]);
+}
+
 /** The flavors asked for: not the taste that only describes a mix ("300 g caramel buttercream, how much salt"). */
 export function flavorsAsked(reading: Reading): Thing[] {
   const replaced = replacedFrom(reading.text);
@@ -30,13 +40,16 @@ export function flavorsAsked(reading: Reading): Thing[] {
     /^(?:'?s)? ?(?:has |have |is |are |all )*(?:dried (?:up|out)|run out|ran out|all gone|is gone|has gone|finished|empty|used up)\b/.test(
       reading.text.slice(each.at[1]),
     );
-  const all = reading.things.filter((each) => isFlavor(each) && !isAside(each));
+  const all = reading.things.filter((each) => isFlavor(each) && !isAside(each) && !isVerb(each, reading));
   const named = all.some((each) => !isGone(each)) ? all.filter((each) => !isGone(each)) : all;
   const before = named.filter((each) => each.at[0] < replaced);
   // "and instead of the paste the pistachio aroma?": what comes last takes the place
   const flavors = before.length > 0 ? before : named.slice(-1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
   const others = flavors.filter((each) => each !== loosePowder);
+  // "a colour in powder"
+  const dye = loosePowder && others.find((each) => each.dose === "color");
+  if (dye) return [{ ...dye, id: "powder color", dose: "powder color" }];
   if (loosePowder && others.length > 0) return [powdered(others.at(-1) as Thing)];
   // "18 are filled with vanilla, whats the raspberry dose"
   const dosed = flavors.filter((each) => /^ dose\b/.test(reading.text.slice(each.at[1])));
@@ -51,7 +64,11 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const asked = free.filter((each) =>
     /how (?:much|many)(?: of)?(?: the| my)? $/.test(reading.text.slice(0, each.at[0])),
   );
-  const both = [...asked, ...particular].sort((a, b) => a.at[0] - b.at[0]);
+  // "coffee and salt for 200 g", "lemon flavor, rum": listed beside what has a form
+  const isListed = (each: Thing) =>
+    particular.some((other) => isJoint(reading, each, other) || isJoint(reading, other, each));
+  const listed = free.filter((each) => !asked.includes(each) && isListed(each));
+  const both = [...asked, ...listed, ...particular].sort((a, b) => a.at[0] - b.at[0]);
   // "flavor and salt for 275 g": two of them
   const plain = formed.find(
     (each) =>
@@ -66,6 +83,10 @@ export function flavorsAsked(reading: Reading): Thing[] {
   if (plain && particular.length === 1) return dedupe([plain, ...particular]);
   return dedupe(particular.length > 0 ? both.filter((each) => !repeats(each, both)) : formed);
 }
+
+/** Nothing but "and" or a comma between the two. */
+const isJoint = ({ text }: Reading, first: Thing, second: Thing): boolean =>
+  /^(?:,? (?:and|&|plus)|,) (?:the |some |a bit of |a little )?$/.test(text.slice(first.at[1], second.at[0]));
 
 /** Rows that a bare word names; beside a more particular word they say nothing new. */
 const generic = new Set(["flavor", "extract", "oil", "color", "nut paste", "purée", "zest", "fruit powder"]);

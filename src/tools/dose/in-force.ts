@@ -18,6 +18,10 @@ export interface Dose {
   name: string;
   low: number;
   high: number;
+  /** The range that `low` and `high` are one end of, where one was asked for. */
+  whole?: Range;
+  /** The range that would be in force, where she has said a percentage of her own. */
+  beside?: { range: Range; of: string };
   rule: Rule;
   base: string;
   assumed: string[];
@@ -148,7 +152,20 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
     ...(row.caution ? [row.caution] : []),
     labelCaution,
   ];
-  return { row, name, low, high, rule, base, assumed, cautions, items: pastNotes(inputs, rated, world) };
+  const known = inputs.percent === undefined ? undefined : (directions ?? byStrength);
+  const beside = known ? { beside: { range: known, of: directions ? "your bottle" : "the table" } } : {};
+  return {
+    row,
+    name,
+    low,
+    high,
+    ...beside,
+    rule,
+    base,
+    assumed,
+    cautions,
+    items: pastNotes(inputs, rated, world),
+  };
 }
 
 const whyNotUsual = (directions: Range | undefined): string =>

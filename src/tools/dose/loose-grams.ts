@@ -59,7 +59,10 @@ const inAll: LooseWay = ({ reading, unbound, found }) => {
 export const gramsWays: readonly LooseWay[] = [oneInOther, shareOfWhole, keptAside, shareOfFlavor, inAll];
 
 /** Grams beside a bowl that the sentence weighs or points at: what is in it, where they aren't the bowl once more. */
-function besideBowl({ reading, found }: LooseTurn, loose: number, base_g: number): Draft {
+function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g: number): Draft {
+  // "im holding back 100 g": taken off the bowl before, or put on top of it
+  const step = Math.abs(base_g - (before?.base_g ?? base_g));
+  if (step > 0 && Math.abs(step - loose) < 1e-9) return {};
   if (says(reading, /(?:stays?|kept|keep|left|leave|leaving)\b.* \S*plain/)) return {};
   // "matcha powder for that 500 g": the bowl on the table, weighed once more
   if (Math.abs(base_g - loose) < 1e-9) return {};

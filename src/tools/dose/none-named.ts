@@ -31,6 +31,15 @@ const weighedUnknown: NamelessWay = ({ reading, memory, common }) => {
   return unknown && { ...(hasBowl ? {} : bowlBefore(memory)), ...common, ...unknown };
 };
 
+/** "ok the reverse, for 220 g", behind how much the flavor is enough for: a bowl of it. */
+const turnedLoose: NamelessWay = ({ before, weights, common, isTurned }) => {
+  const [only, ...others] = weights;
+  const isBack = before?.flavor_g !== undefined && before.base_g === undefined;
+  return isTurned && isBack && only && !only.thing && others.length === 0
+    ? { ...common, base_g: only.grams, want: "flavor", fresh: true }
+    : undefined;
+};
+
 /** "how much of it for 12 oz of ganache", behind a bowl with some in it. */
 const ofItAnew: NamelessWay = ({ reading, before, common }) =>
   before?.dose &&
@@ -70,4 +79,4 @@ function ofLoose({ reading, memory, before, weights, common, isTurned, asksBase 
 }
 
 export const noneNamed = (turn: DoseTurn): Draft =>
-  firstOf([byUnknown, ofSavedBottle, weighedUnknown, ofItAnew], turn) ?? ofLoose(turn);
+  firstOf([byUnknown, ofSavedBottle, weighedUnknown, turnedLoose, ofItAnew], turn) ?? ofLoose(turn);

@@ -1,10 +1,14 @@
 /** "how much gel for each", behind a bowl that was split unevenly: a dose for each part, by its color. */
+import { vessel, vessels } from "../../../data/words/vessels.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import type { Draft } from "./draft.ts";
 
-const ofEach = /\b(?:each|every one|each one)(?: (?:one|part|bowl|color|colour))?(?: then)? ?[?.!]?$/;
-const ofAll =
-  /\b(?:for|in) (?:all|the lot|everything)(?: (?:of (?:them|it)|three|four|the (?:bowls|parts)))?(?: together)? ?[?.!]?$/;
+const ofEach = new RegExp(
+  `\\b(?:each|every one|each one|every(?= ${vessel}))(?: (?:one|colou?r|${vessel}))?(?: then)? ?[?.!]?$`,
+);
+const ofAll = new RegExp(
+  `\\b(?:for|in) (?:all|the lot|everything)(?: (?:of (?:them|it)|three|four|the ${vessels}))?(?: together)? ?[?.!]?$`,
+);
 
 /** What lies there in parts, or the batter of an order by the shares that were said of it: "half pistachio, half mint". */
 export function partsOf({ table, last }: Memory): { name: string; grams: number }[] {

@@ -21,6 +21,7 @@ export function readShare(reading: Reading, memory: Memory): Draft {
       reading,
       /(?:what|which) (?:\S*<unit=%>|percentage|percent|share)|(?:full|whole|entire)\S* range|whats the range/,
     );
+  if (!share && !end && namesBothEnds(reading.mask)) return { whole_range: true };
   if (!share) return end ? { end, want: "flavor" } : ofTable ? { by_table: true } : {};
   // "1 % less", of a share that was said: the points taken off it; of none it says nothing
   const way = /\S*<percent> (less|more|lower|higher)(?= |$)/.exec(reading.mask)?.[1];
@@ -57,21 +58,47 @@ const ends = [
   "light",
   "most",
   "least",
+  "gest",
+  "allest",
+  "little",
+  "far as",
+  "much as",
 ];
+
+const [least, most] = [
+  "(?:min(?:imum)?|least|lowest|smallest|fewest)",
+  "(?:max(?:imum)?|most|highest|largest|biggest)",
+];
+const bothEnds = new RegExp(`\\b${least}\\b.*\\b${most}\\b|\\b${most}\\b.*\\b${least}\\b`);
+const namesBothEnds = (mask: string): boolean =>
+  ends.some((each) => mask.includes(each)) && bothEnds.test(mask);
+
+/** "the most ganache that it does": an end of what is asked for, and no end of how strong it is. */
+const ofAmount = new RegExp(`\\b(?:${least}|${most})\\b`);
+const other = { low: "high", middle: "middle", high: "low" } as const;
+
+/** The most mix that a flavor is enough for takes the least percentage. */
+export function endOfBase({ mask }: Reading, memory: Memory, draft: Draft): Draft {
+  const before = doseLeanedOn(memory);
+  const { end, base_g, flavor_g = before?.flavor_g, asks_base } = draft;
+  const isBack =
+    base_g === undefined && (asks_base || before?.base_g === undefined) && flavor_g !== undefined;
+  return end && isBack && ofAmount.test(mask) ? { end: other[end] } : {};
+}
 
 function endSaid(mask: string): DoseInputs["end"] {
   // most questions hold none of these, and each pattern costs its compiling
   if (!ends.some((each) => mask.includes(each))) return undefined;
-  // "minimum and maximum" are the range
-  if (/\bmin(?:imum)?\b.*\bmax(?:imum)?\b|\bmax(?:imum)?\b.*\bmin(?:imum)?\b/.test(mask)) return undefined;
+  // "minimum and maximum", "the least and most that it stretches to" are the range
+  if (namesBothEnds(mask)) return undefined;
   if (
-    /\b(?:max|maximum|the most)\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?stronger\b|^stronger\b/.test(
+    /\b(?:max|maximum|the most|at most|the strongest(?= (?:i|we|you|it|one|that|for|to|dose))|most (?:that )?(?:i|we|you|one) (?:can|could|may|dare)|as (?:strong|far|much|high) as (?:possible|i (?:can|dare|may)|you can))\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?stronger\b|^stronger\b/.test(
       mask,
     )
   )
     return "high";
   if (
-    /\b(?:min|minimum|the least)\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?(?:weaker|milder|lighter)\b|^(?:weaker|milder)\b/.test(
+    /\b(?:min|minimum|the least|at least(?= \?|$)|the (?:weakest|mildest|lightest)(?= (?:i|we|you|it|one|that|for|to|dose))|least (?:that )?(?:i|we|you|one) (?:can|could|may|dare)|how little(?: \S+){0,3} (?:can|could|may|do) (?:i|we|you|one))\b|\b(?:want|like|make|taste) (?:it |them )?(?:a bit |much )?(?:weaker|milder|lighter)\b|^(?:weaker|milder)\b/.test(
       mask,
     )
   )

@@ -10,8 +10,10 @@ import { eachNamed } from "./each-named.ts";
 import { saidOfFood } from "./food-said.ts";
 import { asOver, isOver } from "./more-said.ts";
 import { noneNamed } from "./none-named.ts";
+import { readNotThat } from "./not-that.ts";
 import { inTurn } from "./of-turn.ts";
 import { forParts } from "./parts-said.ts";
+import { endOfBase } from "./percent-said.ts";
 import { enoughFor, putIntoBowl } from "./put-in.ts";
 import { forBowls } from "./several-bowls.ts";
 import { isFarOver, readShareOfBowl } from "./share-of-bowl.ts";
@@ -35,6 +37,7 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
       : {}),
     ...food,
     ...unitOfBowl(reading, draft),
+    ...endOfBase(reading, memory, draft),
     ...farOver(draft, memory),
   }));
 }
@@ -68,6 +71,7 @@ type WholeWay = Way<{ reading: Reading; memory: Memory }, Draft | Draft[]>;
 
 /** Sentences that say by themselves all that there is to read: the bowl, the flavor and what is wanted. */
 const wholeWays: readonly WholeWay[] = [
+  ({ reading, memory }) => readNotThat(reading, memory),
   ({ reading, memory }) => enoughFor(reading, memory),
   ({ reading, memory }) => inGrams(reading, memory),
   ({ reading }) => readPairs(reading),

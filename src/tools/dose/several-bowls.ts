@@ -1,4 +1,5 @@
 /** "two bowls of buttercream, 150 g and 210 g, lemon flavor for the first": which of them is meant, now and later. */
+import { vessel, vessels } from "../../../data/words/vessels.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, type Weighed } from "../lib/find.ts";
 import { placeSaid } from "../lib/place.ts";
@@ -28,7 +29,9 @@ export const isBowl = (draft: Draft, { grams, thing }: Weighed): boolean =>
   draft.bowls !== undefined && !thing?.dose && draft.bowls.includes(grams);
 
 const saysBowls = inTurn(
-  /\b(?:two|2|three|3|four|4|both|several|different|separate) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/,
+  new RegExp(
+    `\\b(?:two|2|three|3|four|4|both|several|different|separate) (?:\\w+ )?(?:${vessel}|${vessels})\\b`,
+  ),
 );
 
 /** Two weights and more behind "two bowls", none of them of a flavor. */
@@ -41,10 +44,11 @@ function bowlsSaid(reading: Reading, weights: readonly Weighed[]): number[] | un
 
 const counts = ["two", "three", "four", "five"];
 
+const bowlCount = new RegExp(`\\b(two|three|four|five|[2-5]) (?:\\w+ )?(?:${vessel}|${vessels})\\b`);
+
 /** How many bowls the turn speaks of, 0 where it doesn't say. */
 const bowlsCounted = ofTurn((text): number => {
-  const [, said] =
-    /\b(two|three|four|five|[2-5]) (?:\w+ )?(?:bowls?|tubs?|pots?|jars?|batches|bags?)\b/.exec(text) ?? [];
+  const [, said] = bowlCount.exec(text) ?? [];
   return said === undefined ? 0 : counts.includes(said) ? counts.indexOf(said) + 2 : Number(said);
 });
 
@@ -77,7 +81,7 @@ function bowlChanged(
   return { bowls: bowls.map((each, i) => (i === place ? grams : each)), base_g: grams };
 }
 
-const forEach = /\b(?:each|every(?: one| bowl)?|all of them)\b/;
+const forEach = new RegExp(`\\b(?:each|every(?: one| ${vessel})?|all of them)\\b`);
 
 /** A draft a bowl, where it is asked for each of them; also for another flavor right behind that. */
 export function forBowls(drafts: Draft[], { text, amounts }: Reading, memory: Memory): Draft[] {

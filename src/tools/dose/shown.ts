@@ -70,13 +70,14 @@ export function inSpoons(
     : gramsOfVolume(inputs.name ?? "", 1, unit)?.grams;
   if (each === undefined)
     return {
-      headline: `${weightRange(grams.low ?? grams.value ?? 0, grams.high ?? grams.value ?? 0)} ${dose.name}; there is no known weight for a ${unit} of it`,
+      headline: `${weightRange(grams.value ?? grams.low ?? 0, grams.value ?? grams.high ?? 0)} ${dose.name}; there is no known weight for a ${unit} of it`,
       figures: [],
       cautions: ["A spoon of this powder isn't in the table: weigh it."],
     };
   const convert = (value: number | undefined) => (value === undefined ? undefined : value / each);
   const [low, high, value] = [convert(grams.low), convert(grams.high), convert(grams.value)];
-  const figure: Figure = { name: dose.name, ...(value !== undefined ? { value } : { low, high }), unit };
+  const range = low !== undefined && high !== undefined ? { low, high } : {};
+  const figure: Figure = { name: dose.name, ...(value !== undefined ? { value } : {}), ...range, unit };
   const text = value !== undefined ? plain(value, 2) : `${plain(low ?? 0, 2)} to ${plain(high ?? 0, 2)}`;
   return {
     headline: `about ${text} ${unit} ${dose.name}`,

@@ -1,19 +1,23 @@
 /** The four sums of a dose: how much goes in, what it is enough for, whether it is right, and how to mend it. */
+import type { Range } from "../../../data/rules/doses.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { percent, plain, weightRange } from "../lib/show.ts";
 import type { DoseInputs } from "./dose.ts";
 import { asking, type Dose } from "./in-force.ts";
 import { doseText, inSpoons, label, scaleCaution } from "./shown.ts";
 
+/** One weight or a range; "the most" is the one end of a range, which stays beside it. */
+const figureOf = (name: string, [low, high]: Range, whole: Range | undefined): Figure => {
+  if (low !== high) return { name, low, high, unit: "g" };
+  return { name, value: low, ...(whole ? { low: whole[0], high: whole[1] } : {}), unit: "g" };
+};
+
 /** How much goes in. */
 export function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const base_g = inputs.base_g ?? 0;
   const part = (p: number) => (inputs.of_finished ? (base_g * p) / (100 - p) : (base_g * p) / 100);
   const [low, high] = [part(dose.low), part(dose.high)];
-  const one = dose.low === dose.high;
-  const grams: Figure = one
-    ? { name: dose.name, value: low, unit: "g" }
-    : { name: dose.name, low, high, unit: "g" };
+  const grams = figureOf(dose.name, [low, high], dose.whole && [part(dose.whole[0]), part(dose.whole[1])]);
   const over = inputs.of_finished ? "(100 − p)" : "100";
   const sum = inputs.parts
     ? `${inputs.parts.map((each) => `${each.name} ${plain(each.grams)}`).join(" + ")} = ${plain(base_g)} g; `
@@ -42,8 +46,7 @@ export function backward(inputs: DoseInputs, dose: Dose, world: World): Outcome 
   const flavor_g = inputs.flavor_g ?? 0;
   const need = (p: number) => (inputs.of_finished ? (flavor_g * (100 - p)) / p : (flavor_g / p) * 100);
   const [low, high] = [need(dose.high), need(dose.low)];
-  const figure: Figure =
-    low === high ? { name: "base", value: low, unit: "g" } : { name: "base", low, high, unit: "g" };
+  const figure = figureOf("base", [low, high], dose.whole && [need(dose.whole[1]), need(dose.whole[0])]);
   return {
     status: "answered",
     headline: `${weightRange(low, high, world.bench.scale_g)} ${dose.base} for ${plain(flavor_g)} g ${label(inputs, dose)}`,
@@ -70,7 +73,14 @@ export function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
       "flavor_g",
     );
   const slack = 1e-9;
-  const verdict = share < dose.low - slack ? "under" : share > dose.high + slack ? "over" : "within";
+  const held = (least: number, most: number) =>
+    share < least - slack ? "under" : share > most + slack ? "over" : "within";
+  const verdict = held(dose.low, dose.high);
+  // "go 2.5 % then", and 12 g slipped in: over what she wanted, which says nothing of too much
+  const beside =
+    dose.beside && verdict !== "within"
+      ? ` you asked for, ${held(...dose.beside.range)} the ${percent(...dose.beside.range)} of ${dose.beside.of}`
+      : "";
   const [low, high] = [(base_g * dose.low) / 100, (base_g * dose.high) / 100];
   const advice = {
     under: `, ${weightRange(low - flavor_g, high - flavor_g, world.bench.scale_g)} more would bring it in`,
@@ -79,7 +89,7 @@ export function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   }[verdict];
   return {
     status: "answered",
-    headline: `${plain(share)} %: ${verdict} the ${percent(dose.low, dose.high)}${advice}`,
+    headline: `${plain(share)} %: ${verdict} the ${percent(dose.low, dose.high)}${beside}${advice}`,
     figures: [
       { name: "share", value: share, unit: "%" },
       { name: dose.name, low, high, unit: "g" },

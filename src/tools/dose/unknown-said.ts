@@ -54,8 +54,8 @@ function namedFirst({ text, amounts, unknown }: Reading): Draft | undefined {
     ) ?? [];
   const isName = lead !== undefined && unknown.some((each) => lead === each || lead.endsWith(` ${each}`));
   const measured = isName ? weightOf(only) : undefined;
-  // "glugged 12 g in" tells how it went in
-  const names = lead && !/\b(?:already|just)\b|ed$/.test(lead) && !talk.test(lead);
+  // "glugged 12 g in", "only dyeing 200 g of it" tell what is done
+  const names = lead && !/\b(?:already|just|only)\b|(?:ed|ing)$/.test(lead) && !talk.test(lead);
   return measured && names ? { ...measured, unknown: lead } : undefined;
 }
 

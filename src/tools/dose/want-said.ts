@@ -4,8 +4,9 @@ import { says } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { type Draft, doseBefore, doseLeanedOn } from "./draft.ts";
 import { inTurn } from "./of-turn.ts";
+import { plainAsked } from "./plain-asked.ts";
 
-type WantWay = Way<{ reading: Reading; before?: Draft }, Draft>;
+export type WantWay = Way<{ reading: Reading; before?: Draft }, Draft>;
 
 /** Said of a bowl with its flavor in. */
 const ofBowlBefore =
@@ -17,7 +18,7 @@ const ofBowlBefore =
 
 /** "what now?" */
 const whatNow = ofBowlBefore(
-  /^(?:oh no |so |ok |and |oops )*(?:what now|now what|what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*)(?: \?)?$/,
+  /(?:^|, )(?:oh no |so |ok |and |oops )*(?:what now|now what|what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*|(?:whats|what is|is there) (?:the|a|any) (?:fix|remedy|cure|solution|way out)(?: for (?:it|that|this))?)(?: \?)?$/,
   "mend",
 );
 
@@ -40,6 +41,17 @@ const shouldHaveBeen = ofBowlBefore(
   /^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put(?: in)?|used|gone in)|be)(?: (?:in(?: there)?|then))?(?: \?)?$/,
   "flavor",
 );
+
+/** "and what would the right amount be in grams": for that bowl, whatever is in it. */
+const rightAmount: WantWay = ({ reading, before }) =>
+  before?.base_g !== undefined &&
+  reading.amounts.length === 0 &&
+  says(
+    reading,
+    /(?:what|whats|how much|which) (?:\S+ ){0,3}?(?:right|correct|proper|usual|normal|ideal|recommended|actual) (?:amount|dose|quantity|weight|number|one|range)(?: |$)|(?:what|how much|which)(?: (?:amount|dose|quantity|weight))? (?:would|should) (?:have been|be|it have been|that have been) (?:right|correct|enough|ok|okay|fine|the right one)(?: |$)/,
+  )
+    ? { want: "flavor", fresh: true }
+    : undefined;
 
 const saysMend = inTurn(
   /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/,
@@ -81,6 +93,22 @@ const asksShare: WantWay = ({ reading }) =>
     ? { want: "check" }
     : undefined;
 
+const ofNow =
+  /(?:^| )(?:\S*<unit=%>|percentage|percent|proportion|concentration)(?: |$)|^(?:(?:and|so|ok|hm|but) )*(?:how strong (?:is|am|are) (?:it|that|this|she|he|i|we)(?: |$)|(?:whats|what is) (?:the|its) (?:share|strength)(?: |$))/;
+const ofOther =
+  /(?:^| )(?:should|supposed|meant|ought|range|usual|normal|max|maximum|min|minimum|most|least|top|allowed|aim|want|fat|water|sugar|margin|markup|cost|price)(?:<| |$)/;
+
+/** "whats the percentage as it stands", "how strong is it right now", of a bowl with its flavor in. */
+const shareNow: WantWay = ({ reading, before }) =>
+  before?.flavor_g !== undefined &&
+  before.base_g !== undefined &&
+  reading.amounts.length === 0 &&
+  reading.things.every((each) => each.unit) &&
+  says(reading, ofNow) &&
+  !says(reading, ofOther)
+    ? { want: "check" }
+    : undefined;
+
 /** "is 9 g of lemon flavor too much": that depends on what it went into. */
 const asksVerdict: WantWay = ({ reading }) =>
   // a look at its first word costs less than compiling the pattern
@@ -119,10 +147,13 @@ const asUsual: WantWay = ({ reading }) =>
     : undefined;
 
 const ways: readonly WantWay[] = [
+  shareNow,
   whatNow,
   howMuchMore,
   baseToAdd,
+  plainAsked,
   shouldHaveBeen,
+  rightAmount,
   toMend,
   plainMix,
   baseOfBoth,
@@ -140,7 +171,9 @@ export function readSpoon(reading: Reading): Draft {
   const unit = reading.things.find(
     (each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml",
   )?.unit;
-  return unit ? { spoon: unit as "tsp" } : {};
+  if (unit) return { spoon: unit as "tsp" };
+  // "... be in grams", where spoons were asked for before
+  return says(reading, /(?:^| )in \S*<unit=g>/) ? { spoon: "g" } : {};
 }
 
 /** "whats that in grams", of so many spoons. */

@@ -1,7 +1,18 @@
 /** The signs of a fill question, of one that goes on from it, and of one behind another answer. */
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
+import { centerWord, ringWord } from "./places.ts";
+
+/** "forget the jam, just buttercream in all 45", "no jam then, only ganache": one filling after all. */
+const oneAfterAll = `^${opening}(?:forget|scrap|ditch|never ?mind|lose|skip|drop|leave out|without|no) (?:about )?(?:the |any |a )?(?:{ingredient}|{taste}|{chocolate}|{dose})(?: (?:then|now|after all))? (?:, )?(?:and |then |its |make it |do |use )*(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)}`;
 
 export const fillCues = cues(
+  [
+    9,
+    "(?:how|hw) much {base=(filling|ganache|buttercream)} .. {number} (?:[a-z]+ )?minis",
+    "{number} (?:[a-z]+ )?minis .. (?:how|hw) much {base=(filling|ganache|buttercream)}",
+  ],
+  [14, `${oneAfterAll} (?:in|for|into) (?:all|them|each|every|those|these|the lot)`],
   [
     9,
     "^(?:(?:and|so|ok|now) )*(?:whats|what is|what about|how about|how much is) (?:the |my )?{base=filling}(?: (?:then|now|for (?:that|them|those|it)))*(?: [?])?$",
@@ -22,6 +33,7 @@ export const fillCues = cues(
     9,
     "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
   ],
+  [12, "{base=(buttercream|ganache)} (?:as|for) (?:the |a )?(?:ring|border|dam) (?:around|round)"],
   [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
   [
     5,
@@ -47,8 +59,13 @@ export const fillCues = cues(
   [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
   [
     8,
-    "(?:ring|border|rim|dam|wall|outer|outside) .. (?:center|centre|middle|core|inside|inner)",
-    "(?:center|centre|middle|core|inside|inner) .. (?:ring|border|rim|dam|wall|outer|outside)",
+    `${ringWord} .. ${centerWord}`,
+    `${centerWord} .. ${ringWord}`,
+    // shells brown at the edge too
+    `edge .. {base=(buttercream|ganache|filling)} .. ${centerWord}`,
+    `{base=(buttercream|ganache|filling)} .. edge .. ${centerWord}`,
+    `${centerWord} .. edge .. {base=(buttercream|ganache|filling)}`,
+    `${centerWord} .. {base=(buttercream|ganache|filling)} .. edge`,
   ],
   [
     4,
@@ -58,6 +75,7 @@ export const fillCues = cues(
     "{weight} .. {base=(filling|buttercream|ganache)} .. (?:how|hw) many .. {count=macarons}",
     "how much .. {number} .. {count=macarons} as (?:the |a )?(?:center|centre|ring)",
     "{base=filling} for {number}",
+    "{base=(filling|buttercream|ganache)} (?:i |we )?(?:need |have )?to make for {number}",
     "{base=(buttercream|ganache|filling)} for .. {number} of (?:them|those|these)",
     "to_fill\\S* {number} .. {count=macarons} .. (?:how|hw) much (?:do|should|shall|must) i",
     "(?:how|hw) much (?:do|should|shall|must) i .. to_fill\\S* {number} .. {count=macarons}",
@@ -118,6 +136,10 @@ export const fillCues = cues(
 
 export const fillGoesOn = cues([
   12,
+  oneAfterAll,
+  "(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)} (?:in|for|into) (?:all|them|each|every|those|these)",
+  `^${opening}(?:bump|push|bring|take|put|raise|up|lift|drop|cut) (?:that|it|them|the number|the count|those) ?(?:up |down )?to {number}(?: (?:please|pls|then|instead|{count=macarons}))*(?: [?])?$`,
+  "(?:other way|way round|way about) .. {base=(filling|buttercream|ganache)} .. for {number}",
   "^(?:(?:and|the|my|but|oh) )*{count=shells} (?:came out|are|turned out|ended up|were|piped|baked) (?:at |to )?{length}(?: wide| across)?(?: [?])?$",
 ]);
 
@@ -134,7 +156,7 @@ export const fillAfter = {
     "^(?:(?:and|so|ok|now) )*how much (?:of (?:it|that) )?(?:do i need |will i need |is that )?for {number} {count=macarons}(?: [?])?$",
     "(?:(?:is|will|would) (?:it|that|this) (?:be )?)?(?:enough|plenty) (?:for|to fill) {number}",
     "(?:is|will|would) (?:it|that|this) do (?:for )?{number}",
-    "^(?:(?:no|nope|actually|sorry|wait|oh|and|ok|hm) )*(?:(?:make|do) (?:it|that|them|this) |with |use |i want |rather |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$",
+    `^${opening}(?:(?:make|do) (?:it|that|them|this) |with |use |i want |lets (?:do|use) )+(?:\\S+ )?{base=buttercream}(?: (?:instead|then|rather|please))*(?: [?])?$`,
   ]),
   day: cues([
     14,

@@ -13,6 +13,7 @@ import {
 } from "../lib/find.ts";
 import { countedShares, namedShares, shareSaid, sharesChanged } from "../lib/shares.ts";
 import type { FillInputs } from "./fill.ts";
+import { edgeAndCenter, namesByPlace } from "./places.ts";
 
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
   const numberOf = (what: string) =>
@@ -32,13 +33,17 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
     !says(reading, onlyOne) &&
     // "can you ring my sister"
     !says(reading, /(?:^| )ring (?:my|her|him|me|them|up|back|someone)(?: |$)/) &&
-    says(
-      reading,
-      /(?:^| )(?:ring|border|rim|dam)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:piped\S* )?(?:a?round|outside)(?: it| that)?(?: |$)/,
-    ) &&
-    says(reading, /(?:^| )(?:center|centre|middle|core|inside|each|ring|fillings)(?: |$)/);
+    (says(reading, edgeAndCenter) ||
+      (says(
+        reading,
+        /(?:^| )(?:rings?|borders?|rims?|dams?|walls?)(?: |$)|two fillings|both fillings|as (?:the |a )?(?:center|centre)(?: |$)|<base=\S+ (?:piped\S* )?(?:a?round|outside)(?: it| that)?(?: |$)/,
+      ) &&
+        says(
+          reading,
+          /(?:^| )(?:centers?|centres?|middles?|cores?|insides?|each|rings?|fillings)(?:_\S*)?(?: |$)/,
+        )));
   const mixes = two ? [] : twoMixes(reading);
-  const macarons = counted(reading, "macarons") ?? (one ? 1 : undefined);
+  const macarons = counted(reading, "macarons") ?? minis(reading) ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
   const enough = says(reading, suffices);
   const bare =
@@ -58,7 +63,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
   // whether it is enough was asked before
   const judged = before?.macarons !== undefined && before.filling_g !== undefined;
   // "and for 36 with a jam center": no bowl's weight behind one of 320 g, and a ring is sized by the macarons
-  const isCount = two && says(reading, /(?:^| )for \S*<number>/);
+  const isCount = says(reading, two ? /(?:^| )for \S*<number>/ : tellsForward);
   const backward = before?.filling_g !== undefined && before.macarons === undefined && !isCount;
   const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
     ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
@@ -147,7 +152,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
       : {}),
     ...(mix && !two && mixes.length < 2 && !shares?.some((each) => each.base) ? { filling: mix } : {}),
     ...(mixes.length === 2 && !shares ? { two: true, ring: mixes[0], center: mixes[1], placed: true } : {}),
-    ...(two ? { two, ...twoNames(reading) } : {}),
+    ...(two ? { two, ...namesByPlace(reading.mask) } : {}),
     ...(before?.two && says(reading, onlyOne) ? { two: false } : {}),
     ...((size ?? asSize) !== undefined
       ? { diameter_mm: size ?? asSize }
@@ -163,6 +168,17 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
         : {}),
   };
 }
+
+/** "32 minis of 3 cm": small macarons. */
+const minis = ({ amounts, text }: Reading): number | undefined =>
+  amounts.find(
+    (each) =>
+      each.dim === "number" &&
+      each.unit === "" &&
+      !each.of &&
+      !each.fraction &&
+      /^ (?:[a-z]+ )?minis\b/.test(text.slice(each.at[1])),
+  )?.value;
 
 /** "60 macarons, 12 g filling each", "8 g in each of 48": g in one macaron. The largest that are baked (60 mm) take 16 g by 0.42 d², from memory: from 40 g on it is a bowl. */
 function eachSaid(reading: Reading): number | undefined {
@@ -182,8 +198,12 @@ const suffices =
   /(?:^| )(?:enough|plenty|suffice)(?: |$)|(?:^| )(?:will|would|does|can) (?:it|that|this|they) (?:do|cover|stretch|last|fill)(?: |$)/;
 
 /** "without the ring, just the one filling". */
+/** "the other way: filling to make for 40", behind what a bowl fills: now the macarons are known. */
+const tellsForward =
+  /(?:^| )(?:other way|way) (?:a?round|about|:)?.* for \S*<number>|<base=\S+ (?:(?:do i|should i|i|to|must|will|would|need|have|make|mix|whip|up|it|needed|is|that) )*for \S*<number>/;
+
 const onlyOne =
-  /(?:without|no|skip|drop|leave out) (?:the |a )?(?:ring|border|rim|dam|center|centre|middle)|(?:just|only) (?:the )?(?:one|a single|\S*<number>) \S*<base=filling/;
+  /(?:just|only|all) (?:the )?\S*<base=(?:buttercream|ganache|filling)\S* (?:in|for|into) (?:all|them|each|every|the (?:whole )?lot|those|these|\S*<)|(?:forget|scrap|ditch|never ?mind|lose|skip|drop|leave out|no|without) (?:the |any |a )?\S*<[^>]*(?:ingredient|taste|chocolate|dose)=\S* (?:, |and |then |its |make it |do |use )*(?:just|only|all) (?:the |plain )?\S*<base=|(?:without|no|skip|drop|leave out) (?:the |a )?(?:ring|border|rim|dam|center|centre|middle)|(?:just|only) (?:the )?(?:one|a single|\S*<number>) \S*<base=filling/;
 
 /** "buttercream and ganache": two that share the filling, the firmer one the ring; its name stands first. */
 function twoMixes(reading: Reading): string[] {
@@ -196,19 +216,4 @@ function twoMixes(reading: Reading): string[] {
   if (!/(?:^| )(?:and|&|,|plus|with)(?: |$)/.test(between) || /(?:^| )or(?: |$)/.test(between)) return [];
   const isButter = (base: string) => bases.find((each) => each.id === base)?.column === "buttercream";
   return !isButter(first) && isButter(second) ? [second, first] : [first, second];
-}
-
-/** "caramel center with a buttercream ring": what stands before each word. */
-function twoNames(reading: Reading): Partial<FillInputs> {
-  const before = (word: RegExp) => {
-    const match = word.exec(reading.mask);
-    return match?.[1]?.replaceAll("_", " ").trim();
-  };
-  const ring =
-    before(/(?:^| )(?:ring|border|rim|dam) of (?:the |my )?(\S+)</) ??
-    before(/(\S+)<\S+ (?:ring|border|rim|dam)/);
-  const center =
-    before(/(?:^| )(?:center|centre|middle|core) of (?:the |my )?(\S+)</) ??
-    before(/(\S+)<\S+ (?:center|centre|middle|core)/);
-  return { ...(ring ? { ring } : {}), ...(center ? { center } : {}) };
 }

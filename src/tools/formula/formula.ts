@@ -59,8 +59,12 @@ export const formula = tool<FormulaInputs>({
       "(?:save|store|remember|keep|add|record) (?:the |my |our |this |that |a |new )*(?:recipe|formula)",
       "(?:save|remember|keep|store) (?:my|the|our|this|that|it) .. (?:recipe|formula)",
       "(?:what|which|show|list|how many) .. (?:recipes|formulas|formulae)",
-      "(?:forget|delete|remove|drop|lose|throw out) (?:the |my )?(?:recipe |formula )?{formula}",
+      "(?:forget|delete|remove|drop|lose|throw (?:out|away)|erase|scrap|bin|ditch|trash|get rid of) (?:about )?(?:the |my )?(?:recipe |formula )?(?:for |called )?{formula}",
+      "(?:(?:dont|do not) (?:need|want) (?:the |my )?{formula}(?: recipe)? (?:anymore|any more|any longer|now)|no longer (?:need|want) (?:the |my )?{formula}(?: recipe)?)$",
       "(?:forget|delete|remove) .. (?:recipe|formula)",
+      // "heres a recipe to keep called plum smbc: 90 g whites", "save a new one, plum smbc: 90 g whites"
+      "(?:recipe|formula) (?:(?:that |which )?(?:i|we) (?:want|need|wanna) to|to|worth) (?:keep|save|store|remember|file|keeping|saving) .*{weight} {ingredient}",
+      "^(?:(?:please|ok|and|so|also) )*(?:save|store|keep|remember|add|file) (?:(?:this|a|another|my|new) )*one (?:\\S+ ){0,6}: .*{weight} {ingredient}",
       "(?:show|read|tell|give) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}",
       "(?:whats|what is|what was|what goes) (?:in )?(?:the |my )?{formula}",
       "rename .. {formula}",
@@ -80,6 +84,16 @@ export const formula = tool<FormulaInputs>({
       "(?:back to|use|go by) the book<?\\S* .*(?:house|shell|recipe|formula)",
       "(?:forget|reset|drop|clear) (?:my|the|our) house (?:recipe|formula)",
       "(?:what|which|whats) (?:is |recipe is )?(?:my|our) house (?:recipe|formula|shells)",
+    ],
+    // "my own recipe, please save it under the name cloud mix. 120 g almond flour, 120 g powdered sugar"
+    [
+      10,
+      "(?:save|store|keep|remember|file|record) (?:it|this|that|them|these|my recipe|the recipe|this recipe) (?:as|under|by) .*{weight} {ingredient}",
+      "(?:save|store|keep|remember|file|record) (?:(?:it|this|that|my|recipe|please|the|formula|one) )*under .*(?:{weight}|{number}) ",
+      "(?:recipe|formula|mix) .* (?:called|named|name|call (?:it|this|that)|name (?:it|this|that)) (?:[a-z]\\S* ){1,4}[,:-] (?:{ingredient} )?(?:{weight}|{number}) (?:{ingredient} )?.*(?:{weight}|{number})(?!.* (?:what|how|only|but|scale|times))",
+      "(?:recipe|formula|mix|shells?) .* (?:save|store|keep|remember|file|record) (?:it|this|that|them|these) (?:as|under|by) ",
+      "{weight} {ingredient} .. {weight} {ingredient} .. (?:save|store|keep|remember|file|record) (?:it|this|that|them|these) (?:as|under|by) ",
+      "(?:recipe|formula) .* (?:called|named|by the name(?: of)?|(?:the|its) names?(?: is)?|call it|name it) .*{weight} {ingredient} .. {weight} {ingredient}(?!.* (?:what|how|only|but|scale|times))",
     ],
     [12, "(?:change|correct|fix|set|put) .. {ingredient} .. {formula}"],
     [

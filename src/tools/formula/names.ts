@@ -4,16 +4,26 @@ import type { FormulaInputs } from "./formula.ts";
 type Draft = Partial<FormulaInputs>;
 
 const patterns = [
+  // "save it under the name cloud mix", "keep this under cloud mix", "the name is cloud mix"
+  /(?:under|by|with) (?:the |a )?(?:name|title)(?: of)?[,:]? (.+?)(?: (?:my|this|the|our) (?:own )?recipe)?$/,
+  /(?:save|store|keep|remember|file|put) (?:it|this|that|them|these) under (.+)$/,
+  /(?:the |its |it'?s )?(?:name|title)(?:'?s| is| should be| will be)[,:]? (.+)$/,
   /(?:call(?:ed)? (?:it|this|that)?|name(?:d)? (?:it|this|that)?|(?:save|store|keep) (?:it|that|this|that recipe|this recipe) as|\bas) ?(.+)$/,
   /(?:my|our|the|her|his) (.+?) (?:recipe|formula)s?\b(?: is| are| takes| has| goes)?$/,
-  /(?:recipe|formula)(?: for| of| called| named| is)? (.+)$/,
+  /(?:recipe|formula)(?: for| of| called| named| is)?[,:-]? (.+)$/,
+  /^(?:please |ok |and )*(?:save|store|keep|remember|add|file) (?:this |a |another |my |the )?(?:new )?one[,:-]? (.+)$/,
   /^(?:please |ok )*(?:save|store|keep|remember) (?:my|our|this|the) (.+?):?$/,
   /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
 ];
 
+/** "new recipe for the book, plum smbc": where it goes. */
+const place =
+  /(?<=recipe|formula|one) (?:for|into|in|to) (?:the|my|our) (?:book|records?|files?|collection|notebook)(?= ?[,:-])/;
+
 export function nameIn(head: string): string | undefined {
+  const said = head.replace(place, "").trim();
   for (const pattern of patterns) {
-    const name = cleaned(pattern.exec(head.trim())?.[1] ?? "");
+    const name = cleaned(pattern.exec(said)?.[1] ?? "");
     if (name) return name;
   }
   return undefined;
@@ -22,23 +32,39 @@ export function nameIn(head: string): string | undefined {
 /** "..., 110 g sugar, save that as puff": the name comes last. */
 export const nameBehind = (text: string): string | undefined =>
   cleaned(
-    /\d.*\b(?:(?:save|store|keep|remember) (?:it|that|this|them|that recipe|this recipe) as|(?:and )?(?:call|name) (?:it|that|this|them))\s+(.+)$/.exec(
+    /\d.*\b(?:(?:save|store|keep|remember) (?:it|that|this|them|that recipe|this recipe) (?:as|under(?: the name(?: of)?)?)|under the name(?: of)?|(?:and )?(?:call|name) (?:it|that|this|them))\s+(.+)$/.exec(
       text,
     )?.[1] ?? "",
   );
+
+/** "new recipe to keep, plum smbc": what is to be done with it is no part of its name. */
+const leadsToName =
+  /^\s*(?:(?:(?:(?:that |which )?(?:i|we) (?:want|need|wanna|would like) )?to (?:keep|save|store|remember|file|hold on to|put by)|worth (?:keeping|saving|remembering)|the|my|a|another|new|recipe|formula|please|pls|for|called|named|it)(?:\s+|$))+/;
+
+/** "a recipe to remember: plum smbc, 90 g whites": it stands between the colon and the lines. */
+export function nameBeforeLines(
+  text: string,
+  isIngredient: (name: string) => boolean,
+): { name: string; length: number } | undefined {
+  const [whole = "", said = ""] = /^\s*([a-z][^:,;\d]*?)\s*[:,;]\s*/.exec(text) ?? [];
+  const name = cleaned(said);
+  return name && !isIngredient(name) ? { name, length: whole.length } : undefined;
+}
 
 /** Quotes, a "recipe" behind it and joining words taken off. */
 export function cleaned(text: string): string | undefined {
   const name = text
     .replace(/["?!.,:]+|(?<![a-z])'|'(?![a-z])|\s-+(?=\s|$)/g, " ")
-    .replace(/^\s*(?:(?:the|my|a|new|recipe|formula|please|pls|for|called|named|it)\s+)+/g, "")
+    .replace(leadsToName, "")
     .replace(/^(?:to|for) (?:me|us)$/, "")
     .replace(/^(?:as (?:it is |it was |i )?saved|again|that|this|it)$/, "")
     .replace(/(?:\s+and)?\s+(?:please )?(?:save|keep|store|remember) (?:it|that|this)\s*$/, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|it'?s|they'?re|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
     .trim();
-  return name.length > 0 && name.length <= 60 && !/^(?:recipe|formula|that|this|it|so|me)$/.test(name)
+  return name.length > 0 &&
+    name.length <= 60 &&
+    !/^(?:recipe|formula|that|this|it|so|me|(?:new )?one)$/.test(name)
     ? name
     : undefined;
 }

@@ -4,7 +4,16 @@ import { pointsBack, says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
 import type { FormulaInputs } from "./formula.ts";
 import { readHouse } from "./house-said.ts";
-import { cleaned, fileIn, nameAfter, nameBehind, nameIn, nameOfFile, newName } from "./names.ts";
+import {
+  cleaned,
+  fileIn,
+  nameAfter,
+  nameBeforeLines,
+  nameBehind,
+  nameIn,
+  nameOfFile,
+  newName,
+} from "./names.ts";
 
 type Draft = Partial<FormulaInputs>;
 
@@ -22,15 +31,12 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   const housed = readHouse(reading, saved);
   if (housed) return housed;
   if (memory.slot === "name" && before?.lines) return { ...before, name: cleaned(reading.text) };
-  if (
-    says(reading, /(?:^| )(?:forget|delete|remove|drop|lose|throw)(?: |$)/) &&
-    !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)
-  ) {
+  if (says(reading, forgets) && !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)) {
     const name =
       saved ??
       nameAfter(
         reading.text,
-        /(?:forget|delete|remove|drop|lose|throw out)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/,
+        /(?:forget|delete|remove|drop|lose|throw (?:out|away)|erase|scrap|bin|ditch|trash|get rid of)(?: about)?(?: the| my)?(?: recipe| formula)?(?: for| called)?/,
       );
     // "forget that one", behind the list
     const ofScale =
@@ -81,14 +87,19 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   };
 }
 
+const forgets =
+  /(?:^| )(?:forget|delete|remove|drop|lose|throw|erase|scrap|bin|ditch|trash|rid of)(?: |$)|(?:^| )(?:dont|do not) (?:need|want) .*<formula.* (?:any ?more|any longer|now)$|(?:^| )no longer (?:need|want) .*<formula/;
+
 const longest = (names: readonly string[]) => [...names].sort((a, b) => b.length - a.length)[0];
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /** The name and the lines: "save recipe NAME: ...", "save my recipe, call it NAME: ...", "save that as NAME". */
 function readSave(reading: Reading, memory: Memory, saved: string | undefined): Draft {
   const head = headOf(reading);
-  const name = nameBehind(reading.text) ?? saved ?? nameIn(head.text);
-  const read = linesFrom(reading, head.end, memory);
+  const named = nameBehind(reading.text) ?? saved ?? nameIn(head.text);
+  const later = named === undefined && head.isColon ? nameLater(reading, head.end) : undefined;
+  const name = named ?? later?.name;
+  const read = linesFrom(reading, head.end + (later?.length ?? 0), memory);
   if (name && !read.lines && /:\s*$/.test(reading.text)) return { does: "save", name, collecting: true };
   if (read.lines) return { does: "save", ...(name ? { name } : {}), ...read };
   // what a planned day left is shells and fillings together, no recipe
@@ -100,8 +111,13 @@ function readSave(reading: Reading, memory: Memory, saved: string | undefined): 
   };
 }
 
+const nameLater = (reading: Reading, from: number) =>
+  nameBeforeLines(reading.text.slice(from), (name) =>
+    reading.things.some((each) => (each.ingredient || each.chocolate) && each.text === name),
+  );
+
 /** What stands before the lines: up to a colon, else up to the first weight. */
-function headOf(reading: Reading): { text: string; end: number } {
+function headOf(reading: Reading): { text: string; end: number; isColon?: boolean } {
   const first = reading.amounts[0]?.at[0] ?? reading.text.length;
   const colon = reading.text.indexOf(":");
   const named = reading.things.find(
@@ -110,10 +126,10 @@ function headOf(reading: Reading): { text: string; end: number } {
       each.at[0] < first &&
       /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])),
   );
-  if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1 };
-  // "exam week shells - whites 100 g": the name ends at the dash
-  const dash = reading.text.slice(0, first).search(/\s[-–—]\s/);
-  if (dash > 0) return { text: reading.text.slice(0, dash), end: dash + 3 };
+  if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1, isColon: true };
+  // "exam week shells - whites 100 g", "call it pebble. whites 100 g": the name ends there
+  const dash = reading.text.slice(0, first).search(/\s[-–—]\s|\.\s+(?=[a-z]{3})/);
+  if (dash > 0) return { text: reading.text.slice(0, dash), end: dash + 2 };
   const end = Math.min(first, named?.at[0] ?? first);
   return { text: reading.text.slice(0, end).replace(leadsOver, ""), end };
 }

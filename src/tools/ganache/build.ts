@@ -45,7 +45,9 @@ export function build(
     (size && inputs.macarons !== undefined
       ? fillingFor(inputs.macarons, size.diameter_mm, ownFigures(lessons))
       : undefined);
-  const said = { chocolate: inputs.chocolate_g, cream: inputs.cream_g, total: total_g };
+  // "370 altogether" fills the weight of chocolate that was asked for too: it is the whole's
+  const chocolate_g = inputs.chocolate_g === inputs.total_g ? undefined : inputs.chocolate_g;
+  const said = { chocolate: chocolate_g, cream: inputs.cream_g, total: total_g };
   const given = parts.find((part) => said[part] !== undefined);
   if (!given)
     return asking(

@@ -53,7 +53,7 @@ const ofItsChocolate = onward(({ lines: [first] }, lines) => {
 });
 
 const adds =
-  /^(?:(?:and|what|how|about|if|so|but|now|then|ok) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)/;
+  /^(?:(?:and|what|how|about|if|so|but|now|then|ok) )*(?:with|plus|add|adding) |(?:put|add|added|stir|stirred|adding) \S*<weight>.* (?:as well|too|in)(?: |$)|<weight> (?:of )?(?:\S+ )?\S*<[^>]*ingredient=\S+ (?:(?:went|goes|going|gone|put|stirred|melted)(?:<\S+)? )?(?:on top|as well|too|in (?:it|that|there|as well|too)|besides|added|also)(?: |$)/;
 const onTop = /(?:^| )(?:more|less|extra|another|how)(?: |$)/;
 const corrects =
   /^(?:(?:no|nope|sorry|oops|oh|actually|wait|make|it|its|was|that|change|set|say|try|only|just|and|what|if|the|i|meant|used|,) )*(?:\S*<(?:weight|number)> (?:of )?(?:the )?\S*<[^>]*ingredient=\S+|\S*<[^>]*ingredient=\S+ (?:to |is |was |are )?\S*<(?:weight|number)>)(?: (?:instead|then|now|please))?(?: \?)?$/;

@@ -6,6 +6,11 @@ import { resizing } from "../lib/resizing.ts";
 const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
 
 export const ganacheCues = cues(
+  // "240 g milk chocolate to 120 g cream, what would you use that for"
+  [
+    14,
+    "(?:{weight}|{number}) .. {ingredient=(cream|chocolate|dark_chocolate|milk_chocolate|white_chocolate)} .. (?:{weight}|{number}) .. {ingredient=(cream|chocolate|dark_chocolate|milk_chocolate|white_chocolate)} .. (?:what|whats) .. (?:use|used|using|good|suit|suits|suited|made|fit|right|do|make) .. for(?: [?])?$",
+  ],
   [9, "what (?:is|are|was) {number} (?:and|to|:|with) {number} good for"],
   [
     14,
@@ -170,6 +175,27 @@ export const ganacheCues = cues(
 
 export const ganacheGoesOn = cues(
   resizing,
+  // "and 40 g unsalted butter on top of that"
+  [
+    6,
+    "^(?:(?:and|plus|also|then|with|so|if|what) )*(?:{weight}|{number}) (?:of )?(?:[a-z]+ )?{ingredient} (?:(?:went|goes|going|gone|put|stirred|melted)(?:<\\S+)? )?(?:on top|as well|too|in (?:it|that|there|as well|too)|besides|added|also)",
+  ],
+  // "its too hard now", "it came out rock solid", of the ganache that was spoken of
+  [
+    6,
+    "^(?:(?:and|but|so|oh|no|ok|now|hm|sorry|,) )*(?:its|it|thats|that|this) (?:(?:is|has|was|came|turned|set|all|gone|out|way|far|really|still|now|a|bit|much) )*(?:too[_ ]|rock[_ ])(?:hard|solid|stiff|thick|firm|soft|loose|thin|runny|wet|slack)",
+  ],
+  // "if id used 200 g chocolate"
+  [
+    6,
+    "^(?:(?:and|so|but|or|what) )*(?:if|suppose|say|had) .. (?:{weight}|{number}) (?:of )?(?:the )?(?:{chocolate}|{ingredient=(chocolate|cream)})",
+  ],
+  // "set hard enough to cut i mean": for another use
+  [
+    6,
+    "(?:^|\\S+ )enough (?:to|for|so) .. {use}",
+    "{use} (?:i mean|i meant|sorry|rather|instead|actually|though)(?: [?])?$",
+  ],
   // behind one that split: what was stirred in
   [
     8,

@@ -10,7 +10,7 @@ export const otherKind =
 /** "half dark, half milk in one ganache": two kinds in one bowl, whose ratio no book gives. */
 export function mixedKinds(reading: Reading): string[] | undefined {
   if (
-    !/half (?:\S+ )?(?:and |& |, )?half|50 ?\/ ?50|(?:^| )(?:mix|blend|mixture) of|(?:^| )mixed/.test(
+    !/half (?:\S+ )?(?:and |& |, )?half|50 ?\/ ?50|(?:^| )(?:mix|blend|mixture) of|(?:^| )mixed|\b(?:dark|milk|white)(?: choc\w*)? (?:in|into|for|as|makes?|become) (?:one|a single|the same|1) (?:ganache|bowl|pot|batch)|(?:^| )(?:from|out of|using|made of) (?:both )?(?:dark|milk|white)(?: choc\w*)? (?:and|&|plus) (?:dark|milk|white)\b/.test(
       reading.text,
     ) ||
     !says(reading, /<[^>]*base=ganache/)
@@ -39,8 +39,33 @@ export const isGrade = (amount: Amount, reading: Reading): boolean => {
   );
 };
 
+const refusing =
+  /\b(?:not|never|no longer|instead of|rather than|(?:was|is|are|were)nt|(?:was|is) no|no more|out of|none of|without)(?: the| a| any| really| actually| in fact| for)* $/;
+
+/** "it wasnt dark, it was milk": the kind that isn't meant. */
+function isRefusedKind({ text, things }: Reading, thing: Thing): boolean {
+  const lead = text.slice(0, thing.at[0]);
+  const names = (each: Thing) => each.chocolate ?? (each.color === "white" || each.ingredient === "milk");
+  // "no dark, white it was"
+  return refusing.test(lead) || (/\bno $/.test(lead) && things.some((each) => each !== thing && names(each)));
+}
+
+/** "another bowl, milk, too stiff": milk by itself between the signs of a ganache is its chocolate. */
+const standsAlone = ({ text }: Reading, { at }: Thing): boolean =>
+  /(?:^|[,:.] ?|\b(?:its|it is|it was|thats|is|was|one in|made it|in|for|of|the|a|and)(?: a)? )$/.test(
+    text.slice(0, at[0]),
+  ) && /^(?: ?[,:.?]| one\b| instead\b| this time\b| actually\b|$)/.test(text.slice(at[1]));
+
 /** The kind of chocolate: by name, or by "white" and "milk" where a ganache is spoken of. */
-export function kindOf(reading: Reading): GanacheInputs["chocolate"] {
+export function kindOf(said: Reading): GanacheInputs["chocolate"] {
+  const reading = {
+    ...said,
+    things: said.things.filter(
+      (each) =>
+        !(each.chocolate || each.ingredient === "milk" || each.color === "white") ||
+        !isRefusedKind(said, each),
+    ),
+  };
   const named = reading.things.find((each) => each.chocolate)?.chocolate;
   if (named) return named;
   const before = (thing: Thing) =>
@@ -70,6 +95,9 @@ export function kindOf(reading: Reading): GanacheInputs["chocolate"] {
   const milk = reading.things.find((each) => each.ingredient === "milk" && alone(each));
   if (milk && (before(milk) || behind(milk) || reading.things.length <= 2 || isChocolateHere(reading, milk)))
     return "milk";
+  const weighsChocolate = reading.things.some((each) => each.ingredient === "chocolate");
+  const byItself = weighsChocolate && [white, milk].find((each) => each && standsAlone(reading, each));
+  if (byItself) return byItself === white ? "white" : "milk";
   return undefined;
 }
 
@@ -80,14 +108,20 @@ export const isChocolate = (thing: Thing | undefined): boolean =>
 /** "250 g white and 100 g cream", "and with 280 g white": milk and white are chocolates beside cream, or alone. */
 export const isChocolateHere = (reading: Reading, thing: Thing | undefined): boolean =>
   (thing?.color === "white" || thing?.ingredient === "milk") &&
-  reading.things.every(
-    (each) =>
-      each === thing ||
-      each.color === "white" ||
-      each.ingredient === "cream" ||
-      each.base === "ganache" ||
-      /ganache/.test(each.symptom ?? ""),
-  );
+  (isNamedToo(reading, thing) ||
+    reading.things.every(
+      (each) =>
+        each === thing ||
+        each.use !== undefined ||
+        each.color === "white" ||
+        each.ingredient === "cream" ||
+        each.base === "ganache" ||
+        /ganache/.test(each.symptom ?? ""),
+    ));
+
+/** "white choc ganache set with butter, 300 g white": the chocolate that was named with its kind. */
+const isNamedToo = (reading: Reading, { color, ingredient }: Thing): boolean =>
+  reading.things.some((each) => each.chocolate === (color ?? ingredient));
 
 /** "630 g dark piping ganache": the kind of the ganache, not a weight of chocolate. */
 export function describes(reading: Reading, chocolate: Thing): boolean {

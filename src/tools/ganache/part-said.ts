@@ -3,16 +3,17 @@ import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import { describes, isChocolate, isChocolateHere } from "./kind-said.ts";
 import { type Draft, ganacheBefore } from "./turn.ts";
-import { loosePart, type Part } from "./weights-bare.ts";
+import { inAll, loosePart, type Part } from "./weights-bare.ts";
 
-const inAll = /(?:^| )(?:total|altogether|in all|all in|finished|in the end)(?: |$)/;
 const namesGanache = /<[^>]*base=ganache/;
 
 /** The first weight of each part; chocolate and cream together make the whole. */
 export function weightsByPart(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
   const out: Draft = {};
   const isTotal = weights.length === 1 && says(reading, inAll);
-  for (const { grams, thing, estimate } of weights) {
+  for (const { grams, thing: named, amount, estimate } of weights) {
+    // "for between the shells, 420 g in total": shells are counted
+    const thing = named?.count && amount.dim === "weight" ? undefined : named;
     const part = thing
       ? partOf(thing, reading, memory, isTotal)
       : (partMeant(reading, memory) ??
@@ -27,14 +28,28 @@ export function weightsByPart(reading: Reading, memory: Memory, weights: readonl
 
 function partOf(thing: Thing, reading: Reading, memory: Memory, isTotal: boolean): Part | undefined {
   // "630 g dark ganache": the kind of the whole
-  const isKind = describes(reading, thing) || (isTotal && (memory.follows || says(reading, namesGanache)));
-  if (thing.chocolate && isKind) return "total_g";
-  if (isChocolate(thing) || isChocolateHere(reading, thing)) return "chocolate_g";
+  const isKind =
+    describes(reading, thing) ||
+    (isTotal && (memory.follows || says(reading, namesGanache))) ||
+    namesKind(reading, thing, memory);
+  const isHere = isChocolateHere(reading, thing);
+  if ((thing.chocolate || isHere) && isKind) return "total_g";
+  if (isChocolate(thing) || isHere) return "chocolate_g";
   if (thing.ingredient === "cream" || thing.ingredient === "light whipping cream") return "cream_g";
   return thing.base === "ganache" || thing.base === "filling" ? "total_g" : undefined;
 }
 
-const hasSome = /(?:i have|ive got|i got|got|theres|there is|with) (?:only |just |about )?\S*<weight>/;
+/** "700 of dark", "the 350 in dark chocolate", behind a ganache that was built by its whole weight: another whole. */
+function namesKind(reading: Reading, thing: Thing, memory: Memory): boolean {
+  const { total_g, macarons, chocolate_g, cream_g } = (memory.follows && ganacheBefore(memory)) || {};
+  const byWhole = (total_g ?? macarons) !== undefined && chocolate_g === undefined && cream_g === undefined;
+  const isKind =
+    !/choc|couverture/.test(thing.text) || /\b(?:in|as) (?:the )?$/.test(reading.text.slice(0, thing.at[0]));
+  return byWhole && isKind && !says(reading, hasSome) && !says(reading, asksCream);
+}
+
+const hasSome =
+  /(?:i have|ive got|i got|got|theres|there is|with) (?:only |just |about )?\S*<(?:weight|number)>/;
 const withOfIt = /(?:^| )with (?:only |just )?\S*<weight> of (?:it|that)(?: |$)/;
 
 /** The part that a weight of nothing named is of by what was asked or said before. */

@@ -6,6 +6,7 @@ import { readAim } from "./aim.ts";
 import { compositionWays, partAgain } from "./composition-said.ts";
 import { isGrade, kindOf, mixedKinds, otherKind } from "./kind-said.ts";
 import { forAnotherUse, mendedNow, mendIt, moreOfPart, pouredIn, whatIsLeft } from "./mend-before.ts";
+import { readLines } from "./mix-said.ts";
 import { pairSaid } from "./pair-said.ts";
 import { rightWays } from "./put-right.ts";
 import { ratioSaid } from "./ratio-said.ts";
@@ -15,21 +16,23 @@ import { type Draft, type GanacheWay, ganacheTurn } from "./turn.ts";
 import { readWant } from "./want-said.ts";
 import { readWeights } from "./weights-said.ts";
 
+const liquid = "(?:butter|milk|water|coconut \\w+|yogh?urt|sour cream|mascarpone|oil)";
+const inPlaceOfCream = new RegExp(
+  `\\b${liquid} (?:instead of|in place of|rather than|(?:and |but )?not) (?:the |any )?cream\\b|\\bno cream,? (?:but|only|just) ${liquid}\\b`,
+);
+
 /** What no ratio is known for: another chocolate, or another liquid than cream. */
 function unknownTo({ text }: Reading): Draft | undefined {
   const other = otherKind.exec(text)?.[1];
   if (other) return { other };
-  return /\b(?:butter|milk|water|coconut \w+|yogh?urt|sour cream|mascarpone|oil)\b (?:instead of|in place of|rather than) (?:the )?cream\b/.test(
-    text,
-  )
-    ? { other: "anything but cream with it" }
-    : undefined;
+  return inPlaceOfCream.test(text) ? { other: "anything but cream with it" } : undefined;
 }
 
 /** "dark and milk in one ganache". */
 function mixed(reading: Reading): Draft | undefined {
   const kinds = mixedKinds(reading);
-  return kinds && { mixed: kinds };
+  const { lines } = readLines(reading);
+  return kinds && { mixed: kinds, ...(lines ? { lines } : {}) };
 }
 
 /** "200/160 dark ganache, too runny". */

@@ -65,9 +65,21 @@ const toFill = /(?:^| )(?:to|for) (?:fill|filling|sandwich)/;
 const isRefused = (reading: Reading, { at }: Thing): boolean =>
   /(?:^| )(?:not|no|never|instead of|rather than)(?: for| a| to)* $/.test(reading.text.slice(0, at[0]));
 
+/** "how much cream do i pour over it": onto the chocolate that it is made of. */
+const isMaking = ({ text }: Reading, { at, text: own }: Thing): boolean =>
+  /^pour/.test(own) &&
+  /\bcream (?:do|should|must|can|shall|would|will) (?:i|we|you) (?:need to |have to )?$/.test(
+    text.slice(0, at[0]),
+  ) &&
+  /^(?: (?:over|on|onto|in|into))?(?: (?:it|that|this|them|(?:the |my )?(?:[\d.]+ ?(?:g|grams?|oz|kg)? )?(?:of )?(?:the |my )?(?:chopped )?(?:\w+ )?(?:choc\w*|couverture))\b|(?: then)? ?[?.]?$)/.test(
+    text.slice(at[1]),
+  );
+
 function usedFor(reading: Reading): GanacheInputs["use"] {
   // "how much cream do i pour over it, for a filling": poured to make it, piped to use it
   if (says(reading, fills) && says(reading, pours)) return "piping";
-  const named = reading.things.findLast((each) => each.use && !isRefused(reading, each))?.use;
+  const named = reading.things.findLast(
+    (each) => each.use && !isRefused(reading, each) && !isMaking(reading, each),
+  )?.use;
   return named ?? (says(reading, toFill) ? "piping" : undefined);
 }

@@ -1,5 +1,5 @@
 /** What is wanted of a ganache: its composition, its ratio, a part of it, or a mend for one gone wrong. */
-import type { Reading } from "../contract/index.ts";
+import type { Reading, Thing } from "../contract/index.ts";
 import { says, type Weighed, weighed } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import type { GanacheInputs } from "./ganache.ts";
@@ -78,14 +78,27 @@ const moreOf: WantWay = ({ reading, hasBoth }) => {
   return part && hasBoth ? mend(faultMendedBy(part)) : undefined;
 };
 
-/** "too soft to roll, 260 dark and 150 cream". */
-const tooSoft: WantWay = ({ reading, weights, symptom, hasBoth }) =>
-  !symptom && hasBoth && weights.length > 1 && says(reading, /(?:^| )too_soft/) ? mend("loose") : undefined;
+const ofIt = /^(?:(?:and|but|so|oh|no|ok|now|hm|sorry|,) )*(?:its|it|that|thats|this)(?: |$)/;
+const negated = "(?:not|never|no|\\w+nt) (?:quite |really |nearly |at all )?";
+const soft = "(?:soft|wet|fluid|liquid|slack|loose|thin|runny|sloppy|soupy|slick)";
+const hard = "(?:hard|solid|stiff|thick|firm|dense|set|tight)";
+const tooSoft = new RegExp(
+  `(?:^| )(?:too[_ ]${soft}|${negated}${hard}(?:<\\S+)? enough|${negated}${hard}_enough)`,
+);
+const tooHard = new RegExp(`(?:^| )(?:too[_ ]${hard}|${negated}${soft}(?:<\\S+)? enough)`);
+
+/** "too soft to roll, 260 dark and 150 cream", "isnt stiff enough to pipe"; "its too hard now", of the one before. */
+const byFeel: WantWay = ({ reading, weights, symptom, hasBoth }) => {
+  const isIt = weights.length === 0 && says(reading, ofIt);
+  if (symptom || !(hasBoth || isIt)) return undefined;
+  if (says(reading, tooSoft)) return mend("loose");
+  return says(reading, tooHard) ? mend("stiff") : undefined;
+};
 
 const loosens =
   /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)|(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:softer|looser|thinner|runnier)(?: |$)/;
 const thickens =
-  /(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:thicker|firmer|stiffer)(?: |$)|(?:^| )(?:thicken|firm|stiffen)\S* (?:it|this(?! time)|that|up)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/;
+  /(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:thicker|firmer|stiffer)(?: |$)|(?:^| )(?:thicken|stiffen)\S* (?:it|this(?! time)|that|up)|(?:^| )firm(?:s|ing)?(?:<\S+)? (?:(?:it|this|that|them|the \S+) up|it|up)(?: |$)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/;
 
 /** "loosen it", "its rock hard", "how do i get my ganache thicker". */
 const wentWrong: WantWay = ({ reading, symptom }) => {
@@ -94,10 +107,17 @@ const wentWrong: WantWay = ({ reading, symptom }) => {
   return says(reading, thickens) ? mend("loose") : undefined;
 };
 
-const ways: readonly WantWay[] = [bringsIt, composition, ratio, hasSplit, aPart, moreOf, tooSoft, wentWrong];
+const ways: readonly WantWay[] = [bringsIt, composition, ratio, hasSplit, aPart, moreOf, byFeel, wentWrong];
 
-const symptomOf = ({ things }: Reading): Fault | undefined => {
-  const found = things.find(({ symptom }) => symptom === "loose ganache" || symptom === "stiff ganache");
+/** "set hard enough to cut", "isnt stiff enough to pipe": what it is to be, and no fault by that name. */
+const isWish = ({ text }: Reading, { at, text: own }: Thing): boolean =>
+  / enough$| enough\b/.test(`${own}${text.slice(at[1], at[1] + " enough".length)}`);
+
+const symptomOf = (reading: Reading): Fault | undefined => {
+  const found = reading.things.find(
+    (each) =>
+      (each.symptom === "loose ganache" || each.symptom === "stiff ganache") && !isWish(reading, each),
+  );
   return found && (found.symptom === "loose ganache" ? "loose" : "stiff");
 };
 

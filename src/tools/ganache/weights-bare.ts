@@ -1,7 +1,11 @@
 /** Numbers and weights of nothing named: they take the place of what was said before. */
 import type { Memory, Reading } from "../contract/index.ts";
-import { bareNumbers } from "../lib/find.ts";
+import { bareNumbers, says } from "../lib/find.ts";
 import { type Draft, ganacheBefore } from "./turn.ts";
+
+/** The weight is of chocolate and cream together. */
+export const inAll =
+  /(?:^| )(?:total|altogether|in all|all in|all told|all together|finished|in the end)(?: |$)/;
 
 const parts = ["chocolate_g", "cream_g", "total_g"] as const;
 
@@ -20,7 +24,9 @@ const isOnly =
 
 /** "and for 300?": the number takes the place of the weight that was said before. */
 export function fromBareNumber(reading: Reading, memory: Memory): Draft {
-  const [bare, second] = bareNumbers(reading);
+  // "and 400 white": the kind, beside what there is of it
+  const ofKind = reading.amounts.find((each) => each.dim === "number" && each.of?.color === "white");
+  const [bare = ofKind, second] = bareNumbers(reading);
   const before = ganacheBefore(memory);
   if (!bare || !memory.follows || !before) return {};
   // "sorry, 500 is only the chocolate"
@@ -29,7 +35,15 @@ export function fromBareNumber(reading: Reading, memory: Memory): Draft {
   // "and 300 to 200?", behind a ratio of two weights: two weights again
   if (second && before.chocolate_g !== undefined && before.cream_g !== undefined)
     return { chocolate_g: bare.value, cream_g: second.value };
+  const { chocolate_g, cream_g } = before;
+  // "what if id only put 120 in", of two weights: of which isn't said
+  if (chocolate_g !== undefined && cream_g !== undefined)
+    return { chocolate_g, cream_g, unsure_g: bare.value };
   const part = parts.find((each) => before[each] !== undefined);
   if (part) return { [part]: bare.value };
-  return memory.slot?.endsWith("_g") ? { [memory.slot]: bare.value } : {};
+  if (!memory.slot?.endsWith("_g")) return {};
+  // "370 altogether", where grams of chocolate, of cream or of all of it were asked for
+  return memory.slot === "chocolate_g" && says(reading, inAll)
+    ? { total_g: bare.value }
+    : { [memory.slot]: bare.value };
 }

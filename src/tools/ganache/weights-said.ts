@@ -3,7 +3,9 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, diameter, says, type Weighed, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import { shareSaid } from "../lib/shares.ts";
+import { gramsOf } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
+import { isChocolate } from "./kind-said.ts";
 import { weightsByPart } from "./part-said.ts";
 import { type Draft, ganacheBefore } from "./turn.ts";
 import { fromBareNumber } from "./weights-bare.ts";
@@ -49,6 +51,36 @@ const bowlOfLines: WeightsWay = ({ weights, isBowl }) => {
     : undefined;
 };
 
+const ofEach =
+  /<(?:weight|number)> (?:\S*<unit=g> )?(?:of |for |in )?(?:each|both|apiece)(?: |$)|(?:^| )(?:both|each|each of them|they both|they) (?:(?:was|were|had been|is|are|would be|at|of|to|came to|weighed) )?\S*<(?:weight|number)>/;
+
+/** "what if it was 200 g of each", of the chocolate and the cream that were said; "dark and cream, 200 g of each". */
+const asMuchOfBoth: WeightsWay = ({ reading, before }) => {
+  const [only, ...others] = reading.amounts;
+  const isWeight = only?.dim === "weight" || (only?.dim === "number" && only.unit === "" && !only.fraction);
+  if (!only || others.length > 0 || !isWeight || !says(reading, ofEach)) return undefined;
+  const hadBoth = before?.chocolate_g !== undefined && before.cream_g !== undefined;
+  const kinds = new Set(reading.things.flatMap((each) => (isChocolate(each) ? each.id : [])));
+  const namesBoth = kinds.size === 1 && reading.things.some((each) => each.ingredient === "cream");
+  if (!hadBoth && !namesBoth) return undefined;
+  const grams = gramsOf(only);
+  return { chocolate_g: grams, cream_g: grams };
+};
+
+const partWas =
+  /<[^>]*ingredient=((?:\w+_)?chocolate|cream)[^>]*> (?:(?:had|has|have|was|were|is|been|would|be|weighs|weighed|came|went|goes|to|up|down|at|only|just|about|really|actually|it|sorry|rather) )*\S*<(?:number|weight)>/;
+
+/** "and if the cream had been 150", of the two weights that were said. */
+const partPutRight: WeightsWay = (turn) => {
+  const { reading, before, isOpen } = turn;
+  const [only, ...others] = reading.amounts;
+  const part = partWas.exec(reading.mask)?.[1];
+  if (!isOpen || !part || !only || others.length > 0 || only.fraction || only.unit === "times")
+    return undefined;
+  if (before?.chocolate_g === undefined && before?.cream_g === undefined) return undefined;
+  return withPartBefore({ [part === "cream" ? "cream_g" : "chocolate_g"]: gramsOf(only) }, turn);
+};
+
 const byPart: WeightsWay = (turn) => (turn.isOpen ? undefined : withPartBefore(turn.parts, turn));
 
 /** "and the chocolate ones get dark ganache", of an order that was shared out. */
@@ -90,6 +122,8 @@ const asMuchChocolate: WeightsWay = ({ reading, before }) =>
 
 const ways: readonly WeightsWay[] = [
   twoBare,
+  asMuchOfBoth,
+  partPutRight,
   cupOfCream,
   bowlOfLines,
   byPart,

@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { otherPart, pointsBack, says } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
+import { isChocolate } from "./kind-said.ts";
 import { type Draft, ganacheBefore } from "./turn.ts";
 import { readWant } from "./want-said.ts";
 
@@ -57,8 +58,13 @@ const theGanacheHalf: TableWay = ({ reading, parts }) => {
 /** Nothing weighed lies there, or the ganache just worked out: its weights stand in the question before. */
 const nothingNew: TableWay = ({ reading, memory, mass }) => {
   if (!mass) return {};
+  const { chocolate_g, cream_g, total_g } = ganacheBefore(memory) ?? {};
+  const [, ...more] = [chocolate_g, cream_g, total_g].filter((each) => each !== undefined);
+  const { want } = readWant(reading);
   const wasWeighed = Object.keys(ganacheBefore(memory) ?? {}).some((key) => key.endsWith("_g"));
-  return wasWeighed && mass.thing === "ganache" && !readWant(reading).want ? {} : undefined;
+  // "so how much cream do i pour over it": of the one weight that was said
+  const isAsked = !want || (want === "build" && more.length === 0);
+  return wasWeighed && mass.thing === "ganache" && isAsked ? {} : undefined;
 };
 
 const pointsAtAll = (reading: Reading): boolean =>
@@ -67,12 +73,20 @@ const pointsAtAll = (reading: Reading): boolean =>
 /** "for all of it", of cream; "for that much cream", of a weight of nothing named. */
 const ofCream: TableWay = ({ reading, mass }) => {
   const isMuch = says(reading, /(?:that|this) (?:much|amount of|quantity of) \S*<ingredient=cream>/);
-  return mass && ((mass.thing === "cream" && pointsAtAll(reading)) || (mass.thing === "" && isMuch))
+  // "its cream, how much dark chocolate for piping", of what was weighed
+  const isOfIt = says(reading, isCreamOfIt) && reading.things.some(isChocolate);
+  return mass &&
+    ((mass.thing === "cream" && pointsAtAll(reading)) || (mass.thing === "" && (isMuch || isOfIt)))
     ? { cream_g: mass.grams }
     : undefined;
 };
 
 const howMuchCream = /how much \S*<[^>]*ingredient=cream|(?:^|, )(?:the )?\S*<ingredient=cream> for /;
+const isIt =
+  "(?:^| )(?:(?:its|it is|thats|that is|this is|that was|it was|all|so much|that much|as much) (?:how much |what |all |my |the |some |of )*)";
+const isKindOfIt = new RegExp(`${isIt}\\S*<[^>]*chocolate(?!\\S* \\S*<[^>]*base=)`);
+const isCreamOfIt = new RegExp(`${isIt}\\S*<ingredient=cream>`);
+const asksForCream = /<ingredient=cream>(?: |$)/;
 
 /** "how much cream for that", of chocolate. */
 const ofChocolate: TableWay = ({ reading, mass }) => {
@@ -80,6 +94,9 @@ const ofChocolate: TableWay = ({ reading, mass }) => {
     const kind = (["dark", "milk", "white"] as const).find((each) => mass.thing.startsWith(each));
     return { chocolate_g: mass.grams, ...(kind ? { chocolate: kind } : {}) };
   }
+  // "its milk chocolate - cream to make it pipeable?", of what was weighed
+  if (mass?.thing === "" && says(reading, isKindOfIt) && says(reading, asksForCream))
+    return { chocolate_g: mass.grams };
   return mass?.thing === "" &&
     pointsBack(reading) &&
     reading.things.some((each) => each.chocolate || each.ingredient === "chocolate") &&

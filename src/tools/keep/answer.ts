@@ -9,6 +9,7 @@ import { answerDays } from "./days.ts";
 import { rawEgg, rawEggKept } from "./eggs.ts";
 import { answerFreezer } from "./freezer.ts";
 import { posted, serving } from "./handing.ts";
+import { heatUndoesNothing } from "./heating-said.ts";
 import type { KeepInputs } from "./keep.ts";
 import { maturing } from "./maturing.ts";
 import { isTooLong, outOfFridge } from "./outside.ts";
@@ -23,7 +24,8 @@ export function answerKeep(inputs: KeepInputs, world: World): Outcome {
           `With fresh dairy or curd in it ${inFridge.days} days is the outer limit of anything kept cold; many keep such fillings ${freshDairy.low} to ${freshDairy.high} days (${freshDairy.basis}).`,
         ]
       : [];
-  return { ...outcome, cautions: [...(outcome.cautions ?? []), ...fresh, keepingCaution] };
+  const heated = inputs.reheat && inputs.about === "outside" ? [heatUndoesNothing] : [];
+  return { ...outcome, cautions: [...(outcome.cautions ?? []), ...heated, ...fresh, keepingCaution] };
 }
 
 type Answer = (inputs: KeepInputs, world: World) => Outcome;

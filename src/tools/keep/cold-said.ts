@@ -65,7 +65,8 @@ export function heatedTo(reading: Reading, memory: Memory): Draft {
     (each) =>
       each.dim === "number" &&
       each.unit === "" &&
-      !each.of &&
+      // "heated the whites to 60": so hot, and not so many of them
+      (!each.of || / (?:to|at) (?:about |around |only )?$/.test(reading.text.slice(0, each.at[0]))) &&
       each.value >= heats.least &&
       each.value <= heats.most,
   );

@@ -1,4 +1,5 @@
 import { cues } from "../lib/cue.ts";
+import { heatingWords } from "./heating-said.ts";
 
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
@@ -40,7 +41,12 @@ export const keepCues = cues(
     "freezer (?:(?:is|at|on|runs|reads|shows|says|its|only|about|around) )*(?:{number}|{temperature})(?: (?:ok|okay|fine|cold|enough|good|safe))*(?: [?])?$",
     "(?:{number}|{temperature}) (?:is )?cold enough",
     "^(?:(?:they|they were|were|was|been|left|sat|stood|i had them|had them|we were|all|the boxes|boxes|and) )*out(?:side)? (?:for )?{time} (?:at|in|on) (?:the |a )?(?:market|fair|stall|fete|party|picnic|table|counter|sun|car|garden|show|wedding)",
+    "^(?:(?:they|they were|were|was|been|left|sat|stood|i had them|had them|the boxes|boxes|and) )*out(?:side)? (?:at|in|on) (?:the |a |my )?(?:market|fair|stall|party|picnic|table|counter|worktop|side|sun|car|garden|porch|show|wedding) (?:for )?(?:about )?{time}(?: [?])?$",
     "^(?:(?:its|it is|it was|and) )*(?:outside|outdoors) (?:(?:its|it is|it was|is|about|around) )*{temperature}(?: today)?(?: [?])?$",
+  ],
+  [
+    9,
+    "(?:heat|heated|heating|warm|warmed|cook|cooked) (?:up )?(?:(?:the|my|those|these) )*{ingredient=(whites|pasteurised_whites)} (?:(?:only|just|up|and|sugar|syrup|as far as) )*(?:to|at) (?:about |around )?{number}",
   ],
   [
     7,
@@ -226,6 +232,9 @@ export const keepCues = cues(
 export const keepGoesOn = cues(
   [
     12,
+    heatingWords,
+    "{time} (?:at|in|of) (?:{temperature}|{number}) .. (?:fix|save|safe|help|ok|okay|good|make|do)",
+    "^(?:(?:or|and|no|so|suppose|say|lets say|pretend|what if|if|it was|it were|it had been|they were|i|we|made|filled|the|on|by|for|until|till|them) )+{when}(?: (?:is when|when|that|i|we|filled|made|baked|them|these|it|on))*(?: [?])?$",
     "^(?:(?:and|so|ok|is|the|my|with|but|what if) )*(?:fridge|refrigerator|freezer)(?: (?:is|at|on|runs|reads|shows|says))* (?:{when}|{number}|{temperature})(?: (?:ok|okay|fine|then))*(?: [?])?$",
     "^(?:(?:they were|out|no|sorry|actually|and|so|it was) )*(?:since|from) (?:about |around )?{when}(?: (?:actually|not|sorry|then))*(?: [?])?$",
     "^(?:(?:so|and|ok|whats|what is|how much is|how long is|the|that|thats|in) )*(?:total|altogether|all together|in all|sum)(?: (?:time|out|then|now|is that|is it|how long|how much|that is))*(?: [?])?$",

@@ -1,4 +1,5 @@
 /** The days in a question about keeping: when they were made, frozen, thawed, and which day she asks about. */
+import { leadingIn, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
@@ -25,7 +26,8 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   const answers = slot !== undefined && (told.length === 0 || told.includes(slot));
   if (slot && first && answers) return { [slot]: placeless(first) };
   // "and the 8th?", behind those made on another day
-  const made = memory.follows && memory.last?.tool === "keep" ? memory.last.inputs.made : undefined;
+  const followed = memory.follows && memory.last?.tool === "keep" ? (memory.last.inputs as Draft) : undefined;
+  const made = followed?.made;
   // "it was the monday before"
   if (
     first?.weekday !== undefined &&
@@ -33,16 +35,18 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     /^ before\b/.test(reading.text.slice(first.at[1]))
   )
     return { made: placeless(first), weeks_before: 1 };
+  // "on friday?", of those filled on the 11th: the day that is asked about; "and monday?" behind it is another
+  const isAsked =
+    askedDay.test(reading.mask) || (followed?.on !== undefined && anotherDay.test(reading.mask));
+  if (first?.weekday !== undefined && made !== undefined && isAsked) return { on: placeless(first) };
   if (
     first &&
     made !== undefined &&
-    /^(?:(?:and|or|what about|how about|what if|if|it was|they were|it|was|made|filled|the|ones|from|on) )*\S*<when>(?: ones?)?(?: \?)?$/.test(
-      reading.mask,
-    ) &&
+    anotherDay.test(reading.mask) &&
     first.days === undefined &&
     first.minute === undefined
   )
-    return { made: placeless(first) };
+    return { made: placeless(first), made_before: [...(followed?.made_before ?? []), made] };
   // "last day would be the?", of those that were spoken of
   const spoken = memory.last?.tool === "keep" ? (memory.last.inputs as Draft).made : undefined;
   if (spoken !== undefined && reading.whens.length === 0 && /\blast day\b/.test(reading.text))
@@ -50,7 +54,8 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   let from = clauseStart(reading);
   for (const when of reading.whens) {
     const before = reading.text.slice(from, when.at[0]);
-    const deeds = deedsIn(before);
+    const ahead = deedsIn(before);
+    const deeds = ahead.length > 0 ? ahead : deedBehind(reading.text.slice(when.at[1]));
     if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined)
       out.out_since = placeless(when);
     else if (deeds.length === 0)
@@ -93,6 +98,14 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   return out;
 }
 
+const askedDay =
+  /^(?:(?:and|or|so|ok|but|then|what about|how about) )*(?:on|by|for|until|till) \S*<when>(?: (?:then|still|too))*(?: \?)?$/;
+
+/** "and the 8th?", "say it had been the 7th": another day of making. */
+const anotherDay = new RegExp(
+  `^(?:(?:${leadingIn}|${takingBack}|or|what about|how about|what if|suppose|pretend|say|lets say|if|it was|it were|they were|had been|been|it|was|made|filled|the|ones|from|on) )*\\S*<when>(?: ones?)?(?: \\?)?$`,
+);
+
 const saidAnew = /^(?:i |we |they were |these were |ive |weve )?(?:filled|made|baked|assembled|boxed)\b/;
 
 /** Where this clause begins in the text of the whole turn. */
@@ -130,6 +143,15 @@ function deedsIn(before: string): Deed[] {
   );
   return joined.map((each) => each.deed);
 }
+
+/** "it was the 8th i filled them", "the 9th is when they were frozen": the deed that follows the day. */
+function deedBehind(behind: string): Deed[] {
+  const clause =
+    /^ (?:(?:is|was) )?(?:that |when )?(?:i|we|she|they were|they got) ([^,.?!]*?)(?: (?:and|but|so)\b|[,.?!]|$)/;
+  return deedsIn(clause.exec(behind)?.[1] ?? "").filter((each) => each !== "made" || !goesByIt.test(behind));
+}
+/** "is it ok on the 9th that i make more": nothing that was done. */
+const goesByIt = /^ (?:that |when )?(?:i|we|she) (?:can|could|will|want|would|may|should|make|fill|bake)\b/;
 
 /** "a batch from today", "today's batch", "the box is from the 9th". */
 const madeBehind = (reading: Reading, when: When) =>

@@ -3,7 +3,7 @@ import { inFridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { daysBetween, localDay, plusDays } from "../lib/days.ts";
-import { ahead } from "../lib/when.ts";
+import { ahead, behind } from "../lib/when.ts";
 import { behindOrAhead, dayOf, dayOn, inTheCold, named } from "./days-meant.ts";
 import { fromDay, stopped } from "./frozen.ts";
 import type { KeepInputs } from "./keep.ts";
@@ -48,9 +48,37 @@ export function clockOf(made: string, frozenOn?: string, thawedOn?: string): Clo
   };
 }
 
+/** Nobody asks after a batch of that long ago, nor so far ahead; days, from memory. */
+const near = { behind: 14, ahead: 14 };
+
+/** "and the 16th?", said on the 14th of those filled on the 11th: the day that is asked about, not another making. */
+function asked({ made_before = [], ...said }: KeepInputs, { now_ms }: World): KeepInputs {
+  const [first, ...others] = [...made_before, ...(said.made ? [said.made] : [])];
+  if (!first || others.length === 0) return said;
+  const today = localDay(now_ms);
+  const isToCome = (when: typeof first) => {
+    if (when.day === undefined || when.month !== undefined) return false;
+    const [past, next] = [behind(when, now_ms), ahead(when, now_ms)];
+    return (
+      past.ok &&
+      next.ok &&
+      daysBetween(past.day, today) > near.behind &&
+      daysBetween(today, next.day) <= near.ahead
+    );
+  };
+  let [made, on] = [first, said.on];
+  for (const when of others) {
+    const isAsked = isToCome(when);
+    on = isAsked ? when : said.on;
+    if (!isAsked) made = when;
+  }
+  return { ...said, made, ...(on ? { on } : {}) };
+}
+
 /** In the fridge: the rule alone, or the days counted from the one that was said. */
-export function answerDays(inputs: KeepInputs, world: World): Outcome {
+export function answerDays(said: KeepInputs, world: World): Outcome {
   const today = localDay(world.now_ms);
+  const inputs = asked(said, world);
   const assumed =
     inputs.what && inputs.what !== "filling" ? [`${inputs.what} on its own keeps like filled macarons`] : [];
   if (!inputs.made && inputs.frozen_on_day !== undefined) return fromDay(inputs, world);

@@ -32,6 +32,8 @@ export const inputs = later(() =>
     /** What is kept, in her word: "ganache", "buttercream"; filled macarons when nothing is said. */
     what: z.optional(z.string()),
     made: z.optional(when),
+    /** The days that were said before, where "and the 16th?" may be the one asked about: a day to come. */
+    made_before: z.optional(z.array(when)),
     /** "the monday before": a week earlier than the day that was taken. */
     weeks_before: z.optional(z.number()),
     frozen: z.optional(when),
@@ -76,6 +78,8 @@ export const inputs = later(() =>
     /** The warmth was said in °F: then the line is 90 °F, else 32 °C. */
     fahrenheit: z.optional(z.boolean()),
     hot: z.optional(z.boolean()),
+    /** They are to be heated, to make them good again. */
+    reheat: z.optional(z.boolean()),
     /** How cold the freezer is. */
     freezer_c: z.optional(temperature_c),
     /** A heat of whites whose scale wasn't said. */
@@ -127,11 +131,11 @@ export const keep = tool<KeepInputs>({
   // "can they stand out at the party?" "4 hours"
   goesOn: keepGoesOn,
   rivals: [
-    ["about", "still", "old_days"],
+    ["about", "still", "old_days", "reheat"],
     ["out_min", "out_since", "out_until", "out_earlier_min", "overnight", "out_since_made", "out_asked"],
     ["air_c", "fahrenheit", "hot", "degrees"],
     ["freezer_c"],
-    ["made", "coming", "weeks_before"],
+    ["made", "coming", "weeks_before", "made_before"],
     ["frozen", "frozen_days", "frozen_on_day", "planned"],
     ["thawed"],
     ["on"],

@@ -6,6 +6,7 @@ import { type About, aboutSaid, isEgg } from "./about-said.ts";
 import { activitySaid, fillingSaid } from "./activity-said.ts";
 import { coldOf, heatedTo } from "./cold-said.ts";
 import { outWords, readDays } from "./days-said.ts";
+import { airSaid, heatsThem, onlyHeats } from "./heating-said.ts";
 import type { KeepInputs } from "./keep.ts";
 import { leftOf } from "./limit.ts";
 import { otherOnes, withSpells } from "./spells.ts";
@@ -15,18 +16,23 @@ import { warmthSaid } from "./warmth-said.ts";
 type Draft = Partial<KeepInputs>;
 
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
-export const readKeep = (reading: Reading, memory: Memory): Draft =>
-  withSpells(
+export function readKeep(reading: Reading, memory: Memory): Draft {
+  const before = memory.last?.tool === "keep" ? (memory.last.inputs as Draft) : undefined;
+  if (onlyHeats(reading, before)) return { about: "outside", reheat: true };
+  return withSpells(
     stillSpoiled(reading, memory) ? { about: "outside" } : readAlone(reading, memory),
     reading,
     memory,
   );
+}
 
 /** The sentence with no word of how long they were out before. */
 function readAlone(reading: Reading, memory: Memory): Draft {
   const words = wordsOf(reading);
   const before = memory.last?.tool === "keep" ? (memory.last.inputs.about as About | undefined) : undefined;
-  const about = firstOf(aboutWays, { reading, words, before });
+  const said = firstOf(aboutWays, { reading, words, before });
+  // "and rebaking them", of what stood out: that is still what is spoken of
+  const about = said ?? (before === "outside" && heatsThem(reading) ? before : undefined);
   const mix = reading.things.find(({ base }) => base && base !== "filling" && base !== "batter")?.base;
   const filled = reading.things.some((each) => each.count === "macarons") || /\bfill?ed\b/.test(words);
   const days = daysOf(reading, memory);
@@ -43,7 +49,9 @@ function readAlone(reading: Reading, memory: Memory): Draft {
       : {}),
     ...timesSaid(reading, about ?? before),
     ...onTop(reading, memory),
-    ...warmthSaid(reading),
+    ...(about === "eggs" || about === "cold"
+      ? warmthSaid(reading)
+      : { ...airSaid(reading), ...reheats(reading) }),
     ...(about === "eggs" || memory.slot === "degrees" ? heatedTo(reading, memory) : {}),
     ...coldOf(reading, memory),
     ...(aw === undefined ? {} : { aw }),
@@ -51,6 +59,8 @@ function readAlone(reading: Reading, memory: Memory): Draft {
     ...(asksStill(about, words) ? { still: true } : {}),
   };
 }
+
+const reheats = (reading: Reading): Draft => (heatsThem(reading) ? { reheat: true } : {});
 
 /** Fillings that spoil sooner than a ganache. */
 const dairy =
@@ -109,7 +119,7 @@ function stillSpoiled(reading: Reading, { follows, last }: Memory): boolean {
   const words = wordsOf(reading);
   return (
     (before.overnight === true || leftOf(before, before.out_min ?? 0) < 0) &&
-    !reading.amounts.some((each) => each.dim === "time" || each.dim === "temperature") &&
+    !reading.amounts.some(({ dim }) => dim === "time" || (dim === "temperature" && !heatsThem(reading))) &&
     !otherOnes.test(reading.text) &&
     yesOrNo.test(words) &&
     !/\b(?:how long|how many|new|next)\b|\bunfilled|\bnot filled/.test(words)
@@ -117,4 +127,4 @@ function stillSpoiled(reading: Reading, { follows, last }: Memory): boolean {
 }
 
 const yesOrNo =
-  /^(?:(?:and|so|but|ok|then|even) )*(?:(?:if|what if) )?(?:can|could|may|should|shall|is|are|would|will|do|i (?:put|freeze|sell|eat)) .*\b(?:them|they|it|these|those|he|she|still|freeze|sell|eat)\b/;
+  /^(?:(?:and|so|but|ok|then|even) )*(?:(?:if|what if) )?(?:can|could|may|should|shall|is|are|would|will|do|i (?:put|freeze|sell|eat|heat|reheat|warm|bake|cook)) .*\b(?:them|they|it|these|those|he|she|still|freeze|sell|eat)\b/;

@@ -62,6 +62,11 @@ export const labelCues = cues(
 );
 
 export const labelGoesOn = cues(
+  // "uk instead"
+  [
+    12,
+    "^(?:(?:and|no|or|now|the|a|an|make it|for|in|ok) )*(?:us|usa|eu|uk|europe|european?|america|american|british|english|german|germany|french|france|irish|ireland|canadian|canada|australian|australia|swiss)(?: (?:one|label|form|version|instead|please|pls|then|now))*(?: [?])?$",
+  ],
   [
     20,
     "^(?:please |ok |and |now )*print (?:it|that|them|this)(?: please)?$",

@@ -50,7 +50,7 @@ export type Facts = z.infer<typeof Facts>;
 
 /** @param from the piece from which on it counts: what stands before it only says which note is meant */
 export function factsOf(reading: Reading, from = 0): Facts {
-  const some = pieces(reading).slice(from);
+  const some = withoutVerbs(pieces(reading).slice(from));
   const rating = ratingIn(some);
   // A rating's numbers are taken; nothing else may read them again.
   const rest = some.map(
@@ -89,6 +89,18 @@ export function factsOf(reading: Reading, from = 0): Facts {
     assumed: [...oven.assumed, ...times.assumed],
   };
 }
+
+/** "they rose beautifully", "the shells all rose": what they did, and no flavor. */
+const withoutVerbs = (some: readonly Piece[]): Piece[] =>
+  some.map((each, at) =>
+    each.text === "rose" && risers.has(some[at - 1]?.text ?? "") ? { text: "rose" } : each,
+  );
+
+const risers = new Set(
+  "they it all shells macarons macs tops feet batter these those which both some most never hardly barely".split(
+    " ",
+  ),
+);
 
 /** "17 min not 15": the number behind "not" is the one that was wrong. */
 const isWrong = (some: readonly Piece[], at: number) =>

@@ -1,6 +1,8 @@
 /** Notes: a batch in one breath, more to one, a correction. The baker's words are kept as said, numbers beside them. */
+
 import * as z from "zod/mini";
-import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+import { intoNote, noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+import { opening, takesBack } from "../../../data/words/openers.ts";
 import { later, tool } from "../contract/index.ts";
 import { exchangeCues } from "../exchange/cues.ts";
 import { Found } from "../exchange/rows.ts";
@@ -11,6 +13,7 @@ import { answerNote } from "./answer.ts";
 import { Facts } from "./facts.ts";
 import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
+import { swaps } from "./swapped.ts";
 import { toldAgain } from "./told-again.ts";
 
 export const inputs = later(() =>
@@ -45,7 +48,10 @@ export const note = tool<NoteInputs>({
   purpose: "A batch noted in one breath; more added to it, or something put right",
   inputs,
   cues: cues(
-    [8, "{count=batches} (?:to|for the) (?:log|note|record|book)"],
+    [
+      8,
+      "(?:{count=(?:batches|macarons)}|ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)",
+    ],
     [12, ...ignoringCues],
     // told in the past tense, with what a note is made of: no question
     [
@@ -57,7 +63,7 @@ export const note = tool<NoteInputs>({
     [
       9,
       `^(?:(?:please|pls|ok|okay|and|so|hi|hey|also|then|can you|could you) )*${noteOpeners}`,
-      `(?:^| |, )${noteClosers}(?: please| pls)?(?: [.!])*$`,
+      `(?:^|, )(?:(?:and|so|then|now|ok|please|pls|can|could|would|will|you|just|kindly) )*${noteClosers}(?: please| pls)?(?: [.!?])*$`,
       "^(?:(?:please|ok|and|also|oh) )*(?:tack|stick|pop|put) on :? ?",
       "remember this {count=batches}",
       "(?:done|finished|notebook|diary) , (?:please )?(?:log|note|record) ",
@@ -89,17 +95,17 @@ export const note = tool<NoteInputs>({
     ],
     [
       12,
-      "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my )\\S+(?: one| ones| batch\\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?{number} out of",
-      "^(?:(?:ok|and|please|oh|no|sorry) )*(?:rate|score|mark) (?:the |my )?{taste}(?: one| batch\\S*)? (?:an? )?{number}(?: out of .*)?$",
-      "^(?:(?:ok|and|please|oh|no|sorry) )*(?:change|set|make|correct) (?:the |my )?\\S+(?: batch\\S*)? (?:rating|score|mark)s? (?:to |an? )*{number}",
-      "^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:the |my ){taste}(?: one| ones| batch\\S*)? (?:was|were|is) (?:only |an? )?{number} out of",
+      `^${opening}(?:the |my )\\S+(?: one| ones| batch\\S*)? (?:should (?:be|have been)|(?:was|is) really|deserves|gets) (?:only |an? )?{number} out of`,
+      `^${opening}(?:rate|score|mark) (?:the |my )?{taste}(?: one| batch\\S*)? (?:an? )?{number}(?: out of .*)?$`,
+      `^${opening}(?:change|set|make|correct) (?:the |my )?\\S+(?: batch\\S*)? (?:rating|score|mark)s? (?:to |an? )*{number}`,
+      `^${opening}(?:the |my ){taste}(?: one| ones| batch\\S*)? (?:was|were|is) (?:only |an? )?{number} out of`,
       "^(?:(?:ok|and|please) )*rate (?:that|this|it)(?: one| batch\\S*)? (?:an? )?{number}",
     ],
     [
       16,
       "^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \\S+ (?:is|are) (?:allergic|intolerant)",
     ],
-    [6, "^(?:(?:oh|no|oops|sorry|wait) )*i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong"],
+    [6, `^${opening}i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong`],
     [5, "^(?:correction|to correct)(?: ,| :)? .. (?:{temperature}|{time}|{number})"],
     [
       9,
@@ -112,11 +118,11 @@ export const note = tool<NoteInputs>({
       "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:the|my)) .. (?:notes?|{count=batches}|one)",
       "(?:correct|fix|change|amend|edit|update|delete|remove|scrap|erase) (?:that|this|the|my|last) .. (?:note|notes|entry)",
     ],
-    [4, "(?:^(?:(?:sorry|oh|no|oops|please|wait|actually) (?:, )?)*(?:correct|amend) (?:that|it|the|my))"],
+    [4, `^${opening}(?:correct|amend) (?:that|it|the|my)`],
     [3, "(?:^(?:fix|change) that)", "(?:correct|amend|change) .. {count=batches}"],
     [
       2,
-      "(?:^(?:no|nope|oops|sorry|actually|wait|i meant|i mean)) .. (?:it was|it wasnt|they were|they werent|that was|none|{time}|{temperature})",
+      `^${takesBack}(?:\\S+ ){0,10}(?:it was|it wasnt|they were|they werent|that was|none|{time}|{temperature})`,
       "it was .. (?:{time}|{temperature}) not",
       "(?:^(?:also|and|oh and|plus|forgot)) (?:(?:they|it|the \\S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)",
     ],
@@ -138,11 +144,13 @@ export const note = tool<NoteInputs>({
   // "rating 7", "oh and rested 40 min"
   goesOn: cues(
     [10, ...toldAgain],
+    [12, ...swaps],
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
     [
       8,
       "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\\S*)? (?:an? )?{number}",
       "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
+      `^(?:(?:oh|and|also|ah|please|can you|could you) )*${intoNote} `,
       "^(?:(?:oh|and|also|ah) )*add (?:they|it|its|theyre|we) (?:were|was|are|is|had|came|tasted|turned|went|got) ",
       "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
       "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) .. (?:{number}|{time}|{temperature})",

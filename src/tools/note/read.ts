@@ -1,5 +1,13 @@
 /** Reads a note: a new one, more to one, a correction. What is behind the order is the baker's, word for word. */
-import { events, noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+
+import {
+  events,
+  intoNote,
+  noteBehindBatch,
+  noteClosers,
+  noteOpeners,
+} from "../../../data/words/note-talk.ts";
+import { leadingIn, opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { exchangeSaid, fileSaid } from "../exchange/said.ts";
 import { isSign, type Piece, pieces } from "../lib/pieces.ts";
@@ -8,22 +16,23 @@ import { placeless } from "../lib/when-said.ts";
 import { factsOf } from "./facts.ts";
 import { readIgnoring } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
+import { swapped } from "./swapped.ts";
 import { isToldAgain, wrongNumbers } from "./told-again.ts";
 import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 
 type Draft = Partial<NoteInputs>;
 
-const leads =
-  "(?:(?:please|pls|ok|okay|so|and|also|oh|no|sorry|oops|actually|wait|hey|can you|could you|would you|then|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*";
+const leads = `(?:(?:${leadingIn}|${takingBack}|also|hey|can you|could you|would you|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*`;
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
+const opensWithin = new RegExp(`^${leads}${noteBehindBatch}(?: |$)`);
 const closes = new RegExp(
-  `(?:^| )${noteClosers}(?: |$)|<count=batches> (?:to|for the) (?:log|note|record|book)(?: |$)|(?:made|did|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
+  `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|(?:made|did|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
   /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
-  `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
@@ -38,14 +47,15 @@ const carriesOn =
 const tellsAllergy =
   /^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \S+ (?:is|are) (?:allergic|intolerant)/;
 /** "sorry, the lime should be 6 out of 10": the mark of a batch by its name. */
-const remarks =
-  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*(?:(?:the |my )([^ <]+)(?:<\S*>)?(?: one| ones| batch\S*)?|(it|that|this)) (?:should (?:be|have been)|(?:was|is|were)(?: really)?|deserves|gets) (?:only |an? )?\S*<number> out of /;
+const remarks = new RegExp(
+  `^${opening}(?:(?:the |my )([^ <]+)(?:<\\S*>)?(?: one| ones| batch\\S*)?|(it|that|this)) (?:should (?:be|have been)|(?:was|is|were)(?: really)?|deserves|gets) (?:only |an? )?\\S*<number> out of `,
+);
 /** "rate the lemon 8", "change the lemon rating to 7". */
-const rerates =
-  /^(?:(?:ok|and|please|oh|no|sorry|,) )*(?:(?:rate|score|mark) (?:the |my )?([^ <]+)(?:<\S*>)?(?: one| batch\S*)? (?:an? )?\S*<number|(?:change|set|make|correct) (?:the |my )?([^ <]+)(?:<\S*>)?(?: batch\S*)? (?:rating|score|mark)s? (?:to |an? )*\S*<number)/;
+const rerates = new RegExp(
+  `^${opening}(?:(?:rate|score|mark) (?:the |my )?([^ <]+)(?:<\\S*>)?(?: one| batch\\S*)? (?:an? )?\\S*<number|(?:change|set|make|correct) (?:the |my )?([^ <]+)(?:<\\S*>)?(?: batch\\S*)? (?:rating|score|mark)s? (?:to |an? )*\\S*<number)`,
+);
 /** "make that 9 out of 10", right behind a note. */
-const remarksLast =
-  /^(?:(?:oh|no|sorry|actually|oops|wait|and|,) )*make (?:that|it) (?:an? )?\S*<number> out of /;
+const remarksLast = new RegExp(`^${opening}make (?:that|it) (?:an? )?\\S*<number> out of `);
 /** "rating 7", "oh and rested 40 min", right behind a note. */
 const goesOn =
   /^\S*<number> out of \S*<number>$|^(?:(?:oh|and|also|plus|i|it|forgot|to|say|mention|that|:|,) )*(?:(?:rating|rated|score|scored|rested|\S*<step=rest>|matured|oven(?: was| at| set to)|(?<=^(?:oh|and|also|plus|forgot) (?:and )?)oven) .*<(?:number|time|temperature)|(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\S*)? (?:an? )?\S*<number)/;
@@ -74,6 +84,12 @@ export function readNote(reading: Reading, memory: Memory): Draft {
       text: text.replace(/^(?:please |ok )*(?:remember|note|don'?t forget|keep in mind)(?: that)? /i, ""),
       facts: nothingTold,
     };
+  const swap = memory.last?.tool === "note" ? swapped(reading) : undefined;
+  if (swap) {
+    const told = whole(swap.reading, correctedWords(text));
+    const facts = told.facts && { ...told.facts, wrong: swap.wrong };
+    return { do: "correct", ...targetOf(reading, memory), ...told, ...(facts ? { facts } : {}) };
+  }
   const again = rerates.exec(mask);
   const marked = (remarks.exec(mask)?.[1] ?? remarks.exec(mask)?.[2] ?? again?.[1] ?? again?.[2])?.replaceAll(
     "_",
@@ -89,7 +105,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
-    return { do: "add", ...whole(reading, noteWords(text)) };
+    return { do: "add", ...whole(reading, noteWords(text, opensWithin.test(mask))) };
   // "same again, honey batch, baked 16 min", behind a note
   const another = /^(?:(?:and|ok) )*same again , /.test(mask) && memory.last?.tool === "note";
   if (another) return { do: "add", ...whole(reading, noteWords(text.replace(/^.*?same again,? /i, ""))) };

@@ -1,8 +1,8 @@
 /** What is told once more right behind a note: "and it was 16 min", "oven was 150 not 148", "8/10 really". */
+import { leadingIn, takesBack, takingBack } from "../../../data/words/openers.ts";
 import { sign } from "../lib/cue.ts";
 
-const leads =
-  "(?:(?:oh|and|also|plus|no|nope|so|but|ah|hm|um|oops|sorry|actually|wait|well|ok|forgot|correction|,|:) )*";
+const leads = `(?:(?:${leadingIn}|${takingBack}|also|plus|forgot|,|:) )*`;
 const figure = "(?:{time}|{temperature}|{number})";
 const hedges =
   "(?:(?:in|at|for|about|around|only|just|really|actually|more like|nearly|exactly|set to|in there for|set at|to) )*";
@@ -15,7 +15,9 @@ const was =
 export const toldAgain: readonly string[] = [
   // "and 16 min"; "16 min" alone may be a timer
   // "wait 5 min" tells of no bake
-  `^(?!wait {time})(?:(?:and|oh|also|plus|no|sorry|actually|oops|wait|correction|,|:) )+(?:{time}|{temperature})${tails}`,
+  `^(?!(?:wait|hang on|hold on) {time})(?:(?:and|oh|also|plus|${takingBack}|,|:) )+(?:{time}|{temperature})${tails}`,
+  // "my mistake, 17": where a number isn't clear it is asked about
+  `^${takesBack}{number}${tails}`,
   `^${leads}(?:it|that|they|this|there|those|(?:the |my )?(?:oven|time|heat|temp|temperature|bake|baking|rest|resting|count|{step=bake}|{step=rest})) ${was} ${hedges}${figure}${tails}`,
   `^${leads}(?:(?:i|we|they|it|them) )*(?:baked|rested|matured|made|cooled|chilled|dried|stood|aged)(?:<\\S*>)? (?:(?:them|it|mine|those|the shells|the lot) )?${hedges}${figure}${tails}`,
   // "i baked them at 155 for 15 min"

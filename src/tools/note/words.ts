@@ -1,3 +1,5 @@
+import { intoNote } from "../../../data/words/note-talk.ts";
+
 /** The baker's own words of one clause, without the order that opens or ends it. */
 const word = /\p{L}+(?:['’]\p{L}+)*|\d+(?:[.,]\d+)*/gu;
 const plain = (text: string) =>
@@ -32,15 +34,18 @@ export function clauseText(said: string, mask: string): string {
 }
 
 const lead =
-  "(?:(?:please|pls|ok|okay|so|and|also|hey|oh|no|sorry|actually|wait|then|can you|could you|would you|let me|lets)[\\s,]+)*";
+  "(?:(?:please|pls|ok|okay|so|and|also|hey|hi|oh|no|sorry|actually|wait|then|just|can you|could you|would you|(?:i|we) (?:want|wanted|need|have|ought) to|i (?:should|must|wanna)|(?:i['’]?d|i would|we['’]?d) like to|let me|lets)[\\s,]+)*";
 const opener = new RegExp(
-  `^${lead}(?:(?:make|take|save|add|put|write|leave)\\s+(?:me\\s+|down\\s+)?(?:a|another)\\s+note(?:\\s+(?:that|saying))?|another\\s+note|(?:batch\\s+notes?|notes?|log|record|jot)(?:\\s+(?:this|it|to\\s+self))?(?:\\s+down)?(?:\\s+that)?|write\\s+(?:this\\s+|that\\s+|it\\s+)?down(?:\\s+that)?)(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
+  `^${lead}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do|jot)\\s+(?:me\\s+)?(?:down\\s+)?(?:(?:a|an|another|one|one\\s+more|quick|little|short|small|new)\\s+)+note(?:\\s+down)?(?:\\s+(?:that|saying))?|another\\s+note|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|batch)\\s+)*for\\s+(?:the|my)\\s+(?:diary|journal|logbook|notebook|log|record|notes?)|(?:batch\\s+notes?|notes?|log|record|jot)(?:\\s+(?:this|it|to\\s+self))?(?:\\s+down)?(?:\\s+that)?|(?:put|set|get|take)\\s+this\\s+down|(?:write|put|save|get|stick|pop|bung|enter|file|log|record)\\s+(?:(?:it|this|that)\\s+)?(?:one\\s+)?(?:down\\s+|up\\s+)?(?:in|into|to|under)\\s+(?:my|the)\\s+(?:notes?|book|notebook|log|diary|journal|records?)(?:\\s+that)?|(?:(?:one|new|another|a|next)\\s+)+(?:in|into|to)\\s+(?:the|my)\\s+(?:notes?|notebook|log|diary|journal)(?=\\s*[:,])|put\\s+(?:it\\s+)?down\\s+that|write\\s+(?:this\\s+|that\\s+|it\\s+)?down(?:\\s+that)?)(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
   "iu",
 );
+/** "cherry batch from today, write down i give it 6": the order between the batch and what is said of it. */
+const orderWithin =
+  /[,:]\s*(?:please\s+|pls\s+|also\s+|and\s+|can\s+you\s+|could\s+you\s+|just\s+)*(?:(?:write|note|jot|put|mark)\s+(?:(?:this|that|it)\s+)?down(?:\s+that)?|(?:note|write|record|log|jot)(?:\s+that)?)\b[\s,:]+(?=\p{L}|\d)/iu;
 const closer =
-  /[\s,.;–—-]*(?:please\s+)?(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:log|record|save)\s+(?:that|this|it)|(?:put|add|save)\s+(?:that|this|it)\s+(?:in|into|to)\s+(?:the|my)\s+(?:notes?|log|book|notebook)(?:\s+too)?)(?:\s+(?:please|pls|too))?[\s.!]*$/iu;
+  /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:log|record|save)\s+(?:that|this|it)|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us)|as\s+well|thanks))*[\s.!]*$/iu;
 const appender = new RegExp(
-  `^${lead}(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
+  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$))`,
   "iu",
 );
 const corrector = new RegExp(
@@ -48,8 +53,9 @@ const corrector = new RegExp(
   "iu",
 );
 
-/** The words of a new note. */
-export const noteWords = (text: string): string => text.replace(opener, "").replace(closer, "").trim();
+/** The words of a new note. @param isWithin the order stands behind the batch that it is about */
+export const noteWords = (text: string, isWithin = false): string =>
+  (isWithin ? text.replace(orderWithin, ", ") : text.replace(opener, "")).replace(closer, "").trim();
 
 /** The words that are added to a note. */
 export const addedWords = (text: string): string => text.replace(appender, "").trim();

@@ -61,6 +61,12 @@ export const recall = tool<RecallInputs>({
       7,
       "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was)? (?:the |my )?{taste} (?:do|go|come out|turn out|fare|doing|rate)(?: [?])?$",
     ],
+    // "remind me how the peanut butter ones came out"
+    [
+      9,
+      "(?:remind me|tell me|let me know|show me|i forget|i forgot|remember|recall|know|idea|cant remember|dont remember|not sure|see|look up|check) (?:again )?(?:how|what) (?:the |my |that |those |our )?(?:last )?(?:\\S+ )?{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:(?:came|turned|worked|ended) (?:out|up)|went|did|were|was|had been|tasted|looked|got)",
+      "how (?:the |my |that |those |our )(?:last )?{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:came|turned|worked|ended) (?:out|up)",
+    ],
     [
       8,
       "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",

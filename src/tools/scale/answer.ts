@@ -148,7 +148,12 @@ function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
       ? undefined
       : world.formulas.find((each) => each.name.toLowerCase() === said.formula?.toLowerCase());
   if (said.formula !== undefined && !own)
-    return { status: "declined", headline: `I have no recipe called "${said.formula}".` };
+    return {
+      status: "asking",
+      headline: `I know no recipe called "${said.formula}". What goes into it? Say its lines, for example 100 g whites, 120 g almond flour.`,
+      question: `What goes into ${said.formula}?`,
+      slot: "lines",
+    };
   if (own)
     return {
       lines: own.lines,

@@ -1,4 +1,5 @@
 /** "i have 100 g almond flour what can i make" / "and 150 g whites": both are at hand, and the scarcer sets the size. */
+import { settingAside, short } from "../../../data/words/amount-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
@@ -17,6 +18,26 @@ const joins =
 const instead =
   /(?:^| )(?:or|instead|what if|if|rather|what about|how about|rest|others?|need|would)(?: |$)|^(?:and )?for /;
 
+/** "forget the whites", "whites are plenty", "plenty of whites": the size no longer goes by them. */
+const aside = new RegExp(
+  `(?:^| )(?:${settingAside}|(?:plenty|enough|lots|loads|a lot)(?: of)?) (?:the |my )?\\S*<[^>]*ingredient=([a-z_]+)|<[^>]*ingredient=([a-z_]+)[^>]*> (?:are|is) (?:fine|plenty|enough|ok|okay|no problem)(?= |$)`,
+  "g",
+);
+/** "forget that", "its the almond flour thats short": nothing else counts. */
+const asideAll = new RegExp(
+  `(?:^| )${settingAside} (?:that|it|those|them)(?: |$)|<[^>]*ingredient=[^>]*> (?:(?:is|are|was|whats|what|thats|that|the|one|thing|im|i|am) )*${short}(?: |$)`,
+);
+
+/** What was at hand before and still counts. */
+export function stillThere(had: Draft["have"], reading: Reading): Draft["have"] {
+  if (says(reading, asideAll)) return undefined;
+  const gone = [...reading.mask.matchAll(aside)].map((each) =>
+    (each[1] ?? each[2] ?? "").replaceAll("_", " "),
+  );
+  const left = had?.filter(({ name }) => !gone.some((each) => sameIngredient(each, name)));
+  return left?.length ? left : undefined;
+}
+
 /** The draft with what was at hand before, where this names another thing that is at hand; marked as such. */
 export function withCupboard(
   draft: Draft,
@@ -28,7 +49,8 @@ export function withCupboard(
   if (!now || draft.lines?.length) return draft;
   const isStock = says(reading, tellsStock);
   const asks = says(reading, asksWhatFor);
-  const had = memory.follows && before && !before.lines?.length ? stockIn(before) : undefined;
+  const had =
+    memory.follows && before && !before.lines?.length ? stillThere(stockIn(before), reading) : undefined;
   const isOther = had && now.every(({ name }) => !had.some((each) => sameIngredient(each.name, name)));
   const isCupboard = before?.at_hand || (isStock && says(reading, joins));
   if (had && isOther && isCupboard && (says(reading, joins) || isStock) && !says(reading, instead)) {

@@ -1,4 +1,6 @@
 /** The signs of a scale question, of one that goes on from it, and of one behind another answer. */
+import { settingAside, settling, short } from "../../../data/words/amount-talk.ts";
+import { opening, takesBack } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 import { spares } from "../lib/spares.ts";
 
@@ -53,6 +55,7 @@ export const scaleCues = cues(
   ],
   [
     8,
+    "(?:my|our|the|her|his) (?:\\S+ )?(?:card|recipe|formula|sheet) ?(?::|is|goes|says|reads|,) {weight} {ingredient} .. {weight} {ingredient} .. (?:{when}|now|today|only|just|got|have|its|theres|left) {weight} {ingredient}",
     "{weight} {ingredient} .. {weight} {ingredient} .. (?:i|ive) (?:only |just )?(?:have|got) (?:only |just |about )?{weight} {ingredient}",
   ],
   [
@@ -61,6 +64,8 @@ export const scaleCues = cues(
   ],
   [
     7,
+    "(?:the )?{remainder} .. {base=batter} .. (?:if|with|when|for|from|after) (?:i |we |ive )?(?:\\S+ )?{number} (?:\\S+ )?{ingredient=(whites|egg)}",
+    "{remainder} {base=batter} .. {number} (?:\\S+ )?{ingredient=(whites|egg)}",
     "(?:short|low) (?:on|of) {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)} .. (?:only|just|got|have) (?:{number}|{weight})",
   ],
   // what stands in for an ingredient is no scaling
@@ -138,6 +143,10 @@ export const scaleCues = cues(
     "(?:make|do|bake) (?:the |my |that )*{formula} .. {factor}",
     "{count=shells} (?:from|with|for|out of|using) {number} .. {ingredient=(whites|egg)}",
   ],
+  [
+    8,
+    "(?:weights?|amounts?|quantities|ingredients|breakdown) (?:if|when|for) (?:i |we )?(?:only |just |really )*(?:want|need|make|do|mix) (?:only |just |about )*{weight} (?:of )?{base=batter}",
+  ],
   [7, "weights? (?:for|of) (?:the |my |all )*{count=shells}", "{count=shells} weights? (?:for|of|to) "],
   [
     8,
@@ -157,6 +166,13 @@ export const scaleCues = cues(
     "(?:recipe|formula) for {number} .. {weight} .. {ingredient}",
     "(?:house|shell|shells) (?:recipe|formula|batch)",
     "my {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar)} for (?:the )?{count=shells}",
+  ],
+  // "cloud mix for 40 macarons", "half of cloud mix": a name, known or not
+  [
+    9,
+    "^(?:(?:and|so|now|ok|please|make|do|i want|i need|use|weights for|the|my|our) )*(?:[a-z]+|{when}) (?:[a-z]+ )?(?:mix|recipe|formula) (?:for|from|with|to) (?:(?:only|just) )?(?:{number}|{weight}) (?:\\S+ )?(?:{count=macarons}|{ingredient=(whites|egg|almond_flour|powdered_sugar|granulated_sugar)})",
+    "^(?:(?:and|so|now|ok|please|make|do|a|one) )*(?:{fraction}|{factor}) (?:of )?(?:the |my |our )?(?:[a-z]+ ){1,2}(?:mix|recipe|formula)(?: (?:please|pls|then|now))*(?: [?])?$",
+    "^(?:(?:and|so|now|ok|please|the|my|our) )*(?:[a-z]+ ){1,2}(?:mix|recipe|formula) (?:times|x|by) {number}(?: (?:please|pls))?$",
   ],
   [
     4,
@@ -289,6 +305,9 @@ export const scaleGoesOn = cues(
   [
     14,
     "(?:so|now|only|just|down to) (?:it is |its |im |theres |i have |we have )*(?:now |only |just |down to )*{number} (?:\\S+ )?{ingredient=(whites|egg)}(?: left| now)?$",
+    "^(?:(?:and|so|now|ok|make it|only|just|actually|,|all) )*{number} of (?:them|those|these|the whites|the eggs)(?: (?:now|then|instead|only|please))*(?: [?])?$",
+    "(?:another|one|two|{number}) more (?:\\S+ ){0,6}, (?:so|that makes|makes|makes it|which makes|thats) {number}$",
+    "(?:weights?|amounts?|recipe|ingredients|breakdown|each) .. (?:if|when|for) (?:i |we )?(?:only |just |really )*(?:want|need|make|do|have|mix)? ?(?:only |just )*{weight} (?:of )?{base=batter}",
     "(?:so|now) (?:now )?(?:it is|its|i have|theres|there is) (?:now |only )?{weight} (?:of (?:the )?)?{ingredient}",
   ],
   // "found another 35 g of almond flour at the back of the cupboard, now how far"
@@ -303,6 +322,34 @@ export const scaleGoesOn = cues(
     "(?:redo|again|recalculate|work out|give me) .. (?:weights?|grams|recipe|amounts?|it|them) (?:for|to) {number} {count=macarons}",
   ],
   [10, "(?:go by|by) (?:that|it|this)(?: [?])?$"],
+  // "4 whites only, dropped two": what happened to the others is told beside it
+  [
+    30,
+    `^${opening}(?:(?:its|theres|there are|i have|ive|got|down to|left with|only|just) )*{number} (?:\\S+ )?{ingredient=(whites|egg)} (?:only|left|now|after all)(?: now)? , .. (?:dropped|broke|lost|cracked|smashed|spoilt|spoiled|wasted|ruined|yolk|burst)`,
+    `^${opening}(?:i |ive |we )?(?:dropped|broke|lost|smashed|spoilt|spoiled|wasted|ruined) (?:{number}|one|a couple|some)(?: (?:of them|egg|eggs|{ingredient=(whites|egg)}))? , (?:(?:so|now|its|theres|only|just|down to|i have|ive|got|left with|that leaves) )*{number}(?: {ingredient=(whites|egg)})?(?: (?:left|only|now))*$`,
+  ],
+  [8, `^${takesBack}(?:the |my |its |that |there |(?:is|are|was) )*{ingredient} .. (?:{weight}|{number})$`],
+  // "call it 160"
+  [
+    12,
+    `^${opening}${settling} (?:about |around |just |only |even )?(?:{weight}|{number})(?: (?:then|instead|even|please|rather|though))*(?: [?])?$`,
+  ],
+  // "scale the lot to 465 g", of the recipe that was scaled
+  [
+    9,
+    "(?:scale|bring|take|make|get|cut) (?:everything|it all|all of (?:it|that)|the (?:whole )?(?:lot|thing|recipe|mix|batch)) (?:come )?(?:up |down |out )?(?:to|at|by) (?:{weight}|{number})",
+  ],
+  // "forget the whites, almond flour is whats short, theres 180"
+  [
+    14,
+    `^${opening}${settingAside} (?:the |my )?(?:{ingredient}|that|it) (?:, )?.. {ingredient} .. (?:{number}|{weight})(?: left| here)?$`,
+    `{ingredient} (?:(?:is|are|was) )?(?:(?:whats|what is|what|the one|the thing|the one thing|thats|that is|im|i am) )*${short} .. (?:{number}|{weight})(?: left| here)?$`,
+  ],
+  // "and the original times one and a half"
+  [
+    12,
+    "(?:the|my|our) original(?: (?:recipe|formula|amounts?|one))?(?: ,)? (?:times|by|x|{factor}|doubled|halved|tripled)",
+  ],
 );
 
 export const scaleAfter = {

@@ -1,4 +1,6 @@
 /** The factor that a sentence names: "double it", "by a third less", one count of macarons over another. */
+
+import { takesBack } from "../../../data/words/openers.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says, type Weighed } from "../lib/find.ts";
 import { merged } from "./recipe-said.ts";
@@ -6,7 +8,14 @@ import type { ScaleInputs } from "./scale.ts";
 
 type Draft = Partial<ScaleInputs>;
 
-const houseNamed = /(?:^| )house (?:shells?\S*|recipe|formula|batter\S*|mix)(?: |$)/;
+const houseNamed = /(?:^| )house (?:shells?\S*|recipes?|formulas?|batter\S*|mix)(?: |$)/;
+
+/** The recipe as it was told, whatever it was scaled to since: "the original times 1.5", "double my recipe". */
+const asTold =
+  /(?:^| )(?:the |my |our )?(?:(?:original|full|entire|whole|initial|actual) (?:recipe|formula|card|thing|amounts?|weights?|version|list|one)|original)(?: |$)|(?:^| )(?:the|my|our|that|same) (?:card|sheet)(?: |$)|(?:^| )(?:my|our) (?:own )?(?:recipe|formula)(?: |$)|(?:^| )(?:recipe|formula) (?:as (?:i|it)|itself|i (?:gave|told|said))(?: |$)/;
+
+/** "sod it, double": something said before is taken back, and with it how many times. */
+const startsAgain = new RegExp(`^${takesBack}`);
 
 /** "1.5 times", "double", "half the recipe". */
 export function factorOf(reading: Reading): number | undefined {
@@ -32,8 +41,10 @@ export function factorOf(reading: Reading): number | undefined {
       each.unit === "" &&
       !each.of &&
       !each.fraction &&
-      (each.value < 1 || /^ of the house/.test(reading.text.slice(each.at[1]))) &&
-      /^ of (?:it|that|the (?:house )?(?:recipe|formula|batch))/.test(reading.text.slice(each.at[1])),
+      (each.value < 1 || /^ of the (?:house|original)/.test(reading.text.slice(each.at[1]))) &&
+      /^ of (?:it|that|the (?:house |original )?(?:recipe|formula|batch)|the original)\b/.test(
+        reading.text.slice(each.at[1]),
+      ),
   );
   if (less) return less.value;
   // "cut this by a third" leaves two thirds
@@ -58,7 +69,7 @@ export function factorOf(reading: Reading): number | undefined {
   return part &&
     says(
       reading,
-      /<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
+      /<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |<number,fraction> as (?:much|many|big|large)(?: |$)|(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
     )
     ? part.value
     : undefined;
@@ -71,13 +82,19 @@ export function timesBefore(
   factor: number,
   reading: Reading,
 ): Draft {
-  const whole = says(
-    reading,
-    /(?:^| )(?:(?:whole|full|original|entire) (?:recipe|formula|thing)|(?:double|triple|halve|half) the (?:recipe|formula))(?: |$)|<(?:factor|number,fraction)> the (?:recipe|formula)(?: |$)/,
-  );
+  // so many times the house recipe is that of 100 g of whites, whatever was scaled before
+  if (before && says(reading, houseNamed))
+    return { factor, ...(before.lines || before.formula ? { pointed: false } : {}) };
+  const isTold = says(reading, asTold);
+  const whole =
+    isTold ||
+    says(
+      reading,
+      /(?:^| )(?:double|triple|halve|half) the (?:recipe|formula)(?: |$)|<(?:factor|number,fraction)> the (?:recipe|formula)(?: |$)/,
+    );
   if (before && (memory.follows || whole)) {
-    // "just double the whole recipe": the one that was said
-    if (before.have && before.lines && whole) return { lines: before.lines, factor };
+    // "just double the whole recipe", "the original times 1.5": the one that was said
+    if (before.lines && (isTold || (before.have && whole))) return { lines: before.lines, factor };
     // "no just double the recipe", behind four whites of it
     if (whole && before.whites_count !== undefined) return { factor };
     if (before.have && before.formula !== undefined && !pointsBack(reading)) return { factor };
@@ -86,11 +103,10 @@ export function timesBefore(
     if (before.total_g !== undefined) return { total_g: before.total_g * factor };
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
+      startsAgain.test(reading.mask) ||
       /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
         reading.text,
       );
-    // "sorry make that double the house shells"
-    if (before.factor !== undefined && says(reading, houseNamed)) return { factor };
     if (before.factor !== undefined)
       return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
   }

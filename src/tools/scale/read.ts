@@ -1,10 +1,12 @@
 /** Reads a scaling question: what sets the size, tried in order, and what stays of the size before. */
 import { houseFormula } from "../../../data/rules/shells.ts";
+import { takesBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { diameter, isWhitesCount, says, weighed, white_g } from "../lib/find.ts";
+import { diameter, isWhitesCount, says, type Weighed, weighed, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
-import { withCupboard } from "./at-hand.ts";
+import { stillThere, withCupboard } from "./at-hand.ts";
+import { besideThing } from "./beside-said.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
 import {
   merged,
@@ -17,6 +19,7 @@ import {
 } from "./recipe-said.ts";
 import type { ScaleInputs } from "./scale.ts";
 import { sizeOf } from "./size-said.ts";
+import { unknownRecipe } from "./unknown-recipe.ts";
 import { moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
 
 type Draft = Partial<ScaleInputs>;
@@ -41,9 +44,9 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   const draft: Draft = isOpen || isTalk ? { unsized: true } : withEqualParts(order);
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const { have } = draft;
-  const had = before?.have;
+  const had = stillThere(before?.have, reading);
   // "there are 270 g of powdered sugar now", of several that are at hand
-  return have &&
+  return have?.length &&
     had &&
     !says(reading, /(?:^| )(?:scale|rescale|resize)(?: |$)/) &&
     have.length < had.length &&
@@ -78,9 +81,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
             : [],
         );
   // "almond flour 10 g too much": what it is over by is no weight of it
-  const told = ofItsLine(reading, memory, weighed(reading)).filter(
-    ({ amount }) => !/^ (?:too (?:much|many)|over|short)\b/.test(reading.text.slice(amount.at[1])),
-  );
+  const beside = besideThing(reading, (name) => canHave(name, memory, formula));
+  const loose = weighed(reading).filter(({ amount }) => beside.every((each) => each.amount !== amount));
+  const told = [...ofItsLine(reading, memory, loose), ...beside]
+    .sort((a, b) => a.amount.at[0] - b.amount.at[0])
+    .filter(({ amount }) => !/^ (?:too (?:much|many)|over|short)\b/.test(reading.text.slice(amount.at[1])));
   const weights = [...told, ...tasted].filter(
     (each) =>
       each.thing?.ingredient ||
@@ -89,7 +94,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
       (each.thing?.taste && !each.thing.base),
   );
   const common: Draft = {
-    ...(formula ? { formula } : pointedRecipe(reading, memory, weights)),
+    ...(formula ? { formula } : nameless(reading, memory, weights)),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),
   };
@@ -185,8 +190,26 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   return { ...out, ...(goesOn ? { formula: before?.formula } : {}), ...withStock(out, before, reading) };
 }
 
+/** The recipe that is pointed at, or one by a name that isn't saved: that is asked for. */
+function nameless(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
+  const pointed = pointedRecipe(reading, memory, weights);
+  const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
+  const isTold = Object.keys(pointed).length > 0 || before?.lines !== undefined || weights.length > 2;
+  const formula = isTold ? undefined : unknownRecipe(reading);
+  return formula ? { formula } : pointed;
+}
+
+/** What the recipe that is spoken of may have: of a saved one only its name is known here. */
+function canHave(name: string, { last }: Memory, formula: string | undefined): boolean {
+  const { lines = [], have = [], formula: before } = last?.tool === "scale" ? (last.inputs as Draft) : {};
+  const known = [...houseFormula, ...lines, ...have];
+  return (formula ?? before) !== undefined || known.some((each) => sameIngredient(each.name, name));
+}
+
+const takenBack = new RegExp(`^${takesBack}`);
+
 /** "found another 20 g almonds so 170": the other lines that are at hand stay. */
-function withStock({ have }: Draft, before: Draft | undefined, { text }: Reading): Draft {
+function withStock({ have }: Draft, before: Draft | undefined, { text, mask }: Reading): Draft {
   const [only, ...others] = have ?? [];
   const stock = before?.have ?? [];
   const isOneOf =
@@ -194,6 +217,7 @@ function withStock({ have }: Draft, before: Draft | undefined, { text }: Reading
     others.length === 0 &&
     stock.length > 1 &&
     stock.some((each) => each.name === only.name) &&
-    /\b(?:another|found|extra|actually|turns out|now|no|sorry|wait|wrong)\b/.test(text);
+    (/\b(?:another|found|extra|actually|turns out|now|no|sorry|wait|wrong)\b/.test(text) ||
+      takenBack.test(mask));
   return isOneOf ? { have: stock.map((each) => (each.name === only.name ? only : each)) } : {};
 }

@@ -8,6 +8,10 @@ type Draft = Partial<ScaleInputs>;
 
 export type Line = { name: string; grams: number };
 
+/** "mine goes 90 whites 115 almond flour": a recipe of her own is told. "i have 90 whites" tells what there is. */
+const tellsOwn =
+  /(?:^|[.,;:] )(?:(?:so|ok|well|and|hi|hey|hello),? )*(?:mine|ours|(?:my|our) (?:own |usual |normal |standard )?(?:one|recipe|shells?|batter|formula|mix)|(?:what )?(?:i|we)(?= (?:use|do|take|go)\b)) (?:usually |normally |always )?(?:goes?|go with|go by|is|are|takes?|has|uses?|needs?|does|do|wants?|calls? for|runs|reads)(?: (?:like (?:this|so)|as follows))? ?[:,-]? ?(?=\d)/;
+
 /** Lines of a recipe from what is at hand: behind "but I only have", "I've got", or everything where no recipe is said. */
 export function partition(
   reading: Reading,
@@ -34,6 +38,7 @@ export function partition(
   const stock =
     /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
   const isRecipe =
+    tellsOwn.test(reading.text) ||
     /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|^(?:my |our |the )?(?:shells|coques|batter|macarons) ?:|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||

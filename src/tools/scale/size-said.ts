@@ -1,9 +1,11 @@
 /** The size by a total, macarons or shells, by a bare number in reply, or by what lies on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, weighed, white_g } from "../lib/find.ts";
+import { mostCounted } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
 import type { Line } from "./recipe-said.ts";
 import type { ScaleInputs } from "./scale.ts";
+import { wholeSaid } from "./whole-said.ts";
 
 type Draft = Partial<ScaleInputs>;
 
@@ -20,6 +22,9 @@ export function sizeOf(
   if (macarons !== undefined) return { macarons };
   const shells = numberOf("shells");
   if (shells !== undefined) return { shells };
+  // "900 g all in all", behind what there was of one ingredient; "so 195 g in total" of what there is stays that
+  const whole = before && !says(reading, tellsStock) ? wholeSaid(reading) : undefined;
+  if (whole !== undefined) return { total_g: whole };
   const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
   const single = reading.things.filter((each) => each.ingredient && !each.base);
   if (
@@ -39,8 +44,8 @@ export function sizeOf(
     if (own && isLoose && before?.have?.some(({ name }) => name === own) && memory.follows)
       return { have: before.have.map((each) => (each.name === own ? { ...each, grams: grams ?? 0 } : each)) };
     // "make it come to 300 g altogether", behind so many times a recipe
-    const whole = before?.factor !== undefined;
-    if (before && memory.follows && isLoose && before.total_g === undefined && !whole)
+    const wasTimes = before?.factor !== undefined;
+    if (before && memory.follows && isLoose && before.total_g === undefined && !wasTimes)
       return before.whites_count !== undefined
         ? { have: [{ name: "whites", grams: grams ?? 0 }] }
         : replaced(before, (grams ?? 0) + (saysMore(reading) ? weightOf(before) : 0));
@@ -134,13 +139,26 @@ const saysMore = (reading: Reading): boolean =>
   says(reading, /(?:another|extra|found) \S*<weight>|<weight> (?:more|extra)(?: |$)/);
 const weightOf = (before: Draft): number => before.have?.[0]?.grams ?? before.total_g ?? 0;
 
+const tellsStock =
+  /(?:^| )(?:i (?:only |just )?(?:have|got)|ive|we have|weve|got|theres|there (?:is|are)|found|in the (?:bowl|jar|house)|another|extra)(?: |$)/;
+
+/** Less than such a part of what there was is no weight that takes its place. */
+const leastShare = 15;
+
 function replaced(before: Draft, value: number): Draft {
-  if (before.whites_count !== undefined) return { whites_count: value };
-  if (before.have?.[0]) return { have: [{ ...before.have[0], grams: value }] };
+  if (before.whites_count !== undefined)
+    return value > mostCounted ? { have: [{ name: "whites", grams: value }] } : { whites_count: value };
+  const [only] = before.have ?? [];
+  // "make it 3", behind 145 g of whites: three of them; of anything else it is asked
+  if (only && value < only.grams / leastShare)
+    return only.name === "whites" && Number.isInteger(value)
+      ? { have: [{ ...only, grams: value * white_g }] }
+      : { have: [], unsized: true };
+  if (only) return { have: [{ ...only, grams: value }] };
   if (before.total_g !== undefined) return { total_g: value };
   if (before.macarons !== undefined) return { macarons: value };
   if (before.shells !== undefined) return { shells: value };
-  return before.factor !== undefined ? { factor: value } : {};
+  return before.factor !== undefined && value <= mostCounted ? { factor: value } : {};
 }
 
 /** "it", "the other weights": what lies on the table is one of them. */

@@ -4,7 +4,7 @@ import { says } from "../lib/find.ts";
 import { each_g, merged, mostCounted, nameOf, readLines } from "../lib/lines.ts";
 import { currencySaid } from "../lib/money.ts";
 import { inBase, unitRow } from "../lib/units.ts";
-import { notNames, partly, wholly } from "./moves.ts";
+import { notNames, partly, takes, wholly } from "./moves.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
 type Draft = Partial<ShelfInputs>;
@@ -70,6 +70,8 @@ export function entriesOf(
   const isAll =
     !says(reading, partly) &&
     !reading.amounts.some((each) => each.dim === "number" && !each.fraction) &&
+    // "and the sugar", behind 260 g of the flour: how much of it isn't said
+    !(before?.entries?.[0]?.grams !== undefined && !takes.test(reading.mask) && !says(reading, wholly)) &&
     (names.length > 0 || says(reading, wholly));
   const all = does === "use" && isAll ? { part: 1 } : {};
   const share = reading.amounts.find((each) => each.dim === "percent");

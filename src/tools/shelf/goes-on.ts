@@ -1,4 +1,5 @@
 /** What goes on about the shelf, right behind an answer of its own. */
+import { takesBack } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 import { takingWord } from "./moves.ts";
 
@@ -8,10 +9,12 @@ const asksNothing = "(?! .*(?:(?:^| )(?:how|what|whats|enough|too|which|if)(?: |
 const of = "(?:of )?(?:(?:the|my|that) )?";
 
 export const shelfGoesOn = cues(
-  [14, "^(?:(?:oh|no|nope|sorry|actually|wait|i meant|its|it is) )+{percent}(?: [.])?$"],
+  [14, `^${takesBack}(?:its |it is )?{percent}(?: [.])?$`],
   [
     14,
-    "^(?:(?:oh|no|nope|sorry|actually|wait|hang on|oops|it says|i misread) )+(?:(?:its|it is|it was|it says|make it|make that|that is) )*(?:{percent}|{number}|{number} to {number})(?: [.])?$",
+    `^(?:${takesBack}|(?:it says|i misread) )(?:(?:its|it is|it was|it says|i misread|make it|make that|that is) )*(?:{percent}|{number}|{number} to {number})(?: [.])?$`,
+    // "and half of the sugar too", behind half of the flour
+    `^(?:(?:and|also|plus|then|oh) )*{fraction} (?:of )?${of}{ingredient}(?: (?:too|as well|also))*(?: [.!])?$`,
     // "take it off", "put it there", where it was asked which way it went
     "^(?:(?:i|it|was|is|no|yes|its|thats|that is) )*(?:put|take|took|taken|used|add|added)(?: (?:it|that|them))?(?: (?:off|out|away|there|on|to|from))*(?: (?:the|my) (?:shelf|pantry|stock))?$",
     "^(?:(?:yes|no|its|thats|that is|it is) )*all (?:there is|i have|thats left|of it)$",

@@ -1,4 +1,5 @@
 /** The words by which stock comes, goes or is counted. One list each: cues and reading go by the same. */
+import { opening, takingBack } from "../../../data/words/openers.ts";
 
 /** Verbs of taking out, however it went: used, given away, spilled, eaten, sold. */
 export const takingWord = `(?:${[
@@ -69,8 +70,9 @@ export const counts = new RegExp(
 );
 
 /** "no hang on 150", "make that 120", "it was 30", "i meant 5": in the place of the number before. */
-export const corrects =
-  /^(?:(?:oh|ah|wait|hang on|hold on|er|hmm?|,) )*(?:no|nope|sorry|actually|wait|hang on|i mean|i meant?|oops|rather|correction|my (?:mistake|bad)|i was wrong|make (?:that|it)|should (?:be|have been)|(?:it|that) (?:was|is|should be)|its|thats)(?= |$)|(?:^| )(?:actually|sorry|i mean|i meant|rather)$/;
+export const corrects = new RegExp(
+  `^${opening}(?:${takingBack}|i was wrong|make (?:that|it)|should (?:be|have been)|(?:it|that) (?:was|is|should be)|its|thats)(?= |$)|(?:^| )(?:actually|sorry|i mean|i meant|rather)$`,
+);
 
 /** "put 100 g in the cake": a bowl or a cake is no place of hers. */
 export const putElsewhere =

@@ -32,10 +32,12 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     says(reading, /^(?:please |pls |ok |and )*(?:forget|remove|delete|drop|take .* off)/)
   )
     return "forget";
-  const asks = says(
-    reading,
-    /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
-  );
+  const asks =
+    (measured.length === 0 && says(reading, nameAsked)) ||
+    says(
+      reading,
+      /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+    );
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||
     says(reading, /(?:costs?|cost me|paid|price) \S*<number|<number> (?:per|a|the) \S*<unit=(?:kg|g|lb|oz)/);
@@ -66,6 +68,10 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     return "list";
   return told(reading, before, measured);
 }
+
+/** "almond flour?", "what about the sugar": how much there is of it, whatever was done before. */
+const nameAsked =
+  /^(?:(?:and|so|ok|then|now|the|my|any) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now|left))* \?$|^(?:(?:and|so|ok|then) )*(?:what|how) about (?:(?:the|my) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now))*(?: \?)?$/;
 
 /** What a verb or a count says of it. */
 function moves(reading: Reading, before: Draft | undefined, measured: readonly Amount[]): Does | undefined {
@@ -118,6 +124,9 @@ function told(reading: Reading, before: Draft | undefined, measured: readonly Am
     /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/.test(mask)
   )
     return "use";
+  // "and 260 g of the almond flour too", behind what was used: used as well
+  if (own === "use" && isAdd && isBareList(mask.replace(asWell, " ")) && reading.amounts.length > 0)
+    return "use";
   if (!isAdd && counts.test(mask)) return isStored || measured.length === 0 ? "set" : "unsure";
   if (!isAdd && goesOn && corrects.test(mask)) return own;
   if (/(?:^| )(?:correct|should be|change|set .* to|left)(?: |$)/.test(mask) && !isAdd) return "set";
@@ -131,6 +140,9 @@ function told(reading: Reading, before: Draft | undefined, measured: readonly Am
   if (isBareList(mask) && isOfShelf) return goesOn ? likeBefore(reading, before) : "add";
   return ofShelf.test(mask) ? "add" : "unsure";
 }
+
+/** Words of putting there that only say "as well". */
+const asWell = /(?:^| )(?:also|too|as well|plus|another|extra)(?= |$)/g;
 
 /** Things with one bare number each, and no weight. */
 const isPriceList = ({ amounts, things }: Reading): boolean =>

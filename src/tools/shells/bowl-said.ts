@@ -19,6 +19,8 @@ function partNamed({ reading, memory }: ShellsTurn) {
   return others.length === 0 && reading.amounts.length === 0 ? only : undefined;
 }
 
+const bowlBySize =
+  /(?:from|out of|in|with|for) the (small\S*|little|lesser|big\S*|large\S*)(?: (?:one|batch|lot|recipe)\S*| \S*<(?:count=(?:bowls|batches)|base=batter)>)?(?: \?)?$/;
 const traysForPart =
   /<count=trays\S* (?:(?:do|will|would|i|need|needed) )*for (?:the |my )?\S*<(?:[^>]*,)?(?:color|taste)=/;
 
@@ -67,4 +69,20 @@ export const ofEach = ofBatter(({ reading, memory: { table } }) => {
   }));
 });
 
-export const bowlWays: readonly ShellsWay[] = [ofNamed, fromSome, fromAnother];
+/** "35 mm shells from the small one", behind two sizes of a batter: the smaller of the last two, or the larger. */
+const fromSmall = ofBatter(({ reading, memory: { table } }) => {
+  const size = bowlBySize.exec(reading.mask)?.[1];
+  const [one, other] = (table.recent ?? []).filter(({ thing }) => thing === "batter");
+  if (!size || !one || !other || one.grams === other.grams) return undefined;
+  const grams = /small|little|less/.test(size)
+    ? Math.min(one.grams, other.grams)
+    : Math.max(one.grams, other.grams);
+  const want = wantSaid(reading) ?? (says(reading, /<count=trays>/) ? "trays" : undefined);
+  return {
+    batter_g: grams,
+    ...sized(diameter(reading) ?? table.diameter_mm),
+    ...(want ? { want } : {}),
+  };
+});
+
+export const bowlWays: readonly ShellsWay[] = [ofNamed, fromSome, fromSmall, fromAnother];

@@ -1,6 +1,11 @@
 /** The signs of a shells question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
 import { spares } from "../lib/spares.ts";
+import { comesTo } from "./want-said.ts";
+
+/** "trays if theyre 30 mm", "how many sheets at 45", of an order or a bowl that was spoken of. */
+const traysAtSize =
+  "^(?:(?:and|so|ok|then|now|how many|what about|how about) )*{count=trays} (?:(?:then|now) )?(?:if|at|with|of|in|when|for) (?:(?:\\S+ ){0,4}{length}|{number})(?: (?:then|now|instead|wide|ones|shells?<count=shells>))*(?: [?])?$";
 
 export const shellsCues = cues(
   [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
@@ -25,6 +30,16 @@ export const shellsCues = cues(
     "{ingredient=egg} (?:are |of |at |weigh )?{weight}(?: each| apiece| a piece| whole)? .. how many .. {weight} (?:of )?{ingredient=whites}",
   ],
   [8, "^(?:(?:and|so|ok) )*(?:thats|that is|is that) how many {ingredient=(whites|egg)}(?: [?])?$"],
+  [
+    8,
+    "^(?:(?:and|so|ok|then|now) )*{count=trays} (?:needed )?(?:for|with|from|out of) (?:(?:the|my|those|these|all|just|only) )*(?:{number}|{weight}) (?:of )?(?:the )?(?:{ingredient=(whites|egg)}|{base=batter})",
+  ],
+  [
+    8,
+    "^(?:(?:and|so|ok|how many|what about|how about) )*(?:{length} )?{count=(macarons|shells|trays)} (?:from|out of|with|for) the (?:small|smaller|little|big|bigger|large|larger)(?: (?:one|batch|lot|recipe)| {count=(bowls|batches)}| {base=batter})?(?: [?])?$",
+  ],
+  // half the bowl is another bowl, whose size is asked next
+  [-3, "^(?:(?:and|so|ok|now|or|just|make) )*{fraction} as much {base=batter}(?: [?])?$"],
   [-9, "topping"],
   [
     9,
@@ -197,9 +212,13 @@ export const shellsGoesOn = cues([
   // "and 12s", of boxes
   "^(?:(?:and|or|what about|how about) )*(?:boxes of |in )?\\d+_?s<time>(?: [?])?$",
   "^(?:(?:and|or|what about|how about|in) )*{count=boxes} of {number}(?: [?])?$",
+  comesTo,
+  traysAtSize,
 ]);
 
 export const shellsAfter = {
+  // "whats that in macs", of the recipe that was scaled
+  scale: cues([14, comesTo, traysAtSize]),
   day: cues([
     14,
     "^(?:(?:and|so|ok|how much|weight of|the) )*{base=batter} (?:for (?:it|that|them|those|this|(?:the|those|these|all) {number})|(?:do i need|is that|is it))(?: then)?(?: [?])?$",

@@ -14,7 +14,7 @@ import { lostOf, lostSome } from "./lost-said.ts";
 import { isUsualSize, severalSizes, sizeAt } from "./sizes-said.ts";
 import { onTraySaid } from "./tray-said.ts";
 import { type Draft, ofBatter, type ShellsTurn, type ShellsWay, shellsTurn, sized } from "./turn.ts";
-import { wantSaid } from "./want-said.ts";
+import { asksTraysAnew, wantSaid } from "./want-said.ts";
 
 /** "eggs of 55 g each, how many for 120 g whites": what an egg weighs in its shell says nothing of its white. */
 const eggsForWhites: ShellsWay = ({ reading }) => {
@@ -47,14 +47,26 @@ const onThatTray: ShellsWay = ({ reading, memory }) =>
     ? { want: "tray", ...sized(diameter(reading)) }
     : undefined;
 
+/** "macs at 45 mm", of a bowl of batter. */
+const sizeAnew =
+  /^(?:(?:and|so|ok|then) )*\S*<count=(macarons|shells)> (?:at|if|with|of|in) (?:\S+ ){0,4}?\S*<(?:length|number)>(?: \?)?$/;
+
 /** "batter for 24 macarons at 40 mm": what is known, with whatever is said beside it or stood there before. */
 const sizing: Way<ShellsTurn, Draft> = (turn) => {
   const { reading, memory, before } = turn;
   const known = knownSaid(turn);
   const again = sizeAgain(reading, before?.diameter_mm);
-  const size = diameter(reading) ?? sizeAt(reading) ?? again ?? thatSize(reading, memory);
+  const at = sizeAt(reading, before);
+  const size = diameter(reading) ?? at ?? again ?? thatSize(reading, memory);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
-  const want = wantSaid(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
+  const asked = wantSaid(reading) ?? (shells && lostOf(reading, shells) > 0 ? "macarons" : undefined);
+  const order = before ?? memory.table;
+  const inBowl = before ? before.batter_g !== undefined : memory.table.mass?.thing === "batter";
+  const isOrder = order.macarons !== undefined || order.shells !== undefined || inBowl;
+  const made = inBowl ? sizeAnew.exec(reading.mask)?.[1] : undefined;
+  // "trays at 45" wants how many of them it takes
+  const isTrays = isOrder && (asked ?? "tray") === "tray" && asksTraysAnew(reading);
+  const want = made ? (made as "macarons" | "shells") : isTrays ? ("trays" as const) : asked;
   const isBatter = reading.amounts.some((each) => each.of?.base === "batter");
   const on_tray = onTraySaid(reading);
   // "48 macarons, half raspberry half pistachio"
@@ -71,7 +83,7 @@ const sizing: Way<ShellsTurn, Draft> = (turn) => {
     ...(shares ? { shares } : {}),
     ...sparesSaid(reading, before?.macarons),
   };
-  if (Object.keys(known).length > 0 || again !== undefined) return draft;
+  if (Object.keys(known).length > 0 || again !== undefined || (at !== undefined && before)) return draft;
   if (draft.spare_percent !== undefined && before?.macarons !== undefined) return draft;
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };

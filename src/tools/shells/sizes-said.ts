@@ -9,9 +9,13 @@ import { wantSaid } from "./want-said.ts";
 const [least_mm, most_mm] = [20, 80];
 
 /** "612 g batter, how many macs at 35": mm, where a weight or a count was said too. */
-export function sizeAt(reading: Reading): number | undefined {
+export function sizeAt(reading: Reading, before?: Draft): number | undefined {
   const at = bareNumbers(reading).find((each) => / at $/.test(reading.text.slice(0, each.at[0])));
-  const others = reading.amounts.some((each) => each !== at && (each.dim === "weight" || each.of?.count));
+  // "how many trays at 45", of an order that was spoken of
+  const isOrder = [before?.macarons, before?.shells, before?.batter_g].some((each) => each !== undefined);
+  const others =
+    (isOrder && reading.amounts.length === 1 && says(reading, /<count=(?:trays|shells)/)) ||
+    reading.amounts.some((each) => each !== at && (each.dim === "weight" || each.of?.count));
   return at && others && at.value >= least_mm && at.value <= most_mm ? at.value : undefined;
 }
 

@@ -6,6 +6,15 @@ import { onTraySaid } from "./tray-said.ts";
 
 type Want = NonNullable<ShellsInputs["want"]>;
 
+/** "whats that in macs", "in trays?": nothing but what it comes to, in what is counted. Behind an answer only. */
+export const comesTo =
+  "^(?:(?:and|so|ok|then|now|how|many|much|whats|what|thats|is|are|does|do|would|will|be|make|makes|come|comes|work|works|out|to|it|that|this|these|those|all|of|i|we|me|us|get|give|gives) )*(?:in|as) (?:finished |filled )?\\S*<count=(?:macarons|shells|trays)>(?: (?:out of|from) (?:it|that|this|all that))?(?: (?:then|please|pls))?(?: [?])?$";
+const comesToWhat = /(?:in|as) (?:finished |filled )?\S*<count=(macarons|shells|trays)>[^<]*$/;
+
+/** "35 mm shells from the small one", "macarons out of it": what a bowl gives. */
+const outOfBowl =
+  /^(?:(?:and|so|ok|then|how about|what about) )*(?:\S*<(?:length|diameter)[^>]*> )?\S*<count=(macarons|shells)> (?:from|out of) (?:it|that|this|the|my|those|these)(?: |$)/;
+
 interface Asked {
   reading: Reading;
   /** The thing behind "how many": `trays<count=trays>`. */
@@ -16,7 +25,7 @@ interface Asked {
 const howMany =
   /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/;
 const traysFirst =
-  /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>)/;
+  /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>| (?:with|from|out of) (?:(?:the|my|those|these|all|just|only) )*(?:\S*<|(?:it|that|this|them)(?: \?)?$))/;
 const afterBaking =
   /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/;
 const onOneTray =
@@ -56,6 +65,10 @@ const wants: readonly (readonly [Want, (asked: Asked) => boolean])[] = [
 ];
 
 export function wantSaid(reading: Reading): Want | undefined {
+  const counted = new RegExp(comesTo).test(reading.mask)
+    ? comesToWhat.exec(reading.mask)?.[1]
+    : outOfBowl.exec(reading.mask)?.[1];
+  if (counted) return counted as Want;
   const asked: Asked = {
     reading,
     what: howMany.exec(reading.mask)?.[1] ?? "",
@@ -63,3 +76,8 @@ export function wantSaid(reading: Reading): Want | undefined {
   };
   return wants.find(([, isAsked]) => isAsked(asked))?.[0];
 }
+
+/** "trays if theyre 30 mm", behind an order: how many of them it takes then, where alone it would be what one holds. */
+export const asksTraysAnew = (reading: Reading): boolean =>
+  reading.things.some(({ count, text }) => count === "trays" && text.endsWith("s")) &&
+  !says(reading, onOneTray);

@@ -164,6 +164,64 @@ const bowlsIn = ({ reading, numbers }: Said): Amount[] => {
   return ratio.length > 1 ? ratio : numbers.filter((each) => each.of?.count === "bowls");
 };
 
+/** "in 4 equal bowls, in one bowl comes matcha", "into 3 bowls, 2 bowls pink": some of them, and no parts beside them. */
+export function someOfThem({ reading, numbers, named, rest }: Said): Draft | undefined {
+  const isInto = ({ at }: Amount) =>
+    /\b(?:in|into|between|among|over) (?:about )?$/.test(reading.text.slice(0, at[0]));
+  const ways = numbers.find((each) => isInto(each) && (!each.of || each.of.count === "bowls"));
+  // "into five parts three parts and two parts" is a ratio
+  const some = numbers.filter(
+    (each) =>
+      each !== ways &&
+      each.of?.count === "bowls" &&
+      !/^ (?:equal )?pa?rts?\b/.test(reading.text.slice(each.at[1])),
+  );
+  const taken = some.reduce((sum, each) => sum + each.value, 0);
+  if (!ways || some.length === 0 || taken > ways.value || ways.value < 2) return undefined;
+  const left = ways.value - taken;
+  if (![...some, ways].every((each) => Number.isInteger(each.value)) || ways.value > mostBowls)
+    return undefined;
+  const others = rest.rest
+    ? [{ size: left, name: rest.rest }]
+    : Array.from({ length: left }, () => ({ size: 1 }));
+  return {
+    parts: [...some.map((each) => shareOf(each.value, named(each))), ...(left > 0 ? others : [])],
+  };
+}
+
+/** Nobody sets out more. */
+const mostBowls = 20;
+
+const one = "one\\S*(?: of (?:them|those|these)| bowl\\S*| part)?";
+const verbs =
+  "(?:(?:i|want|wanna|ill|make|comes|come|goes|go|gets|is|with|should|will|to|be|has|have|for|in|into|only|just) )*";
+const hue = "([^ <]+)<[^ >]*(?:taste|color)=[^ >]*>";
+const oneNamed = new RegExp(
+  `(?:^| )${one} ${verbs}${hue}|${hue} ${verbs}(?:in|into|for) (?:just |only )?${one}(?= |$)`,
+  "g",
+);
+
+/** "split it 4 ways, one of them matcha": named, so that what goes into it can be asked for. */
+export function oneOfEqual({ reading, numbers, rest }: Said): Draft | undefined {
+  const [ways, ...more] = numbers;
+  const hues = reading.things.filter((each) => (each.color || each.taste) && !each.base);
+  const names = [...reading.mask.matchAll(oneNamed)].map((each) =>
+    (each[1] ?? each[2] ?? "").replaceAll("_", " "),
+  );
+  const isPlain = more.every((each) => each.value === 1 && !each.of) && rest.rest === undefined;
+  if (!ways || !isPlain || !Number.isInteger(ways.value) || ways.value < 2 || ways.value > mostBowls)
+    return undefined;
+  if (names.length === 0 || names.length !== hues.length || names.length >= ways.value) return undefined;
+  if (
+    !/\b(?:in|into|between|among|over) $|^$/.test(reading.text.slice(0, ways.at[0])) &&
+    !/^ (?:equal )?(?:ways|bowls)\b/.test(reading.text.slice(ways.at[1]))
+  )
+    return undefined;
+  return {
+    parts: Array.from({ length: ways.value }, (_, at) => shareOf(1, names[at])),
+  };
+}
+
 /** "2 to 1", "3 : 2 : 1, the big part pink". */
 export function byRatio(said: Said): Draft | undefined {
   const { reading, named, before } = said;

@@ -1,4 +1,5 @@
 /** The signs of a split question, of one that goes on from it, and of one behind another answer. */
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 
 export const splitCues = cues(
@@ -9,7 +10,7 @@ export const splitCues = cues(
   ],
   [
     8,
-    "^(?:(?:and|so|no|or|ok|make it|in|into|actually|what about) )*{number} ways\\S*(?: instead| then| please| now)?(?: [?])?$",
+    `^${opening}(?:(?:or|make it|in|into|what about) )*{number} ways\\S*(?: instead| then| please| now)?(?: [?])?$`,
   ],
   [
     -9,
@@ -32,6 +33,11 @@ export const splitCues = cues(
   [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],
   [-3, "{base} .. {dose}"],
   [-6, "(?:in|into) \\S*one\\S* {count=bowls}"],
+  // "420 g buttercream, 4 bowls. in one of them i want matcha": the bowl isn't flavored whole
+  [
+    9,
+    "{weight} (?:of )?{base} (?:[,.:] )?{number} (?:even |equal |same )?{count=bowls} .. (?:in|into) (?:just |only )?one\\S* of (?:them|those|these)",
+  ],
   [5, "(?:one|another) more {dose=color}"],
   [8, "back to {number} (?:equal )?{count=bowls}"],
   [

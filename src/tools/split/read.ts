@@ -13,10 +13,12 @@ import {
   halves,
   inOrder,
   inTwo,
+  oneOfEqual,
   onlyShareChanged,
   partChanged,
   percents,
   related,
+  someOfThem,
 } from "./by-share.ts";
 import { changedWeight, grown, heavyParts, listedWeights, othersEqual, portions } from "./by-weight.ts";
 import { type Draft, saidOf } from "./said.ts";
@@ -37,9 +39,11 @@ const ways = [
   heavyParts,
   fractions,
   inTwo,
+  someOfThem,
   byCount,
   byParts,
   byRatio,
+  oneOfEqual,
   equally,
 ];
 

@@ -1,7 +1,42 @@
 /** The signs of a timer question, of one that goes on from it, and of one behind another answer. */
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 
+/** "tell me", "give me a shout": who is to be told at a moment. */
+const telling =
+  "(?:(?:tell|shout|warn|ring|ping|buzz|beep|call|wake|poke|nudge|alert|remind|let|lemme|say|holler|yell)(?: (?:me|us|know|at me|to me|out))*|give (?:me|us) an? (?:shout|nudge|ping|ring|call|beep|buzz|yell|holler|bell))";
+/** What keeps for a while: asked how long, and no timer. */
+const food = "(?:macaron|\\bmacs\\b|filled|fridge|freezer|counter|leftover)";
+const howLong = "how (?:long|much time|much longer|many min\\S*|many minutes)";
+
 export const timerCues = cues(
+  [
+    9,
+    // "tell me when it is ten to eleven", "shout when 20 minutes are up"
+    `${telling} (?:when|once|as soon as|after) (?:(?:it|its|the|clock|time|is|gets?|hits?|reaches|says|reads|shows|strikes|turns|comes|to|has|been|at|about|around|nearly|only|just|gone) )*{when}`,
+    `${telling} (?:when|once|as soon as|after) (?:(?:it|its|the|has|have|been|another) )*{time} (?:is|are|has|have|up|over|passed|gone|done|by|elapsed)`,
+    `${telling} (?:when|once|as soon as|after) (?:its|it has|it is|theres|there have) (?:been |gone )?{time}(?: [?])?$`,
+  ],
+  // "how long do i have on the syrup", and not out of the fridge
+  [
+    9,
+    `^${opening}${howLong} (?:do|did|have|will) (?:i|we) (?:(?:still|got|have|left) )*on (?!.*${food}|(?:the |a )?(?:side|table|bench|worktop|stand|stall|market|shelf|road|way|bus|train|display|diet))(?:the |my |that )?\\S+(?: \\S+)?(?: (?:still|left|now|then|timer|one))*(?: [?])?$`,
+    `^(?!.*${food}).*(?:needs?|has|have|got|takes?|wants?|is|gets?) (?:still )?${howLong} (?:still|left|more|yet|longer|to go)(?: (?:now|then))*(?: [?])?$`,
+    `^(?!.*${food}).*still (?:needs?|has|have|got|takes?|wants?) ${howLong}(?: [?])?$`,
+    `^${opening}(?!.*${food})${howLong} (?:does|do|has|have|will|is) (?:the |my )?\\S+(?: \\S+)? (?:still (?:need|have|got|take|got left)|(?:need|have|got|take) (?:still|yet))(?: [?])?$`,
+    `^${opening}${howLong} still (?:on|for|with) (?!.*${food})(?:the |my )?\\S+(?: \\S+)?(?: [?])?$`,
+  ],
+  // "one more of 50 min for the ganache"
+  [
+    7,
+    "(?:^|and |then |also )(?:one|another|a second|a third)(?: more| other| extra| new)?(?: timer| one| alarm)? (?:of|at) {time}",
+    `^${opening}(?:put|stick\\S*|pop|add|slap|whack|bung|chuck|tack|throw) (?:the |those |these |another )?(?:{number}|{time}) (?:(?:more|extra|minutes|min|mins) )*(?:on )?(?:again$|back)(?: again| please| (?:on|to|onto)(?! (?:the |a |my )?(?:shelf|rack|tray|mat|table|list|scales?))|$)`,
+  ],
+  // "call it 160": a number is no name
+  [
+    -9,
+    `^${opening}(?:(?:lets|just|we can|you can|better) )*(?:call|name) (?:it|that|this) (?:(?:an?|about|around|even|roughly|just|round) )*(?:{number}|{weight}|{percent}|{temperature}|{length}|{volume}|{money})(?: (?:then|please|pls|flat|instead|grams|g|and be done))*$`,
+  ],
   // told of what stood out of the fridge
   [
     -12,
@@ -65,7 +100,7 @@ export const timerCues = cues(
     "how (?:many|much) \\S+ (?:still|left|more) (?:for|on)",
     "\\S*<step\\S* [+-] {time}",
     "(?:take|knock|cut) {time} (?:off|away)",
-    "^(?:(?:actually|no|oh|ok) )*make (?:that|the|this) .. timer {time}",
+    `^${opening}make (?:that|the|this) .. timer {time}`,
   ],
   [
     5,
@@ -198,12 +233,33 @@ export const timerCues = cues(
     "{time} in {unit}",
     "how many {unit}",
   ],
-  [-6, "(?:remind|tell) me (?:what|how|which|when|why|where|who)"],
+  [
+    -6,
+    "(?:remind|tell) me (?:what|how|which|when(?! (?:(?:it|its|the|clock|time|is|has|been|hits|gets|to|says) )*\\S*<(?:when|time))|why|where|who)",
+  ],
   [-2, "{temperature}", "my .. (?:time|oven) (?:is|to)", "{percent}"],
 );
 
 /** "tray 2 as well now", "correction 20 min", behind a timer that was set. */
 export const timerGoesOn = cues(
+  // "what else is going", "anything still on", "whats left then"
+  [
+    12,
+    `^${opening}(?:(?:what|whats)(?: else)?|(?:anything|any) (?:else|others?)|anything|which (?:ones?|others?)) (?:(?:is|are|s|do i have|have i got|i have|ive got|have we got|there|still|left|else|now) )*(?:going|running|on|ticking|counting|left|set|there|active|to ring)(?: (?:still|now|then|at the moment|right now))*(?: [?])?$`,
+    `^${opening}(?:the|any) (?:others?|rest|other (?:ones?|timers?))(?: [?])?$`,
+  ],
+  // "call it 20", "how long do i have for the syrup", "syrup, how much longer", "time on the oven"
+  [
+    14,
+    `^${opening}(?:(?:lets|just|we can|you can|better) )*(?:call|name) (?:it|that|this) (?:(?:an?|about|around|even|roughly|just) )*(?:{number}|{time})(?: (?:min|mins|minutes|then|instead|please|pls))*$`,
+  ],
+  [
+    9,
+    `^${opening}${howLong} (?:do|have|did|will) (?:i|we) (?:(?:still|got|have|left) )*(?:for|with|on) (?!.*${food})(?:the |my |that )?\\S+(?: \\S+)?(?: (?:still|left|now|then|timer|one))*(?: [?])?$`,
+    `^${opening}how (?:much|long) (?:has|have|does|do) (?:the |my )?(?!.*${food})\\S+(?: \\S+)? (?:got|have)(?: (?:left|still|now))*(?: [?])?$`,
+    `^${opening}(?:the )?(?:time|minutes)(?: left)? (?:on|for) (?:the |my )?\\S+(?: \\S+)?(?: [?])?$`,
+    `^${opening}(?!.*${food})(?:the |my )?(?:\\S+ ){1,3}(?:(?:needs?|has|have|got|takes?|wants?|still) )*${howLong} (?:still|left|more|yet|longer|to go)(?: (?:now|then))*(?: [?])?$`,
+  ],
   [12, "^(?:(?:and|now|ok) )*{count=trays} {number} (?:as well|too|also)(?: now)?$"],
   [
     14,

@@ -1,4 +1,5 @@
 /** "it should be 20 min", "20 not 30", "no, 12": another length for a timer that was set before. */
+import { opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory } from "../contract/index.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { timeOf } from "./set.ts";
@@ -8,8 +9,7 @@ type Draft = Partial<TimerInputs>;
 
 const ought =
   /(?:^| )(?:should|shouldve|shoulda|ought to|(?:was|is|were|its|thats) (?:supposed|meant) to|needs? to|has to|must)(?: only)? (?:be|have been|been|say|read|run|last)(?: |$)/;
-const opens =
-  /^(?:(?:oops|oh|no|nope|sorry|wait|hmm|ah|um|so|ok|,) )*(?:no|nope|nah|sorry|actually|oops|wait|i mean|i meant|i said|i wanted|wanted|correction|wrong|my mistake|my bad)(?: |$)/;
+const opens = new RegExp(`^${opening}(?:${takingBack}|i said|i wanted|wanted|wrong)(?: |$)`);
 const ends = /(?: |^)(?:i mean|i meant|instead|sorry|actually|rather)(?: please| pls)?$/;
 /** A word of the order itself: then the sentence is no correction. */
 const anew =

@@ -1,7 +1,10 @@
 /** Reads what is asked of the timers: which order, which timer, how long or until when. */
+import { smallNumbers } from "../../../data/words/numbers.ts";
+import { opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
+import { calls, drops, fewer, isChange, isNew, pushes, putsBack } from "./changes.ts";
 import { fillOpen } from "./filled.ts";
 import { matching, unnamed } from "./find.ts";
 import { heard } from "./heard.ts";
@@ -11,7 +14,7 @@ import { named, putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
 import type { TimerInputs } from "./timer.ts";
-import { begunAgo, heatOrMinutes, inFront, ofPast, otherOne, overNow } from "./told.ts";
+import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow } from "./told.ts";
 
 type Draft = Partial<TimerInputs>;
 
@@ -24,22 +27,17 @@ const renames = new RegExp(
 const restarts = new RegExp(
   `^${leads}(?:restart|reset)(?: |$)|start .*(?: over| from the (?:top|start|beginning))(?: |$)`,
 );
-const fewer =
-  /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|reduce|shorten|drop|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
-const isChange =
-  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|lengthen|shorten|reduce|increase|snooze|plus) |^(?:(?:and|the|ok|now) )*(?:(?!timers?|alarms?|set|start)[a-z0-9]+(?:<\S*>)? ){0,2}minus[ _]\S*<|(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
-const isNew =
-  /(?:^| )(?:a|an|another|new|\S*<time[^ ]*) (?:\S+ )?(?:timers?|alarm|reminder|one)(?: |$)|(?:set|start|begin|run) (?:a|an|another|me)(?: |$)|give me |(?:remind|ping|nudge|wake|buzz|tell) me/;
-const corrects =
-  /^(?:(?:oops|no|nope|sorry|actually|wait|oh|hmm|um|ah) )*(?:no|nope|sorry|actually|wait|i meant|i mean|make (?:it|that|the \S+|timer \S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)/;
+const corrects = new RegExp(
+  `^${opening}(?:${takingBack}|make (?:it|that|the \\S+|timer \\S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)`,
+);
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
-  /what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+  /^(?:(?:and|the|ok|so) )*(?:time|minutes) (?:on|for) (?:the |my )?\S+(?: \S+)?(?: \?)?$|what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const asksClock =
-  /^(?:(?:and|so|ok) )*(?:what time|whats the time|what is the time|when|what hour) (?:will (?:it|that) be|is it|is(?= (?:in )?\S*<time>)|would (?:it|that) be)(?: (?:in|after) \S*<time>| \S*<time>| then| now)*(?: \?)?$/;
+  /^(?:(?:and|so|ok) )*(?:what time|whats the time|what is the time|when|what hour) (?:will (?:it|that) be|is it|is(?= (?:in )?\S*<time>)|would (?:it|that) be)(?: (?:in|after|when|once) \S*<time>| \S*<time>| (?:is|are|have) (?:over|up|gone|passed)| then| now)*(?: \?)?$/;
 const hasBeen =
   /^(?:(?:ok|and|so|well|hm|but) )*(?:its|it is|theyre|they are|still) (?:still |not |too )(?:\S+ ){1,3}after \S*<time>$|^(?:(?:ok|and|so|well|hm) )*(?:its|it has|thats|theyve|they have|theyre) been (?:in (?:there )?(?:for )?|about |over )*\S*<time>/;
 const asksAll =
@@ -58,16 +56,30 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   // "its been 10 mins": told, and no length of a new one
   if (hasBeen.test(mask)) return { do: "left", ...pointer };
   const told =
-    overNow(some, memory) ?? otherOne(mask, memory) ?? begunAgo(some, memory) ?? ofPast(some, memory);
+    overNow(some, memory) ??
+    nameAlone(some, memory) ??
+    otherOne(mask, memory) ??
+    begunAgo(some, memory) ??
+    ofPast(some, memory);
   if (told) return told;
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
+  const pushed = memory.last?.tool === "timer" ? pushes.exec(mask)?.[1] : undefined;
+  const by = pushed === undefined ? undefined : (smallNumbers[pushed] ?? Number(pushed));
+  if (by) return { do: "add", more_min: by, ...(pointer.name ? {} : pointer), ...ofName(some, memory) };
+  // "call it 20", behind a timer: no name
+  if (calls.test(mask) && memory.last?.tool === "timer") {
+    const length = timeOf(some, true);
+    if (length?.for_min !== undefined) return { do: "move", for_min: length.for_min, ...remembered(memory) };
+  }
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
   // "how long have we left, dear?": nobody's name
   if (
     !time &&
-    /how (?:long|much time|many minutes) have (?:we|i|you) (?:still |got |still got )?left\b/.test(mask)
+    /how (?:long|much time|many minutes) have (?:we|i|you) (?:still |got |still got )?left\b(?! (?:on|for|with|till|until) )/.test(
+      mask,
+    )
   )
     return { do: "left", ...(memory.follows ? remembered(memory) : {}) };
   // "how much time is missing for the ganache"
@@ -80,7 +92,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const shaved = some.find(
     (each, at) =>
       each.amount?.dim === "number" &&
-      ["take", "knock", "shave", "cut", "add", "put"].includes(some[at - 1]?.text ?? ""),
+      /^(?:take|knock|shave|cut|add|put|drop|lop|trim|shed|dock|stick)$/.test(some[at - 1]?.text ?? ""),
   );
   const amount = (
     shaved ??
@@ -105,7 +117,19 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       pointer.name,
       memory.names.timers.map((label) => ({ label })),
     ).length === 0;
-  if (amount && (isPutOn || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
+  // "put 2 on", behind more or less of it
+  const again =
+    memory.last?.tool === "timer" &&
+    memory.last.inputs.do === "add" &&
+    /(?:^| )(?:put|stick) (?:another )?\S*<(?:number|time)[^ ]* on$/.test(mask);
+  const isDrop = memory.last?.tool === "timer" && drops.test(mask);
+  if (putsBack.test(mask) && amount && !isNew.test(mask.replace(/give me /, "")))
+    return {
+      do: "add",
+      more_min: amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value,
+      ...(several(mask) ?? (pointer.name ? pointer : { ...remembered(memory), ...ofName(some, memory) })),
+    };
+  if (amount && (isPutOn || again || isDrop || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name
@@ -150,8 +174,10 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     /^(?:everything|all(?: of them)?|each|them all)$/.test(pointer.name ?? "")
   )
     return { do: "left" };
-  if (!time && asksLeft.test(mask))
-    return { do: "left", ...(pointer.name || pronoun.test(mask) ? pointer : {}) };
+  if (!time && asksLeft.test(mask)) {
+    const name = pointer.name ?? subjectOf(some, memory) ?? ofName(some, memory).name;
+    return { do: "left", ...(name ? { ...pointer, name } : pronoun.test(mask) ? pointer : {}) };
+  }
   if (
     !time &&
     asksAll.test(mask) &&
@@ -193,6 +219,17 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   }
   return heatOrMinutes(some, memory) ?? readSet(some, memory);
 }
+
+/** "the ganache needs how long still", "syrup, how long": what stands in front of the question. */
+function subjectOf(some: readonly Piece[], { names }: Memory): string | undefined {
+  const how = some.findIndex((each) => each.text === "how");
+  const verb = some.findIndex((each, at) => at < how && asking.test(each.text));
+  const name = how > 0 ? nameFrom(some.slice(0, verb < 0 ? how : verb)) : "";
+  const live = names.timers.map((label) => ({ label }));
+  return name && matching(name, live).length > 0 ? name : undefined;
+}
+
+const asking = /^(?:needs?|has|have|takes?|wants?|gets?|got|still|is|are|,)$/;
 
 /** "move bake to 10:20": the one that is called so. */
 const ofName = (some: readonly Piece[], memory: Memory): Draft => {

@@ -4,6 +4,7 @@ import type { Amount, Memory } from "../contract/index.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
+import { hourOfAlarm, isAlarmsNumber, isOfStep } from "./alarm.ts";
 import { keptSaid } from "./kept-said.ts";
 import { asMinutes, listedTimes, reminderBehind, wasBare } from "./listed.ts";
 import { newName } from "./name.ts";
@@ -16,6 +17,11 @@ const isClock = (piece: Piece | undefined) => piece?.when !== undefined;
 const isJoint = (piece: Piece) => isSign(piece) || ["and", "then", "plus", "also"].includes(piece.text);
 /** "rest timer 40", "45 for the ganache": a number that counts nothing. */
 const isBare = (piece: Piece | undefined) => isNumber(piece) && !piece?.amount?.of;
+/** "put 5 on the ganache": minutes, whatever stands behind them. */
+const isPutOn = (some: readonly Piece[], at: number) =>
+  isNumber(some[at]) &&
+  /^(?:put|set|pop|bung)$/.test(some[at - 1]?.text ?? "") &&
+  some[at + 1]?.text === "on";
 const isNumber = (piece: Piece | undefined) =>
   piece?.amount?.dim === "number" && !piece.amount.fraction && piece.amount.unit === "";
 /** "if I only have 150": something at hand, not minutes. */
@@ -35,7 +41,9 @@ export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
       part,
       parts.length > 1 ||
         (memory.follows && !holds.test(textOf(part))) ||
-        /(?:^| )timer(?: for)? \d|^(?:set|start) |(?:tray|batch|sheet) \S+ .*\d$/.test(textOf(part)),
+        /(?:^| )(?:timer|alarm)(?: for| to)? (?:\d|[a-z]+teen|twenty|thirty|forty|fifty)|^(?:set|start) |^(?:ok |and |now |then )*(?:put|pop|bung) \d+ on |(?:tray|batch|sheet) \S+ .*\d$/.test(
+          textOf(part),
+        ),
     );
     const asked = name || time ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
@@ -47,6 +55,7 @@ export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
       ...(name && !/^many /.test(name) ? { name } : asked ? { name: asked } : {}),
       ...time,
       ...(row && wasBare(heard, part) ? { bare: true } : {}),
+      ...(time?.bare && isAlarmsNumber(part, time.for_min) ? { alarm: true } : {}),
       ...again,
       ...(step ? { step } : {}),
       ...(time?.for_min !== undefined && onceRung.test(textOf(part)) ? { after: true } : {}),
@@ -225,7 +234,7 @@ const isMinutesOf = (some: readonly Piece[], at: number) =>
 export function timeOf(
   some: readonly Piece[],
   bareToo = false,
-): Pick<Draft, "for_min" | "high_min" | "when" | "shift_min" | "bare"> | undefined {
+): Pick<Draft, "for_min" | "high_min" | "when" | "shift_min" | "bare" | "alarm"> | undefined {
   const glued = some.findIndex((_, at) => isMinutesOf(some, at));
   if (glued >= 0)
     return {
@@ -236,6 +245,10 @@ export function timeOf(
   const length = some.find((each, at) => isLength(each) && at !== shift);
   const useClock =
     clock && (!length || (clock.when?.minute !== undefined && waitsForMoment.test(textOf(some))));
+  const hour = useClock ? hourOfAlarm(some, clock) : undefined;
+  // "an alarm for 12 for tray 2": nothing is baked by the clock
+  if (hour !== undefined && isOfStep(some)) return { for_min: hour, bare: true, alarm: true };
+  if (hour !== undefined && clock?.when) return { when: placeless(clock.when), alarm: true };
   if (useClock && clock.when)
     return { when: placeless(clock.when), ...(shift >= 0 ? { shift_min: shifted(some, shift) } : {}) };
   if (length?.amount) return lengthOf(length.amount);
@@ -245,7 +258,8 @@ export function timeOf(
   const behindTimer = first > 0 && isNumber(some[first]) ? some[first] : undefined;
   const isTray = (at: number) => some[at - 1]?.thing?.count === "trays";
   const number = bareToo
-    ? (behindTimer ?? some.find((each, at) => isBare(each) && !isCount(at) && !isTray(at)))
+    ? (behindTimer ??
+      some.find((each, at) => (isBare(each) && !isCount(at) && !isTray(at)) || isPutOn(some, at)))
     : undefined;
   return number?.amount ? { ...lengthOf({ ...number.amount, unit: "min" }), bare: true } : undefined;
 }

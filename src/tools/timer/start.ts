@@ -56,7 +56,8 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
       ? [`${inputs.name} still runs; this one is ${label}`]
       : [];
   const begun = ago_ms > 0 ? [`begun at ${clock(now_ms - ago_ms)}`] : [];
-  const assumed = [...end.assumed, ...(inputs.bare ? ["minutes"] : []), ...begun, ...twin];
+  const taken = inputs.alarm ? takenFor(inputs) : inputs.bare ? ["minutes"] : [];
+  const assumed = [...taken, ...end.assumed, ...begun, ...twin];
   return {
     status: "answered",
     headline: `${lengthText(left_min)}${label === unnamed ? "" : ` on ${label}`}, rings ${friendly(end.due_ms, now_ms)}`,
@@ -74,6 +75,13 @@ export function setTimer(inputs: TimerInputs, world: World, live: readonly Live[
     change: inputs.name ? `the ${label} timer` : `the ${lengthText(left_min)} timer`,
     leaves: { timer: label },
   };
+}
+
+/** "an alarm for 7" rings at an hour, "an alarm for 15" in so many minutes; either could have been meant. */
+function takenFor({ when, for_min = 0 }: TimerInputs): string[] {
+  const number = when?.minute === undefined ? for_min : when.minute / 60;
+  const hour = number > 12 ? `${plain(number)}:00` : `${plain(number)} o'clock`;
+  return [when ? `${hour}, not ${plain(number)} min` : `${plain(number)} min, not ${hour}`];
 }
 
 /** "how long till 4 pm": the time to it, and nothing set. */

@@ -61,6 +61,8 @@ export const inputs = later(() =>
     unclear: z.optional(z.string()),
     /** A bare number was taken for minutes. */
     bare: z.optional(z.boolean()),
+    /** That number was asked of an alarm, which could mean an hour as well. */
+    alarm: z.optional(z.boolean()),
     /** Minutes to add, below zero to take off. */
     more_min: z.optional(minutes),
     /** A moment as said, with minutes before (below zero) or after it. */
@@ -130,6 +132,7 @@ export const timer = tool<TimerInputs>({
       "heat",
       "high_min",
       "bare",
+      "alarm",
       "unclear",
       "more_min",
       "when",

@@ -20,6 +20,13 @@ export function overNow(some: readonly Piece[], { names }: Memory): Draft | unde
   return label ? { do: "stop", name: label } : undefined;
 }
 
+/** "oven?", where a timer of that name runs. */
+export function nameAlone(some: readonly Piece[], { names }: Memory): Draft | undefined {
+  const said = new RegExp(`^${lead}(.+?)(?: (?:now|still|then))? \\?$`).exec(textOf(some))?.[1];
+  const label = said && names.timers.find((each) => each.toLowerCase() === said);
+  return label ? { do: "left", name: label } : undefined;
+}
+
 /** "and the other one": the same of it as of the one before, or how long it has left. */
 export function otherOne(mask: string, memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft) : undefined;
@@ -113,4 +120,4 @@ export function inFront(some: readonly Piece[], memory: Memory): Draft {
 }
 
 const talk =
-  /^(?:and|give|add|put|take|knock|shave|cut|plus|make|another|extra|more|about|just|with|only|for|the|need|needs|extend|shorten|snooze|reduce|increase|push|move|shift|stick|pop|tack|please|now|then|maybe|actually|sorry|yes|yeah|okay|minus|less|bung|chuck|whack|slap|also|lengthen|drop)$/;
+  /^(?:and|give|add|put|take|knock|shave|cut|plus|make|another|extra|more|about|just|with|only|for|the|need|needs|extend|shorten|snooze|reduce|increase|push|move|shift|stick|pop|tack|please|now|then|maybe|actually|sorry|yes|yeah|okay|minus|less|bung|chuck|whack|slap|also|lengthen|drop|lop|trim|chop|shed|dock|strip|pull|throw|get|lets|call|bit)$/;

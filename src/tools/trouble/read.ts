@@ -1,4 +1,5 @@
 /** Which symptoms a sentence names, once each, those of a mix only where nothing else fits. */
+import { otherDishes } from "../../../data/words/other-dishes.ts";
 import { praise, symptoms } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
@@ -19,7 +20,7 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     );
   if (broke && (ofBowl === "buttercream" || ofBowl === "ganache"))
     return [{ symptom: ofBowl === "ganache" ? "split ganache" : "curdled buttercream" }];
-  const other = ofOther(reading);
+  const other = ofOther(reading) ?? ofOtherDish(reading);
   if (other) return [{ other }];
   const next = nextCause(reading, memory);
   if (next) return [next];
@@ -66,6 +67,22 @@ function ofOther(reading: Reading): string | undefined {
       reading.mask,
     )?.[1];
   return said && mixes(reading).length === 0 ? said.replaceAll("_", " ") : undefined;
+}
+
+const dish = new RegExp(
+  `(?<!\\b(?:like|as|than) (?:a |an |the |some |wet |sticky |cold )*)\\b(?:${otherDishes})\\b`,
+);
+const isCooked = /\b(?:cook|boil|fry|roast|steam|bak|mak)\w* (?:my |the |some |a |an |good |nice )*$/;
+
+/** "how do i cook rice so its not sticky", "my bread came out hollow": no fault of anything that is made here. */
+function ofOtherDish({ text, things, mask }: Reading): string | undefined {
+  const isOurs = things.some((each) => each.base || each.count || each.step || each.formula);
+  if (isOurs || /\b(?:ones?|feet|foot|macaronage|meringues?|piped?|piping)\b/.test(text)) return undefined;
+  const said = dish.exec(text);
+  if (!said) return undefined;
+  const faults = things.filter((each) => each.symptom && !each.text.includes(said[0]));
+  const isSubject = faults.some((each) => each.at[0] > said.index) || / (?:\S*cracks?|sank|sink)/.test(mask);
+  return isSubject || isCooked.test(text.slice(0, said.index)) ? said[0] : undefined;
 }
 
 /** "i rested 30 min", "tried that", "what else": the cause that was named isn't it. */

@@ -1,0 +1,51 @@
+/** Outcomes as the answers that are shown, and those of one turn put together. */
+import type { Answer, Outcome, Reading } from "../tools/contract/index.ts";
+import { nearMiss, topicNamed } from "./not-known.ts";
+
+export function answerFrom(tool: string, outcome: Outcome): Answer {
+  const {
+    slot: _slot,
+    wants: _wants,
+    leaves: _leaves,
+    effects: _effects,
+    change: _change,
+    ...answer
+  } = outcome;
+  return { tool, ...answer };
+}
+
+export function declined(reading: Reading, near: string[]): Answer {
+  const about = near.map(topicNamed);
+  const hint = about.length ? `Did you mean something about ${about.join(" or ")}? ` : "";
+  return {
+    tool: "help",
+    status: "declined",
+    headline: `${nearMiss(reading) || `${hint}I didn't understand that. `}I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
+  };
+}
+
+export interface Said {
+  answer: Answer;
+  inputs: Record<string, unknown>;
+}
+
+/**
+ * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left
+ * out where a later part of the same turn was answered by the same calculator with all that it knew.
+ */
+export const withoutSettled = (answers: readonly Answer[], steps: readonly Said[]): Answer[] =>
+  answers.filter((answer) => {
+    const at = steps.findIndex((each) => each.answer === answer);
+    const own = steps[at];
+    if (answer.status !== "asking" || !own) return true;
+    return !steps
+      .slice(at + 1)
+      .some(
+        ({ answer: later, inputs }) =>
+          later.tool === answer.tool &&
+          later.status === "answered" &&
+          Object.entries(own.inputs).every(
+            ([key, value]) => key === "want" || JSON.stringify(inputs[key]) === JSON.stringify(value),
+          ),
+      );
+  });

@@ -1,0 +1,83 @@
+/** What a correction puts right, where it isn't the question before. */
+import { opening, takesBack, takingBack } from "../../../data/words/openers.ts";
+import type { Reading } from "../../tools/contract/index.ts";
+import { firstOf, type Way } from "../../tools/lib/ways.ts";
+import { isBare } from "../chosen/slots.ts";
+import { about, type State, type Topic } from "./state.ts";
+
+interface Said {
+  reading: Reading;
+  state: State;
+}
+
+/** "half that amount of smbc", behind the mix and its flavor. */
+const mixOfTurn: Way<Said, Topic> = ({ reading, state: { turn, last } }) => {
+  const [amount, ...others] = reading.amounts;
+  const base = reading.things.find((thing) => thing.base)?.base;
+  const isPart = others.length === 0 && (amount?.unit === "times" || amount?.fraction !== undefined);
+  const asMuch = /\b(?:that|the) (?:amount|quantity|much) of\b|\bas much\b/.test(reading.text);
+  if (!base || !turn || turn.topics.length < 2 || reading.things.length > 1 || !isPart || !asMuch)
+    return undefined;
+  const mix = turn.topics.find(({ tool }) => about[base]?.includes(tool));
+  return mix?.tool === last?.tool ? undefined : mix;
+};
+
+const changes = ({ text }: Reading): boolean =>
+  makesIt.test(text) || /\b(?:sorry|i mean|i meant)(?: \?)?$/.test(text);
+const makesIt = new RegExp(`^${opening}make (?:that|it) |^(?:${takingBack})\\b`);
+
+const withoutSorry = (reading: Reading): Reading => ({
+  ...reading,
+  mask: reading.mask.replace(/(?:^| )(?:sorry|oops|mean|meant)(?= |$)/g, ""),
+});
+
+/** The input that such an amount is of. */
+function slotOf({ dim, of }: Reading["amounts"][number]): string | undefined {
+  if (dim === "percent") return "percent";
+  if (of?.ingredient === "whites" || of?.ingredient === "egg") return "whites_count";
+  return of?.count === "macarons" ? "macarons" : undefined;
+}
+
+/**
+ * "make that 3 egg whites", "4 % sorry", behind a turn that asked two things: the one of them that took such an amount,
+ * where the last one didn't.
+ */
+const sibling: Way<Said, Topic> = ({ reading, state: { turn, last } }) => {
+  const [amount, ...others] = reading.amounts;
+  if (!turn || turn.topics.length < 2 || !amount || others.length > 0) return undefined;
+  if (!changes(reading) || !isBare(withoutSorry(reading))) return undefined;
+  const slot = slotOf(amount);
+  return slot && !(slot in (last?.inputs ?? {}))
+    ? turn.topics.find(({ inputs }) => slot in inputs)
+    : undefined;
+};
+
+const putsRight = new RegExp(`^${takesBack}`);
+
+/** "no sorry, the buttercream is 260", behind the dose of a ganache. */
+const ofOtherMix: Way<Said, Topic> = ({ reading, state: { last, row } }) => {
+  const base = reading.things.find((thing) => thing.base)?.base;
+  const own = row?.findLast((inputs) => inputs.base === base);
+  return putsRight.test(reading.text) && base && own && last && last.inputs.base !== base
+    ? { tool: last.tool, inputs: own }
+    : undefined;
+};
+
+/** "no wait, i've 250 g choc", said after something else: the earlier topic that was given a weight of just that. */
+const ofIngredient: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+  const said = reading.amounts.flatMap(({ dim, of }) =>
+    dim === "weight" && of
+      ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
+      : [],
+  );
+  const [slot, ...others] = said;
+  if (!putsRight.test(reading.text) || !slot || others.length > 0 || slot in (last?.inputs ?? {}))
+    return undefined;
+  return topics.findLast(({ tool, inputs }) => tool !== last?.tool && slot in inputs);
+};
+
+/** The state with the topic in front that this sentence puts right. */
+export function corrected(reading: Reading, state: State): State {
+  const topic = firstOf([mixOfTurn, sibling, ofOtherMix, ofIngredient], { reading, state });
+  return topic ? { ...state, last: topic } : state;
+}

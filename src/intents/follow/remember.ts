@@ -1,0 +1,62 @@
+/** What a conversation keeps of an answer. */
+import type { Outcome, Table } from "../../tools/contract/index.ts";
+import type { State, Topic } from "./state.ts";
+import type { Step } from "./step.ts";
+
+type Answered = Pick<Step, "tool" | "inputs" | "in_box"> & Partial<Pick<Step, "known" | "reading">>;
+
+/** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
+export function remember(state: State, step: Answered, outcome: Outcome): State {
+  if (["help", "explain", "undo"].includes(step.tool.name)) return state;
+  const last = topicOf(step);
+  const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
+  const in_box = step.in_box ?? state.in_box;
+  const { pending: _pending, ...others } = state;
+  const kept = { ...others, ...(in_box === undefined ? {} : { in_box }) };
+  if (outcome.status === "asking" && outcome.slot)
+    return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
+  // "there is no rule for cocoa in ganache": the bowl of which that was said is the one that is spoken of
+  const isBowl = outcome.status === "declined" && outcome.leaves?.mass !== undefined;
+  if (isBowl) return { ...kept, last, topics, table: laid(state.table, outcome.leaves) };
+  if (outcome.status === "declined" || outcome.status === "asking")
+    return { ...kept, table: laid(state.table, outcome.leaves), ...(state.last ? {} : { last }) };
+  if (outcome.status === "impossible" && outcome.slot)
+    return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
+  const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
+  const turn = turnWith(state, last, step.reading?.said ?? "");
+  const past = [...(state.past ?? []), last].slice(-12);
+  const table = laid(state.table, outcome.leaves);
+  return { table, last, topics, row, turn, past, ...(in_box === undefined ? {} : { in_box }) };
+}
+
+function topicOf({ tool, inputs, known = {} }: Answered): Topic {
+  const said = Object.keys(known).filter((key) => known[key] === "said");
+  return { tool: tool.name, inputs, ...(said.length > 0 ? { said } : {}) };
+}
+
+/** The turn that is under way with one more question answered, or a new one. */
+function turnWith({ turn }: State, last: Topic, said: string): State["turn"] {
+  const now = turn?.said === said ? turn : undefined;
+  const before = now?.topics.filter(({ tool }) => tool !== last.tool) ?? [];
+  const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
+  return { said, topics: [...before, last], times };
+}
+
+/** The table with what an answer left on it; a weight is also kept under its thing's name. */
+function laid(table: Table, leaves: Table | undefined): Table {
+  const mass = leaves?.mass;
+  const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
+  // another number of macarons is another order: how the one before was shared out says nothing of it
+  const isOther = leaves?.macarons !== undefined && leaves.macarons !== table.macarons;
+  // a size that was said goes with those that were sized by it
+  const sized = leaves?.macarons !== undefined && leaves.diameter_mm === undefined;
+  if (sized && table.diameter_mm !== undefined) {
+    const { diameter_mm: _size, ...unsized } = table;
+    return laid(unsized, leaves);
+  }
+  const { shares, ...others } = table;
+  if (isOther && shares && !leaves.shares) return laid(others, leaves);
+  const { rest: _rest, ...kept } = table;
+  const recent = mass ? { recent: [...(table.recent ?? []), mass].slice(-2) } : {};
+  return { ...(mass ? kept : table), ...recent, ...leaves, ...(masses ? { masses } : {}) };
+}

@@ -1,0 +1,219 @@
+/** The question before, asked once more: as it was, in another unit, for both, or for what stands in its answer. */
+import type { Reading } from "../../tools/contract/index.ts";
+import { sameIngredient } from "../../tools/lib/lines.ts";
+import { weighing } from "../../tools/lib/ounces.ts";
+import { firstOf, type Way } from "../../tools/lib/ways.ts";
+import type { Inputs, State, Topic } from "./state.ts";
+
+/** How it is asked again: in which unit, without which input or with others, and why it was read so. */
+export interface Again {
+  unit?: "oz";
+  drop?: string;
+  inputs?: Inputs;
+  because: string;
+}
+
+interface Said {
+  reading: Reading;
+  state: State;
+  last: Topic;
+}
+
+type AgainWay = Way<Said, Again>;
+
+const polite = "(?: (?:please|pls|then|now))?";
+const whole = (pattern: string, lead = "and|so|ok") =>
+  new RegExp(`^(?:(?:${lead}) )*${pattern}(?: \\?)?${polite} ?\\??$`);
+
+const asksWarmth = /\b(?:how (?:warm|hot)|what temp\w*|which temp\w*|a temp\w*)\b/;
+
+/** "how warm should it be when i do that", of a ganache that split. */
+const warmthOfMending: AgainWay = ({ reading, last }) =>
+  last.tool === "ganache" && last.inputs.want === "split" && asksWarmth.test(reading.text)
+    ? { because: "asks how warm, which the same answer says" }
+    : undefined;
+
+/** "how hot then must they be", of whites that are not safe as they are. */
+const heatOfEggs: AgainWay = ({ reading: { text }, last }) =>
+  last.tool === "keep" &&
+  last.inputs.about === "eggs" &&
+  asksWarmth.test(text) &&
+  !/fridge|freez|oven/.test(text)
+    ? { because: "asks how hot, which the same answer says" }
+    : undefined;
+
+const otherScale = whole("(?:in|as) (?:f|c|fahrenheit|celsius|centigrade)", "and|so|ok|what");
+
+/** "in f?": both scales stand in an answer about heat. */
+const onOtherScale: AgainWay = ({ reading, last }) =>
+  last.tool === "method" && otherScale.test(reading.text)
+    ? { because: "asks for the same on the other scale, which stands in the answer" }
+    : undefined;
+
+const ofEach = whole("how (?:much|many)(?: grams| g)? (?:of|for|in|is)? ?each(?: one| part| bowl| half)?");
+
+/** "how much of each", behind what was shared out. */
+const eachPart: AgainWay = ({ reading, last }) =>
+  ["split", "fill"].includes(last.tool) && ofEach.test(reading.text)
+    ? { because: "asks for each part, which the answer says" }
+    : undefined;
+
+const ofRest = whole("(?:the )?(?:rest|remainder)(?: (?:is|then|how much|gets))?", "and|so|ok|then|now|but");
+
+/** "then rest", behind parts of which one is what is left. */
+const restOfSplit: AgainWay = ({ reading, last }) =>
+  last.tool === "split" && ofRest.test(reading.text)
+    ? { because: "asks for the rest, which the answer says" }
+    : undefined;
+
+const inOneBowl =
+  /\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
+
+/** "and if we tipped both bowls together?" */
+const bowlsTogether: AgainWay = ({ reading, state, last }) => {
+  const [first, second] = (state.row?.slice(-2) ?? []).map(({ base_g }) => base_g);
+  const both = typeof first === "number" && typeof second === "number" ? first + second : undefined;
+  return last.tool === "dose" && inOneBowl.test(reading.text) && both !== undefined
+    ? { inputs: { ...last.inputs, base_g: both }, because: "asks for both bowls in one" }
+    : undefined;
+};
+
+/** "and both together", behind two weights that were turned into grams. */
+const weightsTogether: AgainWay = ({ reading: { text, mask }, state: { row, table }, last }) => {
+  const [older, newer] = table.recent ?? [];
+  if (last.tool !== "convert" || !inOneBowl.test(text) || !older || !newer) return undefined;
+  // "thats my ganache, both together. how much kirsch" asks for more than their sum
+  const asksFlavor = /how (?:much|many) \S*<[^>]*(?:dose|taste)=/.test(mask);
+  return (row?.length ?? 0) > 1 && !asksFlavor
+    ? {
+        inputs: { sum: `${older.grams} + ${newer.grams}`, sum_unit: "g" },
+        because: "asks for the last two together",
+      }
+    : undefined;
+};
+
+const inOz =
+  /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: \?)?(?: (?:please|pls|then|both|both of them))? ?\??$/;
+
+/** "and in oz?" */
+const inOunces: AgainWay = ({ reading, last }) =>
+  weighing.has(last.tool) && inOz.test(reading.text)
+    ? { unit: "oz", because: "asks for the same in ounces" }
+    : undefined;
+
+const inAll =
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what does (?:that|it|this|all of it) weigh(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
+const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
+
+/** "how much does that make in all": the sum stands in the answer. */
+const sum: AgainWay = ({ reading, state: { table }, last }) => {
+  if (!summing.has(last.tool) || !inAll.test(reading.text)) return undefined;
+  const mass = last.inputs.asks_heat && table.mass?.thing === last.tool ? table.mass : undefined;
+  return { ...(mass ? { inputs: { total_g: mass.grams } } : {}), because: "asks for the sum of the same" };
+};
+
+/** "and now?": asked again where asking does nothing but answer. */
+const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
+
+/** "and now?", behind what was taken off the shelf. */
+const leftOnShelf: AgainWay = ({ reading, last }) => {
+  const { does, entries } = last.inputs;
+  return last.tool === "shelf" && does === "use" && Array.isArray(entries) && onceMore.test(reading.mask)
+    ? {
+        inputs: { does: "ask", entries: entries.map(({ name }: { name: string }) => ({ name })) },
+        because: "asks what is left of it",
+      }
+    : undefined;
+};
+
+const butterVersion =
+  /^(?:(?:and|what about|how about|ok) )*(?:the |a )?(?:butter version|version with butter|with butter|one with butter|butter one)(?: then)?(?:,? (?:and )?(?:the )?same total)? ?\??$/;
+
+/** "and the butter version?": a ganache of white chocolate is answered with and without. */
+const withButter: AgainWay = ({ reading, last }) =>
+  last.tool === "ganache" && butterVersion.test(reading.text)
+    ? { because: "asks for the version with butter" }
+    : undefined;
+
+const noButter = /^(?:and |but |ok )*(?:without|no) (?:the |any )?butter(?: (?:please|pls|then))? ?\??$/;
+
+/** "and without butter?": the same answer says both. */
+const withoutButter: AgainWay = ({ reading: { text, mask }, last }) =>
+  last.tool === "ganache" &&
+  last.inputs.want !== "composition" &&
+  !/<[^>]*dose=/.test(mask) &&
+  (noButter.test(text) || (/\bone without (?:the |any )?butter ?\??$/.test(text) && !/<weight>/.test(mask)))
+    ? { because: "asks the same once more" }
+    : undefined;
+
+const judges =
+  /^(?:(?:is|was) (?:that|it) )?(?:a )?(?:(?:bit|little|tad) (?:too )?(?:much|strong)|(?:way )?too (?:much|strong|little)|enough|ok|okay|alright)(?: then)? ?\?$/;
+
+/** "bit much?", of a flavor in its bowl. */
+const verdict: AgainWay = ({ reading, last: { tool, inputs } }) =>
+  tool === "dose" && inputs.flavor_g !== undefined && inputs.base_g !== undefined && judges.test(reading.text)
+    ? { because: "asks again whether that is right" }
+    : undefined;
+
+const gramsAsked = /^(?:(?:and|so|ok) )*in (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;
+
+/** "in grams?": they stand in the answer already. */
+const inGrams: AgainWay = ({ reading, last }) =>
+  weighing.has(last.tool) && gramsAsked.test(reading.text) && last.inputs.spoon === undefined
+    ? { because: "asks for the same in grams, which stand in the answer" }
+    : undefined;
+
+const gramsInstead =
+  /(?:^|, ?)(?:(?:and|so|ok|just) )*(?:in|(?:give|tell|show) me(?: it| that)?(?: in)?(?: the)?) (?:grams|grammes|g)(?: (?:please|pls|then))? ?\??$/;
+
+/** "found a battery, in grams?", behind a dose in spoons. */
+const noSpoons: AgainWay = ({ reading: { text, mask }, last }) =>
+  last.tool === "dose" &&
+  last.inputs.spoon !== undefined &&
+  gramsInstead.test(text) &&
+  !mask.includes("<number,fraction>")
+    ? { drop: "spoon", because: "asks for the same in grams" }
+    : undefined;
+
+const partAsked =
+  /^(?:(?:and|so|ok|then) )*how much \S*<[^>]*ingredient=([a-z_]+)[^>]*>(?: (?:then|is that|does that need|for that|in that|do i need))*(?: \?)?$/;
+
+/** "how much sugar", behind a mix with sugar in it: its weight stands in the answer. */
+const partOfMix: AgainWay = ({ reading, state: { table }, last }) => {
+  const name = partAsked.exec(reading.mask)?.[1]?.replaceAll("_", " ");
+  const stands = name && ["buttercream", "ganache", "scale"].includes(last.tool);
+  return stands && table.recipe?.some((each) => sameIngredient(each.name, name))
+    ? { because: `asks for the ${name}, which stands in the answer` }
+    : undefined;
+};
+
+const readOnly = new Set(
+  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
+);
+
+const again: AgainWay = ({ reading, last }) =>
+  readOnly.has(last.tool) && onceMore.test(reading.mask) ? { because: "asks the same once more" } : undefined;
+
+const ways: readonly AgainWay[] = [
+  warmthOfMending,
+  onOtherScale,
+  eachPart,
+  restOfSplit,
+  heatOfEggs,
+  bowlsTogether,
+  weightsTogether,
+  inOunces,
+  sum,
+  leftOnShelf,
+  withButter,
+  verdict,
+  inGrams,
+  noSpoons,
+  withoutButter,
+  partOfMix,
+  again,
+];
+
+/** How the last question is asked again, if this sentence does no more than that. */
+export const sameAgain = (reading: Reading, state: State): Again | undefined =>
+  state.last && firstOf(ways, { reading, state, last: state.last });

@@ -1,0 +1,74 @@
+/** A smaller unit of the same kind behind an amount: it adds up. */
+import { inBase } from "../../../tools/lib/units.ts";
+import type { Token } from "../../text/tokens.ts";
+import { readNumber } from "../numbers.ts";
+import { addCents } from "./money.ts";
+import { type AmountRead, made, text } from "./parts.ts";
+import { readUnit } from "./unit.ts";
+
+/** What may stand behind "1 hour 15" for the fifteen to be its minutes and no count of something. */
+const endsTime = new Set([
+  "",
+  ",",
+  ".",
+  "?",
+  "!",
+  ";",
+  "for",
+  "please",
+  "pls",
+  "on",
+  "from",
+  "timer",
+  "thanks",
+]);
+
+/** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */
+export function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
+  const { amount } = read;
+  if (amount.dim === "money") return addCents(tokens, read);
+  const shared = amount.fraction && amount.dim !== "volume";
+  if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || shared) return read;
+  const at = ["and", "+", "plus"].includes(text(tokens[read.next])) ? read.next + 1 : read.next;
+  const number = readNumber(tokens, at);
+  if (!number) return read;
+  if (
+    amount.unit === "h" &&
+    at === read.next &&
+    (tokens[at]?.gap === false || endsTime.has(text(tokens[number.next]))) &&
+    number.value < 60 &&
+    Number.isInteger(number.value) &&
+    !readUnit(tokens, number.next, number.value)
+  )
+    return made(amount.value * 60 + number.value, "min", "time", number.next);
+  // "an hour and ten": minutes, where nothing else follows that they could be
+  const loose = tokens[number.next];
+  const endsThere =
+    !loose ||
+    loose.kind === "sign" ||
+    ["for", "on", "in", "please", "pls", "timer", "to", "till"].includes(loose.text);
+  if (
+    amount.unit === "h" &&
+    at > read.next &&
+    number.spelt &&
+    number.value >= 5 &&
+    number.value < 60 &&
+    endsThere
+  )
+    return made(amount.value * 60 + number.value, "min", "time", number.next);
+  const unit = readUnit(tokens, number.next, number.value);
+  const pairs: Record<string, string[]> = {
+    lb: ["oz"],
+    kg: ["g"],
+    h: ["min", "s"],
+    min: ["s"],
+    d: ["h"],
+    cup: ["tbsp", "tsp"],
+    tbsp: ["tsp"],
+  };
+  if (!unit || !pairs[amount.unit]?.includes(unit.unit)) return read;
+  const total = inBase(amount.value, amount.unit) + inBase(number.value, unit.unit);
+  // spoons beside a cup stay parts of it: what fills a cup is weighed by the cup
+  const as = amount.unit === "cup" ? amount.unit : unit.unit;
+  return addSmaller(tokens, made(total / inBase(1, as), as, amount.dim, unit.next));
+}

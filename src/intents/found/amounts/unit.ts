@@ -1,0 +1,81 @@
+/** A unit behind a number; a letter that means several things goes by its neighbours. */
+import { unitRow } from "../../../tools/lib/units.ts";
+import type { Token } from "../../text/tokens.ts";
+import { unitIndex } from "../lexicon.ts";
+import { text, type UnitRead } from "./parts.ts";
+
+let index: ReturnType<typeof unitIndex> | undefined;
+export const unitsAt = (word: string) => {
+  index ??= unitIndex();
+  return index.get(word);
+};
+
+/** A unit at `i`. Exact spellings only; letters that mean several things go by their neighbours. */
+export function readUnit(tokens: readonly Token[], i: number, value: number): UnitRead | undefined {
+  const token = tokens[i];
+  if (!token) return undefined;
+  const found = unitsAt(token.text)?.find(({ words }) =>
+    words.every((word, at) => text(tokens[i + at]) === word),
+  );
+  if (!found) return undefined;
+  const next = i + found.words.length;
+  const unit = found.risky ? settle(tokens, i, next, value) : found.unit;
+  if (!unit) return undefined;
+  // "3 L eggs": a size
+  if (unit === "l" && /^(?:eggs?|whites?|yolks?)$/.test(text(tokens[next]))) return undefined;
+  // "2 tbsp. cocoa": the dot of an abbreviation, not the sentence's end
+  const dotted =
+    ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) &&
+    text(tokens[next]) === "." &&
+    tokens[next]?.gap === false;
+  const goesOn = dotted && tokens[next + 1]?.kind === "word" && !sentenceStarts.has(text(tokens[next + 1]));
+  return { unit, dim: unitRow(unit).dim, next: goesOn ? next + 1 : next };
+}
+
+const sentenceStarts = new Set(
+  "how what whats which is does can should when so and i ive it that".split(" "),
+);
+
+/** Which of its meanings a one-letter unit has, from the number before it and the word behind it. */
+function settle(tokens: readonly Token[], i: number, next: number, value: number): string | undefined {
+  const [token, then] = [text(tokens[i]), text(tokens[next])];
+  const numberBefore = tokens[i - 1]?.kind === "number" || tokens[i]?.gap === false;
+  if (!numberBefore) return undefined;
+  const converting = ["to", "in", "into"].includes(then);
+  if (token === "c") {
+    const toHeat = converting && /^(f|fahrenheit|farenheit|°)/.test(text(tokens[next + 1]));
+    return value <= 12 && !toHeat && !(then === "" && value > 3) && then !== "oven" && then !== "fridge"
+      ? "cup"
+      : "°C";
+  }
+  if (token === "f") return "°F";
+  if (token === "in") {
+    const glued = tokens[i]?.gap === false;
+    return glued ||
+      [
+        "to",
+        "in",
+        "into",
+        "wide",
+        "across",
+        "round",
+        "diameter",
+        "shells",
+        "tip",
+        "macarons",
+        "macs",
+        "circles",
+        "nozzle",
+        "",
+      ].includes(then)
+      ? "in"
+      : undefined;
+  }
+  if (token === '"') return "in";
+  if (token === "m") return "min";
+  if (token === "s") return "s";
+  if (token === "d") return "d";
+  if (token === "p") return tokens[i]?.gap === false ? "GBP penny" : undefined;
+  if (token === "¢") return "USD cent";
+  return undefined;
+}

@@ -1,0 +1,33 @@
+/** "less 10 percent", "10 % more": a factor, where nothing but that change is said of what came before. */
+
+import { wordOf } from "../found/items.ts";
+import type { Item } from "../found/scan.ts";
+
+const down = new Set(["less", "minus", "fewer", "smaller"]);
+const up = new Set(["plus", "more", "bigger", "larger"]);
+
+/** The items with such a share as a factor: 0.9 for ten percent less. Pure. */
+export function withChange(items: readonly Item[]): Item[] {
+  const amounts = items.filter((item) => item.is === "amount");
+  const [only, ...others] = amounts;
+  if (only?.is !== "amount" || others.length > 0 || only.amount.dim !== "percent") return [...items];
+  const { value: said, high } = only.amount;
+  // "minus 20 percent" is read as a number below zero
+  const value = Math.abs(said);
+  const at = items.indexOf(only);
+  const [before, behind] = [wordOf(items[at - 1]), wordOf(items[at + 1])];
+  const beside = said < 0 ? "minus" : [before, behind].find((each) => down.has(each) || up.has(each));
+  const isWhole = high === undefined && value >= least && value < 100;
+  if (!beside || !isWhole) return [...items];
+  const factor = down.has(beside) ? 1 - value / 100 : 1 + value / 100;
+  const { text, at: place } = only.amount;
+  const times: Item = {
+    is: "amount",
+    amount: { dim: "number", unit: "times", value: factor, text, at: place },
+  };
+  const gone = said < 0 ? -1 : beside === before ? at - 1 : at + 1;
+  return items.flatMap((item, i) => (item === only ? [times] : i === gone ? [] : [item]));
+}
+
+/** Below this a share beside "less" or "more" may be a dose: "less, 3 percent". */
+const least = 5;

@@ -1,0 +1,77 @@
+/** "300, no hang on, 280 g", "ten minutes timer, no make it 13": the amount said last stands in the place of the one before. */
+import { leadingIn, takingBack } from "../../../data/words/openers.ts";
+import type { Amount } from "../../tools/contract/index.ts";
+import { wordOf } from "../found/items.ts";
+import type { Item } from "../found/scan.ts";
+
+const words = (list: string) => list.split("|").flatMap((phrase) => phrase.split(" "));
+/** One of these at least stands between the two. */
+const strong = new Set(
+  "no nope nah sorry oops whoops actually wait mean meant scratch correction".split(" "),
+);
+const between = new Set([
+  ...words(takingBack),
+  ...words(leadingIn).filter((word) => !["and", "then", "please", "pls"].includes(word)),
+  ..."make it that its thats is say i".split(" "),
+]);
+/** So many words may stand behind the first amount: "ten minutes timer", "240 g of the lemon buttercream". */
+const mostBehind = 5;
+
+/** The items with each amount that is taken back gone, what replaces it in its place. Pure. */
+export function withoutTakenBack(items: readonly Item[]): Item[] {
+  for (let at = 2; at < items.length; at++) {
+    const meant = items[at];
+    if (meant?.is !== "amount" || !standsAlone(items, at)) continue;
+    let from = at;
+    while (isBetween(items[from - 1])) from -= 1;
+    const said = items.slice(from, at);
+    // "make that 71" takes back by itself; "make it 3 %" may be an order
+    const makes = wordOf(said.at(-2)) === "make" && wordOf(said.at(-1)) === "that";
+    if (!makes && !said.some((item) => strong.has(wordOf(item)))) continue;
+    const old = lastAmount(items, from);
+    const before = items[old];
+    if (before?.is !== "amount" || !isLike(before.amount, meant.amount)) continue;
+    // "8 min and another, no two": of what came in between
+    if (items.slice(old + 1, from).some((item) => /^(?:and|another|or|plus|each)$/.test(wordOf(item))))
+      continue;
+    const put: Item = { is: "amount", amount: inPlaceOf(before.amount, meant.amount) };
+    return withoutTakenBack([
+      ...items.slice(0, old),
+      put,
+      ...items.slice(old + 1, from),
+      ...items.slice(at + 1),
+    ]);
+  }
+  return [...items];
+}
+
+const isBetween = (item: Item | undefined): boolean =>
+  between.has(wordOf(item)) || (item?.is === "sign" && /^[,.-]$/.test(item.text));
+
+function lastAmount(items: readonly Item[], end: number): number {
+  for (let at = end - 1; at >= Math.max(0, end - 1 - mostBehind); at--)
+    if (items[at]?.is === "amount") return at;
+  return -1;
+}
+
+/** Nothing behind it that it would be an amount of: "no, 100 g cream" may be another thing. */
+function standsAlone(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  return (
+    !next ||
+    next.is === "sign" ||
+    (next.is === "word" && /^(?:in|into|for|to|how|what|whats|please|pls|sorry|flavou?r)$/.test(next.text))
+  );
+}
+
+const isLike = (old: Amount, meant: Amount): boolean =>
+  meant.high === undefined &&
+  old.unit !== "times" &&
+  meant.unit !== "times" &&
+  (old.dim === meant.dim || isBare(meant) || (isBare(old) && meant.dim === "weight"));
+const isBare = ({ dim, unit }: Amount): boolean => dim === "number" && unit === "";
+
+/** "13" behind "ten minutes" is of minutes. */
+function inPlaceOf({ dim, unit, at }: Amount, meant: Amount): Amount {
+  return isBare(meant) ? { ...meant, dim, unit, at } : { ...meant, at };
+}

@@ -1,0 +1,18 @@
+/** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
+import { clockSaid } from "./phrases/clock.ts";
+import { measures } from "./phrases/measures.ts";
+import { talk } from "./phrases/talk.ts";
+import { typed } from "./phrases/typed.ts";
+
+// slips first: the others are written in right words
+const phrases = [...typed, ...talk, ...clockSaid, ...measures];
+
+/** The text with its turns of phrase put plainly. */
+export function plainly(text: string): string {
+  let now = text;
+  // the space in front stands for the start of a word
+  for (const { marks, from, to } of phrases)
+    if (marks.some((mark) => ` ${now}`.includes(mark)))
+      now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
+  return now;
+}

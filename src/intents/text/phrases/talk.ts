@@ -1,0 +1,80 @@
+/** Talk around a question: second thoughts, politeness, what is put right. */
+import type { Phrase } from "./phrase.ts";
+
+export const talk: readonly Phrase[] = [
+  // "forgot to say, sifted"
+  {
+    marks: ["forgot to", "meant to say", "should have said", "should've said", "shouldve said"],
+    from: /\b(?:i )?(?:forgot to (?:say|mention|add|tell you)|meant to say|should(?:'ve|ve| have) said)\b(?: that)?[,:]?(?= \S)/g,
+    to: "i mean",
+  },
+  {
+    marks: ["second thought", "to think of it"],
+    from: /\b(?:on second thoughts?|(?:now i |now that i )?come to think of it)\b/g,
+    to: "actually",
+  },
+  // "my ganache split 240 g": what befell it, and no order
+  {
+    marks: ["ganache split"],
+    from: /\b(my|the|this) ganache (?:has |just )?split,? (?=\d+(?:\.\d+)? ?(?:g|grams)\b)(?!.*\b(?:into|between|in (?:two|three|four|half|\d))\b)/g,
+    to: "$1 ganache has split, ",
+  },
+  // "nothing? ok log it": what was answered, in wonder
+  { marks: ["? "], from: /^(?:nothing|really|none|oh|huh|no)\? (?=\S)/g, to: "" },
+  // "right, log it then: note for 10 march"
+  {
+    marks: ["then: note", "then, note", "it: note"],
+    from: /^(?:(?:right|ok|well|fine|so),? )*(?:log|note|write|save|jot) (?:it|that) (?:down )?(?:then)?[:,] (?=note\b)/g,
+    to: "",
+  },
+  // "stick on 18 mins": a timer, and no butter
+  {
+    marks: [" on "],
+    from: /\b(?:stick|pop|bung|whack|put|chuck|stick me|put me) on (?=(?:\d+|[a-z]+(?:[ -][a-z]+)?) ?(?:mins?|minutes?|hours?|hrs?)\b(?! (?:more|extra|longer|on top)\b))/g,
+    to: "set a timer for ",
+  },
+  // "5 off the first", "and 10 on to the other", of timers
+  {
+    marks: [" off the ", " onto the ", " on to the "],
+    from: /^((?:and|ok|now|then|also),? )?(\d+)( ?min(?:s|utes)?)? (off(?= the (?:first|second|third|last|oven|rest|bake)\b)|onto(?= the )|on to(?= the )) (?=the (?:first|second|third|last|other|oven|rest|bake)\b)/g,
+    to: (_whole, lead = "", number = "", _unit, way = "") =>
+      way === "off" ? `${lead}take ${number} min off ` : `${lead}add ${number} min to `,
+  },
+  {
+    marks: ["too much trouble", "too much bother", "so kind", "don't mind", "dont mind", "n't mind"],
+    from: /,? ?\bif (?:it is|its|it's|that is|that's) not too much (?:trouble|bother),?|,? ?\bif you (?:would be so kind|don'?t mind|wouldn'?t mind),?/g,
+    to: " ",
+  },
+  {
+    marks: ["thank you"],
+    from: /\bthank you (?:kindly|very much|so much|ever so much)\b/g,
+    to: "thank you",
+  },
+  // "forget the gray. split it in four"
+  {
+    marks: ["forget the", "scrap the", "forget about"],
+    from: /^(?:forget|scrap) (?:the |about the )\w+[.,;] (?=(?:split|divide)\b)/g,
+    to: "",
+  },
+  // "no for piping" corrects
+  { marks: ["no "], from: /^no (?=(?:for|with|in|at|the|to) )/g, to: "no, " },
+  // "two cracked so 31": what is left counts
+  {
+    marks: [" so "],
+    from: /^(?:(?:oh|no|ok|and) )*(?:a |\w+ )?\w+ (?:cracked|broke|burnt|burned|failed|stuck|got eaten),? so (?:its |just |only )?(\d+)(?: now| left)?$/g,
+    to: "$1",
+  },
+  // "575 was wrong, should be 805", "not 138, 128": the number that counts
+  {
+    marks: ["was wrong", "is wrong"],
+    from: /\b\d+(?:\.\d+)?(?: ?g| grams?)? (?:was|is) wrong,? (?:it )?(?:should|shoud|must) (?:be|have been) (?=\d)/g,
+    to: "",
+  },
+  { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
+  // "ring at 11 love"
+  {
+    marks: [" love", " dear", " darling", " mate", " pet", " hun"],
+    from: /(?<=\d) (?:love|dear|darling|mate|pet|hun)\b/g,
+    to: "",
+  },
+];

@@ -1,0 +1,115 @@
+/** Shorthand, slips and what dictation makes of words. */
+import type { Phrase } from "./phrase.ts";
+
+const besideButter =
+  "ch?oc|\\bcr[ea]*m\\b|sugar|sgr|whites|stick|flour|[£$€]|smbc|\\bbc\\b|buttercr|ganache|pantry|shelf|stock|cup|used|bought|salted|soft";
+const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
+
+export const typed: readonly Phrase[] = [
+  {
+    marks: ["2 much", "2 little", "2 strong"],
+    from: /(?<=^|[ ,])2 (?=(?:much|little|strong|weak)\b)/g,
+    to: "too ",
+  },
+  {
+    marks: ["lol", "haha", "hehe", "lmao", "omg", "hihi"],
+    from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g,
+    to: " ",
+  },
+  // ", an how many": the joint, and no article
+  {
+    marks: [" an h", " an w"],
+    from: /(?<=^|[ ,])an (?=(?:how|hw|what|wht|when|where|which|why|hows|whats)\b)/g,
+    to: "and ",
+  },
+  { marks: [" nd "], from: /(?<=^| )nd (?=[a-z])/g, to: "and " },
+  // butter or batter, by what stands beside it; else nobody knows
+  { marks: ["btr"], from: /\bbtr\b/g, to: "bttr" },
+  {
+    marks: ["bttr"],
+    from: new RegExp(`\\bbttr\\b(?=.*(?:${besideButter}))|(?<=(?:${besideButter}).*)\\bbttr\\b`, "g"),
+    to: "butter",
+  },
+  {
+    marks: ["bttr"],
+    from: new RegExp(`\\bbttr\\b(?=.*(?:${besideBatter}))|(?<=(?:${besideBatter}).*)\\bbttr\\b`, "g"),
+    to: "batter",
+  },
+  // "b'cream", "b/cream"
+  { marks: ["b'c", "b/c", "b.c"], from: /\bb['/.]cr(?:ea)?m\b/g, to: "buttercream" },
+  { marks: [" th "], from: /(?<=[a-z]) th (?=[a-z])/g, to: " the " },
+  // "wht choc" is white, "wht else" is what
+  { marks: ["wht choc"], from: /\bwht(?= choc)/g, to: "white" },
+  { marks: ["wht"], from: /\bwht\b/g, to: "what" },
+  // "usd 350 g icing sugar": nobody is paid in grams
+  { marks: ["usd "], from: /^usd (?=\d+ ?(?:g|grams)\b)/g, to: "used " },
+  // Scots
+  {
+    marks: [" naw", " nae", " aye"],
+    from: /^(naw|nae|aye)(?=[ ,]|$)/g,
+    to: (_whole, word) => (word === "aye" ? "yes" : "no"),
+  },
+  { marks: ["over night"], from: /\bover night\b/g, to: "overnight" },
+  // dictated: "and with for egg whites", "an our and a quarter"
+  {
+    marks: ["with", "of", "from", "crack", "use", "used", "have", "got", "only"].map(
+      (word) => `${word} for `,
+    ),
+    from: /\b(with|from|crack|only) for (?=(?:egg whites|whites|eggs|macarons|shells|trays|bowls)\b)/g,
+    to: "$1 4 ",
+  },
+  {
+    marks: [" our"],
+    from: /\b(an|half an|quarter of an|\d+|one|two|three|four) our(s?)\b/g,
+    to: "$1 hour$2",
+  },
+  { marks: ["a mil"], from: /\b(thanks|thank you|cheers|ta) a mil(?:l|lion)?\b/g, to: "$1" },
+  // "y tho": only in front, as "y" is also Spanish for "and"
+  {
+    marks: [" y "],
+    from: /^(?:(but|ok|and) )?y (?=(?:tho|though|not|that|so|is|are|r|do|does|did|dont|was|were|my|the)\b)/g,
+    to: (_whole, lead) => `${lead ? `${lead} ` : ""}why `,
+  },
+  { marks: ["chocolat"], from: /\bchocolat\b(?! (?:blanc|noir|au lait|lait))/g, to: "chocolate" },
+  { marks: ["tees"], from: /\bteesp?oo?n?spoo?n?(s?)\b|\bteespoon(s?)\b/g, to: "teaspoons" },
+  { marks: ["freez"], from: /\bfree?ze?[ -]dr(?:y|i)e?d\b/g, to: "freeze dried" },
+  {
+    marks: ["eg w", "egs", "whits"],
+    from: /\beg(s?)\b(?=,? (?:whi|how|what|for|sug|but)|$| \d)|\b(\d+) eg(s?)\b/g,
+    to: (_w, a, n) => (n ? `${n} egg` : `egg${a ?? ""}`),
+  },
+  // "stick n a half", "n in oz", "n 400g"
+  { marks: [" n "], from: /(^| )n (?=a half|in |for |how |hw |if |with |at |\d)/g, to: "$1and " },
+  // dictation writes "to" for "two"
+  {
+    marks: ["to hundred", "too hundred"],
+    from: /(^|\b(?!(?:one|two|three|four|five|six|seven|eight|nine|ten|twenty|thirty|forty|fifty|hundred|\d+) )\S+ )(?:to|too) hundred\b/g,
+    to: "$1two hundred",
+  },
+  {
+    marks: ["to ta", "to te", "to cups", "to eggs", "to whites", "too ta", "too te"],
+    from: /^(?:to|too) (tablespoons|teaspoons|cups|eggs|egg whites|whites)\b/g,
+    to: "two $1",
+  },
+  { marks: ["whits"], from: /\bwhits\b/g, to: "whites" },
+  {
+    marks: ["nte ", "outta"],
+    from: /^nte(?= )|\boutta\b/g,
+    to: (whole = "") => (whole === "nte" ? "note" : "out of"),
+  },
+  {
+    marks: ["raspb", " qty"],
+    from: /\braspb\b|\bqty\b/g,
+    to: (whole = "") => (whole === "raspb" ? "raspberry" : "how much"),
+  },
+  { marks: ["seperat"], from: /seperat/g, to: "separat" },
+  { marks: ["will not"], from: /\bwill not\b/g, to: "wont" },
+  { marks: ["does not", "did not"], from: /\b(does|did) not\b/g, to: "$1nt" },
+  { marks: ["w/"], from: /\bw\/ ?(?=[a-z\d])/g, to: "with " },
+  // a slip that is a word of its own
+  { marks: ["spilt "], from: /\bspilt (?=.*\b(?:into|between|equally|evenly)\b)/g, to: "split " },
+  // "nut-free" names what isn't there: one word, so that no nut is read in it
+  { marks: ["-free"], from: /\b([a-z]+)-free\b/g, to: " $1free " },
+  // "freeze-dried", "cream-cheese"
+  { marks: ["-"], from: /(?<=[a-z])-(?=[a-z])/g, to: " " },
+];

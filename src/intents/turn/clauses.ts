@@ -1,0 +1,90 @@
+/** Splits a turn into its questions and orders. A part that asks nothing belongs to the one that does. */
+import type { Tool } from "../../tools/contract/index.ts";
+import { wordOf } from "../found/items.ts";
+import type { Item } from "../found/scan.ts";
+import { withoutAsides } from "./asides.ts";
+import { withoutCourtesy } from "./courtesy.ts";
+import { cutWithin } from "./cut.ts";
+import { type Ear, earFor, type Part } from "./part.ts";
+import { join } from "./rejoin.ts";
+import { sharedCount, sharedEnd } from "./shared-end.ts";
+import { endsNote, wholeTurn } from "./whole-turn.ts";
+
+/** Splits items into questions. Linear in their number but for the scoring of each candidate. */
+export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
+  const ear = earFor(tools);
+  const asked = withoutCourtesy(all, ear);
+  const whole = wholeTurn(ear.mask(asked));
+  if (whole) return whole === "note" ? splitNote(asked, ear) : [asked];
+  const items = withoutAsides(asked, ear);
+  const cuts = cutSentences(items).flatMap((sentence) => {
+    const pair = pairedBases(sentence);
+    const cut = pair.flatMap((each) => cutWithin(each, ear));
+    return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
+  });
+  // signs alone are a question too, one that nobody understands
+  return cuts.length === 0 ? [items] : sharedCount(sharedEnd(join(cuts, ear), ear), ear);
+}
+
+/** A note keeps everything behind it, but "and set a timer" ends it. */
+function splitNote(items: Part, ear: Ear): Part[] {
+  for (let i = 1; i < items.length; i++) {
+    const item = items[i] as Item;
+    const joint =
+      (item.is === "word" && ["and", "then"].includes(item.text)) ||
+      (item.is === "sign" && /[.;]/.test(item.text));
+    const rest = items.slice(i + 1);
+    const comma = item.is === "sign" && item.text === ",";
+    if ((comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word")))
+      return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
+  }
+  return [items];
+}
+
+/** Hard ends: ? ! ; and a full stop. */
+function cutSentences(items: Part): Part[] {
+  const out: Item[][] = [[]];
+  for (const item of items) {
+    const end = item.is === "sign" && /^[?!;.]$/.test(item.text);
+    if (!end) out.at(-1)?.push(item);
+    else if (out.at(-1)?.length) {
+      if (item.text === "?") out.at(-1)?.push(item);
+      out.push([]);
+    }
+  }
+  return out.filter((part) => part.some((item) => item.is !== "sign"));
+}
+
+/** "weight of batter, and weight of filling". */
+const measures = new Set(["and", "the", "weight", "amount", "quantity", "grams", "of"]);
+
+/** "batter and filling for 24 macarons" asks the same of two mixes: the rest of the sentence belongs to each. */
+function pairedBases(sentence: Part): Part[] {
+  const isMix = (item: Item | undefined, base: string) => item?.is === "thing" && item.thing.base === base;
+  for (const [first, second] of [
+    ["batter", "filling"],
+    ["filling", "batter"],
+  ] as const) {
+    const at = sentence.findIndex((item) => isMix(item, first));
+    // "batter weight, and the filling weight"
+    let joined = at + 1;
+    while (measures.has(wordOf(sentence[joined])) && wordOf(sentence[joined]) !== "and") joined += 1;
+    const next = sentence[joined];
+    const joint = next?.is === "sign" && next.text === "," ? sentence[joined + 1] : next;
+    const end = sentence.findIndex((item, i) => i > joined && i <= joined + 5 && isMix(item, second));
+    const plain = sentence
+      .slice(joined + 1, Math.max(end, 0))
+      .every(
+        (item) =>
+          (item.is === "word" &&
+            (end <= joined + 3 ? !/^(?:how|what|whats|which)$/.test(item.text) : measures.has(item.text))) ||
+          (item.is === "sign" && item.text === ","),
+      );
+    if (at < 0 || end < 0 || !plain || !(joint?.is === "word" && joint.text === "and")) continue;
+    return [
+      [...sentence.slice(0, at + 1), ...sentence.slice(end + 1)],
+      [...sentence.slice(0, at), ...sentence.slice(end)],
+    ];
+  }
+  return [sentence];
+}

@@ -1,0 +1,153 @@
+/** Cuts a sentence where one question ends and the next begins. */
+import { asksFlavorOf, asksForPlain, asksOthers, tellsMix, tellsThat } from "./belongs.ts";
+import { jointAt, nextJoint } from "./joints.ts";
+import {
+  asks,
+  carriesAmount,
+  type Ear,
+  forAllOfIt,
+  givesOnly,
+  howAlone,
+  isTail,
+  opens,
+  type Part,
+  states,
+} from "./part.ts";
+import { asksOfSplit, hasBase, sharesBase, tellsFault } from "./related.ts";
+
+/** A part, and whether it asks something by itself. */
+export interface Cut {
+  part: Part;
+  whole: boolean;
+}
+
+/** "remind me, how did they come out": only leads up to the question. */
+const leadIn =
+  /^(?:(?:ok|so|and|please|oh|hey|right|now) )*(?:remind me|tell me|let me know|quick question)(?: again| please)?$/;
+
+/** Soft ends: "and", "then", a comma, where both sides ask something. */
+export function cutWithin(items: Part, ear: Ear): Cut[] {
+  const out: Cut[] = [];
+  let from = 0;
+  for (let i = 1; i < items.length; i++) {
+    const joint = jointAt(items, i);
+    const right = items.slice(i + joint);
+    if (!joint || right.length === 0) continue;
+    const left = items.slice(from, i);
+    if (leadIn.test(ear.mask(left))) continue;
+    // "timer for 45 min, call it chill"
+    if (
+      /^(?:and |, )*(?:call|name|label) it /.test(ear.mask(right)) &&
+      /timer|alarm|<time>/.test(ear.mask(left))
+    )
+      continue;
+    if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
+    // "i put 18 g in 310 g, how much plain do i add": one question
+    if (putIn(left, ear) && asksForPlain(right, ear)) continue;
+    if (asksOthers(right, ear) || tellsThat(left, ear)) continue;
+    const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
+    // before a comma alone only an open question or order counts; before "and" a complete phrase does too
+    const head = items.slice(i + joint, nextJoint(items, i + joint));
+    const complete =
+      (!givesOnly(left) ||
+        putIn(left, ear) ||
+        /^(?:the |my )?\S*count=shells\S* (?:with|from|for|using) /.test(ear.mask(left))) &&
+      !tellsWhatIsThere(left, ear) &&
+      (carriesAmount(left) || opens(left, ear) || !states(left, ear) || tellsFault(right, left, ear)) &&
+      ear.claimed(left) !== undefined &&
+      (spoken ||
+        (isList(left, head, ear) && hasBase(left) && hasBase(head)) ||
+        (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
+    // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
+    const vague = ear.claimed(left) === undefined && !carriesAmount(left);
+    const ofSplit = asksOfSplit(left, right, ear);
+    if ((!asks(left, ear) && !complete && !ofSplit) || (vague && !spoken)) continue;
+    // "what temp and how long for shells", "2 g oil fell into 300 g, what extra base": the question behind is its own
+    const leads = !asks(left, ear) && !carriesAmount(right) && ear.claimed(right) === undefined;
+    if (isLoose(left, ear) || (leads && sharesBase(left, right))) continue;
+    if (ring.test(ear.mask(left)) && center.test(ear.mask(right))) continue;
+    if (!ofSplit && !rightAsks(left, right, head, ear)) continue;
+    out.push({ part: left, whole: true });
+    from = i + joint;
+  }
+  const rest = items.slice(from);
+  // "also orange zest for all of it" behind a full stop
+  const more = out.length === 0 && /^(?:also|and|plus) /.test(ear.mask(rest)) && forAllOfIt(rest, ear);
+  return [...out, { part: rest, whole: out.length > 0 || more || asks(rest, ear) }];
+}
+
+/** "i've got 275 g of dark ganache on the side": no question in it, and nothing that was done to it. */
+const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) &&
+  /(?:^| )(?:ive got|ive|i have|i got|i ve got|weve got|we have|we got|theres|there is|there are) (?:about |roughly |exactly |around )?\S*<weight/.test(
+    ear.mask(part),
+  ) &&
+  // "... and i want to make a milk ganache": what is there, and what it is for
+  !/ (?:want|wanna|going|gonna|need|like|trying|hoping|plan|planning) (?:to |a )/.test(ear.mask(part)) &&
+  !part.some((item) => item.is === "thing" && (item.thing.dose || item.thing.symptom)) &&
+  part.filter((item) => item.is === "amount").length === 1;
+
+/** "i put 10 g rum in 200 g buttercream": so much in so much is judged, without a question in it. */
+const putIn = (part: Part, ear: Ear): boolean =>
+  part.filter((item) => item.is === "amount" && item.amount.dim === "weight").length === 2 &&
+  ear.claimed(part)?.name === "dose";
+
+/** A question of which nothing says what it is about: "what temp", "how much". */
+const isLoose = (part: Part, ear: Ear) =>
+  part.length <= 3 && part.every((item) => item.is === "word") && ear.claimed(part) === undefined;
+
+/** The two parts of one filling, asked for in one breath. */
+const ring = /(?:^| )(?:ring|border|rim|dam|wall|outer|outside)(?: |$)/;
+const center = /(?:^| )(?:center|centre|middle|core|inside|inner)(?: |$)/;
+
+const stepAsked = /^(?:how long|how many min\S*|what temp\S*|how hot) .*<step=/;
+
+/** "batter for 36 macarons, and the filling to make": the other mix for as many. */
+const asksFilling = (left: Part, right: Part, ear: Ear): boolean =>
+  ear.claimed(left)?.name === "shells" &&
+  carriesAmount(left) &&
+  left.some((item) => item.is === "thing" && item.thing.count === "macarons") &&
+  /^(?:the |their )?(?:\S+ )?\S*<base=filling>(?: (?:to make|too|as well|for (?:them|those|it|all)))*(?: \?)?$/.test(
+    ear.mask(right),
+  );
+
+function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
+  if (asksFilling(left, right, ear)) return true;
+  if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
+  // "how many trays for 48 and how long do i bake them": of a step, whatever "them" are
+  if (stepAsked.test(ear.mask(head)) && !["timer", "method", undefined].includes(ear.claimed(left)?.name))
+    return true;
+  if (
+    carriesAmount(head) &&
+    carriesAmount(left) &&
+    (differ(left, head, ear) || isList(left, head, ear)) &&
+    (!states(head, ear) || (differ(left, head, ear) && asks(head, ear)))
+  )
+    return true;
+  // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"
+  const timer = ear.claimed(left)?.name === "timer" && opens(left, ear) && !carriesAmount(left);
+  if (timer && carriesAmount(head) && differ(left, right, ear)) return true;
+  return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
+}
+
+/** The parts are for two calculators. */
+const differ = (left: Part, right: Part, ear: Ear) => {
+  const [first, second] = [ear.claimed(left), ear.claimed(right)];
+  return second !== undefined && first !== second && !givesOnly(right);
+};
+
+/** Calculators that share nothing with a question before a comma. */
+const apart = ["timer", "convert", "note"];
+
+/** Calculators of which a sentence may hold several: "1 lb in g and 5 fl oz in ml". */
+const several = ["convert", "dose", "timer"];
+const isList = (left: Part, right: Part, ear: Ear) => {
+  const tool = ear.claimed(right);
+  return tool !== undefined && tool === ear.claimed(left) && several.includes(tool.name);
+};
+
+/** "timer 40 min for resting, another 10 min for the oven": the second half of a pair of times. */
+const parallelTimes = (left: Part, right: Part, ear: Ear) =>
+  /timer|ping|remind|clock|alarm|^set |<time.*<step/.test(ear.mask(left)) &&
+  !/note|log/.test(ear.mask(left)) &&
+  [left, right].every((part) => part.some((item) => item.is === "amount" && item.amount.dim === "time"));

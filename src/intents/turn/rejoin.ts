@@ -1,0 +1,134 @@
+/** Puts back together what was cut: parts that ask nothing go with the one that does. */
+
+import { spanOf } from "../found/items.ts";
+import type { Item } from "../found/scan.ts";
+import {
+  asksFlavorOf,
+  asksForPlain,
+  asksOven,
+  asksRest,
+  asksToMatch,
+  givesBowl,
+  isBareTail,
+  listsRecipe,
+  tellsBowl,
+  tellsMix,
+  tellsThat,
+} from "./belongs.ts";
+import type { Cut } from "./cut.ts";
+import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
+import { asksOfSplit, tellsFault } from "./related.ts";
+
+/** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
+const sticksTo =
+  /^(?:(?:no|ok|actually|hm|nah|lets|ill|i|well) )*(?:stick\S*|stay|keep|go|back|going back) (?:with |to |for )?(?:the |my )?\S*<[^>]*chocolate=[^>]*>(?: one)?$/;
+
+/** "only 180 g sugar in the house. how much butter and whites for smbc": what there is, and the mix it goes into. */
+const tellsStock = (part: Part, ear: Ear): boolean =>
+  carriesAmount(part) &&
+  /^(?:(?:i|ive|have|got|only|just|theres|there is|we) )*\S*<weight> (?:of )?\S*<[^>]*ingredient=\S*(?: (?:left|in the house|at home|here|in))*$/.test(
+    ear.mask(part),
+  );
+const asksMixOf = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  /^(?:(?:so|and|ok) )*how much .*<[^>]*ingredient=.*(?:for|in) (?:the |my |a )?\S*<base=(?:buttercream|ganache)/.test(
+    ear.mask(part),
+  );
+
+/** "ingredients £5, price £20. whats my food cost": sums, and what is asked of them. */
+const tellsSums = (part: Part, ear: Ear): boolean =>
+  ear.claimed(part)?.name === "cost" &&
+  carriesAmount(part) &&
+  !endsAsked(part) &&
+  !/(?:^| )(?:how|what|whats|charge|which|margin|markup|calculate|work)(?: |$)/.test(ear.mask(part));
+const asksOfSums = (part: Part, ear: Ear): boolean =>
+  !carriesAmount(part) &&
+  /^(?:(?:so|and|ok) )*(?:what|whats|how) .*(?:food cost|margin|mark ?up|profit|charge|price)/.test(
+    ear.mask(part),
+  );
+
+const endsAsked = (part: Part): boolean => {
+  const end = part.at(-1);
+  return end?.is === "sign" && end.text === "?";
+};
+const isAnother = /^(?:(?:and|also|plus|or) )+(?:for |in )?(?:the |my )?\S*<weight>(?: \?)?$/;
+
+/** Parts that ask nothing go with the next that does, or the one before; a complete order stands alone. */
+export function join(cuts: readonly Cut[], ear: Ear): Part[] {
+  const out: Part[] = [];
+  let waiting: Part = [];
+  for (const { part, whole: alone } of cuts) {
+    const whole = alone && !tellsThat(part, ear);
+    const last = out.at(-1);
+    // "240 g buttercream flavor? also 120 g": another bowl
+    if (waiting.length === 0 && last && endsAsked(last) && isAnother.test(ear.mask(part))) {
+      out.push(part);
+      continue;
+    }
+    if (
+      waiting.length === 0 &&
+      last &&
+      (isBareTail(part, ear) || givesBowl(last, part, ear) || asksOf(last, part))
+    ) {
+      out[out.length - 1] = joined(last, part);
+      continue;
+    }
+    const apart =
+      waiting.length > 0 &&
+      !isBareTail(part, ear) &&
+      !(
+        (tellsSums(waiting, ear) && asksOfSums(part, ear)) ||
+        (tellsStock(waiting, ear) && asksMixOf(part, ear))
+      ) &&
+      !asksOven(waiting, part, ear) &&
+      !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
+      !asksToMatch(part, ear) &&
+      !(tellsBowl(waiting, ear) && asksFlavorOf(part, ear)) &&
+      !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
+      !(!asks(waiting, ear) && asksForPlain(part, ear)) &&
+      orders(waiting, ear) &&
+      !isTail(part) &&
+      !/^(?:and |so )*(?:the |whats the |how )?(?:biggest|largest|most|big) /.test(ear.mask(part)) &&
+      (whole || (orders(part, ear) && ear.claimed(part) !== ear.claimed(waiting)));
+    // "..., i have 90 g cream. please start also the ganache timer"
+    const isTimer =
+      waiting.length > 0 &&
+      ear.claimed(part)?.name === "timer" &&
+      opens(part, ear) &&
+      !["timer", undefined].includes(ear.claimed(waiting)?.name);
+    const isFault = waiting.length > 0 && whole && tellsFault(part, waiting, ear);
+    if (apart || isTimer || isFault || asksOfSplit(waiting, part, ear)) {
+      out.push(waiting);
+      waiting = [];
+    }
+    if (waiting.length > 0 && sticksTo.test(ear.mask(waiting))) {
+      out.push(waiting);
+      waiting = [];
+    }
+    waiting = joined(waiting, part);
+    if (!whole) continue;
+    out.push(waiting);
+    waiting = [];
+  }
+  if (waiting.length === 0) return out;
+  const last = out.at(-1);
+  const startsTimer =
+    last !== undefined &&
+    ear.claimed(waiting)?.name === "timer" &&
+    /(?:^| )timers?(?: |$)/.test(ear.mask(waiting)) &&
+    !["timer", undefined].includes(ear.claimed(last)?.name);
+  if (!last || orders(waiting, ear) || startsTimer || tellsFault(last, waiting, ear))
+    return [...out, waiting];
+  return [...out.slice(0, -1), joined(last, waiting)];
+}
+
+/** "my smbc curdled when i added the butter. what do i do": about the fault that is told. */
+const asksOf = (before: Part, part: Part): boolean =>
+  asksOnly(part) && before.some((item) => item.is === "thing" && item.thing.symptom);
+
+const joined = (a: Part, b: Part): Part => (a.length === 0 ? b : [...a, comma(b[0]), ...b]);
+
+function comma(before: Item | undefined): Item {
+  const at = before === undefined ? 0 : spanOf(before)[0];
+  return { is: "sign", text: ",", at: [at, at] };
+}

@@ -1,0 +1,72 @@
+/** Turns that are one thing from end to end: a note, a list of stock. Nothing in them is another question. */
+import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+import { guarded } from "../found/guarded.ts";
+
+/** "made raspberry, 11 g flavor in 280 g buttercream. rating 9": a note in two sentences. */
+const ratedBatch = guarded(
+  "rating rated",
+  () => /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/,
+);
+
+/** A whole turn that is one note from here on: nothing in it is another question. */
+const noteStart = guarded(
+  "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
+  () =>
+    new RegExp(
+      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|(?:(?:heres|here is|this is|new) )?(?:(?:my|our|a|the) )?(?:(?:own|new) )?(?:recipe|formula)(?: of (?:mine|ours))?(?!.* (?:what|whats|how|which|scaled?|rest|for) ).* (?:call it|called|named|name of|under)|recipe (?!.* (?:what|how|but) )\\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+    ),
+);
+const orderInside =
+  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
+
+/** An order at the end that makes a note of all before it. */
+const noteEnd = guarded(
+  "note write jot log record put save add keep make take leave store file",
+  () => new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`),
+);
+
+/** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
+const pantryOrder = guarded(
+  "pantry larder cupboard stock shelf",
+  () =>
+    /^(?:(?:please|pls|ok|so|and|i|ive|just|have|got) )*(?:put|add|stick|store|bought|got|have|used) (?!.* (?:how|what|which|when|timer) ).*<weight>.* (?:pantry|larder|cupboard|stock|shelf)(?: |$)/,
+);
+
+/** "cupboard: whites 80 g, ground almonds 90 g. biggest batch i can do?": the list is what the question is about. */
+const stockQuestion = guarded(
+  "pantry larder cupboard stock shelf",
+  () =>
+    /^(?:(?:my|the|in) )*(?:pantry|larder|cupboard|stock|shelf) :? ?.*<weight>.* (?:biggest|largest|how big|what size|most)(?: \S+)* (?:\S*<count=|i can)/,
+);
+
+/** "..., also 20 min timer": no part of what is noted. */
+const timerBehind =
+  /^(?:also|and|plus|then|and also) (?:set |start |a |the |me |my )*(?:\S*<step=\S+> timer \S*<time>|\S*<time> (?:\S+ ){0,2}timers?|timer (?:for |of )?\S*<time>)/;
+
+const timerAlone = /^(?:start |set |a |the )*(?:\S*<step=\S* )?timer (?:for |of )?\S*<time>/;
+
+const offTheShelf =
+  /^(?:and |then )*take (?:it|that|them|this|everything) (?:all )?(?:off|out of|from) (?:the|my) (?:shelf|stock|pantry|larder|cupboard)(?: |$)/;
+
+/** "baked vanilla today, 40 of them, a few cracked, oven 150": told, and nothing asked. */
+const toldBatch = guarded(
+  "baked made",
+  () =>
+    /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=(?!.*(?: what | why | how | which |\?)).*(?:<number.*(?:<symptom|<temperature|<time)|<symptom.*<time)/,
+);
+
+export type Whole = "note" | "one";
+
+/** "note": all of it, up to an order inside; "one": all of it. Undefined for any other turn. Pure. */
+export function wholeTurn(mask: string): Whole | undefined {
+  if (noteStart.test(mask) || noteEnd.test(mask)) return "note";
+  return ratedBatch.test(mask) || toldBatch.test(mask) || pantryOrder.test(mask) || stockQuestion.test(mask)
+    ? "one"
+    : undefined;
+}
+
+/** An order behind a note ends it: "and set a timer"; behind a comma only "take it off the shelf" does. */
+export const endsNote = (mask: string, joint: "comma" | "word"): boolean =>
+  timerBehind.test(mask) ||
+  (joint === "word" && timerAlone.test(mask)) ||
+  (joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask));
