@@ -33,7 +33,8 @@ export const methodRows: readonly MethodRow[] = [
       "{ingredient=sugar|granulated_sugar} (?:and|with|&) .. {ingredient=whites}",
       "heat .. {ingredient=whites|egg}",
       "{ingredient=whites} .. (?:heated|cooked|safe|double boiler|bain marie|water bath|over (?:the|a) (?:pot|pan|steam))",
-      "swiss meringue",
+      "swiss (?:\\S*<[^>]*)?meringue\\S*",
+      "swiss_meringue\\S*",
     ],
     headline: "71 °C (160 °F): heat whites and sugar over simmering water, stirring all the time",
     figures: [temperature_c, { name: "whites and sugar", value: 160, unit: "°F" }],
@@ -112,6 +113,33 @@ export const methodRows: readonly MethodRow[] = [
       "throw out coarse bits and make up their weight",
     ],
     basis: "from memory",
+  },
+  {
+    id: "italian meringue",
+    words: [
+      "italian .. {base=meringue}",
+      "italian_meringue\\S*",
+      "{base=meringue} .*italian",
+      "italian meringue",
+    ],
+    headline:
+      "Italian meringue: sugar syrup to 118 °C (244 °F), poured in a thin stream onto whites whipped to soft peaks",
+    figures: [
+      { name: "syrup", value: 118, unit: "°C" },
+      { name: "syrup", value: 244, unit: "°F" },
+    ],
+    steps: [
+      "sugar and water to the boil, without stirring",
+      "whites to soft peaks while it heats",
+      "syrup at 118 °C (244 °F), measured with a probe, in a thin stream beside the whisk",
+      "whip until cool, stiff and glossy",
+    ],
+    basis: "common practice",
+    cautions: [
+      "The syrup alone need not bring all of the whites to 71 °C (160 °F): measure it, or use pasteurised whites (FDA Food Code 3-302.13).",
+      "Boiling syrup burns worse than water.",
+      safety,
+    ],
   },
   {
     id: "meringue",

@@ -135,6 +135,29 @@ describe("an amount that is taken back in the same breath", () => {
   });
 });
 
+describe("what was said first holds for the questions behind it", () => {
+  test.each([
+    "60 macarons for next saturday 11am, how much batter, how much filling and when do I start?",
+    "24 macarons for tomorrow 5 pm: how much batter, how much filling, when do i start",
+  ])("%s", async (turn) => {
+    const answers = await said(turn);
+    expect(answers.map(({ tool, status }) => `${tool} ${status}`)).toEqual([
+      "shells answered",
+      "fill answered",
+      "day answered",
+    ]);
+  });
+  test("a number put right, and a question of its own behind it", async () => {
+    // 3-5 % of 300 g
+    const answers = await said(
+      "230 g buttercream, how much flavor",
+      "no wait, 300. and how many trays for 24 macarons",
+    );
+    expect(answers.map(({ tool }) => tool)).toEqual(["dose", "shells"]);
+    expect(answers[0]?.figures?.[0]?.high).toBeCloseTo(15, 9);
+  });
+});
+
 describe("questions without a question word", () => {
   test.each([
     ["45 macarons: batter weight, and the filling weight to make", ["shells", "fill"]],

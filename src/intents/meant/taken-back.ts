@@ -7,7 +7,7 @@ import type { Item } from "../found/scan.ts";
 const words = (list: string) => list.split("|").flatMap((phrase) => phrase.split(" "));
 /** One of these at least stands between the two. */
 const strong = new Set(
-  "no nope nah sorry oops whoops actually wait mean meant scratch correction".split(" "),
+  "no nope nah sorry oops whoops actually wait hang hold mean meant scratch correction".split(" "),
 );
 const between = new Set([
   ...words(takingBack),
@@ -21,7 +21,7 @@ const mostBehind = 5;
 export function withoutTakenBack(items: readonly Item[]): Item[] {
   for (let at = 2; at < items.length; at++) {
     const meant = items[at];
-    if (meant?.is !== "amount" || !standsAlone(items, at)) continue;
+    if (meant?.is !== "amount") continue;
     let from = at;
     while (isBetween(items[from - 1])) from -= 1;
     const said = items.slice(from, at);
@@ -31,6 +31,7 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
     const old = lastAmount(items, from);
     const before = items[old];
     if (before?.is !== "amount" || !isLike(before.amount, meant.amount)) continue;
+    if (!standsAlone(items, at) && !isOfSame(items, old, at)) continue;
     // "8 min and another, no two": of what came in between
     if (items.slice(old + 1, from).some((item) => /^(?:and|another|or|plus|each)$/.test(wordOf(item))))
       continue;
@@ -39,7 +40,8 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
       ...items.slice(0, old),
       put,
       ...items.slice(old + 1, from),
-      ...items.slice(at + 1),
+      // "2 eggs, no wait 3 eggs": said twice
+      ...items.slice(isOfSame(items, old, at) ? at + 2 : at + 1),
     ]);
   }
   return [...items];
@@ -64,11 +66,19 @@ function standsAlone(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** The same thing stands behind both: "2 eggs, no wait 3 eggs". */
+function isOfSame(items: readonly Item[], old: number, at: number): boolean {
+  const [one, other] = [items[old + 1], items[at + 1]];
+  return one?.is === "thing" && other?.is === "thing" && one.thing.id === other.thing.id;
+}
+
 const isLike = (old: Amount, meant: Amount): boolean =>
   meant.high === undefined &&
   old.unit !== "times" &&
   meant.unit !== "times" &&
-  (old.dim === meant.dim || isBare(meant) || (isBare(old) && meant.dim === "weight"));
+  (old.dim === meant.dim ||
+    isBare(meant) ||
+    (isBare(old) && ["weight", "time", "percent", "temperature"].includes(meant.dim)));
 const isBare = ({ dim, unit }: Amount): boolean => dim === "number" && unit === "";
 
 /** "13" behind "ten minutes" is of minutes. */

@@ -90,12 +90,12 @@ function sumAt(
   amount: Amount,
 ): { amount: Amount; last: number } | undefined {
   const [joint, next] = [wordOrSign(items[at + 1]), items[at + 2]];
-  // "12 a kilo", where "a kilo" is a weight of its own
+  // "12 a kilo", "6 a litre", where "a kilo" is a weight of its own
   const behind = items[at + 1];
   if (
     behind?.is === "amount" &&
-    behind.amount.dim === "weight" &&
-    /^an? (?:kilo|kg|pound|lb)/.test(behind.amount.text)
+    ["weight", "volume"].includes(behind.amount.dim) &&
+    /^an? (?:kilo|kg|pound|lb|litre|liter|pint|quart)/.test(behind.amount.text)
   )
     return {
       amount: { ...asMoney(amount), per: { unit: behind.amount.unit, value: behind.amount.value } },

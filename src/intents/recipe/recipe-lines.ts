@@ -1,4 +1,5 @@
 /** The lines of a recipe in a text: one a row, or several in one sentence with commas between. Pure. */
+import { takesBack, takingBack } from "../../../data/words/openers.ts";
 import { unweighable } from "../../../data/words/recipe-words.ts";
 import type { IngredientLine, RecipeRead } from "../../tools/contract/index.ts";
 import { spanOf } from "../found/items.ts";
@@ -29,7 +30,26 @@ export function recipeLines(text: string, reader: Reader): RecipeRead {
 
 /** Every line of one row, in order. */
 export function linesIn(row: string, reader: Reader): IngredientLine[] {
-  return pieces(row, reader).map((piece) => ingredientLine(piece, reader));
+  return meant(pieces(row, reader)).map((piece) => ingredientLine(piece, reader));
+}
+
+const takenBack = new RegExp(`^\\s*${takesBack}`, "i");
+/** "120, no hang on": the words that take it back were left with it. */
+const takenBackBehind = new RegExp(`,\\s*(?:(?:${takingBack})[ ,]*)+$`, "i");
+
+/** "2 eggs, no wait 3 eggs", "120, no hang on, 140 g sugar": the line said last, and not the one before it. */
+function meant(said: readonly string[]): string[] {
+  const out: string[] = [];
+  for (const piece of said) {
+    if (takenBackBehind.test(piece)) continue;
+    const rest = `${piece} `.replace(takenBack, "").trim();
+    if (rest === piece.trim()) out.push(piece);
+    else {
+      out.pop();
+      if (rest) out.push(rest);
+    }
+  }
+  return out;
 }
 
 /** One line an ingredient; amounts of the same add up, as "90 g sugar" for the shells and 10 g for the top do. */

@@ -7,7 +7,7 @@ import { withoutCourtesy } from "./courtesy.ts";
 import { cutWithin } from "./cut.ts";
 import { type Ear, earFor, type Part } from "./part.ts";
 import { join } from "./rejoin.ts";
-import { sharedCount, sharedEnd } from "./shared-end.ts";
+import { sharedCount, sharedEnd, sharedHour } from "./shared-end.ts";
 import { endsNote, wholeTurn } from "./whole-turn.ts";
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
@@ -23,7 +23,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
     return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
   });
   // signs alone are a question too, one that nobody understands
-  return cuts.length === 0 ? [items] : sharedCount(sharedEnd(join(cuts, ear), ear), ear);
+  return cuts.length === 0 ? [items] : sharedHour(sharedCount(sharedEnd(join(cuts, ear), ear), ear), ear);
 }
 
 /** A note keeps everything behind it, but "and set a timer" ends it. */

@@ -137,7 +137,7 @@ const leansBack = (part: Part): boolean =>
       item.is === "amount" ||
       item.is === "when" ||
       (item.is === "thing" && !item.thing.step && !item.thing.unit && !item.thing.color) ||
-      (item.is === "word" && ["why", "undo", "timer", "timers", "alarm"].includes(item.text)),
+      (item.is === "word" && ["why", "when", "undo", "timer", "timers", "alarm"].includes(item.text)),
   ) &&
   part.some((item) => item.is === "word" && tailWords.includes(item.text));
 

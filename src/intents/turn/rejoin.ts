@@ -1,5 +1,6 @@
 /** Puts back together what was cut: parts that ask nothing go with the one that does. */
 
+import { takesBack } from "../../../data/words/openers.ts";
 import { spanOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import {
@@ -22,6 +23,12 @@ import { asksOfSplit, tellsFault } from "./related.ts";
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
 const sticksTo =
   /^(?:(?:no|ok|actually|hm|nah|lets|ill|i|well) )*(?:stick\S*|stay|keep|go|back|going back) (?:with |to |for )?(?:the |my )?\S*<[^>]*chocolate=[^>]*>(?: one)?$/;
+
+/** "no wait, 550. and what would it cost": of the answer before, and a question behind it. */
+const righted = new RegExp(
+  `^${takesBack}(?:(?:its|it is|make it|make that|only|just) )*\\S*<(?:weight|number|percent)>$`,
+);
+const goesOnAsking = /^(?:and|then|also|now) (?:what|how|when|which) /;
 
 /** "only 180 g sugar in the house. how much butter and whites for smbc": what there is, and the mix it goes into. */
 const tellsStock = (part: Part, ear: Ear): boolean =>
@@ -101,7 +108,8 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       out.push(waiting);
       waiting = [];
     }
-    if (waiting.length > 0 && sticksTo.test(ear.mask(waiting))) {
+    const isRighted = righted.test(ear.mask(waiting)) && goesOnAsking.test(ear.mask(part));
+    if (waiting.length > 0 && (isRighted || sticksTo.test(ear.mask(waiting)))) {
       out.push(waiting);
       waiting = [];
     }

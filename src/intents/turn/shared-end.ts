@@ -1,4 +1,4 @@
-/** What stands at the end of a turn and belongs to all that is asked before it. */
+/** What stands at one end of a turn and belongs to all that is asked in it. */
 import { carriesAmount, type Ear, type Part } from "./part.ts";
 
 /** "how much vanilla and how much rum for 200 g buttercream": the weight at the end is for all that is asked before. */
@@ -36,4 +36,16 @@ export function sharedCount(parts: Part[], ear: Ear): Part[] {
   return parts.map((part, i) =>
     i < parts.length - 1 && !carriesAmount(part) && asksSize.test(ear.mask(part)) ? [...part, ...end] : part,
   );
+}
+
+const asksStart =
+  /^(?:(?:and|also|so|then) )*(?:when|what time) (?:do|should|must|shall) (?:i|we) (?:have to |need to )?(?:start|begin)(?: with them| it all)?(?: \?)?$/;
+
+/** "60 macarons for saturday 11am, how much batter and when do i start": the day is planned for what was said first. */
+export function sharedHour(parts: Part[], ear: Ear): Part[] {
+  const [first = []] = parts;
+  const isCount = (part: Part) => part.some((item) => item.is === "thing" && item.thing.count === "macarons");
+  const hour = first.find((item) => item.is === "when");
+  if (parts.length < 2 || !hour || !isCount(first)) return parts;
+  return parts.map((part, at) => (at > 0 && asksStart.test(ear.mask(part)) ? [...part, hour] : part));
 }

@@ -25,7 +25,9 @@ export function sums(reading: Reading): Sum[] {
   // what was found to be money without a sign has more of its kind beside it
   const isSigned = signed.some((each) => each.unit !== "unsigned");
   const also = isSigned ? reading.amounts.filter((each) => isSaidAsSum(each, list)) : bareSums(reading, list);
-  const moneys = reading.amounts.filter((each) => signed.includes(each) || also.includes(each));
+  const moneys = reading.amounts.filter(
+    (each) => (signed.includes(each) || also.includes(each)) && !isPerVolume(each),
+  );
   const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
   const aimed = aimsAtShare(reading);
   return moneys.map((amount, at) => {
@@ -51,6 +53,9 @@ export function sums(reading: Reading): Sum[] {
     };
   });
 }
+
+/** "6 a litre": what a litre weighs nobody said, so it is no price of a weight, and no cost of the whole either. */
+const isPerVolume = ({ per }: Amount): boolean => per !== undefined && unitRow(per.unit).dim === "volume";
 
 /** A $ may be of several countries, a number without a sign of any; every other sign says its currency. */
 function signOf({ dim, unit, text }: Amount, isElsewhere: boolean): Sum["bare"] {

@@ -30,8 +30,8 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
   if (inputs.want === "safe") return noPromise;
-  const filled = inputs.lines ? undefined : filledOf(inputs.formulas ?? [], world);
-  const lines = inputs.lines ?? filled?.lines;
+  const filled = inputs.lines && !inputs.formulas ? undefined : filledOf(inputs.formulas ?? [], world);
+  const lines = inputs.lines ? [...(filled?.lines ?? []), ...inputs.lines] : filled?.lines;
   const [unweighed] = inputs.also ?? [];
   if (unweighed && lines && inputs.want !== "allergens" && !inputs.asked)
     return asking(`How many grams of ${unweighed} are in it?`, "lines");

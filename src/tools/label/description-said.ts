@@ -8,7 +8,7 @@ import { type Draft, isFood, type LabelTurn, type LabelWay } from "./turn.ts";
 const notMixes = ["filling", "batter", "meringue"];
 
 /** "do they contain milk": asked about, and no ingredient. */
-const isAllergenWord = (thing: Thing) =>
+export const isAllergenWord = (thing: Thing) =>
   ["milk", "egg", "almonds"].includes(thing.ingredient ?? "") || (thing.taste === "sesame" && !thing.dose);
 
 /** "hazelnut macarons": a taste alone, of which nobody said whether it is nut, paste or flavor. */

@@ -1,10 +1,12 @@
 /** Reads a label's ingredients, or a description to find allergens by: each way in its order. */
 import type { Memory, Reading } from "../contract/index.ts";
+import { nameOf } from "../lib/lines.ts";
+import { gramsOf } from "../lib/units.ts";
 import { firstOf } from "../lib/ways.ts";
 import { amended } from "./amended.ts";
-import { byDescription } from "./description-said.ts";
+import { byDescription, isAllergenWord } from "./description-said.ts";
 import { askedAgain, netAgain, printedAgain, rightWays, signed } from "./said-anew.ts";
-import { type Draft, type LabelWay, labelTurn } from "./turn.ts";
+import { type Draft, isFood, type LabelTurn, type LabelWay, labelTurn } from "./turn.ts";
 import { asksSafety } from "./want-said.ts";
 
 const forSafety: LabelWay = ({ reading }) => (asksSafety.test(reading.text) ? { want: "safe" } : undefined);
@@ -22,6 +24,8 @@ const byWeight: LabelWay = ({ reading, memory, before, lines, unread, common }) 
     want: "label",
     ...common,
     lines: [...kept.filter(({ name }) => !lines.some((each) => each.name === name)), ...lines],
+    // "label for lazy sunday with 40 g pistachio paste": both
+    ...withSaved(reading, memory),
     ...(open.length > 0 ? { unread: open } : {}),
   };
 };
@@ -34,10 +38,47 @@ const isInIt = (piece: string, { things }: Reading): boolean =>
       (each.ingredient || each.taste || each.dose || each.chocolate || each.base),
   ) && !/\blabels?\b|\ball?erg/.test(piece);
 
-/** "label for my hazelnut praline": a recipe that is saved. */
-const ofFormulas: LabelWay = ({ reading, memory, common }) => {
-  const formulas = memory.names.formulas.filter((name) => reading.text.includes(name.toLowerCase()));
-  return formulas.length > 0 ? { want: "label", ...common, formulas } : undefined;
+/** The saved recipes that are named. */
+const withSaved = ({ text }: Reading, { names }: Memory): Pick<Draft, "formulas"> => {
+  const formulas = names.formulas.filter((name) => text.includes(name.toLowerCase()));
+  return formulas.length > 0 ? { formulas } : {};
+};
+
+/** Foods named beside recipes that are saved, whose names may hold a food themselves. */
+const beside = ({ reading, asked }: LabelTurn, formulas: readonly string[]): string[] =>
+  reading.things
+    .filter((each) => isFood(each) && !(isAllergenWord(each) && asked.length > 0))
+    .filter((each) => !formulas.some((name) => name.toLowerCase().includes(each.text)))
+    .map(nameOf);
+
+/** "label for my hazelnut praline", "allergens in lazy sunday plus pistachio paste": a recipe that is saved. */
+const ofFormulas: LabelWay = (turn) => {
+  const { formulas } = withSaved(turn.reading, turn.memory);
+  if (!formulas) return undefined;
+  const also = beside(turn, formulas);
+  return { want: "label", ...turn.common, formulas, ...(also.length > 0 ? { also } : {}) };
+};
+
+/** "add pistachio to it", behind the label of a saved recipe. */
+const addedToSaved: LabelWay = (turn) => {
+  const { reading, memory, before, common } = turn;
+  if (!memory.follows || !before?.formulas || !asksToAdd.test(reading.text)) return undefined;
+  const also = beside(turn, before.formulas);
+  return also.length > 0 && turn.lines.length === 0
+    ? { ...before, ...common, also: [...new Set([...(before.also ?? []), ...also])] }
+    : undefined;
+};
+
+/** "40 g", where it was asked how much of the one added food is in it. */
+const weighedBeside: LabelWay = ({ reading, memory, before }) => {
+  const [food, ...more] = before?.also ?? [];
+  const [amount, ...others] = reading.amounts;
+  if (memory.slot !== "lines" || !before || !food || more.length > 0 || !amount || others.length > 0)
+    return undefined;
+  const grams = gramsOf(amount);
+  if (grams === undefined) return undefined;
+  const { also: _asked, ...rest } = before;
+  return { ...rest, lines: [...(before.lines ?? []), { name: food, grams }] };
 };
 
 const datesAlone: LabelWay = ({ want, common }) => (want === "dates" ? common : undefined);
@@ -73,6 +114,7 @@ const askedOfBefore: LabelWay = ({ memory, before, want, asked, common }) =>
 
 const ways: readonly LabelWay[] = [
   forSafety,
+  weighedBeside,
   ...rightWays,
   amended,
   signed,
@@ -80,6 +122,7 @@ const ways: readonly LabelWay[] = [
   byWeight,
   netAgain,
   printedAgain,
+  addedToSaved,
   ofFormulas,
   datesAlone,
   byDescription,

@@ -50,6 +50,19 @@ export const talk: readonly Phrase[] = [
     from: /\bthank you (?:kindly|very much|so much|ever so much)\b/g,
     to: "thank you",
   },
+  // "right, forget money. 2 oz in grams": nothing that is kept is to be forgotten
+  {
+    marks: [
+      "forget money",
+      "forget the money",
+      "forget about money",
+      "forget cost",
+      "forget the cost",
+      "forget price",
+    ],
+    from: /^(?:(?:right|ok|okay|well|so|no|anyway),? )*forget (?:about )?(?:the )?(?:money|costs?|prices?)[.,;!] (?=\S)/g,
+    to: "",
+  },
   // "forget the gray. split it in four"
   {
     marks: ["forget the", "scrap the", "forget about"],
