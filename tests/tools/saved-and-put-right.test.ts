@@ -93,3 +93,12 @@ test("a price a litre is no cost of the whole: what a kilo costs is asked", asyn
   );
   expect(answer).toMatchObject({ tool: "cost", status: "asking" });
 });
+
+test.each([
+  ["how long in the freezer", "5868123 months"],
+  ["are frozen macarons still good", "they were in there 5868123 months"],
+  ["how old may egg whites be", "they are 99999999999 days old"],
+])("%s, then %s: no age of anything, and no crash", async (first, then) => {
+  const answers = await last(first, then);
+  for (const answer of answers) expect(answer.status).not.toBe("answered");
+});

@@ -8,6 +8,10 @@ import { answerKeep } from "./answer.ts";
 import { keepCues, keepGoesOn } from "./cues.ts";
 import { readKeep } from "./read.ts";
 
+/** A hundred years: further back the calendar is no help, and nothing keeps. */
+const most_days = 36_525;
+const tooOld = "That is over a hundred years; check the number.";
+
 export const inputs = later(() =>
   z.strictObject({
     about: z.optional(
@@ -66,10 +70,19 @@ export const inputs = later(() =>
     /** Fresh dairy or curd in the filling. */
     dairy: z.optional(z.boolean()),
     /** Days since the whites were separated. */
-    old_days: z.optional(z.number().check(z.gte(0, { error: "An age can't be below zero." }))),
+    old_days: z.optional(
+      z
+        .number()
+        .check(z.gte(0, { error: "An age can't be below zero." }), z.lte(most_days, { error: tooOld })),
+    ),
     /** Days it has been in the freezer. */
     frozen_days: z.optional(
-      z.number().check(z.gte(0, { error: "Days in the freezer can't be below zero." })),
+      z
+        .number()
+        .check(
+          z.gte(0, { error: "Days in the freezer can't be below zero." }),
+          z.lte(most_days, { error: tooOld }),
+        ),
     ),
     /** She asks whether it is still good, not how long it keeps: without a day that is asked back. */
     still: z.optional(z.boolean()),
