@@ -3,15 +3,9 @@
  * table's 3-5 % and the ratios of data/rules (common practice), worked by hand beside each.
  */
 import { describe, expect, test } from "vitest";
-import { baker } from "../support/ask.ts";
+import { lastOf } from "../support/ask.ts";
 
-const said = async (...turns: string[]) => {
-  const { ask } = baker();
-  let answers = await ask(turns[0] as string);
-  for (const turn of turns.slice(1)) answers = await ask(turn);
-  return answers;
-};
-const tools = async (...turns: string[]) => (await said(...turns)).map(({ tool }) => tool);
+const tools = async (...turns: string[]) => (await lastOf(...turns)).map(({ tool }) => tool);
 
 describe("what was heard and what is asked", () => {
   test.each([
@@ -26,16 +20,16 @@ describe("what was heard and what is asked", () => {
 
   test("a nod in the middle leaves the conversation where it was", async () => {
     // 5 % of 300 g
-    const [answer] = await said("230 g buttercream, how much flavor", "lovely, and 300?");
+    const [answer] = await lastOf("230 g buttercream, how much flavor", "lovely, and 300?");
     expect(answer?.figures?.[0]?.high).toBeCloseTo(15, 9);
   });
 
   test.each(["ok", "ok good", "right then", "good to know", "i see", "nice"])(
     "%s: nothing asked, nothing declined",
     async (nod) => {
-      const answers = await said("230 g buttercream, how much flavor", nod, "and 300?");
+      const answers = await lastOf("230 g buttercream, how much flavor", nod, "and 300?");
       expect(answers[0]?.figures?.[0]?.high).toBeCloseTo(15, 9);
-      const [heard] = await said("230 g buttercream, how much flavor", nod);
+      const [heard] = await lastOf("230 g buttercream, how much flavor", nod);
       expect(heard).toMatchObject({ tool: "help", status: "answered" });
     },
   );
@@ -43,13 +37,13 @@ describe("what was heard and what is asked", () => {
   test.each(["anyway how much has that timer left", "anyhow, how long is left"])(
     "%s: of the timer, and no timer called anyway",
     async (turn) => {
-      const [answer] = await said("set a timer for 22 min", turn);
+      const [answer] = await lastOf("set a timer for 22 min", turn);
       expect(answer).toMatchObject({ tool: "timer", figures: [{ name: "left", value: 22, unit: "min" }] });
     },
   );
 
   test("second thoughts are no timer called second", async () => {
-    const [answer] = await said("timer 16 min", "on second thoughts two minutes more");
+    const [answer] = await lastOf("timer 16 min", "on second thoughts two minutes more");
     expect(answer?.figures?.[0]?.value).toBe(18);
   });
 });
@@ -59,7 +53,7 @@ describe("a condition is no question of its own", () => {
     "%s",
     async (turn) => {
       // 100 shells and 10 more, 30 a tray
-      const answers = await said(turn);
+      const answers = await lastOf(turn);
       expect(answers.map(({ tool }) => tool)).toEqual(["shells"]);
       expect(answers[0]?.figures?.[0]).toMatchObject({ name: "trays", value: 4 });
     },
@@ -82,7 +76,7 @@ describe("what is told first, and what is asked of it", () => {
     "150 g cream and i need to make milk ganache for piping with it, and start the resting timer",
   ])("%s", async (turn) => {
     // milk for piping 2 : 1, of 150 g cream
-    const answers = await said(turn);
+    const answers = await lastOf(turn);
     expect(answers.map(({ tool }) => tool)).toEqual(["ganache", "timer"]);
     expect(answers[0]?.figures?.find(({ name }) => name === "chocolate")?.value).toBeCloseTo(300, 9);
     expect(answers[1]?.figures?.[0]).toMatchObject({ value: 30, unit: "min" });
@@ -94,7 +88,7 @@ describe("what is told first, and what is asked of it", () => {
     "oh no!! 18 g toffee flavour landed in 310 g buttercream!! what extra buttercream saves it",
   ])("%s: one answer", async (turn) => {
     // 18 g / 5 % - 310 g = 50 g, 18 g / 4 % - 310 g = 140 g
-    const answers = await said(turn);
+    const answers = await lastOf(turn);
     expect(answers).toHaveLength(1);
     expect(answers[0]?.figures?.[0]).toMatchObject({ name: "add base", unit: "g" });
     expect(answers[0]?.figures?.[0]?.low).toBeCloseTo(50, 9);
@@ -103,7 +97,7 @@ describe("what is told first, and what is asked of it", () => {
 
 test("a bowl of several gets a question of its own", async () => {
   // 420 g / 4 = 105 g, and 1.5 to 3 % of it
-  const answers = await said(
+  const answers = await lastOf(
     "420 g buttercream, split it in 4 equal bowls. in one bowl comes matcha, howmuch?",
   );
   expect(answers.map(({ tool }) => tool)).toEqual(["split", "dose"]);
@@ -111,7 +105,7 @@ test("a bowl of several gets a question of its own", async () => {
 });
 
 describe("an amount that is taken back in the same breath", () => {
-  const amounts = async (turn: string) => (await said(turn)).flatMap(({ figures }) => figures ?? []);
+  const amounts = async (turn: string) => (await lastOf(turn)).flatMap(({ figures }) => figures ?? []);
   test.each([
     ["ten minutes timer, no make it 13", "left", 13],
     ["timer 10 min, no wait, 12 min for the shells", "left", 12],
@@ -140,7 +134,7 @@ describe("what was said first holds for the questions behind it", () => {
     "60 macarons for next saturday 11am, how much batter, how much filling and when do I start?",
     "24 macarons for tomorrow 5 pm: how much batter, how much filling, when do i start",
   ])("%s", async (turn) => {
-    const answers = await said(turn);
+    const answers = await lastOf(turn);
     expect(answers.map(({ tool, status }) => `${tool} ${status}`)).toEqual([
       "shells answered",
       "fill answered",
@@ -149,7 +143,7 @@ describe("what was said first holds for the questions behind it", () => {
   });
   test("a number put right, and a question of its own behind it", async () => {
     // 3-5 % of 300 g
-    const answers = await said(
+    const answers = await lastOf(
       "230 g buttercream, how much flavor",
       "no wait, 300. and how many trays for 24 macarons",
     );
@@ -174,20 +168,20 @@ describe("questions without a question word", () => {
     expect(await tools(turn)).toEqual(wanted);
   });
   test("what the scale says is no recipe to be scaled", async () => {
-    const [answer] = await said("scale says 9.5 oz, grams?");
+    const [answer] = await lastOf("scale says 9.5 oz, grams?");
     expect(answer?.figures?.[0]?.value).toBeCloseTo(269.3204696875, 6);
   });
 });
 
 describe("what one question says is no answer to another", () => {
   test("a fragrance that is no food is asked about beside a dose", async () => {
-    const answers = await said("lemon flavor for 200 g buttercream? where do i keep candle fragrance oil");
+    const answers = await lastOf("lemon flavor for 200 g buttercream? where do i keep candle fragrance oil");
     expect(answers[0]).toMatchObject({ tool: "dose", status: "answered" });
     expect(answers[0]?.figures?.[0]?.low).toBeCloseTo(6, 9);
     expect(answers[1]?.status).toBe("declined");
   });
   test("strength said of one flavor", async () => {
-    const answers = await said(
+    const answers = await lastOf(
       "how much lemon flavor for 200 g buttercream? how much of my mint flavor for 100 g ganache, its twice as strong",
     );
     expect(answers[0]?.figures?.[0]?.low).toBeCloseTo(6, 9);
@@ -199,13 +193,13 @@ describe("where the calculator before has no answer, another that has one gives 
     "%s, behind a dose",
     async (turn) => {
       // dark for piping 1.25 : 1
-      const [answer] = await said("230 g buttercream, how much flavor", turn);
+      const [answer] = await lastOf("230 g buttercream, how much flavor", turn);
       expect(answer?.tool).toBe("ganache");
       expect(answer?.figures?.find(({ name }) => name === "cream")?.value).toBeCloseTo(160, 9);
     },
   );
   test("what nobody has a rule for stays declined", async () => {
-    const [answer] = await said(
+    const [answer] = await lastOf(
       "230 g buttercream, how much flavor",
       "how much cabbage goes into 200 g buttercream",
     );

@@ -103,6 +103,17 @@ export function baker({
   };
 }
 
+/** The answers to the last turn of a conversation at that moment; a text may hold several turns, with "|" between. */
+export async function lastAt(now: string, ...turns: string[]): Promise<Answer[]> {
+  const { ask } = baker({ now });
+  let answers: Answer[] = [];
+  for (const turn of turns.flatMap((each) => each.split("|"))) answers = await ask(turn);
+  return answers;
+}
+
+/** The same at the moment at which the tests' clock stands. */
+export const lastOf = (...turns: string[]) => lastAt(standing, ...turns);
+
 /** The answer to the last turn of a conversation, with its figures by name. */
 export async function talk(...turns: string[]) {
   const { one } = baker();

@@ -9,38 +9,23 @@
  * practice). An ounce is 28.349523125 g.
  */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
+import { baker, lastOf } from "../support/ask.ts";
+import { expectIn, type Wanted } from "../support/figures.ts";
 
-type Wanted = Record<string, number | [low: number, high: number]>;
+type Figures = Readonly<Record<string, Wanted>>;
 
 /** The last turn's answers: each with the figures that are wanted of it. */
-async function holds(turns: string, ...wanted: Wanted[]) {
-  const { ask } = baker();
-  let answers: Awaited<ReturnType<typeof ask>> = [];
-  for (const turn of turns.split("|")) answers = await ask(turn);
-  for (const [at, figures] of wanted.entries()) {
-    const answer = answers[at];
-    expect(answer?.status, `${turns}: ${answer?.headline}`).toBe("answered");
-    for (const [name, value] of Object.entries(figures)) {
-      const got = answer?.figures?.find((each) => each.name === name);
-      const pairs = Array.isArray(value)
-        ? [
-            [got?.low, value[0]],
-            [got?.high, value[1]],
-          ]
-        : [[got?.value, value]];
-      for (const [have, want] of pairs)
-        expect(have, `${name} of ${turns}: ${answer?.headline}`).toBeCloseTo(want as number, 4);
-    }
-  }
+async function holds(turns: string, ...wanted: Figures[]) {
+  const answers = await lastOf(turns);
+  for (const [at, figures] of wanted.entries()) expectIn(answers[at], figures, 4, turns);
 }
 
-const each = (cases: readonly [string, ...Wanted[]][]) => it.each(cases)("%s", holds);
+const each = (cases: readonly [string, ...Figures[]][]) => it.each(cases)("%s", holds);
 
 describe("plain mix for a bowl that holds too much", () => {
   const strong = "9 g peach flavor in 150 g buttercream, too strong?";
   // 9 / 5 % - 150 = 30, 9 / 4 % - 150 = 75
-  const toAdd: Wanted = { "add base": [30, 75] };
+  const toAdd: Figures = { "add base": [30, 75] };
   each([
     [`${strong}|plain buttercream needed to tame it?`, toAdd],
     [`${strong}|how much plain then`, toAdd],
@@ -73,7 +58,7 @@ describe("plain mix for a bowl that holds too much", () => {
 describe("the percentage that a bowl stands at", () => {
   const mended = "12 g strawberry flavoring in the 220 g buttercream. what do i add to tone it down";
   // 12 / 220
-  const stands: Wanted = { share: 5.454545 };
+  const stands: Figures = { share: 5.454545 };
   each([
     [`${mended}|whats the percentage as it stands`, stands],
     [`${mended}|what percent am i sitting at`, stands],
@@ -92,7 +77,7 @@ describe("the percentage that a bowl stands at", () => {
 describe("a part of the bowl", () => {
   const bowl = "260 g buttercream, how much rose flavor";
   // 3 and 5 % of 180
-  const part: Wanted = { flavor: [5.4, 9] };
+  const part: Figures = { flavor: [5.4, 9] };
   each([
     [`${bowl}|hm, actually im only gonna flavor one eighty of it`, part],
     [`${bowl}|im flavouring 180 of it only`, part],

@@ -1,16 +1,7 @@
 /** A bowl that is told later, changed or parted, and what goes into it: several turns each, worked by hand. */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
-
-type Answer = Awaited<ReturnType<ReturnType<typeof baker>["ask"]>>[number];
-
-/** The answers to the last of these turns. */
-async function lastOf(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
+import type { Answer } from "../../src/tools/contract/index.ts";
+import { lastOf } from "../support/ask.ts";
 
 const figureOf = (answer: Answer | undefined, name: string) =>
   answer?.figures?.find((each) => each.name === name);

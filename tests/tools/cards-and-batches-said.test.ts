@@ -8,25 +8,19 @@
  * a teaspoon of instant coffee 1 g (USDA SR28 portions).
  */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
+import { baker, lastOf } from "../support/ask.ts";
+import { expectIn, type Wanted } from "../support/figures.ts";
 
-type Wanted = Record<string, number>;
+type Figures = Readonly<Record<string, Wanted>>;
 
 /** The last turn's one answer, with the figures that are wanted of it. */
-async function holds(turns: string, wanted: Wanted) {
-  const { ask } = baker();
-  let answers: Awaited<ReturnType<typeof ask>> = [];
-  for (const turn of turns.split("|")) answers = await ask(turn);
-  const [answer, ...others] = answers;
+async function holds(turns: string, figures: Figures) {
+  const [answer, ...others] = await lastOf(turns);
   expect(others, turns).toEqual([]);
-  expect(answer?.status, `${turns}: ${answer?.headline}`).toBe("answered");
-  for (const [name, value] of Object.entries(wanted)) {
-    const got = answer?.figures?.find((each) => each.name === name)?.value;
-    expect(got, `${name} of ${turns}: ${answer?.headline}`).toBeCloseTo(value, 4);
-  }
+  expectIn(answer, figures, 4, turns);
 }
 
-const each = (cases: readonly [string, Wanted][]) => it.each(cases)("%s", holds);
+const each = (cases: readonly [string, Figures][]) => it.each(cases)("%s", holds);
 
 describe("a weight is of the thing that was put on the scale", () => {
   // 88 × 1.3 = 114.4, 98 × 1.3 = 127.4, 105 × 1.3 = 136.5, 72 × 1.3 = 93.6, 140 × 1.3 = 182

@@ -6,16 +6,8 @@
  * tablespoon. NIST Handbook 44: a pound 453.59237 g, an ounce its sixteenth; a tablespoon 14.78676478125 ml.
  */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
+import { baker, lastAt, lastOf } from "../support/ask.ts";
 import { type Case, expectFigures } from "../support/figures.ts";
-
-/** The answers of the last turn. */
-async function last(turns: string, now = "2026-03-14T09:30:00") {
-  const { ask } = baker({ now });
-  let answers: Awaited<ReturnType<typeof ask>> = [];
-  for (const turn of turns.split("|")) answers = await ask(turn);
-  return answers;
-}
 
 const converted = (turns: string, result: number): Case => [turns, "convert", { result }];
 
@@ -44,9 +36,9 @@ describe("what a measure weighs, though it is a flavor too", () => {
   ])("%s", (...each) => expectFigures(...each));
 
   it("says so where no table weighs it, and what of it asks", async () => {
-    const [matcha] = await last("how much does 1 tbsp of matcha weigh");
+    const [matcha] = await lastOf("how much does 1 tbsp of matcha weigh");
     expect([matcha?.tool, matcha?.status, matcha?.figures]).toEqual(["convert", "declined", undefined]);
-    const [bare] = await last("how much does 1 tsp weigh");
+    const [bare] = await lastOf("how much does 1 tsp weigh");
     expect([bare?.tool, bare?.status]).toEqual(["convert", "asking"]);
   });
 
@@ -101,7 +93,7 @@ describe("the same conversion of something else", () => {
 
   it("is not heard where something else is asked", async () => {
     for (const next of ["can i use honey instead", "i have no sugar", "could i do it with hazelnuts"])
-      expect((await last(`${first}|${next}`)).map((each) => each.tool)).not.toContain("convert");
+      expect((await lastOf(`${first}|${next}`)).map((each) => each.tool)).not.toContain("convert");
   });
 });
 
@@ -125,7 +117,7 @@ describe("how it was measured, told afterwards", () => {
   ])("%s", (...each) => expectFigures(...each));
 
   it("is no answer to whether it has to be", async () => {
-    expect((await last(`${first}|should i sift it`))[0]?.tool).toBe("method");
+    expect((await lastOf(`${first}|should i sift it`))[0]?.tool).toBe("method");
   });
 });
 
@@ -140,7 +132,7 @@ describe("a cup in the drawer is no unit", () => {
     // 500 / 236.5882365, where they are asked for
     ["how many measuring cups is 500 ml", 2.113376],
   ])("%s", async (turn, result) => {
-    const answers = await last(turn);
+    const answers = await lastOf(turn);
     expect(answers.map((each) => Number(each.figures?.[0]?.value?.toFixed(6)))).toEqual([result]);
   });
 });
@@ -194,7 +186,7 @@ describe("a second timer, and which one is asked for", () => {
     ["20 min for the oven, 40 min for the ganache|time on the oven", 20],
     ["20 min for the oven, 40 min for the ganache|oven?", 20],
   ])("%s", async (turns, left) => {
-    const answers = await last(turns);
+    const answers = await lastOf(turns);
     expect(answers.flatMap((each) => each.figures?.map(({ value }) => value) ?? [])).toEqual([left]);
   });
   it("leaves what keeps to its own rule", async () => {
@@ -203,7 +195,7 @@ describe("a second timer, and which one is asked for", () => {
       "rest 30 min timer|how long do i have for the filled ones out",
       "filled macarons made tuesday have how long left",
     ])
-      expect((await last(turn))[0]?.tool).toBe("keep");
+      expect((await lastOf(turn))[0]?.tool).toBe("keep");
   });
 });
 
@@ -263,12 +255,12 @@ describe("an alarm rings at an hour", () => {
     ["alarm for 10 or 12 minutes", 10],
     ["set a timer for 7", 7, "minutes"],
   ])("%s", async (turn, left, assumed?: string) => {
-    const [answer] = await last(turn, evening);
+    const [answer] = await lastAt(evening, turn);
     expect(answer?.figures).toEqual([{ name: "left", value: left, unit: "min" }]);
     if (assumed) expect(answer?.assumed).toContain(assumed);
   });
   it("each of several at its own", async () => {
-    const answers = await last("alarms for 7, 8 and 9", evening);
+    const answers = await lastAt(evening, "alarms for 7, 8 and 9");
     expect(answers.map((each) => each.figures?.[0]?.value)).toEqual([590, 650, 710]);
   });
 });

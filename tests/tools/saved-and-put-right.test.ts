@@ -4,36 +4,29 @@
  * large); 71 °C (160 °F) by USDA FSIS, egg safety; 118 °C of syrup: common practice.
  */
 import { describe, expect, test } from "vitest";
-import { baker, talk } from "../support/ask.ts";
+import { lastOf, talk } from "../support/ask.ts";
 
 const recipe = "save recipe lazy sunday: 200 g dark chocolate, 150 g cream, 20 g butter";
-const last = async (...turns: string[]) => {
-  const { ask } = baker();
-  let answers = await ask(turns[0] as string);
-  for (const turn of turns.slice(1)) answers = await ask(turn);
-  return answers;
-};
-
 describe("a label of a saved recipe and something beside it", () => {
   test.each([
     "us label for lazy sunday with 40 g pistachio paste, net weight 150 g",
     "allergens in lazy sunday plus pistachio paste?",
     "what allergens has lazy sunday if i put pistachio paste in",
   ])("%s: both are declared", async (turn) => {
-    const [answer] = await last(recipe, turn);
+    const [answer] = await lastOf(recipe, turn);
     expect(answer?.headline).toMatch(/milk and pistachio/);
   });
 
   test("added later it is asked for, and declared", async () => {
     const turns = [recipe, "us label for lazy sunday, net weight 150 g", "add pistachio to it"];
-    const [asked] = await last(...turns);
+    const [asked] = await lastOf(...turns);
     expect(asked).toMatchObject({ tool: "label", status: "asking" });
-    const [answer] = await last(...turns, "40 g");
+    const [answer] = await lastOf(...turns, "40 g");
     expect(answer?.headline).toMatch(/milk and pistachio/);
   });
 
   test("a food in the recipe's own name is no addition", async () => {
-    const [answer] = await last(
+    const [answer] = await lastOf(
       "save recipe hazelnut dream: 200 g milk chocolate, 100 g cream",
       "allergens in hazelnut dream",
     );
@@ -61,7 +54,7 @@ describe("a time taken back", () => {
     ["set a timer for 15, no sorry, 12 minutes for the shells", 12],
     ["remind me in 12, no make that 15 minutes", 15],
   ])("%s: one timer", async (turn, left) => {
-    const answers = await last(turn);
+    const answers = await lastOf(turn);
     expect(answers.map(({ figures }) => figures?.[0]?.value)).toEqual([left]);
   });
 });
@@ -86,7 +79,7 @@ describe("a cooked meringue", () => {
 });
 
 test("a price a litre is no cost of the whole: what a kilo costs is asked", async () => {
-  const [answer] = await last(
+  const [answer] = await lastOf(
     recipe,
     "scale lazy sunday to 500 g",
     "what would it cost if chocolate is 18 a kilo and cream is 6 a litre?",
@@ -99,6 +92,6 @@ test.each([
   ["are frozen macarons still good", "they were in there 5868123 months"],
   ["how old may egg whites be", "they are 99999999999 days old"],
 ])("%s, then %s: no age of anything, and no crash", async (first, then) => {
-  const answers = await last(first, then);
+  const answers = await lastOf(first, then);
   for (const answer of answers) expect(answer.status).not.toBe("answered");
 });

@@ -4,7 +4,7 @@ import { says } from "../lib/find.ts";
 import { ofOneBox, packed } from "./box-sum.ts";
 import { readBoxesSold } from "./boxes-sold.ts";
 import { carry, changeTo } from "./carry.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import { leftOut, withoutExtras } from "./left-out.ts";
 import { linesMeant } from "./lines-meant.ts";
 import { readCounts, readMaking } from "./making.ts";
@@ -16,8 +16,6 @@ import { shareSaid } from "./said-share.ts";
 import { readLabor, readShares } from "./shares.ts";
 import { readSums } from "./sums.ts";
 import { readWant } from "./want-said.ts";
-
-type Draft = Partial<CostInputs>;
 
 /** @param before the bill of the turn before, whether this sentence goes on from it or not */
 export function readBill(reading: Reading, memory: Memory, before: Draft): Draft {

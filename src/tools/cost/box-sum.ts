@@ -1,11 +1,9 @@
 /** A sum beside a box: what it sells for, what it cost with all in it, or what it is packed in. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
-import type { Beside, Turn } from "./sum-use.ts";
-
-type Draft = Partial<CostInputs>;
+import type { Beside, Phrase } from "./sum-use.ts";
 
 /** A sentence of so few words and finds says no more than "and the box 1.20". */
 const few = 4;
@@ -22,7 +20,7 @@ export function boxBeside({ amount, own, earlier, words, aimed }: Beside): "pack
 }
 
 /** What the words right beside a sum say of its box, in their order. */
-export const boxTurns: readonly Turn[] = [
+export const boxTurns: readonly Phrase[] = [
   // "took $30 for a box": what it brought in, and not what the box cost
   {
     use: "price",

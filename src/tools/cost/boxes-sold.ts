@@ -6,9 +6,8 @@ import { plain } from "../lib/show.ts";
 import { currencyOf } from "./bill.ts";
 import { forEachBox } from "./box-sum.ts";
 import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
-
-type Draft = Partial<CostInputs>;
 
 /** "sell each box at", "12 boxes of 6 at". */
 const boxAt =

@@ -2,9 +2,7 @@
 import type { Memory } from "../contract/index.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { aimOf, aims } from "./aim.ts";
-import type { CostInputs } from "./cost.ts";
-
-type Draft = Partial<CostInputs>;
+import type { Draft } from "./draft.ts";
 
 /**
  * What the turn before still says. New lines start afresh; a new cost or price replaces what it makes void; a bare

@@ -4,8 +4,7 @@ import { asking } from "../lib/asking.ts";
 import { moneyText } from "../lib/money.ts";
 import { plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
-
-type Draft = Partial<CostInputs>;
+import type { Draft } from "./draft.ts";
 
 const kinds = [
   ["discount_percent", "(?:discounts?|discounted|reductions?|rebate|off|cheaper)"],

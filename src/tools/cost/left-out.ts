@@ -1,8 +1,6 @@
 /** What is left out of a bill that had it: packaging and hours, a discount, tax or fee that holds no longer. */
 import type { Reading } from "../contract/index.ts";
-import type { CostInputs } from "./cost.ts";
-
-type Draft = Partial<CostInputs>;
+import type { Draft } from "./draft.ts";
 
 const off =
   "(?:no|without(?: the| any| my)?|forget(?: the| that)?|drop(?: the)?|leave out(?: the)?|skip(?: the)?|take away the|cancel the)";

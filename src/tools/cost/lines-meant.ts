@@ -1,25 +1,13 @@
 /** Weighed lines that a question of money points to without naming their prices. */
 import { houseFormula } from "../../../data/rules/shells.ts";
-import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft, Lines, Told } from "./draft.ts";
 import { oneLine } from "./one-line.ts";
 
-type Draft = Partial<CostInputs>;
-type Lines = NonNullable<Draft["lines"]>;
-
-interface Turn {
-  reading: Reading;
-  memory: Memory;
-  /** What this sentence says besides. */
-  draft: Draft;
-  before: Draft;
-}
-
 /** "plus 150 g whites at 5 a kilo", on top of what was priced before. */
-const onTop = ({ reading: { text }, draft: { lines }, before }: Turn): Lines | undefined =>
+const onTop = ({ reading: { text }, draft: { lines }, before }: Told): Lines | undefined =>
   lines &&
   before.lines &&
   /^(?:(?:and|ok|oh|also|i|ah|wait|no) )*(?:plus|add|with|also|forgot|left out|missed) /.test(text)
@@ -27,7 +15,7 @@ const onTop = ({ reading: { text }, draft: { lines }, before }: Turn): Lines | u
     : undefined;
 
 /** "what does 200 g of it cost", behind a price that was saved. */
-function ofShelf({ reading, memory: { last }, draft }: Turn): Lines | undefined {
+function ofShelf({ reading, memory: { last }, draft }: Told): Lines | undefined {
   if (draft.lines || last?.tool !== "shelf" || !pointsBack(reading)) return undefined;
   const [saved, ...others] = (last.inputs.entries as { name: string }[] | undefined) ?? [];
   const weight = reading.amounts.find((each) => each.dim === "weight" && !each.of);
@@ -37,7 +25,7 @@ function ofShelf({ reading, memory: { last }, draft }: Turn): Lines | undefined 
 }
 
 /** "what does it cost", of the recipe that lies on the table. */
-const ofTable = ({ reading, memory: { table, last }, draft }: Turn): Lines | undefined =>
+const ofTable = ({ reading, memory: { table, last }, draft }: Told): Lines | undefined =>
   table.recipe?.length &&
   !draft.lines &&
   draft.cost === undefined &&
@@ -49,17 +37,17 @@ const ofTable = ({ reading, memory: { table, last }, draft }: Turn): Lines | und
     : undefined;
 
 /** "what does one house batch cost": the house formula once. */
-const ofHouse = ({ reading: { text }, draft }: Turn): Lines | undefined =>
+const ofHouse = ({ reading: { text }, draft }: Told): Lines | undefined =>
   !draft.lines &&
   draft.cost === undefined &&
   /\b(?:one|a|the|per) house (?:batch|recipe|formula)\b/.test(text)
     ? houseFormula.map(({ name, parts }) => ({ name, grams: parts }))
     : undefined;
 
-const ways: readonly Way<Turn, Lines>[] = [onTop, ofShelf, oneLine, ofTable, ofHouse];
+const ways: readonly Way<Told, Lines>[] = [onTop, ofShelf, oneLine, ofTable, ofHouse];
 
 /** The lines meant, or those that the sentence says itself. */
-export function linesMeant(turn: Turn): Pick<Draft, "lines"> {
+export function linesMeant(turn: Told): Pick<Draft, "lines"> {
   const lines = firstOf(ways, turn);
   return lines ? { lines } : {};
 }

@@ -1,11 +1,9 @@
 /** For how many macarons a sum is, and the size and filling of macarons whose own cost is asked. */
 import type { Reading } from "../contract/index.ts";
 import { bareNumbers, diameter, says } from "../lib/find.ts";
-import type { CostInputs } from "./cost.ts";
 import { countsOf } from "./count.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
-
-type Draft = Partial<CostInputs>;
 
 /** For how many macarons each side was said. */
 export function readCounts(reading: Reading, money: readonly Sum[]): Draft {

@@ -2,11 +2,9 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, counted, says } from "../lib/find.ts";
 import { forEachBox } from "./box-sum.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
 import { shareSaid } from "./said-share.ts";
-
-type Draft = Partial<CostInputs>;
 
 /** The macarons: counted, in a box or a dozen, or behind "what does it cost to make". Sums of money are no counts. */
 export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Memory): number | undefined =>

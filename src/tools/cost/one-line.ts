@@ -1,18 +1,8 @@
 /** "what does the chocolate in it cost": one ingredient of the recipe that lies on the table, or of the bill before. */
-import type { Memory, Reading, Thing } from "../contract/index.ts";
+import type { Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf, sameIngredient } from "../lib/lines.ts";
-import type { CostInputs } from "./cost.ts";
-
-type Draft = Partial<CostInputs>;
-type Lines = NonNullable<Draft["lines"]>;
-
-interface Turn {
-  reading: Reading;
-  memory: Memory;
-  draft: Draft;
-  before: Draft;
-}
+import type { Draft, Lines, Told } from "./draft.ts";
 
 /** Between the question and the ingredient nothing that points at all of it: "what does it cost with butter at 9". */
 const asked =
@@ -53,7 +43,7 @@ export function oneLine({
   memory: { table, last, follows },
   draft,
   before,
-}: Turn): Lines | undefined {
+}: Told): Lines | undefined {
   const bill = last?.tool === "cost" ? before.lines : undefined;
   if (draft.lines || draft.cost !== undefined || draft.ingredients !== undefined) return undefined;
   if (draft.macarons !== undefined || reading.amounts.some(({ dim }) => dim === "weight")) return undefined;

@@ -5,10 +5,9 @@ import { sellingCaution } from "../lib/care.ts";
 import { moneyText } from "../lib/money.ts";
 import { counted, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import { hasExtras } from "./extras.ts";
 import { scaled, spentInAll } from "./scaled.ts";
-
-type Draft = Partial<CostInputs>;
 
 const somebody =
   "(?:an?|the|my|one|and|but|so|ok|now|if|what if|another|new)? ?(?:customers?|clients?|friends?|neighbou?rs?|lady|ladies|guy|man|woman|bride|couple|shop|caf[eé]|office|school|boss|someone|somebody|she|he|they|order|people)";

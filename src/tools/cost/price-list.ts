@@ -4,8 +4,8 @@ import { asking } from "../lib/asking.ts";
 import { says } from "../lib/find.ts";
 import { plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<CostInputs>;
 type Listed = NonNullable<CostInputs["sizes"]>[number];
 
 const sum = "[$€£]? ?(\\d+(?:[.,]\\d{1,2})?)(?: ?(?:[$€£]|dollars?|euros?|eur|usd|gbp|pounds|quid|bucks))?";

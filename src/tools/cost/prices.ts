@@ -4,9 +4,9 @@ import { bareNumbers, type Weighed, weighed } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
 
-type Draft = Partial<CostInputs>;
 type PricedLine = NonNullable<CostInputs["lines"]>[number];
 
 /** "$16 a kilo", "$4 for 500 g", "a 500 g bag at $4": the price of a weight, not a sum spent. */

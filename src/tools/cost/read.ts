@@ -5,20 +5,11 @@ import { firstOf, type Way } from "../lib/ways.ts";
 import { readBill } from "./bill-said.ts";
 import { costOfSaid } from "./boxes-sold.ts";
 import { changeTo } from "./carry.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft, Turn } from "./draft.ts";
 import { withoutHours } from "./hours-off.ts";
 import { orderedOf, pricedFor } from "./orders.ts";
 import { costForSaid, readList } from "./price-list.ts";
 import { resized } from "./resized.ts";
-
-type Draft = Partial<CostInputs>;
-
-interface Turn {
-  reading: Reading;
-  memory: Memory;
-  /** The bill of the turn before. */
-  before: Draft;
-}
 
 /** "12", "each": the answer to a question of ours, put beside what it was asked of. */
 const answers =

@@ -1,9 +1,7 @@
 /** "and a box of 6", "for 12", "for 5 orders", behind what a batch costs: the same sums for fewer or more of them. */
 import type { Reading } from "../contract/index.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import { scaled, spentInAll } from "./scaled.ts";
-
-type Draft = Partial<CostInputs>;
 
 const talk =
   "(?:and|price|cost|charge|ok|so|now|then|what|about|how|if|a|the|or|its|just|only|say|it|per|would|be)";

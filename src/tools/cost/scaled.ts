@@ -1,7 +1,6 @@
 /** The sums of a bill for more or fewer macarons than they were said for, each in proportion. */
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<CostInputs>;
 export type Scalable = "cost" | "ingredients" | "packaging" | "labor" | "labor_min" | "price";
 
 /** What was spent on the macarons themselves. */

@@ -3,12 +3,10 @@ import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import { aimOf } from "./aim.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import { readExtras } from "./extras.ts";
 import type { Sum } from "./money.ts";
 import { shareSaid } from "./said-share.ts";
-
-type Draft = Partial<CostInputs>;
 
 /** "two hours work at €15 an hour", "an hour and a half of my time at $18 an hour". */
 export function readLabor(reading: Reading, money: readonly Sum[], slot?: string, before: Draft = {}): Draft {

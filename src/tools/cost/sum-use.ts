@@ -24,7 +24,7 @@ export interface Beside {
 }
 
 /** A turn of phrase: what stands before the sum, behind it, and what must not stand before it. */
-export interface Turn {
+export interface Phrase {
   use: Use;
   before?: RegExp;
   behind?: RegExp;
@@ -32,7 +32,7 @@ export interface Turn {
 }
 
 export const asWay =
-  ({ use, before, behind, unless }: Turn): Way<Beside, Use> =>
+  ({ use, before, behind, unless }: Phrase): Way<Beside, Use> =>
   (beside) =>
     (before?.test(beside.before.trim()) ?? true) &&
     (behind?.test(beside.behind) ?? true) &&
@@ -40,7 +40,7 @@ export const asWay =
       ? use
       : undefined;
 
-const workTurns: readonly Turn[] = [
+const workTurns: readonly Phrase[] = [
   // "an hour of my time is 20"
   {
     use: "rate",
@@ -51,7 +51,7 @@ const workTurns: readonly Turn[] = [
   { use: "rate", before: /\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/ },
 ];
 
-const priceTurns: readonly Turn[] = [
+const priceTurns: readonly Phrase[] = [
   // "if i drop it to $16"
   {
     use: "price",

@@ -2,11 +2,9 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { forEachBox } from "./box-sum.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
 import { isWeightPrice, paidFor } from "./prices.ts";
-
-type Draft = Partial<CostInputs>;
 
 export function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
   const out: Draft = {};

@@ -3,18 +3,10 @@ import type { Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { aimOf } from "./aim.ts";
-import type { CostInputs } from "./cost.ts";
+import type { Draft, Told } from "./draft.ts";
 
-type Draft = Partial<CostInputs>;
-
-interface Turn {
-  reading: Reading;
-  /** What this sentence says besides. */
-  draft: Draft;
-  /** What it goes on from. */
-  before: Draft;
-}
-
+/** No more of it is needed here. */
+type Asked = Omit<Told, "memory">;
 type Want = Pick<Draft, "want">;
 
 /** Words that name what is wanted. */
@@ -26,7 +18,7 @@ const named: readonly (readonly [NonNullable<Draft["want"]>, RegExp])[] = [
 ];
 
 /** "what if it costs 10": the same question with another cost. */
-function sameAnew({ reading, draft, before }: Turn): Want | undefined {
+function sameAnew({ reading, draft, before }: Asked): Want | undefined {
   const isSame =
     before.price !== undefined &&
     (draft.cost !== undefined || draft.price !== undefined) &&
@@ -37,7 +29,7 @@ function sameAnew({ reading, draft, before }: Turn): Want | undefined {
 }
 
 /** "what if the cost goes up to 20", behind a price: what to charge then. */
-const priceAtNewCost = ({ reading, draft, before }: Turn): Want | undefined =>
+const priceAtNewCost = ({ reading, draft, before }: Asked): Want | undefined =>
   before.want === "price" &&
   before.margin_percent !== undefined &&
   draft.cost !== undefined &&
@@ -48,13 +40,13 @@ const priceAtNewCost = ({ reading, draft, before }: Turn): Want | undefined =>
     ? { want: "price" }
     : undefined;
 
-const costAsked = ({ reading, draft }: Turn): Want | undefined =>
+const costAsked = ({ reading, draft }: Asked): Want | undefined =>
   says(reading, /cost|come to|run me|set me back|spend/) &&
   (draft.lines || draft.formula || draft.macarons !== undefined || says(reading, /what|how much/))
     ? { want: "cost" }
     : undefined;
 
-const ways: readonly Way<Turn, Want>[] = [
+const ways: readonly Way<Asked, Want>[] = [
   ({ draft }) => (aimOf(draft) ? { want: "price" } : undefined),
   sameAnew,
   priceAtNewCost,

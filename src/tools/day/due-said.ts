@@ -2,9 +2,7 @@
 import type { Reading, When } from "../contract/index.ts";
 import { bareNumbers } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
-import type { DayInputs } from "./day.ts";
-
-type Draft = Partial<DayInputs>;
+import type { Draft } from "./draft.ts";
 
 /** "i start at 6 that day": when the bench opens, and not when they are due. */
 const startsAt =

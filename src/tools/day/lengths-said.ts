@@ -2,8 +2,8 @@
 import type { Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<DayInputs>;
 type Lengths = NonNullable<DayInputs["lengths"]>;
 
 const steps = {

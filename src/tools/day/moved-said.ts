@@ -4,9 +4,7 @@
  */
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
-import type { DayInputs } from "./day.ts";
-
-type Draft = Partial<DayInputs>;
+import type { Draft } from "./draft.ts";
 
 const lead =
   "(?:(?:and|so|ok|okay|no|but|now|then|actually|sorry|oh|well|wait|lets|please|can|could|you|we|i|ill|id|would|will|rather|like|want|prefer|to|going|im|maybe|say|make|it|that|them|they|what|if|theyd|theyll|its|hang|on|hold|moved|need) (?:, )?)*";

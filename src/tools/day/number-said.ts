@@ -2,9 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, forUs, says } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import type { DayInputs } from "./day.ts";
-
-type Draft = Partial<DayInputs>;
+import type { Draft } from "./draft.ts";
 
 /** An hour goes to twelve: a number up to there may be one, where more macarons than that were ordered. */
 const lastHour = 12;

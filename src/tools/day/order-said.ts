@@ -2,12 +2,10 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { diameter, says } from "../lib/find.ts";
 import { hoursSaid } from "../lib/hours.ts";
-import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 import { dueAtHour, startOfDay } from "./due-said.ts";
 import { numberSaid } from "./number-said.ts";
 import { planBefore } from "./plan-before.ts";
-
-type Draft = Partial<DayInputs>;
 
 export function readOrder(reading: Reading, memory: Memory): Draft {
   const before = planBefore(memory);

@@ -4,8 +4,8 @@ import type { Amount, Reading, Thing } from "../contract/index.ts";
 import { nameOf } from "../dose/flavor-said.ts";
 import { readShares } from "../split/read.ts";
 import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<DayInputs>;
 export type Filling = NonNullable<DayInputs["fillings"]>[number];
 
 /** Bases that aren't a filling of their own. */

@@ -7,8 +7,8 @@ import { bareNumbers } from "../lib/find.ts";
 import { counted } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
 import { kindDone } from "./done.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<DayInputs>;
 type Step = NonNullable<DayInputs["step"]>;
 
 /** The steps that are made a tray at a time, and how one says that they are over. */

@@ -1,9 +1,7 @@
 /** The plan that is spoken of, as the turns before left it. What is done of it is the record's. */
 import type { Memory } from "../contract/index.ts";
-import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 import { hasMoved } from "./moved-said.ts";
-
-type Draft = Partial<DayInputs>;
 
 /** The plan of the turn before, or the last that was made. */
 export function planBefore(memory: Memory): Draft | undefined {

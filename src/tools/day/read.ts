@@ -1,7 +1,7 @@
 /** Reads what is to be ready and when, or what is to be done with the plan there is. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 import { dueSaid, withinSaid } from "./due-said.ts";
 import { lengthsSaid } from "./lengths-said.ts";
 import { movedSaid } from "./moved-said.ts";
@@ -13,8 +13,6 @@ import { movedBefore, planBefore } from "./plan-before.ts";
 import { asksSheet, readSheet } from "./sheet-said.ts";
 import { leftOpen, twoOrders } from "./two-orders.ts";
 import { readWant } from "./want-said.ts";
-
-type Draft = Partial<DayInputs>;
 
 interface Turn {
   reading: Reading;

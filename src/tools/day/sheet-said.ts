@@ -3,9 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { paperSaid } from "../lib/paper-size.ts";
 import { placeless } from "../lib/when-said.ts";
-import type { DayInputs } from "./day.ts";
-
-type Draft = Partial<DayInputs>;
+import type { Draft } from "./draft.ts";
 
 export const asksSheet = (reading: Reading): boolean =>
   says(

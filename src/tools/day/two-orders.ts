@@ -3,8 +3,8 @@ import type { Memory, Outcome, Reading, When } from "../contract/index.ts";
 import { placeSaid } from "../lib/place.ts";
 import { plain } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
+import type { Draft } from "./draft.ts";
 
-type Draft = Partial<DayInputs>;
 type Order = NonNullable<DayInputs["orders"]>[number];
 
 const isDay = (when: When): boolean =>

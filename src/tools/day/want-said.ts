@@ -3,11 +3,9 @@ import type { Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import type { DayInputs } from "./day.ts";
 import { readDone } from "./done.ts";
+import type { Draft } from "./draft.ts";
 import { partDone } from "./part-done.ts";
-
-type Draft = Partial<DayInputs>;
 
 const wanted =
   (want: NonNullable<Draft["want"]>, words: RegExp): Way<Reading, Draft> =>

@@ -1,9 +1,7 @@
 /** Reads which recipe is to stand in for the book's shells. */
 import type { Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
-import type { FormulaInputs } from "./formula.ts";
-
-type Draft = Partial<FormulaInputs>;
+import type { Draft } from "./draft.ts";
 
 /** "use snowy shells as my house recipe", "back to the book's recipe", "what is my house recipe". */
 export function readHouse(reading: Reading, saved: string | undefined): Draft | undefined {

@@ -1,7 +1,5 @@
 /** Reads what a recipe is called: in an order to save it, behind "forget" or "show", in its file's name. */
-import type { FormulaInputs } from "./formula.ts";
-
-type Draft = Partial<FormulaInputs>;
+import type { Draft } from "./draft.ts";
 
 const patterns = [
   // "save it under the name cloud mix", "keep this under cloud mix", "the name is cloud mix"

@@ -2,7 +2,7 @@
 import type { Memory, Reading, RecipeRead } from "../contract/index.ts";
 import { pointsBack, says } from "../lib/find.ts";
 import { merged, nameOf, readLines } from "../lib/lines.ts";
-import type { FormulaInputs } from "./formula.ts";
+import type { Draft } from "./draft.ts";
 import { readHouse } from "./house-said.ts";
 import {
   cleaned,
@@ -14,8 +14,6 @@ import {
   nameOfFile,
   newName,
 } from "./names.ts";
-
-type Draft = Partial<FormulaInputs>;
 
 export function readFormula(reading: Reading, memory: Memory): Draft {
   const saved = longest(

@@ -1,9 +1,7 @@
 /** The mix that a question about its composition names: weighed lines, a kind and a weight, or what lies on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says, weighed } from "../lib/find.ts";
-import type { GanacheInputs } from "./ganache.ts";
-
-type Draft = Partial<GanacheInputs>;
+import type { Draft } from "./turn.ts";
 
 export function readMix(reading: Reading, memory: Memory): Draft {
   const lines = readLines(reading);

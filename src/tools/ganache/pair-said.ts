@@ -1,9 +1,7 @@
 /** "a 200/160 dark ganache": chocolate over cream in weights, and what was tipped in on top of it. */
 import type { Amount, Reading } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
-import type { GanacheInputs } from "./ganache.ts";
-
-type Draft = Partial<GanacheInputs>;
+import type { Draft } from "./turn.ts";
 
 /** Below this a number beside a slash is part of a ratio or of a fraction, no weight. */
 const lightest_g = 20;

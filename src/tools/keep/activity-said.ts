@@ -2,9 +2,7 @@
 import type { Reading } from "../contract/index.ts";
 import { readLines } from "../lib/lines.ts";
 import { wordsOf } from "../lib/pieces.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 export function activitySaid(reading: Reading): number | undefined {
   if (!/water activity|(?:^| )a ?w(?: |$)/.test(wordsOf(reading))) return undefined;

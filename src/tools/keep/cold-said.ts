@@ -2,9 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { celsius } from "../lib/units.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 /** "freezer -12", "is minus 15 cold enough", "and fridge at 6" behind how cold the other is. */
 export function coldOf(reading: Reading, memory: Memory): Draft {

@@ -4,9 +4,7 @@ import type { Memory, Reading, When } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 export const outWords =
   /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;

@@ -2,9 +2,7 @@
 import { outside } from "../../../data/rules/keeping.ts";
 import { tidy } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 /** Above 90 °F where she said it in °F, above 32 °C where in °C: the rule names both. */
 export const isHot = ({ hot, air_c, fahrenheit: said_f }: Draft): boolean =>

@@ -6,14 +6,13 @@ import { type About, aboutSaid, isEgg } from "./about-said.ts";
 import { activitySaid, fillingSaid } from "./activity-said.ts";
 import { coldOf, heatedTo } from "./cold-said.ts";
 import { outWords, readDays } from "./days-said.ts";
+import type { Draft } from "./draft.ts";
 import { airSaid, heatsThem, onlyHeats } from "./heating-said.ts";
 import type { KeepInputs } from "./keep.ts";
 import { leftOf } from "./limit.ts";
 import { otherOnes, withSpells } from "./spells.ts";
 import { onTop, timesSaid } from "./times-said.ts";
 import { warmthSaid } from "./warmth-said.ts";
-
-type Draft = Partial<KeepInputs>;
 
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
 export function readKeep(reading: Reading, memory: Memory): Draft {

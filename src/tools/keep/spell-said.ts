@@ -3,10 +3,8 @@ import type { Amount, Reading, When } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
-import type { KeepInputs } from "./keep.ts";
+import type { Draft } from "./draft.ts";
 import { wasOut } from "./limit.ts";
-
-type Draft = Partial<KeepInputs>;
 
 const moreBefore = /\b(?:another|plus|further|then|extra|more)(?: (?:about|around|like|only|just))? $/;
 const moreBehind = /^ (?:more|extra|again|later|on top|longer)\b/;

@@ -1,11 +1,9 @@
 /** Time out of the fridge as a talk goes on: what was out stays out, whatever is asked of it next. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
-import type { KeepInputs } from "./keep.ts";
+import type { Draft } from "./draft.ts";
 import { outInputs, wasHot, wasOut } from "./limit.ts";
 import { asSlot, ownSpells } from "./spell-said.ts";
-
-type Draft = Partial<KeepInputs>;
 
 /** @param draft what the sentence says by itself */
 export function withSpells(draft: Draft, reading: Reading, memory: Memory): Draft {

@@ -3,9 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 import type { About } from "./about-said.ts";
 import { dayLong } from "./days-said.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 const day_min = 24 * 60;
 

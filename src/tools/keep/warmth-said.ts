@@ -1,9 +1,7 @@
 /** How warm it was where they stood: degrees, or words for heat. */
 import type { Amount, Reading } from "../contract/index.ts";
 import { celsius } from "../lib/units.ts";
-import type { KeepInputs } from "./keep.ts";
-
-type Draft = Partial<KeepInputs>;
+import type { Draft } from "./draft.ts";
 
 /** Air of a day or a room, in °F or °C: no number beyond is one, and below these it is too little for either. */
 const air = { coldRoom: 10, warmDay: 25, most: 120 };

@@ -2,9 +2,7 @@
 import type { Amount, Reading } from "../contract/index.ts";
 import { paperSaid } from "../lib/paper-size.ts";
 import { inBase } from "../lib/units.ts";
-import type { LabelInputs } from "./label.ts";
-
-type Draft = Partial<LabelInputs>;
+import type { Draft } from "./turn.ts";
 
 const asksPaper =
   /(?:^| )(?:pdfs?|print|prints|printed|printing|printable|print out|printout)(?: |$)|(?:^| )(?:sheets?|pages?)\S* (?:of|with|full of) .*(?:labels?|stickers)(?: |$)|^(?:and |as |make it |in |print )*(?:a |one )?sheet\S* of \S*<number>|(?:^| )label sheets?\S*(?: |$)/;

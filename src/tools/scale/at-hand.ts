@@ -3,9 +3,7 @@ import { settingAside, short } from "../../../data/words/amount-talk.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
-import type { ScaleInputs } from "./scale.ts";
-
-type Draft = Partial<ScaleInputs>;
+import type { Draft } from "./draft.ts";
 
 const tellsStock =
   /(?:^| )(?:i have|ive|we have|weve|got|have|theres|there is|there are|only|left|at home|in the (?:house|cupboard|pantry|fridge))(?: |$)/;

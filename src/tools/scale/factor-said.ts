@@ -3,10 +3,8 @@
 import { takesBack } from "../../../data/words/openers.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says, type Weighed } from "../lib/find.ts";
+import type { Draft } from "./draft.ts";
 import { merged } from "./recipe-said.ts";
-import type { ScaleInputs } from "./scale.ts";
-
-type Draft = Partial<ScaleInputs>;
 
 const houseNamed = /(?:^| )house (?:shells?\S*|recipes?|formulas?|batter\S*|mix)(?: |$)/;
 

@@ -7,6 +7,7 @@ import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { stillThere, withCupboard } from "./at-hand.ts";
 import { besideThing } from "./beside-said.ts";
+import type { Draft } from "./draft.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
 import {
   merged,
@@ -17,12 +18,9 @@ import {
   stockOfOne,
   withEqualParts,
 } from "./recipe-said.ts";
-import type { ScaleInputs } from "./scale.ts";
 import { sizeOf } from "./size-said.ts";
 import { unknownRecipe } from "./unknown-recipe.ts";
 import { moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
-
-type Draft = Partial<ScaleInputs>;
 
 export function readScale(reading: Reading, memory: Memory): Draft {
   const order = readOrder(reading, memory);

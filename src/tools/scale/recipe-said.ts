@@ -2,9 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import { gramsOf, inBase } from "../lib/units.ts";
-import type { ScaleInputs } from "./scale.ts";
-
-type Draft = Partial<ScaleInputs>;
+import type { Draft } from "./draft.ts";
 
 export type Line = { name: string; grams: number };
 

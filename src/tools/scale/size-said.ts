@@ -3,11 +3,9 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says, weighed, white_g } from "../lib/find.ts";
 import { mostCounted } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
+import type { Draft } from "./draft.ts";
 import type { Line } from "./recipe-said.ts";
-import type { ScaleInputs } from "./scale.ts";
 import { wholeSaid } from "./whole-said.ts";
-
-type Draft = Partial<ScaleInputs>;
 
 /** The size by total, macarons or shells; by a bare number where one was said before; by what lies on the table. */
 export function sizeOf(

@@ -2,10 +2,8 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, white_g } from "../lib/find.ts";
 import { inBase } from "../lib/units.ts";
+import type { Draft } from "./draft.ts";
 import type { Line } from "./recipe-said.ts";
-import type { ScaleInputs } from "./scale.ts";
-
-type Draft = Partial<ScaleInputs>;
 
 /** "got 30 g more whites on top of those two": what was there and what has come. */
 export function moreOfLine(before: Draft | undefined, line: Line): Line {

@@ -3,10 +3,8 @@ import { allergens } from "../../../data/rules/allergens.ts";
 import { forms } from "../../../data/words/flavors.ts";
 import type { Amount, Memory, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
+import type { Draft } from "./draft.ts";
 import { bottleFacts } from "./facts.ts";
-import type { ShelfInputs } from "./shelf.ts";
-
-type Draft = Partial<ShelfInputs>;
 
 /** What a bottle may be called that is no flavor. */
 const plainWords = new Set(

@@ -4,10 +4,10 @@ import { says } from "../lib/find.ts";
 import { each_g, merged, mostCounted, nameOf, readLines } from "../lib/lines.ts";
 import { currencySaid } from "../lib/money.ts";
 import { inBase, unitRow } from "../lib/units.ts";
+import type { Draft } from "./draft.ts";
 import { notNames, partly, takes, wholly } from "./moves.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
-type Draft = Partial<ShelfInputs>;
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
 export type Does = NonNullable<ShelfInputs["does"]>;
 

@@ -3,9 +3,7 @@ import { doseRows } from "../../../data/rules/doses.ts";
 import type { Amount, Reading } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
 import { inBase } from "../lib/units.ts";
-import type { ShelfInputs } from "./shelf.ts";
-
-type Draft = Partial<ShelfInputs>;
+import type { Draft } from "./draft.ts";
 
 /** A liquid's ml count as grams, an estimate. */
 const gramsOf = (value: number, { dim, unit }: Amount) =>

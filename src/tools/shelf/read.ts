@@ -5,13 +5,11 @@ import { nameOf } from "../lib/lines.ts";
 import { gramsOf } from "../lib/units.ts";
 import { ofBottle, ofDosed, readBottle } from "./bottle-said.ts";
 import { boughtList } from "./bought-list.ts";
+import type { Draft } from "./draft.ts";
 import { bought, entriesOf, prices } from "./entries.ts";
 import { corrects, stands, takes, takingWord } from "./moves.ts";
-import type { ShelfInputs } from "./shelf.ts";
 import { doesWhat } from "./way.ts";
 import { readPack, readWhole } from "./whole.ts";
-
-type Draft = Partial<ShelfInputs>;
 
 export function readShelf(reading: Reading, memory: Memory): Draft {
   const whole = readWhole(reading, memory);

@@ -2,6 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
+import type { Draft } from "./draft.ts";
 import type { Does } from "./entries.ts";
 import {
   addingWord,
@@ -17,9 +18,6 @@ import {
   takingWord,
   undoes,
 } from "./moves.ts";
-import type { ShelfInputs } from "./shelf.ts";
-
-type Draft = Partial<ShelfInputs>;
 
 const isMeasure = ({ dim, fraction }: Amount): boolean =>
   dim === "weight" || dim === "volume" || (dim === "number" && !fraction);

@@ -3,9 +3,7 @@ import type { Memory, Note, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { nameOf } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
-import type { ShelfInputs } from "./shelf.ts";
-
-type Draft = Partial<ShelfInputs>;
+import type { Draft } from "./draft.ts";
 
 /** "take it off the shelf": the batch that was noted, when that came last; else the recipe on the table. */
 export function readWhole(reading: Reading, memory: Memory): Draft | undefined {

@@ -2,9 +2,7 @@
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, pointsBack, says } from "../lib/find.ts";
 import { gramsOf, inBase } from "../lib/units.ts";
-import type { SplitInputs } from "./split.ts";
-
-type Draft = Partial<SplitInputs>;
+import type { Draft } from "./said.ts";
 
 /** The bowl: the weight of batter or filling, the first bare weight, or what lies on the table. */
 export function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount?: Amount } {

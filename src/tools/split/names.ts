@@ -1,9 +1,8 @@
 /** The names of a bowl's parts: beside their numbers, later in the sentence, by which is the larger. */
 import { tastes } from "../../../data/words/flavors.ts";
 import type { Amount, Reading, Thing } from "../contract/index.ts";
-import type { SplitInputs } from "./split.ts";
+import type { Draft } from "./said.ts";
 
-type Draft = Partial<SplitInputs>;
 type Share = { name?: string; size: number };
 
 /** "3 to 1, plain to gold". */

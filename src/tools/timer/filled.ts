@@ -1,13 +1,11 @@
 /** Reads the answer to what a timer asked: how long, what time, which one, what name. */
 import type { Memory } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
+import type { Draft } from "./draft.ts";
 import { matching } from "./find.ts";
 import { nameFrom, pointedAt } from "./name.ts";
 import { isOrder, stops, stopWords } from "./orders.ts";
 import { timeOf } from "./set.ts";
-import type { TimerInputs } from "./timer.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const isYes = /^(?:(?:yes|yeah|yep|ok|okay|sure|please|pls|do|a|set|start|the|it|run|timer) ?)+$/;
 const isNo = /^(?:(?:no|nope|nah|not|its|it|a|timer|thanks|been|kept|that|long) ?)+$/;

@@ -2,10 +2,8 @@
 import { opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory } from "../contract/index.ts";
 import { isSign, type Piece, textOf } from "../lib/pieces.ts";
+import type { Draft } from "./draft.ts";
 import { timeOf } from "./set.ts";
-import type { TimerInputs } from "./timer.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const ought =
   /(?:^| )(?:should|shouldve|shoulda|ought to|(?:was|is|were|its|thats) (?:supposed|meant) to|needs? to|has to|must)(?: only)? (?:be|have been|been|say|read|run|last)(?: |$)/;

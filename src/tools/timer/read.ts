@@ -5,6 +5,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { calls, drops, fewer, isChange, isNew, pushes, putsBack } from "./changes.ts";
+import type { Draft } from "./draft.ts";
 import { fillOpen } from "./filled.ts";
 import { matching, unnamed } from "./find.ts";
 import { heard } from "./heard.ts";
@@ -13,10 +14,7 @@ import { isOrder, leads, stops, stopWords } from "./orders.ts";
 import { named, putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
-import type { TimerInputs } from "./timer.ts";
 import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow } from "./told.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =

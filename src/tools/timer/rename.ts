@@ -2,10 +2,8 @@
 import { errandEdges } from "../../../data/words/timer-talk.ts";
 import type { Memory } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
+import type { Draft } from "./draft.ts";
 import { nameFrom } from "./name.ts";
-import type { TimerInputs } from "./timer.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const talk = new Set(["instead", "please", "pls", "now", "of"]);
 const newEdges = new Set([...errandEdges, "to", "as"]);

@@ -5,12 +5,10 @@ import { isSign, type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import { hourOfAlarm, isAlarmsNumber, isOfStep } from "./alarm.ts";
+import type { Draft } from "./draft.ts";
 import { keptSaid } from "./kept-said.ts";
 import { asMinutes, listedTimes, reminderBehind, wasBare } from "./listed.ts";
 import { newName } from "./name.ts";
-import type { TimerInputs } from "./timer.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const isLength = (piece: Piece | undefined) => piece?.amount?.dim === "time";
 const isClock = (piece: Piece | undefined) => piece?.when !== undefined;

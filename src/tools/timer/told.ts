@@ -2,11 +2,9 @@
 import type { Memory } from "../contract/index.ts";
 import { type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
+import type { Draft } from "./draft.ts";
 import { named } from "./put-right.ts";
 import { readSet, timeOf } from "./set.ts";
-import type { TimerInputs } from "./timer.ts";
-
-type Draft = Partial<TimerInputs>;
 
 const lead = "(?:(?:ok|okay|and|now|so|right|oh|the|my|that|,) )*";
 const over =
