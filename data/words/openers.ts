@@ -4,11 +4,27 @@
  */
 
 /** They change nothing. */
-export const leadingIn = "oh|ah|uh|um|er|erm|hm|hmm|and|so|ok|okay|but|well|right|now|then|please|pls";
+export const leadingWords: readonly string[] =
+  "oh ah uh um er erm hm hmm and so ok okay but well right now then please pls".split(" ");
+
+const itOrThat = (...leads: string[]) => leads.flatMap((lead) => [`${lead} it`, `${lead} that`]);
 
 /** What follows stands instead of something said before. */
-export const takingBack =
-  "no|nope|nah|sorry|oops|whoops|actually|wait|hang on|hold on|i mean|i meant|rather|correction|my mistake|my bad|my error|typo|i (?:misspoke|mistyped|misremembered|misread it|was wrong|made a mistake|stand corrected)|i (?:said|got|wrote|had) (?:that|it) wrong|i take (?:that|it) back|(?:thats|that is|that was) wrong|let me correct (?:that|it|myself)|scratch that|strike that|(?:i )?tell a lie|(?:sod|screw|stuff|blow|hang|bugger) (?:it|that)|on second thoughts?|oh what the heck";
+export const takingBackPhrases: readonly string[] = [
+  ..."no nope nah sorry oops whoops actually wait rather correction typo".split(" "),
+  ...["hang on", "hold on", "i mean", "i meant", "my mistake", "my bad", "my error"],
+  ...["i misspoke", "i mistyped", "i misremembered", "i misread it", "i was wrong", "i made a mistake"],
+  ...["i stand corrected", "tell a lie", "i tell a lie", "on second thought", "on second thoughts"],
+  ...["i said", "i got", "i wrote", "i had"].flatMap((lead) => itOrThat(lead)).map((said) => `${said} wrong`),
+  ...["thats wrong", "that is wrong", "that was wrong", "i take it back", "i take that back"],
+  ...["let me correct it", "let me correct that", "let me correct myself", "scratch that", "strike that"],
+  ...itOrThat("sod", "screw", "stuff", "blow", "hang", "bugger"),
+  "oh what the heck",
+];
+
+/** Either as alternatives of a pattern. */
+export const leadingIn = leadingWords.join("|");
+export const takingBack = takingBackPhrases.join("|");
 
 /** Any number of either, each with its space; commas are tokens in a mask. */
 export const opening = `(?:(?:${leadingIn}|${takingBack}|,) )*`;

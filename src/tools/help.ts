@@ -1,5 +1,7 @@
 /** What can be asked, with examples that work, and the answers to thanks and small talk. */
+
 import * as z from "zod/mini";
+import { nodWords, praiseWords, thanksWords } from "../../data/words/small-talk.ts";
 import { topics } from "../../data/words/topics.ts";
 import { later, type Outcome, type Tool, tool } from "./contract/index.ts";
 import { cues } from "./lib/cue.ts";
@@ -17,13 +19,11 @@ const inputs = later(() =>
 
 type HelpInputs = z.infer<ReturnType<typeof inputs>>;
 
-const thanks =
-  "(?:thanks|thank you|thank u|thankyou|thx|thnx|ta|cheers|merci|danke|gracias|much appreciated|bless you)";
-const praise =
-  "(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|lovely|perfect|great|brilliant|grand|good|nice|cool|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])";
+const thanks = `(?:${thanksWords.join("|")}|thank you|thank u|thankyou|much appreciated|bless you)`;
+const praised = praiseWords.join("|");
+const praise = `(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|${praised}|good|nice|cool|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])`;
 /** Heard, and nothing asked. */
-const nod =
-  "ok|okay|okey|oki|k|kk|right|alright|all right|good|fine|nice|cool|noted|understood|i see|makes sense|fair enough|will do|gotcha|good to know";
+const nod = `${nodWords.join("|")}|all right|i see|makes sense|fair enough|will do|good to know`;
 const hello =
   "(?:hello|hi|hiya|hey|howdy|good (?:morning|afternoon|evening|day)|morning|evening|greetings|hru|wyd|sup|yo|bonjour|hallo|hola)";
 const end = "(?: (?:please|pls|then|now|there|again|bowlside|everyone|chef|today|[?!.,]|{when}))*$";
@@ -76,7 +76,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
       ],
       [
         3,
-        `^(?:${praise} )*(?:lovely|perfect|great|brilliant|grand|awesome|wonderful|super|fab|fantastic|amazing|sweet|excellent|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
+        `^(?:${praise} )*(?:${praised}|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
       ],
       [3, `^(?:(?:${nod}) (?:, )?)*(?:${nod})${end}`],
       [

@@ -114,6 +114,8 @@ describe("an amount that is taken back in the same breath", () => {
     ["240 g of lemon buttercream, sorry 260, how much flavor", "flavor", 7.8],
     // 33 g a white
     ["5 no 6 whites worth of house recipe", "whites", 198],
+    ["whites 88 g, i got that wrong, 71 g", "whites", 71],
+    ["timer 10 min, my mistake, 12", "left", 12],
     // 1 oz = 28.349523125 g
     ["convert 3 oz, i mean 4 oz, to grams", "result", 113.3980925],
   ])("%s: %s %d", async (turn, name, value) => {

@@ -1,17 +1,14 @@
 /** "300, no hang on, 280 g", "ten minutes timer, no make it 13": the amount said last stands in the place of the one before. */
-import { leadingIn, takingBack } from "../../../data/words/openers.ts";
+import { leadingWords, takingBack, takingBackPhrases } from "../../../data/words/openers.ts";
 import type { Amount } from "../../tools/contract/index.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
-const words = (list: string) => list.split("|").flatMap((phrase) => phrase.split(" "));
-/** One of these at least stands between the two. */
-const strong = new Set(
-  "no nope nah sorry oops whoops actually wait hang hold mean meant scratch correction".split(" "),
-);
+/** One of the phrases at least stands between the two. */
+const back = new RegExp(`(?:^| )(?:${takingBack})(?= |$)`);
 const between = new Set([
-  ...words(takingBack),
-  ...words(leadingIn).filter((word) => !["and", "then", "please", "pls"].includes(word)),
+  ...takingBackPhrases.flatMap((phrase) => phrase.split(" ")),
+  ...leadingWords.filter((word) => !["and", "then", "please", "pls"].includes(word)),
   ..."make it that its thats is say i".split(" "),
 ]);
 /** So many words may stand behind the first amount: "ten minutes timer", "240 g of the lemon buttercream". */
@@ -27,7 +24,7 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
     const said = items.slice(from, at);
     // "make that 71" takes back by itself; "make it 3 %" may be an order
     const makes = wordOf(said.at(-2)) === "make" && wordOf(said.at(-1)) === "that";
-    if (!makes && !said.some((item) => strong.has(wordOf(item)))) continue;
+    if (!makes && !back.test(said.map(wordOf).filter(Boolean).join(" "))) continue;
     const old = lastAmount(items, from);
     const before = items[old];
     if (before?.is !== "amount" || !isLike(before.amount, meant.amount)) continue;

@@ -1,5 +1,6 @@
 /** "hi, ...", "please ...", "..., thanks": taken off a turn that asks something, so that it is no question of its own. */
 
+import { nodWords, praiseWords, thanksWords } from "../../../data/words/small-talk.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import { carriesAmount, type Ear, type Part } from "./part.ts";
@@ -7,7 +8,7 @@ import { carriesAmount, type Ear, type Part } from "./part.ts";
 const opening = new Set(
   "hi hello hey hiya please pls plz phew whew yay gosh blimey crikey goodness".split(" "),
 );
-const closing = new Set(["thanks", "thx", "cheers", "ta", "thank"]);
+const closing = new Set([...thanksWords, "thank"]);
 /** "thank you": by itself it is no thanks, as in "what can i ask you". */
 const thanksYou = (items: Part, at: number) =>
   wordOf(items[at]) === "you" && wordOf(items[at - 1]) === "thank";
@@ -63,11 +64,11 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
 }
 
 /** "great. timer 16 minutes", "ok lovely, and for 300 g?", "anyway how much is left": heard, and on to the next. */
-const nods = new Set(
-  "then well great lovely perfect brilliant super superb nice cool awesome amazing good fine excellent wonderful fab fabulous ace sweet neat grand splendid alright right ok okay gotcha noted got it very thats that is sounds looks".split(
-    " ",
-  ),
-);
+const nods = new Set([
+  ...nodWords,
+  ...praiseWords,
+  ..."then well got it very thats that is sounds looks".split(" "),
+]);
 /** "anyway, back to the lemon one" goes back by its own means. */
 const questionWords = new Set("how what whats which when is are can do does will would".split(" "));
 function behindNod(items: Part, from: number, ear: Ear): number {
