@@ -51,6 +51,31 @@ const bake = range("bake", 12, 18, "min");
 
 export const troubles: readonly TroubleRow[] = [
   {
+    id: "no skin",
+    title: "No skin",
+    causes: [
+      {
+        cause: "the air is damp",
+        check: "a wet day, or something boils beside the trays",
+        change: "leave them up to 60 min in a drier room or before a fan, until a finger comes away dry",
+        figure: rest,
+      },
+      {
+        cause: "the batter was folded too far",
+        check: "a ribbon vanished in under 10 s and the rounds grew",
+        change: "stop when a ribbon sinks back in 10-15 s",
+        figure: range("ribbon", 10, 15, "s"),
+      },
+      {
+        cause: "too much gel color, or a liquid one",
+        check: "the plain bowl dries and the colored one doesn't",
+        change: "gel color at most 1.5 % of the batter",
+        figure: range("gel color", 0.5, 1.5, "%"),
+      },
+    ],
+    now: "Shells that stay tacky past 60 min won't get drier: bake one tray and see.",
+  },
+  {
     id: "no feet",
     title: "No feet",
     causes: [

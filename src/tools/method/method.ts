@@ -115,6 +115,12 @@ export const method = tool<MethodInputs>({
       "(?:temp|temperature) .. (?:oven|{step=bake}|baking)",
     ],
     [5, ...methodRows.flatMap((row) => row.asks ?? [])],
+    // "tap the tray twice?", "how many times do i sift": how a step is done, and no size
+    [
+      7,
+      "(?:sift|sieve|tap|bang|rap|whisk|whip)\\S* (?:(?:it|them|the|my|each|\\S+<(?:count=trays|ingredient)[^>]*>) )*(?:{factor}|how many times|how often)",
+      "how (?:many times|often) (?:do|should|must|shall|to) (?:(?:i|we|you|it) )*(?:sift|sieve|tap|bang|rap)",
+    ],
     [
       3.5,
       ...named.map((step) => `${how} .. ${step}`),

@@ -279,6 +279,7 @@ export const scaleCues = cues(
   ],
   [-4, "{step=bake}"],
   // a factor of how something is, not of how much there is
+  [-9, "(?:sift|sieve|whisk|whip|fold|tap|bang|rap|turn|wash|check|stir|rotate)\\S* .. {factor}"],
   [-8, "(?:{factor}|{fraction}) (?:strength|as (?!much|many|big|large|what)\\S+)"],
   [
     -3,

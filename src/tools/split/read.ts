@@ -60,7 +60,17 @@ export function readShares(reading: Reading, memory: Memory): Draft {
   if (total !== undefined) return { total_g: total };
   const bowl = bowlOf(reading, memory);
   const shares = firstOf(ways, saidOf(reading, memory, bowl.amount));
-  return { ...sameBowl(shares, before), ...bowl.draft, ...shares };
+  return { ...sameBowl(shares, before), ...ofEach(bowl, shares, reading), ...shares };
+}
+
+/** "half rose half plain, 200 g each": so much in every part. */
+function ofEach({ draft, amount }: ReturnType<typeof bowlOf>, shares: Draft | undefined, reading: Reading) {
+  const parts = shares?.percents ?? shares?.parts ?? [];
+  const isEach = amount && /^ ?(?:each|apiece)\b/.test(reading.text.slice(amount.at[1]));
+  const alike = parts.length > 1 && parts.every(({ size }) => size === parts[0]?.size);
+  return isEach && alike && !shares?.rest && draft.total_g !== undefined
+    ? { ...draft, total_g: draft.total_g * parts.length }
+    : draft;
 }
 
 /** "blue is 60, the rest pink", behind pink and blue parts: of the bowl that was split into them. */

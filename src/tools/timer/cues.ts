@@ -10,6 +10,8 @@ const food = "(?:macaron|\\bmacs\\b|filled|fridge|freezer|counter|leftover)";
 const howLong = "how (?:long|much time|much longer|many min\\S*|many minutes)";
 
 export const timerCues = cues(
+  // "skin's not forming, it's raining": no shell is told to ring
+  [-9, "^(?!.*<time)(?!.*timer)(?:.* )?{symptom=no skin}"],
   [
     9,
     // "tell me when it is ten to eleven", "shout when 20 minutes are up"

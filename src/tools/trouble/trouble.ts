@@ -86,6 +86,8 @@ export const trouble = tool<TroubleInputs>({
       5,
       "(?:theyre|they are|they came out|they|these) (?:\\S+ ){0,3}(?:no good|bad|awful|terrible|not (?:\\S+ ){0,2}good)(?: \\S+)* (?:, )?what (?:happened|went wrong|did i do)",
     ],
+    // nothing else is ever said of a skin that does not form
+    [5, "{symptom=no skin}"],
     [
       2.5,
       "{symptom}",

@@ -63,6 +63,18 @@ export const talk: readonly Phrase[] = [
     from: /^(?:(?:right|ok|okay|well|so|no|anyway),? )*forget (?:about )?(?:the )?(?:money|costs?|prices?)[.,;!] (?=\S)/g,
     to: "",
   },
+  // "theyve got a skin, bake timer": the rest is over, and no timer for it is asked
+  {
+    marks: ["skin"],
+    from: /^(?:(?:ok|right|so|and|good),? )*(?:(?:the )?skins? (?:has |have |is |are |just )?(?:formed|set|dry|there)|(?:they'?ve|they have|they|(?:the )?shells(?: have)?|both trays(?: have)?)(?: all| now| finally)? (?:got|formed|have|has|grown) (?:a |their )?skins?(?: now| on)?)(?:,| and| so) (?=.*timer)/g,
+    to: "",
+  },
+  // "oops tare was on, 160": an excuse for the number before
+  {
+    marks: ["tare", "bowl was"],
+    from: /\b(?:the )?(?:tare|bowl) was (?:still )?on(?: (?:it|the scales?))?\b|\bi (?:had )?forg[eo]t(?:ten)? (?:to |the )*tare(?: it)?\b/g,
+    to: "sorry",
+  },
   // "forget the gray. split it in four"
   {
     marks: ["forget the", "scrap the", "forget about"],
