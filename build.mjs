@@ -17,7 +17,8 @@ try {
   process.exit(existsSync(join(dist, "bowlside.cjs")) ? 0 : 1);
 }
 
-if (process.argv.includes("--train")) {
+const making = ["--train", "--hear"].find((flag) => process.argv.includes(flag));
+if (making) {
   const file = join(root, "node_modules", ".train.mjs");
   const build = await rolldown({
     input: join(root, "src/intents/chosen/train.ts"),
@@ -25,7 +26,10 @@ if (process.argv.includes("--train")) {
     cwd: root,
   });
   await build.write({ file, format: "es" });
-  (await import(file)).train(join(root, "tests/questions/learned"), join(root, "data/model.json"));
+  const { train, listen } = await import(file);
+  const learned = join(root, "tests/questions/learned");
+  if (making === "--train") train(learned, join(root, "data/model.json"));
+  else listen(learned, join(root, "data/heard.json"));
   process.exit(0);
 }
 
@@ -81,28 +85,27 @@ const onlyWhenAsked = {
   },
 };
 
-/** The classifier's weights stay in a file of their own, read when the cues leave a sentence open. */
-const modelBeside = {
-  name: "model-beside",
+/** What was learned stays in files of its own: the classifier's weights, read when the cues leave a sentence open, and how bakers talk, read when a word isn't known. */
+const learnedBeside = {
+  name: "learned-beside",
   load(id) {
-    if (!/data[\\/]model\.json$/.test(id)) return undefined;
-    writeFileSync(join(dist, "program.model"), readFileSync(id));
+    const [, what] = /data[\\/](model|heard)\.json$/.exec(id) ?? [];
+    if (!what) return undefined;
+    writeFileSync(join(dist, `program.${what}`), readFileSync(id));
     const names = Object.keys(JSON.parse(readFileSync(id, "utf8")));
-    const getters = names.map((name) => `get ${name}() { return model().${name}; }`).join(",");
+    const getters = names.map((name) => `get ${name}() { return kept().${name}; }`).join(",");
     return {
       code: `import { readFileSync } from "node:fs";
         let read;
-        const model = () => (read ??= JSON.parse(readFileSync(__dirname + "/program.model", "latin1")));
+        const kept = () => (read ??= JSON.parse(readFileSync(__dirname + "/program.${what}", "latin1")));
         export default {${getters}};`,
       moduleType: "js",
     };
   },
 };
 
-// natural's edit distance asks for all of underscore and uses two functions of it
-const underscore = { alias: { underscore: join(root, "src/intents/text/underscore.ts") } };
 await bundle("src/cli/entry.ts", {
-  options: { resolve: underscore, plugins: [onlyWhenAsked, modelBeside] },
+  options: { plugins: [onlyWhenAsked, learnedBeside] },
   write: { file: join(dist, "program.cjs"), format: "cjs", codeSplitting: false },
 });
 await bundle("src/cli/chat/main.tsx", {

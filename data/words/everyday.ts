@@ -27,6 +27,7 @@ sprinkles nonpareils carrots chia broth sweetener maltose lotus wafers chilli is
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed
 weigh weighs weighed weight weights gram grams meringue macaronage croquant craquelin feuilletine couverture
 center centre rings ring core poem football joke weather news bitcoin capital president song sing story
+outs tare unflavored unflavoured
 gluten lactose soy soya vegan allergic allergy toss unfilled shelf stable pasteurise pasteurize
 nutfree glutenfree dairyfree eggfree soyfree milkfree lactosefree sugarfree fatfree wheatfree peanutfree
 dozen couple few several half third quarter thirds quarters whole entire
@@ -50,6 +51,14 @@ will with within without would your excellent difference different remember chan
 /** Slips in words too short for edit distance. */
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
+  ad: "add",
+  pwdr: "powder",
+  pwdrs: "powders",
+  mayb: "maybe",
+  yestrday: "yesterday",
+  yestrdays: "yesterdays",
+  nite: "night",
+  tonite: "tonight",
   tho: "though",
   wihte: "white",
   fiv: "five",
@@ -73,10 +82,7 @@ export const shortSlips: Readonly<Record<string, string>> = {
   ur: "your",
   ya: "you",
   yr: "your",
-  wen: "when",
   wich: "which",
-  whit: "with",
-  ther: "there",
   thers: "theres",
   filin: "filling",
   plz: "pls",
@@ -84,22 +90,10 @@ export const shortSlips: Readonly<Record<string, string>> = {
   srry: "sorry",
   soz: "sorry",
   teh: "the",
-  hte: "the",
-  adn: "and",
-  nad: "and",
-  hw: "how",
   hwo: "how",
   waht: "what",
   wat: "what",
-  taht: "that",
   mcuh: "much",
-  fo: "of",
-  si: "is",
-  iwth: "with",
-  cna: "can",
-  ot: "to",
-  yuo: "you",
-  nto: "not",
   ahve: "have",
   thru: "through",
   u: "you",
@@ -109,24 +103,15 @@ export const shortSlips: Readonly<Record<string, string>> = {
   shud: "should",
   cud: "could",
   dat: "that",
-  wiht: "with",
   gonig: "going",
   mych: "much",
   muhc: "much",
-  ned: "need",
-  mke: "make",
-  mak: "make",
-  giv: "give",
-  tel: "tell",
   fr: "for",
   abt: "about",
   shw: "show",
   frm: "from",
   bt: "but",
   lst: "last",
-  mor: "more",
-  tke: "take",
-  ws: "was",
   cnt: "cant",
   agn: "again",
   drk: "dark",
@@ -137,7 +122,6 @@ export const shortSlips: Readonly<Record<string, string>> = {
   cn: "can",
   ag: "oh",
   hvy: "heavy",
-  ad: "add",
   wth: "with",
   nxt: "next",
   gd: "good",
@@ -178,3 +162,11 @@ export const shortSlips: Readonly<Record<string, string>> = {
   doi: "do i",
   cani: "can i",
 };
+
+/** Words of two letters that stand as they are, those behind a number ("the 22nd") among them. */
+export const twoLetters: readonly string[] = `
+ah ai am an as at aw be by cc do eh er eu ex go ha he hi hm id if in is it la le lo ma me mm mr ms my no oh ok on or ow
+pa pm re rd nd st th so ta tv uh uk um un up us vs we wt
+`
+  .split(/\s+/)
+  .filter(Boolean);

@@ -258,7 +258,7 @@ export const forms: readonly FormRow[] = [
       "fd powder",
     ],
   },
-  { form: "powder", dose: "fruit powder", words: ["powder", "pwdr", "dust"], after: "fruit" },
+  { form: "powder", dose: "fruit powder", words: ["powder", "dust"], after: "fruit" },
   {
     form: "purée",
     dose: "purée",

@@ -1,10 +1,11 @@
 /** What a step comes to: checked, computed, held against what was asked, and given up where it answers another question. */
 import { type Asked, askedFor, holds } from "../intents/chosen/asked-for.ts";
+import { keepsWords } from "../intents/chosen/left-over.ts";
 import { type Names, next } from "../intents/converse.ts";
 import { freshState } from "../intents/follow/state.ts";
 import type { Step } from "../intents/follow/step.ts";
 import type { Understanding } from "../intents/understanding.ts";
-import type { Outcome, Reading, World } from "../tools/contract/index.ts";
+import type { Mended, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
 import { inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
 
@@ -17,14 +18,21 @@ export function computeWith(step: Step, world: World): Outcome {
   if (!checked.ok) return checked.outcome;
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);
   if (outcome.status === "answered" && step.left) return unsure(step.left);
+  const doubted = keepsWords.has(step.tool.name)
+    ? undefined
+    : step.reading.mended.find(({ either }) => either);
+  if (outcome.status === "answered" && doubted) return whichNumber(doubted);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
   if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
   return withTaken(step.unit === "oz" ? inOunces(outcome) : outcome, step.reading);
 }
 
-/** What an amount was worked out from stands first of what was taken for the answer. */
-function withTaken(outcome: Outcome, { amounts }: Reading): Outcome {
-  const taken = amounts.flatMap((amount) => amount.taken ?? []);
+/** What an amount was worked out from stands first of what was taken for the answer, and how a slip that counts was read. */
+function withTaken(outcome: Outcome, { amounts, mended }: Reading): Outcome {
+  const taken = [
+    ...mended.flatMap(({ said, read, counts }) => (counts ? `"${said}" read as "${read}"` : [])),
+    ...amounts.flatMap((amount) => amount.taken ?? []),
+  ];
   return outcome.status === "answered" && taken.length > 0
     ? { ...outcome, assumed: [...taken, ...(outcome.assumed ?? [])] }
     : outcome;
@@ -33,6 +41,12 @@ function withTaken(outcome: Outcome, { amounts }: Reading): Outcome {
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
 function unsure(left: readonly string[]): Outcome {
   const question = `What is the ${left.join(" and the ")} for? I don't want to leave it out: say it once more, one thing at a time.`;
+  return { status: "asking", headline: question, question };
+}
+
+/** "fofty five": it may be one number or another, and a guess would be a wrong figure. */
+function whichNumber({ said, either = [] }: Mended): Outcome {
+  const question = `Is "${said}" ${either.join(" or ")}? I don't want to guess a number: say it once more.`;
   return { status: "asking", headline: question, question };
 }
 

@@ -176,7 +176,8 @@ export function startSession(around: Surroundings): Session {
       }
       const answers: Answer[] = [];
       const steps: Said[] = [];
-      for (const reading of questions(asked, around.understanding)) {
+      const names = namesIn(await current());
+      for (const reading of questions(asked, around.understanding, names)) {
         const world = await current();
         const found = next(reading, state, namesIn(world), around.understanding);
         if (!Array.isArray(found)) {

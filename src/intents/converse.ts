@@ -19,6 +19,7 @@ import { sameAgain } from "./follow/same-again.ts";
 import { shifted } from "./follow/shifted.ts";
 import type { Inputs, State } from "./follow/state.ts";
 import { knownFrom, type Step, stepFrom } from "./follow/step.ts";
+import { wordsOf } from "./found/lexicon.ts";
 import { withNames } from "./names.ts";
 import { itemsOf, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe/recipe-lines.ts";
@@ -36,9 +37,13 @@ export interface Unread {
 
 export type Names = Memory["names"];
 
-/** The questions of one turn, each as a reading. */
-export function questions(asked: string, { reader, tools }: Understanding): Reading[] {
-  const { text, items, mended } = itemsOf(asked, reader);
+/** The words of all names that the baker gave. */
+const wordsIn = (names: Names | undefined): ReadonlySet<string> =>
+  new Set(Object.values(names ?? {}).flatMap((list) => list.flatMap(wordsOf)));
+
+/** The questions of one turn, each as a reading. @param names that the baker gave: no typos */
+export function questions(asked: string, { reader, tools }: Understanding, names?: Names): Reading[] {
+  const { text, items, mended } = itemsOf(asked, reader, wordsIn(names));
   const parts = clauses(items, tools);
   const kept = withoutDropped(text, items, parts);
   return parts.map((part) => {

@@ -14,8 +14,9 @@ import { withSums } from "./meant/summed-up.ts";
 import { withoutTakenBack } from "./meant/taken-back.ts";
 import { withoutBowl } from "./meant/tare.ts";
 import { withUnsigned } from "./meant/unsigned.ts";
-import { type Mender, mendAll } from "./text/mend.ts";
-import { normalise } from "./text/normalise.ts";
+import type { Mender } from "./text/mend.ts";
+import { mendAll, mendText } from "./text/mended.ts";
+import { folded, plain } from "./text/normalise.ts";
 import { tokenise } from "./text/tokens.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
@@ -29,9 +30,12 @@ export interface Reader {
 export function itemsOf(
   said: string,
   { lexicon, mender }: Reader,
+  own?: ReadonlySet<string>,
 ): { text: string; items: Item[]; mended: Reading["mended"] } {
-  const text = normalise(said);
-  const { tokens, mended } = mendAll(tokenise(text), mender);
+  // typos first: turns of phrase are looked for in right words
+  const right = mendText(folded(said), mender, own);
+  const text = plain(right.text);
+  const { tokens, mended } = mendAll(tokenise(text), mender, own);
   return {
     text,
     items: withUnsigned(
@@ -47,7 +51,7 @@ export function itemsOf(
         ),
       ),
     ),
-    mended,
+    mended: [...right.mended, ...mended.filter(({ either }) => !either)],
   };
 }
 

@@ -75,7 +75,9 @@ export function told(reading: Reading, step?: Pick<Step, "tool" | "inputs" | "kn
     ...reading.whens.map((each) => ({ text: each.text, at: each.at[0], as: moment(each) })),
   ].sort((a, b) => a.at - b.at);
   return [
-    ...reading.mended.map(({ said, read }) => `"${said}": a slip for "${read}"`),
+    ...reading.mended.map(({ said, read, either }) =>
+      either ? `"${said}": ${either.join(" or ")}, I can't tell` : `"${said}": a slip for "${read}"`,
+    ),
     ...pieces.map(({ text, as }) => `"${text}": ${as}`),
     ...reading.unknown.map((word) => `"${word}": not known`),
     ...(step ? [`a question for ${step.tool.name}`] : []),

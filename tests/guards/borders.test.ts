@@ -24,8 +24,8 @@ it("the scan sees what it has to see", () => {
   expect(told(importsOf("src/tools/registry.ts"))).toContain(
     "src/tools/registry.ts imports src/tools/dose/dose.ts",
   );
-  expect(told(importsOf("src/intents/text/mend.ts"))).toContain(
-    "src/intents/text/mend.ts imports natural/lib/natural/distance/levenshtein_distance.js",
+  expect(told(importsOf("src/intents/text/vocabulary.ts"))).toContain(
+    "src/intents/text/vocabulary.ts imports natural/lib/natural/stemmers/porter_stemmer.js",
   );
 });
 

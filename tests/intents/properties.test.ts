@@ -3,17 +3,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { next, questions } from "../../src/intents/converse.ts";
 import { freshState } from "../../src/intents/follow/state.ts";
-import { normalise, sanitise } from "../../src/intents/text/normalise.ts";
+import { itemsOf } from "../../src/intents/read.ts";
+import { sanitise } from "../../src/intents/text/normalise.ts";
 import type { Reading } from "../../src/tools/contract/index.ts";
 import { read, understood } from "./reading.ts";
 
 const names = { formulas: ["snowy shells"], bottles: ["mint"], timers: ["rest"] };
 
-function sound(reading: Reading, said: string): void {
+function sound(reading: Reading, whole: string): void {
   const { text } = reading;
   const { length } = text;
   // a question has its own text; what is told beside it is blank, everything else keeps its place
-  const whole = normalise(said);
   const stands = (from: number) => {
     for (let at = 0; at < length; at++) if (text[at] !== " " && text[at] !== whole[from + at]) return false;
     return true;
@@ -37,9 +37,10 @@ function sound(reading: Reading, said: string): void {
 /** Reads a line as the program does, down to the inputs of each question. */
 function through(line: string): void {
   const said = sanitise(line);
-  sound(read(said), said);
+  const whole = itemsOf(said, understood.reader).text;
+  sound(read(said), whole);
   for (const reading of questions(said, understood)) {
-    sound(reading, said);
+    sound(reading, whole);
     const found = next(reading, freshState(), names, understood);
     if (Array.isArray(found))
       for (const { inputs } of found) expect(JSON.stringify(inputs)).not.toContain("null");

@@ -8,7 +8,15 @@ import { inBase, unitRow } from "../../tools/lib/units.ts";
 import type { Inputs } from "../follow/state.ts";
 
 /** Calculators that keep the words themselves, or that take what is left as a remark. */
-const keepsWords = new Set(["note", "recall", "explain", "help", "undo", "trouble", "method"]);
+export const keepsWords: ReadonlySet<string> = new Set([
+  "note",
+  "recall",
+  "explain",
+  "help",
+  "undo",
+  "trouble",
+  "method",
+]);
 
 /** Calculators in which every number of a question counts for something. */
 const exact = new Set(["dose", "scale", "shells", "fill", "ganache", "buttercream", "cost"]);

@@ -1,11 +1,12 @@
 /**
- * Trains the classifier on the calculators' own phrases and on the conversations in tests/questions/learned. Run by
- * `npm run train`; its result is data/model.json.
+ * Learns from the conversations in tests/questions/learned: `npm run train` trains the classifier on them and on the
+ * calculators' own phrases (data/model.json), `npm run hear` counts their words (data/heard.json).
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { tools } from "../../tools/registry.ts";
 import { questions } from "../converse.ts";
+import { hear } from "../text/hearing.ts";
 import { understanding } from "../understanding.ts";
 import { featuresOf } from "./features.ts";
 import { type Example, softmax } from "./softmax.ts";
@@ -16,6 +17,21 @@ const least = 2;
 interface Turn {
   say: string;
   expect?: { tool?: string; status?: string }[];
+}
+
+/** The conversations of a folder, a line each. */
+const linesOf = (folder: string): string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith(".jsonl"))
+    .sort()
+    .flatMap((name) => readFileSync(join(folder, name), "utf8").split("\n").filter(Boolean));
+
+const turnsOf = (line: string): Turn[] => (JSON.parse(line) as { turns: Turn[] }).turns;
+
+/** @param folder of learned conversations @param file where the counts are written */
+export function listen(folder: string, file: string): void {
+  const said = linesOf(folder).flatMap((line) => turnsOf(line).map(({ say }) => say));
+  writeFileSync(file, `${JSON.stringify(hear(said))}\n`);
 }
 
 /** The calculator that an expected answer names; what is to be declined is nobody's, which help answers. */
@@ -32,13 +48,9 @@ export function documents(folder: string): { features: string[]; tool: string }[
   const docs = own.flatMap(({ say, tool }) =>
     questions(say, all).map((reading) => ({ features: featuresOf(reading.mask), tool })),
   );
-  const lines = readdirSync(folder)
-    .filter((name) => name.endsWith(".jsonl"))
-    .sort()
-    .flatMap((name) => readFileSync(join(folder, name), "utf8").split("\n").filter(Boolean));
-  for (const line of lines) {
+  for (const line of linesOf(folder)) {
     let last: string | undefined;
-    for (const { say, expect } of (JSON.parse(line) as { turns: Turn[] }).turns) {
+    for (const { say, expect } of turnsOf(line)) {
       const parts = questions(say, all);
       const fits = parts.length === (expect?.length ?? 0);
       parts.forEach((reading, at) => {

@@ -52,7 +52,7 @@ const alone = new Set(["masse"]);
 function inflected(phrase: string): string | undefined {
   const start = phrase.lastIndexOf(" ") + 1;
   const last = phrase.slice(start);
-  if (last.length < 4 || alone.has(last)) return undefined;
+  if (last.length < 3 || alone.has(last)) return undefined;
   const stem = phrase.slice(0, start);
   if (last.endsWith("ies")) return `${stem}${last.slice(0, -3)}y`;
   if (last.endsWith("s") && !last.endsWith("ss")) return `${stem}${last.slice(0, -1)}`;

@@ -1,176 +1,131 @@
-/** Typos in words, mended toward words that are known. Numbers and units are never touched. */
-import distance from "natural/lib/natural/distance/levenshtein_distance.js";
+/**
+ * Typos in words: of all the words that could have been meant, the one that is likeliest between its neighbours and the
+ * fewest slips away. Where two words are about as good, or none is good enough, the word is left as it was typed.
+ * (The noisy channel of spelling correction: Kernighan, Church and Gale 1990.)
+ */
 import { shortSlips } from "../../../data/words/everyday.ts";
-import { bonesOf } from "./bones.ts";
-import type { Token } from "./tokens.ts";
+import { withoutVowels } from "../../../data/words/without-vowels.ts";
+import { heardPair, likely } from "./heard.ts";
+import { type Neighbours, type Rated, readingsOf } from "./readings.ts";
+import { nearlyTogether } from "./together.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export interface Mender {
   /** The word as it should have been, two words where a space was forgotten, or undefined when it is right or hopeless. */
-  mend(word: string): string[] | undefined;
+  mend(word: string, beside?: Neighbours): string[] | undefined;
   knows(word: string): boolean;
+  /** A number, a unit or a day. */
+  measures(word: string): boolean;
+  /** The numbers that a word may be, where one stands beside it or it stands before a unit. */
+  numbers(word: string, beside: Neighbours): string[];
+  /** Two pieces that are one word of the trade, torn apart. */
+  joins(one: string, two: string): string | undefined;
 }
 
-interface Found {
-  word: string;
-  cost: number;
-}
+/** By so much the best reading has to be better than the next: a word of talk, a thing, a number or unit. */
+const margin = { word: 0.7, thing: 1.5, measure: 2.5 };
+/** A right word is taken for a slip where another costs at most so much, and so much less than the word as it stands. */
+const misread = { rare: { most: 9, apart: 5 }, heard: { most: 7, apart: 8 } };
+/** A number that costs at most so much more than the best reading may have been meant. */
+const doubt = 5;
+/** What is a whole slip nearer is meant, though it costs so much more in all. */
+const [wholeSlip, nearEnough] = [0.8, 5];
+/** Beyond this no word is taken for another; a long word that is near one hardly is anything else. */
+const limit = (word: string) => 20 + 2 * Math.max(0, word.length - 4);
 
-const vowels = /[aeiouy]/g;
+/** Ways to type a word that are a habit more than a slip. */
+const habits: ReadonlyMap<string, string> = new Map(
+  [withoutVowels, shortSlips].flatMap((table) => Object.entries(table)),
+);
 
-/** Builds a mender over a vocabulary. What it costs is paid when the first unknown word comes. */
+/** Builds a mender over a vocabulary. */
 export function mender(vocabulary: Vocabulary): Mender {
-  const memo = new Map<string, string[] | undefined>();
-  const fromBones = bonesOf(vocabulary);
-  let index: { byLength: Map<number, string[]>; bones: Map<string, string>; trade: Set<string> } | undefined;
+  const rated = readingsOf(vocabulary);
+  const nearly = nearlyTogether(vocabulary);
 
-  function indexed() {
-    if (index) return index;
-    index = { byLength: new Map(), bones: new Map(), trade: new Set(vocabulary.trade()) };
-    for (const word of index.trade) {
-      const list = index.byLength.get(word.length);
-      if (list) list.push(word);
-      else index.byLength.set(word.length, [word]);
-      if (word.replace(vowels, "").length >= 4) index.bones.set(skeleton(word), word);
-    }
-    return index;
+  const alike = (one: Rated, two: Rated) =>
+    one.words.length === two.words.length &&
+    one.words.every((each, at) => vocabulary.alike(each, two.words[at] ?? ""));
+
+  /** By how much a reading has to be better than others. */
+  const marginOf = ({ words }: Rated) =>
+    words.some(vocabulary.measures)
+      ? margin.measure
+      : words.some(vocabulary.names)
+        ? margin.thing
+        : margin.word;
+
+  /** The reading that is better than all others, if one is. A number or a unit has to be the nearest one as well. */
+  function decided(all: readonly Rated[]): string[] | undefined {
+    const [best] = all;
+    if (!best) return undefined;
+    const others = all.filter((each) => !alike(best, each));
+    const isMeasure = best.words.some(vocabulary.measures);
+    const isNearer = others.every((each) => best.slips < each.slips - 0.3);
+    const apart = isMeasure && isNearer ? margin.word : marginOf(best);
+    const rivals = others.filter(
+      (each) => each.cost - best.cost < apart && each.slips < best.slips + wholeSlip,
+    );
+    if (isMeasure && others.some((each) => each.slips < best.slips && each.words.some(vocabulary.measures)))
+      return undefined;
+    // a whole slip less says more than what is said more often
+    const nearest = all.filter(
+      (each) => each.slips < best.slips - wholeSlip && each.cost - best.cost < nearEnough,
+    );
+    const [nearer] = nearest;
+    if (nearer) return nearest.every((each) => alike(nearer, each)) ? [...nearer.words] : undefined;
+    return rivals.length > 0 ? undefined : [...best.words];
   }
 
-  /** The nearest word: one slip, or two from seven letters on; on a tie of distant words none. */
-  function nearest(word: string): string | undefined {
-    const { byLength, bones } = indexed();
-    const allowed = word.length >= 7 ? 2 : 1;
-    let best: Found | undefined;
-    let tied = false;
-    const consider = (target: string, most: number, extra = 0) => {
-      const cost = costOf(word, target, most);
-      if (cost === undefined) return;
-      if (!best || cost + extra < best.cost - 1e-9) {
-        best = { word: target, cost: cost + extra };
-        tied = false;
-      } else if (Math.abs(cost + extra - best.cost) < 1e-9 && target !== best.word) tied = true;
-    };
-    for (let length = word.length - allowed; length <= word.length + allowed; length++)
-      for (const target of byLength.get(length) ?? [])
-        consider(target, Math.min(allowed, target.length >= 7 ? 2 : 1));
-    for (const target of vocabulary.talk()) consider(target, word.length >= 8 ? 2 : 1, 0.3);
-    for (const target of vocabulary.exact()) consider(target, 1);
-    if (best && !(tied && best.cost > 1.3)) return best.word;
-    return bones.get(skeleton(word));
+  function mend(word: string, beside: Neighbours = {}): string[] | undefined {
+    const slip = habits.get(word);
+    if (slip) return slip.split(" ");
+    if (word.length < 2 || word.length > 40) return undefined;
+    if (vocabulary.knows(word)) return instead(word, beside);
+    if (vocabulary.leaves(word)) return undefined;
+    const all = rated(word, beside);
+    const [best] = all;
+    return best && best.cost <= limit(word) ? decided(all) : nearly(word);
   }
 
-  /** "almondflour" as two words of the trade. */
-  function split(word: string): string[] | undefined {
-    const { trade } = indexed();
-    for (let cut = word.length - 3; cut >= 3; cut--) {
-      const pair = [word.slice(0, cut), word.slice(cut)];
-      if (pair.every((part) => trade.has(part))) return pair;
-    }
-    return undefined;
+  /** "how long is hat": a right word that bakers hardly say there, where another that is near fits far better. */
+  function instead(word: string, beside: Neighbours): string[] | undefined {
+    const sure = vocabulary.rare(word) ? misread.rare : vocabulary.plain(word) ? misread.heard : undefined;
+    if (!sure || beside.before === undefined || beside.next === undefined) return undefined;
+    // somebody said it so
+    if (heardPair(beside.before, word) > 0 || heardPair(word, beside.next) > 0) return undefined;
+    const asTyped = -likely(beside.before, word, beside.next);
+    if (asTyped < sure.apart) return undefined;
+    const all = rated(word, beside);
+    const [best] = all;
+    if (!best || best.words.length > 1 || vocabulary.alike(best.words[0] ?? "", word)) return undefined;
+    // "500 grans": no unit, and near one
+    const isUnit = sure === misread.rare && beside.before === "#" && best.words.some(vocabulary.measures);
+    if (isUnit ? best.slips > 1 : best.words.some(vocabulary.measures)) return undefined;
+    if (!isUnit && (best.cost > sure.most || asTyped - best.cost < sure.apart)) return undefined;
+    return decided(all);
   }
 
-  /** "lemnzest": two words of the trade, one of them with a letter missing. */
-  function splitNear(word: string): string[] | undefined {
-    const { byLength } = indexed();
-    const near = (part: string) =>
-      (byLength.get(part.length + 1) ?? []).find(
-        (target) => vocabulary.named(target) && costOf(part, target, 1) !== undefined,
-      );
-    for (let cut = word.length - 4; cut >= 4; cut--) {
-      const [left, right] = [word.slice(0, cut), word.slice(cut)];
-      const first = vocabulary.named(right) && near(left);
-      if (first) return [first, right];
-      const second = vocabulary.named(left) && near(right);
-      if (second) return [left, second];
-    }
-    return undefined;
+  const isCounted = (word: string | undefined) =>
+    word !== undefined && (word === "#" || vocabulary.measures(word));
+
+  function numbers(word: string, beside: Neighbours): string[] {
+    if (word.length < 3 || !(isCounted(beside.before) || isCounted(beside.next))) return [];
+    const all = rated(word, beside);
+    const [best] = all;
+    if (!best || best.cost > limit(word) + doubt) return [];
+    const found = all
+      .filter((each) => each.cost - best.cost < doubt || each.slips < best.slips)
+      .flatMap(({ words: [only = ""] }) => (vocabulary.counts(only) ? [only] : []));
+    return [...new Set(found)];
   }
 
   return {
     knows: vocabulary.knows,
-    mend(word) {
-      const slip = Object.hasOwn(shortSlips, word) ? shortSlips[word] : undefined;
-      if (slip) return slip.split(" ");
-      if (word.length < 3 || word.length > 40 || vocabulary.knows(word)) return undefined;
-      if (memo.has(word)) return memo.get(word);
-      const boned = fromBones(word);
-      if (boned || word.length < 4) return boned ? [boned] : undefined;
-      const near = nearest(word);
-      const found = near ? [near] : (split(word) ?? splitNear(word));
-      if (memo.size > 5000) memo.clear();
-      memo.set(word, found);
-      return found;
-    },
+    measures: vocabulary.measures,
+    numbers,
+    mend,
+    joins: (one, two) =>
+      one.length + two.length >= 5 && vocabulary.targets().has(one + two) ? one + two : undefined,
   };
-}
-
-/** Slips between two words, less for a doubled letter, more where the first letter differs; undefined past `most`. */
-function costOf(word: string, target: string, most: number): number | undefined {
-  if (Math.abs(word.length - target.length) > most || lettersApart(word, target) > 2 * most) return undefined;
-  const steps = distance.DamerauLevenshteinDistance(word, target, { restricted: true });
-  if (steps > most) return undefined;
-  const single = (text: string) => text.replace(/(.)\1+/g, "$1");
-  const swapped = word.length === target.length && lettersApart(word, target) === 0;
-  const replaced = word.length === target.length && !swapped;
-  // four letters leave too little to go by when one of them is another
-  if (replaced && word.length < 5) return undefined;
-  const slips = single(word) === single(target) ? 0.4 : steps + (replaced ? 0.15 : 0);
-  return (
-    slips +
-    (word[0] === target[0] ? 0 : 0.6) +
-    (word.at(-1) === target.at(-1) ? 0 : 0.2) +
-    (target.length < word.length ? 0.05 : 0)
-  );
-}
-
-/** First letter and consonants: what is left of "chocolate" when the vowels are dropped. */
-const skeleton = (word: string) =>
-  word[0] +
-  word
-    .slice(1)
-    .replace(vowels, "")
-    .replace(/(.)\1+/g, "$1");
-
-/** How many letters two words don't share: a cheap floor under twice their edit distance. */
-function lettersApart(a: string, b: string): number {
-  const counts = new Int8Array(128);
-  const tally = (word: string, step: number) => {
-    for (let i = 0; i < word.length; i++) {
-      const slot = word.charCodeAt(i) & 127;
-      counts[slot] = (counts[slot] ?? 0) + step;
-    }
-  };
-  tally(a, 1);
-  tally(b, -1);
-  let apart = 0;
-  for (const count of counts) apart += Math.abs(count);
-  return apart;
-}
-
-/**
- * "annas batch", "note: bens, pink": whose it is. A short unknown word in "s" in front of a batch or right behind "note:"
- * is somebody's name, and no flavor.
- */
-function isOwner(tokens: readonly Token[], at: number): boolean {
-  const [two, one, own, next] = [at - 2, at - 1, at, at + 1].map((each) => tokens[each]?.text ?? "");
-  return (
-    /^[a-z]{3,5}s$/.test(own ?? "") &&
-    (/^(?:batch|batches|order|orders|birthday|party|wedding|shower|cake)$/.test(next ?? "") ||
-      (two === "note" && one === ":"))
-  );
-}
-
-/** The tokens with their words mended; a forgotten space makes two tokens on the same place. */
-export function mendAll(
-  tokens: readonly Token[],
-  { mend }: Mender,
-): { tokens: Token[]; mended: { said: string; read: string }[] } {
-  const mended: { said: string; read: string }[] = [];
-  const out = tokens.flatMap((token, at) => {
-    const words = token.kind === "word" && !isOwner(tokens, at) ? mend(token.text) : undefined;
-    if (!words) return [token];
-    mended.push({ said: token.text, read: words.join(" ") });
-    return words.map((text, at) => ({ ...token, text, gap: at > 0 || token.gap }));
-  });
-  return { tokens: out, mended };
 }

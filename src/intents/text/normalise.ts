@@ -16,7 +16,7 @@ export function sanitise(line: string): string {
 const isPlain = /^[\u0000-\u007f]*$/;
 
 /** Signs and letters beyond ASCII as those within it. */
-const folded = (text: string): string =>
+const ascii = (text: string): string =>
   text
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
@@ -37,8 +37,13 @@ const folded = (text: string): string =>
  * Lower case, plain quotes and dashes, "½" as "1/2" with a space before it, accents folded.
  * NFKC is not used: it would turn "1½" into eleven halves.
  */
-export function normalise(asked: string): string {
-  const text = (isPlain.test(asked) ? asked : folded(asked)).replaceAll("`", "'").toLowerCase();
-  const arrows = text.includes(">") ? text.replace(/-+>|=>/g, " to ") : text;
-  return plainly(arrows).replace(/\s+/g, " ").trim();
+export function folded(asked: string): string {
+  const text = (isPlain.test(asked) ? asked : ascii(asked)).replaceAll("`", "'").toLowerCase();
+  return text.includes(">") ? text.replace(/-+>|=>/g, " to ") : text;
 }
+
+/** A folded text with its turns of phrase put plainly. */
+export const plain = (text: string): string => plainly(text).replace(/\s+/g, " ").trim();
+
+/** From what was typed to text that can be read, whose words nobody mended. */
+export const normalise = (asked: string): string => plain(folded(asked));

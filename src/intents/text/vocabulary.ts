@@ -1,7 +1,8 @@
 /** Which words are right as they stand, and which ones a typo may be mended toward. */
 import porter from "natural/lib/natural/stemmers/porter_stemmer.js";
 import { dayParts, dayWords, months, weekdays } from "../../../data/words/calendar.ts";
-import { everyday, functionWords, shortSlips } from "../../../data/words/everyday.ts";
+import { everyday, functionWords, shortSlips, twoLetters } from "../../../data/words/everyday.ts";
+import { leftAlone } from "../../../data/words/left-alone.ts";
 import { lookAlikes } from "../../../data/words/look-alikes.ts";
 import {
   factorWords,
@@ -16,38 +17,45 @@ import { plainEnglish } from "../../../data/words/plain-english.ts";
 import { strangers } from "../../../data/words/strangers.ts";
 import { units } from "../../../data/words/units.ts";
 import type { Lexicon } from "../found/lexicon.ts";
+import { formsOf } from "./forms.ts";
+import { heardWords } from "./heard.ts";
 
 export interface Vocabulary {
   /** Right as it stands, or a form of a word that is: "tasted", "timers". */
   knows(word: string): boolean;
-  /** Words of the trade and of the calculators' examples: what typos are mended toward first. */
-  trade(): readonly string[];
-  /** A word that names a thing of the trade. */
+  /** Right English, but no word of the trade and none that a baker was heard to say. */
+  rare(word: string): boolean;
+  /** A word of talk, that names no thing, number or unit. */
+  plain(word: string): boolean;
+  /** Not known, and yet no typo: somebody's name, a rarer word of English. */
+  leaves(word: string): boolean;
+  /** Words of the trade and of the calculators' examples. */
+  trade(): ReadonlySet<string>;
+  /** A word that begins the name of a thing of the trade. */
   named(word: string): boolean;
-  /** Words of talk, second. */
-  talk(): readonly string[];
-  /** Number words and days, long ones only and by one slip only. */
-  exact(): readonly string[];
+  /** A word that is a whole name of one. */
+  names(word: string): boolean;
+  /** All that a typo may have been meant for: the trade's words, those of talk, and what bakers were heard to say. */
+  targets(): ReadonlySet<string>;
+  /** A number, a unit or a day: to be taken for another would make a wrong figure. */
+  measures(word: string): boolean;
+  /** A number word. */
+  counts(word: string): boolean;
+  /** Two words for one thing: "flavor" and "flavour", "shell" and "shells". */
+  alike(one: string, two: string): boolean;
 }
 
+/** What is heard less often may be a slip itself; what is heard as often is a word of bakers. */
+const [least, often] = [3, 4];
+
 const numberTables = [smallNumbers, tens, magnitudes, partWords];
-const tables = [
-  ...numberTables,
-  factorWords,
-  groupWords,
-  ordinals,
-  weekdays,
-  months,
-  dayWords,
-  dayParts,
-  shortSlips,
-];
+const tables = [...numberTables, factorWords, groupWords, ordinals, weekdays, months, dayWords, dayParts];
 const english = `${plainEnglish}${lookAlikes}`.replaceAll("\n", " ");
 
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
 export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
   const own = once(() => new Set([...lexicon.words(), ...ownWords()]));
-  const small = new Set<string>([...functionWords, ...everyday]);
+  const small = new Set<string>([...functionWords, ...everyday, ...twoLetters]);
   const unitWords = once(
     () =>
       new Set(
@@ -65,35 +73,68 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     strangers.has(word) ||
     own().has(word);
 
+  // "thans" is no form of "than", "grmas" none of a misspelt unit
+  const stiff = once(() => new Set([...functionWords, ...twoLetters]));
+  const inflects = (word: string) => !stiff().has(word) && !unitWords().has(word) && listed(word);
+  const isHeard = (word: string) => (heardWords().get(word) ?? 0) >= least;
+  const leaves = (word: string) => leftAlone.includes(` ${word} `);
+  const isSlip = (word: string) => Object.hasOwn(shortSlips, word);
   const knows = (word: string): boolean => {
     const known = memo.get(word);
     if (known !== undefined) return known;
     if (memo.size > 5000) memo.clear();
-    const right = listed(word) || formsOf(word).some((form) => form.length > 3 && listed(form));
+    const right =
+      listed(word) || isSlip(word) || formsOf(word).some(inflects) || (leaves(word) && isHeard(word));
     memo.set(word, right);
     return right;
   };
 
-  // numbers and days are mended by `exact` alone
-  const strict = (word: string) => [...numberTables, weekdays].some((table) => Object.hasOwn(table, word));
-  const mendable = (word: string) => word.length >= 4 && !unitWords().has(word) && !strict(word);
+  const isNumber = (word: string) => numberTables.some((table) => Object.hasOwn(table, word));
+  const isDay = (word: string) => Object.hasOwn(weekdays, word);
+  const mendable = (word: string) =>
+    word.length >= 4 && !unitWords().has(word) && !isNumber(word) && !isDay(word) && !isSlip(word);
+  const isPlain = (word: string) =>
+    word.length > 2 &&
+    !isNumber(word) &&
+    !isDay(word) &&
+    !unitWords().has(word) &&
+    lexicon.get(word) === undefined &&
+    !strangers.has(word);
+  const trade = once(() => new Set([...own()].filter(mendable)));
+  const talk = once(() => [...small].filter((word) => mendable(word) && !own().has(word)));
+  const measured = once(() => [
+    ...numberTables.flatMap((table) => Object.keys(table)).filter((word) => word.length >= 5),
+    ...Object.keys(weekdays).slice(0, 7),
+    ...Object.keys(months).filter((word) => word.length >= 4),
+  ]);
+  // a unit of two letters is near too much
+  const isTarget = (word: string) =>
+    /^[a-z]{2,}$/.test(word) &&
+    (word.length > 2 || !unitWords().has(word)) &&
+    !isSlip(word) &&
+    (listed(word) || leaves(word));
+  const heard = once(() => [...heardWords().keys()].filter((word) => isHeard(word) && isTarget(word)));
+  const things = (word: string): string[] =>
+    (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>
+      words.length === 1 ? [id, taste] : [],
+    );
   return {
     knows,
+    rare: (word) =>
+      isPlain(word) && (heardWords().get(word) ?? 0) < often && !small.has(word) && !own().has(word),
+    plain: isPlain,
+    leaves,
+    names: (word) => things(word).length > 0,
     named: (word) => lexicon.get(word) !== undefined,
-    trade: once(() => [...own()].filter(mendable)),
-    talk: once(() => [...small].filter((word) => mendable(word) && !own().has(word))),
-    exact: once(() => [
-      ...numberTables.flatMap((table) => Object.keys(table)).filter((word) => word.length >= 5),
-      ...Object.keys(weekdays).slice(0, 7),
-      ...["tomorrow", "yesterday", "morning", "afternoon", "evening"],
-    ]),
+    trade,
+    targets: once(() => new Set([...trade(), ...talk(), ...measured(), ...heard()])),
+    counts: isNumber,
+    measures: (word) => isNumber(word) || isDay(word) || unitWords().has(word),
+    alike: (one, two) =>
+      one === two ||
+      porter.stem(one) === porter.stem(two) ||
+      things(one).some((id) => things(two).includes(id)),
   };
-}
-
-/** What a word may be a form of. */
-function formsOf(word: string): string[] {
-  const root = porter.stem(word);
-  return [root, `${root}e`, root.replace(/i$/, "y"), word.replace(/(es|s|ed|ing|er|ly)$/, "")];
 }
 
 function once<T>(make: () => T): () => T {

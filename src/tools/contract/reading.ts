@@ -97,7 +97,17 @@ export interface Reading {
   /** Words nobody knew, in order. */
   unknown: string[];
   /** "almnd" read as "almond". */
-  mended: { said: string; read: string }[];
+  mended: Mended[];
+}
+
+/** A typo and what it was read as. */
+export interface Mended {
+  said: string;
+  read: string;
+  /** A number or a unit hangs on it, or a word was right English as it stood: said with the answer. */
+  counts?: true;
+  /** Left as it was typed, since it could be one number or another: no figure is given on it. */
+  either?: string[];
 }
 
 /** One line of a written recipe. `said` are its own words: what isn't understood is named by them. */

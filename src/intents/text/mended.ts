@@ -1,0 +1,127 @@
+/** A text with its typos mended, word by word from the left, each by what stands beside it. */
+import { shortSlips } from "../../../data/words/everyday.ts";
+import type { Mended } from "../../tools/contract/index.ts";
+import { spoken } from "./hearing.ts";
+import type { Mender } from "./mend.ts";
+import type { Neighbours } from "./readings.ts";
+import { type Token, tokenise } from "./tokens.ts";
+
+/**
+ * "annas batch", "note: bens, pink": whose it is. A short unknown word in "s" in front of a batch or right behind "note:"
+ * is somebody's name, and no flavor.
+ */
+function isOwner(tokens: readonly Token[], at: number): boolean {
+  const [two, one, own, next] = [at - 2, at - 1, at, at + 1].map((each) => tokens[each]?.text ?? "");
+  return (
+    /^[a-z]{3,5}s$/.test(own ?? "") &&
+    (/^(?:batch|batches|order|orders|birthday|party|wedding|shower|cake)$/.test(next ?? "") ||
+      (two === "note" && one === ":"))
+  );
+}
+
+/** What leads in a name that she gives: "save recipe stoep cream: ...", "call it brekkie", "rename it to racks". */
+const names =
+  /(?:(?:save|keep|new|store|the|a|my) (?:recipe|formula)(?: called| named| for)?|called|named|(?:call|name) (?:it|that|this|them)(?: the)?|(?:save|keep|store) (?:it|that|this|them) as|rename (?:\S+ )+to(?: the)?)(?: (?!(?:an?|the|my)$)[a-z]+)?$/;
+
+const isNaming = (out: readonly Token[]): boolean =>
+  names.test(
+    out
+      .slice(-5)
+      .map(({ text }) => text)
+      .join(" "),
+  );
+
+/** "b'cream", "r96": a word with a mark in it, or a letter before its number, is meant as it was typed. */
+const standsAsTyped = ({ text, at }: Token, next: Token | undefined): boolean =>
+  at[1] - at[0] > text.length || (text.length === 1 && next?.kind === "number" && !next.gap);
+
+/** Somebody's name, a name being given, one of hers: no typo. */
+const stands = (tokens: readonly Token[], at: number, out: readonly Token[], own: ReadonlySet<string>) => {
+  const token = tokens[at];
+  return (
+    !token ||
+    own.has(token.text) ||
+    isOwner(tokens, at) ||
+    standsAsTyped(token, tokens[at + 1]) ||
+    isNaming(out)
+  );
+};
+
+const none: ReadonlySet<string> = new Set();
+
+/** What a token says to the word beside it; nothing where it isn't known itself. */
+const beside = (token: Token | undefined, end: string, { knows }: Mender): string | undefined =>
+  !token ? end : token.kind !== "word" || knows(token.text) ? spoken(token) : undefined;
+
+/** What was mended; it counts where a figure hangs on it, or the word was right English as it stood. */
+const toldOf = (said: string, words: readonly string[], { measures, knows }: Mender): Mended => ({
+  said,
+  read: words.join(" "),
+  ...(words.some(measures) || (knows(said) && !Object.hasOwn(shortSlips, said)) ? { counts: true } : {}),
+});
+
+/** "fofty five": a number for sure, and which one can't be told. */
+function doubtOf(said: string, beside: Neighbours, { knows, numbers }: Mender): Mended | undefined {
+  const either = knows(said) || beside.glued ? [] : numbers(said, beside);
+  return either.length > 0 ? { said, read: said, either } : undefined;
+}
+
+/**
+ * The tokens with their words mended; a forgotten space makes two tokens on the same place.
+ * @param own words of the names that the baker gave: right as they are, and what a slip may have been meant for
+ */
+export function mendAll(
+  tokens: readonly Token[],
+  mender: Mender,
+  own: ReadonlySet<string> = none,
+): { tokens: Token[]; mended: Mended[] } {
+  const mended: Mended[] = [];
+  const out: Token[] = [];
+  for (const [at, token] of tokens.entries()) {
+    const before = out.at(-1);
+    if (token.kind !== "word" || stands(tokens, at, out, own)) {
+      out.push(token);
+      continue;
+    }
+    const isTorn = before?.kind === "word" && token.gap && !mender.knows(token.text);
+    const joined = isTorn ? mender.joins(before.text, token.text) : undefined;
+    if (before && joined) {
+      mended.push({ said: `${before.text} ${token.text}`, read: joined });
+      out.splice(-1, 1, { ...before, text: joined, at: [before.at[0], token.at[1]] });
+      continue;
+    }
+    const neighbours = {
+      before: beside(before, "^", mender),
+      next: beside(tokens[at + 1], "$", mender),
+      glued: before?.kind === "number" && !token.gap,
+      own,
+    };
+    const words = mender.mend(token.text, neighbours);
+    const told = words ? toldOf(token.text, words, mender) : doubtOf(token.text, neighbours, mender);
+    if (told) mended.push(told);
+    const read = words ?? [token.text];
+    out.push(...read.map((text, place) => ({ ...token, text, gap: place > 0 || token.gap })));
+  }
+  return { tokens: out, mended };
+}
+
+/** A text with its typos mended, all else as it was: what phrases and the calculators' own patterns are looked for in. */
+export function mendText(
+  text: string,
+  mender: Mender,
+  own: ReadonlySet<string> = none,
+): { text: string; mended: Mended[] } {
+  const { tokens, mended } = mendAll(tokenise(text), mender, own);
+  if (mended.every(({ either }) => either)) return { text, mended };
+  let right = "";
+  let end = 0;
+  for (const { text: word, at, kind } of tokens) {
+    // the second of two words that were typed as one
+    const isSecond = at[0] < end;
+    const typed = text.slice(...at);
+    const isAsTyped = kind !== "word" || typed.replaceAll("'", "") === word;
+    right += isSecond ? ` ${word}` : text.slice(end, at[0]) + (isAsTyped ? typed : word);
+    end = at[1];
+  }
+  return { text: right + text.slice(end), mended };
+}
