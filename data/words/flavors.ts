@@ -403,7 +403,7 @@ export const readyFlavors: readonly {
     id: "espresso powder",
     dose: "coffee powder",
     taste: "espresso",
-    words: ["instant espresso", "espresso pwdr", "instant espresso powder"],
+    words: ["instant espresso", "instant espresso powder"],
   },
   {
     id: "matcha",

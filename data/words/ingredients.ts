@@ -72,7 +72,6 @@ export const ingredients: readonly IngredientRow[] = [
       "zucchero a velo",
       "azucar glas",
       "pwd sugar",
-      "pwdr sugar",
     ],
     ndb: "19336",
     manner: "unsifted",

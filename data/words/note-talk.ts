@@ -16,6 +16,7 @@ gave rate rated find search look pull bring about again also yet so far nice pre
 /** They ask about notes; any other word of a plain question has to stand in the note. */
 export const recallTalk = list(`
 higher lower
+problem problems trouble troubles issue issues faults fault wrong
 a an the my our your i ive im we it its they them that this these those one ones me us you do did does
 done have has had was were is are be been am to of in on at for from with without by about and or but not
 no yes so then than as if ever before again yet still already also too all any some every each everything

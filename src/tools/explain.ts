@@ -25,7 +25,7 @@ export const explain = tool<ExplainInputs>({
   cues: cues(
     [
       4,
-      `^${lead}(?:why|whyy+|how come)(?: (?:that|so|is|its|it|the|much|many|little|few|this|exactly|not|alright|ok|okay|fine|enough|right|wrong|within|over|under|though|tho|those|these|are|high|low|long|early|late|soon|short|big|small|thats|would|be|please|{weight}|{number}|{percent}|{time}))*(?: [?.!])*$`,
+      `^${lead}(?:tell me |say |but )*(?:why|whyy+|how come)(?: (?:that|so|is|its|it|the|much|many|little|few|this|exactly|not|alright|ok|okay|fine|enough|right|wrong|within|over|under|though|tho|those|these|are|high|low|long|early|late|soon|short|big|small|thats|would|be|please|{weight}|{number}|{percent}|{time}))*(?: [?.!])*$`,
       `how(?:d| did| do| would| have) (?:you|u|ya) (?:get|got|work|worked|come|figure|figured|calculate|calculated|arrive|arrived|reach|reached|know|compute|computed|do) (?:to |at |up with |up to |up |with |out )?${it}`,
       `how (?:you|u) (?:calculated?|computed?|worked out|got|get|arrived? at|come to) (?:at |to )?${it}`,
       `hows ${it} (?:worked out|calculated|computed|figured|done)`,

@@ -12,16 +12,14 @@ import { opinions } from "../../src/intents/chosen/classify.ts";
 import { featuresOf } from "../../src/intents/chosen/features.ts";
 import { questions } from "../../src/intents/converse.ts";
 import { understanding } from "../../src/intents/understanding.ts";
-import type { Answer } from "../../src/tools/contract/index.ts";
 import { tools } from "../../src/tools/registry.ts";
 import { baker } from "../support/ask.ts";
 import { type Conversation, fault } from "../support/judge.ts";
 import { conversationsIn, type Document, documents, filesOf, wantedTools } from "./documents.ts";
 import { peers } from "./peers.ts";
 import { percent, table } from "./table.ts";
-
-const verdicts = ["right", "wrong", "asked", "declined"] as const;
-type Verdict = (typeof verdicts)[number];
+import { typed } from "./typings.ts";
+import { type Verdict, verdictOf, verdicts } from "./verdict.ts";
 
 interface Asked extends Pick<Document, "raw" | "masked"> {
   kind: string;
@@ -37,13 +35,6 @@ interface Asked extends Pick<Document, "raw" | "masked"> {
 }
 
 const all = understanding(tools);
-
-/** Not right: wrong where anything was answered all the same, which is the costly kind. */
-function verdictOf(wrong: boolean, answers: readonly Answer[]): Verdict {
-  if (!wrong) return "right";
-  if (answers.some((each) => each.status === "answered")) return "wrong";
-  return answers.some((each) => each.status === "asking") ? "asked" : "declined";
-}
 
 async function turnsOf({ kind, now, turns }: Conversation): Promise<Asked[]> {
   const { ask } = baker(now ? { now } : {});
@@ -141,7 +132,8 @@ if (files.length === 0) {
 }
 
 const asked: Asked[] = [];
-for (const file of files) for (const each of conversationsIn(file)) asked.push(...(await turnsOf(each)));
+const conversations = files.flatMap(conversationsIn);
+for (const each of conversations) asked.push(...(await turnsOf(each)));
 const chosen = asked.filter(({ wanted }) => wanted.length > 0);
 const taught = documents(filesOf(join(questionsFolder, "learned")), all);
 const compared = [
@@ -164,6 +156,7 @@ const report = {
   points: calibration(chosen, "points", [Number.NEGATIVE_INFINITY, 1e-9, 2, 3, 4, 5, 6]),
   share: calibration(chosen, "share", [0, 1e-9, 0.3, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99]),
   compared,
+  typed: await typed(conversations),
 };
 
 if (values.json) console.log(JSON.stringify(report));
@@ -215,6 +208,23 @@ else {
     table(
       ["", "right", "right %"],
       compared.map(({ name, right }) => [name, right, percent(right, report.choices)]),
+    ),
+  );
+  console.log(
+    "\nThe same turns with slips of the keyboard, each typed in a conversation that is right before it",
+  );
+  console.log(
+    table(
+      ["", ...verdicts, "right %", "wrong %"],
+      report.typed.map(({ typing, counts }) => {
+        const all = verdicts.reduce((sum, verdict) => sum + counts[verdict], 0);
+        return [
+          typing,
+          ...verdicts.map((verdict) => counts[verdict]),
+          percent(counts.right, all),
+          percent(counts.wrong, all),
+        ];
+      }),
     ),
   );
 }

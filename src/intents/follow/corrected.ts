@@ -58,7 +58,7 @@ const putsRight = new RegExp(`^${takesBack}`);
 const ofOtherMix: Way<Said, Topic> = ({ reading, state: { last, row } }) => {
   const base = reading.things.find((thing) => thing.base)?.base;
   const own = row?.findLast((inputs) => inputs.base === base);
-  return putsRight.test(reading.text) && base && own && last && last.inputs.base !== base
+  return putsRight.test(`${reading.mask} `) && base && own && last && last.inputs.base !== base
     ? { tool: last.tool, inputs: own }
     : undefined;
 };
@@ -71,13 +71,47 @@ const ofIngredient: Way<Said, Topic> = ({ reading, state: { last, topics } }) =>
       : [],
   );
   const [slot, ...others] = said;
-  if (!putsRight.test(reading.text) || !slot || others.length > 0 || slot in (last?.inputs ?? {}))
+  if (!putsRight.test(`${reading.mask} `) || !slot || others.length > 0 || slot in (last?.inputs ?? {}))
     return undefined;
   return topics.findLast(({ tool, inputs }) => tool !== last?.tool && slot in inputs);
 };
 
+/** "no, 350", behind "double it": the weight that was doubled, where that was a ganache's or a bowl's. */
+const ofDoubled: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+  const [amount, ...others] = reading.amounts;
+  const isWeight = amount?.dim === "weight" || (amount?.dim === "number" && amount.unit === "");
+  const isPlain = isWeight && !amount?.of && others.length === 0 && reading.things.length === 0;
+  if (last?.tool !== "scale" || !("factor" in last.inputs) || !isPlain) return undefined;
+  if (!putsRight.test(`${reading.mask} `)) return undefined;
+  const before = topics.findLast(({ tool }) => tool !== "scale");
+  return before?.tool === "ganache" ? before : undefined;
+};
+
+/** "double it", "times 1.5", "half of that": a turn that says nothing but how many times. */
+const timesAlone =
+  /^(?:[a-z]+,? )*(?:doubled?|tripled?|trebled?|halved?|half|twice|quarter|(?:times|x|by) ?\d[\d.,/]*|\d[\d.,/]* ?(?:x|times))(?: [a-z]+)*[ .!?]*$/i;
+
+/** "no, triple it", behind "double it": three times what there was before that. */
+const ofFactor: Way<Said, Topic> = ({ reading, state: { last, turn, row } }) => {
+  const [amount, ...others] = reading.amounts;
+  const isTimes =
+    amount?.unit === "times" ||
+    amount?.fraction !== undefined ||
+    (amount?.dim === "number" && /\b(?:times|x|by) $/.test(reading.text.slice(0, amount.at[0])));
+  const before = row?.at(-2);
+  if (!last || !before || !isTimes || others.length > 0 || reading.things.length > 0) return undefined;
+  // a recipe's own factor is put right where it is read
+  if (last.tool === "scale" && "factor" in last.inputs) return undefined;
+  return putsRight.test(`${reading.mask} `) && timesAlone.test(turn?.said ?? "")
+    ? { tool: last.tool, inputs: before }
+    : undefined;
+};
+
 /** The state with the topic in front that this sentence puts right. */
 export function corrected(reading: Reading, state: State): State {
-  const topic = firstOf([mixOfTurn, sibling, ofOtherMix, ofIngredient], { reading, state });
+  const topic = firstOf([mixOfTurn, sibling, ofOtherMix, ofIngredient, ofDoubled, ofFactor], {
+    reading,
+    state,
+  });
   return topic ? { ...state, last: topic } : state;
 }

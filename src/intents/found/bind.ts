@@ -1,5 +1,6 @@
 /** Which amount belongs to which thing: "230 g of soft butter", "whites 100 g", "24 pistachio macarons". */
 import type { Amount, Thing } from "../../tools/contract/index.ts";
+import { describes } from "./described.ts";
 import { gradeEnd } from "./grade.ts";
 import { isWord } from "./items.ts";
 import type { Item } from "./scan.ts";
@@ -116,6 +117,7 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     if (item.is === "thing" && item.thing.text === "rest" && isWord(items[at - 1], "the")) return undefined;
     // "40 g of reduced raspberry jam"
     if (weighing && item.is === "word" && isMadeSo.test(item.text) && items[at + 1]?.is === "thing") continue;
+    if (weighing && describes(items, at)) continue;
     const graded = weighing ? gradeEnd(items, at) : undefined;
     if (graded !== undefined) {
       at = graded - 1;
@@ -129,6 +131,8 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     // "24 38 mm macarons"
     if (counting && item.is === "amount" && item.amount.dim === "length") continue;
     if (item.is !== "thing") return undefined;
+    // "24 in a box of 6": they go into boxes, and are none
+    if (counting && item.thing.count === "boxes" && isPackedIn(items, i, at)) return undefined;
     if (item.thing.manner || (item.thing.step && !canOwn(item.thing, amountAt(items, i)))) continue;
     if (!canOwn(item.thing, amountAt(items, i))) return undefined;
     // "20 macarons batter weight": macarons are counted, batter is weighed
@@ -136,6 +140,14 @@ function lookAhead(items: readonly Item[], i: number): Thing | undefined {
     return headOf(items, at);
   }
   return undefined;
+}
+
+/** "24 in a box of 6", "24 into boxes of six": the number behind is what a box holds. */
+function isPackedIn(items: readonly Item[], i: number, at: number): boolean {
+  const behind = items[at + 2];
+  const holds = behind?.is === "amount" && behind.amount.dim === "number";
+  const goesIn = items.slice(i + 1, at).some((each) => isWord(each, "in") || isWord(each, "into"));
+  return goesIn && isWord(items[at + 1], "of") && holds;
 }
 
 /** In a run of things without words between them, the last that is a mix or a count owns: "200 g milk choc ganache". */

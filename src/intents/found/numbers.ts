@@ -71,7 +71,11 @@ function readDigits(tokens: readonly Token[], i: number): NumberRead {
   const half = andPart(tokens, i + 1);
   if (half) return { value: value + half.value, next: half.next };
   const magnitude = magnitudes[word(tokens[i + 1]) ?? ""];
-  if (magnitude) return { value: value * magnitude, next: i + 2 };
+  // "4 hundred twenty", "1 hundred and five g"; "1.5 thousand" has nothing behind it
+  if (magnitude)
+    return Number.isInteger(value) && value < 100
+      ? continueWords(tokens, i + 2, value * magnitude)
+      : { value: value * magnitude, next: i + 2 };
   const group = groupWords[word(tokens[i + 1]) ?? ""];
   if (group) return { value: value * group, next: i + 2 };
   return { value, next: i + 1 };
@@ -190,6 +194,11 @@ function continueWords(tokens: readonly Token[], i: number, sum: number): Number
   }
   const half = andPart(tokens, i);
   if (half) return { value: sum + half.value * sum, next: half.next, spelt: true };
+  // "4 hundred 20 g", "2 hundred and 5 grams": digits belong to it where they are grams as well
+  const { kind, value = 0 } = tokens[at] ?? {};
+  const isGrams = /^(?:g|gr|gm|gms|gram|grams|grammes?)$/.test(word(tokens[at + 1]) ?? "");
+  if (kind === "number" && isGrams && Number.isInteger(value) && value > 0 && value < Math.min(sum, 100))
+    return { value: sum + value, next: at + 1, spelt: true };
   return { value: sum, next: i, spelt: true };
 }
 

@@ -6,6 +6,6 @@ export function formsOf(word: string): string[] {
   if (/^(?:ed|ing)$/.test(ending) && stem.endsWith("e")) return [];
   if (!/[aeiouy]/.test(stem) || /(.)\1\1/.test(word) || (ending === "s" && stem.endsWith("s"))) return [];
   if (ending === "s") return [stem];
-  const single = !ending.endsWith("s") && /([^aeiou])\1$/.test(stem) ? [stem.slice(0, -1)] : [];
+  const single = !ending.endsWith("s") && /[aeiou]([^aeiou])\1$/.test(stem) ? [stem.slice(0, -1)] : [];
   return [stem, `${stem}e`, stem.replace(/i$/, "y"), ...single].filter((form) => form.length > 3);
 }

@@ -10,7 +10,9 @@ const meant = (kept: number) => 2 ** (kept / step);
 const doubt = 8;
 
 let words: ReadonlyMap<string, number> | undefined;
+let lines: ReadonlyMap<string, string> | undefined;
 const pairs = new Map<string, ReadonlyMap<string, number>>();
+const none: ReadonlyMap<string, number> = new Map();
 
 const counted = (line: string): ReadonlyMap<string, number> => {
   const list = line.split(" ");
@@ -23,12 +25,17 @@ const counted = (line: string): ReadonlyMap<string, number> => {
 export const heardWords = (): ReadonlyMap<string, number> => (words ??= counted(heard.words));
 
 function behind(word: string): ReadonlyMap<string, number> {
-  let found = pairs.get(word);
-  if (found) return found;
-  const from = heard.pairs.indexOf(`\n${word}\t`);
-  const start = from + word.length + 2;
-  found = counted(from < 0 ? "" : heard.pairs.slice(start, heard.pairs.indexOf("\n", start)));
-  if (pairs.size > 2000) pairs.clear();
+  const known = pairs.get(word);
+  if (known) return known;
+  lines ??= new Map(
+    heard.pairs.split("\n").map((line): [string, string] => {
+      const [first = "", rest = ""] = line.split("\t");
+      return [first, rest];
+    }),
+  );
+  const line = lines.get(word);
+  if (line === undefined) return none;
+  const found = counted(line);
   pairs.set(word, found);
   return found;
 }

@@ -31,9 +31,21 @@ const isNaming = (out: readonly Token[]): boolean =>
       .join(" "),
   );
 
-/** "b'cream", "r96": a word with a mark in it, or a letter before its number, is meant as it was typed. */
-const standsAsTyped = ({ text, at }: Token, next: Token | undefined): boolean =>
-  at[1] - at[0] > text.length || (text.length === 1 && next?.kind === "number" && !next.gap);
+/** A mark inside: "how'd", "yesterdya's". */
+const isMarked = ({ text, at }: Token): boolean => at[1] - at[0] > text.length;
+
+/** "r96": a letter before its number is meant as it was typed. */
+const standsAsTyped = ({ text }: Token, next: Token | undefined): boolean =>
+  text.length === 1 && next?.kind === "number" && !next.gap;
+
+/** Of a word with a mark in it only what stands before an "s" is looked at: "b'cream", "how'd" are meant so. */
+function mendToken(token: Token, neighbours: Neighbours, { mend, knows }: Mender): string[] | undefined {
+  if (!isMarked(token)) return mend(token.text, neighbours);
+  const owner = token.text.slice(0, -1);
+  if (!token.text.endsWith("s") || knows(owner)) return undefined;
+  const [meant, ...more] = mend(owner, { ...neighbours, next: undefined }) ?? [];
+  return meant !== undefined && more.length === 0 ? [`${meant}s`] : undefined;
+}
 
 /** Somebody's name, a name being given, one of hers: no typo. */
 const stands = (tokens: readonly Token[], at: number, out: readonly Token[], own: ReadonlySet<string>) => {
@@ -96,7 +108,7 @@ export function mendAll(
       glued: before?.kind === "number" && !token.gap,
       own,
     };
-    const words = mender.mend(token.text, neighbours);
+    const words = mendToken(token, neighbours, mender);
     const told = words ? toldOf(token.text, words, mender) : doubtOf(token.text, neighbours, mender);
     if (told) mended.push(told);
     const read = words ?? [token.text];

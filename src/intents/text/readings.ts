@@ -30,6 +30,27 @@ const mostSlips = (word: string) => [0, 0, 1.2, 1.35, 1.5, 1.5, 1.6][word.length
 /** Up to here words are remembered. */
 const room = 5000;
 
+interface Target {
+  word: string;
+  letters: number;
+}
+
+/** The letters of a word, a bit for each: what two words don't share is a cheap floor under their slips. */
+function lettersOf(word: string): number {
+  let letters = 0;
+  for (let at = 0; at < word.length; at++) letters |= 1 << (word.charCodeAt(at) - 97);
+  return letters;
+}
+
+/** No slip brings in or loses a letter for less. */
+const perLetter = 0.45;
+
+function count(bits: number): number {
+  let [left, ones] = [bits, 0];
+  for (; left; ones++) left &= left - 1;
+  return ones;
+}
+
 /** How likely some words are where one was typed, as a natural logarithm. */
 const chance = (words: readonly string[], { before, next }: Neighbours) =>
   words.reduce(
@@ -43,13 +64,16 @@ export function readingsOf(vocabulary: Vocabulary): (word: string, beside: Neigh
   const fromBones = bonesOf(vocabulary);
   const together = togetherOf(vocabulary);
   const memo = new Map<string, readonly Meant[]>();
-  let lengths: Map<number, string[]> | undefined;
+  let lengths: Map<number, Target[]> | undefined;
 
-  const ofLength = (length: number): readonly string[] => {
+  const ofLength = (length: number): readonly Target[] => {
     if (!lengths) {
       lengths = new Map();
-      for (const word of vocabulary.targets())
-        lengths.set(word.length, [...(lengths.get(word.length) ?? []), word]);
+      for (const word of vocabulary.targets()) {
+        const list = lengths.get(word.length) ?? [];
+        lengths.set(word.length, list);
+        list.push({ word, letters: lettersOf(word) });
+      }
     }
     return lengths.get(length) ?? [];
   };
@@ -59,9 +83,12 @@ export function readingsOf(vocabulary: Vocabulary): (word: string, beside: Neigh
     const known = memo.get(word);
     if (known) return known;
     const found: Meant[] = [];
+    const most = mostSlips(word);
+    const own = lettersOf(word);
     for (let length = word.length - 2; length <= word.length + 3; length++)
-      for (const target of ofLength(length)) {
-        const slips = target === word ? undefined : slipsBetween(word, target, mostSlips(word));
+      for (const { word: target, letters } of ofLength(length)) {
+        if (target === word || count(letters ^ own) * perLetter > most) continue;
+        const slips = slipsBetween(word, target, most);
         if (slips !== undefined) found.push({ words: [target], slips });
       }
     for (const target of fromBones(word)) found.push({ words: [target], slips: boned });

@@ -25,7 +25,7 @@ export interface Vocabulary {
   knows(word: string): boolean;
   /** Right English, but no word of the trade and none that a baker was heard to say. */
   rare(word: string): boolean;
-  /** A word of talk, that names no thing, number or unit. */
+  /** Right English that names no thing, number or unit, and is none of the small words of talk. */
   plain(word: string): boolean;
   /** Not known, and yet no typo: somebody's name, a rarer word of English. */
   leaves(word: string): boolean;
@@ -122,7 +122,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     knows,
     rare: (word) =>
       isPlain(word) && (heardWords().get(word) ?? 0) < often && !small.has(word) && !own().has(word),
-    plain: isPlain,
+    plain: (word) => isPlain(word) && !small.has(word),
     leaves,
     names: (word) => things(word).length > 0,
     named: (word) => lexicon.get(word) !== undefined,

@@ -127,7 +127,8 @@ function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
   // "cool timer, and 12 g caramel flavor in 350 g buttercream, fine?"
   const timer = ear.claimed(left)?.name === "timer" && opens(left, ear) && !carriesAmount(left);
   if (timer && carriesAmount(head) && differ(left, right, ear)) return true;
-  return forAllOfIt(head, ear) || parallelTimes(left, head, ear);
+  // the allergens of one thing and another are one list
+  return (forAllOfIt(head, ear) && ear.claimed(left)?.name !== "label") || parallelTimes(left, head, ear);
 }
 
 /** The parts are for two calculators. */

@@ -40,6 +40,9 @@ export const benchCues = cues(
   [
     12,
     "^(?!.*count=macarons).*(?:save|set|keep|remember|store|use|take|make|note) (?:that|this|it)(?: one| size)? (?:(?:as|for|to be) )?(?:(?:my|the|our) )?(?:(?:usual|standard|normal|default|own|new|shell|macaron|{count=shells}) )*(?:size|diameter)",
+    // "make 4.5 cm my usual shell size", "make my usual size 4.5 cm"
+    "^(?!.*count=macarons).*(?:make|set|save|keep|use|take|put) {length} (?:as |for |to be |be )?(?:my|the|our) (?:(?:usual|standard|normal|default|own|new|shell|macaron|{count=shells}) )+(?:size|diameter)?",
+    "^(?!.*count=macarons).*(?:make|set|save|put|change) (?:my|the|our) (?:(?:usual|standard|normal|default|own|shell|macaron|{count=shells}) )+(?:size|diameter) (?:to |as |be )?{length}",
     "(?:switch|switching|switched|change|changing|changed|move|moving|moved|going|gone) (?:over )?to {length} .. (?:for good|from now on|permanently|always|for ever|forever)",
   ],
   [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],

@@ -207,7 +207,8 @@ export const buttercream = tool<ButtercreamInputs>({
   ],
   rivals: [
     ["whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons", "diameter_mm"],
-    ["asks_heat"],
+    // a weight asked for ends the question of the heat
+    ["asks_heat", "whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"],
     ["added"],
   ],
   read: readButtercream,

@@ -1,5 +1,6 @@
 /** Turns one thing into another: which conversion it is, and what is asked or refused first. */
-import type { Outcome, World } from "../contract/index.ts";
+import type { Figure, Outcome, World } from "../contract/index.ts";
+import { weighing } from "../lib/ounces.ts";
 import { plain } from "../lib/show.ts";
 import { celsius, unitRow } from "../lib/units.ts";
 import { workOut } from "./arithmetic.ts";
@@ -124,29 +125,46 @@ function lastAnswer({ to, from }: ConvertInputs, world: World): Outcome {
   const [plainNumber] = figures;
   if (from && to && plainNumber?.unit === "" && plainNumber.value !== undefined)
     return answerConvert({ value: plainNumber.value, unit: from, to }, world);
+  // "same but in oz", of a ring and a center: each of them
+  const all = fitting.length > 1 && weighing.has(world.last?.tool ?? "") ? fitting : undefined;
   // of several the first, where the answer began with it
   const figure = fitting.length === 1 || fitting[0] === figures[0] ? fitting[0] : undefined;
-  if (!to || !figure) return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
-  const turn = (value: number) =>
-    dim === "temperature"
-      ? to === "°C"
-        ? celsius(value, "°F")
-        : (value * 9) / 5 + 32
-      : (value * unitRow(figure.unit).per) / unitRow(to).per;
-  const turned = figureOf(to, turn, figure);
-  const [low, high] = [turned.low ?? turned.value ?? 0, turned.high ?? turned.value ?? 0];
+  const meant = all ?? (figure ? [figure] : []);
+  const [first] = meant;
+  if (!to || !first) return asking(`How much is it that you want in ${to ?? "another unit"}?`, "value");
+  const turned = meant.map((each) => turnedInto(to, each));
   return {
     status: "answered",
-    headline: `${low === high ? shown(low, to) : `${shown(low, "", to)} to ${shown(high, to)}`} ${figure.name}`,
-    figures: [turned],
-    rule: unitRule(figure.unit, to),
-    working: [
-      `${figure.name}: ${[figure.low, figure.value, figure.high]
-        .filter((each) => each !== undefined)
-        .map((each) => `${shown(each, figure.unit)} = ${shown(turn(each), to)}`)
-        .join("; ")}`,
-    ],
+    headline: turned
+      .map(({ low, high, value = 0 }, at) => {
+        const [least, most] = [low ?? value, high ?? value];
+        return `${least === most ? shown(least, to) : `${shown(least, "", to)} to ${shown(most, to)}`} ${meant[at]?.name}`;
+      })
+      .join(", "),
+    figures: all ? turned.map((each, at) => ({ ...each, name: meant[at]?.name ?? each.name })) : turned,
+    rule: unitRule(first.unit, to),
+    working: [meant.map((each, at) => worked(each, turned[at] ?? each)).join("; ")],
   };
+}
+
+const turnedInto = (to: string, figure: Figure): Figure =>
+  figureOf(
+    to,
+    (value) =>
+      unitRow(to).dim === "temperature"
+        ? to === "°C"
+          ? celsius(value, "°F")
+          : (value * 9) / 5 + 32
+        : (value * unitRow(figure.unit).per) / unitRow(to).per,
+    figure,
+  );
+
+/** "ring: 237 g = 8.4 oz". */
+function worked(was: Figure, is: Figure): string {
+  const ends = (each: Figure) => [each.low, each.value, each.high].filter((end) => end !== undefined);
+  return `${was.name}: ${ends(was)
+    .map((end, at) => `${shown(end, was.unit)} = ${shown(ends(is)[at] ?? 0, is.unit)}`)
+    .join("; ")}`;
 }
 
 function isUnit(unit: string): boolean {

@@ -3,7 +3,7 @@ import * as z from "zod/mini";
 import { units } from "../../../data/words/units.ts";
 import { later, tool } from "../contract/index.ts";
 import { answerConvert } from "./answer.ts";
-import { convertCues, convertGoesOn } from "./cues.ts";
+import { convertAfter, convertCues, convertGoesOn } from "./cues.ts";
 import { readConvert } from "./read.ts";
 
 const unitNames = new Set(units.map((row) => row.unit));
@@ -94,6 +94,7 @@ export const convert = tool<ConvertInputs>({
     { say: "my oven is a fan oven", tool: "bench" },
   ],
   goesOn: convertGoesOn,
+  after: convertAfter,
   rivals: [
     [
       "value",

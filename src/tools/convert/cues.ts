@@ -1,6 +1,9 @@
 /** What sounds like a conversion or a sum, and what only looks like one. */
 import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
+import { weighing } from "../lib/ounces.ts";
+import { sameIn } from "./same-in.ts";
+import { shareTurn } from "./share-again.ts";
 import { askingAgain, unitsOf } from "./words.ts";
 
 const weights = `{unit=${unitsOf("weight")}}`;
@@ -227,9 +230,15 @@ export const convertCues = cues(
 
 /** "same question for powdered sugar", "can you do that for honey too", "and in cups?": of what was turned before. */
 export const convertGoesOn = cues(
+  // "as much of icing sugar", "an of icing sugar"
+  [
+    8,
+    `^${opening}(?:an |or |same |as much |the same |for )*of (?:the )?(?:{manner} )?{ingredient}(?: (?:too|then|please|pls|instead|and of {ingredient}))*(?: [?])?$`,
+  ],
   // "fan?", "divide by 3"
   [
     13,
+    shareTurn,
     "^(?:and |in |with |for )*(?:an? |my )?(?:fan|convection)(?: oven)?(?: [?])?$",
     "^(?:(?:and|then|now|ok) )*(?:divided? by|times|multipl\\S+ by) {number}(?: [?])?$",
     "^(?:(?:and|then|now|ok) )*(?:take|minus|subtract|less|plus|add) {number}(?: (?:off|from|to|on))?(?: (?:that|it|this))?(?: [?])?$",
@@ -243,4 +252,19 @@ export const convertGoesOn = cues(
     6,
     `^${opening}(?:thats|that is|that|its|it) (?:in )?{unit} (?:{manner} )?(?:is )?how (?:many|much)(?: [?])?$`,
   ],
+);
+
+/** Behind weights to weigh out: all of them. */
+const allIn = (units: string) =>
+  cues([
+    14,
+    ...sameIn(`{unit=${units}}`),
+    `^${opening}(?:in|as) {unit=lb|kg}(?: (?:please|pls|then|instead|now|too))*(?: [?])?$`,
+  ]);
+const inAny = allIn("oz|lb|kg");
+/** A filling and a flavor say their ounces themselves, and stay what is spoken of. */
+const inOther = allIn("lb|kg");
+
+export const convertAfter = Object.fromEntries(
+  [...weighing].map((tool) => [tool, tool === "fill" || tool === "dose" ? inOther : inAny]),
 );

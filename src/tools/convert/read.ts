@@ -1,6 +1,6 @@
 /** Reads conversions: what of what is to be turned into which unit. Each amount with its target is one draft. */
 import { ingredients } from "../../../data/words/ingredients.ts";
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { pointsBack } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { unitRow } from "../lib/units.ts";
@@ -8,7 +8,9 @@ import type { ConvertInputs } from "./convert.ts";
 import { changed, continues, follow } from "./follow.ts";
 import { mannerIn, nameOf } from "./named.ts";
 import { kind, measured, ordersIn, targets } from "./orders.ts";
+import { shareAgain } from "./share-again.ts";
 import { sumOf } from "./sum.ts";
+import { turnsToEach } from "./turns.ts";
 
 type Draft = Partial<ConvertInputs>;
 
@@ -35,6 +37,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (gas) return [gas];
   const divided = before && (dividedBy(reading, before) ?? shareOf(reading, before));
   if (divided) return [divided];
+  const shares = before ? shareAgain(reading, before) : [];
+  if (shares.length > 0) return shares;
   const sum = sumOf(reading);
   // "plus 8", behind a sum
   if (sum && before?.sum !== undefined && /^[+*/-] /.test(sum.sum))
@@ -101,9 +105,30 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
         ...(unitRow(to).dim === "volume" ? { ingredient: line.name } : {}),
       },
     ];
-  if (before) return [changed(before, reading)];
-  return to && pointsBack(reading) ? [{ that: true, to }] : to ? [{ to }] : [{}];
+  if (before) {
+    const each = before.value !== undefined && before.ingredient ? turnsToEach(reading) : [];
+    return each.length > 0
+      ? each.map((thing) => changed(before, aloneOf(reading, thing)))
+      : [changed(before, reading)];
+  }
+  return to && (pointsBack(reading) || allAgain.test(reading.mask))
+    ? [{ that: true, to }]
+    : to
+      ? [{ to }]
+      : [{}];
 }
+
+/** The turn as if it said nothing but the one thing. */
+const aloneOf = (reading: Reading, thing: Thing): Reading => ({
+  ...reading,
+  text: thing.text,
+  mask: `${thing.text.replaceAll(" ", "_")}<ingredient=${thing.ingredient}>`,
+  things: [thing],
+});
+
+/** "both in oz", "again in ounces": the figures of the answer before. */
+const allAgain =
+  /(?:^| )(?:both|each|all|again|everything|same)(?: |$)|^(?:(?:in|as) )?\S*<unit=(?:oz|lb|kg)>(?: (?:please|pls|then|instead|now|too))*(?: \?)?$/;
 
 const ofThat = /<volume> (?:of )?(?:it|that|this|the same)(?: |$)/;
 
@@ -129,19 +154,11 @@ function weighedOf(orders: Draft[], { text, mask }: Reading, { last, follows }: 
   });
 }
 
-/** "half that?", "double it", behind a conversion or a sum; "and one third" behind two thirds of something. */
+/** "half that?", "double it", behind a conversion or a sum. */
 function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
   const [only, ...others] = amounts;
   const factor = only?.fraction || only?.unit === "times" ? only.value : undefined;
   if (factor === undefined || others.length > 0) return undefined;
-  const whole = before.sum === undefined ? undefined : /^\(\d+ \/ \d+\) \* (.+)$/.exec(before.sum)?.[1];
-  if (
-    whole &&
-    only?.fraction &&
-    only.value < 1 &&
-    /^(?:(?:and|or|what about|ok|now|so) )*\S*<number,fraction>(?: \?)?$/.test(mask)
-  )
-    return { ...before, sum: `(${only.fraction.join(" / ")}) * ${whole}` };
   const said =
     /^(?:(?:and|or|what about|whats|make it|ok|now|so|then|if i|i) )*\S*<(?:factor|number,fraction)> (?:of )?(?:that|it|this)(?: (?:amount|then|please|instead))?(?: \?)?$/;
   if (!said.test(mask)) return undefined;

@@ -147,6 +147,8 @@ function isCount({ number, before, behind, reading }: Bare): boolean {
     !/^(?:sells?|selling|sold|charge|charging|go|goes|going|asks?|asking|priced?|pays?|paid|it|them|spent|spend)$/.test(
       forSo[1] ?? "",
     ) &&
-    /^(?: ?[-,;:.?!]| ?$| (?:of (?:them|those)|macarons?|macs|and|so|what|how)\b)/.test(behind)
+    /^(?: ?[-,;:.?!]| ?$| (?:of (?:them|those)|macarons?|macs|and|so|what|how|(?:packed )?(?:in|into) (?:a |each |one )?box(?:es)?)\b)/.test(
+      behind,
+    )
   );
 }

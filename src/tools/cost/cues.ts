@@ -30,6 +30,11 @@ export const costCues = cues(
     "(?:am i|are we) (?:making|losing) (?:any |some )?money",
   ],
   [-12, "come to in {base=batter}"],
+  // "only 120 g butter, what does the rest come to": weights, where no money is spoken of
+  [
+    -12,
+    "^(?!.*(?:<money|cost|price|pay|charge|spen[dt])).*(?:the|my) (?:rest\\S*|others?|remainder|other (?:weights|amounts|ingredients|things|bits)) (?:then )?come to",
+  ],
   // "right, forget money": the talk turns to something else
   [
     -12,

@@ -55,7 +55,7 @@ export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft 
 
 /** What one box of them comes to. */
 const asksBoxOf =
-  /\b(?:price|charge|cost|costs|ask|sell)\b(?: \w+){0,3} (?:per|for (?:a|one|each)|a|one|each|of a) box of \d+/;
+  /\b(?:price|charge|cost|costs|ask|sell)\b(?: \w+){0,3} (?:per|for (?:a|one|each)|a|one|each|of a) box of \d+|\b(?:what|whats|how much)(?: (?:is|are|does|do|would|will|for|it|that|in|of|the|price|cost|costs))* (?:a|one|each|per|the) box of \d+|(?:^|, |\band )(?:what |how much )?(?:per|for (?:each|one|every)) box of \d+/;
 
 /** "2.50 a macaron" counts nothing. */
 const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({

@@ -6,6 +6,7 @@ import { inBase, unitRow } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
+import { isOf } from "./one-line.ts";
 
 type PricedLine = NonNullable<CostInputs["lines"]>[number];
 
@@ -46,7 +47,10 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
       : [{ at: sum.amount.at, price_per_g, ...(pack_g !== undefined ? { pack_g } : {}) }];
   });
   if (memory.slot === "more_prices")
-    return answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), memory);
+    return (
+      namedPrices(reading, priced, memory) ??
+      answeredPrice(priced[0]?.price_per_g ?? perKilo(reading, money), memory)
+    );
   const packs = new Set(money.flatMap((sum) => (sum.amount.per ? [] : [packOf(sum.amount.at, reading)])));
   const weights = weighed(reading)
     .map((each) => ofPriced(each, reading, money))
@@ -155,6 +159,30 @@ const perKilo = (reading: Reading, money: readonly Sum[]): number | undefined =>
   const value = money[0]?.value ?? bareNumbers(reading)[0]?.value;
   return value === undefined ? undefined : value / 1000;
 };
+
+/** "chocolate 12 a kilo, cream 5 a kilo": each price goes to the line that it names, whichever was asked for. */
+function namedPrices(
+  { things }: Reading,
+  priced: readonly { at: readonly [number, number]; price_per_g: number }[],
+  memory: Memory,
+): Draft | undefined {
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  const owners = things.filter((each) => each.ingredient || each.chocolate);
+  const isFirst = priced[0] && owners[0] && owners[0].at[0] > priced[0].at[0];
+  const prices = priced.map(({ at, price_per_g }) => {
+    const owner = isFirst
+      ? owners.find((each) => each.at[0] >= at[1])
+      : owners.findLast((each) => each.at[1] <= at[0]);
+    return { name: owner && nameOf(owner), price_per_g };
+  });
+  const names = new Set(prices.flatMap(({ name }) => name ?? []));
+  if (!before.lines || names.size !== priced.length || names.size === 0) return undefined;
+  const lines = before.lines.map((line) => {
+    const own = prices.find(({ name }) => name !== undefined && isOf(name, line.name));
+    return own && line.price_per_g === undefined ? { ...line, price_per_g: own.price_per_g } : line;
+  });
+  return lines.some((line, i) => line !== before.lines?.[i]) ? { ...before, lines } : undefined;
+}
 
 /** The price joins those that were said before; the lines stay. */
 function answeredPrice(price_per_g: number | undefined, memory: Memory): Draft {

@@ -62,7 +62,12 @@ function withRule(outcome: Outcome, inputs: DoseInputs, dose: Dose): Outcome {
     ...(assumed.length ? { assumed } : {}),
     ...(isAnswer ? { cautions } : {}),
     ...(dose.items.length ? { items: dose.items } : {}),
-    leaves: { ...outcome.leaves, filling: dose.base },
+    leaves: {
+      ...outcome.leaves,
+      filling: dose.base,
+      // "and how much lemon": of its own share
+      ...(inputs.shared ? { parts: inputs.shared } : {}),
+    },
   };
 }
 

@@ -72,9 +72,12 @@ const weighedHere: BaseWay = ({ reading, base, parts }) => {
   return parts.length > 1 ? { ...draft, parts: parts.map(partOf) } : draft;
 };
 
-/** "half of it", of a weight said in the same breath. */
+/** "half of it", "half of my 400 g buttercream": of a weight said in the same breath. */
 const halfOfIt = (reading: BaseTurn["reading"]): number | undefined =>
-  says(reading, /<number,fraction> of (?:it|that|this)(?: |$)/)
+  says(
+    reading,
+    /<number,fraction> of (?:(?:it|that|this)(?: |$)|(?:my|the|our|those|these|that|this) \S*<weight>)/,
+  )
     ? reading.amounts.find((each) => each.fraction && each.dim === "number" && !each.of)?.value
     : undefined;
 

@@ -14,7 +14,7 @@ export function readPairs(reading: Reading): Draft[] | undefined {
   if (own.some((each) => !each) && shared.length !== 1) return undefined;
   return bowls.map((bowl, at) => ({
     base_g: bowl.grams,
-    base: bowl.thing?.base,
+    ...(bowl.thing?.base ? { base: bowl.thing.base } : {}),
     ...nameOf((own[at] ?? shared[0]) as Thing, reading),
   }));
 }
@@ -23,6 +23,21 @@ const isParticular = ({ taste, ingredient }: Thing) => Boolean(taste || ingredie
 
 /** "flavor for 200 g buttercream, 150 g ganache and 300 g batter": the batter gets its answer too, but no color of its own. */
 function bowlsOf(reading: Reading): Weighed[] {
+  const named = mixesOf(reading);
+  return named.length > 1 ? named : sharesOf(reading);
+}
+
+/** "250 g with vanilla and 250 g with matcha": so much each of a mix that is known. */
+const sharesOf = (reading: Reading): Weighed[] =>
+  weighed(reading).filter(
+    ({ amount, thing }) =>
+      !thing?.base &&
+      /^ (?:of (?:it|that|them|this) )?(?:with|gets?|getting|goes|becomes|turns?(?: into)?) /.test(
+        reading.text.slice(amount.at[1]),
+      ),
+  );
+
+function mixesOf(reading: Reading): Weighed[] {
   const withBatter = !reading.things.some((each) => each.color || /color/.test(each.dose ?? ""));
   return weighed(reading).filter(
     ({ thing, amount }) =>

@@ -25,6 +25,8 @@ export const inputs = later(() =>
     whole_g: z.optional(weight_g),
     /** That share, in percent. */
     share: z.optional(share_percent),
+    /** The bowl shared out between flavors: "half rose, half lemon". */
+    shared: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** The unit in which the bowl was said, where that isn't grams: "and 12" counts in it. */
     base_unit: z.optional(z.enum(["oz", "lb"])),
     /** "double the green": the part that is named, where that may also be of its color. */
@@ -156,7 +158,18 @@ export const dose = tool<DoseInputs>({
     ["asks_base", "base_g", "parts"],
     ["asks_base", "want"],
     ["percent", "percent_high", "usual", "by_table", "far_over"],
-    ["base_g", "parts", "left_out", "added_g", "which_g", "whole_g", "share", "base_unit", "each_bowl"],
+    [
+      "base_g",
+      "parts",
+      "left_out",
+      "added_g",
+      "which_g",
+      "whole_g",
+      "share",
+      "shared",
+      "base_unit",
+      "each_bowl",
+    ],
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g", "which_g"],
     ["unweighable", "base_g"],

@@ -9,6 +9,7 @@ import { hueOf, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { justConverted } from "./just-converted.ts";
 import { readLoose } from "./loose-said.ts";
+import { moreOfNamed } from "./more-said.ts";
 import { putInBefore } from "./put-in.ts";
 
 export function eachNamed(turn: DoseTurn): Draft[] {
@@ -22,6 +23,11 @@ export function eachNamed(turn: DoseTurn): Draft[] {
     const isWeighed = weight.flavor_g !== undefined;
     const isSame = sameAgain(target, memory) || isTheOne(target, before, reading);
     const named = flavorBefore(target, memory) ?? nameOf(ofTaste(target, memory), reading);
+    const isOfBefore = isSame || isOfBowlBefore(target, named, before);
+    const more =
+      isOfBefore && targets.length === 1 && common.base_g === undefined && weight.flavor_g !== undefined
+        ? moreOfNamed(reading, memory.follows ? before : undefined, weight.flavor_g)
+        : undefined;
     const otherRow = before?.percent !== undefined && nameOf(target, reading).dose !== before.dose;
     return {
       ...common,
@@ -38,6 +44,7 @@ export function eachNamed(turn: DoseTurn): Draft[] {
       ...(targets.length === 1
         ? readLoose(reading, memory, weights, { ...common, ...weight })
         : bowlOfAll(turn)),
+      ...more,
     };
   });
   const asks =
@@ -60,6 +67,12 @@ function bowlOfAll({ reading, weights, common }: DoseTurn): Draft {
     ? { base_g: only.grams }
     : {};
 }
+
+/** "2 g more lemon": the flavor that is in the bowl, whether or not its form is said again. */
+const isOfBowlBefore = (target: Thing, named: Draft, before: Draft | undefined): boolean =>
+  before?.taste !== undefined &&
+  target.taste === before.taste &&
+  (target.dose === undefined || named.dose === before.dose);
 
 /** "back to the espresso one", "half of it gets lemon": in the form that it had before. */
 const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): boolean =>

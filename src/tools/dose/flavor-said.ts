@@ -57,7 +57,14 @@ export function flavorsAsked(reading: Reading): Thing[] {
   const formed = flavors.filter((each) => each.dose && !describesMix(each, reading));
   const free = flavors.filter((each) => !each.dose && each.taste && !describesMix(each, reading));
   if (formed.length === 0) return dedupe(free.length > 0 ? free : flavors.slice(-1));
-  const particular = formed.filter((each) => each.taste || each.ingredient || !generic.has(each.dose ?? ""));
+  // "zest, citric acid and salt for 170 g": a bare form that no other of the list has is one of them
+  const isOwnForm = (each: Thing) =>
+    !["flavor", "color"].includes(each.dose ?? "") &&
+    formed.some((other) => isJoint(reading, each, other) || isJoint(reading, other, each)) &&
+    formed.every((other) => other === each || other.dose !== each.dose);
+  const particular = formed.filter(
+    (each) => each.taste || each.ingredient || !generic.has(each.dose ?? "") || isOwnForm(each),
+  );
   // "want it peach, how much flavor": one flavor said twice
   if (particular.length === 0 && free.length > 0) return free.map((each) => inForm(each, formed[0]?.dose));
   // "how much vanilla, how much salt": asked for as plainly as what has a form

@@ -3,7 +3,8 @@ import type { Reading } from "../contract/index.ts";
 import type { Draft } from "./draft.ts";
 import type { LooseWay } from "./loose-turn.ts";
 
-const saysMore = /<(?:weight|number)> (?:\S*<unit=g> )?more\b|\b(?:another|extra) \S*<(?:weight|number)>/;
+const saysMore =
+  /<(?:weight|number)> (?:\S*<unit=g> )?(?:of )?(?:more|extra|additional|on top|further)\b|\b(?:another|extra|additional|further|plus) \S*<(?:weight|number)>|_(?:more|extra|additional)_\S*<weight>|<weight> \S*<[^>]*(?:dose|taste)=\S* (?:more|extra|on top|again)\b/;
 const ofAnother = /\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/;
 
 /** "dripped in 5 more". */
@@ -17,6 +18,14 @@ export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
     ? { base_g: before.base_g + loose, flavor_g: before.flavor_g, want: "check" }
     : { flavor_g: before.flavor_g + loose, want: "check" };
 };
+
+/** "2 g more lemon", "another 2 g of lemon flavor", behind what went into a bowl of it: on top of that. */
+export function moreOfNamed({ mask }: Reading, before: Draft | undefined, grams: number): Draft | undefined {
+  if (before?.base_g === undefined || !saysMore.test(mask) || ofAnother.test(mask)) return undefined;
+  return before.flavor_g === undefined
+    ? { flavor_g: undefined, more_g: grams, want: "check" }
+    : { flavor_g: before.flavor_g + grams, want: "check" };
+}
 
 /** "i added 2 g too much flavor": over what was wanted; how much is in it isn't said. */
 export const isOver = ({ mask }: Reading): boolean =>

@@ -12,6 +12,7 @@ import { asOver, isOver } from "./more-said.ts";
 import { noneNamed } from "./none-named.ts";
 import { readNotThat } from "./not-that.ts";
 import { inTurn } from "./of-turn.ts";
+import { asksOtherBowl } from "./other-bowl.ts";
 import { forParts } from "./parts-said.ts";
 import { endOfBase } from "./percent-said.ts";
 import { enoughFor, putIntoBowl } from "./put-in.ts";
@@ -29,10 +30,12 @@ export function readDose(reading: Reading, memory: Memory): Draft[] {
   const over = isOver(reading);
   const food = saidOfFood(reading);
   const asksRight = shouldHave(reading.text);
+  const otherBowl = asksOtherBowl(reading);
   const anew = { want: "flavor", fresh: true } as const;
   return drafts.map((draft) => ({
     ...(over && draft.flavor_g !== undefined ? asOver(draft) : draft),
-    ...(draft.flavor_g === undefined && (asksRight || (draft.base_g !== undefined && freshBowl(reading.text)))
+    ...(draft.flavor_g === undefined &&
+    (asksRight || (draft.base_g !== undefined && (freshBowl(reading.text) || otherBowl)))
       ? anew
       : {}),
     ...food,

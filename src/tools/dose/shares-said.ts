@@ -15,7 +15,10 @@ export function readSharesOf(reading: Reading): Draft[] | undefined {
       (dim === "number" && fraction !== undefined && value < 1) || (dim === "percent" && value >= leastShare),
   );
   if (!bowl || others.length > 0 || shares.length === 0 || bowl.thing?.base === "batter") return undefined;
-  const tastes = reading.things.filter((each) => isFlavor(each) && each.taste);
+  const all = reading.things.filter((each) => isFlavor(each) && each.taste);
+  // "how much rose flavor": named once more, where it is asked for
+  const asked = all.filter((each) => isAskedFor(each, all, reading));
+  const tastes = all.filter((each) => !asked.includes(each));
   const rest = restWord.exec(reading.text)?.index;
   const sizes = tastes.map((taste) => shareOf(taste, tastes, shares, rest));
   const known = sizes.reduce<number>((sum, each) => sum + (each ?? 0), 0);
@@ -23,12 +26,26 @@ export function readSharesOf(reading: Reading): Draft[] | undefined {
   if (tastes.length < 2 || open > 1 || (open === 1) !== (rest !== undefined)) return undefined;
   if (known > 1 + slack || (open === 0 && known < 1 - slack) || !asksFlavor(reading)) return undefined;
   const base = bowl.thing?.base ?? reading.things.find((each) => each.base)?.base;
-  return tastes.map((taste, at) => ({
-    base_g: bowl.grams * (sizes[at] ?? 1 - known),
-    ...(base ? { base } : {}),
-    ...nameOf(taste, reading),
-  }));
+  const shareAt = (at: number) => sizes[at] ?? 1 - known;
+  const shared = tastes.map((taste, at) => ({ name: taste.taste ?? "", grams: bowl.grams * shareAt(at) }));
+  const wanted = asked.length > 0 ? asked : tastes;
+  return wanted.map((taste) => {
+    const share = shareAt(tastes.findIndex((each) => each.taste === taste.taste));
+    return {
+      base_g: bowl.grams * share,
+      whole_g: bowl.grams,
+      share: share * 100,
+      shared,
+      ...(base ? { base } : {}),
+      ...nameOf(taste, reading),
+    };
+  });
 }
+
+/** Behind "how much", of a taste that was named before with its share. */
+const isAskedFor = (thing: Thing, all: readonly Thing[], { text }: Reading): boolean =>
+  all.some((other) => other.at[0] < thing.at[0] && other.taste === thing.taste) &&
+  /\b(?:how (?:much|many)|what|whats|amount of|grams of|dose of)\b/.test(text.slice(0, thing.at[0]));
 
 /** Below this a percentage is a dose, no share of a bowl. */
 const leastShare = 15;

@@ -1,5 +1,6 @@
 /** The signs of a fill question, of one that goes on from it, and of one behind another answer. */
 import { opening } from "../../../data/words/openers.ts";
+import { sameIn } from "../convert/same-in.ts";
 import { cues } from "../lib/cue.ts";
 import { centerWord, ringWord } from "./places.ts";
 
@@ -134,14 +135,17 @@ export const fillCues = cues(
   [-1.5, "{taste} .. {weight}"],
 );
 
-export const fillGoesOn = cues([
-  12,
-  oneAfterAll,
-  "(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)} (?:in|for|into) (?:all|them|each|every|those|these)",
-  `^${opening}(?:bump|push|bring|take|put|raise|up|lift|drop|cut) (?:that|it|them|the number|the count|those) ?(?:up |down )?to {number}(?: (?:please|pls|then|instead|{count=macarons}))*(?: [?])?$`,
-  "(?:other way|way round|way about) .. {base=(filling|buttercream|ganache)} .. for {number}",
-  "^(?:(?:and|the|my|but|oh) )*{count=shells} (?:came out|are|turned out|ended up|were|piped|baked) (?:at |to )?{length}(?: wide| across)?(?: [?])?$",
-]);
+export const fillGoesOn = cues(
+  [14, ...sameIn("{unit=oz}")],
+  [
+    12,
+    oneAfterAll,
+    "(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)} (?:in|for|into) (?:all|them|each|every|those|these)",
+    `^${opening}(?:bump|push|bring|take|put|raise|up|lift|drop|cut) (?:that|it|them|the number|the count|those) ?(?:up |down )?to {number}(?: (?:please|pls|then|instead|{count=macarons}))*(?: [?])?$`,
+    "(?:other way|way round|way about) .. {base=(filling|buttercream|ganache)} .. for {number}",
+    "^(?:(?:and|the|my|but|oh) )*{count=shells} (?:came out|are|turned out|ended up|were|piped|baked) (?:at |to )?{length}(?: wide| across)?(?: [?])?$",
+  ],
+);
 
 export const fillAfter = {
   buttercream: cues([

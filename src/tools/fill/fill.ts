@@ -3,6 +3,7 @@
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { inOunces } from "../lib/ounces.ts";
 import { answerFill } from "./answer.ts";
 import { fillAfter, fillCues, fillGoesOn } from "./cues.ts";
 import { readFill } from "./read.ts";
@@ -32,6 +33,8 @@ export const inputs = later(() =>
     center: z.optional(z.string()),
     /** Nobody said which of two is the ring. */
     placed: z.optional(z.boolean()),
+    /** Asked for once more in ounces. */
+    in_oz: z.optional(z.boolean()),
   }),
 );
 
@@ -71,5 +74,9 @@ export const fill = tool<FillInputs>({
     ["flavors", "shares", "two", "ring", "center", "placed"],
   ],
   read: readFill,
-  compute: answerFill,
+  compute: (inputs, world) => {
+    const outcome = answerFill(inputs, world);
+    // a bench set to ounces has them in every answer
+    return inputs.in_oz && world.bench.weight_unit !== "oz" ? inOunces(outcome) : outcome;
+  },
 });

@@ -1,6 +1,7 @@
 /** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
 import { bases } from "../../../data/words/things.ts";
 import type { Memory, Reading } from "../contract/index.ts";
+import { sameIn } from "../convert/same-in.ts";
 import {
   bareNumbers,
   counted,
@@ -15,7 +16,16 @@ import { countedShares, namedShares, shareSaid, sharesChanged } from "../lib/sha
 import type { FillInputs } from "./fill.ts";
 import { edgeAndCenter, namesByPlace } from "./places.ts";
 
+const ounces = new RegExp(sameIn("\\S*<unit=oz>").join("|").replaceAll("[?]", "\\?"));
+
 export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> {
+  if (memory.last?.tool !== "fill") return fillSaid(reading, memory);
+  // "same but in oz": once, and not for what is asked next
+  if (ounces.test(reading.mask)) return { in_oz: true };
+  return { ...fillSaid(reading, memory), ...(memory.last.inputs.in_oz ? { in_oz: false } : {}) };
+}
+
+function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
   const mix = reading.things.find(

@@ -21,6 +21,8 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
       return save(inputs, world);
     case "change":
       return change(inputs, world);
+    case "change or scale":
+      return changeOrScale(inputs);
     case "drop line":
       return dropLine(inputs, world);
     case "rename":
@@ -39,6 +41,16 @@ export function answerFormula(inputs: FormulaInputs, world: World): Outcome {
     default:
       return list(world);
   }
+}
+
+/** Nothing in the record changes on a guess: it says how either is said. */
+function changeOrScale({ name = "it", lines = [] }: FormulaInputs): Outcome {
+  const [line] = lines;
+  const said = line ? `${plain(line.grams)} g ${line.name}` : "that much";
+  return {
+    status: "impossible",
+    headline: `For the weights of ${name} with ${said}, say "${name} with ${said}". To change the recipe itself, say "change ${line ? `the ${line.name}` : "a line"} in ${name} to ${line ? `${plain(line.grams)} g` : "its weight"}".`,
+  };
 }
 
 /** A recipe of that name already there is replaced, and the answer says so. */

@@ -5,6 +5,7 @@ import { cues } from "../lib/cue.ts";
 import { text, weight_g } from "../lib/inputs.ts";
 import { answerFormula } from "./answer.ts";
 import { readFormula } from "./read.ts";
+import { rightedLine } from "./size-said.ts";
 
 const line = z.object({
   name: text,
@@ -17,7 +18,18 @@ const line = z.object({
 export const inputs = later(() =>
   z.strictObject({
     does: z.optional(
-      z.enum(["save", "show", "list", "change", "drop line", "rename", "forget", "house", "book house"]),
+      z.enum([
+        "save",
+        "show",
+        "list",
+        "change",
+        "change or scale",
+        "drop line",
+        "rename",
+        "forget",
+        "house",
+        "book house",
+      ]),
     ),
     name: z.optional(text),
     new_name: z.optional(text),
@@ -128,6 +140,8 @@ export const formula = tool<FormulaInputs>({
       "{weight} .. (?:i|ive) (?:only |just )?(?:have|got) (?:only |just )?{weight}",
     ],
   ),
+  // "change the butter to 200 g", of the recipe that was just saved or shown
+  goesOn: cues([12, ...rightedLine]),
   examples: [
     {
       say: "save recipe snowy shells: 105 g whites, 130 g almond flour, 130 g powdered sugar, 95 g granulated sugar",

@@ -18,8 +18,18 @@ const patterns = [
 const place =
   /(?<=recipe|formula|one) (?:for|into|in|to) (?:the|my|our) (?:book|records?|files?|collection|notebook)(?= ?[,:-])/;
 
+/** "save a recipe for me pls, cloud shells", "a recipe for my sister, cloud shells": for whom and how politely is no name. */
+const beside = new RegExp(
+  `(?<=\\b(?:recipe|formula|one))(?: ?,)?(?: (?:${[
+    "for (?:me|us|myself|later|next time|safe keeping|the (?:book|record|collection))",
+    "for (?:my|our|the) (?:sister|brother|mum|mom|mother|dad|father|gran|grandma|daughter|son|wife|husband|partner|friend|neighbou?r|class|shop)",
+    "please|pls|plz|thanks|thank you|thx|ta|cheers|quickly|quick|real quick|now|today",
+    "(?:if|when) you (?:can|could|would|will|like|dont mind)",
+  ].join("|")}))+(?: ?[,:-] ?| (?=(?:called|named|its|it is|name) ))`,
+);
+
 export function nameIn(head: string): string | undefined {
-  const said = head.replace(place, "").trim();
+  const said = head.replace(place, "").replace(beside, " ").trim();
   for (const pattern of patterns) {
     const name = cleaned(pattern.exec(said)?.[1] ?? "");
     if (name) return name;
@@ -37,14 +47,14 @@ export const nameBehind = (text: string): string | undefined =>
 
 /** "new recipe to keep, plum smbc": what is to be done with it is no part of its name. */
 const leadsToName =
-  /^\s*(?:(?:(?:(?:that |which )?(?:i|we) (?:want|need|wanna|would like) )?to (?:keep|save|store|remember|file|hold on to|put by)|worth (?:keeping|saving|remembering)|the|my|a|another|new|recipe|formula|please|pls|for|called|named|it)(?:\s+|$))+/;
+  /^\s*(?:(?:(?:(?:that |which )?(?:i|we) (?:want|need|wanna|would like) )?to (?:keep|save|store|remember|file|hold on to|put by)|worth (?:keeping|saving|remembering)|the|my|a|another|new|recipe|formula|please|pls|for|called|named|it|its)(?:\s+|$))+/;
 
 /** "a recipe to remember: plum smbc, 90 g whites": it stands between the colon and the lines. */
 export function nameBeforeLines(
   text: string,
   isIngredient: (name: string) => boolean,
 ): { name: string; length: number } | undefined {
-  const [whole = "", said = ""] = /^\s*([a-z][^:,;\d]*?)\s*[:,;]\s*/.exec(text) ?? [];
+  const [whole = "", said = ""] = /^\s*([a-z][^:,;\d]*?)\s*(?:[:,;]|\s[-–—]\s)\s*/.exec(text) ?? [];
   const name = cleaned(said);
   return name && !isIngredient(name) ? { name, length: whole.length } : undefined;
 }
@@ -54,7 +64,7 @@ export function cleaned(text: string): string | undefined {
   const name = text
     .replace(/["?!.,:]+|(?<![a-z])'|'(?![a-z])|\s-+(?=\s|$)/g, " ")
     .replace(leadsToName, "")
-    .replace(/^(?:to|for) (?:me|us)$/, "")
+    .replace(/^(?:(?:to|for) )?(?:me|us)(?: (?:please|pls|plz|thanks))*$/, "")
     .replace(/^(?:as (?:it is |it was |i )?saved|again|that|this|it)$/, "")
     .replace(/(?:\s+and)?\s+(?:please )?(?:save|keep|store|remember) (?:it|that|this)\s*$/, "")
     .replace(/\s+(?:recipe|formula|please|pls|with|it'?s|they'?re|is|are|has|have|go(?:es)?)\s*$/g, "")

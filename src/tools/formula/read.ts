@@ -14,6 +14,7 @@ import {
   nameOfFile,
   newName,
 } from "./names.ts";
+import { asksForSize, putsLineRight } from "./size-said.ts";
 
 export function readFormula(reading: Reading, memory: Memory): Draft {
   const saved = longest(
@@ -28,7 +29,8 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   if (file) return { does: "save", file, ...nameOfFile(reading.said) };
   const housed = readHouse(reading, saved);
   if (housed) return housed;
-  if (memory.slot === "name" && before?.lines) return { ...before, name: cleaned(reading.text) };
+  if (memory.slot === "name" && before?.lines && !listsAll.test(reading.mask))
+    return { ...before, name: cleaned(reading.text) };
   if (says(reading, forgets) && !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)) {
     const name =
       saved ??
@@ -66,8 +68,23 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   const headed = /^(?:(?:my|new|a|the|save|add|please|pls|ok) )*(?:recipe|formula) \S[^:]*:/.test(
     reading.text,
   );
-  if (saved && weighs && !headed && !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
-    return { does: "change", name: saved, ...changed(reading) };
+  // "make the butter 200", "but only 200 g butter, amounts", of the one just spoken of
+  const ofBefore = memory.follows && (putsLineRight(reading) || asksForSize(reading));
+  const righted = saved ?? (ofBefore ? before?.name : undefined);
+  // "mint smbc now has 200 g butter, save that": the one line, and no recipe of one line
+  const keepsIt =
+    reading.amounts.length === 1 && /(?:^| )(?:save|keep|remember) (?:that|it|this)$/.test(reading.mask);
+  if (
+    righted &&
+    weighs &&
+    !headed &&
+    (keepsIt || !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
+  )
+    return {
+      does: asksForSize(reading) ? "change or scale" : "change",
+      name: righted,
+      ...changed(reading),
+    };
   if (name && says(reading, /(?:remove|drop|take|leave) .*<ingredient.* (?:from|out)|without \S*<ingredient/))
     return { does: "drop line", name, ...lineOf(reading) };
   if (weighs || headed || says(reading, /(?:^| )(?:save|remember|store|keep|call)(?: |$)/))
@@ -85,6 +102,10 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   };
 }
 
+/** "list my recipes", where its name was asked for: no name. */
+const listsAll =
+  /^(?:(?:please|ok|and) )*(?:list|show|which|what) (?:me )?(?:\S+ ){0,2}(?:recipes|formulas)(?: |$)/;
+
 const forgets =
   /(?:^| )(?:forget|delete|remove|drop|lose|throw|erase|scrap|bin|ditch|trash|rid of)(?: |$)|(?:^| )(?:dont|do not) (?:need|want) .*<formula.* (?:any ?more|any longer|now)$|(?:^| )no longer (?:need|want) .*<formula/;
 
@@ -95,7 +116,7 @@ const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 function readSave(reading: Reading, memory: Memory, saved: string | undefined): Draft {
   const head = headOf(reading);
   const named = nameBehind(reading.text) ?? saved ?? nameIn(head.text);
-  const later = named === undefined && head.isColon ? nameLater(reading, head.end) : undefined;
+  const later = named === undefined && head.isMarked ? nameLater(reading, head.end) : undefined;
   const name = named ?? later?.name;
   const read = linesFrom(reading, head.end + (later?.length ?? 0), memory);
   if (name && !read.lines && /:\s*$/.test(reading.text)) return { does: "save", name, collecting: true };
@@ -115,7 +136,7 @@ const nameLater = (reading: Reading, from: number) =>
   );
 
 /** What stands before the lines: up to a colon, else up to the first weight. */
-function headOf(reading: Reading): { text: string; end: number; isColon?: boolean } {
+function headOf(reading: Reading): { text: string; end: number; isMarked?: boolean } {
   const first = reading.amounts[0]?.at[0] ?? reading.text.length;
   const colon = reading.text.indexOf(":");
   const named = reading.things.find(
@@ -124,10 +145,10 @@ function headOf(reading: Reading): { text: string; end: number; isColon?: boolea
       each.at[0] < first &&
       /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])),
   );
-  if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1, isColon: true };
+  if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1, isMarked: true };
   // "exam week shells - whites 100 g", "call it pebble. whites 100 g": the name ends there
   const dash = reading.text.slice(0, first).search(/\s[-–—]\s|\.\s+(?=[a-z]{3})/);
-  if (dash > 0) return { text: reading.text.slice(0, dash), end: dash + 2 };
+  if (dash > 0) return { text: reading.text.slice(0, dash), end: dash + 2, isMarked: true };
   const end = Math.min(first, named?.at[0] ?? first);
   return { text: reading.text.slice(0, end).replace(leadsOver, ""), end };
 }

@@ -5,6 +5,7 @@ import { ofPlace, room_c } from "./about-place.ts";
 import { activitySaid } from "./activity-said.ts";
 import { dayLong, outWords } from "./days-said.ts";
 import type { KeepInputs } from "./keep.ts";
+import { fridgeForUnfrozen } from "./unfrozen.ts";
 import { warmthSaid } from "./warmth-said.ts";
 
 export type About = NonNullable<KeepInputs["about"]>;
@@ -161,7 +162,7 @@ const subjects = [...first, ...ofEggs, ...ofCold, ...ofPlace];
 
 /** Undefined where nothing is said of keeping. */
 export function aboutSaid(reading: Reading): About | undefined {
-  const words = wordsOf(reading);
+  const words = fridgeForUnfrozen(wordsOf(reading));
   const said: Said = {
     reading,
     words,

@@ -21,6 +21,12 @@ export const keepCues = cues(
     "{ingredient=(egg_yolk)} .. (?:keep|last|good|store|fridge|days|long)",
     "(?:keep|last|store|how long) .. {ingredient=(egg_yolk)}",
   ],
+  // "how many days do unfrozen macarons keep"
+  [
+    9,
+    "(?:how (?:long|many days)|keep|last|good|ok|okay|safe) .. unfrozen",
+    "unfrozen .. (?:how (?:long|many days)|keep|last|good|ok|okay|safe)",
+  ],
   // a day's plan, and no question of its own
   [-20, "when (?:do|should|can|must) i (?:start|begin)", "{number} (?:\\S+ )?{count=macarons} .. {when}"],
   [
@@ -230,6 +236,12 @@ export const keepCues = cues(
 );
 
 export const keepGoesOn = cues(
+  // "and unfrozen?", "rather not freeze them, how long then"
+  [
+    12,
+    "^(?:(?:and|so|or|but|what about|how about|if|ok|what if|for|the|those|ones) )*unfrozen(?: (?:ones?|then|how long|how many days|instead))*(?: [?])?$",
+    "(?:not|dont|without|never|wont) (?:\\S+ )?(?:freeze|freezing|frozen) .. (?:how (?:long|many days)|fridge)",
+  ],
   [
     12,
     heatingWords,

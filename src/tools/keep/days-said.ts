@@ -5,6 +5,7 @@ import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
 import { placeless } from "../lib/when-said.ts";
 import type { Draft } from "./draft.ts";
+import { fridgeForUnfrozen } from "./unfrozen.ts";
 
 export const outWords =
   /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
@@ -127,7 +128,9 @@ const deedWords: readonly (readonly [Deed, RegExp])[] = [
 ];
 
 /** The deeds a moment belongs to: those joined by "and" right before it ("made and froze them on the 1st"), else the last. */
-function deedsIn(before: string): Deed[] {
+function deedsIn(said: string): Deed[] {
+  // "made on monday and not frozen": nothing went into the freezer
+  const before = fridgeForUnfrozen(said.replace(/['’]/g, ""));
   const lasts = deedWords.flatMap(([deed, words]) => {
     const hits = [...before.matchAll(new RegExp(words.source, "g"))];
     const hit = hits.at(-1);

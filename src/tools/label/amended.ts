@@ -1,6 +1,7 @@
 /** "add 20 g hazelnut paste", "without the butter", "its salted butter": the label before, with that changed in it. */
 import { nameOf, sameIngredient } from "../lib/lines.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
+import { isAllergenWord } from "./description-said.ts";
 import { swapEnd } from "./swapped.ts";
 import type { Draft, LabelTurn, LabelWay, Line } from "./turn.ts";
 
@@ -63,17 +64,29 @@ const renamed: Way<Amending, Draft> = ({ reading, foods: [food, ...more], had })
     : undefined;
 };
 
+/** "which allergens if i use pistachio paste and cream in them": beside what is in them. */
+const comesWithin =
+  /\b(?:if|when|with|once) (?:(?:i|we|you|also|then|theres|there is) )*(?:put|putting|use|using|used|add|adding|added|mix|fold|swirl|pipe|fill|have|had)\b|(?:\b(?:with|plus) .*|^(?:and |with |also )*[a-z]+(?: [a-z]+)? )\bin(?:to)? (?:them|it|those|these|that)\b/;
+const isInPlace = /\binstead\b|\bin place of\b|\brather than\b/;
+
 /** "and with peanut butter": it counts for the allergens, and its weight is asked for. */
-const addedUnweighed: Way<Amending, Draft> = ({ reading, foods: [food, ...more], before }) =>
-  food && more.length === 0 && comes.test(reading.text)
-    ? { also: [...(before?.also ?? []), nameOf(food)] }
-    : undefined;
+const addedUnweighed: Way<Amending, Draft> = ({ reading, before, lines, had, want, asked, ...turn }) => {
+  const comesIn = comes.test(reading.text) || comesWithin.test(reading.text);
+  // "any milk in them": asked about, and not put in
+  const foods = turn.foods.filter((each) => asked.length === 0 || !isAllergenWord(each));
+  // the weights of several can't be asked for in one question
+  const most = want === "allergens" ? Number.POSITIVE_INFINITY : 1;
+  if (foods.length === 0 || foods.length > most || lines.length > 0) return undefined;
+  if (!comesIn || isInPlace.test(reading.text)) return undefined;
+  const fresh = foods.map(nameOf).filter((name) => !had.some((line) => sameIngredient(line.name, name)));
+  return { also: [...new Set([...(before?.also ?? []), ...fresh])] };
+};
 
 const ways = [leftOut, weighedAnew, renamed, addedUnweighed];
 
 /** Nothing where the sentence is about another label. */
 export const amended: LabelWay = (turn) => {
-  const { before, foods, lines, asked, common, reading } = turn;
+  const { before, foods, lines, asked, common, reading, want } = turn;
   if (!before?.lines || foods.length === 0 || lines.length > mostWeights || anotherLabel.test(reading.mask))
     return undefined;
   const change = firstOf(ways, { ...turn, had: before.lines });
@@ -83,6 +96,6 @@ export const amended: LabelWay = (turn) => {
     ...change,
     ...common,
     ...(asked.length > 0 ? { asked } : {}),
-    want: asked.length > 0 ? "allergens" : before.want,
+    want: asked.length > 0 || want === "allergens" ? "allergens" : before.want,
   };
 };

@@ -15,6 +15,7 @@ import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
 import { swaps } from "./swapped.ts";
 import { toldAgain } from "./told-again.ts";
+import { wantsNoting } from "./wants-noting.ts";
 
 export const inputs = later(() =>
   z.strictObject({
@@ -53,6 +54,8 @@ export const note = tool<NoteInputs>({
       "(?:{count=(?:batches|macarons)}|ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)",
     ],
     [12, ...ignoringCues],
+    // "yesterdays batch needs writing down: hazelnut, tops cracked"
+    [12, ...wantsNoting],
     // told in the past tense, with what a note is made of: no question
     [
       8,
@@ -80,7 +83,7 @@ export const note = tool<NoteInputs>({
     ],
     [
       6,
-      "^(?:(?:please|ok|and|also) )*add (?:that|also|in) (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) ",
+      "^(?:(?:please|ok|and|also) )*add (?:that|also|in) (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) ",
       "^(?:(?:please|ok|and|also) )*add : ",
       "^not \\S+ (?:, )?i (?:meant|mean) ",
     ],

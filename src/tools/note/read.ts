@@ -18,6 +18,7 @@ import { readIgnoring } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
 import { swapped } from "./swapped.ts";
 import { isToldAgain, wrongNumbers } from "./told-again.ts";
+import { isToBeNoted, withoutNeed } from "./wants-noting.ts";
 import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
 
 type Draft = Partial<NoteInputs>;
@@ -32,7 +33,7 @@ const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rat
 const tells =
   /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
-  `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|two|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
@@ -104,6 +105,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return withMark({ do: "correct", ...about, ...whole(reading, text) }, reading);
   if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
+  if (isToBeNoted(mask)) return { do: "add", ...whole(reading, withoutNeed(text)) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text, opensWithin.test(mask))) };
   // "same again, honey batch, baked 16 min", behind a note

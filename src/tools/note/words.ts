@@ -45,7 +45,7 @@ const orderWithin =
 const closer =
   /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:log|record|save)\s+(?:that|this|it)|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us)|as\s+well|thanks))*[\s.!]*$/iu;
 const appender = new RegExp(
-  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$))`,
+  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
   "iu",
 );
 const corrector = new RegExp(

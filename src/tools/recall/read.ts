@@ -30,7 +30,13 @@ const asksNotes =
 const oneBefore =
   /^(?:(?:and|what about|how about|ok|so|then|show me|now) )*the (?:one|batch\S*|time|note) before(?: (?:that|it|this|last|then))?(?:(?: ,)? .*)?$/;
 
+/** "any problems with them?": what was noted, of the batches that are spoken of. */
+const troubles =
+  /^(?:(?:and|so|ok|were|was|are|there|did|i|have|any|anything|what|the) )*(?:problems?|troubles?|issues?|faults?|wrong)(?: (?:with|about) (?:them|it|those|that|these)(?: one| batch| ones)?)?(?: [?])?$/;
+
 export function readRecall(reading: Reading, memory: Memory): Draft {
+  if (troubles.test(reading.mask))
+    return memory.last?.tool === "recall" ? (memory.last.inputs as Draft) : { want: "last" };
   if (oneBefore.test(reading.mask) && memory.last?.tool === "recall") {
     const before = memory.last.inputs as Draft;
     return { ...before, want: "last", back: (before.back ?? 0) + 1 };
@@ -76,8 +82,27 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
     ...(words.length ? { words } : {}),
     ...(/fahrenheit|°f|<unit=°f/i.test(mask) ? { fahrenheit: true } : {}),
   };
-  return goesOn ? { ...without((memory.last?.inputs ?? {}) as Draft, draft), ...draft } : { want, ...draft };
+  if (!goesOn) return { want, ...draft };
+  const before = (memory.last?.inputs ?? {}) as Draft;
+  if (!isAnother(before, draft) || narrows.test(mask)) return { ...without(before, draft), ...draft };
+  // "and how was the blackcurrant", behind those that browned: a search of its own
+  return asksHow.test(mask)
+    ? { want: "list", ...draft }
+    : { want: before.want ?? "list", ...only(before, ["measure", "period", "fahrenheit"]), ...draft };
 }
+
+/** Another flavor than was looked for: what else was looked for was said of the others. */
+const isAnother = (before: Draft, now: Draft): boolean =>
+  now.flavors?.some((each) => !before.flavors?.includes(each)) ?? false;
+
+/** "only the lemon ones", "of those the lemon": among what was found. */
+const narrows =
+  /(?:^| )(?:only|just|among|of (?:those|them|these)|as well|too)(?: |$)|^(?:(?:and|but) )*(?:any|which) /;
+const asksHow =
+  /(?:^| )(?:how|hows|what (?:did|do|have|does) (?:i|we|it|they)|what happened|show|tell|read|find|see|the notes?)(?: |$)/;
+
+const only = (before: Draft, keys: readonly (keyof Draft)[]): Draft =>
+  Object.fromEntries(Object.entries(before).filter(([key]) => keys.includes(key as keyof Draft)));
 
 /** What an earlier question still says beside the new one: of each group, either the old or the new. */
 function without(before: Draft, now: Draft): Draft {

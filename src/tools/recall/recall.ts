@@ -53,6 +53,11 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    // "were there any problems with them": what was noted
+    [
+      4,
+      "^(?:(?:and|so|ok|were|was|are|there|did|i|have|any|anything|what|the) )*(?:problems?|troubles?|issues?|faults?)(?: (?:with|about) (?:them|it|those|that|these)(?: one| batch| ones)?)(?: [?])?$",
+    ],
     [
       8,
       "(?:what|which) (?:score|rating|mark|marks)\\S* (?:did|have) i (?:give|given|gave)? ?(?:the |my )?(?:{taste}|them|it|that)",

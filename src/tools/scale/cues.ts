@@ -100,7 +100,20 @@ export const scaleCues = cues(
   ],
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
+  // "mint smbc but only 200 g butter, amounts"
+  [
+    16,
+    "^(?!.*(?:change|correct|should|takes?|uses?|needs?|has|save|from now on) ).*{formula} .. (?:but |with |if |theres |have |got |just |only )+(?:\\S+ ){0,3}{weight} (?:of )?{ingredient}",
+    "^(?:(?:but|with|only|just|and) )*{weight} (?:of )?{ingredient}(?: left)? , (?:amounts?|weights|amts?|quantities) for (?:the |my )?{formula}",
+  ],
   [7, "(?:component|ingredient|individual|single|separate) (?:weights?|amounts?)"],
+  // "shell batter, total should be 550 g, list the amounts"
+  [
+    9,
+    "^(?!.*how (?:much|many)).*{base=batter} .*(?:total|all|altogether) .*{weight} .*(?:weights|amounts|amts|quantities|ingredients|list|breakdown)",
+    "^(?!.*how (?:much|many)).*{base=batter} (?:of )?{weight} .*(?:total|in all|altogether) .*(?:weights|amounts|amts|quantities|ingredients|list|breakdown)",
+    "^(?!.*how (?:much|many)).*{weight} (?:of )?(?:the |my )?{base=batter} , (?:list |give me |whats |what are )?(?:the |all )*(?:weights|amounts|amts|quantities|ingredients|breakdown)",
+  ],
   [
     13,
     "^(?:(?:please|ok|make|i want|can i have) )*{fraction} of (?:this|it|that|the lot|these)(?: please)? [,:] {weight} .. {weight}",

@@ -3,6 +3,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import { gramsOf, inBase } from "../lib/units.ts";
 import type { Draft } from "./draft.ts";
+import { isFromSource } from "./source-said.ts";
 
 export type Line = { name: string; grams: number };
 
@@ -35,7 +36,11 @@ export function partition(
     return { lines: [], have: merged(weights.map(line)) };
   const stock =
     /(?:but|only|just|ive|i have|have got|got|i ve|left|today there (?:are|is)|theres|there are just|there (?:are|is) only|with what|down to|instead of that)\b/g;
+  // where amounts come last, the first thing begins the list
+  const first =
+    weights[0] && Math.min(weights[0].amount.at[0], weights[0].thing?.at[0] ?? Number.POSITIVE_INFINITY);
   const isRecipe =
+    (weights.length >= 3 && first !== undefined && isFromSource(reading, first)) ||
     tellsOwn.test(reading.text) ||
     /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|^(?:my |our |the )?(?:shells|coques|batter|macarons) ?:|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,

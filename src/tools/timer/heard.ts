@@ -21,9 +21,9 @@ export function heard(reading: Reading): Heard {
     some,
     mask: reading.mask
       .replace(/(^| )(?:the_)?(first|second|third|fourth|fifth|last)<when>/g, "$1$2")
-      // "stick 3 back on", "drop 2": done to a timer, and no butter
+      // "stick 3 back on", "drop 2", "cut 4 off": done to a timer, and no butter
       .replace(
-        /(^| )(stick|drop)<\S*> (?=(?:(?:another|the|those) )?\S*<(?:number|time)[^ ]*(?: (?:more|extra))?(?:$| back(?: |$)| on(?: (?:it|that|this))?$| off(?: |$)))/g,
+        /(^| )(stick|drop|cut)<\S*> (?=(?:(?:another|the|those) )?\S*<(?:number|time)[^ ]*(?: (?:more|extra))?(?:$| back(?: |$)| on(?: (?:it|that|this))?$| off(?: |$)))/g,
         "$1$2 ",
       )
       .replace(/(^| )(?:the_)?rest_(should|is|be)<remainder>/g, "$1the rest $2"),

@@ -104,6 +104,19 @@ export function listedTimes(some: readonly Piece[]): number[] | undefined {
   return isBare && sure.length === times.length && sure.length > 0 ? sure : undefined;
 }
 
+/** "set two timers 10 12 min", "2 timers: 10, 12": as many lengths as timers are said; the places of the lengths. */
+export function countedTimes(some: readonly Piece[]): number[] | undefined {
+  const timers = some.findIndex((each) => /^(?:timers|alarms)$/.test(each.text));
+  const count = some[timers - 1]?.amount;
+  if (count?.dim !== "number" || count.value < 2 || some.some((each) => each.when)) return undefined;
+  const times = some.flatMap((each, at) =>
+    at > timers && (each.amount?.dim === "time" || canBeMinutes(some, at)) ? [at] : [],
+  );
+  const others = some.some((each, at) => at > timers && each.amount && !times.includes(at));
+  const isBare = times.some((at) => some[at]?.amount?.dim === "number");
+  return !others && isBare && times.length === count.value ? times : undefined;
+}
+
 /** The pieces with each of these numbers as so many minutes, of nothing that stands beside it. */
 export const asMinutes = (some: readonly Piece[], times: readonly number[]): Piece[] =>
   some.map((each, at) =>

@@ -7,7 +7,7 @@ import { placeless } from "../lib/when-said.ts";
 import { hourOfAlarm, isAlarmsNumber, isOfStep } from "./alarm.ts";
 import type { Draft } from "./draft.ts";
 import { keptSaid } from "./kept-said.ts";
-import { asMinutes, listedTimes, reminderBehind, wasBare } from "./listed.ts";
+import { asMinutes, countedTimes, listedTimes, reminderBehind, wasBare } from "./listed.ts";
 import { newName } from "./name.ts";
 
 const isLength = (piece: Piece | undefined) => piece?.amount?.dim === "time";
@@ -30,7 +30,8 @@ export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
   const reminder = reminderBehind(heard);
   if (reminder !== undefined)
     return [...readSet(heard.slice(0, reminder - 1), memory), ...readSet(heard.slice(reminder), memory)];
-  const row = listedTimes(heard);
+  const counted = countedTimes(heard);
+  const row = counted ?? listedTimes(heard);
   const some = row ? asMinutes(heard, row) : heard;
   const parts = segments(some, row);
   return parts.flatMap((part) => {
@@ -63,7 +64,7 @@ export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
     if (kept) return [{ ...draft, kept }];
     const trays = traysEach(part);
     if (trays.length > 0) return trays.map((tray) => ({ ...draft, name: tray }));
-    return Array.from({ length: copies(part) }, () => draft);
+    return Array.from({ length: counted ? 1 : copies(part) }, () => draft);
   });
 }
 

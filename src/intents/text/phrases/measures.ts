@@ -5,6 +5,12 @@ import type { Phrase } from "./phrase.ts";
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
 export const measures: readonly Phrase[] = [
+  // "two parts to one"
+  {
+    marks: ["parts to ", "part to "],
+    from: /\b(\d+|one|two|three|four|five|six) parts? to (\d+|one|two|three|four|five|six)(?! ?(?:parts?|%|percent|g|grams?|min)\b)(?= ?(?:[,.?!]|$))/g,
+    to: "$1 to $2",
+  },
   // "half a pound of icing sugar, g": the unit that is wanted stands alone
   {
     marks: [", g", ",g", " gr"],

@@ -43,6 +43,17 @@ export const typed: readonly Phrase[] = [
   { marks: ["wht"], from: /\bwht\b/g, to: "what" },
   // "usd 350 g icing sugar": nobody is paid in grams
   { marks: ["usd "], from: /^usd (?=\d+ ?(?:g|grams)\b)/g, to: "used " },
+  // "usd up 350 g", "ive usd half a kilo": no price, and no dollars before an amount of something
+  {
+    marks: ["usd up", "usd all", "usd half", "usd about", "usd abt", "usd some", "usd most", "usd another"],
+    from: /(?<!\b(?:in|to|from|into|of|as|is|are) )(?<!\d )\busd (?=(?:up|all|half|about|abt|some|most|another)\b)/g,
+    to: "used ",
+  },
+  {
+    marks: ["usd "],
+    from: /(?<=^|\b(?:i|ive|weve|we|just|already|yesterday|today|only|so|ok|oh|and) )usd (?=\d+(?:[.,]\d+)? ?(?:kg|kilos?|g|gr|grams?|oz|ounces|lb|lbs|ml|eggs?|whites|sticks?)\b(?! (?:bag|box|pack)))/g,
+    to: "used ",
+  },
   // Scots
   {
     marks: [" naw", " nae", " aye"],
