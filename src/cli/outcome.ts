@@ -45,8 +45,8 @@ function unsure(left: readonly string[]): Outcome {
 }
 
 /** "fofty five": it may be one number or another, and a guess would be a wrong figure. */
-function whichNumber({ said, either = [] }: Mended): Outcome {
-  const question = `Is "${said}" ${either.join(" or ")}? I don't want to guess a number: say it once more.`;
+export function whichNumber({ said, either = [] }: Mended): Outcome {
+  const question = `Is "${said}" ${either.join(" or ")}? I don't want to guess a number.`;
   return { status: "asking", headline: question, question };
 }
 

@@ -16,6 +16,7 @@ import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
 import { notesFromFile } from "./notes-file.ts";
 import { computeWith, otherwise, settle } from "./outcome.ts";
+import { type Doubt, doubtOf, settled } from "./which-number.ts";
 
 export interface Turn {
   asked: string;
@@ -48,6 +49,8 @@ export function startSession(around: Surroundings): Session {
   let state: State = freshState();
   let last: World["last"];
   let unread: World["unread"];
+  /** A number that was asked about: which one it is. */
+  let doubt: Doubt | undefined;
   /** How the questions of this turn were read; written out when it is asked for. */
   let read: Step[] = [];
   let notice: string | undefined;
@@ -177,7 +180,9 @@ export function startSession(around: Surroundings): Session {
       const answers: Answer[] = [];
       const steps: Said[] = [];
       const names = namesIn(await current());
-      for (const reading of questions(asked, around.understanding, names)) {
+      const text = (doubt && settled(doubt, asked)) ?? asked;
+      doubt = undefined;
+      for (const reading of questions(text, around.understanding, names)) {
         const world = await current();
         const found = next(reading, state, namesIn(world), around.understanding);
         if (!Array.isArray(found)) {
@@ -195,6 +200,7 @@ export function startSession(around: Surroundings): Session {
           const answer = await take(step, at === 0 ? world : undefined);
           answers.push(answer);
           steps.push({ answer, inputs: state.last?.inputs ?? {} });
+          doubt ??= doubtOf(text, step.reading, [answer]);
         }
       }
       return { asked, answers: withoutSettled(answers, steps) };

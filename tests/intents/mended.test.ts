@@ -76,6 +76,22 @@ describe("what could be one number or another is asked for, and no figure is giv
     expect(answer?.headline).toMatch(which);
     expect(answer?.figures).toBeUndefined();
   });
+  test.each([
+    ["how much filling for fofty five macs", "forty five", "how much filling for 45 macs"],
+    ["how much filling for fofty five macs", "45", "how much filling for 45 macs"],
+    ["how much filling for fofty five macs", "oh i meant fifty", "how much filling for 55 macs"],
+    // another question leaves it open
+    ["how much filling for fofty five macs", "timer 20 min", "timer 20 min"],
+  ])("%s|%s = %s", async (said, reply, meant) => {
+    expect(await answered(`${said}|${reply}`)).toEqual(await answered(meant));
+  });
+  it("to one number alone, yes is an answer", async () => {
+    const { ask } = baker();
+    await ask("trays 4 ffty macs");
+    const [answer] = await ask("yes please");
+    // 110 shells with a tenth to spare, 30 to a tray
+    expect(answer?.figures).toContainEqual({ name: "trays", value: 4, unit: "trays" });
+  });
   it("in a note it is kept as it was typed", async () => {
     const [answer] = await baker().ask("note: lemon, fofty five shells, smooth");
     expect(answer?.status).toBe("answered");

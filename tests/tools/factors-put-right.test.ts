@@ -15,6 +15,7 @@ const said: Case[] = [
   ["90 g whites, whats the rest|double it|and triple it", "scale", { whites: 540 }],
   ["230 g buttercream, lemon flavor?|double it|no, triple it", "dose", { flavor: [20.7, 34.5] }],
   ["230 g buttercream, lemon flavor?|double it|actually triple it", "dose", { flavor: [20.7, 34.5] }],
+  ["230 g buttercream, lemon flavor?|dubble it|no, triple it", "dose", { flavor: [20.7, 34.5] }],
   ["200 g dark choc, cream for piping|double it|no, triple it", "scale", { cream: 480 }],
   ["200 g dark choc, cream for piping|double it|no, 350 g chocolate", "ganache", { cream: 280 }],
   ["200 g dark choc, cream for piping|double it|no, 350", "ganache", { cream: 280 }],

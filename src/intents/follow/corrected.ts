@@ -89,7 +89,7 @@ const ofDoubled: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
 
 /** "double it", "times 1.5", "half of that": a turn that says nothing but how many times. */
 const timesAlone =
-  /^(?:[a-z]+,? )*(?:doubled?|tripled?|trebled?|halved?|half|twice|quarter|(?:times|x|by) ?\d[\d.,/]*|\d[\d.,/]* ?(?:x|times))(?: [a-z]+)*[ .!?]*$/i;
+  /^(?:[a-z]+,? )*(?:doubled?|tripled?|trebled?|halved?|half|twice|quarter|(?:times|x|by) ?\d[\d.,/]*|\d[\d.,/]* ?(?:x|times))(?: [a-z]+)*[ .!?]*$/;
 
 /** "no, triple it", behind "double it": three times what there was before that. */
 const ofFactor: Way<Said, Topic> = ({ reading, state: { last, turn, row } }) => {
@@ -102,7 +102,7 @@ const ofFactor: Way<Said, Topic> = ({ reading, state: { last, turn, row } }) => 
   if (!last || !before || !isTimes || others.length > 0 || reading.things.length > 0) return undefined;
   // a recipe's own factor is put right where it is read
   if (last.tool === "scale" && "factor" in last.inputs) return undefined;
-  return putsRight.test(`${reading.mask} `) && timesAlone.test(turn?.said ?? "")
+  return putsRight.test(`${reading.mask} `) && timesAlone.test(turn?.text ?? "")
     ? { tool: last.tool, inputs: before }
     : undefined;
 };

@@ -23,7 +23,7 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
   if (outcome.status === "impossible" && outcome.slot)
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
-  const turn = turnWith(state, last, step.reading?.said ?? "");
+  const turn = turnWith(state, last, step.reading);
   const past = [...(state.past ?? []), last].slice(-12);
   const table = laid(state.table, outcome.leaves);
   return { table, last, topics, row, turn, past, ...(in_box === undefined ? {} : { in_box }) };
@@ -35,11 +35,12 @@ function topicOf({ tool, inputs, known = {} }: Answered): Topic {
 }
 
 /** The turn that is under way with one more question answered, or a new one. */
-function turnWith({ turn }: State, last: Topic, said: string): State["turn"] {
+function turnWith({ turn }: State, last: Topic, reading: Step["reading"] | undefined): State["turn"] {
+  const { said = "", text = "" } = reading ?? {};
   const now = turn?.said === said ? turn : undefined;
   const before = now?.topics.filter(({ tool }) => tool !== last.tool) ?? [];
   const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
-  return { said, topics: [...before, last], times };
+  return { said, text, topics: [...before, last], times };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */

@@ -19,8 +19,8 @@ export interface State {
   pending?: Topic & { slot: string };
   /** Earlier topics, newest last, to come back to. */
   topics: Topic[];
-  /** What was asked in the last turn, a calculator each, and how often the last of them was. */
-  turn?: { said: string; topics: Topic[]; times: number };
+  /** What was asked in the last turn, as typed and with its typos mended, a calculator each, and how often the last of them was. */
+  turn?: { said: string; text?: string; topics: Topic[]; times: number };
   /** What was answered, the latest last, each question with its inputs: "back to the lemon one". */
   past?: Topic[];
   /** How many a box holds: "no, 15 boxes" goes on from it. */
