@@ -277,7 +277,7 @@ wether wetness wetter wetting whatsis whatsoever wheatear wheaten wheatworm whee
 whiffer whimsey whiplike whippet whippy whirler whiskery whisper whistle whiteface whitetail whitewashed
 whitewater whitey whitish whitney whittle whoa wholemeal whoop whoopee whooper whoosh whopper whopping whorled
 widen wifelike wigged wigging wigless willa willy wilmette wilting wink winker winking winkle winless wintera
-wintery wister witchery withe wither withers withhold witless witting witty wobble wobbler woke woodshed wore
+wintery wister witchery wither withers withhold witless witting witty wobble wobbler woke woodshed wore
 workbench workbook workhouse worksheet workspace wormhole wormlike wormseed wort wreathe wrecker wrester
 wright writhen wyatt yell yellowcake yellowfin yellowness yellowtail yoghourt yup zestful zestily zimmer
 `.replaceAll("\n", " ");

@@ -1,5 +1,6 @@
 /** Slips of the keyboard in whole sentences: what is typed and what is meant give the same answers, or it asks. */
 import { describe, expect, it, test } from "vitest";
+import { settled } from "../../src/cli/which-number.ts";
 import { baker } from "../support/ask.ts";
 import { understood } from "./reading.ts";
 
@@ -41,6 +42,13 @@ describe("typed, and meant", () => {
     ["225gof dark chocolate, cream for piping?", "225 g of dark chocolate, cream for piping?"],
     ["630 g but ter cream into 4 equal bowls", "630 g butter cream into 4 equal bowls"],
     ["195 g almonxflour, house recipe, rest of it?", "195 g almond flour, house recipe, rest of it?"],
+    ["640gbatr makes hw mnay maca roons", "640 g batter makes how many macaroons"],
+    ["recipfor 600 g maca ron batter", "recipe for 600 g macaron batter"],
+    [
+      "cracked fuor eggs and kept the whitse, almond flour = ?",
+      "cracked four eggs and kept the whites, almond flour = ?",
+    ],
+    ["restting timer, go", "resting timer, go"],
     // units and numbers that can be nothing else
     ["1 cup powdered sugar in gtams", "1 cup powdered sugar in grams"],
     ["2 tablespoos honey in grams", "2 tablespoons honey in grams"],
@@ -69,7 +77,7 @@ describe("typed, and meant", () => {
 describe("what could be one number or another is asked for, and no figure is given", () => {
   test.each([
     ["how much filling for fofty five macarons", /forty or fifty/],
-    ["trays 4 ffty macs", /fifty/],
+    ["batter for a hundred and eighht macs", /eight/],
   ])("%s", async (said, which) => {
     const [answer] = await baker().ask(said);
     expect(answer).toMatchObject({ status: "asking" });
@@ -85,12 +93,13 @@ describe("what could be one number or another is asked for, and no figure is giv
   ])("%s|%s = %s", async (said, reply, meant) => {
     expect(await answered(`${said}|${reply}`)).toEqual(await answered(meant));
   });
-  it("to one number alone, yes is an answer", async () => {
-    const { ask } = baker();
-    await ask("trays 4 ffty macs");
-    const [answer] = await ask("yes please");
-    // 110 shells with a tenth to spare, 30 to a tray
-    expect(answer?.figures).toContainEqual({ name: "trays", value: 4, unit: "trays" });
+  it("to one number alone, yes is an answer; to several it is none, and a sentence of its own is none", () => {
+    const doubt = { line: "trays for ffty macs", said: "ffty", either: ["fifty"] };
+    expect(settled(doubt, "yes please")).toBe("trays for fifty macs");
+    expect(settled(doubt, "no")).toBeUndefined();
+    expect(settled({ ...doubt, either: ["fifty", "forty"] }, "yes")).toBeUndefined();
+    expect(settled({ ...doubt, either: ["fifty", "forty"] }, "forty or fifty")).toBeUndefined();
+    expect(settled(doubt, "set a timer for fifty minutes and show my notes")).toBeUndefined();
   });
   it("in a note it is kept as it was typed", async () => {
     const [answer] = await baker().ask("note: lemon, fofty five shells, smooth");
@@ -154,6 +163,10 @@ describe("stands as it was typed", () => {
     await ask("save recipe stoep cream: 200 g mascarpone, 60 g icing sugar");
     const [answer] = await ask("scale steop cream by 2");
     expect(answer?.figures).toContainEqual({ name: "mascarpone", value: 400, unit: "g" });
+  });
+  it("a day of the week for another, though more is said of that one", () => {
+    for (const day of ["mondays", "tuesdays", "wednesdays", "thursdays", "fridays", "tuesday"])
+      expect(mend(day, { before: "log", next: "batch" }), day).toBeUndefined();
   });
   it("the letter of a currency before its number, and a word with a mark in it", async () => {
     expect(

@@ -19,6 +19,18 @@ const said: Case[] = [
   ["200 g dark choc, cream for piping|double it|no, triple it", "scale", { cream: 480 }],
   ["200 g dark choc, cream for piping|double it|no, 350 g chocolate", "ganache", { cream: 280 }],
   ["200 g dark choc, cream for piping|double it|no, 350", "ganache", { cream: 280 }],
+  // 2-5 % rum of 150 + 120, then of that and 30 g of butter
+  [
+    "150 g dark chocolate melted into 120 g cream, how much rum can i add|there's 30 g butter in it as well, i forgot to say",
+    "dose",
+    { rum: [6, 15] },
+  ],
+  [
+    "140 g whites, what goes with them for the shells|how many macarons does that make?|weigh it all out again but for 126 g whites",
+    "scale",
+    { whites: 126, "almond flour": 163.8 },
+  ],
+  ["timer 16 min|oops now knock ten mins of it", "timer", { left: 6 }],
   // 200, 160 and 100 g at three fifths
   [
     "200 g butter, 160 g sugar, 100 g cream, i want twice this|theres only 120 g butter, what does the rest come to",

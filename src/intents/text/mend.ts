@@ -16,7 +16,7 @@ export interface Mender {
   knows(word: string): boolean;
   /** A number, a unit or a day. */
   measures(word: string): boolean;
-  /** The numbers that a word may be, where one stands beside it or it stands before a unit. */
+  /** The numbers that a word may be, where it is likely to be one. */
   numbers(word: string, beside: Neighbours): string[];
   /** Two pieces that are one word of the trade, torn apart. */
   joins(one: string, two: string): string | undefined;
@@ -30,8 +30,9 @@ const misread = { rare: { most: 9, apart: 5 }, heard: { most: 7, apart: 8 } };
 const doubt = 5;
 /** What is a whole slip nearer is meant, though it costs so much more in all. */
 const [wholeSlip, nearEnough] = [0.8, 5];
-/** Beyond this no word is taken for another; a long word that is near one hardly is anything else. */
-const limit = (word: string) => 20 + 2 * Math.max(0, word.length - 4);
+/** Beyond this no word is taken for another; a long word, or one a single easy slip away, hardly is anything else. */
+const limit = (word: string, { slips }: Rated) =>
+  20 + 2 * Math.max(0, word.length - 4) + (word.length > 3 && slips < wholeSlip ? 3 : 0);
 
 /** Ways to type a word that are a habit more than a slip. */
 const habits: ReadonlyMap<string, string> = new Map(
@@ -61,20 +62,20 @@ export function mender(vocabulary: Vocabulary): Mender {
     if (!best) return undefined;
     const others = all.filter((each) => !alike(best, each));
     const isMeasure = best.words.some(vocabulary.measures);
-    const isNearer = others.every((each) => best.slips < each.slips - 0.3);
+    const close = others.filter((each) => each.cost - best.cost < margin.measure);
+    const isNearer = close.every((each) => best.slips < each.slips - 0.3);
     const apart = isMeasure && isNearer ? margin.word : marginOf(best);
     const rivals = others.filter(
       (each) => each.cost - best.cost < apart && each.slips < best.slips + wholeSlip,
     );
-    if (isMeasure && others.some((each) => each.slips < best.slips && each.words.some(vocabulary.measures)))
-      return undefined;
     // a whole slip less says more than what is said more often
     const nearest = all.filter(
       (each) => each.slips < best.slips - wholeSlip && each.cost - best.cost < nearEnough,
     );
     const [nearer] = nearest;
     if (nearer) return nearest.every((each) => alike(nearer, each)) ? [...nearer.words] : undefined;
-    return rivals.length > 0 ? undefined : [...best.words];
+    const isFarther = (each: Rated) => each.slips < best.slips && each.words.some(vocabulary.measures);
+    return rivals.length > 0 || (isMeasure && others.some(isFarther)) ? undefined : [...best.words];
   }
 
   function mend(word: string, beside: Neighbours = {}): string[] | undefined {
@@ -85,7 +86,7 @@ export function mender(vocabulary: Vocabulary): Mender {
     if (vocabulary.leaves(word)) return undefined;
     const all = rated(word, beside);
     const [best] = all;
-    return best && best.cost <= limit(word) ? decided(all) : nearly(word);
+    return best && best.cost <= limit(word, best) ? decided(all) : nearly(word);
   }
 
   /** "how long is hat": a right word that bakers hardly say there, where another that is near fits far better. */
@@ -110,10 +111,12 @@ export function mender(vocabulary: Vocabulary): Mender {
     word !== undefined && (word === "#" || vocabulary.measures(word));
 
   function numbers(word: string, beside: Neighbours): string[] {
-    if (word.length < 3 || !(isCounted(beside.before) || isCounted(beside.next))) return [];
-    const all = rated(word, beside);
+    const all = word.length < 3 ? [] : rated(word, beside);
     const [best] = all;
-    if (!best || best.cost > limit(word) + doubt) return [];
+    // beside a number or a unit; elsewhere only what is a number before it is anything else
+    const isOne = vocabulary.counts(best?.words[0] ?? "");
+    if (!isOne && !isCounted(beside.before) && !isCounted(beside.next)) return [];
+    if (!best || best.cost > limit(word, best) + doubt) return [];
     const found = all
       .filter((each) => each.cost - best.cost < doubt || each.slips < best.slips)
       .flatMap(({ words: [only = ""] }) => (vocabulary.counts(only) ? [only] : []));

@@ -31,6 +31,13 @@ const isNaming = (out: readonly Token[]): boolean =>
       .join(" "),
   );
 
+/** "maca roons", "but ter": one word of the trade in two pieces, one of which is none by itself. */
+function tornFrom(one: Token, two: Token | undefined, { knows, joins }: Mender): Token | undefined {
+  if (two?.kind !== "word" || !two.gap || (knows(one.text) && knows(two.text))) return undefined;
+  const text = joins(one.text, two.text);
+  return text === undefined ? undefined : { ...one, text, at: [one.at[0], two.at[1]] };
+}
+
 /** A mark inside: "how'd", "yesterdya's". */
 const isMarked = ({ text, at }: Token): boolean => at[1] - at[0] > text.length;
 
@@ -38,8 +45,14 @@ const isMarked = ({ text, at }: Token): boolean => at[1] - at[0] > text.length;
 const standsAsTyped = ({ text }: Token, next: Token | undefined): boolean =>
   text.length === 1 && next?.kind === "number" && !next.gap;
 
+const unitFirst = /^(g|gr|kg|ml|oz|lb|tsp|tbsp|cm|mm|mins?)(?!s$)([a-z]{3,})$/;
+
 /** Of a word with a mark in it only what stands before an "s" is looked at: "b'cream", "how'd" are meant so. */
 function mendToken(token: Token, neighbours: Neighbours, { mend, knows }: Mender): string[] | undefined {
+  const [, unit, rest = ""] = (neighbours.glued && unitFirst.exec(token.text)) || [];
+  // "640gbatr": the unit stands before the word
+  if (unit && !knows(token.text))
+    return [unit, ...(mend(rest, { ...neighbours, glued: false, before: unit }) ?? [rest])];
   if (!isMarked(token)) return mend(token.text, neighbours);
   const owner = token.text.slice(0, -1);
   if (!token.text.endsWith("s") || knows(owner)) return undefined;
@@ -89,17 +102,23 @@ export function mendAll(
 ): { tokens: Token[]; mended: Mended[] } {
   const mended: Mended[] = [];
   const out: Token[] = [];
+  let joined = false;
   for (const [at, token] of tokens.entries()) {
+    // the second piece of a word that was torn apart
+    if (joined) {
+      joined = false;
+      continue;
+    }
     const before = out.at(-1);
     if (token.kind !== "word" || stands(tokens, at, out, own)) {
       out.push(token);
       continue;
     }
-    const isTorn = before?.kind === "word" && token.gap && !mender.knows(token.text);
-    const joined = isTorn ? mender.joins(before.text, token.text) : undefined;
-    if (before && joined) {
-      mended.push({ said: `${before.text} ${token.text}`, read: joined });
-      out.splice(-1, 1, { ...before, text: joined, at: [before.at[0], token.at[1]] });
+    const torn = tornFrom(token, tokens[at + 1], mender);
+    if (torn) {
+      mended.push({ said: `${token.text} ${tokens[at + 1]?.text}`, read: torn.text });
+      out.push(torn);
+      joined = true;
       continue;
     }
     const neighbours = {

@@ -28,12 +28,15 @@ export function togetherOf({ trade, targets }: Pick<Vocabulary, "trade" | "targe
   };
 }
 
-/** "lemnzest", "almonxflour": two words of the trade, one of them with a slip. */
+/** Small words that a finger runs into the next: "recipfor". */
+const joining = new Set("for the and with much many from into".split(" "));
+
+/** "lemnzest", "almonxflour": two words of the trade, or one and a small word, one of them with a slip. */
 export function nearlyTogether({ named, targets, alike }: Vocabulary) {
-  const whole = (part: string) => part.length >= 4 && named(part);
-  const slipped = (part: string) => {
+  const whole = (part: string) => (part.length >= 4 && named(part)) || joining.has(part);
+  const slipped = (part: string, other: string) => {
     const [best, next] = [...targets()]
-      .filter((target) => target.length >= 4 && named(target))
+      .filter((target) => target.length >= 4 && (named(target) || joining.has(other)))
       .flatMap((target) => {
         const cost = slipsBetween(part, target, 1);
         return cost === undefined ? [] : [{ target, cost }];
@@ -45,9 +48,9 @@ export function nearlyTogether({ named, targets, alike }: Vocabulary) {
   return (word: string): string[] | undefined => {
     for (let cut = word.length - 3; cut >= 3; cut--) {
       const [left, right] = [word.slice(0, cut), word.slice(cut)];
-      const first = whole(right) ? slipped(left) : undefined;
+      const first = whole(right) ? slipped(left, right) : undefined;
       if (first) return [first, right];
-      const second = whole(left) ? slipped(right) : undefined;
+      const second = whole(left) ? slipped(right, left) : undefined;
       if (second) return [left, second];
     }
     return undefined;

@@ -90,7 +90,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
   };
 
   const isNumber = (word: string) => numberTables.some((table) => Object.hasOwn(table, word));
-  const isDay = (word: string) => Object.hasOwn(weekdays, word);
+  const isDay = (word: string) => [word, word.replace(/s$/, "")].some((day) => Object.hasOwn(weekdays, day));
   const mendable = (word: string) =>
     word.length >= 4 && !unitWords().has(word) && !isNumber(word) && !isDay(word) && !isSlip(word);
   const isPlain = (word: string) =>
@@ -112,7 +112,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     /^[a-z]{2,}$/.test(word) &&
     (word.length > 2 || !unitWords().has(word)) &&
     !isSlip(word) &&
-    (listed(word) || leaves(word));
+    (listed(word) || leaves(word) || formsOf(word).some(inflects));
   const heard = once(() => [...heardWords().keys()].filter((word) => isHeard(word) && isTarget(word)));
   const things = (word: string): string[] =>
     (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>

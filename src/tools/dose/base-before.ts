@@ -56,7 +56,7 @@ const partAdded: BaseWay = (turn) => {
   if (before?.base_g === undefined || !added || !isPart(added)) return undefined;
   const asWell =
     /\b(?:another|extra|more|as well|too|also)\b|went in|goes in/.test(reading.mask) &&
-    /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|stir\w*|melt\w*)\b/.test(
+    /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|in (?:it|there|that|the (?:bowl|mix|ganache)) (?:as well|too|also)|also in|stir\w*|melt\w*)\b/.test(
       reading.mask,
     );
   if (!asWell) return undefined;

@@ -100,6 +100,12 @@ export const scaleCues = cues(
   ],
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
+  // "weigh it all out again but for 126 g whites", behind how many macarons
+  [
+    9,
+    "(?:weigh|weights?|work|give|list|set) .*(?:all|everything|lot|out|amounts?|weights?) .*again .*{weight} (?:of )?{ingredient=whites}",
+    "(?:weigh|work|list|set) (?:it|that|everything|them) (?:all )?out .*{weight} (?:of )?{ingredient=whites}",
+  ],
   // "mint smbc but only 200 g butter, amounts"
   [
     16,

@@ -10,6 +10,13 @@ const food = "(?:macaron|\\bmacs\\b|filled|fridge|freezer|counter|leftover)";
 const howLong = "how (?:long|much time|much longer|many min\\S*|many minutes)";
 
 export const timerCues = cues(
+  // "16 mins please, hands full of batter"
+  [8, "^{time} (?:please|pls)(?: ,| [.!]|$)"],
+  // "minutes left now?"
+  [
+    9,
+    "^(?:(?:how many|any|and) )*(?:minutes|mins|min|time|seconds) left(?: (?:now|then|please|pls|on it))*(?: [?])?$",
+  ],
   // "skin's not forming, it's raining": no shell is told to ring
   [-9, "^(?!.*<time)(?!.*timer)(?:.* )?{symptom=no skin}"],
   [

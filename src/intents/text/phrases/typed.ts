@@ -12,9 +12,15 @@ export const typed: readonly Phrase[] = [
     to: "too ",
   },
   {
-    marks: ["lol", "haha", "hehe", "lmao", "omg", "hihi"],
-    from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi)\b/g,
+    marks: ["lol", "haha", "hehe", "lmao", "omg", "hihi", "btw", "tbh"],
+    from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi|btw|tbh)\b/g,
     to: " ",
+  },
+  // "knock ten mins of it": off it
+  {
+    marks: ["knock ", "shave ", "take ", "lop "],
+    from: /\b((?:knock|shave|take|lop) (?:[a-z]+|\d+)(?: (?:minutes?|mins?|seconds?|secs?|hours?))?) of (?=it\b|that\b|the timer|the first|the second|tray)/g,
+    to: "$1 off ",
   },
   // ", an how many": the joint, and no article
   {
