@@ -55,6 +55,7 @@ export const shortSlips: Readonly<Record<string, string>> = {
   pwdr: "powder",
   pwdrs: "powders",
   mayb: "maybe",
+  zerod: "zeroed",
   withe: "white",
   yestrday: "yesterday",
   yestrdays: "yesterdays",

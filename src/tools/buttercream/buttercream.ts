@@ -60,6 +60,11 @@ export const buttercream = tool<ButtercreamInputs>({
       9,
       "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
     ],
+    // "the split for 450 g smbc: whites, sugar, butter": what it is made of
+    [
+      14,
+      "(?:the|a|my|gimme|give me) (?:\\S*split\\S*|breakdown|proportions|shares|division) (?:for|of) (?:a |the )?{weight} (?:of )?{base=buttercream} .*{ingredient=(whites|butter|sugar|granulated_sugar)}",
+    ],
     [
       5,
       "^(?:and |so |ok )*(?:all of it|all of that|the lot|the whole lot|make it(?: all)?) .. {base=buttercream}",

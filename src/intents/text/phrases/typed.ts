@@ -16,6 +16,7 @@ export const typed: readonly Phrase[] = [
     from: /\b(?:lol|haha+|hehe+|lmao|omg|hihi|btw|tbh)\b/g,
     to: " ",
   },
+  { marks: ["how mush"], from: /\bhow mush\b/g, to: "how much" },
   // "knock ten mins of it": off it
   {
     marks: ["knock ", "shave ", "take ", "lop "],
