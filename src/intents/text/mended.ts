@@ -4,32 +4,8 @@ import type { Mended } from "../../tools/contract/index.ts";
 import { spoken } from "./hearing.ts";
 import type { Mender } from "./mend.ts";
 import type { Neighbours } from "./readings.ts";
+import { stands } from "./stands.ts";
 import { type Token, tokenise } from "./tokens.ts";
-
-/**
- * "annas batch", "note: bens, pink": whose it is. A short unknown word in "s" in front of a batch or right behind "note:"
- * is somebody's name, and no flavor.
- */
-function isOwner(tokens: readonly Token[], at: number): boolean {
-  const [two, one, own, next] = [at - 2, at - 1, at, at + 1].map((each) => tokens[each]?.text ?? "");
-  return (
-    /^[a-z]{3,5}s$/.test(own ?? "") &&
-    (/^(?:batch|batches|order|orders|birthday|party|wedding|shower|cake)$/.test(next ?? "") ||
-      (two === "note" && one === ":"))
-  );
-}
-
-/** What leads in a name that she gives: "save recipe stoep cream: ...", "call it brekkie", "rename it to racks". */
-const names =
-  /(?:(?:save|keep|new|store|the|a|my) (?:recipe|formula)(?: called| named| for)?|called|named|(?:call|name) (?:it|that|this|them)(?: the)?|(?:save|keep|store) (?:it|that|this|them) as|rename (?:\S+ )+to(?: the)?)(?: (?!(?:an?|the|my)$)[a-z]+)?$/;
-
-const isNaming = (out: readonly Token[]): boolean =>
-  names.test(
-    out
-      .slice(-5)
-      .map(({ text }) => text)
-      .join(" "),
-  );
 
 /** "maca roons", "but ter": one word of the trade in two pieces, one of which is none by itself. */
 function tornFrom(one: Token, two: Token | undefined, { knows, joins }: Mender): Token | undefined {
@@ -40,10 +16,6 @@ function tornFrom(one: Token, two: Token | undefined, { knows, joins }: Mender):
 
 /** A mark inside: "how'd", "yesterdya's". */
 const isMarked = ({ text, at }: Token): boolean => at[1] - at[0] > text.length;
-
-/** "r96": a letter before its number is meant as it was typed. */
-const standsAsTyped = ({ text }: Token, next: Token | undefined): boolean =>
-  text.length === 1 && next?.kind === "number" && !next.gap;
 
 const unitFirst = /^(g|gr|kg|ml|oz|lb|tsp|tbsp|cm|mm|mins?)(?!s$)([a-z]{3,})$/;
 
@@ -59,18 +31,6 @@ function mendToken(token: Token, neighbours: Neighbours, { mend, knows }: Mender
   const [meant, ...more] = mend(owner, { ...neighbours, next: undefined }) ?? [];
   return meant !== undefined && more.length === 0 ? [`${meant}s`] : undefined;
 }
-
-/** Somebody's name, a name being given, one of hers: no typo. */
-const stands = (tokens: readonly Token[], at: number, out: readonly Token[], own: ReadonlySet<string>) => {
-  const token = tokens[at];
-  return (
-    !token ||
-    own.has(token.text) ||
-    isOwner(tokens, at) ||
-    standsAsTyped(token, tokens[at + 1]) ||
-    isNaming(out)
-  );
-};
 
 const none: ReadonlySet<string> = new Set();
 
