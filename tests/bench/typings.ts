@@ -1,7 +1,8 @@
 /** How the same turns fare with slips of the keyboard in them. */
 import { baker } from "../support/ask.ts";
+import { chance } from "../support/chance.ts";
 import { type Conversation, fault } from "../support/judge.ts";
-import { chance, slipped, withSlip, wordsToSlip } from "../support/slips.ts";
+import { slipped, withSlip, wordsToSlip } from "../support/slips.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
 /** Every sentence as it is, with one slip in it, and with slips in three of ten words: always the same ones. */

@@ -5,7 +5,8 @@
 import { describe, expect, it } from "vitest";
 import { tools } from "../../src/tools/registry.ts";
 import { baker } from "../support/ask.ts";
-import { chance, slipped, withSlip, wordsToSlip } from "../support/slips.ts";
+import { chance } from "../support/chance.ts";
+import { slipped, withSlip, wordsToSlip } from "../support/slips.ts";
 
 /** Greetings and thanks are left out: more of the same is another thing to say. So are lines that wait for more. */
 const examples = tools.flatMap((tool) =>

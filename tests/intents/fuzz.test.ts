@@ -1,7 +1,8 @@
 /** Ten thousand turns that nobody would type: none ends the program, none gets a number that is none. */
 import { describe, expect, it } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
-import { chance, fuzz, lines, unsound } from "../support/fuzz.ts";
+import { chance } from "../support/chance.ts";
+import { fuzz, lines, unsound } from "../support/fuzz.ts";
 
 describe("ten thousand turns", () => {
   it.each(Array.from({ length: 10 }, (_, seed) => [1001 + seed]))(

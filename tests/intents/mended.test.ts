@@ -129,7 +129,7 @@ describe("a slip that a figure hangs on is said with the answer", () => {
 
 describe("stands as it was typed", () => {
   it("a name of somebody, wherever it stands", () => {
-    for (const name of ["anna", "lisa", "tom", "hilda", "ben", "rosa"])
+    for (const name of ["anna", "tims", "lisas", "lisa", "tom", "hilda", "ben", "rosa"])
       for (const before of ["for", "note", "with", "^"])
         expect(mend(name, { before, next: "$" }), `${before} ${name}`).toBeUndefined();
   });

@@ -49,7 +49,7 @@ describe("laws", () => {
       }),
     );
   });
-  it("what a finger slips is one edit away, or its vowels", () => {
+  it("what a finger slips, but for dropped vowels, is one edit away", () => {
     fc.assert(
       fc.property(
         fc.stringMatching(/^[a-z]{3,10}$/),

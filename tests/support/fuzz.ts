@@ -8,19 +8,7 @@ import { understanding } from "../../src/intents/understanding.ts";
 import type { Answer } from "../../src/tools/contract/index.ts";
 import { tools } from "../../src/tools/registry.ts";
 import { baker } from "./ask.ts";
-
-export type Chance = () => number;
-
-/** Numbers from 0 up to 1, the same ones for the same seed. */
-export function chance(seed: number): Chance {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
+import { type Chance, chance } from "./chance.ts";
 
 const trade = [...understanding(tools).reader.lexicon.words()];
 const unitWords = units.flatMap(({ words }) => words);

@@ -1,5 +1,7 @@
 /** Slips of fingers on a keyboard, by chance but always the same: for laws and benchmarks of mended typing. */
 
+import type { Chance } from "./chance.ts";
+
 /** Keys that touch, on the usual English keyboard. */
 const beside: Readonly<Record<string, string>> = {
   q: "wa",
@@ -30,19 +32,8 @@ const beside: Readonly<Record<string, string>> = {
   m: "njk",
 };
 
-/** Numbers from 0 to 1 that look like chance and come again in the same order: the mulberry32 generator. */
-export function chance(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 /** A word with one slip: two letters swapped, another key, a letter left out or twice; all vowels of a longer one. */
-export function slipped(word: string, next: () => number): string {
+export function slipped(word: string, next: Chance): string {
   for (let tries = 0; tries < 20; tries++) {
     const at = Math.floor(next() * word.length);
     const kind = next();

@@ -32,6 +32,11 @@ test.each(["skin formed, start bake timer", "theyve got a skin, bake timer"])(
   },
 );
 
+test("how eggs are separated is no size of a recipe", async () => {
+  for (const turn of ["whats the fastest way to separate 6 eggs", "how do i separate 6 eggs"])
+    expect((await lastOf(turn)).every(({ figures }) => !figures?.length)).toBe(true);
+});
+
 const said: Case[] = [
   // 160 × 1.3
   ["my egg whites came to 190 g, whats the rest|oops tare was on, 160", "scale", { "almond flour": 208 }],

@@ -77,7 +77,9 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
   const stiff = once(() => new Set([...functionWords, ...twoLetters]));
   const inflects = (word: string) => !stiff().has(word) && !unitWords().has(word) && listed(word);
   const isHeard = (word: string) => (heardWords().get(word) ?? 0) >= least;
-  const leaves = (word: string) => leftAlone.includes(` ${word} `);
+  // "tims tray": whose it is
+  const leaves = (word: string) =>
+    [word, word.replace(/s$/, "")].some((each) => leftAlone.includes(` ${each} `));
   const isSlip = (word: string) => Object.hasOwn(shortSlips, word);
   const knows = (word: string): boolean => {
     const known = memo.get(word);

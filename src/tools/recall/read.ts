@@ -31,8 +31,9 @@ const oneBefore =
   /^(?:(?:and|what about|how about|ok|so|then|show me|now) )*the (?:one|batch\S*|time|note) before(?: (?:that|it|this|last|then))?(?:(?: ,)? .*)?$/;
 
 /** "any problems with them?": what was noted, of the batches that are spoken of. */
-const troubles =
-  /^(?:(?:and|so|ok|were|was|are|there|did|i|have|any|anything|what|the) )*(?:problems?|troubles?|issues?|faults?|wrong)(?: (?:with|about) (?:them|it|those|that|these)(?: one| batch| ones)?)?(?: [?])?$/;
+export const asksTrouble =
+  "^(?:(?:and|so|ok|were|was|are|there|did|i|have|any|anything|what|the) )*(?:problems?|troubles?|issues?|faults?) (?:with|about) (?:them|it|those|that|these)(?: one| batch| ones)?(?: [?])?$";
+const troubles = new RegExp(asksTrouble);
 
 export function readRecall(reading: Reading, memory: Memory): Draft {
   if (troubles.test(reading.mask))

@@ -4,7 +4,7 @@ import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { answerRecall } from "./answer.ts";
 import { Period } from "./period.ts";
-import { readRecall } from "./read.ts";
+import { asksTrouble, readRecall } from "./read.ts";
 
 /** What a batch is asked for its usual of, by the note's field. */
 export const measures = [
@@ -54,10 +54,7 @@ export const recall = tool<RecallInputs>({
   inputs,
   cues: cues(
     // "were there any problems with them": what was noted
-    [
-      4,
-      "^(?:(?:and|so|ok|were|was|are|there|did|i|have|any|anything|what|the) )*(?:problems?|troubles?|issues?|faults?)(?: (?:with|about) (?:them|it|those|that|these)(?: one| batch| ones)?)(?: [?])?$",
-    ],
+    [4, asksTrouble],
     [
       8,
       "(?:what|which) (?:score|rating|mark|marks)\\S* (?:did|have) i (?:give|given|gave)? ?(?:the |my )?(?:{taste}|them|it|that)",

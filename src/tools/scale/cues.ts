@@ -106,6 +106,11 @@ export const scaleCues = cues(
     "(?:weigh|weights?|work|give|list|set) .*(?:all|everything|lot|out|amounts?|weights?) .*again .*{weight} (?:of )?{ingredient=whites}",
     "(?:weigh|work|list|set) (?:it|that|everything|them) (?:all )?out .*{weight} (?:of )?{ingredient=whites}",
   ],
+  // "the fastest way to separate 6 eggs": how it is done, and no size
+  [
+    -16,
+    "(?:ways? to|trick to|how (?:to|do|should|can|would) ?(?:i|you|we)?) (?:separate|separating|crack|peel)",
+  ],
   // "mint smbc but only 200 g butter, amounts"
   [
     16,
