@@ -325,7 +325,7 @@ export const units: readonly UnitRow[] = [
     unit: "°",
     dim: "temperature",
     per: 1,
-    words: ["°", "º", "degrees", "degree", "deg", "degs"],
+    words: ["°", "degrees", "degree", "deg", "degs"],
     source: "scale not said",
   },
   {

@@ -27,7 +27,9 @@ export type Parsed = { ok: true; value: Arguments } | { ok: false; message: stri
 export function parseArguments(argv: readonly string[]): Parsed {
   const { options, words } = apart(argv);
   try {
-    const { values } = parseArgs({ args: options, options: forParser });
+    // a question alone needs no parser, which costs more than a question
+    const values: Readonly<Record<string, unknown>> =
+      options.length === 0 ? {} : parseArgs({ args: options, options: forParser }).values;
     const { home, completion } = values as { home?: string; completion?: string };
     if (home === "") return { ok: false, message: "--home needs a folder behind it." };
     const shell = shells.find((each) => each === completion);

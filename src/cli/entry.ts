@@ -11,7 +11,7 @@ export const tables = (): [cues: string, phrases: string] => [cueTable(tools), p
 
 type Written = readonly (string | undefined)[];
 
-function takeUp([cues, phrases]: Written): void {
+export function takeUp([cues, phrases]: Written): void {
   if (!cues || !phrases) return;
   primeCues(tools, cues);
   primePhrases(phrases);
@@ -36,16 +36,4 @@ const outside = (argv: readonly string[], parts: Parts, version: string): Outsid
   parts,
 });
 
-/**
- * Runs what most questions run, so that the code cache made at build holds it compiled. One question is enough: taking
- * up a cache costs by its size, more than compiling what a question of another kind needs besides.
- * @param home a folder for a record that is thrown away
- */
-export async function warm(parts: Parts, written: Written, home: string): Promise<void> {
-  takeUp(written);
-  const quiet = {
-    ...outside(["--home", home, "230 g buttercream, how much flavor?"], parts, ""),
-    write: () => {},
-  };
-  await main(quiet);
-}
+export * from "./warm.ts";

@@ -40,7 +40,7 @@ describe("how likely", () => {
   });
   it("all words behind one together are at most certain", () => {
     let sum = 0;
-    for (const word of heardWords().keys()) sum += Math.exp(likely("how", word, undefined));
+    for (const word of heardWords()) sum += Math.exp(likely("how", word, undefined));
     expect(sum).toBeLessThanOrEqual(1.05);
   });
 });

@@ -2,6 +2,7 @@ import "./terminal.ts";
 import { render } from "ink";
 import { Chat } from "./chat.tsx";
 import { readFirst, undoFirst } from "./first-frame.ts";
+import { laidOut } from "./layout-engine.ts";
 import type { ChatOptions } from "./options.ts";
 
 export type { ChatOptions } from "./options.ts";
@@ -25,6 +26,7 @@ export async function openChat(options: ChatOptions): Promise<void> {
   try {
     const opened = options.opened ?? (await readFirst(options));
     const env = options.env ?? process.env;
+    await laidOut;
     const chat = <Chat options={options} opened={opened} env={env} onStart={onStart} />;
     if (opened.cursorRow !== undefined) stdout.write(undoFirst(opened.cursorRow));
     // Ctrl-C is a key like the others here; it leaves by the same door as "bye".

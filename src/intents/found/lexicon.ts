@@ -229,7 +229,7 @@ export function unitIndex(): Map<string, { words: string[]; unit: string; risky:
       ...row.words.map((w) => [w, false] as const),
       ...(row.risky ?? []).map((w) => [w, true] as const),
     ]) {
-      const words = /^[a-z]+$/.test(word) ? [word] : tokenise(normalise(word)).map((token) => token.text);
+      const words = /^[a-z ]+$/.test(word) ? word.split(" ") : tokenise(word).map(({ text }) => text);
       const first = words[0] ?? "";
       const list = index.get(first);
       if (list) list.push({ words, unit: row.unit, risky });

@@ -9,42 +9,49 @@ const meant = (kept: number) => 2 ** (kept / step);
 /** Beside a word that says nothing of its neighbours, a neighbour is as likely as anywhere: weighed like so many times heard. */
 const doubt = 8;
 
-let words: ReadonlyMap<string, number> | undefined;
-let lines: ReadonlyMap<string, string> | undefined;
-const pairs = new Map<string, ReadonlyMap<string, number>>();
-const none: ReadonlyMap<string, number> = new Map();
+/** Of each word the counts beside it, looked up in the text as it is kept: few of them are ever asked for. */
+const behind = new Map<string, string>();
 
-const counted = (line: string): ReadonlyMap<string, number> => {
-  const list = line.split(" ");
-  const counts = new Map<string, number>();
-  for (let at = 0; at + 1 < list.length; at += 2) counts.set(list[at] ?? "", meant(Number(list[at + 1])));
-  return counts;
-};
-
-/** Every word heard, with how often. */
-export const heardWords = (): ReadonlyMap<string, number> => (words ??= counted(heard.words));
-
-function behind(word: string): ReadonlyMap<string, number> {
-  const known = pairs.get(word);
-  if (known) return known;
-  lines ??= new Map(
-    heard.pairs.split("\n").map((line): [string, string] => {
-      const [first = "", rest = ""] = line.split("\t");
-      return [first, rest];
-    }),
-  );
-  const line = lines.get(word);
-  if (line === undefined) return none;
-  const found = counted(line);
-  pairs.set(word, found);
-  return found;
+/** How often a word was counted in a list: " how 50 much 48 ". */
+function countIn(list: string, word: string): number {
+  const at = list.indexOf(` ${word} `);
+  if (at < 0) return 0;
+  const from = at + word.length + 2;
+  return meant(Number(list.slice(from, list.indexOf(" ", from))));
 }
 
-const often = (word: string) => heardWords().get(word) ?? 0;
+function listBehind(word: string): string {
+  const known = behind.get(word);
+  if (known !== undefined) return known;
+  const at = heard.pairs.indexOf(`\n${word}\t`);
+  // of what isn't known there is no end: only what was heard is remembered
+  if (at < 0) return "";
+  const from = at + word.length + 2;
+  const list = ` ${heard.pairs.slice(from, heard.pairs.indexOf("\n", from))} `;
+  behind.set(word, list);
+  return list;
+}
+
+let all: string | undefined;
+const wordList = () => (all ??= ` ${heard.words} `);
+
+/** Every word heard. */
+export const heardWords = (): string[] => heard.words.split(" ").filter((_, at) => at % 2 === 0);
+
+const counts = new Map<string, number>();
+/** How often a word was heard; 0 where it was too seldom to be kept. */
+export function often(word: string): number {
+  const known = counts.get(word);
+  if (known !== undefined) return known;
+  const count = countIn(wordList(), word);
+  if (count > 0) counts.set(word, count);
+  return count;
+}
+
 const share = (word: string) => (often(word) + 0.5) / (heard.total + 2000);
 
 /** How often a word was heard right behind another; 0 where it was too seldom to be kept. */
-export const heardPair = (word: string, next: string): number => behind(word).get(next) ?? 0;
+export const heardPair = (word: string, next: string): number => countIn(listBehind(word), next);
 
 const follows = (word: string, next: string) =>
   (heardPair(word, next) + doubt * share(next)) / (often(word) + doubt);

@@ -18,7 +18,7 @@ import { strangers } from "../../../data/words/strangers.ts";
 import { units } from "../../../data/words/units.ts";
 import type { Lexicon } from "../found/lexicon.ts";
 import { formsOf } from "./forms.ts";
-import { heardWords } from "./heard.ts";
+import { often as heardOften, heardWords } from "./heard.ts";
 
 export interface Vocabulary {
   /** Right as it stands, or a form of a word that is: "tasted", "timers". */
@@ -76,7 +76,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
   // "thans" is no form of "than", "grmas" none of a misspelt unit
   const stiff = once(() => new Set([...functionWords, ...twoLetters]));
   const inflects = (word: string) => !stiff().has(word) && !unitWords().has(word) && listed(word);
-  const isHeard = (word: string) => (heardWords().get(word) ?? 0) >= least;
+  const isHeard = (word: string) => heardOften(word) >= least;
   // "tims tray": whose it is
   const leaves = (word: string) =>
     [word, word.replace(/s$/, "")].some((each) => leftAlone.includes(` ${each} `));
@@ -115,15 +115,14 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     (word.length > 2 || !unitWords().has(word)) &&
     !isSlip(word) &&
     (listed(word) || leaves(word) || formsOf(word).some(inflects));
-  const heard = once(() => [...heardWords().keys()].filter((word) => isHeard(word) && isTarget(word)));
+  const heard = once(() => heardWords().filter((word) => isHeard(word) && isTarget(word)));
   const things = (word: string): string[] =>
     (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>
       words.length === 1 ? [id, taste] : [],
     );
   return {
     knows,
-    rare: (word) =>
-      isPlain(word) && (heardWords().get(word) ?? 0) < often && !small.has(word) && !own().has(word),
+    rare: (word) => isPlain(word) && heardOften(word) < often && !small.has(word) && !own().has(word),
     plain: (word) => isPlain(word) && !small.has(word),
     leaves,
     names: (word) => things(word).length > 0,

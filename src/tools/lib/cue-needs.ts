@@ -4,18 +4,30 @@ import { alternatives, closing } from "./cue-groups.ts";
 
 /**
  * What a sentence has to contain for the pattern to have a chance: for each part of the pattern a list, one of which
- * must be there, as the beginning of a word, of a facet or of its value. Parts that may be missing, that say anything
- * goes or that stand inside a word ask for nothing.
+ * must be there, as the beginning of a word, of a facet or of its value, or as a whole word where a space stands behind
+ * it. Parts that may be missing, that say anything goes or that stand inside a word ask for nothing.
  */
-export const needed = (pattern: string): string[][] => needs(pattern, true);
+export const needed = (pattern: string): string[][] => {
+  const whole = pattern.trimEnd();
+  const any = anyOf(alternatives(whole), { begins: true, ends: true });
+  return alternatives(whole).length > 1
+    ? any.length > 0
+      ? [any]
+      : []
+    : needs(whole, { begins: true, ends: true });
+};
 
-/** @param open whether the pattern stands where a word begins */
-function needs(pattern: string, open: boolean): string[][] {
-  if (alternatives(pattern).length > 1) return [];
+/** Whether a word begins where a piece of a pattern begins, and one ends where it ends. */
+interface Edges {
+  begins: boolean;
+  ends: boolean;
+}
+
+function needs(pattern: string, { begins: open, ends }: Edges): string[][] {
   const all: string[][] = [];
   let begins = open;
   for (let i = 0; i < pattern.length; ) {
-    const part = partAt(pattern, i, begins);
+    const part = partAt(pattern, i, { begins, ends });
     counted.lastIndex = part.next;
     const times = counted.exec(pattern)?.[0] ?? "";
     const loose = times !== "";
@@ -43,7 +55,7 @@ interface Part {
 }
 
 /** The part of a pattern that starts at `i`: a facet, a group, a word, or a sign that needs nothing. */
-function partAt(pattern: string, i: number, open: boolean): Part {
+function partAt(pattern: string, i: number, { begins: open, ends }: Edges): Part {
   const letter = pattern[i] ?? "";
   if (letter === "\\") return { next: i + 2, begins: false };
   if (letter === "{" && /[a-z]/.test(pattern[i + 1] ?? "")) {
@@ -53,7 +65,8 @@ function partAt(pattern: string, i: number, open: boolean): Part {
   if (letter === "(") {
     const end = closing(pattern, i);
     const body = pattern.slice(i + 1, end);
-    return { needs: groupNeeds(body, open), next: end + 1, begins: spaced(body) };
+    const edges = { begins: open, ends: wordEnds(pattern, end + 1, ends) };
+    return { needs: groupNeeds(body, edges), next: end + 1, begins: spaced(body) };
   }
   letters.lastIndex = i;
   const word = letters.exec(pattern)?.[0];
@@ -61,17 +74,31 @@ function partAt(pattern: string, i: number, open: boolean): Part {
   // of "outs?" only "out" is sure
   const sure = /[?*]/.test(pattern[i + word.length] ?? "") ? word.slice(0, -1) : word;
   const next = i + word.length + (sure === word ? 0 : 1);
-  return { needs: open && sure.length > 1 ? [sure] : [], next, begins: false };
+  const whole = sure === word && wordEnds(pattern, next, ends) ? `${word} ` : sure;
+  return { needs: open && whole.length > 1 ? [whole] : [], next, begins: false };
+}
+
+/** A space stands at `i` of the pattern, or nothing more: also behind a group that begins with a space and may be missing. */
+function wordEnds(pattern: string, i: number, ends: boolean): boolean {
+  if (i >= pattern.length) return ends;
+  if (" $".includes(pattern[i] ?? "")) return true;
+  if (!pattern.startsWith("(?: ", i)) return false;
+  const end = closing(pattern, i);
+  if (!alternatives(pattern.slice(i + 3, end)).every((each) => each.startsWith(" "))) return false;
+  return !/[?*]/.test(pattern[end + 1] ?? "") || wordEnds(pattern, end + 2, ends);
 }
 
 const letters = /[a-z_]+/y;
 
 const spaced = (body: string) => alternatives(body).every((each) => each.endsWith(" "));
 
-function groupNeeds(body: string, open: boolean): string[] {
-  if (/^\?[!=<]/.test(body)) return [];
-  const each = alternatives(body.replace(/^\?:/, "")).map((alternative) => rarest(needs(alternative, open)));
-  return each.some((any) => any.length === 0) ? [] : each.flat();
+const groupNeeds = (body: string, edges: Edges): string[] =>
+  /^\?[!=<]/.test(body) ? [] : anyOf(alternatives(body.replace(/^\?:/, "")), edges);
+
+/** One of these has to be there for one of the alternatives to fit. */
+function anyOf(of: readonly string[], edges: Edges): string[] {
+  const each = of.map((alternative) => rarest(needs(alternative, edges)));
+  return each.some((any) => any.length === 0) ? [] : [...new Set(each.flat())];
 }
 
 /** Of several lists the one that is seldom there by chance: long words are, and one short one spoils a list. */

@@ -40,7 +40,7 @@ export function cueTable(tools: readonly Cued[]): string {
   const lists = [...ids.values()].map((id) => (when[id] ?? []).join(" "));
   return [
     tools.map(({ cues }) => cues.length).join(" "),
-    [...ids.keys()].join(" "),
+    [...ids.keys()].join(","),
     [always.join(" "), ...lists].join(","),
     ...lines,
   ].join("\n");
@@ -61,14 +61,16 @@ interface Row extends Hit {
   tool: number;
   /** Of each of these lists one word has to be there. */
   needs: number[][];
-  way: Walk | RegExp;
+  /** As it is written, until it is looked at. */
+  written: string;
+  way?: Walk | RegExp;
 }
 
 /** @param table as `cueTable` wrote it */
 export function hitsIn(table: string): Hits {
   const [counts = "", words = "", lists = "", ...lines] = table.split("\n");
-  const idOf = new Map(words.split(" ").map((word, id) => [word, id]));
-  const longest = Math.max(...words.split(" ").map((word) => word.length));
+  const idOf = new Map(words.split(",").map((word, id) => [word, id]));
+  const longest = Math.max(...words.split(",").map((word) => word.length));
   const written = lists.split(",");
   const when: number[][] = [];
   const placesOf = (list: number) => {
@@ -91,7 +93,8 @@ export function hitsIn(table: string): Hits {
     for (const place of [...places].sort((a, b) => a - b)) {
       const row = rowOf(place);
       if (!row.needs.every((any) => any.some((id) => there.has(id)))) continue;
-      if (row.way instanceof RegExp ? row.way.test(mask) : walks(row.way, tokens)) hits[row.tool]?.push(row);
+      const way = wayOf(row);
+      if (way instanceof RegExp ? way.test(mask) : walks(way, tokens)) hits[row.tool]?.push(row);
     }
     return hits;
   };
@@ -102,14 +105,17 @@ export function hitsIn(table: string): Hits {
   };
 }
 
-/** The words of the table that something in the mask begins with. */
+/** The words of the table that something in the mask begins with, and those that it is. */
 function idsIn(mask: string, idOf: ReadonlyMap<string, number>, longest: number): Set<number> {
   const there = new Set<number>();
-  for (const piece of new Set(mask.split(/[ <,>]/)))
+  for (const piece of new Set(mask.split(/[ <,>]/))) {
+    const whole = idOf.get(`${piece} `);
+    if (whole !== undefined) there.add(whole);
     for (let end = Math.min(piece.length, longest); end > 1; end--) {
       const id = idOf.get(piece.slice(0, end));
       if (id !== undefined) there.add(id);
     }
+  }
   return there;
 }
 
@@ -125,14 +131,21 @@ function endsOf(counts: readonly number[]): number[] {
 }
 
 function readRow(line: string, tool: number, at: number): Row {
-  const [weight, needs = "", way = ""] = line.split("\t");
+  const [weight, needs = "", written = ""] = line.split("\t");
   return {
     tool,
     at,
     weight: Number(weight),
     needs: needs === "" ? [] : needs.split(" ").map((any) => any.split("|").map(Number)),
-    way: way.startsWith(marks[0]) ? (JSON.parse(unpacked(way)) as Walk) : sign(way),
+    written,
   };
+}
+
+function wayOf(row: Row): Walk | RegExp {
+  row.way ??= row.written.startsWith(marks[0])
+    ? (JSON.parse(unpacked(row.written)) as Walk)
+    : sign(row.written);
+  return row.way;
 }
 
 /**

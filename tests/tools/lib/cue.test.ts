@@ -53,16 +53,19 @@ describe("patterns over a mask", () => {
 
 describe("the shortcut", () => {
   test("asks for what a pattern can't do without, and for nothing that may be missing", () => {
-    expect(needed("how much {dose}")).toEqual([["how"], ["much"], ["dose"]]);
-    expect(needed("(?:how|what) many")).toEqual([["how", "what"], ["many"]]);
+    expect(needed("how much {dose}")).toEqual([["how "], ["much "], ["dose"]]);
+    expect(needed("(?:how|what) many")).toEqual([["how ", "what "], ["many "]]);
     expect(needed("(?:please )?{base=ganache}")).toEqual([["base=ganache"]]);
     expect(needed("flavou?r")).toEqual([["flavo"]]);
-    expect(needed("one|two")).toEqual([]);
+    expect(needed("one|two")).toEqual([["one ", "two "]]);
+    expect(needed("one|\\d")).toEqual([]);
+    expect(needed("whip(?:ped)? it|whip\\S*")).toEqual([["whip"]]);
+    expect(needed("how(?: much)? do(?: i|ing)")).toEqual([["how "], ["do"]]);
     expect(needed("(?:un)?done")).toEqual([]);
-    expect(needed("^(?:\\S+ ){0,3}please note")).toEqual([["please"], ["note"]]);
-    expect(needed("\\d{2,3} grams")).toEqual([["grams"]]);
+    expect(needed("^(?:\\S+ ){0,3}please note")).toEqual([["please "], ["note "]]);
+    expect(needed("\\d{2,3} grams")).toEqual([["grams "]]);
     expect(needed("(?:the )?{base} pasteuri[sz]ed")).toEqual([["base"], ["pasteuri"]]);
-    expect(needed("(?:my |the )*oven (?:is|was) hot")).toEqual([["oven"], ["is", "was"], ["hot"]]);
+    expect(needed("(?:my |the )*oven (?:is|was) hot")).toEqual([["oven "], ["is ", "was "], ["hot "]]);
   });
 
   test("never changes what any cue of any calculator matches", () => {

@@ -1,0 +1,1 @@
+export function wordsOf(source: string, flags?: string): string[] | undefined;

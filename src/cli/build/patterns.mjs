@@ -1,0 +1,84 @@
+// Regular expressions cost most at a start: reading and compiling one takes longer than a short sentence is worth. In
+// the built program each waits until it is asked, and compiles only for a text that holds a word it can't do without.
+import { rmSync } from "node:fs";
+import { join, relative } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { wordsOf } from "./pattern-words.mjs";
+
+/** Shorter ones cost less than waiting. */
+const shortest = 20;
+
+const ours = /[\\/](?:src|data)[\\/].*\.tsx?$/;
+const beside = (name) => JSON.stringify(fileURLToPath(new URL(name, import.meta.url)));
+
+/**
+ * A rolldown plugin: the regular expressions of src and data become `waiting(...)`.
+ * @param heard those that are put together, by their place; one that isn't there waits for no word
+ */
+export const waitingPatterns = (root, heard) =>
+  patternsAs(
+    root,
+    (place, call, regex) => {
+      const { pattern, flags } = regex ?? heard.get(place) ?? {};
+      const words = (pattern && wordsOf(pattern, flags)) ?? [];
+      return `waiting(${JSON.stringify(words.join("|"))}, () => ${call})`;
+    },
+    beside("waiting.mjs"),
+  );
+
+const listeningPatterns = (root) =>
+  patternsAs(
+    root,
+    (place, call) => `waiting("", () => ${call}, ${JSON.stringify(place)})`,
+    beside("listening.mjs"),
+  );
+
+/**
+ * The regular expressions that are there once the program is read, by their place: it is bundled and read to see them.
+ * @param bundle writes a bundle of the program with a plugin to a file
+ */
+export async function hearPatterns(root, bundle) {
+  const file = join(root, "node_modules", `.patterns-${process.pid}.cjs`);
+  await bundle(listeningPatterns(root), file);
+  await import(pathToFileURL(file));
+  rmSync(file);
+  return globalThis.patternsHeard;
+}
+
+function patternsAs(root, instead, file) {
+  return {
+    name: "patterns",
+    transform(text, id) {
+      if (!ours.test(id)) return undefined;
+      const found = patternsIn(this.parse(text, { lang: id.endsWith("x") ? "tsx" : "ts" }));
+      if (found.length === 0) return undefined;
+      let out = text;
+      for (const [at, { start, end, regex }] of [...found.entries()].reverse()) {
+        const call = instead(`${relative(root, id)}:${at}`, text.slice(start, end), regex);
+        out = `${out.slice(0, start)}(waiting${at} ??= ${call})${out.slice(end)}`;
+      }
+      const names = found.map((_, at) => `waiting${at}`);
+      return `import { waiting } from ${file};\nvar ${names.join(", ")};\n${out}`;
+    },
+  };
+}
+
+/** Literals, and what a file puts together once, as a parsed file has them. One with "g" or "y" can't wait: it remembers. */
+export function patternsIn(program) {
+  const found = [];
+  const visit = (node, once) => {
+    if (Array.isArray(node)) for (const each of node) visit(each, once);
+    else if (node && typeof node === "object") {
+      const isPut = node.type === "NewExpression" && node.callee.name === "RegExp" && once;
+      if (node.type === "Literal" && node.regex) {
+        if (node.regex.pattern.length >= shortest && waits(node.regex.flags)) found.push(node);
+      } else if (isPut && waits(node.arguments[1]?.value ?? ""))
+        found.push({ start: node.start, end: node.end });
+      else for (const key in node) visit(node[key], once && !/^(?:Arrow)?Function/.test(node.type));
+    }
+  };
+  visit(program, true);
+  return found.sort((a, b) => a.start - b.start);
+}
+
+const waits = (flags) => !/[gydv]/.test(flags);

@@ -1,0 +1,1 @@
+export function waiting(words: string, make: () => RegExp): RegExp;

@@ -1,0 +1,148 @@
+/**
+ * In the built program a regular expression is asked only of a text that holds one of the words it can't do without.
+ * That must never change what it finds.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import fc from "fast-check";
+import { rolldown } from "rolldown";
+import { parseAst } from "rolldown/parseAst";
+import { describe, expect, it } from "vitest";
+import { wordsOf } from "../../../src/cli/build/pattern-words.mjs";
+import { hearPatterns, patternsIn } from "../../../src/cli/build/patterns.mjs";
+import { waiting } from "../../../src/cli/build/waiting.mjs";
+import { questions } from "../../../src/intents/converse.ts";
+import { understanding } from "../../../src/intents/understanding.ts";
+import { tools } from "../../../src/tools/registry.ts";
+import { filesIn, textOf } from "../../guards/sources.ts";
+import { root } from "../../support/built.ts";
+
+describe("the words that a pattern can't do without", () => {
+  it.each([
+    ["box|boxes of", ["box"]],
+    ["(?:how|what) many", ["how many", "what many"]],
+    ["(?:please )?note", ["note"]],
+    ["flavou?r", ["flavour", "flavor"]],
+    ["(?:ca|ba)[kt]e", ["cake", "cate", "bake", "bate"]],
+    ["\\b(?:in|into) \\S+ bowls?$", [" bowl"]],
+    ["^(?:so )*twice", ["twice"]],
+    ["(?:twice|double)+ it", ["twice", "double"]],
+    ["(?=.*butter)\\d+", ["butter"]],
+    ["(?<!no )sugar", ["sugar"]],
+  ])("%s", (source, words) => expect(wordsOf(source)?.sort()).toEqual([...words].sort()));
+
+  it.each(["\\d+", "(?:butter)?", "(?:butter|\\d+)", "[a-z]+n?g?", "a|b", "(?!butter)\\S+"])(
+    "%s: none that is sure",
+    (source) => expect(wordsOf(source)).toBeUndefined(),
+  );
+
+  it("aren't looked for where letters may be large or small", () =>
+    expect(wordsOf("butter", "i")).toBeUndefined());
+});
+
+/** Every pattern of the sources: as it is written, and as it is put together when the program is read. */
+async function everyPattern(): Promise<RegExp[]> {
+  const code = [...filesIn("src", /\.tsx?$/), ...filesIn("data", /\.ts$/)];
+  const written = code
+    .filter((path) => !path.endsWith(".d.ts"))
+    .flatMap((path) => patternsIn(parseAst(textOf(path), { lang: path.endsWith("x") ? "tsx" : "ts" })))
+    .flatMap(({ regex }) => (regex ? [regex] : []));
+  const heard = await hearPatterns(root, async (plugin, file) => {
+    const build = await rolldown({
+      input: join(root, "src/cli/entry.ts"),
+      platform: "node",
+      cwd: root,
+      logLevel: "silent",
+      plugins: [plugin],
+    });
+    await build.write({ file, format: "cjs", codeSplitting: false });
+  });
+  const all = new Map(
+    [...written, ...heard.values()].map((each) => [`/${each.pattern}/${each.flags}`, each]),
+  );
+  return [...all.values()].map(({ pattern, flags }) => new RegExp(pattern, flags));
+}
+
+const learned = join(root, "tests/questions/learned");
+const said = [
+  ...tools.flatMap((tool) => [...tool.examples, ...tool.elsewhere]).map(({ say }) => say),
+  ...readdirSync(learned)
+    .flatMap((name) => readFileSync(join(learned, name), "utf8").split("\n").filter(Boolean))
+    .flatMap((line) => (JSON.parse(line) as { turns: { say: string }[] }).turns.map(({ say }) => say))
+    .filter((_, at) => at % 12 === 0),
+];
+const all = understanding(tools);
+const texts = [
+  ...new Set(
+    said.flatMap((say) => [
+      say,
+      say.toLowerCase(),
+      ...questions(say, all).flatMap(({ text, mask }) => [text, mask]),
+    ]),
+  ),
+];
+
+describe("every pattern of the program", async () => {
+  const patterns = await everyPattern();
+  const sure = patterns.flatMap((pattern) => {
+    const words = wordsOf(pattern.source, pattern.flags);
+    return words ? [{ pattern, words }] : [];
+  });
+
+  it("most have such words", () => {
+    expect(patterns.length).toBeGreaterThan(1000);
+    expect(sure.length / patterns.length).toBeGreaterThan(0.6);
+  });
+
+  it("matches no text of bakers that lacks them", () => {
+    const missed = sure.flatMap(({ pattern, words }) =>
+      texts
+        .filter((text) => pattern.test(text) && !words.some((word) => text.includes(word)))
+        .map((text) => `${pattern}: ${text}`),
+    );
+    expect(missed).toEqual([]);
+  });
+
+  it("matches no text made for it that lacks them", () => {
+    let made = 0;
+    for (const { pattern, words } of sure) {
+      let texts: fc.Arbitrary<string>;
+      try {
+        texts = fc.stringMatching(pattern);
+      } catch {
+        // what looks ahead can't be made up
+        continue;
+      }
+      made += 1;
+      for (const text of fc.sample(texts, { numRuns: 5, seed: 7 }))
+        if (pattern.test(text))
+          expect(
+            words.some((word) => text.includes(word)),
+            `${pattern}: ${text}`,
+          ).toBe(true);
+    }
+    expect(made).toBeGreaterThan(300);
+  });
+});
+
+it("waiting, it does what it does at once", () => {
+  const pieces = ["two", "bowls", "of", "butter", "230_g<weight>", " ", ","];
+  fc.assert(
+    fc.property(
+      fc.array(fc.constantFrom(...pieces), { maxLength: 12 }),
+      fc.constantFrom(/(two|some) bowls/, /butter(?: of)? (\S+)/, /,\s*two/, /\bof\b/),
+      (words, pattern) => {
+        const text = words.join(" ");
+        const late = () => waiting(wordsOf(pattern.source)?.join("|") ?? "", () => pattern);
+        expect(late().test(text)).toBe(pattern.test(text));
+        expect(late().exec(text)).toEqual(pattern.exec(text));
+        expect(text.match(late())).toEqual(text.match(pattern));
+        expect(text.search(late())).toBe(text.search(pattern));
+        expect(text.replace(late(), "<$1>")).toBe(text.replace(pattern, "<$1>"));
+        expect(text.split(late())).toEqual(text.split(pattern));
+        expect(text.split(late(), 1)).toEqual(text.split(pattern, 1));
+        expect(late().source).toBe(pattern.source);
+      },
+    ),
+  );
+});
