@@ -11,6 +11,8 @@ const doubt = 8;
 
 /** Of each word the counts beside it, looked up in the text as it is kept: few of them are ever asked for. */
 const behind = new Map<string, string>();
+/** So many words are remembered. */
+const most = 3000;
 
 /** How often a word was counted in a list: " how 50 much 48 ". */
 function countIn(list: string, word: string): number {
@@ -24,10 +26,10 @@ function listBehind(word: string): string {
   const known = behind.get(word);
   if (known !== undefined) return known;
   const at = heard.pairs.indexOf(`\n${word}\t`);
-  // of what isn't known there is no end: only what was heard is remembered
-  if (at < 0) return "";
   const from = at + word.length + 2;
-  const list = ` ${heard.pairs.slice(from, heard.pairs.indexOf("\n", from))} `;
+  const list = at < 0 ? "" : ` ${heard.pairs.slice(from, heard.pairs.indexOf("\n", from))} `;
+  // of what was never heard there is no end
+  if (behind.size > most) behind.clear();
   behind.set(word, list);
   return list;
 }
@@ -44,7 +46,8 @@ export function often(word: string): number {
   const known = counts.get(word);
   if (known !== undefined) return known;
   const count = countIn(wordList(), word);
-  if (count > 0) counts.set(word, count);
+  if (counts.size > most) counts.clear();
+  counts.set(word, count);
   return count;
 }
 

@@ -84,25 +84,71 @@ export function hitsIn(table: string): Hits {
     rows[place] ??= readRow(lines[place] ?? "", tool, place - (ends[tool - 1] ?? 0));
     return rows[place];
   };
-  const found = (mask: string) => {
-    const there = idsIn(mask, idOf, longest);
-    const places = new Set(placesOf(0));
-    for (const id of there) for (const place of placesOf(id + 1)) places.add(place);
-    const tokens = tokensOf(mask);
+  const there = marks(words.split(",").length);
+  const looked = marks(lines.length);
+  const found = (mask: string): Hit[][] => {
     const hits: Hit[][] = ends.map(() => []);
-    for (const place of [...places].sort((a, b) => a - b)) {
+    const tokens = tokensOf(mask);
+    there.clear();
+    looked.clear();
+    const ids = idsIn(mask, idOf, longest);
+    for (const id of ids) there.add(id);
+    const look = (place: number) => {
+      if (!looked.add(place)) return;
       const row = rowOf(place);
-      if (!row.needs.every((any) => any.some((id) => there.has(id)))) continue;
+      if (!hasAll(row.needs, there)) return;
       const way = wayOf(row);
       if (way instanceof RegExp ? way.test(mask) : walks(way, tokens)) hits[row.tool]?.push(row);
-    }
+    };
+    for (const place of placesOf(0)) look(place);
+    for (const id of ids) for (const place of placesOf(id + 1)) look(place);
+    for (const each of hits) if (each.length > 1) each.sort((a, b) => a.at - b.at);
     return hits;
   };
-  let last: { mask: string; hits: Hit[][] } | undefined;
+  const last = new Map<string, Hit[][]>();
   return (mask) => {
-    if (last?.mask !== mask) last = { mask, hits: found(mask) };
-    return last.hits;
+    const known = last.get(mask);
+    if (known) return known;
+    if (last.size >= kept) last.clear();
+    const hits = found(mask);
+    last.set(mask, hits);
+    return hits;
   };
+}
+
+/** So many masks are remembered: one turn asks again and again for its pieces. */
+const kept = 100;
+
+/** Which numbers were added since it was cleared, for many rounds over the same few numbers. */
+function marks(size: number) {
+  const rounds = new Uint32Array(size);
+  let round = 0;
+  return {
+    clear() {
+      round += 1;
+    },
+    /** @returns whether it is new */
+    add(at: number): boolean {
+      if (rounds[at] === round) return false;
+      rounds[at] = round;
+      return true;
+    },
+    has: (at: number) => rounds[at] === round,
+  };
+}
+
+/** Of each of these lists one is there. */
+function hasAll(needs: readonly (readonly number[])[], there: { has(at: number): boolean }): boolean {
+  for (const any of needs) {
+    let has = false;
+    for (const id of any)
+      if (there.has(id)) {
+        has = true;
+        break;
+      }
+    if (!has) return false;
+  }
+  return true;
 }
 
 /** The words of the table that something in the mask begins with, and those that it is. */
@@ -142,7 +188,7 @@ function readRow(line: string, tool: number, at: number): Row {
 }
 
 function wayOf(row: Row): Walk | RegExp {
-  row.way ??= row.written.startsWith(marks[0])
+  row.way ??= row.written.startsWith(signs[0])
     ? (JSON.parse(unpacked(row.written)) as Walk)
     : sign(row.written);
   return row.way;
@@ -153,10 +199,10 @@ function wayOf(row: Row): Walk | RegExp {
  * table is read whole while hardly a line of it is looked at.
  */
 const common = ['{"row":', '{"f":"', '{"any":[[', '"loose":1', '"many":1', '"is":['] as const;
-const marks = ["\u0001", "\u0002", "\u0003", "\u0004", "\u0005", "\u0006"] as const;
+const signs = ["\u0001", "\u0002", "\u0003", "\u0004", "\u0005", "\u0006"] as const;
 
 const packed = (walk: string): string =>
-  common.reduce((text, each, at) => text.replaceAll(each, marks[at] ?? each), walk);
+  common.reduce((text, each, at) => text.replaceAll(each, signs[at] ?? each), walk);
 
 const unpacked = (text: string): string =>
-  marks.reduce((walk, mark, at) => walk.replaceAll(mark, common[at] ?? mark), text);
+  signs.reduce((walk, mark, at) => walk.replaceAll(mark, common[at] ?? mark), text);
