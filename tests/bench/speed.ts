@@ -48,8 +48,12 @@ function ran(command: string, args: readonly string[], input = ""): number {
   return took;
 }
 
-/** Until the chat has drawn its first frame: it then asks the terminal to tell pasted text from typed. */
-const firstFrame = (): Promise<number> =>
+/** What the first frame says, and what asks the terminal to tell pasted text from typed: from then on keys are taken. */
+const shown = "Ask as you would say it";
+const takesKeys = "\u001b[?2004h";
+
+/** Until the chat has written this. */
+const untilChat = (writes: string) => (): Promise<number> =>
   new Promise((resolve, reject) => {
     const start = performance.now();
     const screen = spawn(process.execPath, [program], {
@@ -65,7 +69,7 @@ const firstFrame = (): Promise<number> =>
     let written = "";
     screen.onData((data) => {
       written += data;
-      if (!Number.isNaN(took) || !written.includes("\u001b[?2004h")) return;
+      if (!Number.isNaN(took) || !written.includes(writes)) return;
       took = performance.now() - start;
       screen.kill();
     });
@@ -109,7 +113,8 @@ const whole: [string, () => number | Promise<number>][] = [
   ...(calculator ? [[calculator.name, calculator.run] as [string, () => number]] : []),
   ["one question", () => ran(process.execPath, [program, question])],
   ["--version", () => ran(process.execPath, [program, "--version"])],
-  ["first frame of the chat", firstFrame],
+  ["first frame of the chat", untilChat(shown)],
+  ["the chat takes keys", untilChat(takesKeys)],
 ];
 const took = new Map<string, number[]>(whole.map(([name]) => [name, []]));
 // once unmeasured, so that files are in memory
