@@ -51,6 +51,9 @@ will with within without would your excellent difference different remember chan
 /** Slips in words too short for edit distance. */
 export const shortSlips: Readonly<Record<string, string>> = {
   n: "and",
+  kk: "ok",
+  mkay: "ok",
+  okie: "ok",
   ad: "add",
   pwdr: "powder",
   pwdrs: "powders",

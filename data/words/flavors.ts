@@ -65,6 +65,7 @@ export const tastes: readonly TasteRow[] = [
   plain("anise", "aniseed", "star anise"),
   plain("licorice", "liquorice"),
   plain("saffron", "kesar"),
+  plain("poppy seed", "poppyseed", "poppy seeds", "poppyseeds"),
   plain("kewra"),
   plain("nutmeg"),
   plain("clove"),

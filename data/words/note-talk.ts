@@ -10,7 +10,7 @@ do had have i we it they them made make baked bake note log record show me today
 yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full
 test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays
 mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get
-gave rate rated find search look pull bring about again also yet so far nice pretty
+gave rate rated find search look pull bring about again also yet so far nice pretty quick
 `);
 
 /** They ask about notes; any other word of a plain question has to stand in the note. */
@@ -51,7 +51,7 @@ const book = "(?:diary|journal\\S*|logbook|notebook|entry|log|record|notes?)";
 
 /** Who wants it written, before the order: "i want to make a note". */
 const wishes =
-  "(?:(?:hey|hi|okay|also|then|now|just|please|(?:i|we) (?:want|wanted|need|have|ought) to|i (?:should|must|wanna)|(?:id|i would|wed) like to|let me|lets|i) )*";
+  "(?:(?:hey|hi|okay|also|then|now|just|please|(?:(?:i|we|still|really) )?(?:want|wanted|need|needed|have|got|ought|meant|going) to|(?:i |we )?(?:should|must|wanna|gotta|gonna|better|can)|time to|(?:id|i would|wed) like to|let me|lets|i) )*";
 
 /** "a note", "one more quick note". */
 const aNote = "(?:(?:a|an|another|one|one more|quick|little|short|small|new) )*note(?! timer)";
@@ -65,7 +65,24 @@ export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|l
 
 /** How one is made of all that was said before: "keep that as a note", "write it down". */
 export const noteClosers =
-  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:put|save|add|write|get|stick|pop|bung|enter|file|note|record|jot|log) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?))(?: (?:for me|for us|too|as well|thanks|thank you|cheers|now|then|ok))*";
+  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:write|type) (?:that|this|it|them|all that|all this)(?: all)? up|get (?:that|this|it|them) (?:all )?(?:written|noted|logged|recorded|jotted|typed)(?: (?:down|up))?|(?:put|save|add|write|get|stick|pop|bung|enter|file|note|record|jot|log) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?))(?: (?:for me|for us|too|as well|thanks|thank you|cheers|now|then|ok))*";
+
+/** A batch that is told, and the order at its end that has no word of notes: "..., eight out of ten, save that please". */
+export const savesTold =
+  "(?:save|keep|remember|store|log|record|file|note|jot|write) (?:that|this|it)(?: (?:one|batch|down|up|away))?(?: (?:please|pls|for me|for later|thanks|thank you|ta|cheers|too|will you|would you))*(?: [.!])*$";
+
+/** A batch that is told in the past tense, with how it came out or what it was of, and kept by the order at its end. */
+export const toldAndSaved = `^(?!.*(?:^| )(?:how|what|whats|which|why|when|where|who|recipe|formula|timer|costs?|prices?|sells?|sold|\\?)(?: |$))(?!.*<(?:percent|money)>)(?!.*<weight>.*<weight>)(?:\\S+ ){0,60}(?:made|did|baked|piped|finished)(?:<\\S*)? (?:\\S+ ){0,60}(?:\\S*<[^>]*(?:taste=|symptom=|count=(?:batches|macarons|trays))\\S*|out of \\S+) (?:\\S+ ){0,60}${savesTold}`;
+
+/** "before i forget: did 30 vanilla, a couple cracked, 8/10": told in haste, with how it came out, and nothing asked. */
+export const toldInHaste =
+  "^(?!.*(?:^| )(?:how|what|whats|which|why|when|where|timer|alarm|remind|set|\\?)(?: |$))(?:\\S+ ){0,4}(?:before|in case) i forget(?: (?:it|this|again))? (?:[:,;-] )?(?:\\S+ ){0,60}(?:made|did|baked|piped|batch|were|was|had|got|came)(?:<\\S*)? (?:\\S+ ){0,60}(?:\\S*<[^>]*symptom=\\S*|\\S*<number,fraction>|\\S*<number> out of \\S+)";
+
+const itsNote =
+  "(?:it|that|this|there|them|those|the (?:end|bottom)(?: of (?:it|that))?|(?:that|this|the same|the last|the latest|my last|the|my) (?:\\S+ )?(?:one|note|entry|batch\\S*|ones))";
+
+/** More of a note by what it is put on to, with the words behind a colon: "tack this onto it: no cracks". */
+export const ontoNote = `(?:tack|stick\\S*|pop|add|append|put|write|scribble|throw|include|attach|bung|chuck|jot|slip) (?:(?:this|that|these|the following|something|one more thing|one thing|one more|another thing|a line|a bit|a word|more)(?: bit| too| down)? )?(?:onto|on to|on|to|into|in|under|at the (?:end|bottom) of|in with) ${itsNote}(?: (?:too|as well|please|pls))*`;
 
 /** More of the note that was just made: "also put in there that the tops were dark", "mention in that one that". */
 export const intoNote =

@@ -48,6 +48,8 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         "help (?:me )?(?:with|on|for|about|using) (?:the |my |a |some )?\\S+(?: \\S+)?$",
         "(?:what|wat) (?:all |else |exactly |kinds? of things |sorts? of things |sort of stuff )?(?:can|could|do) (?:you|u|i|this|it|we) (?:actually |really |even )?(?:do|help|ask|answer|offer|know|calculate|work out|handle)(?: me)?(?: with| for me| about| here| in here)?(?: you)?(?: for)?" +
           end,
+        // "what can you help me out with", "what u help with"
+        `(?:what|wat|wot|wots|whats) (?:all |else |exactly |stuff |things |kinds? of things |sorts? of things |sort of stuff )?(?:can |could |do |does |will |would |is |are )?(?:you|u|this|it|the app|this thing)(?: actually| really| even| able to| here to| gonna)? (?:help|helping|be helpful)(?: (?:me|us|out|people))* (?:with|for|about)${end}`,
         "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
         "what (?:can|could|do) i ask(?: you)?(?: about| for)?$",
         "what (?:are|is) (?:you|this|it) (?:good )?for",

@@ -67,6 +67,8 @@ export function askedFor({ mask, unknown }: Reading): Asked | undefined {
     // "squeezed in 9 g": what was done, and no ingredient
     (start?.includes("<") ? start : undefined);
   if (!token) return stranger(mask);
+  // "parts for 450 g of buttercream": what it is made of, and no bowls
+  if (/^parts<count=bowls>$/.test(token)) return undefined;
   // "how much shells mix": what they are piped from
   if (
     /count=/.test(token) &&

@@ -12,7 +12,7 @@ import { saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|pardon(?: me)?|excuse me|forgive me|rather|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
+  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|pardon(?: me)?|excuse me|forgive me|rather|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|theyll|itll|thatll|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
@@ -30,7 +30,9 @@ const isElided = (reading: Reading, { last, turn }: State): boolean =>
  * declined than guessed at.
  */
 export function strange(reading: Reading, points: number): boolean {
-  const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each));
+  // "the dog got the dark, so milk": what became of it, and what is used in its place
+  const mask = petAteIt.test(reading.mask) ? reading.mask.replace(pet, "") : reading.mask;
+  const words = mask.split(" ").filter((each) => /^[a-z]/.test(each));
   // "a recipe for pea soup": a word for a loose ganache, where one is spoken of
   const foreign = words.some((each) => strangers.has(each.replace(/<(?!.*=).*$/, "")));
   // a fault that the trade has a name for is told, whatever else was going on
@@ -44,6 +46,10 @@ export function strange(reading: Reading, points: number): boolean {
   const lost = reading.unknown.length + reading.mended.length;
   return reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2 && reading.amounts.length === 0;
 }
+
+const pet = /(?:^| )(?:dogs?|cats?|puppy|kitten|pets?)(?= )/g;
+const petAteIt =
+  /(?:^| )(?:dog|cat|puppy|kitten|pet)s? (?:(?:has|have|just|only) )*(?:ate|eaten|got|had|nicked|stole|pinched|scoffed|licked|finished) (?:(?:all|of|up|the|my|our|that) )*\S*<[^>]*(?:ingredient|chocolate)=[^>]*>(?: \S+){0,3} (?:(?:,|so|then|its|use|using|with|make it|got to be|has to be) )+(?:the )?\S*<[^>]*(?:ingredient|chocolate|color)=[^>]*>(?: (?:then|instead|now|it is|please|will do|this time))*(?: [.?])?$/;
 
 const sendsIt =
   /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b(?! (?:take|turn|check|start|stop|get|put|buy|flip|pipe|bake|call)\b)|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;

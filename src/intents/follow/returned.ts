@@ -86,8 +86,12 @@ const putInAfter: Way<Said, Topic> = ({ reading: { text, things, amounts }, stat
 };
 
 /** "double the first lot", "three trays of the first size": of what this calculator was asked first. */
-const firstLot: Way<Said, Topic> = ({ reading: { text }, state: { last, past = [] } }) => {
-  if (!/\bthe first (?:lot|batch|size|amount)\b/.test(text) || !last) return undefined;
+const firstLot: Way<Said, Topic> = ({ reading: { text, amounts }, state: { last, past = [] } }) => {
+  const isFirst =
+    /\bthe first (?:lot|batch|size|amount)\b/.test(text) ||
+    // "no, triple the first bowl", behind one that was doubled
+    (/\bthe first (?:bowl|one|mix|weight)\b/.test(text) && amounts.some((each) => each.unit === "times"));
+  if (!isFirst || !last) return undefined;
   const own = past.filter(({ tool }) => tool === last.tool);
   return own.length > 1 ? own[0] : undefined;
 };

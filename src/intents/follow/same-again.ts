@@ -1,5 +1,6 @@
 /** The question before, asked once more: as it was, in another unit, for both, or for what stands in its answer. */
 import type { Reading } from "../../tools/contract/index.ts";
+import { isUntilDone, isWhichDay } from "../../tools/lib/asked-again.ts";
 import { sameIngredient } from "../../tools/lib/lines.ts";
 import { weighing } from "../../tools/lib/ounces.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
@@ -51,6 +52,18 @@ const onOtherScale: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const ofEach = whole("how (?:much|many)(?: grams| g)? (?:of|for|in|is)? ?each(?: one| part| bowl| half)?");
+
+/** "are they done maturing", asked of the timer once more. */
+const leftAgain: AgainWay = ({ reading, last }) =>
+  last.tool === "timer" && last.inputs.do === "left" && isUntilDone(reading, String(last.inputs.name ?? ""))
+    ? { because: "asks how long is left, once more" }
+    : undefined;
+
+/** "and what day was that", of a note that was found: its day stands in the answer. */
+const dayOfNote: AgainWay = ({ reading, last }) =>
+  last.tool === "recall" && isWhichDay(reading.mask)
+    ? { because: "asks for the day, which the same answer says" }
+    : undefined;
 
 /** "how much of each", behind what was shared out. */
 const eachPart: AgainWay = ({ reading, last }) =>
@@ -198,6 +211,8 @@ const ways: readonly AgainWay[] = [
   warmthOfMending,
   onOtherScale,
   eachPart,
+  dayOfNote,
+  leftAgain,
   restOfSplit,
   heatOfEggs,
   bowlsTogether,

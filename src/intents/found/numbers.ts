@@ -63,11 +63,11 @@ function readDigits(tokens: readonly Token[], i: number): NumberRead {
   const mixed = fractionAt(tokens, i + 1);
   if (mixed && mixed[0] < mixed[1] && Number.isInteger(value) && tokens[i + 1]?.gap)
     return { value: value + mixed[0] / mixed[1], next: i + 4 };
-  const withAnd = word(tokens[i + 1]) === "and" ? (fractionAt(tokens, i + 2) ? i + 2 : -1) : -1;
-  if (withAnd > 0) {
-    const [up, down] = fractionAt(tokens, withAnd) ?? [0, 1];
-    return { value: value + up / down, next: withAnd + 3 };
-  }
+  const behindAnd = word(tokens[i + 1]) === "and" ? fractionAt(tokens, i + 2) : undefined;
+  // "15% of 230 and 3/4 of 260", "5% of 640 and 640 / 16": another sum
+  const isOwn = word(tokens[i + 5]) === "of" && tokens[i + 6]?.kind === "number";
+  if (behindAnd && behindAnd[0] < behindAnd[1] && !isOwn)
+    return { value: value + behindAnd[0] / behindAnd[1], next: i + 5 };
   const half = andPart(tokens, i + 1);
   if (half) return { value: value + half.value, next: half.next };
   const magnitude = magnitudes[word(tokens[i + 1]) ?? ""];
@@ -101,6 +101,8 @@ function andPart(tokens: readonly Token[], i: number): { value: number; next: nu
   if (word(tokens[i]) !== "and" && word(tokens[i]) !== "n") return undefined;
   const at = word(tokens[i + 1]) === "a" || word(tokens[i + 1]) === "one" ? i + 2 : i + 1;
   const part = partWords[word(tokens[at]) ?? ""];
+  // "a third of 435 and half of 120": another sum
+  if (word(tokens[at + 1]) === "of" && tokens[at + 2]?.kind === "number") return undefined;
   if (part && at > i) return { value: 1 / part, next: at + 1 };
   const times = smallNumbers[word(tokens[i + 1]) ?? ""];
   const of = partWords[word(tokens[i + 2]) ?? ""];

@@ -36,15 +36,22 @@ export function withSums(all: readonly Item[]): Item[] {
   return items.flatMap((item, place) => (place === added ? [] : place === at ? [whole] : [item]));
 }
 
-/** "ten more whites than that, 100", "found one more. 121 now": the stop before a sum that ends the turn. */
+/**
+ * "ten more whites than that, 100", "found one more. 121 now", "another two, that makes six": the stop before a sum that
+ * ends the turn.
+ */
 const closing = (items: readonly Item[]): number =>
-  items.findLastIndex(
-    (item, at) =>
-      item.is === "sign" &&
-      /^[,.]$/.test(item.text) &&
-      isAmount(items[at + 1]) &&
-      items.slice(at + 2).every((each) => ["now", "altogether", "total", "in", "all"].includes(wordOf(each))),
-  );
+  items.findLastIndex((item, stop) => {
+    if (item.is !== "sign" || !/^[,.]$/.test(item.text)) return false;
+    let at = stop + 1;
+    while (makes.has(wordOf(items[at]))) at += 1;
+    return (
+      isAmount(items[at]) &&
+      items.slice(at + 1).every((each) => ["now", "altogether", "total", "in", "all"].includes(wordOf(each)))
+    );
+  });
+
+const makes = new Set("that thats makes which making it".split(" "));
 
 /** "only 30 left so its 210 dark and 180 cream now": what there is after "so" stands alone. */
 function withoutOld(items: readonly Item[]): Item[] {

@@ -158,10 +158,18 @@ const isIdle = (part: Part, ear: Ear): boolean =>
   part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
   !part.some((item) => isSign(item, /^\?$/)) &&
   // what speaks of another matter changes nothing here
-  (part.some((item) => strangers.has(wordOf(item))) || !part.some((item) => changes.has(wordOf(item)))) &&
+  (part.some((item) => strangers.has(wordOf(item))) ||
+    isModest(part, ear) ||
+    !part.some((item) => changes.has(wordOf(item)))) &&
   !opens(part, ear) &&
-  !asksWithin(part) &&
+  (isModest(part, ear) || !asksWithin(part)) &&
   ear.claimed(part) === undefined;
+
+/** "my arithmetic isnt what it was", "ive forgotten how fractions work": what the baker can't do any more. */
+const isModest = (part: Part, ear: Ear): boolean =>
+  /(?:^| )(?:isnt|arent|not|wasnt) what (?:it|they|i) (?:was|were|used|once)(?: |$)|(?:^| )(?:forgot|forgotten|forget|no idea|never knew|cant remember|dont remember|dont know|never learned|never learnt) how (?:to do )?(?:my |the )?(?:fractions?|sums?|maths?|arithmetic|percentages?|percents?|division|times tables?|long division)(?: (?:work|works|go|goes))?$/.test(
+    ear.mask(part).replace(/(?: [,.;!-])+$/, ""),
+  );
 
 const asksWithin = (part: Part) =>
   part.some((item) =>

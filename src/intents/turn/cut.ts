@@ -8,12 +8,13 @@ import {
   forAllOfIt,
   givesOnly,
   howAlone,
+  isSum,
   isTail,
   opens,
   type Part,
   states,
 } from "./part.ts";
-import { asksOfSplit, hasBase, sharesBase, tellsFault } from "./related.ts";
+import { asksOfSplit, hasBase, sharesBase, tellsFault, tellsFaultBesideTimer } from "./related.ts";
 
 /** A part, and whether it asks something by itself. */
 export interface Cut {
@@ -41,6 +42,14 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
       /timer|alarm|<time>/.test(ear.mask(left))
     )
       continue;
+    // "what if i only do 30 macarons, how much filling is that": on what condition it is asked
+    if (
+      isSign(items[i]) &&
+      joint === 1 &&
+      supposes.test(`${ear.mask(left)} `) &&
+      asksSize.test(ear.mask(right))
+    )
+      continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
     // "i put 18 g in 310 g, how much plain do i add": one question
     if (putIn(left, ear) && asksForPlain(right, ear)) continue;
@@ -48,14 +57,22 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
+    const faulty = tellsFaultBesideTimer(left, right, ear);
     const complete =
       (!givesOnly(left) ||
         putIn(left, ear) ||
+        isSum(left, ear) ||
+        faulty ||
         /^(?:the |my )?\S*count=shells\S* (?:with|from|for|using) /.test(ear.mask(left))) &&
       !tellsWhatIsThere(left, ear) &&
-      (carriesAmount(left) || opens(left, ear) || !states(left, ear) || tellsFault(right, left, ear)) &&
+      (carriesAmount(left) ||
+        opens(left, ear) ||
+        !states(left, ear) ||
+        tellsFault(right, left, ear) ||
+        faulty) &&
       ear.claimed(left) !== undefined &&
       (spoken ||
+        faulty ||
         (isList(left, head, ear) && hasBase(left) && hasBase(head)) ||
         (differ(left, head, ear) && apart.includes(ear.claimed(head)?.name ?? "")));
     // "which was the better one, show me my best batch": what nobody claims goes with what is claimed behind it
@@ -75,6 +92,12 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
   const more = out.length === 0 && /^(?:also|and|plus) /.test(ear.mask(rest)) && forAllOfIt(rest, ear);
   return [...out, { part: rest, whole: out.length > 0 || more || asks(rest, ear) }];
 }
+
+const isSign = (item: Part[number] | undefined) => item?.is === "sign";
+const supposes =
+  /^(?:(?:and|so|but|ok|now|well) )*(?:what if|if|suppose|supposing|say) (?:i|we|its|it|there|theyre|they) /;
+const asksSize =
+  /^(?:(?:then|so) )?how (?:much|many) \S*<(?:base|count)=[^ ]*(?: (?:is|would|does|do|will|that|it|i|need|be|then|\?))*$/;
 
 /** "i've got 275 g of dark ganache on the side": no question in it, and nothing that was done to it. */
 const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>

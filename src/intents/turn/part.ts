@@ -104,6 +104,12 @@ export const givesOnly = (part: Part): boolean =>
       (item.is === "word" && giving.has(item.text)),
   );
 
+/** "5% of 640", "640 / 16": a sum from end to end, which is an order though it holds nothing but amounts. */
+export const isSum = (part: Part, ear: Ear): boolean =>
+  /^(?:(?:and|then|also|plus) )*(?:\S*<(?:percent|number,fraction)> of \S*<number>|\d\d+_\/_\d+<number,fraction>|\S*<number> (?:[*x+/-]|plus|minus) \S*<number>)(?: [?=])*$/.test(
+    ear.mask(part),
+  );
+
 export const states = (part: Part, ear: Ear): boolean => statement.test(`${ear.mask(part)} `);
 
 const statement =
@@ -112,7 +118,7 @@ const statement =
 /** A complete order without a question word: "house shells with 4 egg whites", "325 f in c". A statement is none. */
 export const orders = (part: Part, ear: Ear): boolean =>
   carriesAmount(part) &&
-  !givesOnly(part) &&
+  (!givesOnly(part) || isSum(part, ear)) &&
   !statement.test(`${ear.mask(part)} `) &&
   ear.claimed(part) !== undefined;
 

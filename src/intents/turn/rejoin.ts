@@ -18,7 +18,7 @@ import {
 } from "./belongs.ts";
 import type { Cut } from "./cut.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
-import { asksOfSplit, tellsFault } from "./related.ts";
+import { asksOfSplit, tellsFault, tellsFaultBesideTimer } from "./related.ts";
 
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
 const sticksTo =
@@ -54,6 +54,17 @@ const asksOfSums = (part: Part, ear: Ear): boolean =>
     ear.mask(part),
   );
 
+/** "the pear should make up 5 percent of the finished filling": a share of a bowl that is told behind it. */
+const tellsShare = (part: Part, ear: Ear): boolean =>
+  !asks(part, ear) &&
+  /<percent>/.test(ear.mask(part)) &&
+  !/<(?:weight|number)[,>]/.test(ear.mask(part)) &&
+  /(?:^| )(?:finished|final|total|whole|end)(?: |$)/.test(ear.mask(part)) &&
+  part.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
+const givesItsBowl = (part: Part, ear: Ear): boolean =>
+  /<weight> (?:of )?(?:[a-z]+ )?\S*<[^>]*base=/.test(ear.mask(part)) &&
+  !part.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
+
 const endsAsked = (part: Part): boolean => {
   const end = part.at(-1);
   return end?.is === "sign" && end.text === "?";
@@ -75,7 +86,10 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     if (
       waiting.length === 0 &&
       last &&
-      (isBareTail(part, ear) || givesBowl(last, part, ear) || asksOf(last, part))
+      (isBareTail(part, ear) ||
+        givesBowl(last, part, ear) ||
+        asksOf(last, part) ||
+        asksPartsOf(last, part, ear))
     ) {
       out[out.length - 1] = joined(last, part);
       continue;
@@ -88,6 +102,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
         (tellsStock(waiting, ear) && asksMixOf(part, ear))
       ) &&
       !asksOven(waiting, part, ear) &&
+      !(tellsShare(waiting, ear) && givesItsBowl(part, ear)) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !asksToMatch(part, ear) &&
       !(tellsBowl(waiting, ear) && asksFlavorOf(part, ear)) &&
@@ -103,7 +118,9 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       ear.claimed(part)?.name === "timer" &&
       opens(part, ear) &&
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
-    const isFault = waiting.length > 0 && whole && tellsFault(part, waiting, ear);
+    const isFault =
+      waiting.length > 0 &&
+      ((whole && tellsFault(part, waiting, ear)) || tellsFaultBesideTimer(waiting, part, ear));
     if (apart || isTimer || isFault || asksOfSplit(waiting, part, ear)) {
       out.push(waiting);
       waiting = [];
@@ -129,6 +146,19 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
+
+const asksParts =
+  /^(?:(?:so|and|ok) )*(?:what|whats|which) (?:are |is )?(?:all )?(?:the )?(?:amounts?|weights?|ingredients|quantities|proportions|breakdown)(?: (?:please|then|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what (?:do|should|must|shall|would|will) (?:i|we) (?:weigh|measure)(?: (?:out|up|then|now|please|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what goes (?:on the scales?|in(?:to)? (?:it|that))(?: \?)?$/;
+
+/** "make all of it milk chocolate ganache": of what was worked out before. */
+const makesOf =
+  /^(?:(?:so|and|ok|now|please|then) )*(?:make|do|have) (?:(?:all|the lot|half) (?:of )?)?(?:it|that|this|them)? ?(?:all )?(?:(?:an? |\S*<[^>]*chocolate=[^>]*> |[a-z]+ )){0,2}\S*<[^>]*base=(?:ganache|buttercream)[^>]*>$/;
+
+/** "give me 900 g of batter. what are the amounts?": of the mix that is ordered, and of nothing else. */
+const asksPartsOf = (before: Part, part: Part, ear: Ear): boolean =>
+  asksParts.test(ear.mask(part)) &&
+  (/<weight> (?:of )?(?:[a-z]+ )?\S*<[^>]*base=/.test(ear.mask(before)) || makesOf.test(ear.mask(before))) &&
+  !before.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
 
 /** "my smbc curdled when i added the butter. what do i do": about the fault that is told. */
 const asksOf = (before: Part, part: Part): boolean =>

@@ -1,6 +1,6 @@
 /** How two parts of a turn hang together: by their mix, by the bowl that is split, by a fault that is told. */
 import { asksForOne } from "./belongs.ts";
-import { carriesAmount, type Ear, type Part } from "./part.ts";
+import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
 
 export const hasBase = (part: Part) =>
   part.some((item) => item.is === "thing" && item.thing.base !== undefined);
@@ -29,6 +29,14 @@ const isShared = (part: Part) =>
   part.filter((item) => item.is === "amount").length > 1;
 const asksForColor =
   /^(?:(?:and|so) )*how much (?:of )?(?:the )?\S*dose=(?:gel|powder)\S*(?: do i need| goes| should go)? (?:for|in|into) (?:just |only )?(?:the |my )?(?:\S+_)?\S*<[^>]*color=[^>]*>(?: one| part| half| bit)?(?: \?)?$/;
+
+/** "my tops cracked again, also set a 25 min rest timer": a fault beside an order for the timers is asked about. */
+export const tellsFaultBesideTimer = (part: Part, order: Part, ear: Ear): boolean =>
+  part.some((item) => item.is === "thing" && item.thing.symptom) &&
+  !carriesAmount(part) &&
+  ear.claimed(order)?.name === "timer" &&
+  (opens(order, ear) || /(?:^| )(?:timers?|alarm|clock)(?: |$)/.test(ear.mask(order))) &&
+  ear.claimed(part)?.name === "trouble";
 
 /** "how much flavor for 180 g buttercream? also my ganache has split": a fault of another mix is a question too. */
 export const tellsFault = (before: Part, part: Part, ear: Ear): boolean =>

@@ -47,5 +47,8 @@ export function sharedHour(parts: Part[], ear: Ear): Part[] {
   const isCount = (part: Part) => part.some((item) => item.is === "thing" && item.thing.count === "macarons");
   const hour = first.find((item) => item.is === "when");
   if (parts.length < 2 || !hour || !isCount(first)) return parts;
+  // "plan 60 macarons for saturday 3pm, when do i start" asks for one plan
+  if (ear.claimed(first)?.name === "day")
+    return parts.filter((part, at) => at === 0 || !asksStart.test(ear.mask(part)));
   return parts.map((part, at) => (at > 0 && asksStart.test(ear.mask(part)) ? [...part, hour] : part));
 }

@@ -1,5 +1,11 @@
 /** Turns that are one thing from end to end: a note, a list of stock. Nothing in them is another question. */
-import { noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+import {
+  noteClosers,
+  noteOpeners,
+  ontoNote,
+  toldAndSaved,
+  toldInHaste,
+} from "../../../data/words/note-talk.ts";
 import { guarded } from "../found/guarded.ts";
 
 /** "made raspberry, 11 g flavor in 280 g buttercream. rating 9": a note in two sentences. */
@@ -10,10 +16,10 @@ const ratedBatch = guarded(
 
 /** A whole turn that is one note from here on: nothing in it is another question. */
 const noteStart = guarded(
-  "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack add read load import open pantry shopping for",
+  "note diary journal logbook notebook entry log record jot remember write type put save store keep recipe formula tack stick pop append scribble throw include attach bung chuck slip add read load import open pantry shopping for",
   () =>
     new RegExp(
-      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|(?:(?:heres|here is|this is|new) )?(?:(?:my|our|a|the) )?(?:(?:own|new) )?(?:recipe|formula)(?: of (?:mine|ours))?(?!.* (?:what|whats|how|which|scaled?|rest|for) ).* (?:call it|called|named|name of|under)|recipe (?!.* (?:what|how|but) )\\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
+      `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|${ontoNote} [:,;-]|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|(?:(?:heres|here is|this is|new) )?(?:(?:my|our|a|the) )?(?:(?:own|new) )?(?:recipe|formula)(?: of (?:mine|ours))?(?!.* (?:what|whats|how|which|scaled?|rest|for) ).* (?:call it|called|named|name of|under)|recipe (?!.* (?:what|how|but) )\\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
     ),
 );
 const orderInside =
@@ -55,12 +61,22 @@ const toldBatch = guarded(
     /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=(?!.*(?: what | why | how | which |\?)).*(?:<number.*(?:<symptom|<temperature|<time)|<symptom.*<time)/,
 );
 
+/** "did two trays of brown butter today full and shiny 8 out of 10 save that": told from end to end. */
+const savedBatch = guarded(
+  "save keep remember store log record file note jot write forget",
+  () => new RegExp(`${toldAndSaved}|${toldInHaste}`),
+);
+
 export type Whole = "note" | "one";
 
 /** "note": all of it, up to an order inside; "one": all of it. Undefined for any other turn. Pure. */
 export function wholeTurn(mask: string): Whole | undefined {
   if (noteStart.test(mask) || noteEnd.test(mask)) return "note";
-  return ratedBatch.test(mask) || toldBatch.test(mask) || pantryOrder.test(mask) || stockQuestion.test(mask)
+  return ratedBatch.test(mask) ||
+    savedBatch.test(mask) ||
+    toldBatch.test(mask) ||
+    pantryOrder.test(mask) ||
+    stockQuestion.test(mask)
     ? "one"
     : undefined;
 }

@@ -56,6 +56,11 @@ export const buttercream = tool<ButtercreamInputs>({
       5,
       "^(?:(?:the|and|ok|give me|what|whats) )*(?:weights?|amounts?|recipe|quantities|ingredients) for {weight} (?:of )?{base=buttercream}(?: (?:please|pls))?(?: [?])?$",
     ],
+    // "parts for 450 g smbc", "a breakdown of 600 g": what it is made of, with nothing behind it
+    [
+      9,
+      "^(?:(?:the|a|my|and|ok|so|first|please|give me|gimme|tell me|i need|need|want|what|whats|what are|are) )*(?:parts<count=bowls>|parts|portions|proportions|ratios?|weights?|amounts?|quantities|ingredients|breakdown|break down|make ?up|grams of everything|whites<ingredient=whites> (?:, |and )?sugar<\\S+ (?:, |and )*butter<\\S+) (?:for|of|in) (?:a |the |my )?{weight} (?:of )?(?:the |my )?{base=buttercream}(?: (?:please|pls))?(?: [?])?$",
+    ],
     [
       9,
       "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
@@ -81,7 +86,7 @@ export const buttercream = tool<ButtercreamInputs>({
     ],
     [
       4,
-      "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|quantities|parts|ingredients)",
+      "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|amts|quantities|parts|ingredients)",
       "{weight} .. {base=buttercream} .. (?:whats|what is|what goes|what do i put) in",
       "{remainder} .. {base=buttercream}",
       "{base=buttercream} .. {remainder}",

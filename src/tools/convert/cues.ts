@@ -32,11 +32,30 @@ const either = `(?:${weights}|${volumes})`;
 const weighs = `weighs?(?: in at)?(?: (?:in|about) ${weights})?`;
 const comesTo = "(?:comes?|come out|comes out) (?:to|at|as)";
 const anyKind = `(?:${notGrams}|{volume}|{length}|{temperature})`;
+/** What a weight of something does to spoons and cups. */
+const fills =
+  "(?:(?:be|fills?|makes?|gives?|takes?|takes? up|needs?|measures?|measures? out|equals?|yields?|amounts? to|comes? to|comes? out (?:at|as|to)|works? out (?:at|as|to)|adds? up to)(?: (?:up|out|to|in all|about|me|us))?)";
 /** "how much gram is it", "how many pounds would that be": which unit, and nothing else. */
 const isIt =
   "(?: (?:is|are|would|will|does|do|makes?|be|it|that|this|they|there|all|comes?|to|then|now|about|roughly))*";
 
+/** What leads up to a sum and what ends it: "what would ... be", "... is how much", "... comes to what". */
+const sumLead =
+  "(?:(?:and|so|ok|then|now|quick|quickly|um|hey|what|whats|how much|how many|is|are|does|do|did|would|will|calculate|work out|compute|tell me|give me|you|i|we|get|if|when|multiply|divide|add|take) )*";
+const sumEnd =
+  "(?: (?:is|are|be|makes?|give|gives|equals?|comes?|to|out|at|what|how|much|then|again|exactly|please|pls|now|[?=]))*$";
 export const convertCues = cues(
+  // nothing but a sum and what asks for it, "is what" behind it too
+  [
+    9,
+    `^${sumLead}${value} ${op} ${value}${sumEnd}`,
+    `^${sumLead}{factor} ${value}${sumEnd}`,
+    `^${sumLead}${value} minus_\\S*<number>${sumEnd}`,
+    `^${sumLead}${value} (?:divided|multiplied) by (?:${value}|{when})${sumEnd}`,
+    `^${sumLead}${value} off ${value}${sumEnd}`,
+    `^(?:(?:and|so|ok|then|now) )*(?:whats|what is|how much is|calculate|work out) ${value} by (?:${value}|{when})${sumEnd}`,
+    `^(?:(?:and|so|ok|then|now) )*${value} by ${value} (?:is|comes to|makes|equals) (?:what|how much)${sumEnd}`,
+  ],
   // its own question, whatever was flavored before
   [
     12,
@@ -54,7 +73,8 @@ export const convertCues = cues(
     `(?:how much|what|whats) (?:is |are |does )?{volume} ${something} (?:in|by) weight${end}`,
     `(?:how (?:much|heavy|many \\S+)|what) (?:do|does|would|will|is|are) (?:the |my )?${egg} (?:\\S+ )?(?:weighs?|come to)${end}`,
     `(?:how (?:much|many \\S+)|what|whats) (?:(?:does|do|would|will) )*{weight} ${something} ${comesTo} (?:in )?(?:${volumes}|${heavy})${end}`,
-    `how (?:many|much) ${volumes} (?:is|are|in|does|do) (?:the |my )?{weight} ${something}(?: (?:make|makes|be|come to))?${end}`,
+    `how (?:many|much) (?:level |heaped |heaping |rounded |flat |full |whole )?(?:measuring )?${volumes}(?: ,)? (?:(?:is|are|in|does|do|did|would|will|should|can|could|there|it|i|we|you|one|get|gets|out|of|from|to|with|for|about|exactly) )*(?:the |my |these |those )?{weight} ${something}(?: ${fills})?${end}`,
+    `{weight} ${something} (?:, )?(?:${fills}|is|are|in) how (?:many|much) (?:level )?${volumes}${end}`,
   ],
   [6, `^${opening}what (?:does|do|would|will) {volume} ${something} ${comesTo.replace("|as", "")}${end}`],
   // "1.5 lb butter, g", "250 g caster sugar, cups"
@@ -126,6 +146,11 @@ export const convertCues = cues(
     "(?:oven|mine|dial) .. {unit=°F|°C} .. (?:recipe|book|card) .. (?:{number}|{temperature})",
     "(?:recipe|book|card) .. (?:{number}|{temperature}) .. (?:oven|mine|dial) .. {unit=°F|°C}",
   ],
+  // "ovens stuck in f it says 310 whats that in c"
+  [
+    9,
+    "(?:ovens?|mine|dial|thermometers?|probe|display|thermostat) .. {unit=°F|°C} .. {number} .. {unit=°F|°C}(?: (?:please|pls|then|instead))*(?: [?])?$",
+  ],
   [-3, "gas (?:bill|price|cost|station|tank|cooker broke)"],
   [
     4,
@@ -187,6 +212,7 @@ export const convertCues = cues(
     `{weight} ${op} (?:{weight}|{number})${end}`,
     `(?:thats|that|it|this) (?:in|to|into) (?:${weights}|${volumes}|${heats}|${lengths})`,
     `(?:^|whats |what is |calculate |work out )\\d\\d+_?/_?\\d+<number,fraction>${end}`,
+    `^(?:and|then|also) \\d\\d+_/_\\d+<number,fraction>${end}`,
     `(?:whats|what is|calculate|work out) \\d+_?[-/]_?\\d+<number(?:,fraction)?>${end}`,
     `(?:{time}|{length}|{temperature}) (?:in|to|into) (?:${weights}|${volumes})`,
     `{weight} (?:in|to|into) (?:${lengths}|${heats}|${times})`,
@@ -234,6 +260,16 @@ export const convertGoesOn = cues(
   [
     8,
     `^${opening}(?:an |or |same |as much |the same |for )*of (?:the )?(?:{manner} )?{ingredient}(?: (?:too|then|please|pls|instead|and of {ingredient}))*(?: [?])?$`,
+  ],
+  // "powdered sugar, same cups", "cream, same spoons"
+  [
+    9,
+    `^${opening}(?:the )?(?:{manner} )?{ingredient} (?:, )?(?:the |also |and )*same (?:cups?|spoons?|spoonfuls?|cupfuls?|measures?|grams?|ounces?|{unit})(?: (?:please|pls|too|again|as well))*(?: [?])?$`,
+  ],
+  // "half of that, in ounces"
+  [
+    13,
+    `^${opening}(?:(?:whats|what is|how much is|make it|just|only|give me) )*\\S*<(?:factor|number,fraction)> (?:of )?(?:that|it|this)(?: ,)?(?: (?:in|as|into|to))? {unit}(?: (?:please|pls|then|instead))*(?: [?])?$`,
   ],
   // "fan?", "divide by 3"
   [

@@ -53,6 +53,14 @@ export function follow(before: Draft, order: Draft): Draft {
   return { ...kept, ...oven, ...order, ...(to && (order.to || fits) && to !== order.unit ? { to } : {}) };
 }
 
+/** "almond flour, same number of cups", "same cups": the unit is what was measured before, and none to turn into. */
+const measuresSame = (reading: Reading, before: Draft): boolean =>
+  targets(reading)[0] === before.unit &&
+  (/\b(?:same (?:number|amount|count|quantity)|(?:that|as|so) many|the same) (?:of )?\S+/.test(
+    reading.text,
+  ) ||
+    reading.things.some((each) => each.unit && /\bsame $/.test(reading.text.slice(0, each.at[0]))));
+
 /** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
 export function changed(before: Draft, reading: Reading): Draft {
   // "whats that in fahrenheit", behind an oven's heat: of the answer
@@ -84,11 +92,7 @@ export function changed(before: Draft, reading: Reading): Draft {
     targets(reading).length === 0
   )
     return {};
-  // "almond flour, same number of cups": the unit is what was measured before, and none to turn into
-  const isMeasure =
-    /\b(?:same (?:number|amount|count|quantity)|(?:that|as|so) many|the same) (?:of )?\S+/.test(
-      reading.text,
-    ) && targets(reading)[0] === before.unit;
+  const isMeasure = measuresSame(reading, before);
   const to = isMeasure ? undefined : targets(reading)[0];
   // "and twice that many tablespoons?"
   const times = reading.amounts.find((each) => each.unit === "times")?.value;

@@ -36,6 +36,29 @@ export function withHalves(reading: Reading): Amount[] {
   });
 }
 
+const listed = /^(?:,|and|or|&|\+|plus|, and|then)$/;
+
+/** "1 1/2 and 3/4 cups of flour", "1 cup and 1/2 cup of it": measures of one thing; "2 and a half cups" is one. */
+export function withSharedUnits(reading: Reading): Amount[] {
+  return withHalves(reading).reduceRight<Amount[]>((behind, amount) => {
+    const [next] = behind;
+    const isListed = next && listed.test(reading.text.slice(amount.at[1], next.at[0]).trim());
+    return [isListed ? sharing(amount, next) : amount, ...behind];
+  }, []);
+}
+
+/** The unit of the next measure and what that is of, where the one before it says neither. */
+function sharing(amount: Amount, next: Amount): Amount {
+  if (amount.of || !["volume", "weight"].includes(next.dim)) return amount;
+  const of = next.of ? { of: next.of } : {};
+  if (amount.dim === "volume" && next.dim === "volume") return { ...amount, ...of };
+  const isBare = amount.dim === "number" && amount.unit === "" && amount.value > 0;
+  // "1 and 3/4 cups" is one measure
+  if (!isBare || (Number.isInteger(amount.value) && next.value < 1)) return amount;
+  const { fraction: _fraction, ...rest } = amount;
+  return { ...rest, unit: next.unit, dim: next.dim, ...of } as Amount;
+}
+
 const isPart = (amount: Amount) =>
   amount.dim === "number" && amount.unit === "" && Boolean(amount.fraction) && amount.value < 1;
 const measures = (amount: Amount) => ["weight", "volume", "time", "length"].includes(amount.dim);

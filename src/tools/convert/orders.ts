@@ -4,8 +4,9 @@ import { isWhitesCount } from "../lib/find.ts";
 import { ovenWanted } from "../lib/oven.ts";
 import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
-import { withHalves } from "./halves.ts";
+import { withSharedUnits } from "./halves.ts";
 import { longerName, mannerIn, nameOf, unknownBehind } from "./named.ts";
+import { scalesOf } from "./which-scale.ts";
 
 type Draft = Partial<ConvertInputs>;
 
@@ -64,7 +65,7 @@ interface Group {
 
 /** Amounts and target units in the order said; a target serves the amounts before it, or those behind it. */
 function groupsIn(reading: Reading): Group[] {
-  const amounts = withHalves(reading)
+  const amounts = withSharedUnits(reading)
     .filter((amount) => convertible(amount) && !isToolAlone(amount, reading))
     .map((amount) => ({ at: amount.at[0], amount, unit: undefined }));
   const inside = (at: number) => amounts.some(({ amount }) => at >= amount.at[0] && at < amount.at[1]);
@@ -133,12 +134,14 @@ function bareOrders(reading: Reading, to: string[], oven: Draft["oven"]): Draft[
   const heat = to.find((unit) => unitRow(unit).dim === "temperature");
   if (bare.length !== 1 || (to.length === 0 && !oven)) return [];
   const amount = bare[0] as Amount;
+  const scales = heat && !oven ? scalesOf(reading, to.filter((unit) => unitRow(unit).dim === "temperature")) : undefined;
   return [
     {
       value: amount.value,
       ...(amount.high !== undefined ? { high: amount.high } : {}),
       ...(heat || oven ? { unit: "°" } : {}),
       ...(to[0] ? { to: to[0] } : {}),
+      ...scales,
       ...(oven ? { oven } : {}),
       ...(heat || oven ? {} : thingOf(reading, amount)),
     },

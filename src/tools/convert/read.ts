@@ -77,7 +77,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (orders.length > 0)
     return orders.map((order, at) => {
       const [first] = orders;
-      const bare = at > 0 && !order.to && !order.ingredient && !order.unknown && first?.ingredient;
+      const isSame = !order.to || (order.to === first?.to && order.unit === first?.unit);
+      const bare = at > 0 && isSame && !order.ingredient && !order.unknown && first?.ingredient;
       return bare && first ? follow(first, order) : order;
     });
   const to = targets(reading).at(-1);
@@ -154,16 +155,21 @@ function weighedOf(orders: Draft[], { text, mask }: Reading, { last, follows }: 
   });
 }
 
-/** "half that?", "double it", behind a conversion or a sum. */
-function shareOf({ mask, amounts }: Reading, before: Draft): Draft | undefined {
+/** "half that?", "double it", "a third of that, in ounces", behind a conversion or a sum. */
+function shareOf(reading: Reading, before: Draft): Draft | undefined {
+  const { mask, amounts } = reading;
   const [only, ...others] = amounts;
   const factor = only?.fraction || only?.unit === "times" ? only.value : undefined;
   if (factor === undefined || others.length > 0) return undefined;
   const said =
-    /^(?:(?:and|or|what about|whats|make it|ok|now|so|then|if i|i) )*\S*<(?:factor|number,fraction)> (?:of )?(?:that|it|this)(?: (?:amount|then|please|instead))?(?: \?)?$/;
+    /^(?:(?:no|nope|nah|sorry|wait|actually|oops|and|or|what about|how about|what|how much|whats|is|would|be|make it|ok|now|so|then|if i|i|just|only|but|give me) (?:, )?)*\S*<(?:factor|number,fraction)> (?:of )?(?:that|it|this)(?: (?:amount|then|please|instead|be))*(?:(?: ,)?(?: (?:in|as|into|to))? \S*<unit=[^>]*>)?(?: (?:then|please|pls|instead|be))*(?: \?)?$/;
   if (!said.test(mask)) return undefined;
-  if (before.sum !== undefined) return { ...before, sum: `(${before.sum}) * ${factor}` };
-  return before.value === undefined ? undefined : { ...before, value: before.value * factor };
+  const [to] = targets(reading);
+  if (before.sum !== undefined)
+    return to === undefined ? { ...before, sum: `(${before.sum}) * ${factor}` } : undefined;
+  return before.value === undefined
+    ? undefined
+    : { ...before, value: before.value * factor, ...(to === undefined ? {} : { to }) };
 }
 
 /** "divide by 3", "times 2", behind a conversion: what was turned, so many times. */

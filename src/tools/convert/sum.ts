@@ -11,7 +11,7 @@ export interface Sum {
 
 /** Words around a sum that are no part of it. */
 const talk = new Set(
-  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello".split(
+  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello when if you we be would will did at out".split(
     " ",
   ),
 );
@@ -30,14 +30,24 @@ const signs: Record<string, string> = {
   "^": "^",
 };
 
+/** "my head is mush, whats 17 times 24", "help me with a sum: 3/8 of 640": told before it, with nothing in it. */
+const toldFirst =
+  /^(?:(?:(?:is|are|to|like) [a-z']+<(?:dose|ingredient|symptom|base)=[^>]*>|[a-z']+(?:<[a-z_]+>)?) )+(?:[,:;-] )+(?=[^<>]*<(?:number|percent|factor|weight|volume|length|time)[,>])/;
+
+/** "45 off 300": what is taken off stands first. */
+function turnedRound(pieces: Piece[]): Piece[] {
+  const [off, sign, from] = pieces;
+  const isOff = pieces.length === 3 && off?.is === "value" && sign?.text === "off" && from?.is === "value";
+  return isOff ? [from, { text: "-", is: "sign" }, off] : pieces;
+}
+
 /** The sum that a sentence consists of, or undefined: anything else in it, and it isn't arithmetic. */
 export function sumOf(reading: Reading): Sum | undefined {
   // "24 divided by 4 how many boxes"
-  const mask = reading.mask.replace(
-    / (?:, )?(?:is |are |thats |makes )?how many \S+<count=[^>]*>(?: (?:is that|\?))*$/,
-    "",
-  );
-  const pieces = trimTalk(piecesOf({ ...reading, mask }));
+  const mask = reading.mask
+    .replace(/ (?:, )?(?:is |are |thats |makes )?how many \S+<count=[^>]*>(?: (?:is that|\?))*$/, "")
+    .replace(toldFirst, "");
+  const pieces = turnedRound(trimTalk(piecesOf({ ...reading, mask })));
   if (pieces.length === 0 || pieces.some((each) => each.is === "other" || each.is === "talk"))
     return undefined;
   if (!pieces.some((each) => each.is === "sign" || (each.is === "part" && /^\d+ \//.test(each.text))))
@@ -68,7 +78,11 @@ function piecesOf(reading: Reading): Piece[] {
 
 /** "divide 900 by 7", "add 45 to 260", "subtract 30 from 260": the order comes first, its sign stands between. */
 function fromOrder(token: string, before: readonly string[], at: number): Piece | undefined {
-  if (["divide", "multiply", "add"].includes(token) && at < 6) return { text: token, is: "talk" };
+  if (
+    ["divide", "multiply", "add"].includes(token) &&
+    (at < 6 || !before.some((word) => /<[^>]*>$/.test(word)))
+  )
+    return { text: token, is: "talk" };
   if (token === "subtract" || (token === "take" && at < 3)) return { text: "-", is: "sign" };
   const joint = before
     .map((word) => (Object.hasOwn(joints, word) ? joints[word] : undefined))
@@ -80,8 +94,8 @@ const joints: Record<string, Record<string, string>> = {
   divide: { by: "/" },
   multiply: { by: "*", with: "*" },
   add: { to: "+", and: "+" },
-  subtract: { from: "+" },
-  take: { from: "+" },
+  subtract: { from: "+", off: "+" },
+  take: { from: "+", off: "+" },
 };
 
 function fromWord(token: string, before: Piece | undefined): Piece {
@@ -94,6 +108,8 @@ function fromWord(token: string, before: Piece | undefined): Piece {
       : { text: token, is: "other" };
   if (token === "squared" || token === "cubed")
     return { text: token === "squared" ? "^ 2" : "^ 3", is: "sign" };
+  // "whats 8 by 35"
+  if (token === "by" && before?.is === "value") return { text: "*", is: "sign" };
   const sign = Object.hasOwn(signs, token) ? signs[token] : undefined;
   if (sign) return { text: sign, is: "sign" };
   if (token === "(") return { text: token, is: "open" };

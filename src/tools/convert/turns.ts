@@ -11,7 +11,7 @@ const turnWords = list(
   `weight amount volume quantity measure and or but what whats about how if its it is for with the a of in to as same
   now then instead not no sorry actually make that so ok oh only use try say please pls them they were was i mean meant
   by both tho though when once after being been would be says said mine should have again well also too just question
-  ? , . & number many`,
+  ? , . & number many spoon spoons spoonful spoonfuls cupful cupfuls`,
 );
 
 /** Words around how it was measured: "but i already sifted it", "its packed down". */

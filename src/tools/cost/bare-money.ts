@@ -45,6 +45,8 @@ const talksOfMoney = new RegExp(
     /^(?:(?:and|plus|add|also|the|with) )*(?:box|bag|ribbon|sticker|label)(?: (?:itself|alone|only|is|was|costs?))* \d+[.,]\d+(?: each| a box| per box)?$/,
     /\bhours?(?: of (?:my time|work))? (?:is|costs|counts as|is worth) \d/,
     /\bbox(?:es)? of \d+ (?:at|for) \d/,
+    /\b\d+[.,]\d+ (?:each|apiece|a piece|per piece|a macaron|per macaron)\b.*\bbox(?:es)? of /,
+    /\b(?:each|every|one)(?: macaron| one)? (?:is|comes to) \d+[.,]\d+.*\bbox(?:es)? of /,
   ]
     .map(({ source }) => source)
     .join("|"),

@@ -13,7 +13,7 @@ const many =
   "(?:box|boxes|batch|batches|dozens?|tower|towers|bag|bags|packs?|packets?|gifts?|set|sets|order)";
 /** "each costs 80 cents", "$2 apiece", "a macaron sells for £2". */
 const eachBefore =
-  /\b(?:each|every one|apiece)(?: (?:one|macaron|macarons))?(?: of them)?(?: only| just)? (?:costs?|sells?|goes|is|comes?|at|for)\b|\b(?:each|every|one|an?|single) (?:macaron|macarons|piece)\b/;
+  /\b(?:each|every one|apiece)(?: (?:one|macaron|macarons))?(?: of them)?(?: only| just)? (?:costs?|sells?|goes|is|comes?|at|for)\b|\b(?:each|every|one|an?|single) (?:macaron|macarons|piece)\b|^(?:just |only |if )?one (?:costs?|comes to)\b/;
 const eachBehind =
   /^ ?(?:each|ea|apiece|a piece|per piece|a pop|per one|(?:a|per|for (?:a|each|one)) (?:macarons?|macs?))\b/;
 const boxWord = new RegExp(`\\b${many}\\b`);
@@ -33,7 +33,8 @@ export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
       /^costs?$/.test(list[start + 1]?.text ?? "");
     const from = isLasts ? start + 1 : start;
     const to = clauseEnd(list, place, places[at + 1] ?? list.length);
-    const own = forOf(list.slice(from, place), list.slice(place + 1, to));
+    const said = forOf(list.slice(from, place), list.slice(place + 1, to));
+    const own = Object.keys(said).length === 0 ? (madeBefore(list, from) ?? said) : said;
     // "boxes at $18 and each one costs me $7.20": each of the boxes
     const left = list
       .slice(from, place)
@@ -47,6 +48,16 @@ export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
     found.push(ofBoxes ? { boxed: true } : own);
   }
   return found;
+}
+
+/** "24 macarons, cost 12": so many were made, said by itself before what they cost. */
+function madeBefore(list: readonly Piece[], from: number): For | undefined {
+  const [many, things, joint, verb] = list.slice(Math.max(0, from - 3), from + 1);
+  const amount = from === 3 ? many?.amount : undefined;
+  const isMade = amount?.of?.count === "macarons" && /^mac/.test(things?.text ?? "") && joint?.text === ",";
+  return isMade && Number.isInteger(amount?.value) && /^costs?$/.test(verb?.text ?? "")
+    ? { macarons: amount?.value as number }
+    : undefined;
 }
 
 function forOf(before: readonly Piece[], after: readonly Piece[]): For {
@@ -83,7 +94,9 @@ function numberOf(clause: readonly Piece[]): number | undefined {
 }
 
 const isJoint = (piece: Piece | undefined) =>
-  piece !== undefined && !piece.amount && /^(?:[,;:?!.]|and|but|plus|while|if|when)$/.test(piece.text);
+  piece !== undefined &&
+  !piece.amount &&
+  /^(?:[,;:?!.]|and|but|plus|while|if|when|what|whats)$/.test(piece.text);
 
 function clauseStart(list: readonly Piece[], place: number, last: number): number {
   for (let at = place - 1; at > last; at--) if (isJoint(list[at])) return at + 1;

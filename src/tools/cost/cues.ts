@@ -12,7 +12,16 @@ const asBill =
 const totalAsked =
   "(?:costs?|costing|expensive|pricey|dear|totals?|come to|comes to|came to|(?:set|sets|run|runs) me|altogether|all together|in all|how much|price|spen[dt]|pay|margin|charge|bill|worth|=)";
 
+/** "24 at 0.50 each, a box of six?": so much each, and how many are asked about. */
+const eachSaid =
+  "(?:each|apiece|a piece|per piece|a macaron|per macaron|per {count=macarons}|a {count=macarons})";
+
 export const costCues = cues(
+  [
+    9,
+    `^(?!.*(?:^| )(?:sell|sells|sold|selling|fill|filling|weigh|grams)(?: |$)).*(?:^| )(?:{money}|{number}) ${eachSaid} (?:(?:,|and|so|what|whats|how much|how about|what about|is|are|does|would|then|for|in|a|an|one|the|per|each) )*{count=boxes} of {number}(?: (?:is|be|cost|costs|then|come to|what|please|pls|{count=macarons}))*(?: [?])?$`,
+    "^(?:(?:and|so|ok|if|say) )*(?:each|every|one) (?:one |{count=macarons} )?(?:is|costs?|comes to) (?:me |about )*(?:{money}|{number}) (?:(?:,|and|so|what|whats|how much|how about|what about|is|are|does|would|then|for|in|a|an|one|the|per) )*{count=boxes} of {number}(?: (?:is|be|cost|costs|then|come to|what|please|pls|{count=macarons}))*(?: [?])?$",
+  ],
   // weights each with its price are a bill, whatever is made of them; alone it waits for what is asked of it
   [2.4, `${asBill}.*${priced} (?:[)] )?${joined}${priced}`],
   [

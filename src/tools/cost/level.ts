@@ -17,7 +17,9 @@ export interface Level {
  */
 export function levelled(inputs: CostInputs): Level | Outcome {
   const { macarons, boxed, part_of } = inputs;
-  if (part_of !== undefined && macarons !== undefined && part_of !== macarons)
+  // "24 cost 0.50 each, a box of 6?": what one costs is known, whatever there is of them
+  const ofAll = inputs.cost_for !== 1;
+  if (ofAll && part_of !== undefined && macarons !== undefined && part_of !== macarons)
     return ofPart(inputs, macarons, part_of, true);
   let { cost_for, price_for } = inputs;
   const single = cost_for === 1 ? "cost" : price_for === 1 ? "price" : undefined;

@@ -29,6 +29,17 @@ export function wholeOf(
   if (money.some(({ amount }) => forEachBox.test(reading.text.slice(amount.at[1])))) return undefined;
   const all =
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === "macarons")?.value ??
+    // "24 cost 0.50 each, a box of 6?"
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        !each.of &&
+        money.every((sum) => sum.amount !== each && sum.use !== "price") &&
+        /^ (?:of (?:them|these) )?(?:costs?(?: me)?|are|at|come to) \S*\d/.test(
+          reading.text.slice(each.at[1]),
+        ),
+    )?.value ??
     (money.length === 0 ? (before.part_of ?? before.macarons) : undefined);
   return all !== undefined && all > boxed ? all : undefined;
 }
@@ -55,7 +66,7 @@ export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft 
 
 /** What one box of them comes to. */
 const asksBoxOf =
-  /\b(?:price|charge|cost|costs|ask|sell)\b(?: \w+){0,3} (?:per|for (?:a|one|each)|a|one|each|of a) box of \d+|\b(?:what|whats|how much)(?: (?:is|are|does|do|would|will|for|it|that|in|of|the|price|cost|costs))* (?:a|one|each|per|the) box of \d+|(?:^|, |\band )(?:what |how much )?(?:per|for (?:each|one|every)) box of \d+/;
+  /\b(?:price|charge|cost|costs|ask|sell)\b(?: \w+){0,3} (?:per|for (?:a|one|each)|a|one|each|of a) box of \d+|\b(?:what|whats|how much)(?: (?:is|are|does|do|would|will|for|it|that|in|of|the|price|cost|costs))* (?:a|one|each|per|the) box of \d+|(?:^|, |\band )(?:what |how much )?(?:per|for (?:each|one|every)) box of \d+|(?:[,.;?] ?|\band |\bso )(?:(?:how about|what about|then|so|and|in|for|make|thats) )*(?:a |one |the |each |every )?box of \d+(?: (?:is|then|comes to|would be|please|pls))? ?\??$/;
 
 /** "2.50 a macaron" counts nothing. */
 const withoutSums = (reading: Reading, money: readonly Sum[]): Reading => ({

@@ -17,6 +17,8 @@ const asksPrice =
 export function shareSaid({ amounts, text }: Reading): Amount | undefined {
   return amounts.find((each) => {
     if (each.dim !== "number" || each.unit !== "" || each.fraction) return false;
+    // "a box of 6 margin?": what it holds
+    if (each.of?.count === "boxes" || /\bbox(?:es)? of $/.test(text.slice(0, each.at[0]))) return false;
     const [before, behind] = [text.slice(0, each.at[0]), text.slice(each.at[1])];
     if (isBehind.test(before)) return !/^ (?:each|apiece|a piece|a box|per box)\b/.test(behind);
     if (!isBefore.test(behind) || !leads.test(before)) return false;

@@ -1,6 +1,11 @@
 import { cues } from "../lib/cue.ts";
 
+/** "timers for each of those steps", "an alarm on every stage of it". */
+const timersOf = "(?:timers?|alarms?|bells?) (?:for|on|against|to|at|behind) (?:(?:all|each|every|one|of|the|those|these|them|my|whole|single|full|entire) )*";
+const timersEnd = "(?: (?:of (?:it|the (?:plan|day|schedule))|in (?:it|the plan)|please|pls|then|now|too|for me|as well))*(?: [?])?$";
+
 export const dayCues = cues(
+  [9, `${timersOf}(?:steps?|stages?)${timersEnd}`],
   [-9, "{time} .. timer", "timer .. {time}"],
   // "save it as" is a recipe's otherwise
   [
@@ -109,6 +114,12 @@ export const dayCues = cues(
 );
 
 export const dayGoesOn = cues(
+  // "could you set alarms for all of these", "timers for the lot", "now set the timers"
+  [
+    14,
+    `^(?!.*<(?:time|number)[,>]).*${timersOf}(?:steps?|stages?|plan|schedule|day|lot|it|that|this|these|those|them|everything|all|each|each one|every one|thing|{count=batches})${timersEnd}`,
+    "^(?:(?:ok|okay|so|and|now|then|please|can you|could you|great|right|good|perfect|,) )*(?:set|start|make|give me|put on|i want|id like|do) (?:me )?(?:all )?(?:the |my )?(?:timers|alarms)(?: (?:please|pls|then|now|too|for me|up|on))*(?: [?])?$",
+  ],
   // a start that is moved, or asked about, behind a plan
   [
     14,

@@ -14,7 +14,7 @@ const wanted =
 
 const ways: readonly Way<Reading, Draft>[] = [
   wanted("calendar", /calendar|(?:^| )ics(?: |$)|diary/),
-  wanted("timers", /timers?(?:<\S+)?(?: |$)/),
+  wanted("timers", /(?:timers?|alarms?)(?:<\S+)?(?: |$)/),
   wanted(
     "next",
     /^(?:(?:ok|okay|right|so|now|and|im|lets) )*(?:start|starting|begin|go|get going)(?: now| then)?$|(?:whats|what is|what comes|what do i do|and) next|(?:whats|what is) (?:the |my )?first (?:step|thing)|what (?:do i do|comes) first|(?:whats|what is) (?:still )?left to do|what do i still have to do/,

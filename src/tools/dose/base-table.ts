@@ -101,8 +101,24 @@ const whatLiesThere: BaseWay = (turn) => {
     : undefined;
 };
 
+const wholeLot =
+  /(?:^| )(?:the (?:whole |full |entire )?lot|(?:the )?whole (?:of it|thing|amount)|all of (?:it|that|them)|all (?:that|this)|everything|the (?:whole|entire) (?:batch|batches|\S*<count=batches>))(?: |$)/;
+
+/** "espresso powder for the whole lot", behind a filling and the batter beside it: no batter takes a flavor. */
+const besideBatter: BaseWay = (turn) => {
+  const { reading, memory, base } = turn;
+  const { mass, masses = {} } = memory.table;
+  if (mass?.thing !== "batter" || base !== undefined || isElsewhere(turn)) return undefined;
+  const colors = reading.things.some((each) => each.color || /color$/.test(each.dose ?? ""));
+  if (colors || !says(reading, wholeLot)) return undefined;
+  const [only, ...others] = Object.entries(masses).filter(
+    ([thing]) => thing !== "batter" && mixOf(thing) !== undefined,
+  );
+  return only && others.length === 0 ? { base_g: only[1] * shareSaid(turn), base: only[0] } : undefined;
+};
+
 /** "how much plain filling do i add", of a bowl that was named before. */
 const plainOfBefore: BaseWay = ({ base, before }) =>
   base === "filling" && before?.base && before.base_g !== undefined ? { base: before.base } : undefined;
 
-export const tableWays: readonly BaseWay[] = [withFlavor, laidAside, whatLiesThere, plainOfBefore];
+export const tableWays: readonly BaseWay[] = [withFlavor, laidAside, besideBatter, whatLiesThere, plainOfBefore];

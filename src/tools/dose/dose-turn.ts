@@ -120,6 +120,8 @@ function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
   if (!only || others.length > 0) return weights;
   // "my bottle of mint flavor is down to 9 g, how big a bowl": what is left of the flavor
   const left = only.thing ? undefined : reading.things.find(isFlavor);
+  // "only 8 g of it. what weight of buttercream will that season": the mix is asked for, so the flavor was weighed
+  if (left && left.at[0] < only.amount.at[0] && says(reading, howMuchBase)) return [{ ...only, thing: left }];
   if (
     left &&
     says(

@@ -32,7 +32,8 @@ export function flavorsAsked(reading: Reading): Thing[] {
   // "whites that are left from the curd", "the center is raspberry jam, how much lemon flavor for the ring"
   const isAside = (each: Thing) =>
     / not (?:the |an? )?$/.test(` ${reading.text.slice(0, each.at[0])}`) ||
-    /(?:left (?:over )?from|\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
+    // "i am nearly out of butterscotch flavoring": some of it is left
+    /(?:left (?:over )?from|(?<!\b(?:nearly|almost|practically|virtually|basically|running|run(?:ning)? almost|getting|about|soon) )\bout of|(?:center|centre|middle|ring) (?:is|will be|has)) (?:the |a |my |making )*$/.test(
       reading.text.slice(0, each.at[0]),
     );
   // "the gel's dried up, how much if i use powder color"

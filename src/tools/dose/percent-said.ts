@@ -30,7 +30,9 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     return before?.percent !== undefined && percent > 0 ? { percent } : {};
   }
   const finished =
-    /finished|final|altogether|of the (?:whole|total)|once mixed|in total/.test(reading.text) ||
+    /finished|final|altogether|of the (?:whole|total)|once mixed|in total|\bend (?:weight|result|filling|mix)\b|\bonce (?:it is|its|it's|its all|everything is) (?:in|mixed|added)\b/.test(
+      reading.text,
+    ) ||
     // the mask holds words mended, the text as typed
     /\bfinished\b/.test(reading.mask);
   const plainly = /of (?:the|my) (?:plain )?(?:base|filling|buttercream|ganache|mix)\b/.test(reading.text);

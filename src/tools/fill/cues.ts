@@ -148,6 +148,11 @@ export const fillGoesOn = cues(
 );
 
 export const fillAfter = {
+  // "ok now just the filling, for 20 of those"
+  shells: cues([
+    14,
+    `^${opening}(?:(?:now|and|then|so|just|only|also|do|tell me|what about|how about|how much|the|my) )*{base=filling} (?:, )?(?:(?:for|if|with|just|only|about) )+(?:the |those |these )?{number}(?: (?:of (?:them|those|these)|{count=macarons}|then|please|pls|instead))*(?: [?])?$`,
+  ]),
   buttercream: cues([
     14,
     "(?:(?:is|will|would) (?:it|that|this) (?:be )?)?(?:enough|plenty) (?:for|to fill) {number}",

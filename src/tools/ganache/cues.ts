@@ -1,6 +1,7 @@
 /** The signs of a ganache question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
 import { resizing } from "../lib/resizing.ts";
+import { insteadOfGone } from "./kind-gone.ts";
 
 /** "water activity", "a_w", "aw" as the mask has them. */
 const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
@@ -175,6 +176,7 @@ export const ganacheCues = cues(
 
 export const ganacheGoesOn = cues(
   resizing,
+  [14, ...insteadOfGone],
   // "and 40 g unsalted butter on top of that"
   [
     6,

@@ -2,6 +2,7 @@
 import type { Amount, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import type { GanacheInputs } from "./ganache.ts";
+import { isGone } from "./kind-gone.ts";
 
 /** Chocolates that the book has no ratio for. */
 export const otherKind =
@@ -43,11 +44,16 @@ const refusing =
   /\b(?:not|never|no longer|instead of|rather than|(?:was|is|are|were)nt|(?:was|is) no|no more|out of|none of|without)(?: the| a| any| really| actually| in fact| for)* $/;
 
 /** "it wasnt dark, it was milk": the kind that isn't meant. */
-function isRefusedKind({ text, things }: Reading, thing: Thing): boolean {
+function isRefusedKind(reading: Reading, thing: Thing): boolean {
+  const { text, things } = reading;
   const lead = text.slice(0, thing.at[0]);
   const names = (each: Thing) => each.chocolate ?? (each.color === "white" || each.ingredient === "milk");
   // "no dark, white it was"
-  return refusing.test(lead) || (/\bno $/.test(lead) && things.some((each) => each !== thing && names(each)));
+  return (
+    isGone(reading, thing) ||
+    refusing.test(lead) ||
+    (/\bno $/.test(lead) && things.some((each) => each !== thing && names(each)))
+  );
 }
 
 /** "another bowl, milk, too stiff": milk by itself between the signs of a ganache is its chocolate. */
@@ -66,6 +72,13 @@ export function kindOf(said: Reading): GanacheInputs["chocolate"] {
         !isRefusedKind(said, each),
     ),
   };
+  // "we have dark and milk, 300 g milk ganache": the one that the ganache is called by
+  const own = reading.things.find(
+    (each) =>
+      (each.chocolate || each.ingredient === "milk" || each.color === "white") &&
+      reading.things.some((mix) => mix.base === "ganache" && mix.at[0] - each.at[1] === 1),
+  );
+  if (own) return own.chocolate ?? (own.color === "white" ? "white" : "milk");
   const named = reading.things.find((each) => each.chocolate)?.chocolate;
   if (named) return named;
   const before = (thing: Thing) =>

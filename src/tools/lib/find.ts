@@ -98,11 +98,17 @@ export function amount(reading: Reading, dim: Amount["dim"]): Amount | undefined
 
 /** How many of something were said: "24 macarons", "3 trays". */
 export function counted(reading: Reading, what: string): number | undefined {
-  const said = reading.amounts.find(
-    (each) => each.dim === "number" && each.of?.count === what && !each.fraction,
-  );
+  const said = countedOf(reading, what);
   return said && said.value + (what === "macarons" ? forUs(reading, said) : 0);
 }
+
+/** "they get 3 macs each so 60 macs": what one of them gets is not how many there are. */
+export function countedOf({ amounts, text }: Reading, what: string): Amount | undefined {
+  const all = amounts.filter((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
+  return all.find(({ at }) => !forHead.test(text.slice(at[1]))) ?? all[0];
+}
+
+const forHead = /^ \w+ (?:each|apiece|a head|(?:per|for each|for every) (?:person|head|guest|child|kid))\b/;
 
 /** "48 macarons and 12 for us": those are made too. */
 export function forUs({ amounts, text }: Reading, counted: Amount): number {

@@ -1,5 +1,6 @@
 /** The flavors that a sentence is about, as notes keep them. */
 import { batchTalk } from "../../../data/words/note-talk.ts";
+import type { Thing } from "../contract/index.ts";
 import type { Piece } from "./pieces.ts";
 
 /** Behind these a flavor is only a comparison or the one that it was not. */
@@ -32,6 +33,8 @@ export function tastesIn(some: readonly Piece[]): string[] {
   return [...new Set(found)];
 }
 
+const degrees = /^(?:too|very|so|bit|quite|rather|slightly|little|really|way|went|came|turned|got|gone)$/;
+
 function tasteOf(piece: Piece, some: readonly Piece[], at: number): string | undefined {
   const { thing } = piece;
   if (!thing || thing.unit !== undefined) return undefined;
@@ -41,6 +44,8 @@ function tasteOf(piece: Piece, some: readonly Piece[], at: number): string | und
   // "4 % flavor" no taste.
   const isStaple = thing.ingredient === "almond flour" || !some.some(({ amount }) => amount?.of?.base);
   if (thing.taste) return isWeighed && thing.ingredient && !thing.dose && isStaple ? undefined : thing.taste;
+  // "tops too dark": how they came out, and no chocolate
+  if (/^(?:dark|white)$/.test(piece.text) && degrees.test(some[at - 1]?.text ?? "")) return undefined;
   const isChocolate = thing.chocolate !== undefined || thing.ingredient === "chocolate";
   if (isChocolate && !isWeighed && !follows?.base && !thing.base) return piece.text;
   return undefined;
@@ -56,6 +61,22 @@ function named(some: readonly Piece[], at: number): string | undefined {
   const isOwner = /^[a-z]+s$/.test(piece.text) && some.some((each) => each.thing?.taste);
   return /^[a-z]{3,}$/.test(piece.text) && !isOwner ? piece.text : undefined;
 }
+
+/** "brown butter" in notes is one flavor: neither a fault nor a color. */
+export const withBrownButter = (some: readonly Piece[]): Piece[] =>
+  some.flatMap((each, at) =>
+    isBrownButter(some, at)
+      ? [{ text: brownButter.text, thing: brownButter }]
+      : isBrownButter(some, at - 1)
+        ? []
+        : [each],
+  );
+
+const isBrownButter = (some: readonly Piece[], at: number): boolean =>
+  /^brown(?:ed)?$/.test(some[at]?.text ?? "") &&
+  some[at + 1]?.thing?.ingredient === "butter" &&
+  some[at + 1]?.text === "butter";
+const brownButter: Thing = { id: "brown butter", taste: "brown butter", text: "brown butter", at: [0, 0] };
 
 /** Whether a note's flavor is one that was asked for: the same, or with all its words ("caramel", "salted caramel"). */
 export function isTaste(asked: string, own: string): boolean {

@@ -51,12 +51,30 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
     if (isDamage(some, at) || isAbout(some, at)) return;
     const what =
       amount.of?.count ??
-      (isAll(some, at) || opensBatch(some, at) || behindFlavor(some, at) ? "macarons" : undefined);
+      (isAll(some, at) || opensBatch(some, at) || madeOf(some, at) || behindFlavor(some, at)
+        ? "macarons"
+        : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
     found.found[what] ??= amount.value;
     found.taken.push(at);
   });
   return found;
+}
+
+const making = /^(?:made|baked|did|piped|finished)$/;
+
+/** "made 40 raspberry ones", "i baked 36 pistachio today": behind the verb, before the flavor. */
+function madeOf(some: readonly Piece[], at: number): boolean {
+  const [next, behind] = [some[at + 1], some[at + 2]];
+  const count = behind?.thing?.count;
+  return (
+    making.test(some[at - 1]?.text ?? "") &&
+    (some[at]?.amount?.value ?? 0) >= 4 &&
+    next?.thing?.taste !== undefined &&
+    !behind?.thing?.base &&
+    !behind?.thing?.dose &&
+    (count === undefined || count === "macarons")
+  );
 }
 
 /** "36 pistachio, feet ok": the number that a note begins with, right before its flavor, counts the macarons. */

@@ -5,7 +5,7 @@ import { praise as praised, symptoms } from "../../../data/words/symptoms.ts";
 import type { Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { ratingIn } from "../lib/rating.ts";
-import { tastesIn } from "../lib/tastes.ts";
+import { tastesIn, withBrownButter } from "../lib/tastes.ts";
 import { inBase } from "../lib/units.ts";
 import { countsIn } from "./counts.ts";
 import { ovenIn, timesIn } from "./heat.ts";
@@ -92,8 +92,8 @@ export function factsOf(reading: Reading, from = 0): Facts {
 
 /** "they rose beautifully", "the shells all rose": what they did, and no flavor. */
 const withoutVerbs = (some: readonly Piece[]): Piece[] =>
-  some.map((each, at) =>
-    each.text === "rose" && risers.has(some[at - 1]?.text ?? "") ? { text: "rose" } : each,
+  withBrownButter(some).map((each, at, all) =>
+    each.text === "rose" && risers.has(all[at - 1]?.text ?? "") ? { text: "rose" } : each,
   );
 
 const risers = new Set(

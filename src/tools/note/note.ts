@@ -1,7 +1,14 @@
 /** Notes: a batch in one breath, more to one, a correction. The baker's words are kept as said, numbers beside them. */
 
 import * as z from "zod/mini";
-import { intoNote, noteClosers, noteOpeners } from "../../../data/words/note-talk.ts";
+import {
+  intoNote,
+  noteClosers,
+  noteOpeners,
+  ontoNote,
+  toldAndSaved,
+  toldInHaste,
+} from "../../../data/words/note-talk.ts";
 import { opening, takesBack } from "../../../data/words/openers.ts";
 import { later, tool } from "../contract/index.ts";
 import { exchangeCues } from "../exchange/cues.ts";
@@ -56,6 +63,8 @@ export const note = tool<NoteInputs>({
     [12, ...ignoringCues],
     // "yesterdays batch needs writing down: hazelnut, tops cracked"
     [12, ...wantsNoting],
+    // "tack this onto it: no cracks"
+    [12, `^${opening}(?:(?:can|could|would|will) you )?${ontoNote} [:,;-] `],
     // told in the past tense, with what a note is made of: no question
     [
       8,
@@ -129,10 +138,7 @@ export const note = tool<NoteInputs>({
       "it was .. (?:{time}|{temperature}) not",
       "(?:^(?:also|and|oh and|plus|forgot)) (?:(?:they|it|the \\S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)",
     ],
-    [
-      9,
-      "(?:made|baked|bake|piped|{step=bake}) .. {taste} (?:\\S+ )*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$",
-    ],
+    [9, toldAndSaved, toldInHaste],
     [-20, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
     [
       7,

@@ -6,6 +6,9 @@ import {
   noteBehindBatch,
   noteClosers,
   noteOpeners,
+  ontoNote,
+  toldAndSaved,
+  toldInHaste,
 } from "../../../data/words/note-talk.ts";
 import { leadingIn, opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
@@ -27,13 +30,13 @@ const leads = `(?:(?:${leadingIn}|${takingBack}|also|hey|can you|could you|would
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const opensWithin = new RegExp(`^${leads}${noteBehindBatch}(?: |$)`);
 const closes = new RegExp(
-  `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|(?:made|did|baked|bake|piped|<step=bake>) .*<[^>]*taste=.*(?:save|keep|remember|store) (?:that|this|it)(?: please| pls)?$`,
+  `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|${toldAndSaved}|${toldInHaste}`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
   /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
-  `^${leads}(?:(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
@@ -222,6 +225,8 @@ function targetOf(reading: Reading, memory: Memory): Draft {
   return memory.table.note !== undefined && !isLast ? { note: memory.table.note } : {};
 }
 
+const bakes = /^(?:made|baked|did|piped|make|bake|for)$/;
+
 /** The day that a note is for. A day to come, or one that an event is on, is not the day of the bake. */
 function dayOf(some: readonly Piece[]) {
   const at = some.findIndex((each, i) => {
@@ -237,7 +242,15 @@ function dayOf(some: readonly Piece[]) {
     const isEarly = some.slice(0, i).every((other) => !other.thing?.taste && !other.amount);
     // "a lavender batch for 2 march, faded": its date, where no event is named
     if (when.day !== undefined && when.month !== undefined && (last === "for" || last === ",")) return true;
-    return isEarly || ["on", "from", "of", "was"].includes(last) || when.which === "last";
+    // "made fig macarons sunday": the day of the bake, where nothing else is named for it
+    const isBehindBatch =
+      when.weekday !== undefined &&
+      /^(?:made|baked|did|piped)$/.test(
+        some.slice(0, i).find((other) => bakes.test(other.text))?.text ?? "",
+      ) &&
+      (some[i - 1]?.thing?.taste !== undefined || /^(?:ones?|batch\S*|macarons|macs)$/.test(last)) &&
+      !events.has(some[i + 1]?.text ?? "");
+    return isEarly || isBehindBatch || ["on", "from", "of", "was"].includes(last) || when.which === "last";
   });
   return some[at]?.when;
 }

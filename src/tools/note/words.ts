@@ -1,4 +1,5 @@
-import { intoNote } from "../../../data/words/note-talk.ts";
+import { intoNote, ontoNote } from "../../../data/words/note-talk.ts";
+import { fitted } from "./fitted.ts";
 
 /** The baker's own words of one clause, without the order that opens or ends it. */
 const word = /\p{L}+(?:['’]\p{L}+)*|\d+(?:[.,]\d+)*/gu;
@@ -9,8 +10,8 @@ const plain = (text: string) =>
     .replace(/[\u0300-\u036f'’]/g, "");
 
 /**
- * The part of the sentence that a mask covers, as it was typed. The mask has typos mended, so that words are counted
- * and compared, not searched for.
+ * The part of the sentence that a mask covers, as it was typed. The mask has typos mended and turns of phrase put
+ * plainly, so that words are compared in their order, and one that the mask lost ("a full hour") moves nothing.
  */
 export function clauseText(said: string, mask: string): string {
   const all = [...said.matchAll(word)];
@@ -21,20 +22,19 @@ export function clauseText(said: string, mask: string): string {
       .matchAll(word),
   ].map((each) => plain(each[0]));
   if (own.length === 0 || own.length >= all.length) return said.trim();
-  let best = { from: 0, same: -1 };
-  for (let from = 0; from + own.length <= all.length; from++) {
-    const same = own.filter((each, at) => each === plain(all[from + at]?.[0] ?? "")).length;
-    if (same > best.same) best = { from, same };
-  }
-  const last = all[best.from + own.length - 1];
+  const { from, to } = fitted(
+    own,
+    all.map((each) => plain(each[0])),
+  );
+  const last = all[to - 1];
   const end = (last?.index ?? 0) + (last?.[0].length ?? 0);
   const tail = /^[%°!)"'”]*/.exec(said.slice(end))?.[0] ?? "";
-  const start = best.from === 0 ? 0 : (all[best.from]?.index ?? 0);
+  const start = from === 0 ? 0 : (all[from]?.index ?? 0);
   return said.slice(start, end + tail.length).trim();
 }
 
 const lead =
-  "(?:(?:please|pls|ok|okay|so|and|also|hey|hi|oh|no|sorry|actually|wait|then|just|can you|could you|would you|(?:i|we) (?:want|wanted|need|have|ought) to|i (?:should|must|wanna)|(?:i['’]?d|i would|we['’]?d) like to|let me|lets)[\\s,]+)*";
+  "(?:(?:please|pls|ok|okay|so|and|also|hey|hi|oh|no|sorry|actually|wait|then|just|can you|could you|would you|(?:(?:i|we|still|really)\\s+)?(?:want|wanted|need|needed|have|got|ought|meant|going) to|(?:(?:i|we)\\s+)?(?:should|must|wanna|gotta|gonna|better|can)|can i|time to|(?:i['’]?d|i would|we['’]?d) like to|let me|lets)[\\s,]+)*";
 const opener = new RegExp(
   `^${lead}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do|jot)\\s+(?:me\\s+)?(?:down\\s+)?(?:(?:a|an|another|one|one\\s+more|quick|little|short|small|new)\\s+)+note(?:\\s+down)?(?:\\s+(?:that|saying))?|another\\s+note|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|batch)\\s+)*for\\s+(?:the|my)\\s+(?:diary|journal|logbook|notebook|log|record|notes?)|(?:batch\\s+notes?|notes?|log|record|jot)(?:\\s+(?:this|it|to\\s+self))?(?:\\s+down)?(?:\\s+that)?|(?:put|set|get|take)\\s+this\\s+down|(?:write|put|save|get|stick|pop|bung|enter|file|log|record)\\s+(?:(?:it|this|that)\\s+)?(?:one\\s+)?(?:down\\s+|up\\s+)?(?:in|into|to|under)\\s+(?:my|the)\\s+(?:notes?|book|notebook|log|diary|journal|records?)(?:\\s+that)?|(?:(?:one|new|another|a|next)\\s+)+(?:in|into|to)\\s+(?:the|my)\\s+(?:notes?|notebook|log|diary|journal)(?=\\s*[:,])|put\\s+(?:it\\s+)?down\\s+that|write\\s+(?:this\\s+|that\\s+|it\\s+)?down(?:\\s+that)?)(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
   "iu",
@@ -43,9 +43,9 @@ const opener = new RegExp(
 const orderWithin =
   /[,:]\s*(?:please\s+|pls\s+|also\s+|and\s+|can\s+you\s+|could\s+you\s+|just\s+)*(?:(?:write|note|jot|put|mark)\s+(?:(?:this|that|it)\s+)?down(?:\s+that)?|(?:note|write|record|log|jot)(?:\s+that)?)\b[\s,:]+(?=\p{L}|\d)/iu;
 const closer =
-  /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:log|record|save)\s+(?:that|this|it)|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us)|as\s+well|thanks))*[\s.!]*$/iu;
+  /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:write|type)\s+(?:that|this|it|them)(?:\s+all)?\s+up|get\s+(?:that|this|it|them)\s+(?:all\s+)?(?:written|noted|logged|recorded|jotted|typed)(?:\s+(?:down|up))?|(?:log|record|save|keep|remember|store|file)\s+(?:that|this|it)(?:\s+(?:one|batch|away))?|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would)\s+you))*[\s.!]*$/iu;
 const appender = new RegExp(
-  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
+  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
   "iu",
 );
 const corrector = new RegExp(
@@ -53,9 +53,15 @@ const corrector = new RegExp(
   "iu",
 );
 
+/** "real quick before i forget - made lemon": haste, and nothing of the batch. */
+const haste =
+  /^(?:(?:oh|ok|so|and|hey|hi|right|just|real|really|a|one|super)[\s,]+)*(?:quick(?:ly)?(?:\s+(?:one|note|thing))?[\s,:–—-]+)?(?:(?:before|while|in\s+case|lest|so)\s+i\s+(?:(?:do\s+not|don['’]?t|still)\s+)?(?:forget|remember)(?:\s+(?:it|this|again))?)[\s,:–—-]+(?=\S)/iu;
+
 /** The words of a new note. @param isWithin the order stands behind the batch that it is about */
 export const noteWords = (text: string, isWithin = false): string =>
-  (isWithin ? text.replace(orderWithin, ", ") : text.replace(opener, "")).replace(closer, "").trim();
+  (isWithin ? text.replace(orderWithin, ", ") : text.replace(haste, "").replace(opener, ""))
+    .replace(closer, "")
+    .trim();
 
 /** The words that are added to a note. */
 export const addedWords = (text: string): string => text.replace(appender, "").trim();

@@ -3,8 +3,9 @@
 import { recallTalk } from "../../../data/words/note-talk.ts";
 import { praise as praised } from "../../../data/words/symptoms.ts";
 import type { Memory, Reading } from "../contract/index.ts";
+import { isWhichDay } from "../lib/asked-again.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
-import { tastesIn } from "../lib/tastes.ts";
+import { tastesIn, withBrownButter } from "../lib/tastes.ts";
 import { ovenIn, timesIn } from "../note/heat.ts";
 import { periodIn } from "./period.ts";
 import type { RecallInputs } from "./recall.ts";
@@ -38,11 +39,13 @@ const troubles = new RegExp(asksTrouble);
 export function readRecall(reading: Reading, memory: Memory): Draft {
   if (troubles.test(reading.mask))
     return memory.last?.tool === "recall" ? (memory.last.inputs as Draft) : { want: "last" };
+  // "and what day was that": what was found, with its day
+  if (isWhichDay(reading.mask) && memory.last?.tool === "note") return { want: "last" };
   if (oneBefore.test(reading.mask) && memory.last?.tool === "recall") {
     const before = memory.last.inputs as Draft;
     return { ...before, want: "last", back: (before.back ?? 0) + 1 };
   }
-  const some = pieces(reading);
+  const some = withBrownButter(pieces(reading));
   const { mask } = reading;
   const flavors = tastesIn(some);
   const symptoms = some.flatMap((each) => (each.thing?.symptom ? [each.thing.symptom] : []));

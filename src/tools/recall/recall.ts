@@ -1,10 +1,12 @@
 /** What the notes say: batches by flavor, day, rating and fault; the last, the best, the usual. */
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
+import { whichDay } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
 import { answerRecall } from "./answer.ts";
 import { Period } from "./period.ts";
 import { asksTrouble, readRecall } from "./read.ts";
+import { onRecord } from "./said.ts";
 
 /** What a batch is asked for its usual of, by the note's field. */
 export const measures = [
@@ -73,6 +75,8 @@ export const recall = tool<RecallInputs>({
       8,
       "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
+    // "have i got anything written down about gooseberry", "whats on file for cherry"
+    [9, ...onRecord],
     // of what was worked out just now, and no note
     [-9, "(?:thats|that is|its|it is) what i (?:made|did|have|had|got|used|put)"],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],
@@ -94,6 +98,8 @@ export const recall = tool<RecallInputs>({
     [
       5,
       "(?:pull|bring|call|look) up .. (?:{taste}|{count=batches}|notes?)",
+      "(?:pull|bring|dig|look|call) (?:the |my )?{taste}(?: ones?| notes?| {count=batches})? (?:up|out)",
+      "^(?:(?:please|pls|can you|could you|ok|now) )*open (?:the |my )?{taste}(?: ones?| {count=batches})?(?: please| pls)?$",
       "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}",
       "{taste} notes?(?: now| then| again| please| pls)?$",
       "^(?:the |my |and )*last (?:{taste} )?{count=batches}(?: [?])?$",
@@ -176,6 +182,8 @@ export const recall = tool<RecallInputs>({
     ],
     [-3, "(?:start|ready|plan) ", "(?:keep|freeze|fridge|freezer|eat|safe)", "{count=macarons} .. {when}"],
   ),
+  // "and what day was that"
+  after: { note: cues([9, whichDay]) },
   examples: [
     {
       say: "what did i bake last sunday",

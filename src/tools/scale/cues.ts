@@ -6,7 +6,16 @@ import { spares } from "../lib/spares.ts";
 
 const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar|sugar|egg)}";
 
+/** "what goes on the scale", "break it down for me", "list the weights". */
+const asksParts =
+  "(?:(?:what|whats|which) (?:all )?(?:goes|go|do i put|should i put|shall i put|to put) (?:on|in|into) (?:the |my )?(?:scales?|{count=bowls}|bowl|it|there|that)|(?:what|how much) (?:do|should|must|shall|would|can|to) (?:i |we )?(?:weigh|measure|scale)(?: (?:out|up))?|(?:what|whats|list|give me|tell me|show me) (?:(?:are|is|me|all|the|out) )*(?:amounts?|weights?|ingredients|quantities|breakdown|recipe)|break (?:it|that|this) down)";
+
 export const scaleCues = cues(
+  // "900 g of shell batter for the bake sale, what goes on the scale"
+  [
+    14,
+    `^(?!.*(?:how many|{dose}|{taste}|{symptom}|{count=macarons}|split|divide|save|note|log|costs?|baked) ).*{weight} (?:of )?(?:the |my )?{base=batter} .. ${asksParts}(?: (?:for me|please|pls|then|now|of it|exactly))*(?: [?])?$`,
+  ],
   [
     7,
     "how much of (?:everything|each thing|each ingredient|all of it|all the ingredients) .. {count=shells}",
@@ -165,7 +174,7 @@ export const scaleCues = cues(
   [
     6,
     "(?:make|do|bake) (?:the |my |that )*{formula} .. {factor}",
-    "{count=shells} (?:from|with|for|out of|using) {number} .. {ingredient=(whites|egg)}",
+    "{count=shells} (?:from|with|for|out of|using|off|on|at) {number} .. {ingredient=(whites|egg)}",
   ],
   [
     8,
@@ -301,7 +310,8 @@ export const scaleCues = cues(
     "(?:how|hw) many {count=(macarons|shells|trays)}",
     "to crack",
   ],
-  [-4, "{step=bake}"],
+  // "for the big bake" is what it is made for
+  [-4, "(?<! for (?:the |a |my |our |this |next |another )?(?:[a-z]+ )?){step=bake}"],
   // a factor of how something is, not of how much there is
   [-9, "(?:sift|sieve|whisk|whip|fold|tap|bang|rap|turn|wash|check|stir|rotate)\\S* .. {factor}"],
   [-8, "(?:{factor}|{fraction}) (?:strength|as (?!much|many|big|large|what)\\S+)"],
@@ -379,11 +389,18 @@ export const scaleGoesOn = cues(
 
 export const scaleAfter = {
   // "how much of the other things", behind a cup of sugar in grams
-  convert: cues([
-    14,
-    "^(?:(?:and|or|ok|now|what about|so) )*with {number} (?:egg )?{ingredient=(whites|egg)}(?: [?])?$",
-    "(?:how much|how many|what|weights?) (?:\\S+ )?of the (?:others?|rest|other (?:things|stuff|ingredients))(?: [?])?$",
-  ]),
+  convert: cues(
+    // "that's all the granulated in the flat, what else for shells to match"
+    [
+      18,
+      "^(?!.*<(?:weight|number|volume)[,>]).*(?:what|whats|how much|anything) else (?:goes |go |do i (?:need|weigh|want|use) |should i (?:weigh|use|add) |must i weigh |is needed |i need |it needs )?(?:(?:for|to|in|into|with|make|the|a|my|that|it|them|goes|some|match) )*(?:{count=shells}|{base=batter}|match)(?: (?:to|match|it|that|them|then|please|pls|now|with|go|goes))*(?: [?])?$",
+    ],
+    [
+      14,
+      "^(?:(?:and|or|ok|now|what about|so) )*with {number} (?:egg )?{ingredient=(whites|egg)}(?: [?])?$",
+      "(?:how much|how many|what|weights?) (?:\\S+ )?of the (?:others?|rest|other (?:things|stuff|ingredients))(?: [?])?$",
+    ],
+  ),
   // "and the almond flour in it", behind the batter for so many
   shells: cues([
     14,

@@ -115,7 +115,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     houseFormula.some((each) => sameIngredient(each.name, mass.thing)) &&
     says(
       reading,
-      /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)|what else (?:goes|do i|should|must|is)/,
+      /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)|(?:what|whats|how much|anything) else (?:goes|go|do i|should|must|is|are|for|to|in|into|with|i need|the|would|will|it)(?: |$)/,
     );
   if (atHand && mass) return { ...common, have: [{ name: mass.thing, grams: mass.grams }] };
   // "scale this up: 8 oz butter, ...": by how much isn't said, and it is asked

@@ -35,6 +35,18 @@ export function weighedWhites(reading: Reading): number | undefined {
     : undefined;
 }
 
+const howMany = "(?:\\d+|one|two|three|four|five|six|seven|eight|nine|ten|another|couple)";
+const changed =
+  "(?:more|extra|another|add|added|adding|plus|in|out|away|off|fewer|less|gone|broke|broken|lost|dropped|cracked)";
+/** Words between what has changed and what that makes of it. */
+const makesIt = new RegExp(
+  `(?:\\b${howMany}\\b.*\\b${changed}\\b|\\b${changed}\\b.*\\b${howMany}\\b).*(?:[,.;:=]|\\bso\\b|\\bmak(?:es?|ing)\\b|\\bleav(?:es?|ing)\\b|\\bthat'?s\\b)(?: ?(?:so|that|thats|that's|which|it|its|it's|makes?|is|now|then|all|in|total|there|are|theres|i|have|ive|got|were|at|down|up|to|only|just|a|of))* ?$`,
+);
+
+/** "throw in two more so six whites", "take two out, so four whites": how many there are by then. */
+const isTotal = ({ amounts, text }: Reading, number: number): boolean =>
+  amounts.some((each) => each.value === number && makesIt.test(text.slice(0, each.at[0])));
+
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */
 export function moreOrFewer(
   reading: Reading,
@@ -42,7 +54,7 @@ export function moreOrFewer(
   before: Draft | undefined,
   number: number,
 ): number {
-  if (!memory.follows || before?.whites_count === undefined) return number;
+  if (!memory.follows || before?.whites_count === undefined || isTotal(reading, number)) return number;
   if (
     says(reading, /(?:take|minus|less|fewer|remove|drop|without|leave) .*<|<\S* (?:less|fewer|away|off|out)/)
   )

@@ -4,7 +4,7 @@ import { opening, takingBack } from "../../../data/words/openers.ts";
 /** Verbs of taking out, however it went: used, given away, spilled, eaten, sold. */
 export const takingWord = `(?:${[
   "us(?:e|ed|ing)|consumed?|finish(?:ed)?|gone through|go(?:t|ne)? through|went through|gone|went",
-  "took|take[ns]?|taking|remov(?:e|ed|ing)|delete[d]?|deduct(?:ed|ing)?|subtract(?:ed|ing)?|minus",
+  "took|take[ns]?|taking|grabbed|fetched|drew|dipped into|remov(?:e|ed|ing)|delete[d]?|deduct(?:ed|ing)?|subtract(?:ed|ing)?|minus",
   "reduc(?:e|ed|ing)|lower(?:ed)?|decreased?|cut|shaved?|knock(?:ed)?",
   "g(?:a|i)ve[ns]?|giving|len[dt]|loaned|donated?|shared|sold|sell",
   "threw|throw[ns]?|toss(?:ed)?|bin(?:ned)?|dump(?:ed)?|discard(?:ed)?|poured|chucked",
@@ -45,8 +45,12 @@ export const comes =
 
 /** Neither "didn't use" nor "took it back" says which way. */
 export const undoes = new RegExp(
-  `(?:^| )(?:didnt|did not|havent|have not|never|dont|do not|wont|couldnt) (?:\\S+ )?${takingWord}(?= |$)|(?:^| )back(?: |$)`,
+  `(?:^| )(?:didnt|did not|havent|have not|never|dont|do not|wont|couldnt) (?:\\S+ )?${takingWord}(?= |$)|(?:^| )back(?: |$)(?!(?:out|off)(?: |$))`,
 );
+
+/** "got 50 g butter out again", "130 g flour left the pantry", "200 g came off the shelf": out, whatever the verb says elsewhere. */
+export const leaves =
+  /(?:^| )(?:got|get|getting|pulled|brought|fished|lifted|had) (?:\S+ ){1,5}(?:back )?out(?: (?:again|for|of (?:the|my) (?:pantry|larder|cupboard|stock|shelf|fridge|freezer))|$)|(?:^| )(?:left|came off|went from|came out of|is out of|are out of|has left|have left) (?:the|my) (?:pantry|larder|cupboard|stock|shelf)(?: |$)|(?:^| )(?:came|is|are|went|goes) back out(?: |$)/;
 
 /** What there is, whatever else is told: "200 g left", "down to 200 g", "reduce it to 200 g", "its 800 g now". */
 export const stands = new RegExp(
@@ -88,7 +92,7 @@ export const isBareList = (mask: string): boolean =>
 
 /** Words that stand where a name would: "used another 160", "threw out 30 g". */
 export const notNames =
-  /^(?:(?:used?|using|took|another|more|left|gone|out|away|off|from|down|up|by|lost|only|just|now|no|wait|actually|about|i|ive|we|have|got|had|was|less|minus|make|sorry|meant|said|there|theres|on|at|not|but|so|had|did|counted|weighed) ?)+$/;
+  /^(?:(?:used?|using|took|came|come|went|back|again|shelf|pantry|larder|cupboard|fridge|freezer|another|more|left|gone|out|away|off|from|down|up|by|lost|only|just|now|no|wait|actually|about|i|ive|we|have|got|had|was|less|minus|make|sorry|meant|said|there|theres|on|at|not|but|so|had|did|counted|weighed) ?)+$/;
 
 /** Verbs of taking that leave the rest: how much has to be said with them. */
 export const partly =

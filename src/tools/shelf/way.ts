@@ -11,6 +11,7 @@ import {
   corrects,
   counts,
   isBareList,
+  leaves,
   ofShelf,
   putElsewhere,
   stands,
@@ -78,6 +79,7 @@ function moves(reading: Reading, before: Draft | undefined, measured: readonly A
     /^(?:(?:my|the|our|in|on|for) )*(?:pantry|larder|cupboard|shelf|stock)(?: :| has| holds|,)/.test(mask);
   // "pantry: 80 g almond flour and that's it, i gave the rest to my neighbor"
   if (isPlace) return adds.test(mask) ? "add" : "set";
+  if (leaves.test(mask) && measured.length > 0) return "use";
   if (comes.test(mask)) return "add";
   const put = /(?:^| )(?:put|add|bought)(?: |$)/.test(mask);
   if (!put && stands.test(mask)) return "set";

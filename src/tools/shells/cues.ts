@@ -7,7 +7,16 @@ import { comesTo } from "./want-said.ts";
 const traysAtSize =
   "^(?:(?:and|so|ok|then|now|how many|what about|how about) )*{count=trays} (?:(?:then|now) )?(?:if|at|with|of|in|when|for) (?:(?:\\S+ ){0,4}{length}|{number})(?: (?:then|now|instead|wide|ones|shells?<count=shells>))*(?: [?])?$";
 
+/** "exactly 84 shells, batter in grams?", "60 shells. grams of batter?": the number, and what is asked for behind it. */
+const batterBehind =
+  "^(?!.*(?:^| )(?:note|log|ready|due|recipe|label|save)(?: |$)).*{number} (?:[a-z]+ )?{count=(shells|macarons)}(?: (?!how)[a-z]+){0,3} (?:[,.:;-] )(?:(?:and|so|then|whats|what|is|the|how much|how many|tell me|give me|need|i|grams|weight|amount|of) |\\S*<unit=g> )*{base=batter}(?: (?:(?:weight|amount|size|total|in|as|do i need|needed|is that|for that|for them|for those|please|pls|then)|{unit=(oz|kg|lb|g)}))*(?: [?])?$";
+
+/** Out of the oven; "for the bake sale" and "sunday's bake" are occasions. */
+const baked =
+  "(?!\\S+ (?:sales?|off|offs|days?|class|classes|club|stall|fair|shop|swap|along|night|party|table|morning|evening|weekend|session|contest|competition)(?: |$))(?<!(?:next|big|our|another|todays|tomorrows|weekends|mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays|<when>) ){step=bake}";
+
 export const shellsCues = cues(
+  [9, batterBehind],
   [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
   [
     12,
@@ -126,7 +135,7 @@ export const shellsCues = cues(
     "(?:how|hw) many .. {ingredient=egg} .. {weight} .. {ingredient=whites}",
     "{ingredient=egg} to crack",
     "(?:how|hw) many {count=macarons} .. {number} .. {ingredient=(whites|egg)}",
-    "{weight} .. {base=batter} .. {step=bake}",
+    `{weight} .. {base=batter} .. ${baked}`,
     "{count=shells} .. {weight} .. {base=batter} .. weigh",
     "{base=batter} amounts? for {number}",
     "^(?:and )*{ingredient=(whites|egg)} for {number} .. {count=(macarons|shells)}",

@@ -1,7 +1,7 @@
 /** What a sizing question starts from: macarons, shells, batter, whites, other ingredients at hand or trays. */
 import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount } from "../contract/index.ts";
-import { bareNumbers, forUs, isWhitesCount, says, type Weighed, weighed } from "../lib/find.ts";
+import { bareNumbers, countedOf, forUs, isWhitesCount, says, type Weighed, weighed } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { lostOf } from "./lost-said.ts";
 import { onTraySaid } from "./tray-said.ts";
@@ -28,8 +28,7 @@ function knownOf(turn: ShellsTurn): Known {
   const { amounts, text } = turn.reading;
   const weights = weighed(turn.reading);
   const lines = weights.filter(({ thing }) => houseFormula.some((each) => each.name === thing?.ingredient));
-  const numberOf = (what: string) =>
-    amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction);
+  const numberOf = (what: string) => countedOf(turn.reading, what);
   return {
     ...turn,
     weights,

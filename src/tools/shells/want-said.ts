@@ -27,7 +27,7 @@ const howMany =
 const traysFirst =
   /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>| (?:with|from|out of) (?:(?:the|my|those|these|all|just|only) )*(?:\S*<|(?:it|that|this|them)(?: \?)?$))/;
 const afterBaking =
-  /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:weigh|heavy)|(?:weigh|heavy).*bak|baked weight/;
+  /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:(?<!<)weigh|heavy)|(?:(?<!<)weigh|heavy).*bak|baked weight/;
 const onOneTray =
   /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/;
 const oneShell = /(?:one(?:<number>)?|a|each|per|single) (?:\S*<length> )?\S*<count=shells/;

@@ -194,7 +194,7 @@ const mostBowls = 20;
 
 const one = "one\\S*(?: of (?:them|those|these)| bowl\\S*| part)?";
 const verbs =
-  "(?:(?:i|want|wanna|ill|make|comes|come|goes|go|gets|is|with|should|will|to|be|has|have|for|in|into|only|just) )*";
+  "(?:(?:i|want|wanna|ill|make|comes|come|goes|go|gets|is|with|should|will|to|be|has|have|for|in|into|only|just|colou?red|dyed|tinted|turned|made) )*";
 const hue = "([^ <]+)<[^ >]*(?:taste|color)=[^ >]*>";
 const oneNamed = new RegExp(
   `(?:^| )${one} ${verbs}${hue}|${hue} ${verbs}(?:in|into|for) (?:just |only )?${one}(?= |$)`,
@@ -208,7 +208,9 @@ export function oneOfEqual({ reading, numbers, rest }: Said): Draft | undefined 
   const names = [...reading.mask.matchAll(oneNamed)].map((each) =>
     (each[1] ?? each[2] ?? "").replaceAll("_", " "),
   );
-  const isPlain = more.every((each) => each.value === 1 && !each.of) && rest.rest === undefined;
+  // "in 2, one purple": the one is of its color
+  const isPlain =
+    more.every((each) => each.value === 1 && (!each.of || hues.includes(each.of))) && rest.rest === undefined;
   if (!ways || !isPlain || !Number.isInteger(ways.value) || ways.value < 2 || ways.value > mostBowls)
     return undefined;
   if (names.length === 0 || names.length !== hues.length || names.length >= ways.value) return undefined;

@@ -1,6 +1,8 @@
 /** The signs of a timer question, of one that goes on from it, and of one behind another answer. */
 import { opening } from "../../../data/words/openers.ts";
+import { untilDone } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
+import { stopsIt } from "./stop-said.ts";
 
 /** "tell me", "give me a shout": who is to be told at a moment. */
 const telling =
@@ -251,6 +253,10 @@ export const timerCues = cues(
 
 /** "tray 2 as well now", "correction 20 min", behind a timer that was set. */
 export const timerGoesOn = cues(
+  // "how long till theyre done maturing": of the timer that runs, and no rule of how long it takes
+  [24, ...untilDone],
+  // "ditch it", "dont need that one anymore"
+  [9, stopsIt],
   // "what else is going", "anything still on", "whats left then"
   [
     12,

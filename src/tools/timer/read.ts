@@ -14,7 +14,9 @@ import { isOrder, leads, stops, stopWords } from "./orders.ts";
 import { named, putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
+import { stopSaid } from "./stop-said.ts";
 import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow } from "./told.ts";
+import { leftUntilDone } from "./until-done.ts";
 
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 const isState =
@@ -53,6 +55,10 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const pointer = pointing(some, mask, memory);
   // "its been 10 mins": told, and no length of a new one
   if (hasBeen.test(mask)) return { do: "left", ...pointer };
+  const stopped = stopSaid(some, memory);
+  if (stopped) return stopped;
+  const waited = leftUntilDone(some, mask, memory);
+  if (waited) return waited;
   const told =
     overNow(some, memory) ??
     nameAlone(some, memory) ??

@@ -44,7 +44,16 @@ function settle(tokens: readonly Token[], i: number, next: number, value: number
   const converting = ["to", "in", "into"].includes(then);
   if (token === "c") {
     const toHeat = converting && /^(f|fahrenheit|farenheit|°)/.test(text(tokens[next + 1]));
-    return value <= 12 && !toHeat && !(then === "" && value > 3) && then !== "oven" && then !== "fridge"
+    // "my oven runs 10 c hot": off by so much, and no cups
+    const off =
+      /^(?:too|hot|hotter|cold|colder|cool|cooler|warm|warmer|high|low|off|over|under)$/.test(then) &&
+      /^(?:runs|reads|gets|bakes|about|by|is|roughly|around)$/.test(text(tokens[i - 2]));
+    return value <= 12 &&
+      !toHeat &&
+      !off &&
+      !(then === "" && value > 3) &&
+      then !== "oven" &&
+      then !== "fridge"
       ? "cup"
       : "°C";
   }

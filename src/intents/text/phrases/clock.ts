@@ -10,7 +10,30 @@ const clockOf = (whole = "", lead = "", hour = "", minute: string | undefined = 
 /** "14h", "8 h". */
 const hours = [..."0123456789"].flatMap((digit) => [`${digit}h`, `${digit} h`]);
 
+const length = "\\d+(?:\\.\\d+)? ?(?:m|mins?|minutes?|h|hrs?|hours?|s|secs?|seconds?)\\b";
+/** Where several lengths stand behind a dash each, of timers: the dash takes nothing off. */
+const dashedRow = new RegExp(
+  `^(?=.*\\b(?:timers?|alarms?|set|start)\\b|(?:.*[a-z] - ${length}){3}).*[a-z] - ${length}.*(?:,|;|\\band\\b).*[a-z] - ${length}.*$`,
+  "g",
+);
+const dashes = new RegExp(`(?<=[a-z]) - (?=${length})`, "g");
+
 export const clockSaid: readonly Phrase[] = [
+  // "three timers - 8 min oven, 35 min rest"
+  {
+    marks: ["timers - ", "alarms - ", "timers please - ", "timers pls - ", "timers needed - "],
+    from: /\b((?:timers|alarms)(?: please| pls| needed)?) - (?=.*(?:,| and ))/g,
+    to: "$1: ",
+  },
+  // "timers: oven - 10 min, rest - 35 min"
+  { marks: [" - "], from: dashedRow, to: (whole = "") => whole.replace(dashes, " ") },
+  // "rested a full hour", "the whole 30 minutes"
+  {
+    marks: ["full ", "whole ", "solid ", "entire "],
+    from: /\b(a|an|one|another|the|two|three|for|\d+)( \d+)? (?:full|whole|solid|entire) ((?:\d+ )?(?:hours?|hrs?|minutes?|mins?))\b/g,
+    to: (_whole, lead = "", more = "", length = "") =>
+      `${lead === "a" && /^h/.test(length) ? "an" : lead}${more} ${length}`,
+  },
   {
     marks: ["a week on "],
     from: /\ba week on (monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/g,

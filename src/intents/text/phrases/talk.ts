@@ -2,6 +2,53 @@
 import type { Phrase } from "./phrase.ts";
 
 export const talk: readonly Phrase[] = [
+  // "lets say 600, to be on the safe side", "make it 50 just in case": why it is more, and nothing about safety
+  {
+    marks: ["safe", "in case", "to be sure"],
+    from: /^((?=[^?]*(?:\bsay\b|\bmake\b|\bcall it\b|\b(?:let'?s|lets|better|rather|i'll|ill|i'd|id|we'll|well) |\bround |\bbump |\bup to\b|\bgo (?:for|with|to)\b|^\d))[^?]*?\b(?:\d[\d.,]*|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|dozen|double|more|extra)(?: ?[a-z]+){0,2}?),? (?:just |only |you know,? )*(?:to (?:be|stay|play it|keep) (?:on the )?safe(?: side)?|on the safe side|(?:just )?in case|to be (?:quite )?sure)(?=\.?$)/g,
+    to: "$1",
+  },
+  // "..., and 300 f in celsius while youre at it": a request like any other
+  {
+    marks: ["at it", "there", "on it"],
+    from: /,? ?\b(?:while|whilst|as long as|since) (?:you'?re|ur|u r|you are|we'?re|we are|im|i'?m|your) (?:at it|there|on it|about it)(?=[,.?!]|$)/g,
+    to: "",
+  },
+  // "call it 550": a number, and no timer's name
+  {
+    marks: ["call it "],
+    from: /^((?:(?:ok|okay|well|oh|so|hm|right|no|actually|let'?s|lets|just),? )*)call it (?=\d{2,4}(?: ?(?:g|grams?|kg|oz|ml|macarons?|macs|shells|pieces))?\.?$)/g,
+    to: "$1make it ",
+  },
+  // "going forward i pipe 4.5 cm", "as of today my oven runs hot", "from here on out we rest them 40 min"
+  {
+    marks: [
+      "forward",
+      "for now on",
+      "future",
+      "from here",
+      "from today",
+      "as of ",
+      "henceforth",
+      "hereafter",
+      "this day",
+      "this point",
+    ],
+    from: /\b(?:(?:going|moving) forwards?|from (?:here|this (?:day|point)|today|now) (?:on )?forwards?|from (?:here|this (?:day|point|moment)|today) on(?:wards?| out| in)?|from today(?= i | we | my )|as (?:of|from) (?:now|today|tomorrow|this (?:week|month))(?: on)?(?=,? (?:i|we|ill|im|my|our|all|every|the|use|pipe|bake|rest)\b)|henceforth|hereafter|for now on|in (?:the )?future(?=,? (?:i|we|ill|im|my|our|all|use)\b))(?!.*\b(?:timer|alarm|remind)\b)/g,
+    to: "from now on",
+  },
+  // "starting today i bake at 145", "these days i pipe 45 mm": so it is done from here on
+  {
+    marks: ["starting ", "beginning ", "these days", "nowadays"],
+    from: /^((?:(?:ok|so|right|and|also|well),? )*)(?:(?:starting|beginning) (?:now|today|this week|with (?:this|the next) batch)|these days|nowadays),? (?=(?:i|we|my|our) (?:\w+ )?(?!had\b|did\b))(?!.*\b(?:timer|alarm|remind|how|what|whats|when|which|why)\b)/g,
+    to: "$1from now on ",
+  },
+  // "i pipe 4.5 cm these days"
+  {
+    marks: [" these days", " nowadays"],
+    from: /^(?!.*\b(?:how|what|whats|which|why|when|timer|had|did|was|were)\b)((?:i|we|im|my|our) .*\d.*?),? (?:these days|nowadays)(?= ?[.!]?$)/g,
+    to: "$1 from now on",
+  },
   // "forgot to say, sifted"
   {
     marks: ["forgot to", "meant to say", "should have said", "should've said", "shouldve said"],

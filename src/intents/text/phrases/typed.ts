@@ -6,6 +6,38 @@ const besideButter =
 const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
 
 export const typed: readonly Phrase[] = [
+  // "k cancel it", "kk, and the rest": a nod, and no degree; "k 300" stays
+  {
+    marks: [" k ", " kk ", " k,", " kk,", " kay ", " mkay ", " okie ", " okey "],
+    from: /^(?:kk?|m?kay|oki[ei]|okey)(?=,? [a-z])/g,
+    to: "ok",
+  },
+  // "what can u help w"
+  { marks: [" w"], from: /\b(help|helps|helping)((?: (?:me|us|out))*) w(?:it|ith|iv)?(?=[ ?!.]|$)/g, to: "$1$2 with" },
+  // "700g smbc whats it made of + how much mango": two questions, and no sum
+  {
+    marks: ["+"],
+    from: /(?<=[a-z?]) ?\+ ?(?=(?:(?:also|then|so) )?(?:how|hw|what|whats|wht|wat|which|when|can|could|do|does|is|are|should|will)\b|(?:[a-z]+ ){1,2}(?:for|in|into) (?:it|that|them|the lot|all)\b)/g,
+    to: " and ",
+  },
+  // ":(" ends what is said, as a comma would
+  {
+    marks: [":(", ":)", ":-(", ":-)", ";)", ";-)", ":'("],
+    from: /\s*[:;](?:'|-)?[()]+(?=\s|$)\s*(.)?/g,
+    to: (_whole, next = "") => (next === "" ? " " : /[a-z\d]/.test(next) ? `, ${next}` : ` ${next}`),
+  },
+  // "lemon zest for 1 bowl": one of those there are
+  {
+    marks: [" 1 bowl", " 1 part", " 1 of "],
+    from: /\b(for|in|into|per) 1 (?=(?:bowl|part)\b(?! (?:of|to)\b)|of (?:them|those|these)\b)/g,
+    to: "$1 one ",
+  },
+  // "pln 60 macarons for saturday": a plan without its vowel, and no money
+  {
+    marks: ["pln ", "paln ", "plna "],
+    from: /^((?:(?:ok|hi|hey|pls|please|and|so|now|can (?:you|u)),? )*)(?:pln|paln|plna) (?=(?:me |out |for )*(?:\d+|[a-z]+) ?(?:macs?|macarons?|macaroons|mcarons|pieces|pcs|shells|filled|of them)\b)/g,
+    to: "$1plan ",
+  },
   {
     marks: ["2 much", "2 little", "2 strong"],
     from: /(?<=^|[ ,])2 (?=(?:much|little|strong|weak)\b)/g,

@@ -1,0 +1,37 @@
+/** A timer stopped in words that say so only of one that runs: "ditch it", "never mind the blue trays". */
+import type { Memory } from "../contract/index.ts";
+import { type Piece, textOf } from "../lib/pieces.ts";
+import type { Draft } from "./draft.ts";
+import { matching } from "./find.ts";
+
+const lead =
+  "(?:(?:ok|okay|right|alright|all right|so|and|now|oh|no|nah|nope|yeah|yes|ah|well|actually|enough|please|pls|you can|can you|just|then|lets|,) )*";
+const drops =
+  "(?:never ?mind|nvm|forget(?: about)?|call off|ditch|drop|axe|bin|lose|nix|abort|chuck|toss|(?:(?:im|i am|were|we are) )?(?:all )?(?:done|finished|through) with|(?:(?:i|we) )?(?:dont|do not|no longer) need|no (?:more )?need (?:for|of))";
+const tails =
+  "(?: (?:anymore|any more|any longer|now|then|please|pls|after all|for me|thanks|already|too|altogether|[.!]))*";
+const order = new RegExp(`^${lead}${drops} (?:the |my |that |this )?(.+?)(?: timer| one| alarm)?${tails}$`);
+const itself = /^(?:it|that|this|one)$/;
+
+/** The sign behind a timer: of "it", or with the word. */
+export const stopsIt = `^${lead}${drops} (?:it|that|this|that one|this one|that timer|this timer|the timer)${tails}$`;
+
+/** Only where one of that name runs, or "it" right behind a timer: any other "forget the butter" is no order of theirs. */
+export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefined {
+  if (some.some((each) => each.amount?.dim === "time")) return undefined;
+  const name = order.exec(textOf(some))?.[1];
+  if (!name || memory.names.timers.length === 0) return undefined;
+  // "ditch the timer": of several it is asked which
+  if (name === "timer") return { do: "stop" };
+  if (itself.test(name) && memory.last?.tool === "timer")
+    return { do: "stop", ...(memory.table.timer ? { recent: memory.table.timer } : {}) };
+  const live = memory.names.timers.map((label) => ({ label }));
+  const [hit, ...others] = matching(name, live);
+  return hit && others.length === 0 && isAll(name, hit.label) ? { do: "stop", name: hit.label } : undefined;
+}
+
+/** Every word of it is one of the timer's: "forget the blue icing" is about no blue tray. */
+const isAll = (name: string, label: string): boolean => {
+  const own = label.toLowerCase().split(/\s+/);
+  return name.split(/\s+/).every((word) => own.includes(word));
+};
