@@ -80,10 +80,21 @@ export function ingredientLine(line: string, reader: Reader): IngredientLine {
   };
 }
 
-const readingOfText = (text: string, reader: Reader): Reading => {
+/** A line's pieces are looked at again and again: so many are remembered. */
+const kept = 64;
+const known = new WeakMap<Reader, Map<string, Reading>>();
+
+function readingOfText(text: string, reader: Reader): Reading {
+  const own = known.get(reader) ?? new Map<string, Reading>();
+  known.set(reader, own);
+  const before = own.get(text);
+  if (before) return before;
+  if (own.size >= kept) own.clear();
   const found = itemsOf(text, reader);
-  return readingOf(text, found.text, found.items, found.mended, reader);
-};
+  const reading = readingOf(text, found.text, found.items, found.mended, reader);
+  own.set(text, reading);
+  return reading;
+}
 
 const amountsIn = (reading: Reading) =>
   reading.amounts.filter(

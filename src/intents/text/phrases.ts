@@ -11,8 +11,17 @@ const phrases = [...typed, ...talk, ...clockSaid, ...measures];
 export function plainly(text: string): string {
   let now = text;
   // the space in front stands for the start of a word
-  for (const { marks, from, to } of phrases)
-    if (marks.some((mark) => ` ${now}`.includes(mark)))
-      now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
+  let spaced = ` ${now}`;
+  for (const { marks, from, to } of phrases) {
+    if (!holdsOne(spaced, marks)) continue;
+    now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
+    spaced = ` ${now}`;
+  }
   return now;
+}
+
+/** Most texts hold none of most phrases' marks, and are asked for all of them. */
+function holdsOne(text: string, marks: readonly string[]): boolean {
+  for (const mark of marks) if (text.includes(mark)) return true;
+  return false;
 }
