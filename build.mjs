@@ -1,9 +1,9 @@
 // Builds dist/: one narrow bundle for a single question, the chat apart, and a launcher that keeps V8's code cache.
 import { spawnSync } from "node:child_process";
-import { chmodSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { cacheMaker, launcher, tableMaker } from "./src/cli/build/launcher.mjs";
+import { cacheMaker, finish, tableMaker } from "./src/cli/build/launcher.mjs";
 import { inParts } from "./src/cli/build/parts.mjs";
 import { hearPatterns, waitingPatterns } from "./src/cli/build/patterns.mjs";
 
@@ -130,8 +130,6 @@ for (const name of written.filter((each) => each.endsWith(".cjs"))) {
 }
 
 writeFileSync(join(dist, "licenses.txt"), licenses());
-writeFileSync(join(dist, "bowlside.cjs"), launcher(version));
-chmodSync(join(dist, "bowlside.cjs"), 0o755);
 
 const maker = join(dist, "make.cjs");
 for (const work of [tableMaker, cacheMaker]) {
@@ -142,3 +140,4 @@ for (const work of [tableMaker, cacheMaker]) {
   console.error(made.stderr);
   process.exit(made.status ?? 1);
 }
+finish(dist, version, ["program.cjs", "split.cjs", "program.cues", "program.words"]);

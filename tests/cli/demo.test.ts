@@ -189,7 +189,7 @@ describe("the program", () => {
     const lines = demo.notes.map(({ text }) => text);
     const folder = join(program.file, "..");
     const shipped = (name: string) => readFileSync(join(folder, name), "utf8");
-    const parts = readdirSync(folder).filter((name) => name.endsWith(".cjs"));
+    const parts = readdirSync(folder).filter((name) => /\.(?:cjs|pack)$/.test(name));
     for (const text of lines) {
       expect(shipped("demo.mjs")).toContain(text);
       for (const part of parts) expect(shipped(part), part).not.toContain(text);

@@ -1,8 +1,8 @@
 /** What is shipped: one narrow file for a single question, with neither ink nor react in it, and nothing to fetch. */
-import { readdirSync, readFileSync, statSync } from "node:fs";
+import { spawnSync } from "node:child_process";
+import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { join } from "node:path";
-import { Script } from "node:vm";
 import { rolldown } from "rolldown";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { builtDist, root } from "../support/built.ts";
@@ -14,13 +14,13 @@ beforeAll(async () => {
 afterAll(() => dist?.remove());
 
 const shipped = (name: string) => readFileSync(join(dist.folder, name), "utf8");
-/** The program in parts, all but what runs first. */
-const parts = () => readdirSync(dist.folder).filter((name) => /\.cjs$/.test(name) && name !== "bowlside.cjs");
+/** The program in parts: those that every question needs in one pack, all others in files of their own. */
+const parts = () => readdirSync(dist.folder).filter((name) => /^(?!bowlside).*\.(?:cjs|pack)$/.test(name));
 const builtins = new Set(builtinModules.flatMap((name) => [name, `node:${name}`]));
 
 /** Names that a bundle asks for when it runs. */
 const asked = (code: string) =>
-  [...code.matchAll(/\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([^"']+)["']/g)].map(
+  [...code.matchAll(/\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([\w@./:-]+)["']/g)].map(
     ([, a, b]) => a ?? b ?? "",
   );
 
@@ -73,8 +73,8 @@ describe("the program for one question", () => {
   });
 
   it("asks for nothing but what comes with node, and for its own parts", () => {
-    const names = readdirSync(dist.folder).filter((name) => /\.[cm]js$/.test(name));
-    expect(names).toEqual(expect.arrayContaining(["bowlside.cjs", "program.cjs", "dose.cjs", "chat.cjs"]));
+    const names = readdirSync(dist.folder).filter((name) => /\.(?:[cm]js|pack)$/.test(name));
+    expect(names).toEqual(expect.arrayContaining(["bowlside.cjs", "question.pack", "dose.cjs", "chat.cjs"]));
     for (const name of names)
       expect(
         asked(shipped(name)).filter((each) => !builtins.has(each) && !each.startsWith("./")),
@@ -89,11 +89,24 @@ describe("the program for one question", () => {
   });
 
   it("carries V8's cache of each part, which V8 takes", () => {
-    for (const name of parts()) {
-      const filename = join(dist.folder, name);
-      const cachedData = readFileSync(filename.replace(/cjs$/, "cache"));
-      const script = new Script(readFileSync(filename, "latin1"), { filename, cachedData });
-      expect(script.cachedDataRejected, name).toBe(false);
+    const watch = join(dist.folder, "watch.cjs");
+    writeFileSync(
+      watch,
+      `const vm = require("node:vm");
+      vm.Script = class extends vm.Script {
+        constructor(code, options) {
+          super(code, options);
+          process.stderr.write("<" + require("node:path").basename(options.filename) + " " + this.cachedDataRejected + ">");
+        }
+      };`,
+    );
+    for (const [question, part] of [
+      ["230 g buttercream, how much flavor?", "dose"],
+      ["250 f in c", "convert"],
+    ]) {
+      const args = ["-r", watch, join(dist.folder, "bowlside.cjs"), "--home", dist.folder, question ?? ""];
+      const { stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
+      expect(stderr).toBe(`<program.cjs false><${part}.cjs false><split.cjs false>`);
     }
   });
 });

@@ -22,8 +22,8 @@ function newest(path: string): number {
 }
 
 const dist = join(root, "dist");
-const last = join(dist, "program.cache");
-const first = join(dist, "program.cjs");
+const last = join(dist, "bowlside.cjs");
+const first = join(dist, "program.model");
 
 const isFresh = () =>
   existsSync(last) &&

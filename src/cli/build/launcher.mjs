@@ -1,11 +1,19 @@
 // What runs first: it compiles a part of the program through vm.Script, with V8's code cache beside it where V8 takes it.
+import { chmodSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 
-/** Parts ask for one another by name. Each part is a function of what a module gets, and of `part`. */
-export const loader = `const { closeSync, fstatSync, openSync, readSync } = require("node:fs");
+/** The texts that a question reads are in one file: V8 keeps one that is as long outside its heap, and cuts it free of cost. */
+const packed = "question.pack";
+
+/**
+ * Parts ask for one another by name. Each part is a function of what a module gets, and of `part`.
+ * @param places where each text is in the pack, as [start, end]; those that aren't have files of their own
+ */
+const loader = (places) => `const { closeSync, fstatSync, openSync, readSync } = require("node:fs");
 const { Script } = require("node:vm");
 const beside = (name) => __dirname + "/" + name;
 // one room for all files, one after the other: memory that is touched for the first time costs
-let room = Buffer.allocUnsafeSlow(1 << 20);
+let room = Buffer.allocUnsafeSlow(5 << 18);
 function read(name) {
   const file = openSync(beside(name));
   try {
@@ -16,14 +24,17 @@ function read(name) {
     closeSync(file);
   }
 }
-const kept = (name) => { try { return read(name); } catch {} };
+const places = ${JSON.stringify(places)};
+const pack = ${Object.keys(places).length > 0 ? `read("${packed}").latin1Slice()` : '""'};
+const textOf = (name) => places[name] ? pack.slice(...places[name]) : read(name).latin1Slice();
+const may = (work) => { try { return work(); } catch {} };
 const parts = new Map();
 function part(name) {
   const known = parts.get(name);
   if (known) return known.module.exports;
   const file = beside(name + ".cjs");
-  const source = read(name + ".cjs").latin1Slice();
-  const script = new Script(source, { filename: file, cachedData: kept(name + ".cache") });
+  const source = textOf(name + ".cjs");
+  const script = new Script(source, { filename: file, cachedData: may(() => read(name + ".cache")) });
   const module = { exports: {} };
   parts.set(name, { module, script });
   const from = (id) => id.startsWith("./") ? part(id.slice(2, -4)) : require(id);
@@ -31,12 +42,12 @@ function part(name) {
   return module.exports;
 }
 const program = part("program");
-const tables = ["cues", "words"].map((name) => kept("program." + name)?.latin1Slice());`;
+const tables = ["cues", "words"].map((name) => may(() => textOf("program." + name)));`;
 
 /** The file that is run as the command. */
-export const launcher = (version) => `#!/usr/bin/env node
+const launcher = (version, places) => `#!/usr/bin/env node
 "use strict";
-${loader}
+${loader(places)}
 program.start({
   chat: async () => part("chat"),
   demo: () => import("./demo.mjs"),
@@ -46,11 +57,10 @@ program.start({
 `;
 
 /** Works out what would be worked out at every start: how cues are matched, phrases by their first word. */
-export const tableMaker = `${loader}
+export const tableMaker = `${loader({})}
 const { writeFileSync } = require("node:fs");
 const made = program.tables();
 if (/[^\\x00-\\xff]/.test(made.join(""))) throw new Error("A word of the tables has letters beyond Latin-1.");
-// two files: a text of over 256 kB costs V8 milliseconds more
 for (const [at, name] of ["cues", "words"].entries()) writeFileSync(beside("program." + name), made[at], "latin1");
 `;
 
@@ -58,7 +68,7 @@ for (const [at, name] of ["cues", "words"].entries()) writeFileSync(beside("prog
  * Answers questions on a record that is thrown away, and keeps what V8 compiled for it: one for what all questions need,
  * then one for each calculator's own part. It knows the tables, else their making would be kept as well.
  */
-export const cacheMaker = `${loader}
+export const cacheMaker = `${loader({})}
 const { mkdtempSync, rmSync, writeFileSync } = require("node:fs");
 const { tmpdir } = require("node:os");
 const { join } = require("node:path");
@@ -80,3 +90,19 @@ const keep = () => {
   rmSync(home, { recursive: true });
 })();
 `;
+
+/** Packs the texts that every question reads, and writes what is run as the command. */
+export function finish(dist, version, names) {
+  const places = {};
+  let pack = "";
+  for (const name of names) {
+    const text = readFileSync(join(dist, name), "latin1");
+    places[name] = [pack.length, pack.length + text.length];
+    pack += text;
+    rmSync(join(dist, name));
+  }
+  writeFileSync(join(dist, packed), pack, "latin1");
+  const file = join(dist, "bowlside.cjs");
+  writeFileSync(file, launcher(version, places));
+  chmodSync(file, 0o755);
+}

@@ -68,9 +68,9 @@ interface Row extends Hit {
 
 /** @param table as `cueTable` wrote it */
 export function hitsIn(table: string): Hits {
-  const [counts = "", words = "", lists = "", ...lines] = table.split("\n");
-  const idOf = new Map(words.split(",").map((word, id) => [word, id]));
-  const longest = Math.max(...words.split(",").map((word) => word.length));
+  const [counts = "", words = "", lists = ""] = table.split("\n", 3);
+  const starts = startsIn(table, counts.length + words.length + lists.length + 3);
+  const { idOf, longest } = numbered(words);
   const written = lists.split(",");
   const when: number[][] = [];
   const placesOf = (list: number) => {
@@ -79,13 +79,14 @@ export function hitsIn(table: string): Hits {
   };
   const ends = endsOf(counts.split(" ").map(Number));
   const rows: Row[] = [];
+  const lineAt = (place: number) => table.slice(starts[place], (starts[place + 1] ?? table.length + 1) - 1);
   const rowOf = (place: number) => {
     const tool = ends.findIndex((end) => place < end);
-    rows[place] ??= readRow(lines[place] ?? "", tool, place - (ends[tool - 1] ?? 0));
+    rows[place] ??= readRow(lineAt(place), tool, place - (ends[tool - 1] ?? 0));
     return rows[place];
   };
-  const there = marks(words.split(",").length);
-  const looked = marks(lines.length);
+  const there = marks(idOf.size);
+  const looked = marks(starts.length);
   const found = (mask: string): Hit[][] => {
     const hits: Hit[][] = ends.map(() => []);
     const tokens = tokensOf(mask);
@@ -114,6 +115,24 @@ export function hitsIn(table: string): Hits {
     last.set(mask, hits);
     return hits;
   };
+}
+
+/** Where each line begins, from a place on. The lines themselves are cut when they are looked at. */
+function startsIn(text: string, from: number): number[] {
+  const starts: number[] = [];
+  for (let at = from; at > 0 && at < text.length; at = text.indexOf("\n", at) + 1) starts.push(at);
+  return starts;
+}
+
+/** Each word with its place in the list. */
+function numbered(words: string): { idOf: Map<string, number>; longest: number } {
+  const idOf = new Map<string, number>();
+  let longest = 0;
+  for (const word of words.split(",")) {
+    idOf.set(word, idOf.size);
+    if (word.length > longest) longest = word.length;
+  }
+  return { idOf, longest };
 }
 
 /** So many masks are remembered: one turn asks again and again for its pieces. */
