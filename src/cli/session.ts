@@ -7,6 +7,7 @@ import type { Step } from "../intents/follow/step.ts";
 import { dictated, isDictating, recipeFromFile } from "../intents/recipe/dictation.ts";
 import { sanitise } from "../intents/text/normalise.ts";
 import { told } from "../intents/told.ts";
+import { withoutTalk } from "../intents/turn/without-talk.ts";
 import type { Understanding } from "../intents/understanding.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
@@ -16,6 +17,7 @@ import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
 import { notesFromFile } from "./notes-file.ts";
 import { computeWith, otherwise, settle } from "./outcome.ts";
+import { tried } from "./tried.ts";
 import { type Doubt, doubtOf, settled } from "./which-number.ts";
 
 export interface Turn {
@@ -54,6 +56,8 @@ export function startSession(around: Surroundings): Session {
   /** How the questions of this turn were read; written out when it is asked for. */
   let read: Step[] = [];
   let notice: string | undefined;
+  /** This turn has changed the record: it can't be taken another way. */
+  let changed = false;
 
   const worldOf = (record: RecordData): World => ({
     now_ms: around.now_ms(),
@@ -89,6 +93,7 @@ export function startSession(around: Surroundings): Session {
   async function run(step: Step, world?: World): Promise<Outcome> {
     const dry = computeWith(step, world ?? (await current()));
     if (!dry.effects?.length) return dry;
+    changed = true;
     const done = await around.store.change((record) => {
       const outcome = computeWith(step, worldOf(record));
       return {
@@ -161,6 +166,58 @@ export function startSession(around: Surroundings): Session {
     return answerFrom(step.tool.name, outcome);
   }
 
+  /** Answers the questions of a text, one after the other. */
+  async function answersTo(text: string): Promise<Answer[]> {
+    const answers: Answer[] = [];
+    const steps: Said[] = [];
+    const names = namesIn(await current());
+    for (const reading of questions(text, around.understanding, names)) {
+      const world = await current();
+      const found = next(reading, state, namesIn(world), around.understanding);
+      if (!Array.isArray(found)) {
+        unread = { question: reading.said, readings: told(reading) };
+        const near = found.near.map((tool) => tool.name);
+        answers.push(declined(reading, near));
+        continue;
+      }
+      const taken = otherwise(found, reading, world, around.understanding, namesIn(world)) ?? found;
+      for (const [at, step] of taken.entries()) {
+        const answer = await take(step, at === 0 ? world : undefined);
+        answers.push(answer);
+        steps.push({ answer, inputs: state.last?.inputs ?? {} });
+        doubt ??= doubtOf(text, step.reading, [answer]);
+      }
+    }
+    return withoutSettled(answers, steps);
+  }
+
+  /** Answers a text; where that wasn't understood, what is left of it without the talk around it, if that is. */
+  async function answered(text: string): Promise<Answer[]> {
+    const world = await current();
+    const names = namesIn(world);
+    const dry = (line: string) => tried(line, state, world, names, around.understanding);
+    const parts = questions(text, around.understanding, names);
+    // what one question changed can't be taken another way: of several, all are looked at first
+    if (parts.length > 1) {
+      const whole = dry(text);
+      return answersTo(whole.every(isSound) ? text : (understood(text, whole, dry) ?? text));
+    }
+    const before = { state, last, unread };
+    changed = false;
+    const answers = await answersTo(text);
+    if (changed || answers.every(isSound)) return answers;
+    const after = { state, last, unread };
+    ({ state, last, unread } = before);
+    const shorter = understood(text, answers, dry);
+    if (shorter === undefined) {
+      ({ state, last, unread } = after);
+      return answers;
+    }
+    doubt = undefined;
+    read = [];
+    return answersTo(shorter);
+  }
+
   return {
     world: current,
     notice() {
@@ -177,36 +234,24 @@ export function startSession(around: Surroundings): Session {
         last = unread = undefined;
         return { asked, answers: [] };
       }
-      const answers: Answer[] = [];
-      const steps: Said[] = [];
-      const names = namesIn(await current());
       const text = (doubt && settled(doubt, asked)) ?? asked;
       doubt = undefined;
-      for (const reading of questions(text, around.understanding, names)) {
-        const world = await current();
-        const found = next(reading, state, namesIn(world), around.understanding);
-        if (!Array.isArray(found)) {
-          unread = { question: reading.said, readings: told(reading) };
-          answers.push(
-            declined(
-              reading,
-              found.near.map((tool) => tool.name),
-            ),
-          );
-          continue;
-        }
-        const taken = otherwise(found, reading, world, around.understanding, namesIn(world)) ?? found;
-        for (const [at, step] of taken.entries()) {
-          const answer = await take(step, at === 0 ? world : undefined);
-          answers.push(answer);
-          steps.push({ answer, inputs: state.last?.inputs ?? {} });
-          doubt ??= doubtOf(text, step.reading, [answer]);
-        }
-      }
-      return { asked, answers: withoutSettled(answers, steps) };
+      return { asked, answers: await answered(text) };
     },
   };
 }
+
+/** A shorter way to say what wasn't understood whole, of which every question is answered. */
+const understood = (text: string, whole: readonly Told[], dry: (line: string) => readonly Told[]) =>
+  withoutTalk(text, whole.some(isSound)).find((shorter) => {
+    const all = dry(shorter);
+    return all.length > 0 && all.length >= whole.filter(isSound).length && all.every(isAnswer);
+  });
+
+type Told = Pick<Answer, "status">;
+const isAnswer = ({ status }: Told) => status === "answered";
+/** It was understood; what can't be is another matter. */
+const isSound = ({ status }: Told) => status === "answered" || status === "impossible";
 
 /** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
 const rowsJoined = (line: string): string =>

@@ -20,7 +20,7 @@ const builtins = new Set(builtinModules.flatMap((name) => [name, `node:${name}`]
 
 /** Names that a bundle asks for when it runs. */
 const asked = (code: string) =>
-  [...code.matchAll(/\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([\w@./:-]+)["']/g)].map(
+  [...code.matchAll(/\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([\w@./:-]*\w[\w@./:-]*)["']/g)].map(
     ([, a, b]) => a ?? b ?? "",
   );
 

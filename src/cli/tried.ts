@@ -1,0 +1,35 @@
+/** What a line would come to, before anything of it is carried out. */
+import { type Names, next, questions } from "../intents/converse.ts";
+import { remember } from "../intents/follow/remember.ts";
+import type { State } from "../intents/follow/state.ts";
+import type { Understanding } from "../intents/understanding.ts";
+import type { Answer, World } from "../tools/contract/index.ts";
+import { computeWith, otherwise } from "./outcome.ts";
+
+export interface Tried {
+  tool: string;
+  status: Answer["status"];
+}
+
+/** Pure: each question of the line with its calculator and what comes of it in this world. */
+export function tried(
+  line: string,
+  before: State,
+  world: World,
+  names: Names,
+  understanding: Understanding,
+): Tried[] {
+  let state = before;
+  return questions(line, understanding, names).flatMap((reading): Tried[] => {
+    const found = next(reading, state, names, understanding);
+    if (!Array.isArray(found)) return [{ tool: "help", status: "declined" }];
+    const taken = otherwise(found, reading, world, understanding, names) ?? found;
+    return taken.map((step) => {
+      const first = computeWith(step, world);
+      const again = first.status === "asking" && step.fallback ? { ...step, inputs: step.fallback } : step;
+      const outcome = again === step ? first : computeWith(again, world);
+      state = remember(state, again, outcome);
+      return { tool: step.tool.name, status: outcome.status };
+    });
+  });
+}
