@@ -8,6 +8,9 @@ import { wordsOf } from "./pattern-words.mjs";
 /** Shorter ones cost less than waiting. */
 const shortest = 20;
 
+/** A name that no file of ours has. */
+const late = "$waiting";
+
 const ours = /[\\/](?:src|data)[\\/].*\.tsx?$/;
 const beside = (name) => JSON.stringify(fileURLToPath(new URL(name, import.meta.url)));
 
@@ -21,7 +24,7 @@ export const waitingPatterns = (root, heard) =>
     (place, call, regex) => {
       const { pattern, flags } = regex ?? heard.get(place) ?? {};
       const words = (pattern && wordsOf(pattern, flags)) ?? [];
-      return `waiting(${JSON.stringify(words.join("|"))}, () => ${call})`;
+      return `${late}(${JSON.stringify(words.join("|"))}, () => ${call})`;
     },
     beside("waiting.mjs"),
   );
@@ -29,7 +32,7 @@ export const waitingPatterns = (root, heard) =>
 const listeningPatterns = (root) =>
   patternsAs(
     root,
-    (place, call) => `waiting("", () => ${call}, ${JSON.stringify(place)})`,
+    (place, call) => `${late}("", () => ${call}, ${JSON.stringify(place)})`,
     beside("listening.mjs"),
   );
 
@@ -55,10 +58,10 @@ function patternsAs(root, instead, file) {
       let out = text;
       for (const [at, { start, end, regex }] of [...found.entries()].reverse()) {
         const call = instead(`${relative(root, id)}:${at}`, text.slice(start, end), regex);
-        out = `${out.slice(0, start)}(waiting${at} ??= ${call})${out.slice(end)}`;
+        out = `${out.slice(0, start)}(${late}${at} ??= ${call})${out.slice(end)}`;
       }
-      const names = found.map((_, at) => `waiting${at}`);
-      return `import { waiting } from ${file};\nvar ${names.join(", ")};\n${out}`;
+      const names = found.map((_, at) => `${late}${at}`);
+      return `import { waiting as ${late} } from ${file};\nvar ${names.join(", ")};\n${out}`;
     },
   };
 }
