@@ -7,7 +7,7 @@ import type { Step } from "../intents/follow/step.ts";
 import type { Understanding } from "../intents/understanding.ts";
 import type { Mended, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
-import { inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
+import { asksOunces, inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
 
 /**
  * Pure: a step's outcome in this world.
@@ -24,7 +24,12 @@ export function computeWith(step: Step, world: World): Outcome {
   if (outcome.status === "answered" && doubted) return whichNumber(doubted);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
   if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
-  return withTaken(step.unit === "oz" ? inOunces(outcome) : outcome, step.reading);
+  return withTaken(
+    step.unit === "oz" || asksOunces(step.tool.name, step.reading, outcome, world)
+      ? inOunces(outcome)
+      : outcome,
+    step.reading,
+  );
 }
 
 /** What an amount was worked out from stands first of what was taken for the answer, and how a slip that counts was read. */

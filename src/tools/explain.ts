@@ -17,6 +17,9 @@ type ExplainInputs = z.infer<ReturnType<typeof inputs>>;
 const it =
   "(?:that|it|this|those|these|there|them|the (?:number|answer|figure|amount|result)s?|your (?:number|answer|figure)s?)";
 const lead = `${opening}(?:(?:yes|just) )*`;
+/** What there is to explain of an answer. */
+const sum =
+  "(?:the|your|that|this|those|these|them|its) (?:math|maths|sums?|workings?|working out|arithmetic|calculations?|numbers?|figures?|logic|reasoning|reckoning|steps)";
 
 export const explain = tool<ExplainInputs>({
   name: "explain",
@@ -43,11 +46,16 @@ export const explain = tool<ExplainInputs>({
       "^(?:basis|reason|source|rule|formula)(?: [?.!])*$",
       "why .. (?:this|that) (?:number|figure|amount)",
       "explain (?:to )?me",
-      "on what basis",
+      "on what (?:basis|grounds|footing|authority)",
+      `^${lead}by what (?:reasoning|logic|reckoning|rule|method|sums?)(?: (?:is|was) (?:that|this|it))?(?: [?.!])*$`,
       "^(?:says who|who says|prove it|source)(?: \\S+)?(?: [?])*$",
       "how (?:did|have) (?:you|u) (?:read|understand|understood|take|taken|parse) (?:that|it|me|this)",
       `what did you (?:assume|read|understand|take ${it})`,
       `(?:take|talk|walk|run) me through ${it}`,
+      `(?:explain|explian|justify|unpack) ${sum}`,
+      `(?:take|talk|walk|run) me through ${sum}`,
+      `(?:break|go|run|step|talk|walk) (?:down |through |over )?${sum}(?: (?:down|through|over))?(?: (?:for|with) me)?(?: (?:please|pls|again|slowly))*(?: [?.!])*$`,
+      `^${lead}(?:so )?how (?:does|do|did) ${sum} (?:work|go|come out|add up)(?: out)?(?: [?.!])*$`,
     ],
     [
       9.5,

@@ -50,7 +50,9 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
           end,
         // "what can you help me out with", "what u help with"
         `(?:what|wat|wot|wots|whats) (?:all |else |exactly |stuff |things |kinds? of things |sorts? of things |sort of stuff )?(?:can |could |do |does |will |would |is |are )?(?:you|u|this|it|the app|this thing)(?: actually| really| even| able to| here to| gonna)? (?:help|helping|be helpful)(?: (?:me|us|out|people))* (?:with|for|about)${end}`,
-        "what (?:sort|sorts|kind|kinds) of (?:things|questions|stuff) (?:can|do|could) (?:you|i)",
+        "what (?:sorts?|kinds?|manner) of (?:things?|questions?|stuff|help|work|sums?) (?:can|do|could|would) (?:you|i)",
+        "(?:how|in (?:what|which) ways?\\S*) (?:can|could|may|might|would|do) you (?:be of (?:help|use|service|assistance)|help)(?: (?:to |for )?(?:me|us))?(?: [?])?$",
+        "^(?:(?:and|so|but|ok) )*what (?:youre|you are) (?:good|able|capable|meant|here|made|useful) (?:for|to|of)",
         "what (?:can|could|do) i ask(?: you)?(?: about| for)?$",
         "what (?:are|is) (?:you|this|it) (?:good )?for",
         "what (?:are|r) (?:you|u) (?:able|good|capable)",
@@ -61,6 +63,8 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `(?:show|give) (?:me )?(?:some |the |a few |an |another )?(?:examples?|commands?|options)${end}`,
         `^(?:some |a few |any )?examples?${end}`,
         `^(?:please |can you |ok )*(?:list|show me|tell me) (?:me )?(?:all|everything|all the things|what) (?:that )?(?:you|it|this) (?:can|could|know\\S*)(?: how to)?(?: \\S+)?${end}`,
+        // "run me through what all you do", "what all you got", "everything you can do"
+        `^(?:please |can you |ok |just |so )*(?:(?:run|walk|take|talk) me (?:down |through )?|give me (?:a |the )?(?:rundown|run down|tour|lowdown|list) (?:of |on )?|show me |tell me |list )?(?:all|everything|all the things|all the stuff|what|what all) (?:of )?(?:that )?(?:you|it|this) (?:(?:can|could|know how to|know|got|have got|have|are able to) )?(?:do|help with|help me with|handle|offer|got|have|know)(?: how to do)?(?: (?:for me|in here|here|with))*${end}`,
         "(?:list|what are) (?:the |your )?(?:commands|options|features|calculators|tools)",
         `(?:who|what) are (?:you|u)${end}`,
         `whats your name${end}`,
@@ -131,7 +135,7 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   if (!wanted)
     return /(?:^| )example(?= |$)/.test(plain)
       ? { some: true }
-      : /help|what|which|how|show|list|give|option|command|example/.test(plain)
+      : /help|what|which|how|show|list|give|tell|run|walk|everything|option|command|example/.test(plain)
         ? {}
         : { talk: "thanks" };
   const named = tools.find(

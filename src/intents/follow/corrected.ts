@@ -1,9 +1,10 @@
 /** What a correction puts right, where it isn't the question before. */
 import { opening, takesBack, takingBack } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
+import { timesAnew } from "../../tools/lib/times-anew.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
-import { isBare } from "../chosen/slots.ts";
-import { about, type State, type Topic } from "./state.ts";
+import { isBare, sizes } from "../chosen/slots.ts";
+import { about, type Inputs, type State, type Topic } from "./state.ts";
 
 interface Said {
   reading: Reading;
@@ -91,7 +92,13 @@ const ofDoubled: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
 const timesAlone =
   /^(?:[a-z]+,? )*(?:doubled?|tripled?|trebled?|halved?|half|twice|quarter|(?:times|x|by) ?\d[\d.,/]*|\d[\d.,/]* ?(?:x|times))(?: [a-z]+)*[ .!?]*$/;
 
-/** "no, triple it", behind "double it": three times what there was before that. */
+/** How many times what was asked before the last question took. */
+function timesIn(now: Inputs, before: Inputs): number | undefined {
+  const slot = sizes.find((each) => typeof now[each] === "number" && typeof before[each] === "number");
+  return slot === undefined ? undefined : (now[slot] as number) / (before[slot] as number);
+}
+
+/** "no, triple it", "and triple it?", behind "double it": three times what there was before that. */
 const ofFactor: Way<Said, Topic> = ({ reading, state: { last, turn, row } }) => {
   const [amount, ...others] = reading.amounts;
   const isTimes =
@@ -102,9 +109,11 @@ const ofFactor: Way<Said, Topic> = ({ reading, state: { last, turn, row } }) => 
   if (!last || !before || !isTimes || others.length > 0 || reading.things.length > 0) return undefined;
   // a recipe's own factor is put right where it is read
   if (last.tool === "scale" && "factor" in last.inputs) return undefined;
-  return putsRight.test(`${reading.mask} `) && timesAlone.test(turn?.text ?? "")
-    ? { tool: last.tool, inputs: before }
-    : undefined;
+  const had = timesIn(last.inputs, before);
+  const isAnew =
+    putsRight.test(`${reading.mask} `) ||
+    (amount !== undefined && timesAnew(reading.text, amount.value, had));
+  return isAnew && timesAlone.test(turn?.text ?? "") ? { tool: last.tool, inputs: before } : undefined;
 };
 
 /** The state with the topic in front that this sentence puts right. */

@@ -49,7 +49,7 @@ export function strange(reading: Reading, points: number): boolean {
 
 const pet = /(?:^| )(?:dogs?|cats?|puppy|kitten|pets?)(?= )/g;
 const petAteIt =
-  /(?:^| )(?:dog|cat|puppy|kitten|pet)s? (?:(?:has|have|just|only) )*(?:ate|eaten|got|had|nicked|stole|pinched|scoffed|licked|finished) (?:(?:all|of|up|the|my|our|that) )*\S*<[^>]*(?:ingredient|chocolate)=[^>]*>(?: \S+){0,3} (?:(?:,|so|then|its|use|using|with|make it|got to be|has to be) )+(?:the )?\S*<[^>]*(?:ingredient|chocolate|color)=[^>]*>(?: (?:then|instead|now|it is|please|will do|this time))*(?: [.?])?$/;
+  /(?:^| )(?:dog|cat|puppy|kitten|pet)s? (?:(?:has|have|just|only) )*(?:ate|eaten|got|had|nicked|demolished|stole|pinched|scoffed|licked|finished) (?:(?:all|of|up|the|my|our|that) )*\S*<[^>]*(?:ingredient|chocolate)=[^>]*>(?: \S+){0,3} (?:(?:,|so|then|its|use|using|with|make it|got to be|has to be) )+(?:the )?\S*<[^>]*(?:ingredient|chocolate|color)=[^>]*>(?: (?:then|instead|now|it is|please|will do|this time))*(?: [.?])?$/;
 
 const sendsIt =
   /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b(?! (?:take|turn|check|start|stop|get|put|buy|flip|pipe|bake|call)\b)|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;
@@ -79,6 +79,7 @@ export function choose(
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
+  if (!leaning && saysOnlyDay(reading) && (scores[0]?.points ?? 0) < stands) return undefined;
   const [settled, ...others] = settle(reading, scores, state.last?.tool);
   if (!settled) return undefined;
   const empty =
@@ -98,6 +99,14 @@ export function choose(
     others: others.map((each) => each.tool),
   };
 }
+
+/** "we did optics on friday, would you know the refractive index of glass": a day, and nothing of the trade. */
+const saysOnlyDay = ({ amounts, things, whens, mask }: Reading): boolean =>
+  whens.length > 0 &&
+  amounts.length === 0 &&
+  things.length === 0 &&
+  whens.every((each) => each.minute === undefined) &&
+  mask.split(" ").filter((each) => /^[a-z]{4,}$/.test(each)).length >= 5;
 
 /** "can i use it to stick them": more than a pointing word, and none of it read. */
 const saysMore = (reading: Reading): boolean =>

@@ -9,6 +9,10 @@ const forBoth = /(?:^| )(?:both|each of (?:them|those|these)|(?:the )?two\S* of 
 /** "now the same for salt", behind two bowls of one turn. */
 const theSame = /^(?:(?:and|now|ok|so) )*(?:the )?same (?:again |two\S* |both )?(?:for|with|in|of) /;
 
+/** "same again but for 54", "do that again for 54": all that the last turn asked. */
+const allAgain =
+  /^(?:(?:and|now|ok|okay|so|then|right|please|but|no|,) )*(?:(?:do|make|try|run|give me|work out|can you do) )?(?:(?:exactly )?(?:the )?same(?: (?:again|thing|things|two\S*|questions?|sums?|both|as before))*|(?:do )?(?:that|it|those|them|this)(?: all)? (?:again|over|once more)|once more|once again|again)(?: ,)? (?:(?:but|only|for|with|at|make it|now|this time|,) )*\S*<(?:number|length)[^ ]*(?: (?:\S*<count=macarons>|of them|this time|now|please|pls|then|instead|macs|across|wide))*(?: [?.])?$|^(?:(?:and|now|ok|okay|so|then|,) )*(?:for |with )?\S*<number[^ ]*(?: \S*<count=macarons>)? this time(?: [?.])?$/;
+
 const ofAll = /(?:^| )(?:both|each|all|(?:two|three|four)\S* of (?:them|those|these))(?: |$)/;
 /** What says nothing but another bowl. */
 const ofBowl = new Set(["base_g", "base", "base_unit", "parts"]);
@@ -45,7 +49,11 @@ export function ofWholeTurn(reading: Reading, draft: Inputs, state: State): Topi
     key in inputs || (key === "diameter_mm" && "macarons" in inputs);
   const every =
     turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => takes(inputs, key)));
-  const open = isBare(reading) || forBoth.test(reading.mask) || /(?:^| )all(?: |$)/.test(reading.mask);
+  const open =
+    isBare(reading) ||
+    allAgain.test(reading.mask) ||
+    forBoth.test(reading.mask) ||
+    /(?:^| )all(?: |$)/.test(reading.mask);
   return every && open ? turn.topics : [];
 }
 

@@ -13,7 +13,7 @@ const countSlots: Readonly<Record<string, string>> = { whites: "whites_count", b
 const fewer = /^(?:less|fewer)$/;
 const more = /^(?:more|extra)$/;
 const addition =
-  /^(?:(?:and|ok|so|now) )*(?:add|plus|adding) (\S*<(?:number|weight)>)(?: (?:to (?:it|that)|more|please|then))*$/;
+  /^(?:(?:and|ok|so|now) )*(?:(?:add|plus|adding)(?: in)?|(?:chuck|throw|toss|crack|stick|pop|bung|sneak) in) (\S*<(?:number|weight)>)(?: (?:to (?:it|that)|more|please|then))*$/;
 
 /** A difference with what it is of: the input before, and what that was. */
 interface Difference {

@@ -1,11 +1,34 @@
 /** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
+import { askedWithin } from "./phrases/asked-within.ts";
 import { clockSaid } from "./phrases/clock.ts";
+import { dollars } from "./phrases/dollars.ts";
+import { drawl } from "./phrases/drawl.ts";
+import { drawlAmounts } from "./phrases/drawl-amounts.ts";
+import { drawlTimers } from "./phrases/drawl-timers.ts";
+import { indirect } from "./phrases/indirect.ts";
 import { measures } from "./phrases/measures.ts";
+import { offhand } from "./phrases/offhand.ts";
+import { offhandTimers } from "./phrases/offhand-timers.ts";
+import { polite } from "./phrases/polite.ts";
 import { talk } from "./phrases/talk.ts";
 import { typed } from "./phrases/typed.ts";
 
-// slips first: the others are written in right words
-const phrases = [...typed, ...talk, ...clockSaid, ...measures];
+// signs of money, then slips: the others are written in right words
+const phrases = [
+  ...dollars,
+  ...typed,
+  ...drawlAmounts,
+  ...drawl,
+  ...drawlTimers,
+  ...offhandTimers,
+  ...offhand,
+  ...polite,
+  ...askedWithin,
+  ...indirect,
+  ...talk,
+  ...clockSaid,
+  ...measures,
+];
 
 /** The text with its turns of phrase put plainly. */
 export function plainly(text: string): string {

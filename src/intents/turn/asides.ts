@@ -80,8 +80,19 @@ function isReason(items: Part, at: number, text: string): boolean {
   // "now that i counted the ribbon"
   if (text === "now" && wordOf(items[at + 1]) === "that" && subjects.has(wordOf(items[at + 2]))) return true;
   const behindComma = isSign(items[at - 1], /^,$/);
-  return ["since", "as", "for"].includes(text) && behindComma && subjects.has(wordOf(items[at + 1]));
+  if (!behindComma || !["since", "as", "for"].includes(text)) return false;
+  // ", for the syrup" is what it is for, and ", for the children are asleep" why
+  if (text === "for" && articles.has(wordOf(items[at + 1])))
+    return items.slice(at + 2).some((item) => verbs.has(wordOf(item)));
+  return subjects.has(wordOf(items[at + 1]));
 }
+
+const articles = new Set("the this that my our its".split(" "));
+const verbs = new Set(
+  "is are was were has have had will would wont can cant like likes love loves want wants hate hates need needs does do dont doesnt".split(
+    " ",
+  ),
+);
 
 /** "i always put it through the sieve, so what if it is sifted?" */
 function withoutLead(items: Part, ear: Ear): Part {

@@ -48,7 +48,7 @@ export const asksFlavorOf = (part: Part, ear: Ear): boolean =>
 /** "how much plain buttercream do i add?": to what was told before. */
 const morePlain = "(?:(?:more|plain\\S*|extra|additional|stuff|of) )";
 const forPlain = new RegExp(
-  `^(?:(?:so|and|now) )*(?:(?:how|hw) (?:much|many)|what) (?:${morePlain}+(?:do|should|must|can|to|needed)|${morePlain}*\\S*<base=(?:buttercream|ganache|filling)>) .*(?:add|stir|mix|beat|need|save|fix|bring|rescue|mend|tame|put right)`,
+  `^(?:(?:so|and|now) )*(?:(?:how|hw) (?:much|many)|what) (?:${morePlain}+(?:do|should|must|can|to|needed)|${morePlain}*\\S*<base=(?:buttercream|ganache|filling)>) .*(?:add|stir|mix|beat|need|save|fix|bring|rescue|mend|tame|put right|correct|go in|go into|get in|even out)`,
 );
 
 /** "SMBC, 750 g in total. Weights?": asks nothing but of what stands before it. */
@@ -65,6 +65,16 @@ export const asksOven = (told: Part, part: Part, ear: Ear): boolean =>
   told.some((item) => item.is === "amount" && item.amount.dim === "temperature") &&
   !carriesAmount(part) &&
   /\bwhat .*(?:set|use|bake)\b.* oven|\bwhat (?:is|would|s) (?:that|it) .*(?:oven|fan|conventional)/.test(
+    ear.mask(part),
+  );
+
+/** "250 g buttercream is to taste of rum. how much of that goes in": of the flavor that was told. */
+export const asksOfIt = (told: Part, part: Part, ear: Ear): boolean =>
+  !asks(told, ear) &&
+  told.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste)) &&
+  told.some((item) => item.is === "amount" && item.amount.dim === "weight") &&
+  !carriesAmount(part) &&
+  /^(?:(?:and|so|then) )*how much of (?:that|it|this)(?: (?:goes|go|should|do|would|must|can|is|does|will|may|might) ?.*)?$/.test(
     ear.mask(part),
   );
 

@@ -6,6 +6,7 @@ import type { Item } from "../found/scan.ts";
 import {
   asksFlavorOf,
   asksForPlain,
+  asksOfIt,
   asksOven,
   asksRest,
   asksToMatch,
@@ -105,6 +106,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !(tellsShare(waiting, ear) && givesItsBowl(part, ear)) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !asksToMatch(part, ear) &&
+      !asksOfIt(waiting, part, ear) &&
       !(tellsBowl(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(tellsMix(waiting, ear) && asksFlavorOf(part, ear)) &&
       !(!asks(waiting, ear) && asksForPlain(part, ear)) &&

@@ -116,6 +116,8 @@ export const benchCues = cues(
     `{use=piping} takes (?:me )?{time}`,
     `(?:how is|hows|how are|what is|whats|show(?: me)?|see|list|tell me) (?:\\S+ )?(?:my |the )?(?:bench|settings|setup)`,
     `^(?:my )?(?:bench|settings|setup)${end}`,
+    // "how my bench is set just now"
+    "^(?:(?:and|so|ok|tell me|show me) )*how (?:my|the) (?:bench|settings|setup) (?:is|are|stands?|looks?)(?: set| set up)?(?: \\S+){0,3}$",
     `(?:what|whats|what is|what are|which|how big (?:is|are)|how wide (?:is|are)|show(?: me)?) (?:is |are )?my (?:\\S+ )?(?:{count=trays}|oven|ovens|scale|scales|currency|market|{unit=cup}|hours|units|spares|diameter|shell size|size|{count=shells} size|labou?r)(?: (?:set|setting|size))?(?: (?:to|at|right now))?${end}`,
     `(?:forget|reset|clear|unset|drop) (?:about )?(?:my|the) (?:\\S+ )?(?:{count=trays}|bench|settings|setup|oven|ovens|scale|scales|currency|market|cups?|{unit=cup}|hours|units?|spares?|size|diameter|{count=shells}|labou?r|{step}|offset)`,
     `(?:use|go by|follow|back to) the book(?:s)?`,

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
+import { leftPlain } from "../lib/left-plain.ts";
 import { resizing } from "../lib/resizing.ts";
 import { answerButtercream } from "./answer.ts";
 import { readButtercream } from "./read.ts";
@@ -48,6 +49,7 @@ export const buttercream = tool<ButtercreamInputs>({
   unboxes: true,
   shifts: "told",
   cues: cues(
+    [14, ...leftPlain("buttercream")],
     [
       15,
       "{weight} {ingredient=(sugar|granulated_sugar|butter|whites)} .. how much .. {ingredient=(butter|sugar|whites)} .. {base=buttercream}",

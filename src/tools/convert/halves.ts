@@ -40,11 +40,13 @@ const listed = /^(?:,|and|or|&|\+|plus|, and|then)$/;
 
 /** "1 1/2 and 3/4 cups of flour", "1 cup and 1/2 cup of it": measures of one thing; "2 and a half cups" is one. */
 export function withSharedUnits(reading: Reading): Amount[] {
-  return withHalves(reading).reduceRight<Amount[]>((behind, amount) => {
-    const [next] = behind;
+  const out: Amount[] = [];
+  for (const amount of withHalves(reading).reverse()) {
+    const next = out.at(-1);
     const isListed = next && listed.test(reading.text.slice(amount.at[1], next.at[0]).trim());
-    return [isListed ? sharing(amount, next) : amount, ...behind];
-  }, []);
+    out.push(isListed ? sharing(amount, next) : amount);
+  }
+  return out.reverse();
 }
 
 /** The unit of the next measure and what that is of, where the one before it says neither. */

@@ -134,7 +134,13 @@ function bareOrders(reading: Reading, to: string[], oven: Draft["oven"]): Draft[
   const heat = to.find((unit) => unitRow(unit).dim === "temperature");
   if (bare.length !== 1 || (to.length === 0 && !oven)) return [];
   const amount = bare[0] as Amount;
-  const scales = heat && !oven ? scalesOf(reading, to.filter((unit) => unitRow(unit).dim === "temperature")) : undefined;
+  const scales =
+    heat && !oven
+      ? scalesOf(
+          reading,
+          to.filter((unit) => unitRow(unit).dim === "temperature"),
+        )
+      : undefined;
   return [
     {
       value: amount.value,

@@ -11,7 +11,8 @@ interface Heat {
 }
 
 const scale = "\\S*<unit=(°[CF])>";
-const device = "(?:ovens?|mines?|dials?|thermometers?|probes?|displays?|screens?|panels?|thermostats?|cookers?|stoves?)";
+const device =
+  "(?:ovens?|mines?|dials?|thermometers?|probes?|displays?|screens?|panels?|thermostats?|cookers?|stoves?)";
 const paper = "(?:recipes?|books?|cards?|sheets?|pages?)";
 /** What the number is shown by, between the scale and the number. */
 const shows =
@@ -21,9 +22,13 @@ const asked = new RegExp(
   `(?:what|whats|what is|wats|how much|how many|how hot|convert|turn|put|give me|tell me|need|want) (?:(?:is|are|it|its|that|this|thats|would|will|be|me|the|temp|temperature|number|should|i|set|have|degrees|instead) )*(?:in|to|into|as)? ?${scale}`,
 );
 /** "..., in c?", "310, c?": asked for at the end. */
-const askedLast = new RegExp(`(?:[,.:;=]|so|and) (?:(?:in|to|into|as|what|whats|so|that|is|the) )*${scale}(?: (?:please|pls|then))*(?: \\?)?$`);
+const askedLast = new RegExp(
+  `(?:[,.:;=]|so|and) (?:(?:in|to|into|as|what|whats|so|that|is|the) )*${scale}(?: (?:please|pls|then))*(?: \\?)?$`,
+);
 const ofPaper = new RegExp(`(?:^| )${paper} (?:(?!${device} )\\S+ ){0,5}${scale}`);
-const ofDevice = new RegExp(`(?:^| )(?:${device}|it|one) (?:(?!${paper} )\\S+ ){0,5}?${scale} ${shows}\\S*<number>`);
+const ofDevice = new RegExp(
+  `(?:^| )(?:${device}|it|one) (?:(?!${paper} )\\S+ ){0,5}?${scale} ${shows}\\S*<number>`,
+);
 
 const other = (unit: Scale): Scale => (unit === "°C" ? "°F" : "°C");
 const scaleIn = (pattern: RegExp, mask: string) => pattern.exec(mask)?.[1] as Scale | undefined;

@@ -2,7 +2,7 @@
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { sameIngredient } from "../lib/lines.ts";
-import { moneyText } from "../lib/money.ts";
+import { dollars, moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
 import { isOf } from "./one-line.ts";
@@ -23,8 +23,6 @@ export interface Bill {
   own: boolean;
   assumed: string[];
 }
-
-const dollars = ["USD", "CAD", "AUD", "NZD", "SGD", "HKD"];
 
 /** A bare $ is the bench's own dollar where one is set; no sign at all is the bench's currency, or USD. */
 export function currencyOf(inputs: CostInputs, world: World): string {

@@ -1,5 +1,6 @@
 /** The sums of money in a sentence: how much each is, in what, and what it is for. */
 import type { Amount, Reading } from "../contract/index.ts";
+import { dollars, isBareDollar } from "../lib/money.ts";
 import { type Piece, pieces, wordsBetween } from "../lib/pieces.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import { bareSums, isSaidAsSum } from "./bare-money.ts";
@@ -30,12 +31,15 @@ export function sums(reading: Reading): Sum[] {
   );
   const places = moneys.map((amount) => list.findIndex((each) => each.amount === amount));
   const aimed = aimsAtShare(reading);
+  // "nz$11 and $4": the sign alone is of the same country
+  const country = moneys.find(({ unit, text }) => dollars.includes(unit) && !isBareDollar(unit, text))?.unit;
   return moneys.map((amount, at) => {
     const place = places[at] ?? 0;
     const earlier = moneys.slice(0, at);
     const per = perOfEarlier(amount, list, place, earlier);
     const isMoney = amount.dim === "money";
-    const bare = signOf(amount, signed.length > 0);
+    const sign = signOf(amount, signed.length > 0);
+    const bare = sign === "$" && country ? undefined : sign;
     const beside = besideSum(
       amount,
       wordsBetween(list, places[at - 1] ?? -1, place),
@@ -46,7 +50,12 @@ export function sums(reading: Reading): Sum[] {
       ...(per ? { per } : {}),
       value: isMoney ? inBase(amount.value, amount.unit) + centsBehind(list, place) : amount.value,
       // "USD cent" is a hundredth of a USD
-      currency: isMoney && amount.unit !== "unsigned" ? amount.unit.slice(0, 3) : "",
+      currency:
+        sign === "$" && country
+          ? country
+          : isMoney && amount.unit !== "unsigned"
+            ? amount.unit.slice(0, 3)
+            : "",
       ...(bare === undefined ? {} : { bare }),
       use: useOf({ ...beside, earlier: earlier.map(({ value }) => value), words: list.length, aimed }),
       amount,
@@ -61,7 +70,7 @@ const isPerVolume = ({ per }: Amount): boolean => per !== undefined && unitRow(p
 function signOf({ dim, unit, text }: Amount, isElsewhere: boolean): Sum["bare"] {
   if (dim !== "money") return isElsewhere ? undefined : "";
   if (unit === "unsigned") return "";
-  return text.includes("$") ? "$" : undefined;
+  return isBareDollar(unit, text) ? "$" : undefined;
 }
 
 /** "powdered sugar $2", behind "almond flour is $16 a kilo": a kilo as well. */

@@ -2,6 +2,7 @@
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
 import { forEachBox } from "./box-sum.ts";
+import { dollars } from "../lib/money.ts";
 import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
 import { isWeightPrice, paidFor } from "./prices.ts";
@@ -9,13 +10,19 @@ import { isWeightPrice, paidFor } from "./prices.ts";
 export function readSums(reading: Reading, money: readonly Sum[], memory: Memory): Draft {
   const out: Draft = {};
   const codes = currenciesOf(money);
-  const earlier = memory.last?.tool === "cost" ? (memory.last.inputs as Draft).currency : undefined;
+  const asked = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : undefined;
+  const earlier = asked?.currency;
   // "80 cents", behind euros: hundredths of those
   const isCents = money.length > 0 && money.every(({ amount }) => amount.unit === "USD cent");
   if (codes[0] && !(isCents && earlier)) out.currency = codes[0];
   if (codes.length > 1) out.mixed = codes.join(" and ");
   const signs = [...new Set(money.map((each) => each.bare).filter((each) => each !== undefined))];
   if (signs[0] !== undefined && codes.length < 2) out.bare_sign = signs[0];
+  // "$6", behind "NZ$11": of the country that was named
+  if (out.bare_sign === "$" && earlier && asked?.bare_sign === undefined && dollars.includes(earlier)) {
+    out.currency = earlier;
+    delete out.bare_sign;
+  }
   if (memory.slot === "more_prices")
     return out.bare_sign === undefined && out.currency ? { currency: out.currency } : {};
   const pack = paidFor(reading, money) !== undefined;

@@ -1,8 +1,10 @@
 import { cues } from "../lib/cue.ts";
 
 /** "timers for each of those steps", "an alarm on every stage of it". */
-const timersOf = "(?:timers?|alarms?|bells?) (?:for|on|against|to|at|behind) (?:(?:all|each|every|one|of|the|those|these|them|my|whole|single|full|entire) )*";
-const timersEnd = "(?: (?:of (?:it|the (?:plan|day|schedule))|in (?:it|the plan)|please|pls|then|now|too|for me|as well))*(?: [?])?$";
+const timersOf =
+  "(?:timers?|alarms?|bells?) (?:for|on|against|to|at|behind) (?:(?:all|each|every|one|of|the|those|these|them|my|whole|single|full|entire) )*";
+const timersEnd =
+  "(?: (?:of (?:it|the (?:plan|day|schedule))|in (?:it|the plan)|please|pls|then|now|too|for me|as well))*(?: [?])?$";
 
 export const dayCues = cues(
   [9, `${timersOf}(?:steps?|stages?)${timersEnd}`],

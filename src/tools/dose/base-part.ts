@@ -13,7 +13,7 @@ export const asksPart = new RegExp(
     `(?:in|for|into|to) (?:just |only )?(?:each|one|another(?: one)?|the (?:last|next|third|second|first)(?: (?:one|${vessel}))?|that one|(?:a single|a|that|a single one of the|just the one|every) ${vessel}|every one)(?: ?[,?]|$)`,
     `(?:in|for) (?:one|the other|each) half|the other (?:one|half|${vessel})|for one and .* for the other`,
     `one of (?:them|em|those|these|(?:the |those |these )?(?:\\w+ )?(?:halves|thirds|quarters|${vessels}))`,
-    `(?:each|every|per) (?:${vessel}|half|third|one)|in each|each (?:one )?(?:gets|takes|needs|wants)|one (?:single )?(?:${vessel}|half|third)`,
+    `(?:each|every|per) (?:${vessel}|half|third|one)|in each|(?:in|for|into|to) each of (?:them|those|these)|each (?:one |of (?:them|those|these|the \\w+) )?(?:(?:would|will|should|might|may) )?(?:then )?(?:gets?|takes?|needs?|wants?|requires?|calls? for)|one (?:single )?(?:${vessel}|half|third)`,
   ].join("|"),
 );
 

@@ -121,4 +121,10 @@ const besideBatter: BaseWay = (turn) => {
 const plainOfBefore: BaseWay = ({ base, before }) =>
   base === "filling" && before?.base && before.base_g !== undefined ? { base: before.base } : undefined;
 
-export const tableWays: readonly BaseWay[] = [withFlavor, laidAside, besideBatter, whatLiesThere, plainOfBefore];
+export const tableWays: readonly BaseWay[] = [
+  withFlavor,
+  laidAside,
+  besideBatter,
+  whatLiesThere,
+  plainOfBefore,
+];

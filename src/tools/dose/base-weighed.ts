@@ -67,7 +67,8 @@ const weighedHere: BaseWay = ({ reading, base, parts }) => {
   const whole_g = parts.reduce((sum, each) => sum + each.grams, 0);
   const draft = named(
     { base_g: whole_g * (halfOfIt(reading) ?? oneBowl(reading) ?? 1) },
-    base ?? baseOf(parts),
+    // "my filling is 180 g white chocolate and 72 g cream": a ganache, whatever it is for
+    base === "filling" ? (baseOf(parts) ?? base) : (base ?? baseOf(parts)),
   );
   return parts.length > 1 ? { ...draft, parts: parts.map(partOf) } : draft;
 };

@@ -24,6 +24,11 @@ export const doseCues = cues(
   ],
   [4, `(?:${otherColorants})`],
   [-9, "(?:water|ingredient=water>) activity"],
+  // "no oil, 450 g ganache": what is left out isn't dosed
+  [
+    -12,
+    "^(?!.*(?:{dose}|{taste}) .*(?:{dose}|{taste}))(?!.*(?:how|hw) (?:much|many) )(?!.*(?:{percent}|{fraction}|instead|rather)).*?(?:no|without|minus|skip|forget|leave out|not) (?:any |the )?(?:{dose}|{taste})(?: (?:in it|in there|this time|today|please|pls|then|now|at all))*(?: [,.:;] .*|$)",
+  ],
   [
     9,
     "(?:forget|no|not) .. (?:finished|total) .. {percent} of {number}",

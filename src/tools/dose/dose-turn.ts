@@ -36,6 +36,7 @@ export function doseTurn(reading: Reading, memory: Memory): DoseTurn {
     ...readWant(reading, memory),
     ...readSpoon(reading),
     ...(says(reading, /how many (?:\S+ )?\S*<count=drops/) ? { asks_drops: true } : {}),
+    ...(says(reading, asksPercent) ? { asks_percent: true } : {}),
     ...readStrength(reading, memory),
   };
   const isTurned = says(reading, otherWay);
@@ -46,13 +47,29 @@ export function doseTurn(reading: Reading, memory: Memory): DoseTurn {
     before,
     targets,
     weights: said.filter((each) => !isBowl(bowl, each)),
-    common: { ...common, ...turnedForward(reading, before, bowl, said) },
+    common: { ...common, ...turnedForward(reading, before, bowl, said), ...rangeOf(reading, before, said) },
     isTurned,
     asksBase:
       (isTurned && common.base_g === undefined) ||
       (common.base_g === undefined && says(reading, howMuchBase)),
   };
 }
+
+/** "what percentage of rose flavor should i put in 200 g": the range itself, beside its grams. */
+const asksPercent =
+  /(?:^| )(?:what|which) (?:percentage|percent|share|\S*<unit=%>) (?:of )?(?:the |my )?(?:(?:should|do|would|could|might|ought|does) |\S*<[^>]*(?:dose|taste)=)/;
+
+/** "what percentage is that", behind a dose that is still to go in. */
+const rangeOf = (reading: Reading, before: Draft | undefined, said: readonly Weighed[]): Draft =>
+  said.length === 0 &&
+  before?.base_g !== undefined &&
+  before.flavor_g === undefined &&
+  says(
+    reading,
+    /(?:^| )(?:what|which) (?:\S*<unit=%>|percentage|percent|share) (?:is|was|are|would|does|do) (?:that|it|this|those|they)(?: |$)/,
+  )
+    ? { asks_percent: true, want: "flavor" }
+    : {};
 
 /** "other way round: 5 g of it, how much buttercream". */
 const otherWay =

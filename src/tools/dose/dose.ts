@@ -95,6 +95,10 @@ export const inputs = later(() =>
     liquid_color: z.optional(z.boolean()),
     /** What is sold to color food and is neither gel nor powder color: "titanium dioxide", "airbrush color". */
     colorant: z.optional(z.string()),
+    /** What is folded in by the piece: "biscuit crumbs". */
+    inclusion: z.optional(z.string()),
+    /** She asks for the percentage itself. */
+    asks_percent: z.optional(z.boolean()),
     /** What it is sold as, where that is no food: "candle". */
     not_food: z.optional(z.string()),
     /** An essential oil, which may be sold for scent only. */
@@ -173,7 +177,7 @@ export const dose = tool<DoseInputs>({
     ["unweighable", "flavor_g"],
     ["flavor_g", "by_volume", "flavor_unit", "fresh", "more_g", "which_g"],
     ["unweighable", "base_g"],
-    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential", "liquid_color", "colorant"],
+    ["dose", "taste", "name", "bare", "unknown", "hue", "not_food", "essential", "liquid_color", "colorant", "inclusion"],
     ["of_finished"],
   ],
   read: readDose,

@@ -32,7 +32,10 @@ export function eachNamed(turn: DoseTurn): Draft[] {
     return {
       ...common,
       ...converted,
-      ...(asksBase && isWeighed ? { asks_base: true, want: "base" } : {}),
+      // "16 g flavor in 250 g, how much more buttercream": both are weighed, and what is asked for comes on top
+      ...(asksBase && isWeighed && !(common.want === "mend" && weights.length > 1)
+        ? { asks_base: true, want: "base" }
+        : {}),
       ...(isSame ? {} : { ...named, ...hueOf(target, reading) }),
       ...(isSame || targets.length > 1 || !memory.follows ? {} : replaced(before, named)),
       ...(otherRow && common.percent === undefined ? { by_table: true } : {}),

@@ -187,7 +187,15 @@ export function nameOf(
 ): Draft {
   const ground =
     leaves.test(target.taste ?? "") && says(reading, /(?:^| )(?:ground|milled|powdered|sifted)(?:<| |$)/);
-  const dose = target.dose ?? (ground ? "tea powder" : usualRow(target));
+  // "grated nutmeg", "ground star anise": the spice itself, and no concentrated flavor of it
+  const spice =
+    target.dose === undefined &&
+    spices.has(target.taste ?? "") &&
+    says(
+      reading,
+      /(?:^| )(?:ground|grated|milled|crushed|powdered|cracked)(?:<\S*>)? (?:\S+ )?\S*<[^>]*taste=/,
+    );
+  const dose = target.dose ?? (spice ? "other powder" : ground ? "tea powder" : usualRow(target));
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   // "strawberry jam" doses as purée, but keeps its name
   const jam =
@@ -221,5 +229,11 @@ const spirits = new Set([
   "calvados",
 ]);
 const teas = new Set(["matcha", "hojicha"]);
+/** They come off the grater or out of the mill, and no rule has a dose of those. */
+const spices = new Set(
+  "cinnamon,cardamom,ginger,pumpkin spice,anise,licorice,saffron,tonka,nutmeg,clove,black pepper,pink pepper".split(
+    ",",
+  ),
+);
 /** Teas that are a flavor unless they are said to be ground. */
 const leaves = /earl grey|tea|chai|assam|darjeeling/;

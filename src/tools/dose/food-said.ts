@@ -1,4 +1,5 @@
 /** What is named for a bowl and has no row: no food at all, or a colorant that is neither gel nor powder color. */
+import { inclusion } from "../../../data/words/inclusions.ts";
 import { notFood, otherColorant, poisonous, whitener } from "../../../data/words/not-food.ts";
 import type { Reading, Thing } from "../contract/index.ts";
 import type { Draft } from "./draft.ts";
@@ -34,8 +35,20 @@ export function saidOfFood({ text, things }: Reading): Draft {
   if (scent) return { not_food: scent };
   if (colorant && !isBeside(text, things, colorant)) return { colorant: colorant[0] };
   if (isLiquid) return { liquid_color: true };
+  const piece = inclusionAsked(text);
+  if (piece) return { inclusion: piece };
   return isEssential ? { essential: true } : {};
 }
+
+/** "how much", "what percentage of the": what is asked for stands behind. */
+const asksFor =
+  /\b(?:how (?:much|many)|(?:what|which) (?:percentage|percent|share|amount|weight|quantity|dose)|how many (?:grams|g))(?: (?:grams|g|percent|of|the|my|some|more))* /;
+
+/** "how much crushed biscuit": the pieces that are asked for, with no flavor's dose. */
+const inclusionAsked = ofTurn((text) => {
+  const asks = asksFor.exec(text);
+  return asks ? inclusion.exec(text.slice(asks.index + asks[0].length))?.[0] : undefined;
+});
 
 /** "gel for 200 g batter and edible glitter on top": the gel has its dose all the same. */
 const isBeside = (text: string, things: readonly Thing[], { 0: said, index }: RegExpExecArray): boolean =>

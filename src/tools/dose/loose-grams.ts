@@ -14,6 +14,18 @@ const oneInOther: LooseWay = ({ reading, unbound, before, inBowl }) => {
     : undefined;
 };
 
+/** "what would it be for 340 g", "how much would that come to in 340 g": of the same flavor, another bowl. */
+const forOther: LooseWay = ({ reading, loose, found, before }) =>
+  before?.base_g !== undefined &&
+  found.base_g === undefined &&
+  loose !== undefined &&
+  loose >= leastInAll_g &&
+  says(reading, asksForOther)
+    ? { base_g: loose, want: "flavor", fresh: true }
+    : undefined;
+const asksForOther =
+  /(?:^| )(?:what|whats|how (?:much|many)(?: (?:g|grams|\S*<unit=g>))?) (?:(?:would|will|should|might|could|ought|does|do|is) )*(?:it|that|this|the (?:amount|dose|figure|range|number)) (?:(?:then|now|have|to|need|be|been|come|comes|work|works|out|as|go|up|at|change|become|take|want|look|like) )*(?:for|in|with|if i (?:had|have|made|make|were making|was making)|if (?:it|there) (?:was|were|is)) (?:(?:about|roughly|only|just|a|an|more|like|nearer|closer|to|say|the|around|some) )*\S*<(?:weight|number)>/;
+
 /** "what percent is 9 g in 260", "is 9 g in 260 ok". */
 const shareOfWhole: LooseWay = ({ reading, unbound, bare }) => {
   const [into, bowl] = unbound;
@@ -56,7 +68,7 @@ const inAll: LooseWay = ({ reading, unbound, found }) => {
 };
 
 /** Grams that the words around them place, whatever else is known. */
-export const gramsWays: readonly LooseWay[] = [oneInOther, shareOfWhole, keptAside, shareOfFlavor, inAll];
+export const gramsWays: readonly LooseWay[] = [forOther, oneInOther, shareOfWhole, keptAside, shareOfFlavor, inAll];
 
 /** Grams beside a bowl that the sentence weighs or points at: what is in it, where they aren't the bowl once more. */
 function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g: number): Draft {

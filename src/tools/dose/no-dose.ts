@@ -60,6 +60,14 @@ const otherColorant: Refusal = ({ colorant }) => {
   );
 };
 
+/** "crushed biscuit", "sprinkles". */
+const inPieces: Refusal = ({ inclusion }) =>
+  inclusion
+    ? declined(
+        `There is no rule here for ${inclusion}, so I give no figure. Fold a little in, weigh it, and note what worked.`,
+      )
+    : undefined;
+
 /** "15 g zibbelmus in it": of what went in the kind is asked, of what is to go in nothing can be said. */
 const unknownName: Refusal = ({ unknown, flavor_g, dose, taste }) => {
   if (!unknown || dose !== undefined || taste !== undefined) return undefined;
@@ -85,6 +93,7 @@ const refusals: readonly Refusal[] = [
   inDrops,
   liquidColor,
   otherColorant,
+  inPieces,
   unknownName,
   nothingSaid,
 ];

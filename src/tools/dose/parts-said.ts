@@ -4,7 +4,7 @@ import type { Memory, Reading } from "../contract/index.ts";
 import type { Draft } from "./draft.ts";
 
 const ofEach = new RegExp(
-  `\\b(?:each|every one|each one|every(?= ${vessel}))(?: (?:one|colou?r|${vessel}))?(?: then)? ?[?.!]?$`,
+  `\\b(?:each|every one|each one|every(?= ${vessel}))(?: (?:one|colou?r|${vessel}|of (?:them|those|these)))?(?: (?:would|will|should|might))?(?: then)?(?: (?:needs?|wants?|gets?|takes?|requires?))? ?[?.!]?$`,
 );
 const ofAll = new RegExp(
   `\\b(?:for|in) (?:all|the lot|everything)(?: (?:of (?:them|it)|three|four|the ${vessels}))?(?: together)? ?[?.!]?$`,

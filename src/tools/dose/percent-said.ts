@@ -19,7 +19,7 @@ export function readShare(reading: Reading, memory: Memory): Draft {
     before?.percent !== undefined &&
     says(
       reading,
-      /(?:what|which) (?:\S*<unit=%>|percentage|percent|share)|(?:full|whole|entire)\S* range|whats the range/,
+      /(?:what|which) (?:\S*<unit=%>|percentage|percent|share)|(?:full|whole|entire|usual|ordinary|normal|customary|common|book|standard|general)\S* range|whats the range|(?<!\bmy )(?<!\bour )(?:usual|ordinary|normal|customary|standard) (?:dose|amount|quantity|percentage|share)(?: |$)/,
     );
   if (!share && !end && namesBothEnds(reading.mask)) return { whole_range: true };
   if (!share) return end ? { end, want: "flavor" } : ofTable ? { by_table: true } : {};

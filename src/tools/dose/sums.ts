@@ -26,8 +26,8 @@ export function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const scaleNote = scaleCaution(low, world.bench.scale_g, base_g, dose.base);
   return {
     status: "answered",
-    headline: spoons?.headline ?? `${doseText(low, high, world.bench.scale_g)} ${label(inputs, dose)}`,
-    figures: [...(spoons?.figures ?? []), grams],
+    headline: `${spoons?.headline ?? `${doseText(low, high, world.bench.scale_g)} ${label(inputs, dose)}`}${inputs.asks_percent ? `: ${percent(dose.low, dose.high)}` : ""}`,
+    figures: [...(spoons?.figures ?? []), grams, ...shareAsked(inputs, dose)],
     cautions: [...(spoons?.cautions ?? []), ...scaleNote],
     working: [
       `${sum}${dose.name} = base × p / ${over}`,
@@ -40,6 +40,12 @@ export function forward(inputs: DoseInputs, dose: Dose, world: World): Outcome {
     leaves: { mass: { grams: inputs.whole_g ?? base_g, thing: dose.base } },
   };
 }
+
+/** The range itself, where "what percentage" was asked for. */
+const shareAsked = ({ asks_percent }: DoseInputs, { low, high }: Dose): Figure[] => {
+  if (!asks_percent) return [];
+  return [{ name: "range", ...(low === high ? { value: low } : { low, high }), unit: "%" }];
+};
 
 /** How much of the mix the flavor is enough for. */
 export function backward(inputs: DoseInputs, dose: Dose, world: World): Outcome {

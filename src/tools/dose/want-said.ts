@@ -57,9 +57,15 @@ const saysMend = inTurn(
   /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/,
 );
 
+/** "a touch of citric acid would fix it": what is to go in, and nothing that went in. */
+const wouldHelp =
+  /(?:touch|pinch|bit|dash|splash|hint|drop|little|spot|squeeze|some|grain|smidge|smidgen|spoonful|lot)s? (?:of )?\S*<[^>]*dose=\S* (?:(?:would|will|might|could|should|may|can|ought|to|usually|always|really|just) )*(?:fix|fixes|rescue|save|balance|balances|correct|corrects|mend|mends|sort|calm|repair)(?: |$)/;
+
 /** "how can i rescue it"; "save my lemon oil, 0.1 to 0.2 percent" is for the shelf. */
 const toMend: WantWay = ({ reading }) =>
-  saysMend(reading.text) && !says(reading, /\bsave (?:my |this |a |our )?\S*<[^>]*(?:dose|taste)=/)
+  saysMend(reading.text) &&
+  !says(reading, /\bsave (?:my |this |a |our )?\S*<[^>]*(?:dose|taste)=/) &&
+  !says(reading, wouldHelp)
     ? { want: "mend" }
     : undefined;
 

@@ -57,6 +57,11 @@ export const fillCues = cues(
     8,
     "{number} .. {count=macarons} .. {base=(filling|buttercream|ganache)} (?:per|for each|each|for every|a) {dose=flavor}",
   ],
+  // "how far will a pound of ganache go, in macs"
+  [
+    8,
+    "how fars? .. {weight} (?:of )?(?:the |my )?{base=(filling|buttercream|ganache)} (?:\\S+ ){0,5}(?:go|stretch|get me|take me)",
+  ],
   [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
   [
     8,

@@ -1,5 +1,6 @@
 /** The signs of a ganache question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
+import { leftPlain } from "../lib/left-plain.ts";
 import { resizing } from "../lib/resizing.ts";
 import { insteadOfGone } from "./kind-gone.ts";
 
@@ -7,6 +8,8 @@ import { insteadOfGone } from "./kind-gone.ts";
 const activityWords = "(?:water\\S* activity|a _ w|a w|aw)";
 
 export const ganacheCues = cues(
+  // "450 g ganache, no oil"
+  [14, ...leftPlain("ganache")],
   // "240 g milk chocolate to 120 g cream, what would you use that for"
   [
     14,

@@ -3,7 +3,7 @@ import type { Reading, Thing } from "../contract/index.ts";
 
 /** What befell it, said before it: "the dog got the dark", "cant find the dark", "we used up all the milk". */
 const taken =
-  "(?:ate|eaten|eat|finished|nicked|pinched|stole|scoffed|(?:dog|cat|kids?|husband|wife|son|daughter|boys?|girls?|mum|dad|someone|somebody|flatmate) (?:has |have )?got|grabbed|took|used|cant find|couldnt find|lost|burnt|burned|scorched|seized|dropped|spilt|spilled|forgot|ruined|ran out of|run out of|out of|short of|short on|havent got|havent any|dont have|didnt have)";
+  "(?:ate|eaten|eat|finished|nicked|pinched|stole|scoffed|(?:dog|cat|kids?|husband|wife|son|daughter|boys?|girls?|mum|dad|someone|somebody|flatmate) (?:(?:has |have |had )?got|(?:has |have )?had|(?:has |have )?demolished|(?:has |have )?licked|helped (?:himself|herself|themselves) to)|grabbed|took|used|cant find|couldnt find|lost|burnt|burned|scorched|seized|dropped|spilt|spilled|forgot|ruined|ran out of|run out of|out of|short of|short on|havent got|havent any|dont have|didnt have)";
 const leadIn = new RegExp(
   `\\b${taken}(?: (?:up|all|of|into|at|any|enough|the|my|our|that|this|whole|last|most|rest)){0,4} $`,
 );

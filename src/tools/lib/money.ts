@@ -11,4 +11,11 @@ export function moneyText(amount: number, currency: string): string {
 
 /** The currency that was said, ISO 4217; none for a bare $ or no sign at all, which the bench may settle. */
 export const currencySaid = ({ dim, unit, text }: Amount): string | undefined =>
-  dim !== "money" || unit === "unsigned" || /\$|dollar/.test(text) ? undefined : unit.slice(0, 3);
+  dim !== "money" || unit === "unsigned" || isBareDollar(unit, text) ? undefined : unit.slice(0, 3);
+
+/** Whose dollars share their sign. */
+export const dollars: readonly string[] = ["USD", "CAD", "AUD", "NZD", "SGD", "HKD"];
+
+/** "$20" and "20 dollars" may be of several countries; "20 nz dollars" and "us$20" aren't. */
+export const isBareDollar = (unit: string, text: string): boolean =>
+  unit === "USD" && /\$|dollar|bucks/.test(text) && !/\b(?:us|american) /.test(text);

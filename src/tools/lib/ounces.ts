@@ -1,5 +1,5 @@
 /** Weights for a baker whose bench is set to ounces: the ounces first, the grams behind them in brackets. */
-import type { Figure, Outcome, World } from "../contract/index.ts";
+import type { Figure, Outcome, Reading, World } from "../contract/index.ts";
 import { plain } from "./show.ts";
 import { inBase } from "./units.ts";
 
@@ -49,6 +49,20 @@ export const weighing: ReadonlySet<string> = new Set([
   "buttercream",
   "buy",
 ]);
+
+const endsInOunces = /[a-z>,] (?:in|as) \S*<unit=oz>(?: (?:please|pls|then|instead|now))*(?: \?)?$/;
+
+/** "batter for 84 shells in ounces": the unit is said with the question, and none of its answer's weights has it yet. */
+export const asksOunces = (
+  tool: string,
+  { mask }: Reading,
+  { figures = [] }: Outcome,
+  { bench }: Pick<World, "bench">,
+): boolean =>
+  weighing.has(tool) &&
+  bench.weight_unit !== "oz" &&
+  endsInOunces.test(mask) &&
+  figures.every(({ unit }) => unit !== "oz");
 
 /** The answer with its headline in the unit of the bench. Figures stay in grams. */
 export const inBenchUnit = (tool: string, outcome: Outcome, { bench }: Pick<World, "bench">): Outcome =>

@@ -30,7 +30,7 @@ const heat =
 const time =
   "(?:(?:how|hw) (?:long|many {unit=min|h|s|d}|many (?:minutes|hours|seconds|days))|how much time|what time do)";
 const how =
-  "(?:how (?:do|should|shall|can|would|must|does) (?:i|you|we|one|it)|how (?:i|you|we)(?= (?:make|do|bake|cook|prepare|should|must|can) )|how to|how (?:is|are)|(?:whats|what is) the (?:\\S+ )?(?:way|trick|method|technique|order|procedure)|(?:do|should|can|must|shall) (?:i|we|you)|when (?:do|does|should|can|shall|is|are) (?:i|we|you|the)|(?:in )?(?:what|which) order|(?:tell me|explain|show me) how|steps (?:for|to|of)|do they need|do (?:shells|macarons) need)";
+  "(?:how (?:do|should|shall|can|would|must|does) (?:i|you|we|one|it)|how (?:i|you|we)(?= (?:make|do|bake|cook|prepare|should|must|can) )|how to|how (?:is|are)|(?:whats|what is) the (?:\\S+ )?(?:way|trick|method|technique|order|procedure)|(?:do|should|can|must|shall) (?:i|we|you)|when (?:do|does|should|can|shall|is|are) (?:i|we|you|the)|(?:in )?(?:what|which) order|(?:tell me|explain|show me) how|steps (?:for|to|of)|(?:walk|talk|run|take|lead) me through|do they need|do (?:shells|macarons) need)";
 const words = (id: string) => `(?:${methodRows.find((row) => row.id === id)?.words.join("|")})`;
 const named = methodRows
   .filter(

@@ -77,6 +77,8 @@ export const note = tool<NoteInputs>({
       `^(?:(?:please|pls|ok|okay|and|so|hi|hey|also|then|can you|could you) )*${noteOpeners}`,
       `(?:^|, )(?:(?:and|so|then|now|ok|please|pls|can|could|would|will|you|just|kindly) )*${noteClosers}(?: please| pls)?(?: [.!?])*$`,
       "^(?:(?:please|ok|and|also|oh) )*(?:tack|stick|pop|put) on :? ?",
+      // "tack on that they browned"
+      "^(?:(?:please|ok|and|also|oh) )*(?:tack|throw|stick\\S*) on (?:there )?that (?:they|it|the|its|theyre|most|some|all|half|a few) ",
       "remember this {count=batches}",
       "(?:done|finished|notebook|diary) , (?:please )?(?:log|note|record) ",
       "(?:write|type|put) up .. {count=batches}",

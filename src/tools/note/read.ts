@@ -36,7 +36,7 @@ const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rat
 const tells =
   /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
-  `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick|pop) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,

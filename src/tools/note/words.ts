@@ -45,11 +45,11 @@ const orderWithin =
 const closer =
   /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:write|type)\s+(?:that|this|it|them)(?:\s+all)?\s+up|get\s+(?:that|this|it|them)\s+(?:all\s+)?(?:written|noted|logged|recorded|jotted|typed)(?:\s+(?:down|up))?|(?:log|record|save|keep|remember|store|file)\s+(?:that|this|it)(?:\s+(?:one|batch|away))?|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would)\s+you))*[\s.!]*$/iu;
 const appender = new RegExp(
-  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
+  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:tack|throw|stick)\\s+on\\s+(?:there\\s+)?that\\s+|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add(?:ed)?\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
   "iu",
 );
 const corrector = new RegExp(
-  `^${lead}(?:correct|fix|change|amend|edit|update)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one)|last\\s+note)(?:\\s+to)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)`,
+  `^${lead}(?:(?:an?\\s+)?(?:small\\s+|slight\\s+|quick\\s+|little\\s+)*correction(?:\\s+(?:there|here))?(?:\\s+(?:to|on|for)\\s+(?:that|it|this|the|my|last)[^:,]*?)?\\s*[:,]\\s*|(?:correct|fix|change|amend|edit|update)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one)|last\\s+note)(?:\\s+to)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$))`,
   "iu",
 );
 
@@ -57,9 +57,16 @@ const corrector = new RegExp(
 const haste =
   /^(?:(?:oh|ok|so|and|hey|hi|right|just|real|really|a|one|super)[\s,]+)*(?:quick(?:ly)?(?:\s+(?:one|note|thing))?[\s,:–—-]+)?(?:(?:before|while|in\s+case|lest|so)\s+i\s+(?:(?:do\s+not|don['’]?t|still)\s+)?(?:forget|remember)(?:\s+(?:it|this|again))?)[\s,:–—-]+(?=\S)/iu;
 
+/** "i'd like a batch noted: ...", "it put on record that ...": what is left in front of an order that was put indirectly. */
+const asWished =
+  /^(?:(?:(?:batch|bake|it|this)\s+)?(?:noted|recorded|logged|written|entered|put)(?:\s+(?:down|on\s+record))?(?:\s*[:,–-]|\s+that\b)|(?:on\s+)?(?:paper|record)(?:\s*[:,–-]|\s+that\b)|(?:in\s+)?writing\s*[:,–-]|that(?=\s+(?:the|to?day['’]?s|yesterday['’]?s|my|i|we|they|it|its)\s))\s*/iu;
+
 /** The words of a new note. @param isWithin the order stands behind the batch that it is about */
 export const noteWords = (text: string, isWithin = false): string =>
-  (isWithin ? text.replace(orderWithin, ", ") : text.replace(haste, "").replace(opener, ""))
+  (isWithin
+    ? text.replace(orderWithin, ", ")
+    : text.replace(haste, "").replace(asWished, "").replace(opener, "")
+  )
     .replace(closer, "")
     .trim();
 

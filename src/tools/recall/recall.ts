@@ -98,6 +98,10 @@ export const recall = tool<RecallInputs>({
     [
       5,
       "(?:pull|bring|call|look) up .. (?:{taste}|{count=batches}|notes?)",
+      // "what did i say about banana"
+      "what (?:did|have) i (?:say|said|put|think|thought|mention|mentioned) (?:down )?(?:about|on|of|for) (?:the |my |that )?{taste}",
+      // "pull up the ones that stuck"
+      "^(?:(?:please|pls|can you|ok|now|and|so) )*(?:(?:pull|bring|call|look|dig) (?:me )?(?:up|out)|show me|list|find(?: me)?|read me) (?:all )?(?:the |any |my )?(?:ones?|{count=batches}) (?:that|which|with|where|what) .. {symptom}(?: [?.])*$",
       "(?:pull|bring|dig|look|call) (?:the |my )?{taste}(?: ones?| notes?| {count=batches})? (?:up|out)",
       "^(?:(?:please|pls|can you|could you|ok|now) )*open (?:the |my )?{taste}(?: ones?| {count=batches})?(?: please| pls)?$",
       "what (?:went|was|happened) (?:wrong )?(?:with|to) (?:the |my |that )?{taste}",

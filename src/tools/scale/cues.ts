@@ -332,7 +332,15 @@ export const scaleCues = cues(
   ],
 );
 
+/** "add in two whites", "throw in another white", "and two whites on top". */
+const moreWhites = [
+  `^${opening}(?:(?:ill|i|we|lets|can i|could i|can you|what if i|if i|going to|gonna) )*(?:add|adding|added|throw|threw|chuck|toss|crack|sneak|bung|pop|stick|slip|put|tip)(?: in| on)? (?:{number}|another|one more|an extra|a further|a couple|a) (?:(?:more|extra|other|large|of|egg|white|fresh) )*(?:{ingredient=(whites|egg)}|{color=white})(?: (?:in|more|too|as well|on top|extra|to (?:it|that|the (?:recipe|mix|batch|lot))|then|please|pls|now))*(?: [?])?$`,
+  `^${opening}(?:{number}|another|one more|an extra|a further) (?:(?:more|extra|other|large) )*(?:{ingredient=(whites|egg)}|{color=white})(?: (?:more|too|as well|on top|extra|besides|in|then|please|pls|now))*(?: [?])?$`,
+  `^${opening}(?:take|leave|drop|lose|lost|minus|without|skip)(?: out)? (?:{number}|one|another|a) (?:{ingredient=(whites|egg)}|{color=white})(?: (?:out|off|away|then|please|pls|now))*(?: [?])?$`,
+];
+
 export const scaleGoesOn = cues(
+  [16, ...moreWhites],
   [
     16,
     "(?:whats|what is|what does|how much is|what do) (?:that|it|this|they)(?: all)? (?:come|comes|add up|make) (?:to|up to)?(?: in)? ?{base=batter}",

@@ -3,6 +3,7 @@
 import { takesBack } from "../../../data/words/openers.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says, type Weighed } from "../lib/find.ts";
+import { timesAnew } from "../lib/times-anew.ts";
 import type { Draft } from "./draft.ts";
 import { merged } from "./recipe-said.ts";
 
@@ -19,6 +20,24 @@ const startsAgain = new RegExp(`^${takesBack}`);
 export function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
   if (said) return said.value;
+  // "cut this by a third" leaves two thirds, and "bump my recipe up by half" adds one
+  const change = reading.amounts.find(
+    (each) =>
+      ((each.fraction && each.dim === "number") || each.dim === "percent") &&
+      / by (?:a |an |about )?$/.test(reading.text.slice(0, each.at[0])),
+  );
+  const step = change && (change.dim === "percent" ? change.value / 100 : change.value);
+  if (
+    step !== undefined &&
+    step < 1 &&
+    says(
+      reading,
+      /(?:^| )(?:cut|reduce|shrink|decrease|lower|drop|less|down(?! to)|knock|trim|pare|dial|smaller)(?:<| |$)/,
+    )
+  )
+    return 1 - step;
+  if (step !== undefined && says(reading, /(?:^| )(?:increase|raise|grow|bump|up|enlarge|more)(?:<| |$)/))
+    return 1 + step;
   const by = reading.amounts.find(
     (each) =>
       each.dim === "number" &&
@@ -45,21 +64,6 @@ export function factorOf(reading: Reading): number | undefined {
       ),
   );
   if (less) return less.value;
-  // "cut this by a third" leaves two thirds
-  const by_ = reading.amounts.find(
-    (each) =>
-      ((each.fraction && each.dim === "number") || each.dim === "percent") &&
-      / by (?:a |an |about )?$/.test(reading.text.slice(0, each.at[0])),
-  );
-  const step = by_ && (by_.dim === "percent" ? by_.value / 100 : by_.value);
-  if (
-    step !== undefined &&
-    step < 1 &&
-    says(reading, /(?:^| )(?:cut|reduce|shrink|decrease|lower|drop|less)(?:<| |$)/)
-  )
-    return 1 - step;
-  if (step !== undefined && says(reading, /(?:^| )(?:increase|raise|grow|bump|up|enlarge|more)(?:<| |$)/))
-    return 1 + step;
   const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
   if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
     return cut.value;
@@ -72,6 +76,10 @@ export function factorOf(reading: Reading): number | undefined {
     ? part.value
     : undefined;
 }
+
+/** "mum says only double it", "she only wants it doubled": somebody else's factor, in the place of the one before. */
+const saidByOther =
+  /^(?:(?:no|oh|well|ok|but|and|actually|,) )*(?:(?:my|the|our) )?(?!(?:what|how|if|can|could|should|would|do|shall|lets)\b)[a-z]+(?: (?:just|only|actually|really|now))* (?:says?|said|reckons?|thinks?|wants?|wanted|needs?|suggests?|insists?|prefers?|told|tells)\b|, no more[ .!]*$/;
 
 /** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
 export function timesBefore(
@@ -105,8 +113,10 @@ export function timesBefore(
       /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
         reading.text,
       );
+    // "and treble it?", behind another factor, is of what was given; "double that" and "again" go on from the last one
+    const anew = instead || saidByOther.test(reading.text) || timesAnew(reading.text, factor, before.factor);
     if (before.factor !== undefined)
-      return { factor: pointsBack(reading) && !instead ? before.factor * factor : factor };
+      return { factor: pointsBack(reading) && !anew ? before.factor * factor : factor };
   }
   const table = memory.table.recipe;
   // "the house recipe but 0.75 of it" points at nothing said before

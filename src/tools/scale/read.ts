@@ -20,7 +20,7 @@ import {
 } from "./recipe-said.ts";
 import { sizeOf } from "./size-said.ts";
 import { unknownRecipe } from "./unknown-recipe.ts";
-import { moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
+import { byOne, moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
 
 export function readScale(reading: Reading, memory: Memory): Draft {
   const order = readOrder(reading, memory);
@@ -167,6 +167,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     whites && have.length > 0 && !have.some((each) => each.name === "whites")
       ? [{ name: "whites", grams: whites.value * white_g }]
       : [];
+  const one = byOne(reading, memory, before);
   if (memory.slot === "lines" && have.length > 1) out.lines = have;
   else if (have.length > 0) {
     const [only] = have;
@@ -176,6 +177,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     out.have = only && isMore ? [moreOfLine(before, only)] : [...counted, ...have];
   } else if (whites && weighedWhites(reading) !== undefined)
     out.have = [{ name: "whites", grams: weighedWhites(reading) ?? 0 }];
+  else if (one !== undefined) out.whites_count = one;
   else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   // "one broke, 3 whites", of the recipe that was scaled

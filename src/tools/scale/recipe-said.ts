@@ -28,10 +28,10 @@ export function partition(
   // "how big a batch can i make": all of it is at hand, whatever "only" stands before
   if (
     !saved &&
-    /\b(?:how (?:big|large|much)|what size|biggest|largest) .*\bcan i (?:make|do|bake|get)\b/.test(
+    /\b(?:how (?:big|large|much)|what size|biggest|largest) .*\b(?:(?:can|could) (?:i|we) (?:make|do|bake|get|pull off|swing)|(?:is|would be) possible|(?:does|do|will|would) (?:that|this|it|they|all (?:that|this)) (?:make|get me|give me|come to))\b/.test(
       reading.text,
     ) &&
-    !/\b(?:recipe|formula|card) (?:says|is|calls|asks|wants)/.test(reading.text)
+    !/\b(?:recipe|formula|card) (?:says|is(?! possible)|calls|asks|wants)/.test(reading.text)
   )
     return { lines: [], have: merged(weights.map(line)) };
   const stock =

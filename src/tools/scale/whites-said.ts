@@ -59,5 +59,23 @@ export function moreOrFewer(
     says(reading, /(?:take|minus|less|fewer|remove|drop|without|leave) .*<|<\S* (?:less|fewer|away|off|out)/)
   )
     return before.whites_count - number;
-  return says(reading, /(?:^| )(?:more|extra|another|add|plus) /) ? before.whites_count + number : number;
+  return says(
+    reading,
+    /(?:^| )(?:more|extra|another|add|adding|added|plus|(?:throw|threw|chuck|chucked|toss|tossed|crack|cracked|sneak|sneaked|bung|pop|stick|slip)(?: in)?) |<\S* (?:(?:go|went|going|goes) )?(?:on top|extra|besides|as well)(?: |$)/,
+  )
+    ? before.whites_count + number
+    : number;
+}
+
+const single =
+  /\b(?:another|one more|1 more|an extra|one extra|a further|an additional|one additional) (?:egg )?white\b(?! choc)/;
+const oneLess =
+  /\b(?:take|leave|drop|minus|without|less|lose|lost|skip) (?:out )?(?:one|a|an|1|another) (?:egg )?white\b(?! choc)/;
+
+/** "throw in another white", "lose a white": one more or one less than the number before. */
+export function byOne({ text }: Reading, memory: Memory, before: Draft | undefined): number | undefined {
+  const had = before?.whites_count;
+  if (!memory.follows || had === undefined) return undefined;
+  if (oneLess.test(text)) return had > 1 ? had - 1 : undefined;
+  return single.test(text) ? had + 1 : undefined;
 }

@@ -21,7 +21,7 @@ export const shelfCues = cues(
   ],
   [
     -8,
-    "(?:can|could|should|may|do) (?:i|we|you) (?:still |also |just )?(?:use|swap|replace|substitute)",
+    "(?:can|could|should|may|might|would|do) (?:i|we|you) (?:still |also |just )?(?:use|swap|replace|substitute)",
     "(?:if|when|suppose) (?:i|we|you) (?:only |just )?(?:used|took|had|use)",
     "{ingredient} (?:is|looks|feels|seems) (?:\\S+ )?(?:coarse|stale|old|lumpy|clumpy|damp|rough|too|off)",
   ],

@@ -33,10 +33,11 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     return "forget";
   const asks =
     (measured.length === 0 && says(reading, nameAsked)) ||
-    says(
-      reading,
-      /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
-    );
+    (!says(reading, putThere) &&
+      says(
+        reading,
+        /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+      ));
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||
     says(reading, /(?:costs?|cost me|paid|price) \S*<number|<number> (?:per|a|the) \S*<unit=(?:kg|g|lb|oz)/);
@@ -67,6 +68,10 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     return "list";
   return told(reading, before, measured);
 }
+
+/** "theres 1.5 kg icing sugar here, put it in the pantry?": an order, however politely it ends. */
+const putThere =
+  /(?:^| )(?:put|place|set|store|stow|enter|add|keep) (?:all (?:of )?)?(?:it|them|that|this|those|these)(?: all| away| down)? (?:in|into|on|onto|to|under) (?:the|my|our) (?:pantry|larder|cupboard|shelf|stock|house|kitchen)(?: (?:please|too|then|for me))*(?: \?)?$/;
 
 /** "almond flour?", "what about the sugar": how much there is of it, whatever was done before. */
 const nameAsked =

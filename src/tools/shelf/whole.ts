@@ -24,11 +24,11 @@ export function readWhole(reading: Reading, memory: Memory): Draft | undefined {
   return { does: "use", whole: true, from_note: true };
 }
 
-/** "almond flour comes in 1 kg bags". */
+/** "almond flour comes in 1 kg bags"; "2 kg almond flour have come in" is there now. */
 export function readPack(reading: Reading): Draft | undefined {
   const owner = reading.things.find((each) => each.ingredient || each.chocolate);
   const weight = reading.amounts.find((each) => each.dim === "weight");
   if (!owner || !weight || reading.amounts.some((each) => each.dim === "money")) return undefined;
-  if (!says(reading, /(?:comes?|sold|sells|packed) in /)) return undefined;
+  if (!says(reading, /(?:comes?|sold|sells|packed) in (?![,.?!])/)) return undefined;
   return { does: "pack", entries: [{ name: nameOf(owner), pack_g: inBase(weight.value, weight.unit) }] };
 }

@@ -17,6 +17,12 @@ const baked =
 
 export const shellsCues = cues(
   [9, batterBehind],
+  // "say i pipe them an inch and a half, whats a tray hold"
+  [
+    9,
+    "{length} .. (?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits)(?: [?])?$",
+    "(?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits) (?:at|of|in|if) .. {length}",
+  ],
   [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
   [
     12,

@@ -225,11 +225,25 @@ export function oneOfEqual({ reading, numbers, rest }: Said): Draft | undefined 
 }
 
 /** "2 to 1", "3 : 2 : 1, the big part pink". */
+/** "3 pink to 2 green to 1 white": each with its own. */
+const chain = /<number[^>]*> \S*<[^>]*(?:color|taste)=\S* (?:to|:) \S*<number/;
+
+/** "3 to 2 to 1 for pink and green": two names behind three numbers, and nobody said whose they are. */
+const isRowBehind = ({ things }: Said["reading"], parts: readonly Amount[]): boolean => {
+  const end = Math.max(...parts.map((each) => each.at[1]));
+  const hues = things.filter((each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base);
+  return hues.filter((each) => each.at[0] >= end).length > 1 && hues.every((each) => each.at[0] >= end);
+};
+
 export function byRatio(said: Said): Draft | undefined {
   const { reading, named, before } = said;
+  const chained = says(reading, chain) ? said.numbers.filter((each) => named(each) !== undefined) : [];
+  if (chained.length > 1) return { parts: chained.map((each) => shareOf(each.value, named(each))) };
   const parts = bowlsIn(said);
   if (parts.length < 2) return undefined;
-  const shares = parts.map((each) => shareOf(each.value, named(each) ?? namedLater(reading, each, parts)));
+  const shares = isRowBehind(reading, parts)
+    ? parts.map((each) => shareOf(each.value, undefined))
+    : parts.map((each) => shareOf(each.value, named(each) ?? namedLater(reading, each, parts)));
   return { parts: namedBySize(reading, parts) ?? otherNamed(shares, before) };
 }
 

@@ -28,6 +28,11 @@ export const splitCues = cues(
     "{weight} (?:of )?{base} split\\S* (?:(?:in|into|between|as) )?(?:{taste}|{color}) (?:and |, )?(?:{taste}|{color})",
   ],
   [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
+  // "could i get it divided 3 to 2 to 1", whatever is told of colors before
+  [
+    7,
+    "(?:split|splitting|divided?|dividing|shared?|sharing|parted|apportioned|portioned)(?:<\\S+)? (?:(?:it|that|this|them|all|up|out|between|into|in|as|by|the|batter|of|a|ratio) )*{number} (?:to|:) {number}",
+  ],
   [4, "^(?:(?:and|in|into|ok|so|now) )*{number} {count=bowls}(?: (?:please|pls|then))?(?: [?])?$"],
   [6, "{weight} .. {base} .. {number} {dose=flavor} .. split\\S* (?:even|equal|evenly|equally)"],
   [-6, "{number} : {number} .. {ingredient} (?:to|and) {ingredient}"],

@@ -5,21 +5,25 @@ import type { Draft } from "./said.ts";
 
 type Share = { name?: string; size: number };
 
-/** "3 to 1, plain to gold". */
+/** "3 to 1, plain to gold", "3 to 2 to 1 for pink, green and white": as many names in a row as numbers, in their order. */
 export function pairInOrder(reading: Reading): Share[] | undefined {
-  const names = reading.things.filter((each) => (each.color || each.taste) && !each.base);
   const sizes = reading.amounts.filter((each) => isRatioPart(reading, each));
-  const [first, second] = names;
-  const said =
-    first &&
-    second &&
-    / (?:to|and|:) $/.test(reading.text.slice(first.at[1], second.at[0])) &&
-    // "three to one, plain to gold" as well as "pink and white 2:1"
-    (sizes.every((each) => each.at[1] <= first.at[0]) || sizes.every((each) => each.at[0] >= second.at[1]));
-  return said && names.length === 2 && sizes.length === 2
+  const [first, last] = [sizes[0], sizes.at(-1)];
+  if (!first || !last || sizes.length < 2) return undefined;
+  const all = reading.things.filter((each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base);
+  const behind = all.filter((each) => each.at[0] >= last.at[1]);
+  const names =
+    behind.length > 0 ? behind : all.filter((each) => each.at[1] <= first.at[0]).slice(-sizes.length);
+  const inRow = names
+    .slice(1)
+    .every((each, at) => joint.test(reading.text.slice(names[at]?.at[1], each.at[0])));
+  return names.length === sizes.length && inRow
     ? sizes.map((each, at) => shareOf(each.value, nameFrom(names[at] as Thing)))
     : undefined;
 }
+
+/** Between the names of a row. */
+const joint = /^(?:,? (?:(?:to|and|then|and then|with|plus) )?(?:the |some )?|,| ?[:/] ?)$/;
 
 /**
  * "60/40", "50-50", "50:30:20": numbers side by side that make a hundred, with the colors if there are as many.

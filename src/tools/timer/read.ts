@@ -4,7 +4,7 @@ import { opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
-import { calls, drops, fewer, isChange, isNew, pushes, putsBack } from "./changes.ts";
+import { calls, drops, fewer, isChange, isNew, pushes, putsBack, putsOn } from "./changes.ts";
 import type { Draft } from "./draft.ts";
 import { fillOpen } from "./filled.ts";
 import { matching, unnamed } from "./find.ts";
@@ -133,7 +133,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       more_min: amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value,
       ...(several(mask) ?? (pointer.name ? pointer : { ...remembered(memory), ...ofName(some, memory) })),
     };
-  if (amount && (isPutOn || again || isDrop || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
+  const onNone = putsOn.test(mask) && memory.names.timers.length === 0;
+  if (amount && !onNone && (isPutOn || again || isDrop || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name

@@ -187,6 +187,10 @@ const isListed = (some: readonly Piece[], at: number) => {
     // "18 min for tray one and another 18"
     (before.text === "another" && (some[at + 1] === undefined || isJoint(next))) ||
     (next.text === "for" && before.text !== "at" && some[at + 2]?.amount?.dim !== "time") ||
+    // "12 min on the oven, 15 on the syrup"
+    (next.text === "on" &&
+      isJoint(before) &&
+      (/^(?:the|my)$/.test(some[at + 2]?.text ?? "") || some[at + 2]?.thing?.count === "trays")) ||
     (isJoint(next) &&
       (/^(?:for|timers?|alarms?)$/.test(before.text) ||
         isJoint(before) ||

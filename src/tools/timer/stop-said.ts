@@ -9,7 +9,7 @@ const lead =
 const drops =
   "(?:never ?mind|nvm|forget(?: about)?|call off|ditch|drop|axe|bin|lose|nix|abort|chuck|toss|(?:(?:im|i am|were|we are) )?(?:all )?(?:done|finished|through) with|(?:(?:i|we) )?(?:dont|do not|no longer) need|no (?:more )?need (?:for|of))";
 const tails =
-  "(?: (?:anymore|any more|any longer|now|then|please|pls|after all|for me|thanks|already|too|altogether|[.!]))*";
+  "(?: (?:anymore|any more|any longer|now|then|please|pls|after all|for me|thanks|already|too|altogether|[.!?]))*";
 const order = new RegExp(`^${lead}${drops} (?:the |my |that |this )?(.+?)(?: timer| one| alarm)?${tails}$`);
 const itself = /^(?:it|that|this|one)$/;
 

@@ -12,8 +12,18 @@ export const typed: readonly Phrase[] = [
     from: /^(?:kk?|m?kay|oki[ei]|okey)(?=,? [a-z])/g,
     to: "ok",
   },
+  // "84 shells batter in ounces": batter for so many
+  {
+    marks: ["shells batter", "macarons batter", "macs batter"],
+    from: /\b(\d+) (shells|macarons|macs) batter\b/g,
+    to: "batter for $1 $2",
+  },
   // "what can u help w"
-  { marks: [" w"], from: /\b(help|helps|helping)((?: (?:me|us|out))*) w(?:it|ith|iv)?(?=[ ?!.]|$)/g, to: "$1$2 with" },
+  {
+    marks: [" w"],
+    from: /\b(help|helps|helping)((?: (?:me|us|out))*) w(?:it|ith|iv)?(?=[ ?!.]|$)/g,
+    to: "$1$2 with",
+  },
   // "700g smbc whats it made of + how much mango": two questions, and no sum
   {
     marks: ["+"],
