@@ -142,13 +142,15 @@ export function fullest(
 }
 
 /** A lead that the classifier isn't asked about: from so many points, and so far before the next. */
-const clear = { points: 5, lead: 2.5 };
+const clear = { points: 7, lead: 4 };
 /** How far the classifier can lift or lower a calculator, in points for each factor of ten in likelihood. */
 const pull = 1.5;
 /** However unlikely it finds a calculator, it takes no more than this off: words decide. */
 const least = 5e-3;
 /** A likelihood that says neither yes nor no, among all calculators. */
 const even = 0.04;
+/** From here the classifier is as good as never wrong where it differs from the words, and gets so many points more. */
+const certain = { sureness: 0.95, points: 2 };
 
 /**
  * Words decide; where they don't decide clearly, the classifier weighs in. Under the threshold of words only a
@@ -165,11 +167,15 @@ function settle(reading: Reading, scores: Score[], last: string | undefined): Sc
     .filter((each) => each.points >= faint || each.tool.name !== "help")
     .map((each) => ({
       ...each,
-      points: each.points + pull * Math.log10(Math.max(least, sureness.get(each.tool.name) ?? 0) / even),
+      points: each.points + weight(sureness.get(each.tool.name) ?? 0),
     }))
     .filter((each) => each.points >= faint)
     .sort((a, b) => b.points - a.points);
 }
+
+/** What the classifier's likelihood adds, in points of cues. */
+const weight = (sureness: number): number =>
+  pull * Math.log10(Math.max(least, sureness) / even) + (sureness >= certain.sureness ? certain.points : 0);
 
 /** What a calculator's own signs say for going on with it, in points of cues; none speak against it. */
 const pointsToGoOn = ({ name, goesOn = [] }: Tool, mask: string): number =>

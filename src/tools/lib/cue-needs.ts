@@ -81,7 +81,8 @@ function partAt(pattern: string, i: number, { begins: open, ends }: Edges): Part
 /** A space stands at `i` of the pattern, or nothing more: also behind a group that begins with a space and may be missing. */
 function wordEnds(pattern: string, i: number, ends: boolean): boolean {
   if (i >= pattern.length) return ends;
-  if (" $".includes(pattern[i] ?? "")) return true;
+  // of "back ?up" the space may be missing
+  if (" $".includes(pattern[i] ?? "")) return !/[?*{]/.test(pattern[i + 1] ?? "");
   if (!pattern.startsWith("(?: ", i)) return false;
   const end = closing(pattern, i);
   if (!alternatives(pattern.slice(i + 3, end)).every((each) => each.startsWith(" "))) return false;

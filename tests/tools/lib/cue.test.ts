@@ -60,6 +60,7 @@ describe("the shortcut", () => {
     expect(needed("one|two")).toEqual([["one ", "two "]]);
     expect(needed("one|\\d")).toEqual([]);
     expect(needed("whip(?:ped)? it|whip\\S*")).toEqual([["whip"]]);
+    expect(needed("back ?up .. all")).toEqual([["back"], ["all "]]);
     expect(needed("how(?: much)? do(?: i|ing)")).toEqual([["how "], ["do"]]);
     expect(needed("(?:un)?done")).toEqual([]);
     expect(needed("^(?:\\S+ ){0,3}please note")).toEqual([["please "], ["note "]]);
