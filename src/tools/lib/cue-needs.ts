@@ -82,7 +82,7 @@ function partAt(pattern: string, i: number, { begins: open, ends }: Edges): Part
 function wordEnds(pattern: string, i: number, ends: boolean): boolean {
   if (i >= pattern.length) return ends;
   // of "back ?up" the space may be missing
-  if (" $".includes(pattern[i] ?? "")) return !/[?*{]/.test(pattern[i + 1] ?? "");
+  if (" $".includes(pattern[i] ?? "")) return !/^(?:[?*]|\{\d)/.test(pattern.slice(i + 1, i + 3));
   if (!pattern.startsWith("(?: ", i)) return false;
   const end = closing(pattern, i);
   if (!alternatives(pattern.slice(i + 3, end)).every((each) => each.startsWith(" "))) return false;
