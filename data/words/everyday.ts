@@ -58,6 +58,9 @@ export const shortSlips: Readonly<Record<string, string>> = {
   pwdr: "powder",
   pwdrs: "powders",
   mayb: "maybe",
+  // near ten
+  teeny: "tiny",
+  teensy: "tiny",
   zerod: "zeroed",
   withe: "white",
   yestrday: "yesterday",

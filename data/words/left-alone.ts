@@ -250,7 +250,7 @@ swilling swindle swish swither swore syllable tableau tablefork tablemate tablet
 tailpipe tailspin takeaway takedown takeover taliban tamable tamar tampere tanach tanginess tangram tanguy
 tanning tansy tantric tantrist tantrum tapped tapster tara tarbell tarry tartan tartaric tartarus tartary
 tartlet tartness tarweed tarwood tasset tastebud tasteful tatary tatter tatting tattler taunt taut taxable tbh
-teardrop tearful tease ted teeny teensy teentsy tegular tempera temperate tempest templet tempter tempting tempura tenable
+teardrop tearful tease ted teentsy tegular tempera temperate tempest templet tempter tempting tempura tenable
 terra tess tessa testee tether texas thames thebes theo thereabout therefrom therein thereon theresa thereto
 therewith thermel thermometry theseus thickset thickspread thigh thill thinker thinness thousandth thrifty thu
 thwarter thymine thymus thyrse tickling tidings tighten tigress tilt tilter tim timberline timeless timeliness

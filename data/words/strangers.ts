@@ -1,6 +1,6 @@
 /** Words of matters that this isn't for. One of them and no sure sign of the trade beside it: the question is declined. */
 export const strangers: ReadonlySet<string> = new Set(
-  `weather forecast rain sunny poem song lyrics joke jokes riddle story novel  film films movie movies  tv telly tyre tyres
+  `weather forecast rain sunny windy rainy foggy frosty drizzly biking cycling jogging commute commuting poem song lyrics joke jokes riddle story novel  film films movie movies  tv telly tyre tyres
   flyer flyers leaflet leaflets poster posters brochure banner dragon unicorn tattoo welsh irish gaelic mandarin football soccer cricket tennis basketball  league team score election president minister government
   politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike bicycle traffic 
    directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital

@@ -366,7 +366,13 @@ export const units: readonly UnitRow[] = [
     words: ["£", "gbp", "quid", "pounds sterling", "english pounds", "british pounds"],
     source: "ISO 4217",
   },
-  { unit: "CAD", dim: "money", per: 1, words: ["cad", "canadian dollar", "canadian dollars"], source: "ISO 4217" },
+  {
+    unit: "CAD",
+    dim: "money",
+    per: 1,
+    words: ["cad", "canadian dollar", "canadian dollars"],
+    source: "ISO 4217",
+  },
   {
     unit: "AUD",
     dim: "money",

@@ -26,7 +26,20 @@ const swapped: Case[] = [
   "i havent got gel, only powder colour to hand",
   "all i can find is powder colour",
   "there's only powder colour in the drawer",
-].map((said) => [`${gel}|${said}`, "dose", powder]);
+].map((said): Case => [`${gel}|${said}`, "dose", powder]);
+// extract 1-2 %, freeze-dried powder 3-8 %
+swapped.push(
+  [
+    "400 g buttercream, vanilla bean paste|can't find the paste, only vanilla extract here",
+    "dose",
+    { "vanilla extract": [4, 8] },
+  ],
+  [
+    "230 g buttercream how much raspberry puree|no puree left, just freeze dried raspberry powder",
+    "dose",
+    { "raspberry freeze-dried powder": [6.9, 18.4] },
+  ],
+);
 
 const list = "times this by 2.5 for me: 80 g cream cheese, 44 g butter, 12 g honey";
 const doubled = { "cream cheese": 160, butter: 88, honey: 24 };
@@ -69,13 +82,17 @@ const otherFactor: Case[] = [
   ...["and treble it?", "or triple it?", "and if i treble it?", "what if i tripled it"].map(
     (said): Case => [
       `dark piping ganache, 100 g chocolate|double it|${said}`,
-      "ganache",
+      "scale",
       { "dark chocolate": 300, cream: 240 },
     ],
   ),
   // once more, of what there is now
   ["house recipe times 1.5|double that", "scale", { whites: 300 }],
-  ["dark piping ganache, 100 g chocolate|double it|double it again", "ganache", { "dark chocolate": 400 }],
+  ["house recipe times 2|and halve it?", "scale", { whites: 100 }],
+  ["times this by 2: 80 g butter, 40 g honey|my sister wants triple", "scale", { butter: 240, honey: 120 }],
+  // 3 × 230 g, 3-5 %
+  ["230 g buttercream, how much flavor|double it|and treble it?", "dose", { flavor: [20.7, 34.5] }],
+  ["dark piping ganache, 100 g chocolate|double it|double it again", "scale", { "dark chocolate": 400 }],
 ];
 
 const got = { shells: 77, macarons: 38 }; // 620 × 0.96 / 7.6532 = 77.77

@@ -79,7 +79,13 @@ export function choose(
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
-  if (!leaning && saysOnlyDay(reading) && (scores[0]?.points ?? 0) < stands) return undefined;
+  // "will it be windy in the morning", with nothing before: "it" is nothing that was spoken of
+  if (
+    (!leaning || (!state.last && !asksFitness.test(reading.mask))) &&
+    saysOnlyDay(reading) &&
+    (scores[0]?.points ?? 0) < stands
+  )
+    return undefined;
   const [settled, ...others] = settle(reading, scores, state.last?.tool);
   if (!settled) return undefined;
   const empty =
@@ -107,6 +113,10 @@ const saysOnlyDay = ({ amounts, things, whens, mask }: Reading): boolean =>
   things.length === 0 &&
   whens.every((each) => each.minute === undefined) &&
   mask.split(" ").filter((each) => /^[a-z]{4,}$/.test(each)).length >= 5;
+
+/** "will they be fresh in the morning": of macarons, whether they were spoken of or not. */
+const asksFitness =
+  /(?:^| )(?:keep|keeps|last|lasts|fresh|good|ok|okay|alright|fine|safe|edible|eat|eaten|soft|crisp|stale|soggy|ready|done|still|filled|baked|made|set|matured?|at their best|off|freeze|fridge)(?: |$)/;
 
 /** "can i use it to stick them": more than a pointing word, and none of it read. */
 const saysMore = (reading: Reading): boolean =>

@@ -10,6 +10,8 @@ import { measures } from "./phrases/measures.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
 import { polite } from "./phrases/polite.ts";
+import { roundabout } from "./phrases/roundabout.ts";
+import { roundaboutSums } from "./phrases/roundabout-sums.ts";
 import { talk } from "./phrases/talk.ts";
 import { typed } from "./phrases/typed.ts";
 
@@ -22,6 +24,8 @@ const phrases = [
   ...drawlTimers,
   ...offhandTimers,
   ...offhand,
+  ...roundabout,
+  ...roundaboutSums,
   ...polite,
   ...askedWithin,
   ...indirect,

@@ -81,8 +81,12 @@ export function wholeTurn(mask: string): Whole | undefined {
     : undefined;
 }
 
-/** An order behind a note ends it: "and set a timer"; behind a comma only "take it off the shelf" does. */
+/** "..., start the cool timer": all of an order, and nothing that a note would say. */
+const timerOrder =
+  /^(?:please |now )*(?:start|set|begin) (?:(?:the|a|an|me|my|another|new) )*(?:\S+ )?(?:timer|alarm)(?: (?:for|of) (?:\S+ )?\S*<time>)?(?: (?:please|pls|now|too))*(?: [.!?])*$/;
+
+/** An order behind a note ends it: "and set a timer"; behind a comma only a timer and "take it off the shelf" do. */
 export const endsNote = (mask: string, joint: "comma" | "word"): boolean =>
   timerBehind.test(mask) ||
   (joint === "word" && timerAlone.test(mask)) ||
-  (joint === "comma" ? offTheShelf.test(mask) : orderInside.test(mask));
+  (joint === "comma" ? offTheShelf.test(mask) || timerOrder.test(mask) : orderInside.test(mask));

@@ -36,9 +36,9 @@ const hasAmount = new RegExp(
   `\\d|[½¼¾⅓⅔]|\\b${spelt}(?:[ -](?:and|a|of|more|large|big|small|egg|${spelt})){0,3}[ -]${counted}\\b`,
   "i",
 );
-/** "no butter today" and "I put in some more" say what is in it. */
+/** "no butter today" and "I put in some more" say what is in it; "just out of the oven" doesn't. */
 const refuses =
-  /\b(?:no|not|without|never|instead|only|just|put|added|adding|used|weighed|poured|tipped|dripped|mixed|swapped|replaced|left out)\b/i;
+  /\b(?:no|not|without|never|instead|only|just(?! (?:out|back|now|come|came|got|had|been|finished|pulled|started|arrived|remembered|realised|realized|noticed|sat|woken|opened|about to)\b)|put|added|adding|used|weighed|poured|tipped|dripped|mixed|swapped|replaced|left out)\b/i;
 const orders =
   /^(?:(?:and|so|but|ok|please|now|then|also),? )*(?:note|log|jot|write|record|set|start|make|put|take|add|remind|save|remember|keep|give|tell|show|list|scale|convert|split|divide|work|plan|cancel|stop|undo|label|print|use)\b/i;
 /** "ground earl grey tea." tells of nobody and nothing: it is what is asked about. */

@@ -124,6 +124,12 @@ export const benchCues = cues(
     `back to (?:the )?(?:usual|default|standard) .. (?:size|oven|{count=trays}|{count=shells}|settings)`,
     `reset (?:everything|all my settings|to the book)`,
   ],
+  // "i will certainly forget the oven": what may happen, and no order
+  [
+    -12,
+    "(?:will|might|may|ill|always|never|sometimes|often|usually|going to|gonna|bound to|tend to|sure to|certain to|liable to|apt to|likely to|keep) (?:(?:i|we|certainly|probably|surely|definitely|just|only|easily|completely|totally|never) )*(?:forget|forgetting)",
+    "(?:dont|do not|cant|mustnt|not|wont|to|id|would|i|we|lest i|in case i|before i|if i|so i dont|hope i dont) forget (?:about )?(?:the|my) (?:oven|{count=trays}|{count=shells}|{step})(?: (?:is on|on|again|if|when|otherwise|and|altogether|completely|entirely))?(?: .*)?$(?<!(?:setting|settings|offset)s?)",
+  ],
   // told of a bake that is over
   [
     6,

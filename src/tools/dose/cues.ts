@@ -13,6 +13,10 @@ const toMend = [
   "(?:how|hw) (?:much|many)(?: g| grams)?(?: of)? (?:more |plain |extra |the |my )*{base} (?:(?:do|should|must|would|will|can|to|i|need|it|takes|take|that|could) )*(?:fix(?:es)?|mends?|saves?|rescues?|dilutes?|corrects?|cures?|sorts?)",
 ] as const;
 
+/** What makes one bowl of several weights. */
+const mixedUp =
+  "(?:\\S*(?:whipped|whisked|beaten|blended|creamed|mixed|stirred|combined|folded|melted|worked)\\S*|whipped_up\\S*)(?: (?:up|together|in|into one|as one|smooth|until smooth|fluffy))*";
+
 export const doseCues = cues(
   // what whitens or colors and has no row
   [
@@ -39,6 +43,12 @@ export const doseCues = cues(
   [
     10,
     "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
+  ],
+  // "violet flavor, 160 g butter and 90 g cream cheese all whipped together": what was mixed is the bowl, no recipe
+  [
+    11,
+    `^(?!.*(?:{ingredient=(almond_flour|whites)}|symptom=|recipe|scale|cost| weighs? | total|double|halve|twice|half|save))(?!(?:note|log))(?=.*{dose}).*{weight} (?:of )?{ingredient} .*{weight} (?:of )?{ingredient} (?:(?:all|both|just|now|then|well|i|we|which|ive|are|is|were|have|been|being|got|,|-) )*${mixedUp}`,
+    `^(?!.*(?:{ingredient=(almond_flour|whites)}|symptom=|recipe|scale|cost| weighs? | total|double|halve|twice|half|save))(?!(?:note|log))(?=.*{dose}).*${mixedUp} (?:\\S+ ){0,3}?{weight} (?:of )?{ingredient} .*{weight} (?:of )?{ingredient}`,
   ],
   [-6, "{dose=color} (?:mixed |stirred |already )?in"],
   // "a colour in powder", "colour as a gel"

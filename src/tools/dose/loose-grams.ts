@@ -15,14 +15,33 @@ const oneInOther: LooseWay = ({ reading, unbound, before, inBowl }) => {
 };
 
 /** "what would it be for 340 g", "how much would that come to in 340 g": of the same flavor, another bowl. */
-const forOther: LooseWay = ({ reading, loose, found, before }) =>
+const forOther: LooseWay = ({ reading, memory, loose, found, before }) =>
   before?.base_g !== undefined &&
   found.base_g === undefined &&
   loose !== undefined &&
   loose >= leastInAll_g &&
   says(reading, asksForOther)
-    ? { base_g: loose, want: "flavor", fresh: true }
+    ? { ...(memory.follows ? {} : sameFlavor(before)), base_g: loose, want: "flavor", fresh: true }
     : undefined;
+/** What goes in, and how strongly, where the turn doesn't take it along by itself. */
+const sameFlavor = (before: Draft): Draft =>
+  Object.fromEntries(
+    (
+      [
+        "dose",
+        "taste",
+        "name",
+        "base",
+        "percent",
+        "percent_high",
+        "of_finished",
+        "end",
+        "whole_range",
+      ] as const
+    )
+      .filter((key) => before[key] !== undefined)
+      .map((key) => [key, before[key]]),
+  );
 const asksForOther =
   /(?:^| )(?:what|whats|how (?:much|many)(?: (?:g|grams|\S*<unit=g>))?) (?:(?:would|will|should|might|could|ought|does|do|is) )*(?:it|that|this|the (?:amount|dose|figure|range|number)) (?:(?:then|now|have|to|need|be|been|come|comes|work|works|out|as|go|up|at|change|become|take|want|look|like) )*(?:for|in|with|if i (?:had|have|made|make|were making|was making)|if (?:it|there) (?:was|were|is)) (?:(?:about|roughly|only|just|a|an|more|like|nearer|closer|to|say|the|around|some) )*\S*<(?:weight|number)>/;
 
@@ -68,7 +87,14 @@ const inAll: LooseWay = ({ reading, unbound, found }) => {
 };
 
 /** Grams that the words around them place, whatever else is known. */
-export const gramsWays: readonly LooseWay[] = [forOther, oneInOther, shareOfWhole, keptAside, shareOfFlavor, inAll];
+export const gramsWays: readonly LooseWay[] = [
+  forOther,
+  oneInOther,
+  shareOfWhole,
+  keptAside,
+  shareOfFlavor,
+  inAll,
+];
 
 /** Grams beside a bowl that the sentence weighs or points at: what is in it, where they aren't the bowl once more. */
 function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g: number): Draft {
@@ -115,6 +141,15 @@ function behindDose({ reading, found, inBowl }: LooseTurn, loose: number, before
   }
   // "just the buttercream then, but 12 ounces": a bowl, and no flavor
   if (found.base !== undefined && !inBowl && loose > base_g / anotherBowl) return { base_g: loose };
+  // "there's only 280 g, would that change it", of 300: so much is never stirred in
+  if (
+    inBowl &&
+    loose >= base_g / 3 &&
+    loose >= leastInAll_g &&
+    flavor_g === undefined &&
+    !says(reading, putIn)
+  )
+    return { base_g: loose };
   const bare = readBareWeight(reading, loose, before, mostOf(before));
   if (bare) return bare;
   if (flavor_g && base_g && Math.abs(Math.log(loose / flavor_g)) < Math.abs(Math.log(loose / base_g)))
@@ -123,6 +158,10 @@ function behindDose({ reading, found, inBowl }: LooseTurn, loose: number, before
   const isFlavor = flavor_g === undefined && loose > 0 && loose < base_g / noBowl;
   return isFlavor || inBowl ? asFlavor : { base_g: loose };
 }
+
+/** It went in, whether it was meant to or not. */
+const putIn =
+  /(?:^| )(?:put|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed|went|fell|dropped|landed|slipped|in there|in it|inside|already|got in|poured|mixed|glugged|with|too (?:much|little|strong|weak)|overdo\w*|overdid)(?: |$)/;
 
 const asksBack =
   /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/;

@@ -80,7 +80,11 @@ function isSource(words: readonly string[], mention: Mention, heat: number, alon
   return (
     !alone ||
     !between.includes("in") ||
-    words.slice(0, heat).some((word) => ["recipe", "book", "says", "card", "calls"].includes(word))
+    words
+      .slice(0, heat)
+      .some((word) =>
+        ["recipe", "book", "cookbook", "magazine", "says", "gives", "wants", "card", "calls"].includes(word),
+      )
   );
 }
 

@@ -81,6 +81,11 @@ export const recall = tool<RecallInputs>({
     [-9, "(?:thats|that is|its|it is) what i (?:made|did|have|had|got|used|put)"],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],
     [8.5, "how (?:long|hot|much|many) (?:do|did) i .. as a rule", "^as a rule .. (?:do|did) i"],
+    // "the last one cracked. how long should they rest this time": what is best, and no note
+    [
+      -9,
+      "(?:how|what) (?:\\S+ )?(?:\\S+ )?(?:should|shall|ought|must|would|do) (?:i|we|they|you) .. (?:this|next) time(?: round| around)?(?: [?])?$",
+    ],
     [-8, "last time .. (?:,|so) (?:go|make it|try|use|do) {number}"],
     [12, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
     [

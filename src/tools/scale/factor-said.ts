@@ -77,10 +77,6 @@ export function factorOf(reading: Reading): number | undefined {
     : undefined;
 }
 
-/** "mum says only double it", "she only wants it doubled": somebody else's factor, in the place of the one before. */
-const saidByOther =
-  /^(?:(?:no|oh|well|ok|but|and|actually|,) )*(?:(?:my|the|our) )?(?!(?:what|how|if|can|could|should|would|do|shall|lets)\b)[a-z]+(?: (?:just|only|actually|really|now))* (?:says?|said|reckons?|thinks?|wants?|wanted|needs?|suggests?|insists?|prefers?|told|tells)\b|, no more[ .!]*$/;
-
 /** "double it": whatever set the size before, times the factor; at first the recipe on the table or the house formula. */
 export function timesBefore(
   before: Draft | undefined,
@@ -114,7 +110,7 @@ export function timesBefore(
         reading.text,
       );
     // "and treble it?", behind another factor, is of what was given; "double that" and "again" go on from the last one
-    const anew = instead || saidByOther.test(reading.text) || timesAnew(reading.text, factor, before.factor);
+    const anew = instead || timesAnew(reading.text, factor, before.factor);
     if (before.factor !== undefined)
       return { factor: pointsBack(reading) && !anew ? before.factor * factor : factor };
   }

@@ -35,7 +35,7 @@ export function entriesOf(
   const known = lines
     .filter(
       // "used another 160": no ingredient of that name
-      (each) => !notNames.test(each.name),
+      (each) => !notNames.test(each.name) && !isOrder.test(each.name),
     )
     .filter(
       (each) =>
@@ -94,6 +94,10 @@ export function entriesOf(
               : all;
   return names.length > 1 ? names.map((each) => ({ name: each, ...all })) : [{ name, ...amount }];
 }
+
+/** "almond flour this week, 1 kg, put it in the pantry": what to do with it, and no ingredient of that name. */
+const isOrder =
+  /^(?:(?:could|can|would|will|you|please) )*(?:put|add|pop|stick|enter|note|log|store)(?:(?: (?:it|that|this|them|in|on|to|into|the|my|down|pantry|shelf|larder|cupboard|stock|please))*)$/;
 
 /** A buttercream, a ganache: a bowl, and no stock by its own name where something goes into it. */
 const isBowlOf = (thing: Thing, name: string): boolean => thing.base !== undefined && thing.text === name;

@@ -112,14 +112,21 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       pointer.name ?? "",
       memory.names.timers.map((label) => ({ label })),
     ).length > 0;
-  // "and another 20 min for the ganache", which has none yet
+  // "and another 20 min for the ganache", which has none yet; the turn itself may have set one just now
+  const just = memory.last?.tool === "timer" ? memory.last.inputs : undefined;
+  const known = [
+    ...memory.names.timers,
+    ...[just?.do === "set" ? (just.name ?? "timer") : undefined].filter((each) => typeof each === "string"),
+  ];
   const isSecond =
-    /(?:^| )another[ _]\S*<time> for (?:the |my )?\S+$/.test(mask) &&
+    /(?:^| )(?:another|further)[ _]\S*<time> for (?:the |my )?\S+(?: (?:to|while|until|till) .*)?(?: \?)?$/.test(
+      mask,
+    ) &&
     pointer.name !== undefined &&
-    memory.names.timers.length > 0 &&
+    known.length > 0 &&
     matching(
       pointer.name,
-      memory.names.timers.map((label) => ({ label })),
+      known.map((label) => ({ label })),
     ).length === 0;
   // "put 2 on", behind more or less of it
   const again =
@@ -134,7 +141,13 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       ...(several(mask) ?? (pointer.name ? pointer : { ...remembered(memory), ...ofName(some, memory) })),
     };
   const onNone = putsOn.test(mask) && memory.names.timers.length === 0;
-  if (amount && !onNone && (isPutOn || again || isDrop || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
+  if (
+    amount &&
+    !onNone &&
+    (isPutOn || again || isDrop || isChange.test(mask)) &&
+    !isNew.test(mask) &&
+    !isSecond
+  ) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name

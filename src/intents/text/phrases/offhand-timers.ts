@@ -72,7 +72,7 @@ export const offhandTimers: readonly Phrase[] = [
   {
     marks: ["it by", "that by", "this by"],
     from: new RegExp(
-      `^${lead}(?:drop|cut|shorten|reduce|bring|trim) (?:it|that|this)(?: down| back)? by (${count}${minutes})(?= ?[.!]?$)`,
+      `^${lead}(?:drop|cut|shorten|reduce|bring|trim) (?:it|that|this)(?: down| back)? by (${count}${minutes}?)(?= ?[.!]?$)`,
       "g",
     ),
     to: (_said, before = "", long = "") => `${before}take ${long} off it`,

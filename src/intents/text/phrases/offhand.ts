@@ -12,6 +12,11 @@ const grams = "\\d+(?:\\.\\d+)? ?(?:g|grams?|kg|kilos?|oz|ounces?|lb|lbs|pounds?
 const get =
   "(?:what(?:'?ll| will| does| do| would| can| might| am| is|'?s)? (?:i|we|you|it|that|this)?(?: gonna| going to| am i going to)? ?(?:get|end up with|expect|give(?: me| us)?|make|yield)(?: me| us)?(?: (?:out of|from) (?:it|that|this))?|what (?:am|are) (?:i|we) going to (?:get|end up with|make)(?: (?:out of|from) (?:it|that|this))?|what(?:'?s| is) (?:that|it|this) (?:going to|gonna) (?:get|give|make)(?: me| us)?|what (?:comes|will come|would come) out(?: of (?:it|that|this))?)";
 
+/** What there is none of, and what is taken for it: a color or a flavor by its kind. */
+const thing = "[a-z]+(?: [a-z]+){0,2}?";
+const kind =
+  "(?:(?:powder(?:ed)?|gel|paste|liquid|food) )?colou?r(?:ing)?(?: (?:powder|gel|paste))?|(?:[a-z]+ ){0,2}(?:extract|bean paste|paste|powder|oil|essence|concentrate|flavou?r(?:ing)?|puree|zest)";
+
 /** "two", "a pair of": how many of them. */
 const numberOf = (said: string): number | undefined =>
   /^a (?:pair|couple)/.test(said) ? 2 : Number(smallNumbers[said] ?? tens[said] ?? said) || undefined;
@@ -165,5 +170,44 @@ export const offhand: readonly Phrase[] = [
     marks: ["setting?", "setting ?"],
     from: /(?<=\boven\b.*[,.;] ?)(?:(?:and |so )?(?:what |which )?)setting ?\?$/g,
     to: "what temperature?",
+  },
+  // "165 c, ordinary oven. what on a fan one?"
+  {
+    marks: ["fan", "convection"],
+    from: /(?<=\d.*\b(?:oven|conventional|static)\b[^.?!]*)[.;] (?=(?:and |so )?what (?:on|in|for|about|does that make|setting|temperature|temp|do i set)\b[^.?!]*\b(?:fan|convection)\b)/g,
+    to: ", ",
+  },
+  // "... for swiss buttercream. whites and sugar?"
+  {
+    marks: ["buttercream. ", "buttercream; ", "butter cream. "],
+    from: /(?<=\bbutter ?cream)[.;] (?=(?:how much )?(?:the )?(?:whites|egg whites|sugar) and (?:the )?(?:whites|egg whites|sugar) ?\?$)/g,
+    to: ", ",
+  },
+  // "how about trebling it"
+  {
+    marks: ["bling ", "pling ", "halving "],
+    from: /\b(?:how|what) about (doubl|trebl|tripl|quadrupl|halv)ing (it|this|that|them)\b/g,
+    to: "what if i $1e $2",
+  },
+  // "can't find the gel, only powder colour in the drawer": what is taken in its place
+  {
+    marks: ["only ", "just ", "all i "],
+    from: new RegExp(
+      `^(?:(?:oh|no|well|ok|but|and|sorry|turns out|damn|actually|,) ?,? ?)*(?:(?:(?:i|we)(?:'?ve|'?m|'?re| have| am| are)? ?)?(?:can'?t find|cannot find|couldn'?t find|can'?t see|haven'?t got|have not got|haven'?t|don'?t have|no|not got|out of|run out of|ran out of|all out of|lost|mislaid) (?:(?:the|my|any|our) )?${thing}(?: (?:left|here|after all|anywhere|at all))?|(?:(?:the|my|our) )?${thing}(?:'?s| is| has)? (?:gone missing|all gone|gone|run out|ran out|finished|empty))[,;.] (?:but |so |and )?(?:(?:i|we|there)(?:'?ve|'?s| have| is)?(?: got)? |all (?:i|we)(?:'?ve)? (?:have|got|can find)(?: left)? (?:is|are) )?(?:only |just )?(?:got )?(?:(?:the|some|my|a bit of|a tub of|a bottle of) )?(${kind})(?: (?:left|here|there|to hand|(?:in|on|at) (?:the|my|this) [a-z]+(?: [a-z]+)?))*(?= ?[.!]?$)`,
+      "g",
+    ),
+    to: "$1 instead",
+  },
+  // "cookbook gives 150 c fan. mine has no fan"
+  {
+    marks: ["no fan", "without a fan", "without fan"],
+    from: /(?<=\d.*\bfan\b.*)[.;,] ?(?:but |and )?(?:mine|ours|my oven|our oven)(?:'s| has| is|s)?(?: got)? (?:no fan|without (?:a |the )?fan)(?=[,.;?]|$)/g,
+    to: ", mine is an ordinary oven",
+  },
+  // "mum says only double it", "she only wants it doubled": that factor, in the place of the one before
+  {
+    marks: ["doubl", "tripl", "trebl", "quadrupl", "twice"],
+    from: /^((?:(?:no|oh|well|ok|but|and|actually),? )*)(?:(?:my|the|our) )?(?!(?:what|how|if|i|we|you|it|that|this|can|could|should|would|recipe|book|card|formula)\b)[a-z]+(?: (?:just|only|actually|really|now))* (?:says?|said|reckons?|thinks?|wants?|wanted|needs?|suggests?|prefers?)(?: (?:to|that|we|i|should|you|it|them|just|only|make))* (double|triple|treble|quadruple|twice)d?(?: (?:it|that|them))?(?:,? (?:no more|only|at most|is enough|will do))?(?= ?[.!]?$)/g,
+    to: (_said, before = "", times = "") => `${before}just ${times === "twice" ? "double" : times} it`,
   },
 ];
