@@ -1,8 +1,8 @@
 /** The sums of a question of money, each to its input: added up, or in the place of the one before. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says } from "../lib/find.ts";
-import { forEachBox } from "./box-sum.ts";
 import { dollars } from "../lib/money.ts";
+import { forEachBox } from "./box-sum.ts";
 import type { Draft } from "./draft.ts";
 import type { Sum } from "./money.ts";
 import { isWeightPrice, paidFor } from "./prices.ts";

@@ -68,7 +68,14 @@ const inAll: LooseWay = ({ reading, unbound, found }) => {
 };
 
 /** Grams that the words around them place, whatever else is known. */
-export const gramsWays: readonly LooseWay[] = [forOther, oneInOther, shareOfWhole, keptAside, shareOfFlavor, inAll];
+export const gramsWays: readonly LooseWay[] = [
+  forOther,
+  oneInOther,
+  shareOfWhole,
+  keptAside,
+  shareOfFlavor,
+  inAll,
+];
 
 /** Grams beside a bowl that the sentence weighs or points at: what is in it, where they aren't the bowl once more. */
 function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g: number): Draft {

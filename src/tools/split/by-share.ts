@@ -231,7 +231,9 @@ const chain = /<number[^>]*> \S*<[^>]*(?:color|taste)=\S* (?:to|:) \S*<number/;
 /** "3 to 2 to 1 for pink and green": two names behind three numbers, and nobody said whose they are. */
 const isRowBehind = ({ things }: Said["reading"], parts: readonly Amount[]): boolean => {
   const end = Math.max(...parts.map((each) => each.at[1]));
-  const hues = things.filter((each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base);
+  const hues = things.filter(
+    (each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base,
+  );
   return hues.filter((each) => each.at[0] >= end).length > 1 && hues.every((each) => each.at[0] >= end);
 };
 

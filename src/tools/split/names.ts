@@ -10,7 +10,9 @@ export function pairInOrder(reading: Reading): Share[] | undefined {
   const sizes = reading.amounts.filter((each) => isRatioPart(reading, each));
   const [first, last] = [sizes[0], sizes.at(-1)];
   if (!first || !last || sizes.length < 2) return undefined;
-  const all = reading.things.filter((each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base);
+  const all = reading.things.filter(
+    (each) => (each.color || each.taste || each.chocolate || each.ingredient) && !each.base,
+  );
   const behind = all.filter((each) => each.at[0] >= last.at[1]);
   const names =
     behind.length > 0 ? behind : all.filter((each) => each.at[1] <= first.at[0]).slice(-sizes.length);

@@ -134,7 +134,13 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       ...(several(mask) ?? (pointer.name ? pointer : { ...remembered(memory), ...ofName(some, memory) })),
     };
   const onNone = putsOn.test(mask) && memory.names.timers.length === 0;
-  if (amount && !onNone && (isPutOn || again || isDrop || isChange.test(mask)) && !isNew.test(mask) && !isSecond) {
+  if (
+    amount &&
+    !onNone &&
+    (isPutOn || again || isDrop || isChange.test(mask)) &&
+    !isNew.test(mask) &&
+    !isSecond
+  ) {
     const minutes = amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value;
     const step = pointer.name ? undefined : some.find((each) => each.thing?.step)?.thing?.step;
     // "take 3 min off, the oven is hot today": why, and no timer's name
