@@ -10,7 +10,7 @@ const most = 128;
  * @returns strings of which any text that matches holds one at least; undefined where there is no such list, or a long one
  */
 export function wordsOf(source, flags = "") {
-  if (/[^su]/.test(flags)) return undefined;
+  if (/[^gsu]/.test(flags)) return undefined;
   const pattern = parser.parsePattern(source, 0, source.length, { unicode: flags.includes("u") });
   return ofAlternatives(pattern.alternatives).needs;
 }

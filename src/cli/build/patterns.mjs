@@ -66,22 +66,33 @@ function patternsAs(root, instead, file) {
   };
 }
 
-/** Literals, and what a file puts together once, as a parsed file has them. One with "g" or "y" can't wait: it remembers. */
+/**
+ * Literals, and what a file puts together once, as a parsed file has them. One with "g" remembers where it was, and waits
+ * only where nothing asks for that; one with "y" can't wait.
+ */
 export function patternsIn(program) {
   const found = [];
-  const visit = (node, once) => {
-    if (Array.isArray(node)) for (const each of node) visit(each, once);
+  const visit = (node, once, all) => {
+    if (Array.isArray(node)) for (const each of node) visit(each, once, all);
     else if (node && typeof node === "object") {
       const isPut = node.type === "NewExpression" && node.callee.name === "RegExp" && once;
       if (node.type === "Literal" && node.regex) {
-        if (node.regex.pattern.length >= shortest && waits(node.regex.flags)) found.push(node);
-      } else if (isPut && waits(node.arguments[1]?.value ?? ""))
+        if (node.regex.pattern.length >= shortest && waits(node.regex.flags, all)) found.push(node);
+      } else if (isPut && waits(node.arguments[1]?.value ?? "", all))
         found.push({ start: node.start, end: node.end });
-      else for (const key in node) visit(node[key], once && !/^(?:Arrow)?Function/.test(node.type));
+      else
+        for (const key in node)
+          visit(node[key], once && !/^(?:Arrow)?Function/.test(node.type), takesAll(node, key));
     }
   };
-  visit(program, true);
+  visit(program, true, false);
   return found.sort((a, b) => a.start - b.start);
 }
 
-const waits = (flags) => !/[gydv]/.test(flags);
+/** "text.replace(/.../g, by)" and a turn of phrase's "from: /.../g" begin anew each time. */
+const takesAll = (node, key) =>
+  node.type === "CallExpression"
+    ? key === "arguments" && node.callee.property?.name === "replace"
+    : node.type === "Property" && key === "value" && node.key.name === "from";
+
+const waits = (flags, all) => !(all ? /[ydv]/ : /[gydv]/).test(flags);
