@@ -116,7 +116,7 @@ const saysOnlyDay = ({ amounts, things, whens, mask }: Reading): boolean =>
 
 /** "will they be fresh in the morning": of macarons, whether they were spoken of or not. */
 const asksFitness =
-  /(?:^| )(?:keep|keeps|last|lasts|fresh|good|ok|okay|alright|fine|safe|edible|eat|eaten|soft|crisp|stale|soggy|ready|done|still|filled|baked|made|set|matured?|at their best|off|freeze|fridge)(?: |$)/;
+  /(?:^| )(?:keep|keeps|last|lasts|fresh|good|ok|okay|alright|fine|safe|edible|eat|eaten|soft|crisp|stale|soggy|ready|done|still|filled|baked|made|set|matured?|at their best|off|freeze|freezer|frozen|thawed?|fridge)(?: |$)/;
 
 /** "can i use it to stick them": more than a pointing word, and none of it read. */
 const saysMore = (reading: Reading): boolean =>
