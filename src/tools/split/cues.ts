@@ -57,6 +57,8 @@ export const splitCues = cues(
   ],
   [
     10,
+    // "a quarter of my 440 g batter shall be orange"
+    "\\S*<number,fraction> (?:of )?(?:(?:the|my|this|that|all) )*{weight} (?:of )?(?:(?:the|my|this|that|plain) )*{base=batter} .. (?:{color}|{taste})",
     "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",
     "(?:color|colour|{dose=color}) (?:the |my |this |that )?{base=batter} (?:into|in) {number} {count=bowls} .. each",
   ],
