@@ -29,7 +29,7 @@ export const errandStops = list("in at by please pls and when because for");
 /** Behind these stands the name of a timer that runs: "how long on tray 1", "stop the oven one". */
 export const pointers = list(`
 on for to off from with does will is has have hows whens stop cancel kill end clear delete remove dismiss silence pause
-resume hold freeze restart reset extend shorten snooze change give finish quit make
+resume hold freeze restart reset extend stretch shorten snooze change give finish quit make
 `);
 
 /** The words that point at a running timer end before these, or where a new name would. */

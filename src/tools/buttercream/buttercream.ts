@@ -89,6 +89,7 @@ export const buttercream = tool<ButtercreamInputs>({
     [
       4,
       "{weight} .. {base=buttercream} .. (?:masses|weights|amounts|amts|quantities|parts|ingredients)",
+      "{base=buttercream} .. {count=macarons} (?:masses|weights|amounts|amts|quantities|parts|ingredients)",
       "{weight} .. {base=buttercream} .. (?:whats|what is|what goes|what do i put) in",
       "{remainder} .. {base=buttercream}",
       "{base=buttercream} .. {remainder}",

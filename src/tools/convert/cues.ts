@@ -45,6 +45,8 @@ const sumLead =
 const sumEnd =
   "(?: (?:is|are|be|makes?|give|gives|equals?|comes?|to|out|at|what|how|much|then|again|exactly|please|pls|now|[?=]))*$";
 export const convertCues = cues(
+  // "so the old tin holds 14oz, grams?"
+  [4, `^(?!.*{base} )(?:\\S+ ){0,6}${notGrams} , ${weights}${end}`],
   // nothing but a sum and what asks for it, "is what" behind it too
   [
     9,

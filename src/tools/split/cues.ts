@@ -57,6 +57,8 @@ export const splitCues = cues(
   ],
   [
     10,
+    // "540 g batter, 2 parts lilac to 1 part cream"
+    "{base} .. {number} {count=bowls} (?:\\S+ ){1,3}to {number} {count=bowls}",
     // "a quarter of my 440 g batter shall be orange"
     "\\S*<number,fraction> (?:of )?(?:(?:the|my|this|that|all) )*{weight} (?:of )?(?:(?:the|my|this|that|plain) )*{base=batter} .. (?:{color}|{taste})",
     "\\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base} .. \\S*<number,fraction> (?:(?:for|is|as|of|it|goes|to|the|\\S*taste=\\S*) )*{base}",

@@ -214,7 +214,7 @@ export const timerCues = cues(
     "(?:is|are) .. (?:timers?|one) .. (?:done|up|finished|over|still)",
     "when (?:does|will|is) .. (?:ring|go off|up|finish|over|done)",
     "wake me|ping me|remind me",
-    "(?:extend|shorten|lengthen) .. {time}",
+    "(?:extend|stretch|shorten|lengthen) .. {time}",
     "alarms?",
   ],
   [

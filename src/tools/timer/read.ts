@@ -165,7 +165,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     const more_min = fewer.test(mask) && minutes > 0 ? -minutes : minutes;
     return { do: "add", more_min, ...(several(mask) ?? which) };
   }
-  if (/(?:^| )(?:snooze|extend|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
+  if (/(?:^| )(?:snooze|extend|stretch|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };
   const corrected = corrects.test(mask) && memory.last?.tool === "timer" ? timeOf(others, true) : undefined;
   const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft).when : undefined;
   const hour = before && corrected?.bare && (corrected.for_min ?? 24) <= 12 ? corrected.for_min : undefined;

@@ -118,4 +118,4 @@ export function inFront(some: readonly Piece[], memory: Memory): Draft {
 }
 
 const talk =
-  /^(?:and|give|add|put|take|knock|shave|cut|plus|make|another|extra|more|about|just|with|only|for|the|need|needs|extend|shorten|snooze|reduce|increase|push|move|shift|stick|pop|tack|please|now|then|maybe|actually|sorry|yes|yeah|okay|minus|less|bung|chuck|whack|slap|also|lengthen|drop|lose|lop|trim|chop|shed|dock|strip|pull|throw|get|lets|call|bit)$/;
+  /^(?:and|give|add|put|take|knock|shave|cut|plus|make|another|extra|more|about|just|with|only|for|the|need|needs|extend|stretch|shorten|snooze|reduce|increase|push|move|shift|stick|pop|tack|please|now|then|maybe|actually|sorry|yes|yeah|okay|minus|less|bung|chuck|whack|slap|also|lengthen|drop|lose|lop|trim|chop|shed|dock|strip|pull|throw|get|lets|call|bit)$/;
