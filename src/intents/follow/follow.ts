@@ -152,7 +152,7 @@ export function fullest(
 }
 
 /** A lead that the classifier isn't asked about: from so many points, and so far before the next. */
-const clear = { points: 5.25, lead: 4 };
+const clear = { points: 5.25, lead: 2.5 };
 /** How far the classifier can lift or lower a calculator, in points for each factor of ten in likelihood. */
 const pull = 1.5;
 /** However unlikely it finds a calculator, it takes no more than this off: words decide. */
