@@ -20,9 +20,11 @@ const builtins = new Set(builtinModules.flatMap((name) => [name, `node:${name}`]
 
 /** Names that a bundle asks for when it runs. */
 const asked = (code: string) =>
-  [...code.matchAll(/\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([\w@./:-]*\w[\w@./:-]*)["']/g)].map(
-    ([, a, b]) => a ?? b ?? "",
-  );
+  [
+    ...code.matchAll(
+      /\b(?:require|import)\(\s*["'`]([^"'`]+)["'`]\s*\)|\bfrom\s*["']([\w@./:-]*\w[\w@./:-]*)["']/g,
+    ),
+  ].map(([, a, b]) => a ?? b ?? "");
 
 describe("the program for one question", () => {
   it("holds neither ink nor react, nor anything of the packages that are for tests", async () => {
