@@ -11,7 +11,7 @@ import { withoutTalk } from "../intents/turn/without-talk.ts";
 import type { Understanding } from "../intents/understanding.ts";
 import type { RecordData } from "../store/schema.ts";
 import type { RecordStore } from "../store/types.ts";
-import type { Answer, Outcome, World } from "../tools/contract/index.ts";
+import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { answerFrom, declined, type Said, withoutSettled } from "./answers.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
@@ -166,12 +166,14 @@ export function startSession(around: Surroundings): Session {
     return answerFrom(step.tool.name, outcome);
   }
 
+  const questionsIn = (text: string, world: World): Reading[] =>
+    questions(text, around.understanding, namesIn(world));
+
   /** Answers the questions of a text, one after the other. */
-  async function answersTo(text: string): Promise<Answer[]> {
+  async function answersTo(text: string, parts: readonly Reading[]): Promise<Answer[]> {
     const answers: Answer[] = [];
     const steps: Said[] = [];
-    const names = namesIn(await current());
-    for (const reading of questions(text, around.understanding, names)) {
+    for (const reading of parts) {
       const world = await current();
       const found = next(reading, state, namesIn(world), around.understanding);
       if (!Array.isArray(found)) {
@@ -195,16 +197,20 @@ export function startSession(around: Surroundings): Session {
   async function answered(text: string): Promise<Answer[]> {
     const world = await current();
     const names = namesIn(world);
-    const dry = (line: string) => tried(line, state, world, names, around.understanding);
-    const parts = questions(text, around.understanding, names);
+    const dry = (line: string, of = questionsIn(line, world)) =>
+      tried(of, state, world, names, around.understanding);
+    const again = (line: string) => answersTo(line, questionsIn(line, world));
+    const parts = questionsIn(text, world);
     // what one question changed can't be taken another way: of several, all are looked at first
+    if (parts.length > 1 && withoutTalk(text).length === 0) return answersTo(text, parts);
     if (parts.length > 1) {
-      const whole = dry(text);
-      return answersTo(whole.every(isSound) ? text : (understood(text, whole, dry) ?? text));
+      const whole = dry(text, parts);
+      const shorter = whole.every(isSound) ? undefined : understood(text, whole, dry);
+      return shorter === undefined ? answersTo(text, parts) : again(shorter);
     }
     const before = { state, last, unread };
     changed = false;
-    const answers = await answersTo(text);
+    const answers = await answersTo(text, parts);
     if (changed || answers.every(isSound)) return answers;
     const after = { state, last, unread };
     ({ state, last, unread } = before);
@@ -215,7 +221,7 @@ export function startSession(around: Surroundings): Session {
     }
     doubt = undefined;
     read = [];
-    return answersTo(shorter);
+    return again(shorter);
   }
 
   return {

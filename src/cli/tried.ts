@@ -1,9 +1,9 @@
 /** What a line would come to, before anything of it is carried out. */
-import { type Names, next, questions } from "../intents/converse.ts";
+import { type Names, next } from "../intents/converse.ts";
 import { remember } from "../intents/follow/remember.ts";
 import type { State } from "../intents/follow/state.ts";
 import type { Understanding } from "../intents/understanding.ts";
-import type { Answer, World } from "../tools/contract/index.ts";
+import type { Answer, Reading, World } from "../tools/contract/index.ts";
 import { computeWith, otherwise } from "./outcome.ts";
 
 export interface Tried {
@@ -11,16 +11,16 @@ export interface Tried {
   status: Answer["status"];
 }
 
-/** Pure: each question of the line with its calculator and what comes of it in this world. */
+/** Pure: each question of a line with its calculator and what comes of it in this world. */
 export function tried(
-  line: string,
+  parts: readonly Reading[],
   before: State,
   world: World,
   names: Names,
   understanding: Understanding,
 ): Tried[] {
   let state = before;
-  return questions(line, understanding, names).flatMap((reading): Tried[] => {
+  return parts.flatMap((reading): Tried[] => {
     const found = next(reading, state, names, understanding);
     if (!Array.isArray(found)) return [{ tool: "help", status: "declined" }];
     const taken = otherwise(found, reading, world, understanding, names) ?? found;

@@ -31,7 +31,7 @@ export const doseCues = cues(
   // "no oil, 450 g ganache": what is left out isn't dosed
   [
     -12,
-    "^(?!.*(?:{dose}|{taste}) .*(?:{dose}|{taste}))(?!.*(?:how|hw) (?:much|many) )(?!.*(?:{percent}|{fraction}|instead|rather)).*?(?:no|without|minus|skip|forget|leave out|not) (?:any |the )?(?:{dose}|{taste})(?: (?:in it|in there|this time|today|please|pls|then|now|at all))*(?: [,.:;] .*|$)",
+    "^(?!.*(?:{dose}|{taste}) .*(?:{dose}|{taste}))(?!.*(?:how|hw) (?:much|many) )(?!.*(?:{percent}|{fraction}|instead|rather))(?:.* )?(?:no|without|minus|skip|forget|leave out|not) (?:any |the )?(?:{dose}|{taste})(?: (?:in it|in there|this time|today|please|pls|then|now|at all))*(?: [,.:;] .*|$)",
   ],
   [
     9,

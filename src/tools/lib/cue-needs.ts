@@ -66,7 +66,8 @@ function partAt(pattern: string, i: number, { begins: open, ends }: Edges): Part
     const end = closing(pattern, i);
     const body = pattern.slice(i + 1, end);
     const edges = { begins: open, ends: wordEnds(pattern, end + 1, ends) };
-    return { needs: groupNeeds(body, edges), next: end + 1, begins: spaced(body) };
+    // what only looks ahead or behind is no part of the text: a word begins behind it where one began before
+    return { needs: groupNeeds(body, edges), next: end + 1, begins: looks.test(body) ? open : spaced(body) };
   }
   letters.lastIndex = i;
   const word = letters.exec(pattern)?.[0];
@@ -93,8 +94,10 @@ const letters = /[a-z_]+/y;
 
 const spaced = (body: string) => alternatives(body).every((each) => each.endsWith(" "));
 
+const looks = /^\?[!=<]/;
+
 const groupNeeds = (body: string, edges: Edges): string[] =>
-  /^\?[!=<]/.test(body) ? [] : anyOf(alternatives(body.replace(/^\?:/, "")), edges);
+  looks.test(body) ? [] : anyOf(alternatives(body.replace(/^\?:/, "")), edges);
 
 /** One of these has to be there for one of the alternatives to fit. */
 function anyOf(of: readonly string[], edges: Edges): string[] {

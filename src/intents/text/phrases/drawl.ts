@@ -35,7 +35,7 @@ export const drawl: readonly Phrase[] = [
   },
   // "the vanilla bean paste that'd flavor all of it", "rum to flavor the whole thing"
   {
-    marks: ["flavor ", "flavour ", "flavors ", "flavours ", "season", "that'd go", "that'll go", "thatd go"],
+    marks: ["all of ", "it all", "the whole ", "the lot"],
     from: /(?<=[a-z] )(?:that(?:'?d|'?ll| would| will| can|'?s gonna| is going to)?|to) (?:flavou?rs?|season|go in(?:to)?) (?:all of (?:it|that|this)|it all|the whole (?:thing|lot|batch|bowl)|the lot)\b/g,
     to: "for all of it",
   },

@@ -25,7 +25,20 @@ const written = (value: number): string => String(Number(value.toPrecision(12)))
 export const offhand: readonly Phrase[] = [
   // "bowl has 620 g batter in it. what will i get": macarons, and no bowls
   {
-    marks: ["batter"],
+    marks: [
+      "batter in",
+      "batter,",
+      "batter. ",
+      "batter mixed",
+      "batter ready",
+      "batter here",
+      "batter so",
+      "batter and",
+      "batter what",
+      "batter how",
+      "batter:",
+      "batter;",
+    ],
     from: new RegExp(
       `^(?!.*(?:split|divide|colou?r|flavou?r|cost|recipe))(?:${lead}(?:(?:i(?:'?ve| have)?|there(?:'?s| is)|(?:the |my |a )?bowl(?:'?s| has| holds)?|mixed up|we(?:'?ve| have)?)(?: got)? )*)(?:about |around )?(${grams}) (?:of )?(?:the )?(batter)(?: (?:in (?:it|there|the bowl|my bowl|total|all)|in|mixed|ready|here))*[.,;:]? (?:so |and )?${get}(?= ?[?.!]?$)`,
       "g",

@@ -17,7 +17,18 @@ const each = "(?:an hour|per hour|/ ?h(?:our)?|hourly|the hour|an hr)";
 export const roundaboutSums: readonly Phrase[] = [
   // "there is a bowl of plain buttercream on my counter which came to 340 g. might i ask how much raspberry ..."
   {
-    marks: ["buttercream", "ganache", "filling", "batter", "frosting"],
+    marks: [
+      "came ",
+      "come",
+      "weighed",
+      "weighs",
+      "weighing",
+      "coming",
+      "worked out",
+      "amount",
+      "turned out",
+      "scale",
+    ],
     from: new RegExp(
       `^${lead}(?:there(?:'s| is| was|s)|i(?:'ve| have|ve)?(?: got)?|we(?:'ve| have)?(?: got)?|here(?:'s| is)|this is|standing here is|before me is|in front of me is) (?:(?:a|the|one|my) (?:\\w+ )?(?:bowl(?:ful)?|batch|tub|pot|lot|jug|basin|bag) of |some |my |the )?(?:(?:plain|lovely|fresh|nice|soft|unflavou?red|smooth) )*(${base})(?: (?:sitting|standing|waiting|ready|made|done|here))*(?: (?:on|in|by|beside) (?:my|the|our|a) \\w+(?: \\w+)?)?(?:,? (?:which|that|and it|and that|it)(?: all)?|,)? (?:has |just |only )?${came} (?:about |just |exactly |roughly )?(${grams})(?: on (?:the|my) scales?| exactly| in all| altogether| in total| all told)*(?:[.,;] (?:and |so )?|,? and |,? so )`,
       "g",
@@ -26,7 +37,7 @@ export const roundaboutSums: readonly Phrase[] = [
   },
   // "... would sooner have it in a ganache. what would the same weight of that want?"
   {
-    marks: ["ganache", "buttercream", "filling"],
+    marks: ["sooner ", "rather ", "prefer", " like "],
     from: new RegExp(
       `^${lead}(?:[^?.!\\d]{0,60}?\\b)?(?:would|'d|will|might|'ll) (?:much )?(?:sooner|rather|prefer(?: to)?|like(?: to)?) (?:have |see |eat |taste |make |use |do |put )?(?:it |that |them |this )?(?:in |into |with |as |to be )?(?:an? |the |some |my )?((?:(?:dark|milk|white)(?: chocolate)? )?(?:ganache|buttercream))(?: instead)?(?:[.,;!] (?:and |so |then )*(?:how much |what )(?:would|does|will|do|should|might) (?:the same (?:weight|amount|quantity)(?: of (?:that|it|ganache|buttercream))?|that|it|as much of that|the same)(?: (?:want|need|take|require|call for|get|be|ask for|come to))(?: then| instead| of flavou?r(?:ing)?)?)${end}`,
       "g",
