@@ -150,6 +150,10 @@ describe("stands as it was typed", () => {
   test.each([
     ["save recipe stoep cream: 200 g mascarpone, 60 g icing sugar|which recipes have i saved", "stoep cream"],
     ["save recipe stoep cream: 200 g mascarpone, 60 g icing sugar|show stoep cream", "stoep cream"],
+    [
+      "keep this as my dusk shells recipe: 90 g whites, 115 g almond flour|read me dusk shells",
+      "dusk shells",
+    ],
     ["timer 20 min, call it brekkie tray|timers", "brekkie tray"],
     ["note: cranachin, 40 macarons|my notes", "cranachin"],
   ])("a name that she gives: %s", async (turns, name) => {

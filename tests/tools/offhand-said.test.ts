@@ -207,6 +207,8 @@ const timers: Case[] = [
     "22 minutes on the clock",
     "run 22 minutes",
     "chuck 22 mins on the timer",
+    "set 22 for the rest",
+    "ok put 22 on for the bake",
   ].map((said): Case => [said, "timer", { left: 22 }]),
   ...[
     "knock 4 off it",

@@ -14,9 +14,9 @@ function isOwner(tokens: readonly Token[], at: number): boolean {
   );
 }
 
-/** What leads in a name that she gives: "save recipe stoep cream: ...", "call it brekkie", "rename it to racks". */
+/** What leads in a name that she gives: "save recipe stoep cream: ...", "keep this as my dusk shells", "call it brekkie". */
 const names =
-  /(?:(?:save|keep|new|store|the|a|my) (?:recipe|formula)(?: called| named| for)?|called|named|(?:call|name) (?:it|that|this|them)(?: the)?|(?:save|keep|store) (?:it|that|this|them) as|rename (?:\S+ )+to(?: the)?)(?: (?!(?:an?|the|my)$)[a-z]+)?$/;
+  /(?:(?:save|keep|new|store|the|a|my) (?:recipe|formula)(?: called| named| for)?|called|named|(?:call|name) (?:it|that|this|them)(?: the)?|(?:save|keep|store) (?:it|that|this|them) as(?: (?:my|our|the))?|rename (?:\S+ )+to(?: the)?)(?: (?!(?:an?|the|my)$)[a-z]+)?$/;
 
 const isNaming = (out: readonly Token[]): boolean =>
   names.test(

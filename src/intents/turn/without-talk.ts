@@ -3,6 +3,15 @@
  * "before I forget, could you note that ...", "my mum says ...". Only tried where the whole turn wasn't understood, so
  * a wrong cut costs nothing; what holds an amount, a question or a "no" is never cut off.
  */
+import {
+  factorWords,
+  groupWords,
+  magnitudes,
+  partWords,
+  smallNumbers,
+  tens,
+} from "../../../data/words/numbers.ts";
+import { units } from "../../../data/words/units.ts";
 
 /**
  * Shorter ways to say the turn, the longest first; none where nothing can be left out. Pure.
@@ -27,10 +36,13 @@ const sentence = /(?:[^.?!;]|[.](?=\d)|(?<=\b[a-z])[.](?! *$))+(?:[.?!;]+(?=\s|$
 
 const asks =
   /\?|^(?:(?:and|so|but|ok|okay|well|now|right|also|then|please),? )*(?:how|what|whats|which|when|why|where|who|can|could|would|should|do|does|did|is|are|may|might|will|shall)\b/i;
-const spelt =
-  "(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|third|quarter|dozen|couple|double|twice|triple|treble)";
-const counted =
-  "(?:g|gr|grams?|kilos?|kg|oz|ounces?|pounds?|lbs?|cups?|spoons?|teaspoons?|tablespoons?|tsp|tbsp|sticks?|drops?|pinch(?:es)?|scoops?|capfuls?|handfuls?|ml|lit(?:er|re)s?|pints?|per ?cent|degrees|minutes?|mins?|hours?|days?|weeks?|months?|macarons?|macs|shells?|trays?|boxes|bowls?|batch(?:es)?|recipes?|eggs?|whites?|yolks?|parts?|colou?rs?|dollars?|pounds|euros?|pence|cents|of (?:them|it|these|those|the)|the|it|this|that)";
+const any = (words: readonly string[]) =>
+  `(?:${[...new Set(words)].filter((word) => /^[a-z ]{2,}$/.test(word)).join("|")})`;
+const numbers = [smallNumbers, tens, magnitudes, partWords, factorWords, groupWords];
+const spelt = any([...numbers.flatMap((table) => Object.keys(table)), "couple"]);
+const measures = any(units.flatMap(({ words }) => words));
+/** What is counted besides measures, and what a share may be of. */
+const counted = `(?:${measures}|macarons?|macs|shells?|trays?|boxes|bowls?|batch(?:es)?|recipes?|eggs?|whites?|yolks?|parts?|colou?rs?|dollars?|pounds|euros?|pence|cents|of (?:them|it|these|those|the)|the|it|this|that)`;
 /** "one more thought" and "two things at once" are talk, "two eggs" and "half of it" aren't. */
 const hasAmount = new RegExp(
   `\\d|[½¼¾⅓⅔]|\\b${spelt}(?:[ -](?:and|a|of|more|large|big|small|egg|${spelt})){0,3}[ -]${counted}\\b`,

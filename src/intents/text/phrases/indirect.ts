@@ -1,4 +1,4 @@
-/** What is told or asked in a roundabout way: "what of a smaller bowl", "... is what i made", "i'd like a batch noted". */
+/** How something is told or asked where it could be put straight: "what of a smaller bowl", "... is what i made", "i'd like a batch noted". */
 import type { Phrase } from "./phrase.ts";
 
 /** The unit that is asked for behind "come to". */

@@ -15,6 +15,12 @@ const started = (_said: string, before = "", name = "", behind = ""): string =>
   `${before}start a ${stem(name)} timer${behind}`;
 
 export const offhandTimers: readonly Phrase[] = [
+  // "set 25 for the rest": minutes, of the step
+  {
+    marks: ["set ", "put ", "start "],
+    from: /^((?:(?:ok|and|now|so|right),? )*)(?:set|put|start) (\d{1,3}) (?:on )?for the (rest|bake|oven|cooling)(?= ?[?.!]?$)/g,
+    to: "$1set $2 min for the $3",
+  },
   // "kick off cooling", "start off the maturing as well", "set cooling off", "put cooling on"
   {
     marks: ["kick off", "start off", "set off", "begin the", "kick the", "time the"],

@@ -1,4 +1,4 @@
-/** Said in a roundabout way: what is to be noted, timed, kept in mind or counted, put plainly. */
+/** A scene told, and in it what is to be noted, timed, kept in mind or counted, put plainly. */
 import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
