@@ -56,6 +56,7 @@ export const undo = tool<z.infer<ReturnType<typeof inputs>>>({
       4,
       `^${lead}scrap ${last}${end}`,
       "(?:put|change|set) it back (?:how|the way|to what) it was",
+      `^${lead}(?:scratch|strike) (?:that|it|this)(?: (?:last )?(?:note|one|timer))?${end}`,
       "^go back one(?: step)?$",
       "i (?:didnt|did not) mean (?:to do |to |to say )?(?:that|it)$",
     ],

@@ -61,10 +61,11 @@ function isNumberThatCounts({ amounts, text }: Reading, amount: Amount): boolean
   );
 }
 
-/** "double the flavor for 200 g": of what isn't said, but that it changes the number is sure. */
-const isPlainFactor = ({ text }: Reading, { unit, fraction, dim, at }: Amount): boolean =>
-  (unit === "times" || (dim === "number" && fraction !== undefined)) &&
-  /^ (?:the|my|our) (?:usual |normal |same )?(?:flavou?r|dose|amount)/.test(text.slice(at[1]));
+/** "double the flavor for 200 g", "reduced by 10 %": of what isn't said, but that it changes the number is sure. */
+const isPlainFactor = ({ text }: Reading, { unit, fraction, dim, at, text: said }: Amount): boolean =>
+  (unit === "times" && /%|percent/.test(said)) ||
+  ((unit === "times" || (dim === "number" && fraction !== undefined)) &&
+    /^ (?:the|my|our) (?:usual |normal |same )?(?:flavou?r|dose|amount)/.test(text.slice(at[1])));
 
 /**
  * The weights and percentages of a sentence that none of the drafts holds, as they were said; of a question that stands

@@ -46,6 +46,12 @@ export const benchCues = cues(
     "(?:switch|switching|switched|change|changing|changed|move|moving|moved|going|gone) (?:over )?to {length} .. (?:for good|from now on|permanently|always|for ever|forever)",
   ],
   [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],
+  // the hours of another job, in which nobody bakes
+  [
+    -16,
+    "(?:im|i am|i) \\S*work\\S* .. {when} .. (?:in|at|for) (?:the |my |an? )?(?:office|shop|school|hospital|day job|job|store|factory|bank|college|library|call cent\\S+)",
+    "(?:office|day job|shift|my job) .. from {when}",
+  ],
   // a question sets nothing
   [
     -16,

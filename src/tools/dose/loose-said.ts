@@ -85,7 +85,9 @@ const percentAgain: LooseWay = ({ reading, found, before, bare }) => {
     return undefined;
   // a number as small as a percentage is one where a bowl was weighed
   const isSmall = share.value <= mostPercent && (before.base_g ?? 0) > 30;
-  return isSmall || says(reading, /(?:^| )(?:at|to) \S*<number/) ? { percent: share.value } : undefined;
+  // "and to 250" names a bowl
+  const canBe = share.value < 100 && says(reading, /(?:^| )(?:at|to) \S*<number/);
+  return isSmall || canBe ? { percent: share.value } : undefined;
 };
 
 const supposes = inTurn(/\b(?:what if|if) (?:it|i|that)\b/);

@@ -15,6 +15,11 @@ export const keepCues = cues(
     "(?:which|what) (?:\\S+ )?dates?\\S* .. labels?",
     "labels? .. (?:which|what) (?:\\S+ )?dates?(?!\\S* {ingredient})",
   ],
+  // "no butter, only margarine in the fridge": what there is, and no keeping
+  [
+    -9,
+    "^(?:(?:and|so|but|oh|theres|there is|ive got|i have|got|we have) )*no {ingredient} , (?:just|only|but) \\S+",
+  ],
   [-12, "(?:leave|leaving|left|leave) out (?:the |any |all )?(?:{ingredient}|{dose})"],
   [
     7,

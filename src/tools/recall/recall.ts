@@ -75,6 +75,11 @@ export const recall = tool<RecallInputs>({
       8,
       "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
+    // "remind me which flavour i baked last tuesday": a day that has passed
+    [
+      12,
+      "(?:remind me|tell me|let me know|show me|i forget|i forgot|look up) (?:again )?(?:what|which|whose) (?:\\S+ ){0,2}(?:i|we) (?:\\S+ )?(?:baked|made|did|piped|\\S*<step=bake>) .. {when}",
+    ],
     // "have i got anything written down about gooseberry", "whats on file for cherry"
     [9, ...onRecord],
     // of what was worked out just now, and no note

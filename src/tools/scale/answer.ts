@@ -257,7 +257,8 @@ function byStock(have: readonly Line[], recipe: Recipe, assumed: string[]): Fact
     return line ? [{ ...each, line, factor: each.grams / line.grams }] : [];
   });
   const strangers = have.filter((each) => !lineFor(each.name, recipe.lines));
-  if (matched.length === 0)
+  // butter and vanilla with a little sugar are no shells: most of it has to belong
+  if (matched.length < strangers.length || matched.length === 0)
     return {
       status: "impossible",
       headline: `There is no ${listed(

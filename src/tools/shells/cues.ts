@@ -23,6 +23,11 @@ export const shellsCues = cues(
     "{length} .. (?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits)(?: [?])?$",
     "(?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits) (?:at|of|in|if) .. {length}",
   ],
+  // told of trays that are on their way: what comes next is asked
+  [
+    -12,
+    "{number} {count=trays} .. (?:are|is|now) (?:resting|drying|cooling|baking|baked|piped|out|in the oven|in the fridge|{step}) .. what (?:now|next|do i do now|comes next|happens now)",
+  ],
   [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
   [
     12,

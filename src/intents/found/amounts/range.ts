@@ -31,6 +31,8 @@ export function readRange(
     return joint === "-" ? made(low.value, "", "number", high.next, { high: high.value }) : undefined;
   const { unit: name, dim } = unit ?? (lowUnit as UnitRead);
   // "14 g to 350 g buttercream": into it
+  // "add 4 percent to 300": a share, and what it is of
+  if (joint === "to" && dim === "percent" && lowUnit && !unit && high.value > 100) return undefined;
   if (joint === "to" && dim === "weight" && lowUnit && high.value > 8 * low.value) return undefined;
   const scale =
     lowUnit && unit && lowUnit.unit !== unit.unit

@@ -160,6 +160,18 @@ export const indirect: readonly Phrase[] = [
     from: /\b(?:may|might|could) (it|that|they|this|those|these) (?:please )?go (on|in|into|onto) ((?:the|my) (?:shelf|pantry|larder|cupboard))\b/g,
     to: (_whole, what, where, place) => `put ${what === "they" ? "them" : what} ${where} ${place}`,
   },
+  // "take that last note back out", "take that note away again"
+  {
+    marks: ["last note back", "note back", "note away", "note out", "last note out", "note off"],
+    from: /^((?:(?:and|but|so|now|no|oh|well|actually|please|can you|could you),? )*)(?:take|pull|lift|have|get) (?:that|this|the|my) (?:(?:last|latest|new) )?note (?:back|away|out|off)(?: (?:out|off|again))*(?=(?: (?:please|pls))? ?[?.!]?$)/g,
+    to: "$1undo that",
+  },
+  // "the butter should sit out for 40 minutes. please time it": a timer, of what is timed
+  {
+    marks: ["time it", "time that", "time this", "time them"],
+    from: /^(?:(?:and|so|ok|now|right),? )*(?:the|my|our|that|this) ([a-z]+(?: [a-z]+)??) (?:should|has to|have to|needs? to|must|will|ought to|is to|are to|wants to) [^.,;?!]*?(?:for )?(?:about |another )?(\d+(?:\.\d+)? ?(?:minutes?|mins?|min|hours?|h)\b|(?:(?:a |three )?quarters? of an|half an|an|one|two|three) hours?)[.,;]? (?:(?:so|and|please|kindly|would you|can you|could you|will you) )*time (?:it|that|this|them)(?: (?:please|pls|for me))*(?= ?[?.!]?$)/g,
+    to: "$1 timer $2",
+  },
   // "i'd like the last thing undone, please"
   {
     marks: ["undone", "taken back"],

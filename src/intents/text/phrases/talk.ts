@@ -40,7 +40,7 @@ export const talk: readonly Phrase[] = [
   // "starting today i bake at 145", "these days i pipe 45 mm": so it is done from here on
   {
     marks: ["starting ", "beginning ", "these days", "nowadays"],
-    from: /^((?:(?:ok|so|right|and|also|well),? )*)(?:(?:starting|beginning) (?:now|today|this week|with (?:this|the next) batch)|these days|nowadays),? (?=(?:i|we|my|our) (?:\w+ )?(?!had\b|did\b))(?!.*\b(?:timer|alarm|remind|how|what|whats|when|which|why)\b)/g,
+    from: /^((?:(?:ok|so|right|and|also|well),? )*)(?:(?:starting|beginning) (?:now|today|this week|with (?:this|the next) batch)|these days|nowadays),? (?=(?:i|we|(?:all (?:of )?|every one of )?(?:my|our)) (?:\w+ )?(?!had\b|did\b))(?!.*\b(?:timer|alarm|remind|how|what|whats|when|which|why)\b)/g,
     to: "$1from now on ",
   },
   // "i pipe 4.5 cm these days"
@@ -48,6 +48,17 @@ export const talk: readonly Phrase[] = [
     marks: [" these days", " nowadays"],
     from: /^(?!.*\b(?:how|what|whats|which|why|when|timer|had|did|was|were)\b)((?:i|we|im|my|our) .*\d.*?),? (?:these days|nowadays)(?= ?[.!]?$)/g,
     to: "$1 from now on",
+  },
+  // "all my shells get piped at 40 mm from today", "from tomorrow on we pipe 42 mm"
+  {
+    marks: [" from today", " as of today", " from tomorrow", " starting today"],
+    from: /^(?!.*\b(?:how|what|whats|which|why|when|timer|alarm|order)\b)((?:i|we|im|(?:all )?(?:of )?(?:my|our)|every|the) .*\d.*?),? (?:(?:from|as of|starting) (?:today|tomorrow|now))(?: on(?:wards?)?)?(?= ?[.!]?$)/g,
+    to: "$1 from now on",
+  },
+  {
+    marks: ["from tomorrow"],
+    from: /^from tomorrow(?: on(?:wards?)?)?,? (?=(?:i|we|(?:all )?(?:my|our)|every) (?:.*)\d)(?!.*\b(?:timer|alarm|how|what|when|order)\b)/g,
+    to: "from now on ",
   },
   // "forgot to say, sifted"
   {
