@@ -68,6 +68,10 @@ export const opens = (part: Part, ear: Ear): boolean => {
 
 export const carriesAmount = (part: Part): boolean => part.some((item) => item.is === "amount");
 
+/** "the shells are going in so start the bake timer": what is told, and the order it leads to. */
+const orderedBehind =
+  / (?:so|,|, so) (?:(?:please|pls|can you|could you|just|then|now) )*(?:set|start|stop|cancel|note|log|save|split|divide|convert|ping|remind|begin|jot|time) (?:(?:a|an|the|my|me|it|that|this|them|another|us|down)(?: |$)|\S*<(?:time|weight))/;
+
 /** A question word or an order somewhere in it. */
 export function asks(part: Part, ear: Ear): boolean {
   const text = `${ear.mask(part)} `;
@@ -80,6 +84,7 @@ export function asks(part: Part, ear: Ear): boolean {
   return (
     openers.test(text) ||
     / (?:how|what|whats|when|which|why|tell me|give me|show me) /.test(` ${text}`) ||
+    orderedBehind.test(text) ||
     part.some((item) => item.is === "sign" && item.text === "?")
   );
 }
