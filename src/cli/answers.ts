@@ -7,6 +7,7 @@ export function answerFrom(tool: string, outcome: Outcome): Answer {
     slot: _slot,
     wants: _wants,
     leaves: _leaves,
+    unused: _unused,
     effects: _effects,
     change: _change,
     ...answer
@@ -25,6 +26,8 @@ export function declined(reading: Reading, near: string[]): Answer {
 }
 
 export interface Said {
+  /** Only what was answered before, once more. */
+  repeats?: true;
   answer: Answer;
   inputs: Record<string, unknown>;
 }
@@ -37,6 +40,14 @@ export const withoutSettled = (answers: readonly Answer[], steps: readonly Said[
   answers.filter((answer) => {
     const at = steps.findIndex((each) => each.answer === answer);
     const own = steps[at];
+    // "is that more than 600 g? what does it come to": the same answer twice
+    const isTwice = steps
+      .slice(0, Math.max(at, 0))
+      .some(
+        (each) =>
+          each.answer.tool === answer.tool && JSON.stringify(each.inputs) === JSON.stringify(own?.inputs),
+      );
+    if (own?.repeats && isTwice) return false;
     if (answer.status !== "asking" || !own) return true;
     return !steps
       .slice(at + 1)

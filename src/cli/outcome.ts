@@ -8,6 +8,7 @@ import type { Understanding } from "../intents/understanding.ts";
 import type { Mended, Outcome, Reading, World } from "../tools/contract/index.ts";
 import { checkInputs } from "../tools/lib/check.ts";
 import { asksOunces, inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
+import { compared } from "./compared.ts";
 
 /**
  * Pure: a step's outcome in this world.
@@ -24,10 +25,9 @@ export function computeWith(step: Step, world: World): Outcome {
   if (outcome.status === "answered" && doubted) return whichNumber(doubted);
   const asked = outcome.status === "answered" ? askedFor(step.reading) : undefined;
   if (!holds(step.tool.name, asked, outcome.figures)) return elsewhere(step.tool.name, asked);
+  const told = step.against ? compared(outcome, step.against) : outcome;
   return withTaken(
-    step.unit === "oz" || asksOunces(step.tool.name, step.reading, outcome, world)
-      ? inOunces(outcome)
-      : outcome,
+    step.unit === "oz" || asksOunces(step.tool.name, step.reading, told, world) ? inOunces(told) : told,
     step.reading,
   );
 }

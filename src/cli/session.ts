@@ -18,6 +18,7 @@ import { handOver, type Makers } from "./hand-over.ts";
 import { notesFromFile } from "./notes-file.ts";
 import { computeWith, otherwise, settle } from "./outcome.ts";
 import { tried } from "./tried.ts";
+import { heardAnew } from "./two-of-one.ts";
 import { type Doubt, doubtOf, settled } from "./which-number.ts";
 
 export interface Turn {
@@ -173,20 +174,36 @@ export function startSession(around: Surroundings): Session {
   async function answersTo(text: string, parts: readonly Reading[]): Promise<Answer[]> {
     const answers: Answer[] = [];
     const steps: Said[] = [];
-    for (const reading of parts) {
+    let rest = [...parts];
+    let cuts = 0;
+    for (let reading = rest[0]; reading; reading = rest[0]) {
       const world = await current();
-      const found = next(reading, state, namesIn(world), around.understanding);
-      if (!Array.isArray(found)) {
+      const names = namesIn(world);
+      const found = next(reading, state, names, around.understanding);
+      const taken = Array.isArray(found)
+        ? (otherwise(found, reading, world, around.understanding, names) ?? found)
+        : found;
+      const hearing = { state, world, names, understanding: around.understanding };
+      const anew = cuts < mostCuts ? heardAnew([reading, ...rest.slice(1)], taken, hearing) : undefined;
+      rest = anew ?? rest.slice(1);
+      if (anew) {
+        cuts += 1;
+        continue;
+      }
+      if (!Array.isArray(taken)) {
         unread = { question: reading.said, readings: told(reading) };
-        const near = found.near.map((tool) => tool.name);
+        const near = taken.near.map((tool) => tool.name);
         answers.push(declined(reading, near));
         continue;
       }
-      const taken = otherwise(found, reading, world, around.understanding, namesIn(world)) ?? found;
       for (const [at, step] of taken.entries()) {
         const answer = await take(step, at === 0 ? world : undefined);
         answers.push(answer);
-        steps.push({ answer, inputs: state.last?.inputs ?? {} });
+        steps.push({
+          answer,
+          inputs: state.last?.inputs ?? {},
+          ...(step.repeats ? { repeats: step.repeats } : {}),
+        });
         doubt ??= doubtOf(text, step.reading, [answer]);
       }
     }
@@ -258,6 +275,9 @@ type Told = Pick<Answer, "status">;
 const isAnswer = ({ status }: Told) => status === "answered";
 /** It was understood; what can't be is another matter. */
 const isSound = ({ status }: Told) => status === "answered" || status === "impossible";
+
+/** So often a turn is cut anew: nobody asks more at once, and a cut may lead to the parts it came from. */
+const mostCuts = 4;
 
 /** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
 const rowsJoined = (line: string): string =>

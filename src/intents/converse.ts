@@ -7,18 +7,26 @@ import { withBottles } from "./bottles.ts";
 import { against, askedFor } from "./chosen/asked-for.ts";
 import { score } from "./chosen/choose.ts";
 import { seenBy } from "./chosen/drafts.ts";
+import { losesSome } from "./chosen/lost.ts";
 import { answersPending } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
 import { inBox } from "./follow/boxed.ts";
 import { corrected } from "./follow/corrected.ts";
+import { earlierOne } from "./follow/earlier-one.ts";
+import { withItsFlavor, withoutEcho } from "./follow/echoed.ts";
 import { choose, fullest, strange } from "./follow/follow.ts";
+import { justWeighed } from "./follow/just-weighed.ts";
 import { ofBoth, ofWholeTurn } from "./follow/of-several.ts";
+import { ofSize } from "./follow/of-size.ts";
+import { otherPart } from "./follow/other-part.ts";
 import { returned } from "./follow/returned.ts";
+import { reworded } from "./follow/reworded.ts";
 import { sameAgain } from "./follow/same-again.ts";
 import { shifted } from "./follow/shifted.ts";
 import type { Inputs, State } from "./follow/state.ts";
 import { knownFrom, type Step, stepFrom } from "./follow/step.ts";
+import { toldChange } from "./follow/told-change.ts";
 import { wordsOf } from "./found/lexicon.ts";
 import { withNames } from "./names.ts";
 import { itemsOf, readingOf } from "./read.ts";
@@ -52,13 +60,40 @@ export function questions(asked: string, { reader, tools }: Understanding, names
   });
 }
 
+/** The reading of a question of which other words are meant. */
+function resaid(said: Reading, meant: string, { reader }: Understanding, names: Names): Reading {
+  const { text, items } = itemsOf(meant, reader, wordsIn(names));
+  return readingOf(said.said, text, items, said.mended, reader);
+}
+
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
-export function next(
-  said: Reading,
-  now: State,
-  names: Names,
-  { tools, reader }: Understanding,
-): Step[] | Unread {
+export function next(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | Unread {
+  const { tools, reader } = understanding;
+  const back = now.pending ? undefined : earlierOne(said, now);
+  const asked = back && tools.find((each) => each.name === back.topic.tool);
+  if (back && asked) {
+    const { topic, rest } = back;
+    const state = { ...now, last: topic, table: topic.table ?? now.table };
+    if (rest !== "") return next(resaid(said, rest, understanding, names), state, names, understanding);
+    const trace = () => [`comes back to what ${asked.name} was asked before`];
+    return [{ tool: asked, inputs: topic.inputs, known: knownFrom(topic.inputs, {}), reading: said, trace }];
+  }
+  const sized = now.pending ? undefined : ofSize(said, now);
+  const plainly = now.pending
+    ? undefined
+    : (toldChange(said, now) ??
+      reworded(said, now) ??
+      otherPart(said, now) ??
+      withItsFlavor(said, now) ??
+      justWeighed(said, now) ??
+      withoutEcho(said, now));
+  const meant = sized?.text ?? plainly;
+  const reading = meant === undefined ? said : resaid(said, meant, understanding, names);
+  return nextOf(reading, sized?.topic ? { ...now, last: sized.topic } : now, names, { tools, reader });
+}
+
+/** The same of a question that comes back to no size before. */
+function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Understanding): Step[] | Unread {
   const reading = shifted(
     withoutBareHours(withBottles(withNames(said, names.formulas), names.bottles), now.last?.tool),
     now.pending ? undefined : tools.find((each) => each.name === now.last?.tool),
@@ -117,6 +152,8 @@ export function next(
         known: knownFrom(state.last.inputs, {}),
         reading,
         ...(again.unit ? { unit: again.unit } : {}),
+        ...(again.against ? { against: again.against } : {}),
+        repeats: true,
         trace: () => [again.because],
       },
     ];
@@ -135,6 +172,7 @@ export function next(
       return own ? [stepFrom(own, drafted[0] ?? {}, reading, { ...state, last: topic }, true, trace)] : [];
     });
   const pair = follows && drafted.length === 1 ? ofBoth(reading, tool.name, state) : [];
+  const lost = losesSome(tool.name, reading, drafted);
   const befores =
     pair.length === 2 ? pair.map((inputs) => ({ ...state, last: { tool: tool.name, inputs } })) : [state];
   return befores.flatMap((before) =>
@@ -142,6 +180,7 @@ export function next(
       ...stepFrom(tool, draft, seenBy(tool, reading, state.in_box), before, follows, trace),
       ...holds,
       ...(left.length > 0 ? { left } : {}),
+      ...(lost ? { lost } : {}),
     })),
   );
 }

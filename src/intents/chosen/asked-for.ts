@@ -113,7 +113,7 @@ function stranger(mask: string): Asked | undefined {
 
 /** Words that may stand there without naming anything. */
 const generic = new Set(
-  "its it is thats theyre theres this that these those them each both everything how much many what whats amount amounts weight weights dose doses something stuff range same usual and so ok or but now then only just also again what about enough good some any more little bit need want have got make making use using give dosage quantity right correct max maximum minimum sums numbers figures outs weigh".split(
+  "its it is thats theyre theres this that these those them each both everything how much many what whats amount amounts weight weights dose doses something stuff range same usual and so ok or but now then only just also again what about enough good some any more little bit need want have got make making use using give dosage quantity right correct max maximum minimum sums numbers figures outs weigh recipe recipes formula ingredients quantities proportions ratio ratios breakdown list shopping everything total parts portions timer plan label price cost batch split water batter".split(
     " ",
   ),
 );

@@ -19,7 +19,15 @@ export const keepsWords: ReadonlySet<string> = new Set([
 ]);
 
 /** Calculators in which every number of a question counts for something. */
-const exact = new Set(["dose", "scale", "shells", "fill", "ganache", "buttercream", "cost"]);
+export const exact: ReadonlySet<string> = new Set([
+  "dose",
+  "scale",
+  "shells",
+  "fill",
+  "ganache",
+  "buttercream",
+  "cost",
+]);
 
 /** Up to here a number may be talk: "2 much", "for 4 people". */
 const mostTalk = 4;

@@ -18,8 +18,14 @@ export interface Step {
   in_box?: number;
   /** Weights and percentages that were said and are in no input: the sentence may have been misread. */
   left?: string[];
+  /** Something else that was measured is in no input: there may be a second question in the sentence. */
+  lost?: boolean;
   /** The weights of the answer in this unit, asked for afterwards. */
   unit?: "oz";
+  /** What the answer is held against: "is that more than 600 g?". */
+  against?: { value: number; unit: string };
+  /** Only what was answered before, once more. */
+  repeats?: true;
   /** Why it was read so, for whoever looks into it. */
   trace(): string[];
 }

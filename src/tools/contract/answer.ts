@@ -110,6 +110,8 @@ export interface Outcome extends Omit<Answer, "tool"> {
   /** A text file that has to be read first; src/cli reads it and calls again: a recipe's lines, or a record's rows. */
   wants?: { file: string; as?: "notes" };
   leaves?: Table;
+  /** What was weighed in the sentence and is no part of the answer: it may be another question's. */
+  unused?: readonly string[];
   effects?: Effect[];
   /** How the change is named when it is taken back: "the 20 min timer". */
   change?: string;

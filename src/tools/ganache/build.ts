@@ -58,6 +58,14 @@ export function build(
   if (grams <= 0) return { status: "impossible", headline: "There has to be some cream to build on." };
   const at = (ratio: number) => weightsBy(given, grams, ratio);
   const [usual, loosest, stiffest] = [at(row.ratio), at(row.low), at(row.high)];
+  const other = parts.find(
+    (part) => part !== given && misfits(said[part], [usual[part], loosest[part], stiffest[part]]),
+  );
+  if (other) {
+    const both = `${plain(grams)} g ${named(given)} or ${plain(said[other] ?? 0)} g ${named(other)}`;
+    const question = `Which of them counts: ${both}? At ${plain(row.ratio)} : 1 they don't go together.`;
+    return { status: "asking", headline: question, question };
+  }
   const figure = (name: Part): Figure => {
     const ends = [loosest[name], stiffest[name]].sort((a, b) => a - b) as [number, number];
     return ends[1] - ends[0] < noise
@@ -101,6 +109,12 @@ export function build(
     },
   };
 }
+
+/** Said too, and outside of what the ratio allows. */
+const misfits = (grams: number | undefined, fits: readonly number[]): boolean =>
+  grams !== undefined && (grams < Math.min(...fits) * 0.98 || grams > Math.max(...fits) * 1.02);
+
+const named = (part: Part): string => (part === "total" ? "in all" : part);
 
 /** What follows from the weight that was given. */
 function workingOf(given: Part, grams: number, ratio: number, got: Weights): string[] {

@@ -43,6 +43,8 @@ interface Factor {
   assumed: string[];
   limiting?: string;
   left: Line[];
+  /** What was weighed and is no part of the recipe. */
+  unused?: string[];
   /** Figures of the baker's own batches that it rests on. */
   taught?: Lesson[];
 }
@@ -86,6 +88,7 @@ export function answerScale(said: ScaleInputs, given: World): Outcome {
     rule: ruleOf(recipe, found),
     ...(cautions.length ? { cautions } : {}),
     assumed: [...(recipe.from === "house" ? ["the house formula"] : []), ...found.assumed],
+    ...(found.unused?.length ? { unused: found.unused } : {}),
     working: [
       `factor = ${found.why} = ${plain(found.factor, 4)}`,
       ...recipe.lines.map(
@@ -278,6 +281,7 @@ function byStock(have: readonly Line[], recipe: Recipe, assumed: string[]): Fact
     factor: least.factor,
     why: `${plain(least.grams)} / ${plain(least.line.grams)} of ${least.line.name}`,
     assumed: [...assumed, ...strangers.map((each) => `${each.name} is no part of it and was left out`)],
+    unused: strangers.map((each) => each.name),
     ...(matched.length > 1 ? { limiting: least.line.name } : {}),
     left,
   };

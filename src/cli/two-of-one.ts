@@ -1,0 +1,79 @@
+/**
+ * Two questions that were heard as one: where something that was said is in no sum, or several amounts bring no answer,
+ * the sentence is cut at each of its joints, and the first cut stands of which both sides are answered whole.
+ */
+import { type Names, questions, type Unread } from "../intents/converse.ts";
+import type { State } from "../intents/follow/state.ts";
+import type { Step } from "../intents/follow/step.ts";
+import { cutsAnew } from "../intents/turn/cut-anew.ts";
+import { withoutTalk } from "../intents/turn/without-talk.ts";
+import type { Understanding } from "../intents/understanding.ts";
+import type { Reading, World } from "../tools/contract/index.ts";
+import { computeWith } from "./outcome.ts";
+import { leavesSome, type Tried, tried } from "./tried.ts";
+
+/** What a question is heard in. */
+export interface Hearing {
+  state: State;
+  world: World;
+  names: Names;
+  understanding: Understanding;
+}
+
+/**
+ * Pure: the questions that take the place of the first of some, undefined where it stays as it is.
+ * @param found what was made of the first
+ */
+export function heardAnew(
+  [reading, ...rest]: readonly [Reading, ...Reading[]],
+  found: readonly Step[] | Unread,
+  hearing: Hearing,
+): Reading[] | undefined {
+  if (!mayBeTwo(found, reading, hearing.world)) return undefined;
+  // of what nobody understood, two halves for one calculator are a guess
+  const mayRepeat = "near" in found ? new Set<string>() : several;
+  const own = cutInTwo(reading.text, hearing, mayRepeat);
+  if (rest.length === 0) return own;
+  // what stands at the end of the first may be what the next one asks about
+  const apart = own && [...own, ...rest];
+  if (apart && outcomes(apart, hearing).every(isWhole)) return apart;
+  return cutInTwo([reading, ...rest].map(({ text }) => text).join(", "), hearing, mayRepeat) ?? apart;
+}
+
+const outcomes = (parts: readonly Reading[], { state, world, names, understanding }: Hearing): Tried[] =>
+  tried(parts, state, world, names, understanding);
+
+/** Something that was said is in no answer, or several amounts bring none. */
+function mayBeTwo(found: readonly Step[] | Unread, { amounts }: Reading, world: World): boolean {
+  if ("near" in found) return amounts.length > 1;
+  if (found.some(leavesSome)) return true;
+  if (amounts.length < 2) return false;
+  return found.some((step) => {
+    const { status, unused = [] } = computeWith(step, world);
+    return status === "asking" || status === "declined" || unused.length > 0;
+  });
+}
+
+function cutInTwo(text: string, hearing: Hearing, mayRepeat: ReadonlySet<string>): Reading[] | undefined {
+  const heard = (side: string) => questions(side, hearing.understanding, hearing.names);
+  for (const [left, right] of cutsAnew(text)) {
+    const behind = heard(right);
+    // what is told before the first of them is left out where it isn't understood with it
+    for (const before of [left, ...withoutTalk(left)]) {
+      const parts = [...heard(before), ...behind];
+      const all = outcomes(parts, hearing);
+      if (all.length > 1 && all.every(isWhole) && areApart(all, mayRepeat)) return parts;
+      if (!all.slice(-behind.length).every(isWhole)) break;
+    }
+  }
+  return undefined;
+}
+
+const isWhole = ({ status, whole }: Tried): boolean => status === "answered" && whole;
+
+/** Calculators of which a sentence may hold several questions; two answers of another would be one question cut in two. */
+const several: ReadonlySet<string> = new Set(["dose", "timer"]);
+const areApart = (all: readonly Tried[], mayRepeat: ReadonlySet<string>): boolean => {
+  const others = all.map(({ tool }) => tool).filter((tool) => !mayRepeat.has(tool));
+  return new Set(others).size === others.length;
+};

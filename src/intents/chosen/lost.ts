@@ -1,0 +1,66 @@
+/**
+ * What of a sentence its calculator never took: a heat beside a dose, a timer's minutes beside a recipe. Weights and
+ * shares are looked after by `leftOver`; these may be talk, and are only a reason to look for a second question.
+ */
+import type { Amount, Dimension, Reading } from "../../tools/contract/index.ts";
+import { celsius, unitRow } from "../../tools/lib/units.ts";
+import type { Inputs } from "../follow/state.ts";
+import { exact, keepsWords } from "./left-over.ts";
+
+/** A spoon of something is weighed, and held as its grams. */
+const dims: ReadonlySet<Dimension> = new Set(["temperature", "time", "length", "money"]);
+
+/** "54 macarons", beside a split. */
+const counts: ReadonlySet<string> = new Set(["macarons", "shells", "trays"]);
+
+const everything = (value: unknown): (number | string)[] => {
+  if (typeof value === "number" || typeof value === "string") return [value];
+  return value !== null && typeof value === "object" ? Object.values(value).flatMap(everything) : [];
+};
+
+const same = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(1, Math.abs(b));
+
+/** The values by which an input may hold it. */
+function values({ value, high, unit, dim }: Amount): number[] {
+  const all = [value, ...(high === undefined ? [] : [high])];
+  if (dim === "temperature") return all.flatMap((each) => [each, celsius(each, unit)]);
+  const per = unit === "" || unit === "times" || dim === "money" ? 1 : unitRow(unit).per;
+  return all.flatMap((each) => [each, each * per, (each * per) / 60]);
+}
+
+/** @returns whether an amount that is no weight and no share stands in none of the inputs. Pure. */
+export function losesSome(tool: string, { amounts }: Reading, drafts: readonly Inputs[]): boolean {
+  if (keepsWords.has(tool)) return false;
+  // "135 c in f and my whites weigh 178 g": into which unit is said of the one, and the other is no conversion
+  if (tool === "convert" && drafts.some((each) => "to" in each) && drafts.some((each) => !("to" in each)))
+    return true;
+  const everyNumber = everything(drafts).filter((each) => typeof each === "number");
+  if (saysTwice(amounts, everyNumber)) return true;
+  const asked = amounts.filter(
+    ({ dim, of, unit }) =>
+      dims.has(dim) || (!exact.has(tool) && dim === "number" && unit === "" && counts.has(of?.count ?? "")),
+  );
+  if (asked.length === 0) return false;
+  const held = everything(drafts);
+  // "rest - 5 min" is held as what is taken off
+  const numbers = held.filter((each) => typeof each === "number").map(Math.abs);
+  const texts = held.filter((each) => typeof each === "string").join(" ");
+  return asked.some(
+    (amount) =>
+      !values(amount).some((value) => numbers.some((each) => same(each, value))) &&
+      !texts.includes(String(amount.value)),
+  );
+}
+
+/** "120 g buttercream ..., and 120 g milk chocolate", "130 g ..., and 130 c": two that are alike, and one is held. */
+function saysTwice(amounts: readonly Amount[], held: readonly number[]): boolean {
+  const measured = amounts.filter(
+    ({ dim, of }) => (dim === "weight" && of !== undefined) || dim === "temperature" || dim === "time",
+  );
+  return measured.some((one) => {
+    const alike = measured.filter((each) => each.value === one.value);
+    const isOther = alike.some((each) => each.dim !== one.dim || each.of?.id !== one.of?.id);
+    const kept = held.filter((each) => values(one).some((value) => same(each, value)));
+    return isOther && kept.length < alike.length;
+  });
+}
