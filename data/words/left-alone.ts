@@ -280,4 +280,5 @@ widen wifelike wigged wigging wigless willa willy wilmette wilting wink winker w
 wintery wister witchery wither withers withhold witless witting witty wobble wobbler woke woodshed wore
 workbench workbook workhouse worksheet workspace wormhole wormlike wormseed wort wreathe wrecker wrester
 wright writhen wyatt yell yellowcake yellowfin yellowness yellowtail yoghourt yup zestful zestily zimmer
+pax ppl
 `.replaceAll("\n", " ");

@@ -47,6 +47,10 @@ export const bridges = list(
   "a any at all of them were was are is single one the too so very really got get came out sign ever even that",
 );
 
+/** The book that she writes in, with what it is of: "baking log", "batch book". */
+export const bookName =
+  "(?:(?:\\S*batch\\S*|\\S*baking\\S*|\\S*bake\\S*|kitchen|macaron\\S*|little|own|big|daily) )*(?:book|notebook|log|logbook|diary|journal|records?)";
+
 const book = "(?:diary|journal\\S*|logbook|notebook|entry|log|record|notes?)";
 
 /** Who wants it written, before the order: "i want to make a note". */
@@ -65,7 +69,7 @@ const batchDown =
   "(?:put|write|mark|jot|note|log|get|take) (?:the |my |that |this )(?:\\S+ ){0,3}(?:\\S*<count=batches\\S*|ones?) down(?: (?:too|as well|also|in there))*(?: [,:;-]| as(?= \\S*<number))|(?:put|stick\\S*|pop|add|throw|write|get|log|toss) (?:the |my )(?:\\S+ ){0,2}(?:\\S*<count=batches\\S*|ones?) in (?:there|the (?:book|log|notes?))(?: (?:too|as well|also))* [,:;-](?= (?:\\S+ )*(?:\\S*<[^>]*symptom=|\\S*<number,fraction>|\\S*<number> out of ))";
 
 /** How a note is opened, at the head of what she says: "note:", "batch log:", "journal today:", "write this down". */
-export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save|get|stick|pop|bung|enter|file|log|record) (?:it |this |that |this one |that one )?(?:down |up )?(?:in|into|to|under) (?:my|the) (?:notes?|book|notebook|log|diary|journal|records?)(?: that)?|(?:one|new one|another one|a new one|another|next one) (?:in|into|to) (?:the|my) ${book} (?:: |, )|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|\\S*<count=batches\\S*) )*for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down|${batchDown})|${noteBehindBatch})`;
+export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save|get|stick|pop|bung|enter|file|log|record) (?:it |this |that |this one |that one )?(?:down |up )?(?:in|into|to|under) (?:my|the) (?:notes?|${bookName})(?: that)?|(?:add|append) (?:(?:it|this|that|a line|an entry|a batch|one) )?(?:in|into|to) (?:my|the) ${bookName}(?= (?:[:,;-]|\\S*<))|(?:one|new one|another one|a new one|another|next one) (?:in|into|to) (?:the|my) ${book} (?:: |, )|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|\\S*<count=batches\\S*) )*for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down|${batchDown})|${noteBehindBatch})`;
 
 /** How one is made of all that was said before: "keep that as a note", "write it down". */
 export const noteClosers =
@@ -76,7 +80,14 @@ export const savesTold =
   "(?:save|keep|remember|store|log|record|file|note|jot|write) (?:that|this|it)(?: (?:one|batch|down|up|away))?(?: (?:please|pls|for me|for later|thanks|thank you|ta|cheers|too|will you|would you))*(?: [.!])*$";
 
 /** A batch that is told in the past tense, with how it came out or what it was of, and kept by the order at its end. */
-export const toldAndSaved = `^(?!.*(?:^| )(?:how|what|whats|which|why|when|where|who|recipe|formula|timer|costs?|prices?|sells?|sold|\\?)(?: |$))(?!.*<(?:percent|money)>)(?!.*<weight>.*<weight>)(?:\\S+ ){0,60}(?:made|did|baked|piped|finished)(?:<\\S*)? (?:\\S+ ){0,60}(?:\\S*<[^>]*(?:taste=|symptom=|count=(?:batches|macarons|trays))\\S*|out of \\S+) (?:\\S+ ){0,60}${savesTold}`;
+const nothingAsked =
+  "(?!.*(?:^| )(?:how|what|whats|which|why|when|where|who|recipe|formula|timer|costs?|prices?|sells?|sold|\\?)(?: |$))(?!.*<(?:percent|money)>)(?!.*<weight>.*<weight>)";
+const doneAndOutcome =
+  "(?:\\S+ ){0,60}(?:made|did|baked|piped|finished)(?:<\\S*)? (?:\\S+ ){0,60}(?:\\S*<[^>]*(?:taste=|symptom=|count=(?:batches|macarons|trays))\\S*|out of \\S+)";
+/** "lime batch: 38 of them, rested 35 minutes. save that": its name stands first, and how it went behind. */
+const namedAndOutcome =
+  "(?:(?:the|my|this|todays|a|second|third|another|new) )*\\S*<[^>]*taste=\\S* (?:\\S*<[^>]*count=(?:batches|macarons)\\S*|ones|today) (?:\\S+ ){0,60}(?:\\S*<(?:number|time|temperature|[^>]*symptom=)\\S*)";
+export const toldAndSaved = `^${nothingAsked}(?:${doneAndOutcome}|${namedAndOutcome}) (?:\\S+ ){0,60}${savesTold}`;
 
 /** "before i forget: did 30 vanilla, a couple cracked, 8/10": told in haste, with how it came out, and nothing asked. */
 export const toldInHaste =

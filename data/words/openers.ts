@@ -5,7 +5,7 @@
 
 /** They change nothing. */
 export const leadingWords: readonly string[] =
-  "oh ah uh um er erm hm hmm and so ok okay but well right now then please pls".split(" ");
+  "oh ah uh um er erm hm hmm and so ok okay but well right now then also please pls".split(" ");
 
 const itOrThat = (...leads: string[]) => leads.flatMap((lead) => [`${lead} it`, `${lead} that`]);
 
@@ -13,6 +13,10 @@ const itOrThat = (...leads: string[]) => leads.flatMap((lead) => [`${lead} it`, 
 export const takingBackPhrases: readonly string[] = [
   ..."no nope nah sorry oops whoops actually wait rather correction typo".split(" "),
   ...["hang on", "hold on", "i mean", "i meant", "my mistake", "my bad", "my error"],
+  ...["misread", "misjudged", "miscounted", "misweighed", "mismeasured"].flatMap((said) => [
+    `i ${said}`,
+    said,
+  ]),
   ...["i misspoke", "i mistyped", "i misremembered", "i misread it", "i was wrong", "i made a mistake"],
   ...["i stand corrected", "tell a lie", "i tell a lie", "on second thought", "on second thoughts"],
   ...["i said", "i got", "i wrote", "i had"].flatMap((lead) => itOrThat(lead)).map((said) => `${said} wrong`),

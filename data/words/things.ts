@@ -393,7 +393,17 @@ export const steps: readonly WordRow[] = [
   { id: "cool", words: ["cool", "cooling", "cooled", "cool down", "cooldown"] },
   {
     id: "ganache sets",
-    words: ["ganache set", "ganache sets", "ganache setting", "setting", "ganache to set", "set the ganache"],
+    words: [
+      "ganache set",
+      "ganache sets",
+      "ganache setting",
+      "setting",
+      "ganache to set",
+      "set the ganache",
+      // "to firm" alone is "too firm" with a letter lost
+      ...["firm up", "to firm up", "firms up", "firming up", "firmed up"],
+      ...["stiffen up", "to stiffen up", "stiffens up", "stiffening up"],
+    ],
   },
   { id: "mature", words: ["mature", "maturing", "matured", "maturation", "mellow"] },
   {

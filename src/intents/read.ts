@@ -9,11 +9,15 @@ import { plainGrades } from "./found/grade.ts";
 import type { Lexicon } from "./found/lexicon.ts";
 import { type Item, scan } from "./found/scan.ts";
 import { withChange } from "./meant/changed-by.ts";
+import { withPacks } from "./meant/packs.ts";
 import { withoutRefused } from "./meant/refused.ts";
+import { withServings } from "./meant/served.ts";
 import { withSums } from "./meant/summed-up.ts";
 import { withoutTakenBack } from "./meant/taken-back.ts";
 import { withoutBowl } from "./meant/tare.ts";
+import { withoutTooMuch } from "./meant/too-much.ts";
 import { withUnsigned } from "./meant/unsigned.ts";
+import { withWeighed } from "./meant/weighs-so.ts";
 import type { Mender } from "./text/mend.ts";
 import { mendAll, mendText } from "./text/mended.ts";
 import { folded, plain } from "./text/normalise.ts";
@@ -38,13 +42,21 @@ export function itemsOf(
   const { tokens, mended } = mendAll(tokenise(text), mender, own);
   return {
     text,
-    items: withUnsigned(
-      withChange(
-        withSums(
-          withoutBowl(
-            withoutRefused(
-              withoutTakenBack(
-                spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+    items: withServings(
+      withWeighed(
+        withUnsigned(
+          withChange(
+            withSums(
+              withoutBowl(
+                withoutTooMuch(
+                  withoutRefused(
+                    withoutTakenBack(
+                      withPacks(
+                        spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+                      ),
+                    ),
+                  ),
+                ),
               ),
             ),
           ),

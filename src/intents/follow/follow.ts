@@ -1,4 +1,5 @@
 /** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
+import { opening } from "../../../data/words/openers.ts";
 import { strangers } from "../../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../../tools/contract/index.ts";
 import { faint, type Score, stands } from "../chosen/choose.ts";
@@ -12,12 +13,30 @@ import { saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
 const leans =
-  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|pardon(?: me)?|excuse me|forgive me|rather|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|theyll|itll|thatll|them|those|these|this|without|half|double\S*|twice\S*|back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
+  /^(?:and|suppose|theres (?:another|one more)|hm|hmm|er|um|ah|well|or|but|no|nope|nah|actually|ok|okay|also|same|now|then|returning to|returning|half of|what about|how about|what if|make it|make that|make the|if|with|at|for|from|in|instead|so|plus|only|just|hang on|hold on|sorry|i mean|i meant|pardon(?: me)?|excuse me|forgive me|rather|wait|oh|not|use|try|say|rather|the (?:other|second|third|next|first) (?:bowl\S*|one|batch\S*)|yes|yeah|that|thats|it|its|they|theyre|theyve|theyd|theyll|itll|thatll|mine|ours|them|those|these|this|without|half|double\S*|(?:halve|triple|treble|quadruple)\S*|twice\S*|(?:go(?:ing)? )?back to|still|already|again|take|add|another|one more|remove|swap|replace|exchange)(?: |$)/;
 const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
 const isLeaning = (reading: Reading) =>
   leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
+
+/** "the ganache was actually 300 g", "turns out the bowl only holds 350": of the bowl that something went into. */
+const tellsBowl = new RegExp(
+  `^${opening}(?:(?:it )?turns out (?:that )?|turned out (?:that )?|i see (?:that )?|i find (?:that )?)?(?:the|my|that|our) \\S*<[^>]*(?:base=(\\w+)|count=bowls)[^>]*> (?:(?:is|was|weighs|weighed|has|had|holds|held|came to|turned out to be|turned out|really|actually|only|just|in fact|about|more like|nearer|there|in it|to be) )*\\S*<(?:weight|number)>(?: (?:of it|in it|really|actually|only|instead|not \\S+|then|now|after all|in fact|in all|,))*$`,
+);
+
+/** "my macarons are 45 mm", behind what was worked out for the usual size; "always" and "remember" set the bench. */
+const tellsSize = new RegExp(
+  `^${opening}(?:my|our|the) (?:\\S*<[^>]*count=(?:macarons|shells)>|ones) (?:(?:are|is|were|measure|will be|should be|come out|came out|about|around|only|just|all|actually|really|more like|at|nearer) )*\\S*<length>(?: (?:across|wide|in diameter|each|ones|not \\S+|then|this time|actually|though|,))*$`,
+);
+const tellsItsSize = ({ mask }: Reading, { last }: State): boolean =>
+  (last?.tool === "fill" || last?.tool === "shells") && tellsSize.test(mask);
+
+const tellsItsBowl = ({ mask }: Reading, { last }: State): boolean => {
+  if (last?.tool !== "dose" || last.inputs.flavor_g === undefined) return false;
+  const told = tellsBowl.exec(mask);
+  return told !== null && [undefined, last.inputs.base].includes(told[1]);
+};
 
 /** "how much coffee for 180 g buttercream and how much for 220 g ganache": the second goes on from the first. */
 const isElided = (reading: Reading, { last, turn }: State): boolean =>
@@ -71,7 +90,11 @@ export function choose(
   trace: string[],
 ): Choice | undefined {
   const last = tools.find((each) => each.name === state.last?.tool);
-  const leaning = isLeaning(reading) || isElided(reading, state);
+  const leaning =
+    isLeaning(reading) ||
+    isElided(reading, state) ||
+    tellsItsBowl(reading, state) ||
+    tellsItsSize(reading, state);
   const dose = tools.find((each) => each.name === "dose");
   if (dose && (scores[0]?.points ?? 0) < stands && intoMix(reading, state.last?.tool))
     return { tool: dose, follows: false };
@@ -203,6 +226,8 @@ function follows(
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   if (last.name === "dose" && own <= -4) return false;
+  // "also 16 minutes for the ganache", behind a dose: a time weighs nothing
+  if (weighing.has(last.name) && reading.amounts.length > 0 && reading.amounts.every(isTime)) return false;
   // "pink for half the batter": a color of another bowl than the flavor was for
   const color = reading.things.some((each) => each.color && !each.base);
   if (color && reading.things.some((each) => each.base === "batter") && before.base !== "batter")
@@ -218,6 +243,8 @@ function follows(
     return false;
   const goingOn = pointsToGoOn(last, reading.mask);
   const bare = isBare(reading);
+  // "double the batch": of what was worked out
+  if (weighing.has(last.name) && lotTimes.test(reading.text) && multiplied(reading, before)) return true;
   // "less 10 percent": of what was worked out, whatever that was
   const onlyTimes =
     reading.amounts.length === 1 &&
@@ -256,6 +283,10 @@ function follows(
   });
 }
 
+const lotTimes =
+  /^(?:(?:and|so|ok|now|or|what about|how about|actually|please|then) )*(?:double|triple|halve|half(?: of)?|twice|three times|treble) (?:the|this|that|my) (?:batch|bowl|lot|amount|mix)(?: (?:please|then|now))*[ ?.!]*$/;
+const weighing = new Set(["dose", "scale", "split", "shells", "fill", "ganache", "buttercream"]);
+const isTime = ({ dim }: { dim: string }) => dim === "time";
 const counting = new Set(["shells", "fill", "scale", "buttercream", "day"]);
 const tellsDone =
   /^(?:(?:and|so|ok|oh|just|already) )*(?:i|ive|i have|we|weve) (?:have |just |already )*(?:sifted|weighed|measured|melted|whisked|whipped|folded|ground|chopped|cracked|separated)(?:<\S+)? (?:out )?(?:about |only )?\S*<number>(?: (?:already|now|so far|out|of it|of them))*$/;

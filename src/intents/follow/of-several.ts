@@ -49,8 +49,13 @@ export function ofWholeTurn(reading: Reading, draft: Inputs, state: State): Topi
     key in inputs || (key === "diameter_mm" && "macarons" in inputs);
   const every =
     turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => takes(inputs, key)));
+  // "so what's the filling for 42", behind batter and filling: of the one that is named
+  const picks =
+    reading.things.some((each) => each.base !== undefined) &&
+    /(?:^| )(?:what|whats|how much)(?: |$)/.test(reading.mask) &&
+    new Set(turn?.topics.map(({ tool }) => tool)).size > 1;
   const open =
-    isBare(reading) ||
+    (isBare(reading) && !picks) ||
     allAgain.test(reading.mask) ||
     forBoth.test(reading.mask) ||
     /(?:^| )all(?: |$)/.test(reading.mask);

@@ -24,8 +24,11 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
   const turn = turnWith(state, last, step.reading);
-  const past = [...(state.past ?? []), last].slice(-12);
   const table = laid(state.table, outcome.leaves);
+  const past = [
+    ...(state.past ?? []),
+    { ...last, table, ...(step.reading ? { text: step.reading.text } : {}) },
+  ].slice(-12);
   return { table, last, topics, row, turn, past, ...(in_box === undefined ? {} : { in_box }) };
 }
 

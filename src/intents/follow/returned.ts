@@ -1,6 +1,7 @@
 /** An earlier topic that a sentence comes back to. */
 import type { Reading } from "../../tools/contract/index.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
+import { marginAgain, mixAgain } from "./named-again.ts";
 import { splitChanged } from "./split-changed.ts";
 import { about, type State, type Topic } from "./state.ts";
 
@@ -71,18 +72,75 @@ const otherDose: Way<Said, Topic> = ({ reading: { text, things }, state: { last,
     ? topics.findLast(({ tool }) => tool === "dose")
     : undefined;
 
-/** "anyway i put 12 g of the passion fruit in, alright?", with a timer between: into the bowl that was spoken of. */
-const putInAfter: Way<Said, Topic> = ({ reading: { text, things, amounts }, state: { last, topics } }) => {
-  const topic = topics.findLast(({ tool }) => tool === "dose");
-  const taste = things.find((thing) => thing.taste)?.taste;
-  const isOfIt = taste === undefined ? /\bof (?:it|that)\b/.test(text) : taste === topic?.inputs.taste;
-  return last?.tool === "timer" &&
-    isOfIt &&
-    amounts.length === 1 &&
-    !things.some(({ base }) => base) &&
-    /\b(?:put|added|tipped|poured|used|stirred|dropped)\b/.test(text)
-    ? topic
-    : undefined;
+const putsIn =
+  /\b(?:put|added|tipped|poured|used|stirred|dropped|chucked|threw|(?:went|gone|fell|slipped|ended up|got) in(?:to it|to that)?)\b/;
+
+/**
+ * "anyway i put 12 g of the passion fruit in, alright?", with a timer or another flavor between: into the bowl that was
+ * spoken of with it.
+ */
+const putInAfter: Way<Said, Topic> = ({
+  reading: { text, things, amounts },
+  state: { last, topics, past },
+}) => {
+  const tasted = things.find((thing) => thing.taste);
+  const taste = tasted?.taste;
+  if (amounts.length !== 1 || things.some(({ base }) => base) || !putsIn.test(text)) return undefined;
+  if (last?.tool === "timer") {
+    const topic = topics.findLast(({ tool }) => tool === "dose");
+    const isOfIt = taste === undefined ? /\bof (?:it|that)\b/.test(text) : taste === topic?.inputs.taste;
+    return isOfIt ? topic : undefined;
+  }
+  const isThat = tasted !== undefined && /\b(?:the|that|my) $/.test(text.slice(0, tasted.at[0]));
+  if (last?.tool !== "dose" || !isThat || last.inputs.taste === taste) return undefined;
+  return past?.findLast(({ tool, inputs }) => tool === "dose" && inputs.taste === taste);
+};
+
+const leansOn =
+  /^(?:(?:and|but|so|ok|okay|now|then|or|well|right|hm|oh|no|actually|sorry|wait),? )*(?:and|but|so|if|what if|what about|how about|or|with|for|from|in|same|only|instead|no|make it|suppose)\b/;
+const ofTime =
+  /\b(?:timers?|alarm|clock|ring\w*|beep\w*|remind\w*|minutes?|mins?|hours?|seconds?|longer|o'?clock|oven|bake\w*|rest\w*)\b/;
+const sizing = new Set("dose scale shells fill ganache buttercream split".split(" "));
+
+/** "and with 80, trays?", "and for 400 g?", with a timer between: nothing that a timer takes. */
+const asBeforeTimer: Way<Said, Topic> = ({ reading, state: { last, past = [] } }) => {
+  const { text, amounts, things, whens } = reading;
+  if (last?.tool !== "timer" || amounts.length === 0 || whens.length > 0) return undefined;
+  if (!leansOn.test(text) || ofTime.test(text) || amounts.some(({ dim }) => dim === "time")) return undefined;
+  const isMeasured = amounts.some(({ dim }) => ["weight", "percent", "length"].includes(dim));
+  const isCounted = things.some(({ count }) => ["trays", "shells", "macarons"].includes(count ?? ""));
+  // what names a mix or a flavor of its own is a question of its own
+  const isAnother = things.some(
+    ({ base, dose, ingredient, chocolate }) => base ?? dose ?? ingredient ?? chocolate,
+  );
+  return (isMeasured || isCounted) && !isAnother ? past.findLast(({ tool }) => sizing.has(tool)) : undefined;
+};
+
+/** What each calculator of mixes works from. */
+const worksFrom: Readonly<Record<string, RegExp>> = {
+  scale: /^(?:whites|egg|almond flour|powdered sugar|granulated sugar|sugar|batter)$/,
+  shells: /^batter$/,
+  buttercream: /^(?:whites|egg|butter|granulated sugar|sugar|buttercream)$/,
+  ganache: /chocolate$|^(?:cream|ganache)$/,
+  dose: /^(?:buttercream|ganache|batter|filling)$/,
+  fill: /^filling$/,
+};
+
+/** Said of what is to be made, and no unit that is asked for. */
+const usesIt =
+  /^(?:(?:ok|okay|so|and|right|well|then|no|actually|now|oh|fine|good|great|but|id|i|ill|we|lets|could|can|just|rather) ?,? ?)*(?:use|using|take|taking|make it|do it with|do|go with|try|with|have|say|go for)\b|\b(?:instead|after all)\b/;
+const asksUnit =
+  /\b(?:in|into|to|as) (?:oz|ounces?|g|grams?|grammes?|kg|ml|lbs?|pounds?|cups?|c|f|celsius|fahrenheit)\b|\bhow (?:much|many|heavy)\b/;
+
+/** "ok use 5 oz of whites instead", behind what 5 oz are in grams: of the recipe before that. */
+const afterUnits: Way<Said, Topic> = ({ reading: { text, amounts, things }, state: { last, past = [] } }) => {
+  const [only, ...others] = amounts;
+  const of = only?.of ?? things.find((thing) => thing.ingredient ?? thing.chocolate ?? thing.base);
+  const name = of?.ingredient ?? (of?.chocolate ? "chocolate" : of?.base);
+  if (last?.tool !== "convert" || !only || others.length > 0 || name === undefined) return undefined;
+  if (!usesIt.test(text) || asksUnit.test(text)) return undefined;
+  const topic = past.findLast(({ tool }) => tool in worksFrom);
+  return topic && worksFrom[topic.tool]?.test(name) ? topic : undefined;
 };
 
 /** "double the first lot", "three trays of the first size": of what this calculator was asked first. */
@@ -128,7 +186,7 @@ function aboutNamed({ things }: Reading, past: readonly Topic[]): Topic[] {
 
 /** "back to the bottle": the flavor that was dosed from one. */
 const fromBottle = ({ text }: Reading, past: readonly Topic[]): Topic | undefined =>
-  /\bto the (?:bottle|flavou?ring)\b/.test(text)
+  /\bto the (?:bottle|flavou?r(?:ing)?|dose)\b/.test(text)
     ? past.findLast(({ inputs }) => ["flavor", "extract", "oil"].includes(String(inputs.dose)))
     : undefined;
 
@@ -162,25 +220,32 @@ const saysBack: Way<Said, Topic> = ({ reading, state: { past = [] } }) =>
       bowlBySize(reading, past))
     : undefined;
 
+/** Ways that name what is returned to: its taste, its mix, its bowl. */
+const named: readonly Way<Said, Topic>[] = [
+  flavorNamed,
+  splitGanache,
+  stockChanged,
+  sameShare,
+  shellsOfSize,
+  otherChocolate,
+  otherDose,
+  putInAfter,
+  afterUnits,
+  asBeforeTimer,
+  ofTwo,
+  (said) => splitChanged(said.reading, said.state),
+  askedFirst,
+  saysBack,
+  marginAgain,
+  mixAgain(aboutNamed),
+];
+
+/** Whether a sentence names what it returns to. */
+export const returnsByName = (reading: Reading, state: State): boolean =>
+  firstOf(named, { reading, state }) !== undefined;
+
 /** The state with the topic in front that this sentence returns to. */
 export function returned(reading: Reading, state: State): State {
-  const topic = firstOf(
-    [
-      flavorNamed,
-      splitGanache,
-      stockChanged,
-      sameShare,
-      shellsOfSize,
-      otherChocolate,
-      otherDose,
-      putInAfter,
-      ofTwo,
-      firstLot,
-      (said) => splitChanged(said.reading, said.state),
-      askedFirst,
-      saysBack,
-    ],
-    { reading, state },
-  );
+  const topic = firstOf([firstLot, ...named], { reading, state });
   return topic && topic !== state.past?.at(-1) ? { ...state, last: topic } : state;
 }

@@ -3,12 +3,15 @@ import type { Reading } from "../../tools/contract/index.ts";
 import { isUntilDone, isWhichDay } from "../../tools/lib/asked-again.ts";
 import { sameIngredient } from "../../tools/lib/lines.ts";
 import { weighing } from "../../tools/lib/ounces.ts";
+import { inBase } from "../../tools/lib/units.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
 import type { Inputs, State, Topic } from "./state.ts";
 
 /** How it is asked again: in which unit, without which input or with others, and why it was read so. */
 export interface Again {
   unit?: "oz";
+  /** What the answer is held against. */
+  against?: { value: number; unit: string };
   drop?: string;
   inputs?: Inputs;
   because: string;
@@ -80,7 +83,7 @@ const restOfSplit: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const inOneBowl =
-  /\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
+  /^(?:(?:and|so|ok|now|then|please|can you) )*(?:add|sum|total|put) (?:up )?(?:the two|both|them|those(?: two)?|the last two|these(?: two)?)(?: (?:up|together|of them|numbers|then|please))* ?\??$|\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
 
 /** "and if we tipped both bowls together?" */
 const bowlsTogether: AgainWay = ({ reading, state, last }) => {
@@ -105,6 +108,16 @@ const weightsTogether: AgainWay = ({ reading: { text, mask }, state: { row, tabl
     : undefined;
 };
 
+/** "add the two", behind two plain sums. */
+const sumsTogether: AgainWay = ({ reading: { text }, state: { past = [], table }, last }) => {
+  if (last.tool !== "convert" || !inOneBowl.test(text) || table.number === undefined) return undefined;
+  const [older, newer] = past.slice(-2).filter(({ tool }) => tool === "convert");
+  const [one, other] = [older?.table?.number, newer?.table?.number];
+  return one !== undefined && other !== undefined && older?.table !== newer?.table
+    ? { inputs: { sum: `${one} + ${other}` }, because: "asks for the last two together" }
+    : undefined;
+};
+
 const inOz =
   /^(?:(?:and|or|now|ok|so|what about) )*(?:in|as) (?:oz|ounces|ounce)(?: \?)?(?: (?:please|pls|then|both|both of them))? ?\??$/;
 
@@ -115,7 +128,7 @@ const inOunces: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what does (?:that|it|this|all of it) weigh(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what (?:batter |weight )?(?:does|will|would|do) (?:that|it|this|they|all of it) (?:all )?(?:weigh|come to|add up to|amount to)(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
 const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
 
 /** "how much does that make in all": the sum stands in the answer. */
@@ -207,7 +220,26 @@ const readOnly = new Set(
 const again: AgainWay = ({ reading, last }) =>
   readOnly.has(last.tool) && onceMore.test(reading.mask) ? { because: "asks the same once more" } : undefined;
 
+const compares =
+  /^(?:(?:and|so|ok|but|hm|well|right|now|then|,) )*(?:is|was|will|would|does|do|did|are|were|should|cant|isnt|wont|doesnt) (?:it|that|this|they|those|these|all that|all of (?:it|that)|the (?:total|lot|batter|filling|whole lot|mix|whole thing)(?:<\S+)?) (?:(?:be|going|gonna|to|come|comes|coming|make|making|give|work|out|at|weigh|add|up|all|still|already|even|in|total|really|now|run|mean|need|then|altogether|a|bit|lot) )*(?:more|less|over|under|above|below|fewer|bigger|smaller|heavier|lighter|at least)(?: than)?(?: (?:about|around|roughly|the))* (\S*<(?:weight|number)(?:,fraction)?>)(?: (?:of )?(?:\S*<[^>]*(?:base|count)=\S+|it|grams|in|all|total|altogether|then|together|mix|now|still))*(?: \?)?$/;
+
+const comparing = new Set(["scale", "shells", "fill", "ganache", "buttercream", "convert"]);
+
+/** "is that more than 600 g of batter all in all?": compared with, and no other weight to work from. */
+const heldAgainst: AgainWay = ({ reading: { mask, amounts }, last }) => {
+  const [only, ...others] = amounts;
+  if (!comparing.has(last.tool) || !only || others.length > 0 || only.high !== undefined) return undefined;
+  const isWeight = only.dim === "weight";
+  if (only.unit === "times" || (only.fraction && !isWeight) || !compares.test(mask)) return undefined;
+  const against = {
+    value: isWeight ? inBase(only.value, only.unit) : only.value,
+    unit: isWeight ? "g" : (only.of?.count ?? ""),
+  };
+  return { against, because: "holds the answer against what is named" };
+};
+
 const ways: readonly AgainWay[] = [
+  heldAgainst,
   warmthOfMending,
   onOtherScale,
   eachPart,
@@ -216,6 +248,7 @@ const ways: readonly AgainWay[] = [
   restOfSplit,
   heatOfEggs,
   bowlsTogether,
+  sumsTogether,
   weightsTogether,
   inOunces,
   sum,

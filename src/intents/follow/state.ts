@@ -10,6 +10,10 @@ export interface Topic {
   wrong?: string;
   /** The inputs that the turn itself said: "no, 40" puts those right before any other. */
   said?: string[];
+  /** How it was asked, typos mended. */
+  text?: string;
+  /** What its answer left on the table: "the first one. how many eggs is that". */
+  table?: Table;
 }
 
 export interface State {

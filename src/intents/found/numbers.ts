@@ -66,7 +66,8 @@ function readDigits(tokens: readonly Token[], i: number): NumberRead {
   const behindAnd = word(tokens[i + 1]) === "and" ? fractionAt(tokens, i + 2) : undefined;
   // "15% of 230 and 3/4 of 260", "5% of 640 and 640 / 16": another sum
   const isOwn = word(tokens[i + 5]) === "of" && tokens[i + 6]?.kind === "number";
-  if (behindAnd && behindAnd[0] < behindAnd[1] && !isOwn)
+  // "baked 12 min and 7/10" is a mark, and no part of a minute
+  if (behindAnd && behindAnd[0] < behindAnd[1] && behindAnd[1] <= 8 && !isOwn)
     return { value: value + behindAnd[0] / behindAnd[1], next: i + 5 };
   const half = andPart(tokens, i + 1);
   if (half) return { value: value + half.value, next: half.next };

@@ -14,20 +14,58 @@ const sells = /^(?:sell|sells|selling|sold|charge|charging|asking)$/;
 /** "a box costs me four pounds fifty". */
 const costs = /^(?:cost|costs|costing|spent|spend|paid|pay)$/;
 
+/** What is paid for that is no food: "packaging 3 pounds", "7 pounds for the boxes", "ingredients came to 12 pounds". */
+const paidFor =
+  /^(?:ingredients|ingredient|packaging|packing|boxes|box|bags|ribbons?|stickers?|labels|wrapping|labou?r|work|wages?|groceries)$/;
+/** Between what is paid for and its sum. */
+const comesTo = new Set(
+  "came come comes to was were is are cost costs me us about and ribbon the my a : of".split(" "),
+);
+const forWhat = new Set("for on of in the my".split(" "));
+
 const isPounds = (items: readonly Item[], at: number): boolean => {
   const item = items[at];
   const next = items[at + 1];
   return (
     item?.is === "amount" &&
     item.amount.unit === "lb" &&
-    /pounds?$/.test(item.amount.text) &&
+    /pounds?\.?$/.test(item.amount.text) &&
     ((["at", "for", "charge", "charging"].includes(wordOrSign(items[at - 1])) &&
       items.slice(Math.max(0, at - 5), at).some((each) => sells.test(wordOrSign(each)))) ||
-      items.slice(Math.max(0, at - 2), at).some((each) => costs.test(wordOrSign(each)))) &&
+      items.slice(Math.max(0, at - 2), at).some((each) => costs.test(wordOrSign(each))) ||
+      isPaid(items, at)) &&
     !(next?.is === "thing" && Boolean(next.thing.ingredient ?? next.thing.base)) &&
-    wordOrSign(next) !== "of"
+    (wordOrSign(next) !== "of" || paidFor.test(said(items[at + 2])))
   );
 };
+
+/** "packaging came to 7 pounds", "7 pounds for packaging", "two hours at 15 pounds an hour". */
+function isPaid(items: readonly Item[], at: number): boolean {
+  let before = at - 1;
+  while (at - before < 6 && comesTo.has(wordOrSign(items[before]))) before -= 1;
+  if (paidFor.test(said(items[before]))) return true;
+  let behind = at + 1;
+  while (behind - at < 4 && forWhat.has(wordOrSign(items[behind]))) behind += 1;
+  if (paidFor.test(said(items[behind]))) return true;
+  const next = items[at + 1];
+  const item = items[at];
+  if (item?.is === "amount" && item.amount.per?.unit && unitRow(item.amount.per.unit).dim === "time")
+    return true;
+  const isHour = (each: Item | undefined) =>
+    (each?.is === "amount" && /^(?:an|a|one|per|1) ?hour$/.test(each.amount.text)) || said(each) === "hour";
+  if (isHour(next) || (wordOrSign(next) === "per" && isHour(items[at + 2]))) return true;
+  // "an hour of my time is 16 pounds"
+  return (
+    wordOrSign(items[at - 1]) === "is" &&
+    items
+      .slice(Math.max(0, at - 6), at)
+      .some((each) => ["time", "work", "labor", "labour"].includes(said(each)))
+  );
+}
+
+/** The words of an item, whatever it was taken for. */
+const said = (item: Item | undefined): string =>
+  item?.is === "thing" ? item.thing.text : item?.is === "word" || item?.is === "sign" ? item.text : "";
 
 /** The items with such numbers as money, "per kg" taken into them. Pure. */
 export function withUnsigned(all: readonly Item[]): Item[] {
@@ -44,11 +82,30 @@ export function withUnsigned(all: readonly Item[]): Item[] {
       out.push({ is: "amount", amount: wage });
       continue;
     }
-    const found = isPlainNumber(item) ? sumAt(items, at, item.amount) : undefined;
+    const found = isPlainNumber(item) ? sumAt(items, at, item.amount) : paidPer(items, at);
     out.push(found ? { is: "amount", amount: found.amount } : item);
     if (found) at = found.last;
   }
   return out;
+}
+
+/** "15 pounds per hour": pounds of money take what they are for with them. */
+function paidPer(items: readonly Item[], at: number): { amount: Amount; last: number } | undefined {
+  const item = items[at];
+  if (item?.is !== "amount" || item.amount.dim !== "money" || item.amount.per) return undefined;
+  if (!/pounds?\.?$/.test(item.amount.text)) return undefined;
+  const joint = wordOrSign(items[at + 1]);
+  const next = items[at + 2];
+  if (joint === "per" || joint === "a" || joint === "an" || joint === "/") {
+    const per = joint === "per" ? perOf(next) : unitAlone(next);
+    return per && unitRow(per.unit).dim === "time"
+      ? { amount: { ...item.amount, per }, last: at + 2 }
+      : undefined;
+  }
+  const behind = items[at + 1];
+  return behind?.is === "amount" && /^an hour$/.test(behind.amount.text)
+    ? { amount: { ...item.amount, per: { unit: behind.amount.unit, value: 1 } }, last: at + 1 }
+    : undefined;
 }
 
 const isPlainNumber = (item: Item): item is Item & { is: "amount" } =>

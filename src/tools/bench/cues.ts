@@ -11,7 +11,43 @@ const outlined = "circles|rings|rounds|outlines|spots";
 const coins =
   "(?:\\S*(?:pounds?|euros?|dollars?|quid|francs?|usd|eur|gbp|chf|cad|aud)(?:<\\S*>)?|\\S*<unit=(?:USD|EUR|GBP|C[A-Z]+|AUD|PLN|SEK|NOK|DKK|HUF|RON|JPY|INR|KRW|MXN|BRL|ZAR|NZD|SGD|HKD|TRY|ILS)>)";
 
+/** Told of what she has, and nothing asked or made with it. */
+const told =
+  "^(?!.*(?:^| )(?:how|what|whats|which|when|why|where|if|will|would|does|do|can|could|should|is it|batter|note|log|recipe|order|need|make|timer|[?])(?: |$))(?!.*(?:{macarons}|{count=macarons}|{number} {count=trays}|{base}|{taste}|{weight}|{symptom}))";
+const hers = "(?:my|our|the|new|this|these|those|mine|{count=trays} (?:here|i (?:use|have|got|own)))";
+const gotIt =
+  "(?:(?:i|we|ive|weve|just|have|has|finally) )*(?:got|bought|have|use|using|own|ordered|switching to|switched to|moving to|moved to)(?: (?:a|an|another|some))?";
+const kept = `(?:,? ?(?:and |so |please )?(?:use|keep|save|remember|store|note|go with|work with|take|count (?:on|with)|set|plan with)(?: (?:it|that|this|them|those))?(?: (?:from now on|now|then|please|for good|in mind|always))*)`;
+const please = "(?:(?:please|can you|could you|would you|id like to (?:know|see)|remind me(?: of)?) )*";
+const known =
+  "(?:(?:do|have|did|are) you (?:know|remember|got|have|hold|saved?|stored?|noted?|kept|keep|assume|assuming|using|going by|working with)|you (?:know|remember|have|hold|assume|use)|(?:have|did) i (?:told|tell|set|given?|saved?|said|say)(?: you)?|ive (?:told you|told|set|given you|saved)|(?:is |are )?(?:stored|saved|on file|on record|remembered|known|set down))";
+const kitchen =
+  "(?:(?:my|our) (?:own |whole )?(?:\\S+ )?(?:kitchen|setup|set up|gear|kit|equipment|habits|ways|workshop|bakery|preferences|defaults|details|oven|ovens|scales?|hours|{count=trays})(?: and (?:my )?(?:\\S+))?|me|us|my (?:baking|bench))";
+const asking = "(?: (?:please|pls|then|now|so far|already|at the moment|right now|[?]))*";
+const grid = `(?:{number}|{length}) (?:x|by) (?:{number}|{length})`;
+
 export const benchCues = cues(
+  // what a mat is printed with, in whatever order: "new silicone mat: twenty circles on it, use that"
+  [
+    8,
+    `${told}(?=.*(?:^| )(?:${hers}|${gotIt}) )(?:\\S+ ){0,6}?{count=trays} (?:\\S+ ){0,5}?{number} \\S*(?:${outlined})\\S*`,
+    `${told}(?=.*(?:^| )(?:${hers}|${gotIt}) )(?:\\S+ ){0,5}?{number} \\S*(?:${outlined})\\S* (?:\\S+ ){0,5}?{count=trays}`,
+    `${told}(?:\\S+ ){0,6}?{count=trays} (?:\\S+ ){0,5}?{number} \\S*(?:${outlined})\\S* (?:\\S+ ){0,4}?${kept}$`,
+  ],
+  // "what do you know about my kitchen", "whats stored about my gear", "hows my kitchen set up"
+  [
+    9,
+    `^${opening}${please}(?:(?:tell|show) me )?(?:what|whats|which|anything|everything|all|list)(?: (?:\\S+ ){0,4}?|.* )${known} (?:(?:down|so far|already|now|at all|saved|stored|noted|set|anything|everything|that|is|there|on file|on record) )*(?:(?:about|of|for|on|regarding|as|with) )?${kitchen}${asking}$`,
+    `^${opening}${please}do you (?:know|remember|have)(?: (?:anything|something|much|any details?|notes?))? (?:about|of|on) ${kitchen}${asking}$`,
+    `^${opening}(?:how is|hows|how are|how have you got|whats|what is) (?:my|our) (?:kitchen|setup|gear|kit|equipment|workshop|bakery)(?: (?:set|set up|configured|stored|saved|down as))*${asking}$`,
+    `^${opening}${please}(?:list|show|see|read|recite|repeat|go through)(?: (?:me|out|back|over))* (?:all )?(?:of )?(?:my|our) (?:kitchen|setup|gear|kit|equipment|workshop|bakery)(?: (?:details|settings|figures|data|setup|set up|info|list))*(?: back)?${asking}$`,
+  ],
+  // how big a tray is: "my sheet pan measures 450 x 350 mm", "i bake on trays 45 x 35 cm"
+  [
+    8,
+    `${told}(?=.*(?:^| )(?:${hers}|${gotIt}|(?:i|we) bake\\S* on) )(?:\\S+ ){0,6}?{count=trays} (?:\\S+ ){0,5}?${grid}`,
+    `${told}(?:\\S+ ){0,6}?{count=trays} (?:\\S+ ){0,5}?${grid} (?:\\S+ ){0,4}?${kept}$`,
+  ],
   // asked or supposed, and nothing to be kept
   [
     -9,
@@ -25,6 +61,7 @@ export const benchCues = cues(
     `{count=trays} (?:i use |i have |i bought |i got |of mine |here )?(?:has|comes with|got|shows|(?:is |are |comes? )?(?:printed|marked) (?:with|for)) {number} \\S*(?:${outlined})\\S*`,
     `{count=trays} (?:has|have|comes? with|got|(?:is |are |comes? )?(?:printed|marked) with) {number} (?:rows|lines|columns) of {number}`,
     `^(?!.*count=macarons)(?:\\S+ ){0,5}{number} \\S*(?:${outlined})\\S* (?:\\S+ ){0,3}on (?:${mine}|each|every) (?:\\S+ ){0,2}{count=trays}`,
+    `(?:changed|switched|swapped|got|bought|have|using|on) (?:(?:a|an|to|my|the|different|another|other|over|new) )*{count=trays} (?:now )?(?:, |and |with |its |it |has |is |theres )*{number} \\S*(?:${outlined})\\S*(?: (?:on|in|to) (?:this|that|it|each|the new one|the other)(?: one)?)?${end}`,
     `new (?:\\S+ )?{count=trays} (?:, |with |has |it has |its |it is |theres |there is |there are |thats )*{number} \\S*(?:${outlined})\\S*`,
   ],
   [
@@ -36,6 +73,8 @@ export const benchCues = cues(
     9,
     "(?:im|i am|i work|i bake) .. from {when} (?:till|til|until|to|-) {when}",
     "(?:set|save|keep) (?:that|this|those|these|them) (?:as|for) my (?:hours|bench|times|day)",
+    // "my oven setting is 145 c": what she bakes at
+    `^${opening}(?:remember |save |note )?(?:my|the|our) (?:(?:usual|normal|standard|own) )*(?:oven (?:setting|temp\\S*|heat)|oven_setting|oven_temp\\S*|oven setting<\\S*|baking temp\\S*)\\S* (?:is|=|:|of) {temperature}`,
   ],
   [
     12,

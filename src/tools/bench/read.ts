@@ -8,13 +8,15 @@ import type { BenchInputs } from "./bench.ts";
 import { readLessons } from "./lessons-said.ts";
 import { readHours, readMoney, readOven } from "./places.ts";
 import { settings } from "./settings.ts";
+import { severalSet } from "./several.ts";
 
 type Draft = Partial<BenchInputs>;
 
 const resets =
   /(?:^| )(?:forget|reset|clear|remove|delete|drop|unset|back to (?:the )?(?:book|usual|default|normal|standard)|(?:use|go by|follow|by) the book|the books?|default)(?: |$)/;
 const drops = /^(?:(?:ok|please|no|and|oh) )*(?:forget|reset|clear|remove|delete|drop|unset) /;
-const shows = /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell me|do i have|is my)(?: |$)/;
+const shows =
+  /(?:^| )(?:what|whats|which|how is|hows|how are|show|list|see|tell me|do i have|is my|do you|anything|everything|read|recite|repeat|go through)(?: |$)/;
 
 /** "i baked at 160": of a bake that is over; "always" and "from now on" make it a setting. */
 const wentSo =
@@ -35,7 +37,7 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   if (before && memory.slot === "oven_offset_c" && before.off_c !== undefined)
     return { do: "set", oven_offset_c: before.off_c * (/cold|cool|low|under/.test(mask) ? -1 : 1) };
   const paper = /\b(?:paper|print\w*)\b/.test(reading.text) ? paperSaid(reading) : undefined;
-  const set = paper ? { paper } : valuesIn(reading);
+  const set = paper ? { paper } : (severalSet(reading, valuesIn) ?? valuesIn(reading));
   // "forget the fan oven": what is named goes, and isn't set
   const names =
     Object.keys(set).length === 0 ||
@@ -54,7 +56,7 @@ export function readBench(reading: Reading, memory: Memory): Draft {
   if (spoken !== undefined && /(?:that|this|it) as (?:\S+ )*(?:size|diameter)(?: |$)/.test(mask))
     return { do: "set", diameter_mm: spoken };
   if (!shows.test(mask) && !/settings|bench|setup/.test(mask)) return { do: "set" };
-  const keys = /settings|bench|setup|everything/.test(mask) ? [] : keysIn(mask);
+  const keys = /settings|bench|setup|everything|kitchen/.test(mask) ? [] : keysIn(mask);
   return { do: "show", ...(keys.length ? { keys } : {}) };
 }
 

@@ -1,5 +1,7 @@
 /** Meringue buttercream from any one of its parts, or from the total. */
+
 import * as z from "zod/mini";
+import { opening } from "../../../data/words/openers.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
@@ -66,6 +68,11 @@ export const buttercream = tool<ButtercreamInputs>({
     [
       9,
       "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
+    ],
+    // "that filling will be smbc, what goes into it": of a weight that was just worked out
+    [
+      10,
+      `^(?!.*(?:{dose}|{taste}|{weight}|{money}|{time}|temp|hot|warm|keep|long|last|cost|wrong|else))${opening}(?:(?:the|that|this|my|all|it|its|thats|thatll|itll|id|ill|i|we) )*(?:{base=filling} )?(?:(?:will|would|is|was|be|going|gonna|to|should|being|made|make|want|like|have|do|as|of|from|with|out|a|for|it|that|this) )*{base=buttercream} (?:(?:,|and|so|then|now|please) )*(?:what|whats|which|how much|weights?|amounts?|quantities|ingredients|list)(?: (?:goes?|go|do|does|i|we|in|into|is|are|it|that|there|need|weigh|all|the|of|take|takes|put|each|to|use|ingredients|weights?|amounts?|quantities|parts|me|what|for|everything))*(?: [?])?$`,
     ],
     // "the split for 450 g smbc: whites, sugar, butter": what it is made of
     [

@@ -212,7 +212,8 @@ function toGas(reading: Reading): Draft | undefined {
 
 /** "gas mark 4", "gas 1/2 in fahrenheit". */
 function gasMark(reading: Reading): Draft | undefined {
-  const said = /\bgas (?:mark )?/.exec(reading.text);
+  // "it only does gas marks. what's gas mark 3": the one with a number
+  const said = /\bgas (?:mark )?(?=[\d½¼])/.exec(reading.text) ?? /\bgas (?:mark )?/.exec(reading.text);
   const amount = said && reading.amounts.find((each) => each.at[0] === said.index + said[0].length);
   const to = targets(reading).find((unit) => unitRow(unit).dim === "temperature");
   return amount ? { gas_mark: amount.value, ...(to ? { to } : {}) } : undefined;

@@ -149,6 +149,8 @@ export const costCues = cues(
 export const costGoesOn = cues(
   [
     9,
+    // "thats 24 macarons, how much each"
+    "^(?:(?:and|so|ok|if|for|thats|that is|it|its|makes|made|there are|there were|say|i get|i got|got|its for) )*{number}(?: {count=(?:macarons|boxes)}| of them)? , (?:(?:so|and|then|whats|what is|what does|how much is|how much|what) )*(?:that |it |they |is )*(?:for )?(?:each|apiece|a piece|per piece|one|per {count=macarons}|a {count=macarons}|per macaron|a macaron)(?: (?:cost|come to|then|one))*(?: [?])?$",
     "^(?:(?:and|or|at|for|say|if|its|no|now|then) )*(?:{number}|{money}) (?:each|apiece|a piece)(?: [?])?$",
     // "how much of that is the almonds", "cost of the butter alone"
     "^(?:(?:and|so|ok|but) )*(?:how much|what|whats|(?:cost|price|share) of) (?:(?:of|that|it|this|is|are|was|were|did|does|do|would|for|the|those|these|my|just|only) )*(?:{ingredient}|{chocolate})(?: (?:alone|only|cost|costs|come to|in it|in there|by itself|on its own|then))*(?: [?])?$",

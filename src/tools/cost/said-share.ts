@@ -2,7 +2,11 @@
 import type { Amount, Reading } from "../contract/index.ts";
 
 const share = "(?:margins?|mark ?-?up|food cost|profit margin)";
-const isBefore = new RegExp(`^ (?:percent |per cent |% )?${share}\\b`);
+const isBefore = new RegExp(`^ (?:percent |per cent |% )?(?:(?:for|as) (?:the|my|a|our) )?${share}\\b`);
+/** "with a smaller margin, 45", "a better margin, say 70": the one that is meant stands behind it. */
+const isOther = new RegExp(
+  `\\b(?:smaller|lower|higher|bigger|larger|better|fatter|thinner|tighter|leaner|slimmer|different|another|other|new|kinder|fairer) ${share}(?:,| ,|:)? (?:(?:say|like|maybe|perhaps|only|just|about|around|of|at|more like|try|then|so) )*$|\\b${share},? (?:say|maybe|perhaps|more like) $`,
+);
 const isBehind = new RegExp(`\\b${share}(?: (?:is|of|at|to|was|now|then|instead|should be|:|=))* $`);
 /** Words that lead up to a share; "sell at 20 margin" is a price and the question for its margin. */
 const leads =
@@ -20,7 +24,8 @@ export function shareSaid({ amounts, text }: Reading): Amount | undefined {
     // "a box of 6 margin?": what it holds
     if (each.of?.count === "boxes" || /\bbox(?:es)? of $/.test(text.slice(0, each.at[0]))) return false;
     const [before, behind] = [text.slice(0, each.at[0]), text.slice(each.at[1])];
-    if (isBehind.test(before)) return !/^ (?:each|apiece|a piece|a box|per box)\b/.test(behind);
+    if (isBehind.test(before) || isOther.test(before))
+      return !/^ (?:each|apiece|a piece|a box|per box)\b/.test(behind);
     if (!isBefore.test(behind) || !leads.test(before)) return false;
     if (!isPriced.test(before)) return true;
     // "cost 9 sell at 20 margin?" asks for the margin; "sell at 60 margin" aims at one

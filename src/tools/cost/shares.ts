@@ -19,8 +19,16 @@ export function readLabor(reading: Reading, money: readonly Sum[], slot?: string
   const time = reading.amounts.find((each) => each.dim === "time");
   const worth = hourWorth(reading, money);
   // an hour's worth is no hour of work where the hours are known
-  if (worth !== undefined)
+  if (worth !== undefined) {
+    // "worked three hours, my hour is $18": the hours that were worked stand beside what one is worth
+    const worked =
+      time &&
+      !/^\S* ?hours?(?: of \w+(?: \w+)?)? (?:is|costs|counts|worth|goes)/.test(
+        reading.text.slice(time.at[0]),
+      );
+    if (worked) return { labor_per_h: worth, labor_min: inBase(time.value, time.unit) };
     return { labor_per_h: worth, ...(before.labor_min === undefined ? { labor_min: 60 } : {}) };
+  }
   const half = reading.amounts.find(
     (each) =>
       time &&
@@ -57,7 +65,7 @@ function bareRate({ amounts, text }: Reading, time: Amount): Draft {
 const isWork = /^ ?(?:(?:of )?(?:my time|work|labou?r|wages?) )?(?:,? ?(?:at|for|x|@|times|paid at|a) ?)$/;
 
 /** "an hour of my time is 20". */
-function hourWorth({ mask, amounts, whens }: Reading, money: readonly Sum[]): number | undefined {
+function hourWorth({ mask, text, amounts, whens }: Reading, money: readonly Sum[]): number | undefined {
   const isSaid =
     /(?:^| )(?:an|1|one|each|every|per|my)?_?\S*hour\S*(?: of (?:my time|work|labou?r))? (?:is|costs|counts as|is worth|worth|goes for) (?:worth )?(?:about )?\S*<(?:money|number|when)>/.test(
       mask,
@@ -65,8 +73,18 @@ function hourWorth({ mask, amounts, whens }: Reading, money: readonly Sum[]): nu
   if (!isSaid) return undefined;
   const number = amounts.find((each) => each.dim === "number");
   const when = whens.find((each) => /^\d+(?:[.,]\d+)?$/.test(each.text));
-  return money[0]?.value ?? number?.value ?? (when && Number(when.text.replace(",", ".")));
+  // of several sums the one behind these words
+  const ends = [...text.matchAll(worthOfHour)].map((found) => found.index + found[0].length);
+  const beside =
+    money.length > 1
+      ? money.find(({ amount, use }) => use === "rate" || ends.includes(amount.at[0]))
+      : money[0];
+  if (money.length > 1 && !beside) return undefined;
+  return beside?.value ?? number?.value ?? (when && Number(when.text.replace(",", ".")));
 }
+
+const worthOfHour =
+  /hours?(?: of (?:my time|work|labou?r))? (?:is|costs|counts as|is worth|worth|goes for) (?:worth )?(?:about )?/g;
 
 /** A percentage is the margin, unless markup or food cost is what it stands beside. */
 export function readShares(said: Reading, memory: Memory, before: Draft, money: readonly Sum[]): Draft {

@@ -96,10 +96,15 @@ function namedUse({ before, behind: after }: Beside): Use | undefined {
   const last = lastUse(before);
   const behind = /^ ?for (?:the|a) box\b/.test(after) ? "packaging" : earliest(after);
   if (behind === "price" && general.test(before) && last === undefined) return "cost";
-  // "€14 ingredients €3 of boxes": the word between belongs to the sum before it
-  const ofBehind = /^ ?of (?:the |my )?\w/.test(after) ? behind : undefined;
+  // "€14 ingredients €3 of boxes": the word between belongs to the sum before it; "charge if €9 for packaging"
+  const isBought = behind === "packaging" || behind === "ingredients" || behind === "labor";
+  const ofBehind =
+    /^ ?of (?:the |my )?\w/.test(after) || (isBought && boughtBehind.test(after)) ? behind : undefined;
   return ofBehind ?? last ?? behind;
 }
+
+const boughtBehind =
+  /^ ?(?:for|on) (?:the |my |some )?(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons|ingredients|food|groceries|labou?r|work)\b/;
 
 /** The use whose word comes first: "$4 boxes what do i charge" is for the boxes. */
 function earliest(text: string): Use | undefined {

@@ -85,7 +85,7 @@ function planned(asked: DayInputs, world: World): Outcome {
       status: "impossible",
       headline: `There is no plan with a step on ${shortDay(dayOf(inputs.on as Said, world))}. Say how many macarons you need and when.`,
     };
-  if (inputs.macarons === undefined && (isAbout(inputs) || inputs.want === "drop"))
+  if (inputs.macarons === undefined && (isAbout(inputs) || inputs.want === "drop" || inputs.gone))
     return {
       status: "impossible",
       headline: "There is no plan yet. Say how many macarons you need and when.",

@@ -1,3 +1,4 @@
+import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 
 /** "timers for each of those steps", "an alarm on every stage of it". */
@@ -7,6 +8,13 @@ const timersEnd =
   "(?: (?:of (?:it|the (?:plan|day|schedule))|in (?:it|the plan)|please|pls|then|now|too|for me|as well))*(?: [?])?$";
 
 export const dayCues = cues(
+  // "show me the plan", "what do i have planned"
+  [
+    9,
+    `^${opening}(?:(?:please|can you|could you|let me) )*(?:show|see|read|list|give|tell|repeat|display|bring up|pull up) (?:me )?(?:back )?(?:the|my|that|our) (?:whole |full |bake |baking )?(?:plan|schedule|timetable|timeline|day plan)(?: (?:again|please|pls|now|once more|back))*(?: [?])?$`,
+    "^(?:(?:so|and|ok|now|but) )*(?:what|whats|which|is there|do i have|have i got|anything|is anything)(?: (?:do|have|is|are|i|got|we|there|else|still|anything|bakes?|plans?|any|on|now|my|the))* (?:planned|scheduled|coming up|in the plan|on the plan|in the pipeline)(?: (?:now|still|then|at all|for now))*(?: [?])?$",
+    "^(?:(?:so|and|ok) )*(?:anything|something|nothing) (?:planned|scheduled)(?: [?])?$",
+  ],
   [9, `${timersOf}(?:steps?|stages?)${timersEnd}`],
   [-9, "{time} .. timer", "timer .. {time}"],
   // "save it as" is a recipe's otherwise

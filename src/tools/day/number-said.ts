@@ -83,10 +83,27 @@ function bareOrder(reading: Reading, memory: Memory, before: Draft | undefined):
     : undefined;
 }
 
+/** What macarons are called where they are given away: "60 party favors", "a hundred little ones". */
+const given =
+  "(?:favou?rs?|gifts?|treats?|pieces|pcs|bites|goodies|sweets|nibbles|dainties|presents|giveaways|thank ?yous?|ones)";
+/** They eat them, or are counted themselves: "60 guests". */
+const notPeople =
+  "(?! (?:each|apiece|per|an?) )(?! (?:\\S+ )?(?:guests?|people|persons?|kids|children|friends|heads|adults|colleagues|students|families|tables?|years?|birthday|hours?|minutes|days|trays?|boxes|batches|ovens?))";
+
 const orderWords: readonly RegExp[] = [
+  new RegExp(
+    `<number> (?:(?:little|small|mini|tiny|party|wedding|sweet|of the|[a-z]+) ){0,2}?${given}(?: |$)`,
+  ),
+  new RegExp(`(?:^| )${given}(?: (?:for|of) (?:\\S+ ){1,3}?)? ?[,:-] \\S*<number>${notPeople}`),
+  // "baby shower treats: 40, thursday 5 pm", "wedding, 48 of them, on the 20th"
+  /(?:^|[,:] )(?:(?:about|around|some|only|say|exactly) )?\S*<number> of (?:them|those|these)(?: |$)/,
   /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/,
   // "20 for saturday 3pm, mango ganache"
   /^(?:(?:ok|and|so|now|need) )*\S*<number> (?:for|by) \S*<when>/,
+  // "plan 36 for tuesday noon"
+  new RegExp(
+    `(?:^|[,:] )(?:(?:please|can you|could you|ok|and|so) )*(?:plan|schedule|time) (?:me )?\\S*<number>${notPeople} (?:\\S+ ){0,3}?(?:for|by|on|due|ready) .*<when>`,
+  ),
   // "making 60 for a christening next sunday noon"
   /(?:making|baking|doing|bake|make|need|order of|order for) \S*<number> (?:for|by) .*<when>/,
 ];

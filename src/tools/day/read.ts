@@ -77,7 +77,8 @@ function ofThePlan({ reading, memory, plan, before, last }: Turn): Draft {
   const asked = readWant(reading);
   // behind the plan itself it is nothing new
   const want = asked?.want === "plan" && (last || !before) ? undefined : asked;
-  if (want && (last?.want === "drop" || last?.gone)) return { ...want, as_kept: true, gone: true };
+  // "what do i have planned", behind a plan that was dropped: none
+  if (asked && (last?.want === "drop" || last?.gone)) return { ...asked, as_kept: true, gone: true };
   const told = want?.want === "done" ? want : { ...orderTold(reading, memory, before), ...want };
   const due = dueSaid(reading, before);
   const within = due ? undefined : withinSaid(reading);

@@ -21,7 +21,16 @@ const ways: readonly Way<Reading, Draft>[] = [
   ),
   wanted(
     "drop",
-    /^(?:\S+ )?(?:drop|forget|cancel|delete|scrap|remove) (?:the|that|my|this) (?:plan|schedule|bake)/,
+    /^(?:\S+ )?(?:drop|forget|cancel|delete|scrap|remove|ditch|bin|call off) (?:the|that|my|this|the whole) (?:plan|schedule|bake|timetable)|^(?:(?:ok|no|actually|please|so|and|well|oh|then|sorry|,) )*(?:drop(?:<\S*)?|cancel|delete|scrap|remove|ditch|bin|call off) (?:it|that|this|it all)(?: (?:then|please|pls|again|after all|altogether))*$/,
+  ),
+  wanted(
+    "plan",
+    /^(?:(?:so|and|ok|now|please|can you|could you|let me) )*(?:show|see|read|list|give|tell|repeat|display|bring up|pull up) (?:me )?(?:back )?(?:the|my|that|our) (?:whole |full |bake |baking )?(?:plan|schedule|timetable|timeline|day plan)(?: (?:again|please|pls|now|once more|back))*(?: \?)?$/,
+  ),
+  // "what do i have planned", "anything planned": the plan there is, and no new one
+  wanted(
+    "plan",
+    /^(?:(?:so|and|ok|now|but) )*(?:what|whats|which|is there|do i have|have i got|anything|is anything)(?: (?:do|have|is|are|i|got|we|there|else|still|anything|bakes?|plans?|any|on|now|my|the))* (?:planned|scheduled|coming up|in the plan|on the plan|in the pipeline)(?: (?:now|still|then|at all|for now))*(?: \?)?$|^(?:(?:so|and|ok) )*(?:anything|something|nothing) (?:planned|scheduled)(?: \?)?$/,
   ),
   // "when do i start", past another question: of the plan that there is
   (reading) =>

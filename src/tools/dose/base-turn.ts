@@ -36,7 +36,7 @@ export function baseTurn(
 ): BaseTurn {
   const mix = says(reading, corrects) ? reading.things.findLast(isMix) : reading.things.find(isMix);
   const sameFlavor = (thing: Thing) => targets.some((each) => each.id === thing.id && Boolean(thing.dose));
-  const parts = weights.filter(
+  const all = weights.filter(
     ({ thing }) =>
       thing &&
       !targets.includes(thing) &&
@@ -49,10 +49,37 @@ export function baseTurn(
     weights,
     mix,
     base: mix?.base,
-    parts,
+    parts: ofOneBowl(reading, all, mix),
     before: doseBefore(memory),
     earlier: doseLeanedOn(memory),
   };
+}
+
+/** What shells are made of, and no finished filling takes. */
+const ofShells: ReadonlySet<string> = new Set(["whites", "almond flour"]);
+/** "how much ganache will 8 g of flavor do", "how far does 20 g go": the mix is what is asked for. */
+const asksForMix =
+  /\bhow (?:far (?:does|do|will|would|can)|much (?:\S+ )?(?:buttercream|ganache|filling|smbc|bc) (?:will|does|do|would|can) (?!i\b|we\b|you\b))/;
+/** Where something else begins: another sentence, a question, what else is there. */
+const ends =
+  /[.;?!] |%|\bpercent|\b(?:also|how|what|which|need|needs|want|fine|ok|okay|alright|(?:dark|milk|white) (?:chocolate )?ganache|(?:is|was) (?:that|it|this)|(?:i|we)(?:'ve| have|ve)?(?= (?!(?:just |then )?(?:added|add|put|stirred|mixed|folded|whipped|beat)\b)))\b/;
+
+/** A buttercream that was weighed whole takes up no raw whites, and nothing that another sentence weighs. */
+function ofOneBowl({ text }: Reading, all: readonly Weighed[], mix: Thing | undefined): Weighed[] {
+  const whole = all.find((each) => each.thing?.base);
+  // "how far does 26 g go in buttercream, and i have 320 g cream": of a ganache, and no bowl of buttercream
+  const isGanache = ({ thing }: Weighed) => Boolean(thing?.chocolate) || thing?.ingredient === "cream";
+  const isOfShells = ({ thing }: Weighed) => !thing?.base && ofShells.has(thing?.ingredient ?? "");
+  if (!whole) {
+    const isForeign =
+      (mix?.base === "buttercream" && all.every(isGanache)) ||
+      (mix !== undefined && mix.base !== "batter" && (all.every(isOfShells) || asksForMix.test(text)));
+    return isForeign ? [] : [...all];
+  }
+  const [from, to] = whole.amount.at;
+  const isApart = ({ amount: { at } }: Weighed) =>
+    ends.test(at[0] > to ? text.slice(to, at[0]) : text.slice(at[1], from));
+  return all.filter((each) => each === whole || !(isApart(each) || isOfShells(each)));
 }
 
 /** A draft that also names the mix, where one is known. */

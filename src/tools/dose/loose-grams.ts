@@ -163,8 +163,9 @@ function behindDose({ reading, found, inBowl }: LooseTurn, loose: number, before
 const putIn =
   /(?:^| )(?:put|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed|went|fell|dropped|landed|slipped|in there|in it|inside|already|got in|poured|mixed|glugged|with|too (?:much|little|strong|weak)|overdo\w*|overdid)(?: |$)/;
 
+/** Not "how much rum for my ganache, weighing 300 g". */
 const asksBack =
-  /how (?:much|far)(?: \S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/;
+  /how (?:much|far)(?: (?!\S*<[^>]*(?:dose|taste)=)\S+){0,3} \S*<(?:[^>]*,)?base|how far|goes? how far|will (?:it|that|this) do|stretch/;
 
 /** Grams that no words place: by what the sentence has already, else by the dose before, else by what is asked. */
 export function ofGrams(turn: LooseTurn, loose: number): Draft {

@@ -53,6 +53,15 @@ const rightAmount: WantWay = ({ reading, before }) =>
     ? { want: "flavor", fresh: true }
     : undefined;
 
+/** "and 220 g smbc, i want 3 % flavor", behind a bowl that had some in it: another bowl, with nothing in it yet. */
+const newBowl: WantWay = ({ reading: { amounts }, before }) =>
+  before?.flavor_g !== undefined &&
+  amounts.some((each) => each.dim === "weight" && each.of?.base) &&
+  amounts.some((each) => each.dim === "percent") &&
+  !amounts.some((each) => each.dim === "weight" && (each.of?.dose || each.of?.taste) && !each.of.base)
+    ? { want: "flavor", fresh: true }
+    : undefined;
+
 const saysMend = inTurn(
   /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/,
 );
@@ -160,6 +169,7 @@ const ways: readonly WantWay[] = [
   plainAsked,
   shouldHaveBeen,
   rightAmount,
+  newBowl,
   toMend,
   plainMix,
   baseOfBoth,

@@ -97,6 +97,11 @@ export const formula = tool<FormulaInputs>({
       "(?:forget|reset|drop|clear) (?:my|the|our) house (?:recipe|formula)",
       "(?:what|which|whats) (?:is |recipe is )?(?:my|our) house (?:recipe|formula|shells)",
     ],
+    // "my nan shells recipe is 95 g whites, ..., save it"
+    [
+      14,
+      "^(?:(?:ok|so|and|here|heres) )*(?:my|our|the) (?:\\S+ ){1,4}(?:is|are|has|goes|takes?|uses?|:) {weight} (?:of )?{ingredient} .. {weight} (?:of )?{ingredient} .* (?:save|keep|store|remember) (?:it|this|that|them)(?: (?:please|pls|for me|for later|as a recipe|[.!]))*$",
+    ],
     // "my own recipe, please save it under the name cloud mix. 120 g almond flour, 120 g powdered sugar"
     [
       10,

@@ -31,7 +31,11 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   if (housed) return housed;
   if (memory.slot === "name" && before?.lines && !listsAll.test(reading.mask))
     return { ...before, name: cleaned(reading.text) };
-  if (says(reading, forgets) && !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)) {
+  if (
+    says(reading, forgets) &&
+    !slippedHerMind.test(reading.mask) &&
+    !says(reading, /(?:remove|drop|take) .*<ingredient.* (?:from|out)/)
+  ) {
     const name =
       saved ??
       nameAfter(
@@ -108,6 +112,10 @@ const listsAll =
 
 const forgets =
   /(?:^| )(?:forget|delete|remove|drop|lose|throw|erase|scrap|bin|ditch|trash|rid of)(?: |$)|(?:^| )(?:dont|do not) (?:need|want) .*<formula.* (?:any ?more|any longer|now)$|(?:^| )no longer (?:need|want) .*<formula/;
+
+/** "i forget what's in cloud shells", "i always forget the names": nothing is to be thrown away. */
+const slippedHerMind =
+  /(?:^| )(?:i|ive|we|she|he|you|they)(?: (?:have|always|never|just|keep|do|only|often|usually|clean|quite|completely|totally|tend to|will|may|might|can))* (?:forget|forgets|forgot|forgotten|lose|lost|drop|dropped)(?: |$)/;
 
 const longest = (names: readonly string[]) => [...names].sort((a, b) => b.length - a.length)[0];
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");

@@ -111,7 +111,7 @@ export const keepCues = cues(
   [
     17,
     "{weight} .. {chocolate} .. {weight} .. {ingredient=(cream|butter)} .. (?:fridge|room temp\\S*|sit|keep|keeps|last|stand|overnight|counter|refrigerat\\S*|cold|out)",
-    "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|(?<!work )(?<!worked )out) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
+    "(?:fridge|room temp\\S*|sit|keep|last|stand|overnight|counter|refrigerat\\S*|cold|leave|(?<!work )(?<!worked )out(?! of {weight})) .. {weight} .. {chocolate} .. {weight} .. {ingredient=cream}",
   ],
   [
     5,

@@ -94,7 +94,10 @@ function make(
   from: number,
   next: number,
 ): Rating | undefined {
-  const behind = some.slice(next, next + 3);
+  const near = some.slice(next, next + 3);
+  // "6 out of 10 and hollow ones": what is told next is another matter
+  const joint = near.findIndex((each) => each.text === "and" || /^[;.]$/.test(each.text));
+  const behind = joint < 0 || near[joint + 1]?.thing?.count ? near : near.slice(0, joint);
   // "7/10 bit hollow": what it was like, behind its mark
   const isLike = /^(?:bit|slightly|some|few|a|tops|feet|but|though|quite|very|nice|good)$/.test(
     behind[0]?.text ?? "",

@@ -49,8 +49,13 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
       return;
     }
     if (isDamage(some, at) || isAbout(some, at)) return;
+    // "mango batch 20 of them": the number is of what it made, and not of batches
+    const count =
+      amount.of?.count === "batches" && /^(?:of|in|out)$/.test(some[at + 1]?.text ?? "") && isAll(some, at)
+        ? undefined
+        : amount.of?.count;
     const what =
-      amount.of?.count ??
+      count ??
       (isAll(some, at) || opensBatch(some, at) || madeOf(some, at) || behindFlavor(some, at)
         ? "macarons"
         : undefined);
@@ -104,7 +109,9 @@ function isAll(some: readonly Piece[], at: number): boolean {
   const [before, first, second] = [some[at - 1]?.text ?? "", some[at + 1], some[at + 2]?.text ?? ""];
   const value = some[at]?.amount?.value ?? 0;
   if (first?.text === "of" && ["them", "em", "these", "those"].includes(second)) return true;
-  if (first?.text === "in" && second === "total") return true;
+  if (first?.text === "in" && (second === "total" || second === "all")) return true;
+  // "got 41 out of it"
+  if (made.has(before) && first?.text === "out" && second === "of" && value >= 4) return true;
   // "40 made", "40 pcs"
   const closes = some[at + 2] === undefined || isSign(some[at + 2]);
   if (["made", "pcs", "pc", "pieces", "total"].includes(first?.text ?? "") && closes && value >= 4)
@@ -133,8 +140,9 @@ const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.
 /** "3 shells cracked", "no feet on one tray", "two hollow", "2 of them had no feet", "lost 4 shells". */
 function isDamage(some: readonly Piece[], at: number): boolean {
   if (losses.has(some[at - 1]?.text ?? "") && some[at - 1]?.text !== "gave") return true;
-  if (some.slice(Math.max(0, at - 3), at).some(isFault) && !some.slice(Math.max(0, at - 3), at).some(isSign))
-    return true;
+  // "no feet on 4"; in "two cracked and got 30 out of it" the number is another matter
+  const before = some.slice(Math.max(0, at - 3), at);
+  if (before.some(isFault) && !before.some(isSign) && !isJoined(before)) return true;
   for (let next = at + 1; next < some.length && next <= at + 5; next++) {
     const each = some[next] as Piece;
     if (isFault(each)) return !isJoined(some.slice(at, next));

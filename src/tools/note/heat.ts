@@ -95,7 +95,10 @@ export function timesIn(some: readonly Piece[]): Found & { loose: number[] } {
     // "1 min too long" says by how much, not how long
     const [next, behind] = [some[at + 1]?.text ?? "", some[at + 2]?.text ?? ""];
     if (next === "too" && /^(?:long|short|much|little|early|late)$/.test(behind)) return;
-    if (/^(?:longer|shorter|over|under|late|early)$/.test(next)) return;
+    if (/^(?:longer|shorter|over|under|late|early|less|more|extra)$/.test(next)) return;
+    // "needed another 2 min"
+    if (/(?:^| )(?:another|more|extra|further|less) /.test(piece.text)) return;
+    if (/^(?:another|extra|further|by)$/.test(some[at - 1]?.text ?? "")) return;
     out.taken.push(at);
     if (piece.amount?.dim !== "time") out.assumed.push(`${plain(minutes)} min`);
     const step = stepOf(some, at, minutes);
@@ -144,6 +147,9 @@ function bareMinutes(some: readonly Piece[], at: number): number | undefined {
 function stepOf(some: readonly Piece[], at: number, minutes: number): string | undefined {
   for (let back = at - 1; back >= 0 && back >= at - 6; back--) {
     const each = some[back] as Piece;
+    // "13 min in the oven and 55 min rest": its own step stands right behind it
+    const own = some[at + 1]?.thing?.step;
+    if (each.text === "and" && own) return own;
     if (each.thing?.step) return each.thing.step === "preheat" ? "other" : each.thing.step;
     if (each.amount?.dim === "time") break;
     if (isSign(each) && some[back - 1]?.amount?.dim !== "temperature") break;

@@ -16,11 +16,13 @@ import { Found } from "../exchange/rows.ts";
 import { cues } from "../lib/cue.ts";
 import { text } from "../lib/inputs.ts";
 import { whenSaid } from "../lib/when-said.ts";
+import { anotherBatch } from "./another-batch.ts";
 import { answerNote } from "./answer.ts";
 import { Facts } from "./facts.ts";
 import { ignoringCues } from "./ignoring.ts";
 import { readNote } from "./read.ts";
 import { swaps } from "./swapped.ts";
+import { remembersIt } from "./to-remember.ts";
 import { toldAgain } from "./told-again.ts";
 import { wantsNoting } from "./wants-noting.ts";
 
@@ -63,13 +65,15 @@ export const note = tool<NoteInputs>({
     [12, ...ignoringCues],
     // "yesterdays batch needs writing down: hazelnut, tops cracked"
     [12, ...wantsNoting],
+    // "remember for next time: rose batch, 4 % flavor tasted soapy"
+    [16, ...remembersIt],
     // "tack this onto it: no cracks"
     [12, `^${opening}(?:(?:can|could|would|will) you )?${ontoNote} [:,;-] `],
     // told in the past tense, with what a note is made of: no question
     [
       8,
       "^(?:i |we )?(?:just )?(?:baked\\S*|made) (?:\\S+ ){0,3}{taste} (?:\\S+ )*(?:{number} .*(?:{symptom}|{temperature}|{time})|{symptom} .*{time})(?!.* (?:what|why|how|help))",
-      "^\\S*(?:yesterday|today|morning|night|week|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\\S*<when> {taste} (?:\\S+ )*(?:{number} out of|\\S*<number,fraction>)(?!.* (?:what|why|how))",
+      "^(?:(?:oh|and|also|then|from|on|for) )*\\S*(?:yesterday|today|morning|night|week|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\\S*<when>(?: [:,-])? {taste} (?:\\S+ )*(?:{number} out of|\\S*<number,fraction>)(?!.* (?:what|why|how))",
     ],
     ...exchangeCues,
     [
@@ -155,6 +159,8 @@ export const note = tool<NoteInputs>({
   // "rating 7", "oh and rested 40 min"
   goesOn: cues(
     [10, ...toldAgain],
+    // "and from thursday: fig batch, shiny, 9/10"
+    [12, ...anotherBatch],
     [12, ...swaps],
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
     [

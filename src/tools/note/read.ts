@@ -1,6 +1,7 @@
 /** Reads a note: a new one, more to one, a correction. What is behind the order is the baker's, word for word. */
 
 import {
+  bookName,
   events,
   intoNote,
   noteBehindBatch,
@@ -16,10 +17,12 @@ import { exchangeSaid, fileSaid } from "../exchange/said.ts";
 import { isSign, type Piece, pieces } from "../lib/pieces.ts";
 import { tastesIn } from "../lib/tastes.ts";
 import { placeless } from "../lib/when-said.ts";
+import { isAnotherBatch, withoutLead } from "./another-batch.ts";
 import { factsOf } from "./facts.ts";
 import { readIgnoring } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
 import { swapped } from "./swapped.ts";
+import { asAdvice, isToRemember, withoutOrder } from "./to-remember.ts";
 import { isToldAgain, wrongNumbers } from "./told-again.ts";
 import { isToBeNoted, withoutNeed } from "./wants-noting.ts";
 import { addedWords, clauseText, correctedWords, noteWords } from "./words.ts";
@@ -34,9 +37,9 @@ const closes = new RegExp(
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
-  /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^\S*<when> \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
+  /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^(?:(?:oh|and|also|then|from|on|for) )*\S*<when>(?: [:,-])? \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
-  `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
+  `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)(?! ${bookName} (?:[:,;-]|\\S*<))|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
@@ -108,6 +111,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return withMark({ do: "correct", ...about, ...whole(reading, text) }, reading);
   if (corrects.test(mask) || (remarksLast.test(mask) && memory.last?.tool === "note"))
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
+  if (isToRemember(mask)) return asAdvice({ do: "add", ...whole(reading, withoutOrder(text)) }, mask);
   if (isToBeNoted(mask)) return { do: "add", ...whole(reading, withoutNeed(text)) };
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text, opensWithin.test(mask))) };
@@ -115,6 +119,9 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   const another = /^(?:(?:and|ok) )*same again , /.test(mask) && memory.last?.tool === "note";
   if (another) return { do: "add", ...whole(reading, noteWords(text.replace(/^.*?same again,? /i, ""))) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
+  const before = (memory.last.inputs as Draft).facts?.flavors ?? [];
+  const flavors = tastesIn(pieces(reading));
+  if (isAnotherBatch(mask, flavors, before)) return { do: "add", ...whole(reading, withoutLead(text)) };
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
   // "and it was 16 min", "16 not 15"
   const wrong = wrongNumbers(reading.said);
@@ -124,11 +131,14 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return { do: "correct", again: true, ...onTable, ...told, ...(facts ? { facts } : {}) };
   }
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };
-  return carriesOn.test(mask) || goesOn.test(mask)
+  const ofSame = flavors.length > 0 && flavors.every((each) => before.includes(each));
+  return carriesOn.test(mask) || goesOn.test(mask) || (ofSame && ofBatch.test(mask))
     ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) }
     : {};
 }
 
+/** "and the lemon batch rested 40 min", behind the note of the lemon. */
+const ofBatch = /^(?:(?:oh|and|also|plus) )+(?:the|that|this|my) \S*taste=\S* (?:ones?|\S*<count=batches>)/;
 const isFigure = /^\S*<(?:number|time|temperature)>$/;
 
 /** The words of a new note, or what a correction says that was asked about. */

@@ -13,7 +13,7 @@ import type { RecallInputs } from "./recall.ts";
 type Draft = Partial<RecallInputs>;
 
 const usual =
-  /(?:^| )(?:as a rule|usually|normally|normaly|typically|generally|mostly|tend|average|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
+  /(?:^| )(?:as a rule|usually|normally|normaly|typically|generally|mostly|tend|average|mean(?= (?:rating|score|mark|bake|rest|time))|usual|typical)(?: |$)|(?:^| )(?:my|do i) .*(?:normal|always)(?: |$)/;
 const times = /(?:^| )how (?:often|many times)|how many \S*<count=batches/;
 const totals = /(?:^| )how many \S*<count=(?:macarons|shells|trays)[^>]*> (?:have|did) i/;
 const best = /(?:^| )(?:best|better|highest|higher|top|favou?rite|finest|high)(?: |$)/;

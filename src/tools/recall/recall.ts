@@ -75,6 +75,17 @@ export const recall = tool<RecallInputs>({
       8,
       "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
+    [
+      9,
+      "^(?:(?:so|and|ok|whats|what is|my|the|give me|show me) )*(?:average|mean|typical|usual) (?:score|rating|mark)s?(?: (?:so far|of all|in all|of mine|over all))*(?: [?])?$",
+    ],
+    // "how hot was the oven for the rose", "how many out of ten did pistachio get"
+    [
+      12,
+      "how hot (?:was|did i (?:have|run|set)|were) (?:the |my )?oven (?:for|with|on|when) .. {taste}",
+      "how many (?:out of (?:{number}|ten)|stars|points|marks) (?:did|has|have|was|were) (?:i |we |the |my )*(?:gave |give |given )?(?:the |my )?{taste}",
+      "{taste} .. how many (?:out of (?:{number}|ten)|stars|points|marks) (?:did|was|were|has)",
+    ],
     // "remind me which flavour i baked last tuesday": a day that has passed
     [
       12,
@@ -119,6 +130,7 @@ export const recall = tool<RecallInputs>({
       "^(?:the |my |and )*last (?:{taste} )?{count=batches}(?: [?])?$",
       "(?:typical|usual|average|normal) .. for {taste}",
       "(?:typical|usual|average) {step}",
+
       "anything .. notes? .. (?:on|about|for)",
       "how (?:did|was|were) .. {taste} .. (?:go|come|turn|do|work|fare)",
       "what was it .. (?:bake|made|make|{step=bake})",

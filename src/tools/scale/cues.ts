@@ -11,6 +11,11 @@ const asksParts =
   "(?:(?:what|whats|which) (?:all )?(?:goes|go|do i put|should i put|shall i put|to put) (?:on|in|into) (?:the |my )?(?:scales?|{count=bowls}|bowl|it|there|that)|(?:what|how much) (?:do|should|must|shall|would|can|to) (?:i |we )?(?:weigh|measure|scale)(?: (?:out|up))?|(?:what|whats|list|give me|tell me|show me) (?:(?:are|is|me|all|the|out) )*(?:amounts?|weights?|ingredients|quantities|breakdown|recipe)|break (?:it|that|this) down)";
 
 export const scaleCues = cues(
+  // "batter needed 575 g, weights please": the base before its weight
+  [
+    9,
+    "^(?!.*(?:how many|{dose}|{taste}|{symptom}|{count=(?:macarons|shells|bowls)}|split|divide|save|note|log|costs?|baked|left|piped) ).*{base=batter} (?:\\S+ ){0,6}?{weight} (?:(?:of it|in all|in total|total|altogether|,|:|-|and|so) )*(?:(?:the|all|its|give me|show me|tell me|list|please|in|my|are|which|what|with|need|want) )*(?:weights|quantities|amounts|ingredients|proportions|grams of each|how much of each|what goes in|breakdown|weigh ?out|what do i weigh)(?: .*)?$",
+  ],
   // "900 g of shell batter for the bake sale, what goes on the scale"
   [
     14,

@@ -71,7 +71,7 @@ export function factorOf(reading: Reading): number | undefined {
   return part &&
     says(
       reading,
-      /<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |<number,fraction> as (?:much|many|big|large)(?: |$)|(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
+      /^(?:(?:and|just|only|ok|so|make it|no|then|or) )*\S*<number,fraction>(?: (?:then|please|instead|now))*(?: \?)?$|<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |<number,fraction> as (?:much|many|big|large)(?: |$)|(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
     )
     ? part.value
     : undefined;
@@ -106,7 +106,7 @@ export function timesBefore(
     if (before.macarons !== undefined) return { macarons: before.macarons * factor };
     const instead =
       startsAgain.test(reading.mask) ||
-      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
+      /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| instead of | rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
         reading.text,
       );
     // "and treble it?", behind another factor, is of what was given; "double that" and "again" go on from the last one

@@ -5,7 +5,29 @@ import { goneWord } from "./moves.ts";
 const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitchen)";
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
+/** Told, and nothing made of it: a weight beside an ingredient is a recipe's anywhere else. */
+const told =
+  "^(?!.*(?:^| )(?:how|what|whats|which|can|could|should|recipe|weights|need|for|use|make|note|log|timer|if|[?])(?: |$))(?!.*(?:{base}|{percent}|{money}|{taste} flavou?r|{macarons}|{count=(?:shells|macarons|batches)}))";
+const sack =
+  "(?:bag|box|packet|pack|tub|jar|carton|block|sack|tin|brick|stick|pot|pouch|bucket|case|delivery|lot|load)s?";
+const came =
+  "(?:arrived|came|has arrived|has come|have come|was delivered|were delivered|got delivered|delivered|turned up|is here|is in)";
+const fetched =
+  "(?:bought|picked up|received|opened|fetched|collected|brought home|brought in|brought|restocked|stocked up on|topped up|refilled|replenished|took delivery of|just got|had)";
+const whose =
+  "(?:(?:i|we|ive|weve|just|have|has|today|finally|also|and|so|ok|yesterday|another|a|an|some|more|the|my|our|new|fresh) )*";
+
 export const shelfCues = cues(
+  // what came into the house: "opened a new bag of powdered sugar, 1 kg", "butter arrived, 500 g"
+  [
+    9,
+    `${told}${whose}${fetched} (?:(?:another|a|an|some|more|the|my|our|new|fresh|of|${sack}) )*{ingredient} (?:(?:today|yesterday|again|by|with|of|,|:|-|is|another) )*{weight}`,
+    `${told}${whose}${fetched} (?:(?:another|a|an|some|more|the|my|our|new|fresh) )*{weight} (?:(?:of|more|${sack}|the|my) )*{ingredient}`,
+    `${told}(?:(?:theres|there is|ive got|i have|got|have|its|the|my|our|a|an|another) )*(?:new|fresh|another|second) ${sack} (?:of )?{ingredient} (?:(?:is|holds|has|of|weighs|,|:|-|in it) )*{weight}`,
+    `${told}(?:(?:theres|there is|ive got|i have|got|have|its|the|my|our|a|an|another) )*(?:new|fresh|another|second) {weight} ${sack} (?:of )?{ingredient}`,
+    `${told}(?:(?:the|my|our|new|fresh|more|order of|${sack}|of) )*{ingredient} ${came} (?:(?:today|yesterday|just now|now|this morning|\\S*<when>|,|:|-|it is|its) )*{weight}`,
+    `${told}(?:(?:the|my|our|new|fresh|more|just|got|i|we|a|an) )*{weight} (?:(?:of|new|fresh|more) )*{ingredient} ${came}`,
+  ],
   [14, "^(?:my |the )?prices? (?:are |is )?: .*{ingredient} .*{money}"],
   [
     7,
@@ -111,7 +133,7 @@ export const shelfCues = cues(
     "used (?:another |a further )?{weight}",
     `${goneWord} (?:(?:about|another|the|my|some|of) )*{weight} (?:of )?(?:the |my )?{ingredient}`,
     `(?:stock|pantry|shelf)`,
-    "(?:do i have(?! to)|have i got(?! to)|have we got(?! to)) .. {ingredient}",
+    "(?:do i (?:still )?have(?! to)|have i (?:still )?got(?! to)|have we (?:still )?got(?! to)) .. {ingredient}",
     "save (?:that|the) price",
     "forget .. (?:bottle|stock|price)",
     "what bottles",

@@ -36,7 +36,7 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     (!says(reading, putThere) &&
       says(
         reading,
-        /how (?:much|many)|do i have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+        /how (?:much|many)|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
       ));
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||

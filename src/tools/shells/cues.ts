@@ -16,6 +16,11 @@ const baked =
   "(?!\\S+ (?:sales?|off|offs|days?|class|classes|club|stall|fair|shop|swap|along|night|party|table|morning|evening|weekend|session|contest|competition)(?: |$))(?<!(?:next|big|our|another|todays|tomorrows|weekends|mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays|<when>) ){step=bake}";
 
 export const shellsCues = cues(
+  // "two trays of 28, batter in grams"
+  [
+    8,
+    "^(?!.*(?:timer|min|note|{time}|{taste})).*{number} (?:full |baking )*{count=trays} (?:of|with|at|holding) {number} .. (?:{base=batter}|{count=(?:macarons|shells)})",
+  ],
   [9, batterBehind],
   // "say i pipe them an inch and a half, whats a tray hold"
   [

@@ -108,6 +108,18 @@ const order: KnownWay = ({ reading, before, macarons }) => {
   return ofShells ? { shells: macarons.value } : { macarons: macarons.value + forUs(reading, macarons) };
 };
 
+/** "3 trays of 24", "two sheets with 30 circles each": so many shells in all. */
+const traysOfSo: KnownWay = ({ reading: { amounts, text }, batter }) => {
+  const [trays, each] = amounts.filter(({ dim, unit }) => dim === "number" && unit === "");
+  const joins =
+    trays &&
+    each &&
+    /^ ?(?:full )?(?:baking )?(?:trays?|sheets?|mats?|pans?) (?:of|with|at|x|holding|that (?:hold|take)) (?:about )?$/;
+  return joins?.test(text.slice(trays?.at[1], each?.at[0])) && trays && each && !batter
+    ? { shells: trays.value * each.value, on_tray: each.value }
+    : undefined;
+};
+
 /** "112 shells, 6 cracked". "How much batter in one shell" names no number of them. */
 const shellsMade: KnownWay = ({ reading }) => {
   const onTray = onTraySaid(reading);
@@ -173,6 +185,7 @@ const forSoMany: KnownWay = ({ reading }) => {
 
 const ways: readonly KnownWay[] = [
   allTheWhites,
+  traysOfSo,
   traysFor,
   outOfBatter,
   fromBaked,

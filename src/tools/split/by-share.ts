@@ -73,8 +73,21 @@ export function percents({ reading, named, rest, before }: Said): Draft | undefi
     (each) => each.dim === "percent" && !(inBowls && / at $/.test(reading.text.slice(0, each.at[0]))),
   );
   if (found.length === 0) return undefined;
-  const shares = found.map((each) => shareOf(each.value, named(each)));
+  const row = rowOfNames(reading, found);
+  const shares = found.map((each, at) => shareOf(each.value, row ? row[at] : named(each)));
   return { percents: shares, ...otherOfTwo(shares, before), ...rest };
+}
+
+/** "1/3 and 2/3, pink and green", "pink and green, 40 % and 60 %": a row of names beside a row of shares, in one order. */
+function rowOfNames({ things }: Said["reading"], shares: readonly Amount[]): string[] | undefined {
+  const hues = things.filter((each) => (each.color || each.taste) && !each.base && !each.dose);
+  const [from, to] = [
+    Math.min(...shares.map((each) => each.at[0])),
+    Math.max(...shares.map((each) => each.at[1])),
+  ];
+  const beside = hues.every((each) => each.at[0] >= to) || hues.every((each) => each.at[1] <= from);
+  const names = hues.flatMap((each) => nameFrom(each) ?? []);
+  return beside && shares.length > 1 && names.length === shares.length ? names : undefined;
 }
 
 /** "60 % pink", behind pink and blue: what is left is the blue. */
@@ -106,9 +119,14 @@ export function changedShare({ reading, before, named }: Said): Draft | undefine
     Math.abs(bare.reduce((sum, each) => sum + each.value, 0) - 100) < 1e-9
   )
     return { percents: before.percents.map((each, at) => ({ ...each, size: bare[at]?.value ?? each.size })) };
-  return before?.parts &&
-    says(reading, /(?:one|1|equal|same)\S* (?:part|share|amount|\S+<count=bowls>)s? each|equal parts/)
-    ? { parts: before.parts.map((each) => ({ ...each, size: 1 })) }
+  const isEven = says(
+    reading,
+    /(?:one|1|equal|same)\S* (?:part|share|amount|\S+<count=bowls>)s? each|equal[ _]parts|(?:^| )(?:even|evenly|equally|alike)(?: |$)/,
+  );
+  const shares = before?.parts ?? before?.percents;
+  // what is left beside the percentages isn't among them
+  return isEven && shares && shares.length > 1 && !before?.rest
+    ? { parts: shares.map((each) => ({ ...each, size: 1 })) }
     : undefined;
 }
 
@@ -120,8 +138,9 @@ export function fractions({ reading, numbers, named, rest }: Said): Draft | unde
   if (piece && found.length === 1 && names.length > 2 && Math.abs(1 / piece.value - names.length) < 1e-6)
     return { parts: names.map((each) => shareOf(1, nameFrom(each))) };
   const isHow = found.length === 1 && /(?:in|into) \S*<number,fraction>$/.test(reading.mask.trim());
+  const row = rowOfNames(reading, found);
   return found.length > 0 && !isHow
-    ? { percents: found.map((each) => shareOf(each.value * 100, named(each))), ...rest }
+    ? { percents: found.map((each, at) => shareOf(each.value * 100, row ? row[at] : named(each))), ...rest }
     : undefined;
 }
 

@@ -2,7 +2,22 @@
 import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 
+/** A share that is no dose of anything: half or more. */
+const most = "[5-9]\\d(?:\\.\\d+)?_?\\S*<percent>";
+const goesTo = "(?:(?:of|it|that|this|to|for|as|is|with|will be|becomes|gets|should be) )*";
+const other = "(?:{taste}|{color}|{chocolate}|plain)";
+
 export const splitCues = cues(
+  // "290 g buttercream, 70 % of it cocoa, 30 % mint": cocoa names a bowl, where a share is half or more
+  [
+    14,
+    `{weight} .. ${most} ${goesTo}{dose=cocoa powder} (?:and |, )?{percent} ${goesTo}${other}`,
+    `{weight} .. ${most} ${goesTo}${other} (?:and |, )?{percent} ${goesTo}{dose=cocoa powder}`,
+    `{weight} .. {percent} ${goesTo}{dose=cocoa powder} (?:and |, )?${most} ${goesTo}${other}`,
+    `{weight} .. {percent} ${goesTo}${other} (?:and |, )?${most} ${goesTo}{dose=cocoa powder}`,
+    `${most} ${goesTo}{dose=cocoa powder} (?:and |, )?{percent} ${goesTo}${other} .. {weight}`,
+    `{percent} ${goesTo}${other} (?:and |, )?${most} ${goesTo}{dose=cocoa powder} .. {weight}`,
+  ],
   [-9, "still split\\S*"],
   [
     4,

@@ -4,7 +4,7 @@ import { opening } from "../../../data/words/openers.ts";
 export const fewer =
   /(?:^| )- \S*<time|(?:^| )(?:take|knock|shave|cut|lop|trim|chop|shed|dock|strip|reduce|shorten|drop|lose|less|shorter|minus|fewer|off|earlier|sooner)(?: |$)/;
 export const isChange =
-  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|stretch|lengthen|shorten|reduce|increase|snooze|plus) |^(?:(?:and|the|ok|now) )*(?:(?!timers?|alarms?|set|start)[a-z0-9]+(?:<\S*>)? ){0,2}minus[ _]\S*<|(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut|lop|trim|chop|shed|dock|drop|pull|strip) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|^(?:(?:and|now|ok|then) )*\S*<(?:number|time)\S* off(?: (?:it|that|this))?$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|(?:^| )(?:bump|push|kick|nudge|crank) (?:it|that|this|the \S+(?: one| timer)?) (?:up|out|on)(?: by)? (?:another )?\S*<(?:number|time)|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time/;
+  /(?:^| )(?:put|stick|pop) \S*<(?:number|time)\S* (?:more )?on (?:to )?(?:it|that|this)(?: |$)|(?:^| )(?:tack|stick|pop|bung|chuck|whack|slap) \S*<(?:number|time)\S* (?:more )?(?:on|onto)(?: |$)|(?:^| )(?:another|extra) \S*<number\S* on(?: to)?(?: (?:it|that|this|the))?(?: |$)|(?:^| )(?:give|extend|stretch|lengthen|shorten|reduce|increase|snooze|plus) |^(?:(?:and|the|ok|now) )*(?:(?!timers?|alarms?|set|start)[a-z0-9]+(?:<\S*>)? ){0,2}minus[ _]\S*<|(?:^| )add \S*(?:<time|<number)|(?:take|knock|shave|cut|lop|trim|chop|shed|dock|drop|pull|strip) .*(?:off|from|away)(?: |$)|(?:^| )[+-] \S*<time|^[+-] \S*<number>$|^(?:(?:and|now|ok|then) )*\S*<(?:number|time)\S* off(?: (?:it|that|this))?$|(?:push|move|put|shift) (?:it|that|this)(?: (?:back|on|out|forward))? by|(?:^| )(?:bump|push|kick|nudge|crank) (?:it|that|this|the \S+(?: one| timer)?) (?:up|out|on)(?: by)? (?:another )?\S*<(?:number|time)|<time> (?:on top|later|earlier|sooner)(?: |$)|(?:less|longer|shorter|more|extra)(?: |$)|(?:^|_| )(?:more|extra|another|additional)[_ ]\S*<time|(?:needs?|wants?|gets?|takes?|do with) (?:another|extra|a further)[_ ]\S*<number[^ ]*(?: (?:please|pls|now|then|i think))*$/;
 /** "put 5 back on", "put those 3 back", "add back 2", "put 3 on again": what was taken off, or more. */
 const puts = "(?:^| )(?:put|stick|pop|add|give|slap|whack|bung|chuck|tack|throw|get)";
 const those = "(?:(?:me|it|us|the|those|that|these|another|my|your) )*";
@@ -18,7 +18,13 @@ export const drops = new RegExp(
 );
 /** "push it back by 5": so many minutes, and no hour of the clock. */
 export const pushes =
-  /(?:^| )(?:push|move|put|shift|nudge|bump|knock) (?:it|that|this|them|(?:the )?\S+) (?:back|on|out|along) by (\S+)<when>$/;
+  /(?:^| )(?:push|move|put|shift|nudge|bump|knock|extend|stretch|lengthen|increase|shorten|reduce|cut(?:<\S*)?|bring)(?: (?:it|that|this|them|the timer|(?:the )?\S+(?: one| timer)?))?(?: (?:back|on|out|along|down|forward))? by (\S+)<when>(?: (?:please|pls|then|now))*$/;
+/** They take minutes off: "shorten by 4". */
+export const shortens = /(?:^| )(?:shorten|reduce|cut(?:<\S*)?|bring .* (?:down|forward))(?: |$)/;
+/** "extend it to 30": its whole length from when it was set. */
+export const remeasures = new RegExp(
+  `^${opening}(?:extend|stretch|lengthen|increase|shorten|reduce|cut(?:<\\S*)?|bring) (?:(?:it|that|this|the timer|(?:the |my )?\\S+(?: one(?:<number>)?| timer| \\S*<number>| [a-z])?) )?(?:up |down |out |back )?to (?:about )?\\S*<(?:number|time)[^ ]*(?: (?:min|mins|minutes|then|please|pls|in all|altogether|total))*$`,
+);
 export const calls = new RegExp(
   `^${opening}(?:(?:lets|just|we can|you can|better) )*(?:call|name) (?:it|that|this) (?:(?:an?|about|around|even|roughly|just) )*\\S*<(?:number|time)[^ ]*(?: (?:min|mins|minutes|then|instead|please|pls))*$`,
 );

@@ -2,6 +2,7 @@
 import { opening } from "../../../data/words/openers.ts";
 import { untilDone } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
+import { namesIt, namesTimer } from "./named-said.ts";
 import { stopsIt } from "./stop-said.ts";
 
 /** "tell me", "give me a shout": who is to be told at a moment. */
@@ -11,7 +12,30 @@ const telling =
 const food = "(?:macaron|\\bmacs\\b|filled|fridge|freezer|counter|leftover)";
 const howLong = "how (?:long|much time|much longer|many min\\S*|many minutes)";
 
+const asked = "(?:(?:(?:can|could|would|will) you|i need you to|also|just|lets|go ahead and) )*";
+const one = "(?:one|another(?: one)?|a new one)";
+/** What a timer is for, to the end: no count, weight or moment of an order for macarons. */
+const uncounted =
+  "(?!.*(?:{weight}|{macarons}|{count=(?:macarons|shells|batches)}|{when}))(?:the |my |this |that |those |these )?(?:{count=trays} (?:{number}|[a-z])|(?!.*{number})\\S+(?: \\S+){0,3})(?: (?:please|pls|too|as well|also|now|[.!?]))*$";
+
 export const timerCues = cues(
+  // "i worked two hours": told of what has passed
+  [
+    -9,
+    "(?:i|we|ive|weve|have|has) (?:worked|laboured|labored|spent) (?:for |about |around |like |another )*{time}",
+  ],
+  // "set one up for the cream": what is set or started with no count is a timer
+  [
+    7,
+    `^${opening}${asked}(?:(?:set|start|put|get|pop|stick\\S*) (?:me )?${one}(?: (?:up|off|on|going|running|ticking|too|also|more))*|(?:set|start) (?:up )?(?:one|another)) (?:for|on|at) (?!(?:the |this |my )?(?:side|table|tray|rack|shelf|fridge|freezer|bench|counter|list|top)$)${uncounted}`,
+  ],
+  // a length, and the order to time it behind all that was told: "ganache is runny, 30 min in the fridge, time it"
+  [
+    8,
+    "{time} .* , (?:(?:and|so|please|can you|could you|will you|would you) )*(?:time (?:it|that|them|this)|clock (?:it|that)|(?:set|start|run|put on) (?:a |the |me a )?(?:timer|countdown|alarm)|count it down)(?: (?:for me|for it|for that|please|pls|will you|would you|now|then))*$",
+  ],
+  // "the syrup timer ought to be named caramel"
+  [9, ...namesTimer],
   // "16 mins please, hands full of batter"
   [8, "^{time} (?:please|pls)(?: ,| [.!]|$)"],
   // "minutes left now?"
@@ -253,10 +277,22 @@ export const timerCues = cues(
 
 /** "tray 2 as well now", "correction 20 min", behind a timer that was set. */
 export const timerGoesOn = cues(
+  // "extend the syrup one to 30": no range
+  [
+    14,
+    `^${opening}(?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut\\S*|bring|reduce) (?:the|my|that) \\S+ one(?:<number>)?[_ ]to[_ ]\\S*<(?:number|time)\\S*`,
+  ],
   // "how long till theyre done maturing": of the timer that runs, and no rule of how long it takes
   [24, ...untilDone],
   // "ditch it", "dont need that one anymore"
   [9, stopsIt],
+  // "i need one for the shells resting"
+  [
+    12,
+    `^${opening}${asked}(?:(?:i|we) )?(?:(?:also|still|now) )*(?:(?:need|want|could do with|could use|can i (?:have|get)|may i have|give me|gimme|lets have|make|do|add|with) )?${one}(?: (?:more|too|also|up|on|going|running))* for ${uncounted}`,
+  ],
+  // "the boil one should be named raspberry"
+  [14, ...namesIt],
   // "what else is going", "anything still on", "whats left then"
   [
     12,

@@ -9,10 +9,42 @@ export interface Heard {
 
 const place = /^(?:the )?(?:first|second|third|fourth|fifth|last)$/;
 
+const changesOne =
+  /^(?:\S+ )*?(?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut(?:<\S*)?|bring|reduce|put) (?:the|my|that) \S+ \|one to (.+)$/;
+
+/** "shorten tray 2 to 18 min": the tray's number. */
+const trayTo =
+  /(?:^| )((?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut(?:<\S*)?|bring|reduce) (?:the |my )?(?:tray|batch|sheet|timer)(?:<\S*)?) (\d+)_to_(?=\S*<(?:time|number))/;
+const oneTo =
+  /(?:^| )(?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut(?:<\S*)?|bring|reduce|put) (?:the|my|that) \S+ one<number> to \S*<(?:time|number)/;
+
 export function heard(reading: Reading): Heard {
   const some = pieces(reading).flatMap((each): Piece[] => {
     // "add 5 to the first"
     if (each.when && place.test(each.text)) return [{ text: each.text.replace(/^the /, "") }];
+    // "shorten the syrup one to 10 min": the one of syrup, and no range
+    if (
+      each.text === "one" &&
+      each.amount &&
+      !/count=trays>? one/.test(reading.mask) &&
+      oneTo.test(reading.mask)
+    )
+      return [{ text: "one" }];
+    const ofTray = each.amount?.high !== undefined && trayTo.test(reading.mask);
+    const [, tray, end] = ofTray ? (/^(\d+) to (.+)$/.exec(each.text) ?? []) : [];
+    if (each.amount && tray && end) {
+      const { high = 0, ...low } = each.amount;
+      const number = { ...low, dim: "number" as const, unit: "", value: Number(tray), text: tray };
+      return [{ text: tray, amount: number }, { text: "to" }, { text: end, amount: { ...low, value: high } }];
+    }
+    const range =
+      each.amount?.high === undefined
+        ? null
+        : changesOne.exec(`${reading.mask.split(" one_to_")[0]} |${each.text}`);
+    if (range && each.amount) {
+      const { high = 0, ...low } = each.amount;
+      return [{ text: "one" }, { text: "to" }, { text: range[1] ?? "", amount: { ...low, value: high } }];
+    }
     // "the rest should be 20 min": a verb that was taken into what remains
     const verb = /^(?:the )?rest (should|is|be)$/.exec(each.text)?.[1];
     return verb && each.thing?.id === "remainder" ? [{ text: "the rest" }, { text: verb }] : [each];
@@ -20,6 +52,12 @@ export function heard(reading: Reading): Heard {
   return {
     some,
     mask: reading.mask
+      .replace(trayTo, " $1 $2<number> to ")
+      .trimStart()
+      .replace(
+        /(^| )((?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut|bring|reduce|put) (?:the|my|that) \S+) one(?:<number>)?[_ ]to[_ ](?=\S*<(?:time|number))/,
+        "$1$2 one to ",
+      )
       .replace(/(^| )(?:the_)?(first|second|third|fourth|fifth|last)<when>/g, "$1$2")
       // "stick 3 back on", "drop 2", "cut 4 off": done to a timer, and no butter
       .replace(

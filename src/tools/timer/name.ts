@@ -74,7 +74,9 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     .map((each, at) => word(each, !isOwnWord(some, from + at)))
     .join(" ")
     .slice(0, 60)
-    .trim();
+    .trim()
+    // "for it to firm up"
+    .replace(/^to (?=firm|stiffen)/, "");
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
   const isNumber = some.slice(from, to).every((each) => each.amount?.dim === "number");

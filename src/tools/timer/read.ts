@@ -4,12 +4,24 @@ import { opening, takingBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import type { Piece } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
-import { calls, drops, fewer, isChange, isNew, pushes, putsBack, putsOn } from "./changes.ts";
+import {
+  calls,
+  drops,
+  fewer,
+  isChange,
+  isNew,
+  pushes,
+  putsBack,
+  putsOn,
+  remeasures,
+  shortens,
+} from "./changes.ts";
 import type { Draft } from "./draft.ts";
 import { fillOpen } from "./filled.ts";
 import { matching, unnamed } from "./find.ts";
 import { heard } from "./heard.ts";
 import { nameFrom, pointedAt } from "./name.ts";
+import { namedSaid } from "./named-said.ts";
 import { isOrder, leads, stops, stopWords } from "./orders.ts";
 import { named, putRight } from "./put-right.ts";
 import { readRename, remembered } from "./rename.ts";
@@ -57,6 +69,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (hasBeen.test(mask)) return { do: "left", ...pointer };
   const stopped = stopSaid(some, memory);
   if (stopped) return stopped;
+  const renamed = namedSaid(some, memory);
+  if (renamed) return renamed;
   const waited = leftUntilDone(some, mask, memory);
   if (waited) return waited;
   const told =
@@ -70,11 +84,22 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   const pushed = memory.last?.tool === "timer" ? pushes.exec(mask)?.[1] : undefined;
   const by = pushed === undefined ? undefined : (smallNumbers[pushed] ?? Number(pushed));
-  if (by) return { do: "add", more_min: by, ...(pointer.name ? {} : pointer), ...ofName(some, memory) };
+  if (by)
+    return {
+      do: "add",
+      more_min: shortens.test(mask) ? -by : by,
+      ...(pointer.name ? {} : pointer),
+      ...ofName(some, memory),
+    };
   // "call it 20", behind a timer: no name
   if (calls.test(mask) && memory.last?.tool === "timer") {
     const length = timeOf(some, true);
     if (length?.for_min !== undefined) return { do: "move", for_min: length.for_min, ...remembered(memory) };
+  }
+  if (remeasures.test(mask)) {
+    const length = timeOf(some, true);
+    if (length?.for_min !== undefined)
+      return { do: "move", for_min: length.for_min, ...remembered(memory), ...ofName(some, memory) };
   }
   if (renames.test(mask) && !time) return readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
@@ -103,7 +128,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     others.find(
       (each) =>
         each.amount?.dim === "time" ||
-        (each.amount?.dim === "number" && !each.amount.of && !each.amount.fraction),
+        // "blue needs 2 more": the color is the timer's
+        (each.amount?.dim === "number" && (!each.amount.of || each.amount.of.color) && !each.amount.fraction),
     )
   )?.amount;
   const isPutOn =

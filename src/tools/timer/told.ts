@@ -14,8 +14,18 @@ const over =
 export function overNow(some: readonly Piece[], { names }: Memory): Draft | undefined {
   const text = textOf(some).replace(/\btrays? one\b/, "tray 1");
   const said = new RegExp(`^${lead}(.+?)(?: timer)? ${over}$`).exec(text)?.[1];
-  const label = said && names.timers.find((each) => each.toLowerCase() === said);
+  const label =
+    said && (names.timers.find((each) => each.toLowerCase() === said) ?? partly(said, names.timers));
   return label ? { do: "stop", name: label } : undefined;
+}
+
+/** "pink one out", of the pink tray: the one timer that has all of the words. */
+function partly(said: string, timers: readonly string[]): string | undefined {
+  const words = said.replace(/ ?\b(?:one|ones|timer)$/, "").split(" ");
+  const hits = timers.filter((each) => words.every((word) => each.toLowerCase().split(" ").includes(word)));
+  return hits.length === 1 && words[0] !== "" && !/^(?:it|they|that|this|we|i|time)$/.test(words[0] ?? "")
+    ? hits[0]
+    : undefined;
 }
 
 /** "oven?", where a timer of that name runs. */

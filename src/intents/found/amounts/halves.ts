@@ -71,7 +71,8 @@ export function readArticle(tokens: readonly Token[], i: number): AmountRead | u
 export function halfBehind(tokens: readonly Token[], i: number): { value: number; next: number } | undefined {
   if (text(tokens[i]) !== "and") return undefined;
   const read = readNumber(tokens, i + 1);
-  if (!read?.fraction || read.value >= 1) return undefined;
+  // "12 min and 7/10" is a mark; nobody measures in tenths
+  if (!read?.fraction || read.value >= 1 || read.fraction[1] > 8) return undefined;
   // "a cup and half a stick": the half belongs to what comes behind it
   return readUnit(tokens, read.next, 1) || ["a", "an"].includes(text(tokens[read.next])) ? undefined : read;
 }

@@ -60,7 +60,15 @@ function settle(tokens: readonly Token[], i: number, next: number, value: number
   if (token === "f") return "°F";
   if (token === "in") {
     const glued = tokens[i]?.gap === false;
+    // "18 x 13 in, that's my tray"
+    const ofTwo = /^(?:x|by|×)$/.test(text(tokens[i - 2])) && tokens[i - 3]?.kind === "number";
+    // "3/4 in piping tip", and no share of what is in piping bags
+    const ofTip =
+      /^(?:piping|star|plain|open|icing|pastry)$/.test(then) &&
+      /^(?:tips?|nozzles?|tubes?|star)$/.test(text(tokens[next + 1]));
     return glued ||
+      ofTwo ||
+      ofTip ||
       [
         "to",
         "in",

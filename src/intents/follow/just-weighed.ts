@@ -1,0 +1,41 @@
+/** "the almond flour goes into shells, what else", behind its cups in grams: so much of it. */
+import type { Reading } from "../../tools/contract/index.ts";
+import { sameIngredient } from "../../tools/lib/lines.ts";
+import type { State } from "./state.ts";
+
+/** What asks for the rest of a mix that it goes into. */
+const asksMix = /<[^>]*(?:base|count=shells)=|(?:^| )(?:shells|batter|recipe)(?:<\S+)?(?: |$)/;
+const asksOthers =
+  /\b(?:what|how much|whats|the (?:rest|others?)|everything) (?:else|other|of|\S+ else|\S+ other|do|is|are|would|goes|for|$)/;
+
+const thatMuch =
+  /\bthat (?:much|many grams|amount|weight)(?: of)?(?: the)? (?=(?:egg|whites|almond|ground|powdered|icing|granulated|caster|castor|sugar|butter|cream|chocolate|dark|milk|white)\b)/;
+
+/** The sentence with the weight said; undefined where none is meant. */
+export function justWeighed(
+  { text, mask, amounts, things }: Reading,
+  { last, table }: State,
+): string | undefined {
+  const mass = table.mass;
+  if (last?.tool !== "convert" || !mass || amounts.length > 0) return undefined;
+  // "so use that much whites"
+  const asMuch = thatMuch.exec(text)?.[0];
+  if (asMuch !== undefined) return text.replace(asMuch, `${mass.grams} g `);
+  if (!mass.thing) return undefined;
+  if (/\b(?:thats|that is|its|it is|those are)\b/.test(text)) return undefined;
+  if (!asksMix.test(mask) || !asksOthers.test(text)) return undefined;
+  const weighed = [...(table.recent ?? []), mass];
+  const named = things.flatMap((thing) => {
+    const own = weighed.findLast(
+      (each) => each.thing && sameIngredient(each.thing, thing.ingredient ?? thing.text),
+    );
+    return own ? [{ thing, own }] : [];
+  });
+  const [only, ...others] = named;
+  if (!only || others.length > 0) return undefined;
+  const [from] = only.thing.at;
+  const lead = /(?:\b(?:all )?(?:the|that|this|my|of the|those) )$/.exec(text.slice(0, from))?.[0];
+  return lead === undefined
+    ? undefined
+    : `${text.slice(0, from - lead.length)}${only.own.grams} g ${text.slice(from)}`;
+}

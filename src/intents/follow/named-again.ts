@@ -1,0 +1,31 @@
+/** An earlier topic that is named once more without "back to": "the buttercream again", "what if the margin is 40". */
+import type { Reading } from "../../tools/contract/index.ts";
+import type { Way } from "../../tools/lib/ways.ts";
+import type { State, Topic } from "./state.ts";
+
+type Said = { reading: Reading; state: State };
+
+const ofShare = /\b(?:margin|mark ?up|food cost)\b/;
+
+/** "what if the margin is 40", with something else between: of the bill that was reckoned. */
+export const marginAgain: Way<Said, Topic> = ({ reading: { text, amounts }, state: { last, past = [] } }) => {
+  const [only, ...others] = amounts;
+  const isShare = only !== undefined && (only.dim === "percent" || (only.dim === "number" && !only.of));
+  if (last?.tool === "cost" || others.length > 0 || !isShare || !ofShare.test(text)) return undefined;
+  return past.findLast(({ tool }) => tool === "cost");
+};
+
+const again =
+  /^(?:(?:no|wait|so|ok|okay|and|now|anyway|right|well|oh|but),? )*(?:the|my|that) [a-z]+(?: [a-z]+)? again\b/;
+const supposed =
+  /^(?:(?:no|so|ok|okay|and|now|well|oh|but),? )*(?:what )?if (?:the|my|that) (?:[a-z]+ )?[a-z]+ (?:is|was|were|weighs|comes to) /;
+
+/** "the buttercream again, its 460 g", "and if the buttercream is 210 g", with something else between. */
+export const mixAgain =
+  (about: (reading: Reading, past: readonly Topic[]) => Topic[]): Way<Said, Topic> =>
+  ({ reading, state: { last, past = [] } }) => {
+    const names = reading.things.some(({ base }) => base !== undefined);
+    if (!names || !(again.test(reading.text) || supposed.test(reading.text))) return undefined;
+    const topic = about(reading, past).at(-1);
+    return topic?.tool === last?.tool ? undefined : topic;
+  };

@@ -1,0 +1,87 @@
+/** What points at the answer before in words of its own, put as the calculator that gave it is asked plainly. */
+import { opening } from "../../../data/words/openers.ts";
+import type { Reading } from "../../tools/contract/index.ts";
+import { spaced } from "./spaced.ts";
+import type { State } from "./state.ts";
+
+interface Rewording {
+  /** The calculator that answered last. */
+  after: readonly string[];
+  from: RegExp;
+  /** Sentences with an amount are meant, and no others; "any": both. */
+  amounts?: true | "any";
+  to: string;
+}
+
+const it = "(?:it|that|this|they|those|one|the thing|that one|this one|the last one)";
+const later = "(?:(?:now|then|again|exactly|actually|please|pls|though|anyway) ?)*";
+
+const rewordings: readonly Rewording[] = [
+  // "when does that go off", "what time will it beep", "when am i being reminded"
+  {
+    after: ["timer"],
+    from: new RegExp(
+      `^${opening}(?:at )?(?:(?:what|which) time|when(?:'?s)?|what time's|whens|how soon) (?:(?:does|do|will|would|is|are|should|ll|s|was|am) )*(?:${it}|i|you|we) (?:(?:going|gonna|go|be|being|to|get|getting|due|supposed|meant|set|tell|call) )*(?:off|goes? off|ring\\w*|beep\\w*|ding\\w*|buzz\\w*|ping\\w*|bleep\\w*|sound\\w*|chim\\w+|alarm|finish\\w*|end\\w*|up|over|run out|reminded|called|told|remind me)(?: (?:off|me))?(?: ${later})?[ ?.]*$`,
+    ),
+    to: "how long is left on it",
+  },
+  // "can it be an hour", "could that run for 25 minutes"
+  {
+    after: ["timer"],
+    amounts: true,
+    from: new RegExp(
+      `^${opening}(?:can|could|may|might|would|should|shall) (?:it|that|this|that one|this one) (?:be|run|go|last|take)(?: for)? (?=(?:an?|half|one|two|three|quarter|\\d)\\b)`,
+    ),
+    to: "make it ",
+  },
+  // "read it back to me", "what did you put down"
+  {
+    after: ["note"],
+    from: new RegExp(
+      `^${opening}(?:(?:can|could|will|would) you |let me |lets )?(?:please )?(?:(?:read|say|repeat|tell|show|give|play|hear|see|check)(?: (?:me|us))? (?:it|that|this|what (?:you|i|we) (?:wrote|put|noted|have|had|said|got|just wrote|just noted)(?: down)?|that note|the note|the whole (?:thing|note))(?: back| again| out| down| out loud| aloud| over)*|what (?:did|have) (?:you|i|we) (?:just )?(?:put|written?|noted?|got|jotted|say|said)(?: down)?|how does (?:it|that|the note) read)(?: (?:to|for|with) (?:me|us))?(?: ${later})?[ ?.]*$`,
+    ),
+    to: "show me that note",
+  },
+  // "and at 5?": nobody doses at so many grams
+  {
+    after: ["dose"],
+    amounts: "any",
+    from: new RegExp(
+      `^(${opening}(?:(?:and|what about|how about|what if its|or|if|try|make it|do) )*at) (\\d(?:\\.\\d+)?)(?= ?(?:(?:then|instead|please|now|rather) ?)*[?. ]*$)`,
+    ),
+    to: "$1 $2 percent",
+  },
+  // "one more colour": a bowl for it
+  {
+    after: ["split"],
+    amounts: "any",
+    from: new RegExp(
+      `^${opening}(?:with |for )?(?:one more|another|an extra|one extra) (?:colou?r|shade|part|portion|piece|share|way)[ ?.]*$`,
+    ),
+    to: "one more bowl",
+  },
+  // "no, the usual", behind so many percent
+  {
+    after: ["dose"],
+    from: new RegExp(
+      `^${opening}(?:(?:back to|go back to|just|make it|do|use|take|stick with|go with) )*the (?:usual|normal|standard|regular|ordinary|default)(?: (?:one|thing|way|strength|again|then|after all|please|for me))*[ .]*$`,
+    ),
+    to: "back to the usual range",
+  },
+  // "what you just gave me, in fahrenheit", "your answer in kg"
+  {
+    after: ["convert"],
+    from: /\b(?:what (?:you|i) (?:just |only just )?(?:gave|said|told|got|answered|worked out)(?: me)?(?: just now)?|(?:your|the|that) (?:last |latest )?(?:answer|result|reply|figure|number)|(?:that|the) last (?:one|figure|number|result))(?=(?: ,)? (?:in|as|into|to)\b)/,
+    to: "that",
+  },
+];
+
+/** The sentence put plainly; undefined where nothing in it points so. */
+export function reworded({ text: said, amounts }: Reading, { last }: State): string | undefined {
+  const text = spaced(said);
+  const found = rewordings.find(
+    ({ after, from, amounts: has = false }) =>
+      after.includes(last?.tool ?? "") && (has === "any" || has === amounts.length > 0) && from.test(text),
+  );
+  return found && text.replace(found.from, found.to).replace(/\bthat , (?=in|as|into|to)/, "that ");
+}

@@ -1,0 +1,63 @@
+/** "for my buttercream, it weighs 290", "there's 350 of it", "240 on the scale": grams that nobody says to be grams. */
+import { wordOf } from "../found/items.ts";
+import type { Item } from "../found/scan.ts";
+
+/** Lighter than this no bowl is, and a bare number may count something. */
+const lightest = 20;
+
+const weighs =
+  /(?:^| )(?:weighs|weigh|weighed|weighing)(?: (?:in|at|out|about|around|roughly|only|just|now|exactly|almost|nearly))*$/;
+const reads =
+  /(?:^| )(?:scales?|display) (?:says?|said|reads?|shows?|showed|is at|stops at|stopped at)(?: (?:about|around|only|just|now))*$/;
+/** What there is of a mix that was named. */
+const thereIs =
+  /(?:^| )(?:theres|there is|there are|ive got|i have|ive|i got|got|have|made|i made|came to|comes to|come to|its|it is|it was)(?: (?:about|around|roughly|only|just|now|exactly))*$/;
+const behindScale = /^(?:on|by) (?:the |my )?scales?\b/;
+const behindMix =
+  /^(?:of (?:it|that|this)|here|in (?:the|my) bowl|in (?:there|it|here)|in all|in total|all told)\b/;
+
+const words = (items: readonly Item[]): string =>
+  items
+    .map((item) => wordOf(item) || (item.is === "thing" ? item.thing.text : item.is === "sign" ? "" : "#"))
+    .join(" ")
+    .trim();
+
+/** A mix is spoken of, and nothing that would be counted. */
+const isOfMix = (items: readonly Item[]): boolean =>
+  items.some((item) => item.is === "thing" && item.thing.base) &&
+  !items.some(
+    (item) => item.is === "thing" && (item.thing.count === "macarons" || item.thing.count === "shells"),
+  );
+
+/** The items with such numbers as grams. Pure. */
+export function withWeighed(items: readonly Item[]): Item[] {
+  const isCandidate = (item: Item) =>
+    item.is === "amount" &&
+    item.amount.dim === "number" &&
+    item.amount.unit === "" &&
+    !item.amount.fraction &&
+    item.amount.value >= lightest;
+  if (!items.some(isCandidate)) return [...items];
+  return items.map((item, at) => {
+    if (item.is !== "amount" || !isCandidate(item)) return item;
+    const next = items[at + 1];
+    // "weighs 290 grams" and "45 macarons" say of what
+    if (next && next.is !== "sign" && next.is !== "word") return item;
+    const before = words(items.slice(Math.max(0, at - 6), at));
+    const behind = words(items.slice(at + 1, at + 5));
+    const said =
+      weighs.test(before) ||
+      reads.test(before) ||
+      behindScale.test(behind) ||
+      (isOfMix(items) && thereIs.test(before) && (behindMix.test(behind) || isAfterMix(items, at)));
+    return said ? { ...item, amount: { ...item.amount, dim: "weight", unit: "g" } } : item;
+  });
+}
+
+/** "coffee flavor for the buttercream. it came to 510": said of it in a sentence that ends with the number. */
+function isAfterMix(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  const lead = words(items.slice(Math.max(0, at - 4), at));
+  const mixed = items.slice(0, at).some((item) => item.is === "thing" && item.thing.base);
+  return mixed && /(?:came|comes|come) to(?: \S+)?$/.test(lead) && (!next || next.is === "sign");
+}
