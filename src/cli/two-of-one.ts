@@ -62,12 +62,24 @@ function cutInTwo(text: string, hearing: Hearing, mayRepeat: ReadonlySet<string>
     for (const before of [left, ...withoutTalk(left)]) {
       const parts = [...heard(before), ...behind];
       const all = outcomes(parts, hearing);
-      if (all.length > 1 && all.every(isWhole) && areApart(all, mayRepeat)) return parts;
+      const isTold = [before, right].some((side) => toldTime.test(side)) && all.some(isTimer);
+      const isCut = all.length > 1 && all.every(isWhole) && areApart(all, mayRepeat);
+      if (isCut && !isTold && !parts.some(onlyGiven)) return parts;
       if (!all.slice(-behind.length).every(isWhole)) break;
     }
   }
   return undefined;
 }
+
+/** "i turned my back for one minute and my ganache has split": what has passed, and nothing to be timed. */
+const toldTime =
+  /^(?:(?:and|so|but|well|oh|sorry|ok),? )*(?:i|i've|ive|we|we've|weve|it|it's|its|they|they've|she|he|my|our|the|that|there) (?!.*\b(?:timer|alarm|remind|ring|rings|ping|buzz|countdown|wants?|needs?|must|should|have to|has to|got to|let|go(?:es)? in(?:to)?|going in)\b)[^?]*\b(?:\d+|an?|one|two|three|four|five|ten|fifteen|twenty|thirty|forty|half) [a-z ]{0,10}?(?:sec|min|hour|hr)/i;
+/** "230 g buttercream": what there is, and no question. */
+const onlyGiven = ({ mask }: Reading): boolean =>
+  /^(?:(?:and|i|have|ive|got|theres|there|is|with|the|my|ok|so) )*\S*<weight> (?:of )?\S*<[^>]*>(?: [,.;])*$/.test(
+    mask,
+  );
+const isTimer = ({ tool }: Tried): boolean => tool === "timer";
 
 const isWhole = ({ status, whole }: Tried): boolean => status === "answered" && whole;
 

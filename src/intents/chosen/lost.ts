@@ -34,22 +34,27 @@ export function losesSome(tool: string, { amounts }: Reading, drafts: readonly I
   // "135 c in f and my whites weigh 178 g": into which unit is said of the one, and the other is no conversion
   if (tool === "convert" && drafts.some((each) => "to" in each) && drafts.some((each) => !("to" in each)))
     return true;
-  const everyNumber = everything(drafts).filter((each) => typeof each === "number");
-  if (saysTwice(amounts, everyNumber)) return true;
-  const asked = amounts.filter(
-    ({ dim, of, unit }) =>
-      dims.has(dim) || (!exact.has(tool) && dim === "number" && unit === "" && counts.has(of?.count ?? "")),
-  );
-  if (asked.length === 0) return false;
   const held = everything(drafts);
   // "rest - 5 min" is held as what is taken off
   const numbers = held.filter((each) => typeof each === "number").map(Math.abs);
+  if (saysTwice(amounts, numbers)) return true;
   const texts = held.filter((each) => typeof each === "string").join(" ");
-  return asked.some(
-    (amount) =>
-      !values(amount).some((value) => numbers.some((each) => same(each, value))) &&
-      !texts.includes(String(amount.value)),
-  );
+  const holds = (value: number) => numbers.some((each) => same(each, value));
+  // "500 g each, 9 dollars a bag" is held as a price by the gram, "3 boxes at $4" as what they come to
+  const isPartOfSum = (amount: Amount) =>
+    amounts.some((each) => {
+      const [one = 0, other = 0] = [values(amount)[1], values(each)[1]];
+      return each !== amount && [one * other, one / other, other / one].some(holds);
+    });
+  return amounts
+    .filter(
+      ({ dim, of, unit }) =>
+        dims.has(dim) || (!exact.has(tool) && dim === "number" && unit === "" && counts.has(of?.count ?? "")),
+    )
+    .some(
+      (amount) =>
+        !values(amount).some(holds) && !texts.includes(String(amount.value)) && !isPartOfSum(amount),
+    );
 }
 
 /** "120 g buttercream ..., and 120 g milk chocolate", "130 g ..., and 130 c": two that are alike, and one is held. */

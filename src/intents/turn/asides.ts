@@ -3,9 +3,13 @@
  * these in my head": what is told beside a question, with nothing in it that any calculator could take.
  */
 import { strangers } from "../../../data/words/strangers.ts";
+import { namesEarlier } from "../follow/earlier-one.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
+import { withoutAsker } from "./asked-by.ts";
+import { withoutSettledLead } from "./leads.ts";
 import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
+import { asksWhatToSay, isRhetorical, isSoiled, isToldAsked } from "./scenes.ts";
 
 /** The items without such asides; all of them where nothing else would be left. Pure. */
 export function withoutAsides(all: Part, ear: Ear): Part {
@@ -13,7 +17,8 @@ export function withoutAsides(all: Part, ear: Ear): Part {
   const items = /^(?:and |so |ok )*(?:now|then|next) \? \S/.test(ear.mask(all))
     ? all.slice(all.findIndex((item) => isSign(item, /^\?$/)) + 1)
     : all;
-  let rest = withoutLead(withoutReasons(withoutHeading(items, ear), ear), ear);
+  const settled = withoutSettledLead(withoutAsker(withoutAfterthought(items, ear), ear), ear);
+  let rest = withoutLead(withoutReasons(withoutHeading(settled, ear), ear), ear);
   for (const aside of sentencesIn(rest).filter((part) => isIdle(part, ear) && part.length > 3)) {
     const left = rest.filter((item) => !aside.includes(item));
     if (says(left, ear)) rest = left;
@@ -146,7 +151,8 @@ function withoutTail(items: Part, ear: Ear): Part {
   if (at > 0 && ofSome && carriesAmount(before)) return before;
   const opened =
     subjects.has(wordOf(tail[0])) || subjects.has(wordOf(tail[0]).replace(/(?:s|ve|re|m|ll|d)$/, ""));
-  return at > 1 && tail.length > 2 && opened && isIdle(tail, ear) && carriesAmount(before) ? before : items;
+  const needed = carriesAmount(before) || (isSoiled(tail, ear) && says(before, ear));
+  return at > 1 && tail.length > 2 && opened && isIdle(tail, ear) && needed ? before : items;
 }
 
 const subjects = new Set(
@@ -164,14 +170,25 @@ function sentencesIn(items: Part): Part[] {
   return out.length > 1 ? out.filter((part) => part.length > 0) : [];
 }
 
+/** "..., what shall i tell her?" */
+function withoutAfterthought(items: Part, ear: Ear): Part {
+  const at = items.findLastIndex((item) => isSign(item, /^[,.?!;]$/) && item !== items.at(-1));
+  const before = items.slice(0, at);
+  return at > 2 && asksWhatToSay(items.slice(at + 1), ear) && says(before, ear) ? before : items;
+}
+
 /** Talk that asks nothing, orders nothing and changes nothing of what was asked before. */
 const isIdle = (part: Part, ear: Ear): boolean =>
+  isSoiled(part, ear) || isToldAsked(part, ear) || isRhetorical(part, ear) || isPlainlyIdle(part, ear);
+
+const isPlainlyIdle = (part: Part, ear: Ear): boolean =>
   part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
   !part.some((item) => isSign(item, /^\?$/)) &&
   // what speaks of another matter changes nothing here
   (part.some((item) => strangers.has(wordOf(item))) ||
     isModest(part, ear) ||
     !part.some((item) => changes.has(wordOf(item)))) &&
+  !namesEarlier(ear.mask(part)) &&
   !opens(part, ear) &&
   (isModest(part, ear) || !asksWithin(part)) &&
   ear.claimed(part) === undefined;

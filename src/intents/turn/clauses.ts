@@ -5,15 +5,15 @@ import type { Item } from "../found/scan.ts";
 import { withoutAsides } from "./asides.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import { cutWithin } from "./cut.ts";
-import { type Ear, earFor, type Part } from "./part.ts";
+import { asks, carriesAmount, type Ear, earFor, longest, type Part } from "./part.ts";
 import { join } from "./rejoin.ts";
 import { sharedCount, sharedEnd, sharedHour } from "./shared-end.ts";
-import { endsNote, wholeTurn } from "./whole-turn.ts";
+import { beginsNote, endsNote, wholeTurn } from "./whole-turn.ts";
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
-  const asked = withoutCourtesy(all, ear);
+  const asked = fromNote(withoutCourtesy(all, ear), ear);
   const whole = wholeTurn(ear.mask(asked));
   if (whole) return whole === "note" ? splitNote(asked, ear) : [asked];
   const items = withoutAsides(asked, ear);
@@ -24,6 +24,32 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   });
   // signs alone are a question too, one that nobody understands
   return cuts.length === 0 ? [items] : sharedHour(sharedCount(sharedEnd(join(cuts, ear), ear), ear), ear);
+}
+
+/** "I never wrote up last week's, so here goes. Note for March 7: ...": what is told before a note is none of it. */
+function fromNote(items: Part, ear: Ear): Part {
+  if (items.length > longest) return items;
+  const at = items.findIndex(
+    (item, i) =>
+      i > 1 &&
+      item.is === "sign" &&
+      /^[.!;]$/.test(item.text) &&
+      i < items.length - 3 &&
+      beginsNote(ear.mask(items.slice(i + 1))),
+  );
+  const lead = items.slice(0, at);
+  if (at < 0 || carriesAmount(lead) || wholeTurn(ear.mask(lead))) return items;
+  if (asks(lead, ear) && (ear.claimed(lead) || lead.some((item) => item.is === "sign" && item.text === "?")))
+    return items;
+  // "baked these yesterday. note: ...": the day is the note's, where that says none
+  const isDay = (item: Item) => item.is === "when";
+  if (lead.some(isDay) && !items.slice(at).some(isDay)) return items;
+  const told = lead.some(
+    (item) =>
+      item.is === "thing" &&
+      Boolean(item.thing.taste ?? item.thing.symptom ?? item.thing.base ?? item.thing.ingredient),
+  );
+  return told ? items : items.slice(at + 1);
 }
 
 /** A note keeps everything behind it, but "and set a timer" ends it. */

@@ -3,6 +3,7 @@
 import { nodWords, praiseWords, thanksWords } from "../../../data/words/small-talk.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
+import { exclamation } from "./exclaimed.ts";
 import { carriesAmount, type Ear, type Part } from "./part.ts";
 
 const opening = new Set(
@@ -41,6 +42,7 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   while (opening.has(wordOf(items[from])) || (from > 0 && items[from]?.is === "sign" && isBreak(items[from])))
     from += 1;
   from = behindThanks(items, from, ear);
+  from += exclamation(items.slice(from), ear);
   from = behindNod(items, from, ear);
   // "help!! 20 g violet went into 250 g": what is to be helped with follows
   if (wordOf(items[from]) === "help" && isBreak(items[from + 1]) && carriesAmount(items.slice(from)))
@@ -60,7 +62,7 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   }
   const thanked = opened.slice(to).some((item) => closing.has(wordOf(item)));
   const before = opened.slice(0, to);
-  return thanked && before.length > 0 && ear.claimed(before) ? before : opened;
+  return thanked && before.length > 0 && (ear.claimed(before) || carriesAmount(before)) ? before : opened;
 }
 
 /** "great. timer 16 minutes", "ok lovely, and for 300 g?", "anyway how much is left": heard, and on to the next. */

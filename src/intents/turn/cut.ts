@@ -15,6 +15,7 @@ import {
   states,
 } from "./part.ts";
 import { asksOfSplit, hasBase, sharesBase, tellsFault, tellsFaultBesideTimer } from "./related.ts";
+import { isShareOf } from "./shares.ts";
 
 /** A part, and whether it asks something by itself. */
 export interface Cut {
@@ -36,6 +37,8 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     if (!joint || right.length === 0) continue;
     const left = items.slice(from, i);
     if (leadIn.test(ear.mask(left))) continue;
+    // "no, take that back, undo it please": one thing taken back
+    if (ear.claimed(left)?.name === "undo" && ear.claimed(right)?.name === "undo") continue;
     // "timer for 45 min, call it chill"
     if (
       /^(?:and |, )*(?:call|name|label) it /.test(ear.mask(right)) &&
@@ -51,6 +54,7 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     )
       continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
+    if (isShareOf(left, right, ear)) continue;
     // "i put 18 g in 310 g, how much plain do i add": one question
     if (putIn(left, ear) && asksForPlain(right, ear)) continue;
     if (asksOthers(right, ear) || tellsThat(left, ear)) continue;

@@ -13,7 +13,7 @@ export interface Ear {
 }
 
 /** Nobody asks one thing in more pieces than this; without a limit a long line would cost the square of its length. */
-const longest = 120;
+export const longest = 120;
 
 export function earFor(tools: readonly Tool[]): Ear {
   // what a part is shows in its beginning; a line of a hundred pages is still cut in time
@@ -52,7 +52,7 @@ export function earFor(tools: readonly Tool[]): Ear {
 
 /** A request opens with one of these, behind a few words that lead in: without a limit a row of them costs its square. */
 const openers =
-  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) ){0,6}(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|\S+ (?:me )?(?:a|an|the|my|another) (?:\S+ ){0,2}timers? (?:on|going|running|up)|\S+ on (?:a|an|the|my|another) (?:\S+ ){0,2}timers?|another one|help|timer|(?:the )?(?:number|amount|weight|quantity) of \S*<(?:count|base|ingredient)=|\S*<step[^>]*> timer)/;
+  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) ){0,6}(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:is|was) \S*<(?:weight|percent|time)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|\S+ (?:me )?(?:a|an|the|my|another) (?:\S+ ){0,2}timers? (?:on|going|running|up)|\S+ on (?:a|an|the|my|another) (?:\S+ ){0,2}timers?|another one|help|timer|(?:the )?(?:number|amount|weight|quantity) of \S*<(?:count|base|ingredient)=|\S*<step[^>]*> timer)/;
 
 /** Verbs that are nouns too: "scale batteries died" orders nothing. */
 const looseVerb =
@@ -72,6 +72,13 @@ export const carriesAmount = (part: Part): boolean => part.some((item) => item.i
 const orderedBehind =
   / (?:so|,|, so) (?:(?:please|pls|can you|could you|just|then|now) )*(?:set|start|stop|cancel|note|log|save|split|divide|convert|ping|remind|begin|jot|time) (?:(?:a|an|the|my|me|it|that|this|them|another|us|down)(?: |$)|\S*<(?:time|weight))/;
 
+/** "i put 4 g in 270 g, is that ok": asked whether or not a question mark stands behind it. */
+const judged =
+  / (?:is|was|are|were) (?:that|it|this|they|those|these) (?:still |about |really |at all )?(?:ok|okay|alright|all right|fine|right|safe|good|enough|too \S+) /;
+
+/** "the butter is soft now, is 8 g rose in 220 g fine": what leads up to a question holds no amount. */
+const leads = /^[^<,?]*(?:<(?!weight|number|percent|time|money|temperature|volume|length)[^<,?]*)*? , /;
+
 /** A question word or an order somewhere in it. */
 export function asks(part: Part, ear: Ear): boolean {
   const text = `${ear.mask(part)} `;
@@ -83,8 +90,10 @@ export function asks(part: Part, ear: Ear): boolean {
   if (condition.test(text) && !/ (?:how|what|whats|which|\?) /.test(text)) return false;
   return (
     openers.test(text) ||
+    (leads.test(text) && openers.test(text.slice(text.indexOf(" , ") + 3))) ||
     / (?:how|what|whats|when|which|why|tell me|give me|show me) /.test(` ${text}`) ||
     orderedBehind.test(text) ||
+    judged.test(text) ||
     part.some((item) => item.is === "sign" && item.text === "?")
   );
 }

@@ -20,6 +20,7 @@ import {
 import type { Cut } from "./cut.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
 import { asksOfSplit, tellsFault, tellsFaultBesideTimer } from "./related.ts";
+import { asksWeightOf, isShareOf } from "./shares.ts";
 
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
 const sticksTo =
@@ -55,17 +56,6 @@ const asksOfSums = (part: Part, ear: Ear): boolean =>
     ear.mask(part),
   );
 
-/** "the pear should make up 5 percent of the finished filling": a share of a bowl that is told behind it. */
-const tellsShare = (part: Part, ear: Ear): boolean =>
-  !asks(part, ear) &&
-  /<percent>/.test(ear.mask(part)) &&
-  !/<(?:weight|number)[,>]/.test(ear.mask(part)) &&
-  /(?:^| )(?:finished|final|total|whole|end)(?: |$)/.test(ear.mask(part)) &&
-  part.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
-const givesItsBowl = (part: Part, ear: Ear): boolean =>
-  /<weight> (?:of )?(?:[a-z]+ )?\S*<[^>]*base=/.test(ear.mask(part)) &&
-  !part.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
-
 const endsAsked = (part: Part): boolean => {
   const end = part.at(-1);
   return end?.is === "sign" && end.text === "?";
@@ -90,6 +80,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       (isBareTail(part, ear) ||
         givesBowl(last, part, ear) ||
         asksOf(last, part) ||
+        asksWeightOf(last, part, ear) ||
         asksPartsOf(last, part, ear))
     ) {
       out[out.length - 1] = joined(last, part);
@@ -98,12 +89,13 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const apart =
       waiting.length > 0 &&
       !isBareTail(part, ear) &&
+      !asksWeightOf(waiting, part, ear) &&
       !(
         (tellsSums(waiting, ear) && asksOfSums(part, ear)) ||
         (tellsStock(waiting, ear) && asksMixOf(part, ear))
       ) &&
       !asksOven(waiting, part, ear) &&
-      !(tellsShare(waiting, ear) && givesItsBowl(part, ear)) &&
+      !isShareOf(waiting, part, ear) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !asksToMatch(part, ear) &&
       !asksOfIt(waiting, part, ear) &&

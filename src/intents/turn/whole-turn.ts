@@ -22,6 +22,15 @@ const noteStart = guarded(
       `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:${noteOpeners}|tack on|add to (?:that|the|my|it)|${ontoNote} [:,;-]|(?:save|remember|keep|store) (?:(?:the|my|our|this|that|a|new) )*(?:\\S+ ){0,3}(?:recipe|formula)|(?:save|remember|keep|store) (?:my|our|this|the) (?:\\S+ ){1,4}:|save formula|(?:(?:heres|here is|this is|new) )?(?:(?:my|our|a|the) )?(?:(?:own|new) )?(?:recipe|formula)(?: of (?:mine|ours))?(?!.* (?:what|whats|how|which|scaled?|rest|for) ).* (?:call it|called|named|name of|under)|recipe (?!.* (?:what|how|but) )\\S.* :|(?:read|load|import|open) .*(?:recipe|formula)|pantry|shopping)(?: |$)`,
     ),
 );
+/** "Note for March 7: ...", "log yesterday: ...", "note that the fig ones ...": nothing else is begun so. */
+const noteBegun = guarded(
+  "note log record jot write",
+  () =>
+    /^(?:(?:please|pls|so|ok|now|right|and|here goes|can you|could you|would you) )*(?:(?:note|log)(?: (?:down|that|this|for|of|it))*(?: (?:on|for))?(?: (?:the|my|our|a|an))?(?: \S*<(?:when|[^>]*taste=)\S*| :| ,)|(?:note|log|record|jot down|write down) (?:this|that|it)(?: down)?(?: please| for me)? :|(?:note|log) (?:a|an|the|that the) )/,
+);
+/** Whether a note is begun here, behind what was told before it. */
+export const beginsNote = (mask: string): boolean => noteBegun.test(mask);
+
 const orderInside =
   /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
 

@@ -11,6 +11,24 @@ export const measures: readonly Phrase[] = [
     from: /\b(\d+|one|two|three|four|five|six) parts? to (\d+|one|two|three|four|five|six)(?! ?(?:parts?|%|percent|g|grams?|min)\b)(?= ?(?:[,.?!]|$))/g,
     to: "$1 to $2",
   },
+  // "split 1/2/2", "3/1 pink and white": a ratio, and neither a date nor a half
+  {
+    marks: ["batter", "split", "divid", "ratio", "bowl"],
+    from: /(?<=\b(?:batter|split|divided?|dividing|ratio|bowls?)\b.*)(?<![\d/.])(\d{1,2})\/(\d{1,2})(?:\/(\d{1,2}))?(?:\/(\d{1,2}))?(?![\d/.]| ?(?:cup|tsp|tbsp|of\b))/g,
+    to: (said = "", ...sizes) => {
+      const parts = sizes
+        .slice(0, 4)
+        .filter((each): each is string => each !== undefined && /^\d+$/.test(each));
+      const [first = 0, second = 0] = parts.map(Number);
+      return parts.length > 2 || (first > second && first + second < 20) ? parts.join(":") : said;
+    },
+  },
+  // "50/50 then", "make it even", "an even split instead": of what is split, and no sum
+  {
+    marks: ["50/50", "50 / 50", "even", "half each"],
+    from: /^((?:(?:no|ok|okay|so|and|then|actually|well|hm|oh|just|sorry),? )*)(?:(?:make|do|keep|split|have|call) (?:it|that|them) |go )?(?:50 ?\/ ?50|even(?:ly)?|(?:an |a )?(?:even|50 ?\/ ?50) split|half each)((?: (?:then|instead|please|pls|now|for both))*)(?= ?[?.!]?$)/g,
+    to: "$1equal parts each$2",
+  },
   // "half a pound of icing sugar, g": the unit that is wanted stands alone
   {
     marks: [", g", ",g", " gr"],

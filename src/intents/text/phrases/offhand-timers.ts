@@ -21,6 +21,12 @@ export const offhandTimers: readonly Phrase[] = [
     from: /^((?:(?:ok|and|now|so|right),? )*)(?:set|put|start) (\d{1,3}) (?:on )?for the (rest|bake|oven|cooling)(?= ?[?.!]?$)/g,
     to: "$1set $2 min for the $3",
   },
+  // "and one for the oven, 49 min": the minutes behind it are its own
+  {
+    marks: ["one for ", "another for ", "timer for "],
+    from: /\b(?:one|another|another one|a timer) for (the |my )?((?!about|around|a |an )[a-z]+(?: [a-z]+)??)(?:,| of| at|:) (?:for |of )?(\d+(?:\.\d+)? ?(?:min|mins|minutes?|h|hours?|s|sec|seconds)\b)(?! for)/g,
+    to: "$3 for $1$2",
+  },
   // "kick off cooling", "start off the maturing as well", "set cooling off", "put cooling on"
   {
     marks: ["kick off", "start off", "set off", "begin the", "kick the", "time the"],

@@ -13,7 +13,54 @@ const orders =
 
 const politely = "(?:please |kindly |just |possibly |perhaps |now |also |then |be sure to )*";
 
+/** What somebody may be asked not to mind doing. */
+const doing: Record<string, string> = {
+  setting: "set",
+  starting: "start",
+  stopping: "stop",
+  cancelling: "cancel",
+  canceling: "cancel",
+  putting: "put",
+  noting: "note",
+  logging: "log",
+  jotting: "jot",
+  writing: "write",
+  saving: "save",
+  keeping: "keep",
+  remembering: "remember",
+  telling: "tell",
+  reminding: "remind",
+  showing: "show",
+  giving: "give",
+  adding: "add",
+  taking: "take",
+  making: "make",
+  splitting: "split",
+  dividing: "divide",
+  scaling: "scale",
+  converting: "convert",
+  working: "work",
+  doubling: "double",
+  halving: "halve",
+  undoing: "undo",
+  planning: "plan",
+  listing: "list",
+  changing: "change",
+  calling: "call",
+  checking: "check",
+  turning: "turn",
+};
+
 export const polite: readonly Phrase[] = [
+  // "would you mind setting me a timer": an order; "setting" alone is a ganache's
+  {
+    marks: ["you mind ", "you terribly mind", "you awfully mind"],
+    from: new RegExp(
+      `${start}(?:would|do) you (?:terribly |awfully )?mind (?:awfully |terribly |very much |please |just |possibly )*(${Object.keys(doing).join("|")})(?= [a-z0-9£$€½¼¾])`,
+      "g",
+    ),
+    to: (whole = "", verb = "") => doing[verb] ?? whole,
+  },
   // "i wonder whether you could tell me", "would you be so good as to", "i'd be obliged if you would"
   {
     marks: [

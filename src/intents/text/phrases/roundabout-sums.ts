@@ -15,6 +15,28 @@ const hours =
 const each = "(?:an hour|per hour|/ ?h(?:our)?|hourly|the hour|an hr)";
 
 export const roundaboutSums: readonly Phrase[] = [
+  // "they want 48 by tomorrow. how much filling is that?": of macarons, what else
+  {
+    marks: [
+      "want",
+      "need",
+      "order",
+      "promised",
+      " after ",
+      "asked",
+      "bring",
+      "taking",
+      "to take",
+      "making",
+      "to make",
+      "doing",
+    ],
+    from: new RegExp(
+      `\\b((?:wants?|wanted|needs?|needed|ordered|promised|after|asked (?:me |us )?for|bringing|to bring|taking|to take|making|to make|doing)(?: (?:them|me|us|her|him|you|about|around|at least|only|just|another|all of))* )(${count}|(?:two|three|four|five|six|seven|eight) dozen)(?= (?:for|by|on|in time|at|this|next|from me)\\b[^?\\d]{0,50}|[.,;!] )(?=[^\\d?]{0,150}\\bhow (?:much|many) (?:batter|filling|shells|trays|egg whites|whites|mix)\\b)(?![^?]{0,200}\\b(?:macarons?|macs|guests|people)\\b)`,
+      "g",
+    ),
+    to: "$1$2 macarons",
+  },
   // "there is a bowl of plain buttercream on my counter which came to 340 g. might i ask how much raspberry ..."
   {
     marks: [

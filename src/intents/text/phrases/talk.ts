@@ -154,6 +154,23 @@ export const talk: readonly Phrase[] = [
     to: "",
   },
   { marks: ["not "], from: /^((?:sorry|no|oops|oh),? )not (\d+),? (?:but )?(?=\d+$)/g, to: "$1" },
+  // "what with one thing and another i'm running late": nothing asked
+  {
+    marks: ["what with "],
+    from: /(?:^|(?<=[.,;!] ))what with (?:one thing and another|(?:(?:the|my|our|all|everything|everyone|his|her) ?[^\d?.!;:]{0,50}?(?=,))),? ?/g,
+    to: "",
+  },
+  {
+    marks: [" what with "],
+    from: /,? what with one thing and another(?=[.,;!]|$)/g,
+    to: "",
+  },
+  // "not a third, half please"
+  {
+    marks: ["not "],
+    from: /^(?:(?:and|sorry|no|oops|oh|well|actually),? )*not (?:a |an |the )?(?:thirds?|quarters?|half|fifth|sixth|eighth|double|triple|two thirds|three quarters)[,;.-] ?(?:but |make it |just )?(?=(?:an? |the |one )?(?:third|quarter|half|fifth|sixth|eighth|double|triple|two thirds|three quarters)\b)/g,
+    to: "make it ",
+  },
   // "ring at 11 love"
   {
     marks: [" love", " dear", " darling", " mate", " pet", " hun"],
