@@ -358,7 +358,7 @@ multimedia multiple municipal municipality murder muscle muscles museum museums 
 musicians must mutual myrtle myself mysterious mystery myth nail nails name named namely names narrative
 narrow nasty nation national nationally nations nationwide native natural naturally nature naughty naval
 navigate navigation navigator navy near nearby nearest nearly necessarily necessary necessity neck
-necklace need needed needle needs negative negotiation negotiations neighbor neighborhood neighbors
+necklace need needed needing needle needs negative negotiation negotiations neighbor neighborhood neighbors
 neither neo neon nerve nervous nest nested net network networking networks neural neutral never
 nevertheless new newer newest newly news newsletter newsletters newspaper newspapers next nice nickel
 nickname niger night nightmare nights nil nirvana nitrogen noble nobody nodes noise nominated nomination
@@ -553,7 +553,7 @@ they thick thickness thin thing things think thinking thinks this thong thorough
 though thought thoughts thread threaded threads threat threatened threatening threats threesome threshold
 thriller throat through throughout throw throwing thrown throws thru thumb thumbnail thumbs thunder thus
 thy ticket tickets tide tie tied tier ties tiger tigers tight tile tiles till timber time timely timer
-times timing tin tiny tip tips tire tired tires tissue titanium titans title titled titles tobacco today
+times timing tin tiny tip tipping tips tire tired tires tissue titanium titans title titled titles tobacco today
 toddler toe together toilet token told tolerance toll tomato tomatoes tomorrow ton tone toner tones
 tongue tonight tons tony too took tool tools tooth top topic topics topless tops torture total totally
 totals touch touched tough tour touring tourism tourist tournament tournaments tours toward towards tower

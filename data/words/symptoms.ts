@@ -522,6 +522,8 @@ export const symptoms: readonly SymptomRow[] = [
       "too slack",
       "bit slack",
       "slack",
+      ...["runs off the spoon", "running off the spoon", "pours off the spoon"],
+      ...["runs everywhere", "running everywhere", "like water", "like milk", "wont stay put"],
     ],
   },
   {

@@ -32,6 +32,10 @@ export interface Said {
   inputs: Record<string, unknown>;
 }
 
+/** Of these, every part stands in one answer. */
+/** They only work something out: said a second time it is the same sum, and no second order. */
+const sums: ReadonlySet<string> = new Set(["ganache", "buttercream", "scale", "shells", "fill", "day"]);
+
 /**
  * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left
  * out where a later part of the same turn was answered by the same calculator with all that it knew.
@@ -47,7 +51,13 @@ export const withoutSettled = (answers: readonly Answer[], steps: readonly Said[
         (each) =>
           each.answer.tool === answer.tool && JSON.stringify(each.inputs) === JSON.stringify(own?.inputs),
       );
-    if (own?.repeats && isTwice) return false;
+    // "375 g of dark ganache: choc? cream?": the same answer says both
+    const isSame =
+      sums.has(answer.tool) &&
+      steps
+        .slice(0, Math.max(at, 0))
+        .some(({ answer: before }) => before.tool === answer.tool && before.headline === answer.headline);
+    if (isSame || (own?.repeats && isTwice)) return false;
     if (answer.status !== "asking" || !own) return true;
     return !steps
       .slice(at + 1)

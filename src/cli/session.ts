@@ -1,6 +1,7 @@
 /** One conversation over the record: reads the world, understands, computes, carries effects out, remembers. */
 
-import { type Names, next, questions } from "../intents/converse.ts";
+import { type Names, questions } from "../intents/converse.ts";
+import { withDerived } from "../intents/follow/derived.ts";
 import { remember } from "../intents/follow/remember.ts";
 import { freshState, type State } from "../intents/follow/state.ts";
 import type { Step } from "../intents/follow/step.ts";
@@ -15,8 +16,9 @@ import type { Answer, Outcome, Reading, World } from "../tools/contract/index.ts
 import { answerFrom, declined, type Said, withoutSettled } from "./answers.ts";
 import type { Limit } from "./files.ts";
 import { handOver, type Makers } from "./hand-over.ts";
+import { meantBy } from "./meant-by.ts";
 import { notesFromFile } from "./notes-file.ts";
-import { computeWith, otherwise, settle } from "./outcome.ts";
+import { computeWith, settle } from "./outcome.ts";
 import { tried } from "./tried.ts";
 import { heardAnew } from "./two-of-one.ts";
 import { type Doubt, doubtOf, settled } from "./which-number.ts";
@@ -136,7 +138,8 @@ export function startSession(around: Surroundings): Session {
   }
 
   /** Runs a step and remembers it. `world` is the record as just read, where nothing has changed it since. */
-  async function take(step: Step, world?: World): Promise<Answer> {
+  async function take(found: Step, world?: World): Promise<Answer> {
+    const step = withDerived(found, state.table);
     const { outcome, inputs } = await runWith(step, world);
     state = remember(
       state,
@@ -146,6 +149,7 @@ export function startSession(around: Surroundings): Session {
         reading: step.reading,
         known: step.known,
         ...(step.in_box === undefined ? {} : { in_box: step.in_box }),
+        ...(step.from ? { from: step.from } : {}),
       },
       outcome,
     );
@@ -179,11 +183,8 @@ export function startSession(around: Surroundings): Session {
     for (let reading = rest[0]; reading; reading = rest[0]) {
       const world = await current();
       const names = namesIn(world);
-      const found = next(reading, state, names, around.understanding);
-      const taken = Array.isArray(found)
-        ? (otherwise(found, reading, world, around.understanding, names) ?? found)
-        : found;
       const hearing = { state, world, names, understanding: around.understanding };
+      const taken = meantBy(reading, hearing);
       const anew = cuts < mostCuts ? heardAnew([reading, ...rest.slice(1)], taken, hearing) : undefined;
       rest = anew ?? rest.slice(1);
       if (anew) {

@@ -2,23 +2,15 @@
  * Two questions that were heard as one: where something that was said is in no sum, or several amounts bring no answer,
  * the sentence is cut at each of its joints, and the first cut stands of which both sides are answered whole.
  */
-import { type Names, questions, type Unread } from "../intents/converse.ts";
-import type { State } from "../intents/follow/state.ts";
+import type { Unread } from "../intents/converse.ts";
 import type { Step } from "../intents/follow/step.ts";
 import { cutsAnew } from "../intents/turn/cut-anew.ts";
 import { withoutTalk } from "../intents/turn/without-talk.ts";
-import type { Understanding } from "../intents/understanding.ts";
 import type { Reading, World } from "../tools/contract/index.ts";
+import { type Hearing, heardOn, leavesSome, onlyGiven } from "./hearing.ts";
+import { answerBefore, hiddenIn } from "./hidden-order.ts";
 import { computeWith } from "./outcome.ts";
-import { leavesSome, type Tried, tried } from "./tried.ts";
-
-/** What a question is heard in. */
-export interface Hearing {
-  state: State;
-  world: World;
-  names: Names;
-  understanding: Understanding;
-}
+import { isWhole, outcomes, type Tried } from "./tried.ts";
 
 /**
  * Pure: the questions that take the place of the first of some, undefined where it stays as it is.
@@ -29,19 +21,21 @@ export function heardAnew(
   found: readonly Step[] | Unread,
   hearing: Hearing,
 ): Reading[] | undefined {
-  if (!mayBeTwo(found, reading, hearing.world)) return undefined;
+  const answersFirst = answerBefore(reading, hearing);
+  if (answersFirst) return [...answersFirst, ...rest];
+  if (!mayBeTwo(found, reading, hearing.world))
+    return rest.length === 0 ? hiddenIn(found, reading, hearing) : undefined;
   // of what nobody understood, two halves for one calculator are a guess
   const mayRepeat = "near" in found ? new Set<string>() : several;
-  const own = cutInTwo(reading.text, hearing, mayRepeat);
+  const own = cutInTwo(reading.text, reading.said, hearing, mayRepeat);
   if (rest.length === 0) return own;
   // what stands at the end of the first may be what the next one asks about
   const apart = own && [...own, ...rest];
   if (apart && outcomes(apart, hearing).every(isWhole)) return apart;
-  return cutInTwo([reading, ...rest].map(({ text }) => text).join(", "), hearing, mayRepeat) ?? apart;
+  return (
+    cutInTwo([reading, ...rest].map(({ text }) => text).join(", "), reading.said, hearing, mayRepeat) ?? apart
+  );
 }
-
-const outcomes = (parts: readonly Reading[], { state, world, names, understanding }: Hearing): Tried[] =>
-  tried(parts, state, world, names, understanding);
 
 /** Something that was said is in no answer, or several amounts bring none. */
 function mayBeTwo(found: readonly Step[] | Unread, { amounts }: Reading, world: World): boolean {
@@ -54,8 +48,13 @@ function mayBeTwo(found: readonly Step[] | Unread, { amounts }: Reading, world: 
   });
 }
 
-function cutInTwo(text: string, hearing: Hearing, mayRepeat: ReadonlySet<string>): Reading[] | undefined {
-  const heard = (side: string) => questions(side, hearing.understanding, hearing.names);
+function cutInTwo(
+  text: string,
+  said: string,
+  hearing: Hearing,
+  mayRepeat: ReadonlySet<string>,
+): Reading[] | undefined {
+  const heard = heardOn(said, hearing);
   for (const [left, right] of cutsAnew(text)) {
     const behind = heard(right);
     // what is told before the first of them is left out where it isn't understood with it
@@ -74,14 +73,7 @@ function cutInTwo(text: string, hearing: Hearing, mayRepeat: ReadonlySet<string>
 /** "i turned my back for one minute and my ganache has split": what has passed, and nothing to be timed. */
 const toldTime =
   /^(?:(?:and|so|but|well|oh|sorry|ok),? )*(?:i|i've|ive|we|we've|weve|it|it's|its|they|they've|she|he|my|our|the|that|there) (?!.*\b(?:timer|alarm|remind|ring|rings|ping|buzz|countdown|wants?|needs?|must|should|have to|has to|got to|let|go(?:es)? in(?:to)?|going in)\b)[^?]*\b(?:\d+|an?|one|two|three|four|five|ten|fifteen|twenty|thirty|forty|half) [a-z ]{0,10}?(?:sec|min|hour|hr)/i;
-/** "230 g buttercream": what there is, and no question. */
-const onlyGiven = ({ mask }: Reading): boolean =>
-  /^(?:(?:and|i|have|ive|got|theres|there|is|with|the|my|ok|so) )*\S*<weight> (?:of )?\S*<[^>]*>(?: [,.;])*$/.test(
-    mask,
-  );
 const isTimer = ({ tool }: Tried): boolean => tool === "timer";
-
-const isWhole = ({ status, whole }: Tried): boolean => status === "answered" && whole;
 
 /** Calculators of which a sentence may hold several questions; two answers of another would be one question cut in two. */
 const several: ReadonlySet<string> = new Set(["dose", "timer"]);

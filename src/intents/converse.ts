@@ -8,8 +8,9 @@ import { against, askedFor } from "./chosen/asked-for.ts";
 import { score } from "./chosen/choose.ts";
 import { seenBy } from "./chosen/drafts.ts";
 import { losesSome } from "./chosen/lost.ts";
-import { answersPending } from "./chosen/pending.ts";
+import { answersPending, answersWaiting } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
+import { allAgain, isRoot } from "./follow/all-again.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
 import { inBox } from "./follow/boxed.ts";
 import { corrected } from "./follow/corrected.ts";
@@ -69,6 +70,8 @@ function resaid(said: Reading, meant: string, { reader }: Understanding, names: 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
 export function next(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | Unread {
   const { tools, reader } = understanding;
+  const every = ofAll(said, now, names, understanding);
+  if (every) return every;
   const back = now.pending ? undefined : earlierOne(said, now);
   const asked = back && tools.find((each) => each.name === back.topic.tool);
   if (back && asked) {
@@ -91,6 +94,36 @@ export function next(said: Reading, now: State, names: Names, understanding: Und
   const reading = meant === undefined ? said : resaid(said, meant, understanding, names);
   return nextOf(reading, sized?.topic ? { ...now, last: sized.topic } : now, names, { tools, reader });
 }
+
+/** "both again for 240 g": each question of the last turn with what changes, where every one of them takes it whole. */
+function ofAll(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | undefined {
+  const again = now.pending ? undefined : allAgain(said, now);
+  if (!again) return undefined;
+  const reading = resaid(said, again.rest, understanding, names);
+  const { turn: _turn, row: _row, waiting: _waiting, ...before } = now;
+  const steps = again.topics.flatMap((topic): Step[] => {
+    const tool = understanding.tools.find((each) => each.name === topic.tool);
+    if (!tool) return [];
+    const { inputs, from } = topic;
+    const trace = () => [`asks ${tool.name} again, with what it is of now`];
+    const taken = next(
+      reading,
+      { ...before, last: topic, table: topic.table ?? before.table },
+      names,
+      understanding,
+    );
+    const [step, ...others] = Array.isArray(taken) ? taken : [];
+    const isOwn = step && others.length === 0 && step.tool === tool && isTaken(step, inputs);
+    // "50 at 3.5 cm, both": so many are said of each, a weight is what the other one comes to
+    if (isOwn && !(from && Object.values(from).includes("mass"))) return [step];
+    return from ? [{ tool, inputs, known: knownFrom(inputs, {}), reading, from, trace }] : [];
+  });
+  return steps.length === again.topics.length && again.topics.some(isRoot) ? steps : undefined;
+}
+
+/** Nothing of it is left, and it isn't what was asked before. */
+const isTaken = ({ inputs, left, lost }: Step, before: Inputs): boolean =>
+  left === undefined && lost !== true && JSON.stringify(inputs) !== JSON.stringify(before);
 
 /** The same of a question that comes back to no size before. */
 function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Understanding): Step[] | Unread {
@@ -128,7 +161,9 @@ function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Unde
   });
   const held = inBox(reading);
   const holds = held === undefined ? {} : { in_box: held };
-  const answer = answersPending(reading, state, names, scores, tools, recipe);
+  const answer =
+    answersPending(reading, state, names, scores, tools, recipe) ??
+    answersWaiting(said, state, (asked) => answersPending(reading, asked, names, scores, tools, recipe));
   if (answer) {
     const { tool, inputs, filled } = answer;
     return [

@@ -142,11 +142,18 @@ const actedOn = new Set(
   ),
 );
 
+const isChocolateAndCream = (items: readonly Item[]): boolean =>
+  [/chocolate$/, /^cream$/].every((part) =>
+    items.some((item) => item.is === "thing" && part.test(item.thing.ingredient ?? "")),
+  );
+
 /** "split" with a ganache in the sentence is the ganache's fault; with none named, a shell's or the first known. */
 function settleSymptoms(items: readonly Item[]): void {
   const named = new Set<string | undefined>(
     items.flatMap((item) => (item.is === "thing" && item.thing.base ? [item.thing.base] : [])),
   );
+  // "150 dark chocolate and 200 cream and it is soup": a ganache, by what is in it
+  if (named.size === 0 && isChocolateAndCream(items)) named.add("ganache");
   for (const item of items) {
     if (item.is !== "thing" || !item.thing.symptom) continue;
     const ids = item.thing.symptom.split("|");

@@ -1,11 +1,12 @@
-/** How the same turns fare with slips of the keyboard in them. */
+/** How the same turns fare with slips of the keyboard in them, dictated, or with talk around them. */
 import { baker } from "../support/ask.ts";
 import { chance } from "../support/chance.ts";
 import { type Conversation, fault } from "../support/judge.ts";
+import { saidOtherwise } from "../support/said-otherwise.ts";
 import { slipped, withSlip, wordsToSlip } from "../support/slips.ts";
 import { type Verdict, verdictOf } from "./verdict.ts";
 
-/** Every sentence as it is, with one slip in it, and with slips in three of ten words: always the same ones. */
+/** Every sentence as it is, with slips in it, and said otherwise: always the same ones. */
 const typings: Readonly<Record<string, (say: string, next: () => number) => string>> = {
   "as typed": (say) => say,
   "a slip in one word": (say, next) => {
@@ -18,6 +19,7 @@ const typings: Readonly<Record<string, (say: string, next: () => number) => stri
       (text, word) => (next() < 0.3 ? withSlip(text, word, slipped(word.word.toLowerCase(), next)) : text),
       say,
     ),
+  ...saidOtherwise,
 };
 
 /** What is to be found again in its own words can't be slipped in. */

@@ -211,7 +211,7 @@ else {
     ),
   );
   console.log(
-    "\nThe same turns with slips of the keyboard, each typed in a conversation that is right before it",
+    "\nThe same turns with slips of the keyboard, dictated, with talk around them: each in a conversation that is right before it",
   );
   console.log(
     table(

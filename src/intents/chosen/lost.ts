@@ -41,7 +41,9 @@ export function losesSome(tool: string, { amounts }: Reading, drafts: readonly I
   const texts = held.filter((each) => typeof each === "string").join(" ");
   const holds = (value: number) => numbers.some((each) => same(each, value));
   // "500 g each, 9 dollars a bag" is held as a price by the gram, "3 boxes at $4" as what they come to
+  // ("310 g at 2 %, and 155 c in f": a heat is no factor of the 310)
   const isPartOfSum = (amount: Amount) =>
+    amount.dim !== "temperature" &&
     amounts.some((each) => {
       const [one = 0, other = 0] = [values(amount)[1], values(each)[1]];
       return each !== amount && [one * other, one / other, other / one].some(holds);

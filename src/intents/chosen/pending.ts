@@ -83,6 +83,29 @@ export function answersPending(
   return { tool, filled, inputs: { ...withoutRivals(pending.inputs, filled, tool), ...filled } };
 }
 
+/**
+ * An answer to a question of ours behind which another was answered in the same turn: nothing but what was asked for,
+ * since the sentence may go on from the answer as well.
+ */
+export function answersWaiting<Found extends { filled: Inputs }>(
+  { said, mask, amounts }: Reading,
+  state: State,
+  answer: (asked: State) => Found | undefined,
+): Found | undefined {
+  const { waiting, pending, ...others } = state;
+  if (!waiting || pending || waiting.of === said || !plainly.test(mask)) return undefined;
+  const dim = dimensionOf(waiting.slot);
+  // "for 30", behind what so many take: of that, where a weight was asked for
+  const isBareNumber = amounts.every((each) => each.dim === "number" && each.unit === "");
+  if (isBareNumber && dim !== "number" && !/^\S+$/.test(mask)) return undefined;
+  const found = answer({ ...others, pending: waiting });
+  return found && waiting.slot in found.filled ? found : undefined;
+}
+
+/** "320 g", "it's for 24 of them", "twelve minutes please". */
+const plainly =
+  /^(?:(?:oh|ah|ok|okay|so|well|right|sorry|yes|its|it is|thats|theres|about|around|roughly|for|make it|say|say about|let it run|set it|set it for|have|ive got|i have|got|the|of) )*\S*<[^>]+>(?: (?:(?:of )?(?:it|them|those|those)|of|the|\S*<(?:base|count|step)=[^>]*>|please|pls|then|thanks|ta|about|or so|in all|altogether|in the bowl))*(?: [.!])*$/;
+
 /** Slots that take a weight, a share, a length, a heat or a price: none is said with a day or an hour. */
 const isMeasure = (slot: string) =>
   ["weight", "percent", "length", "temperature"].includes(dimensionOf(slot) ?? "") || /price|cost/.test(slot);

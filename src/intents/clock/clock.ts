@@ -29,6 +29,8 @@ export function readWhen(tokens: readonly Token[], i: number): WhenRead | undefi
 const clash = (a: Piece, b: Piece) =>
   Object.keys(b).some((key) => key !== "part" && key in a) ||
   ("weekday" in b && "days" in a) ||
+  // "on the sixth of march, today can i ...": two days, where "tomorrow the 15th" is one
+  ("days" in b && "day" in a) ||
   ("days" in b && "weekday" in a);
 
 function readPiece(tokens: readonly Token[], i: number, loose = false): WhenRead | undefined {

@@ -1,5 +1,5 @@
 /** Dates: "2026-03-20", "20.3.2026", "3/19", "march 8", "the 21st". */
-import { months, weekdays } from "../../../data/words/calendar.ts";
+import { months, namedTimes, shortWeekdays, weekdays } from "../../../data/words/calendar.ts";
 import { ordinals } from "../../../data/words/numbers.ts";
 import type { Token } from "../text/tokens.ts";
 import { type Piece, text, type WhenRead } from "./piece.ts";
@@ -57,13 +57,49 @@ export function readDate(tokens: readonly Token[], i: number): WhenRead | undefi
   const behind = months[text(tokens[at])];
   if (behind && Object.hasOwn(months, text(tokens[at])))
     return { when: { day: day.value, month: behind }, next: at + 1 };
-  if ("bare" in day) return undefined;
   const lead = text(tokens[i - 1]);
+  const isOfWeek = weekdays[lead] !== undefined || shortWeekdays[lead] !== undefined;
+  if ("bare" in day)
+    return isOfWeek && day.value > 12 && isTime(tokens, day.next)
+      ? { when: { day: day.value }, next: day.next }
+      : undefined;
   const numeric = tokens[i]?.kind === "number" && ["from", "since", "by", "until", "till"].includes(lead);
-  return lead === "the" || lead === "on" || numeric || weekdays[lead] !== undefined
+  return lead === "the" || lead === "on" || numeric || isOfWeek
     ? { when: { day: day.value }, next: day.next }
     : undefined;
 }
+
+/** "sat 21 4pm", "sun 22 noon": behind the day's number stands the hour, so the number is none. */
+function isTime(tokens: readonly Token[], i: number): boolean {
+  const at = text(tokens[i]) === "at" ? i + 1 : i;
+  const [hour, sign] = [tokens[at], text(tokens[at + 1])];
+  return (
+    Object.hasOwn(namedTimes, text(hour)) ||
+    (hour?.kind === "number" && /^(?:am|pm|:|a|p)$/.test(sign)) ||
+    /^\d{1,2}(?::\d\d)?(?:am|pm)$/.test(text(hour))
+  );
+}
+
+/** "the second of march", "march the second". */
+function isBesideMonth(tokens: readonly Token[], i: number): boolean {
+  const isMonth = (at: number) => Object.hasOwn(months, text(tokens[at]));
+  return (
+    (text(tokens[i + 1]) === "of" && isMonth(i + 2)) ||
+    isMonth(i + 1) ||
+    isMonth(text(tokens[i - 1]) === "the" ? i - 2 : i - 1)
+  );
+}
+
+const deeds = /^(?:filled|made|baked|froze|frozen|thawed|boxed|assembled)$/;
+const clauseBegins =
+  /^(?:are|is|was|were|can|could|so|do|does|will|would|should|i|we|they|it|still|how|what|when|but|,|[.?!])$/;
+
+/** "they were filled on the first are they all right": the day of it, where no noun follows. */
+const isDayOfDeed = (tokens: readonly Token[], i: number): boolean =>
+  text(tokens[i - 1]) === "the" &&
+  text(tokens[i - 2]) === "on" &&
+  tokens.slice(Math.max(0, i - 5), i - 2).some((each) => deeds.test(each.text)) &&
+  clauseBegins.test(text(tokens[i + 1]));
 
 /** "21st", "ninth", "twenty first"; a bare number too where `bare` allows it. */
 function readOrdinal(
@@ -86,13 +122,15 @@ function readOrdinal(
   const value = Object.hasOwn(ordinals, word) ? ordinals[word] : undefined;
   if (
     value === undefined ||
-    word === "second" ||
+    // "the second batch", "second" of time: a day only beside its month
+    (word === "second" && !isBesideMonth(tokens, i) && !isDayOfDeed(tokens, i)) ||
     (["third", "first", "fourth"].includes(word) && text(tokens[i - 1]) !== "the" && !bare)
   )
     return undefined;
   // "the first batch", "a third pink": not a date unless a month or nothing follows
   const then = text(tokens[i + 1]);
-  return value <= 5 && !["of", ""].includes(then) && months[then] === undefined
-    ? undefined
-    : { value, next: i + 1 };
+  const isOther = bare
+    ? /^(?:batch|bake|tray|time|lot|half|go|try|one|attempt)/.test(then)
+    : !["of", ""].includes(then) && months[then] === undefined && !isDayOfDeed(tokens, i);
+  return value <= 5 && isOther ? undefined : { value, next: i + 1 };
 }

@@ -18,6 +18,8 @@ const shortDayLeads = new Set([
   "before",
   "from",
   "since",
+  "filled",
+  "boxed",
 ]);
 
 const isDayName = (word: string) =>

@@ -42,7 +42,13 @@ const tellsItsBowl = ({ mask }: Reading, { last }: State): boolean => {
 const isElided = (reading: Reading, { last, turn }: State): boolean =>
   last?.tool === "dose" &&
   turn?.said === reading.said &&
-  /^how (?:much|many)(?: grams| g)? (?:for|in|into|with) (?:the |my )?\S*</.test(reading.mask);
+  /^(?:how (?:much|many)(?: grams| g)? (?:for|in|into|with) (?:the |my )?\S*<|(?:(?:and|or) )?(?:(?:it|that) )?(?:covers?|flavou?rs?|does|do|goes into|good for|enough for) how (?:much|many) (?:of )?\S*<[^>]*base=)/.test(
+    reading.mask,
+  );
+
+/** "155 c what f", behind a fault: a heat on the other scale, and no oven that was too hot. */
+const asksScale =
+  /<temperature>(?: (?:is|in|to|as|into|equals|what|whats|deg|degrees))* (?:f|c|fahrenheit|celsius|\S*<unit=[^>]*>)(?: (?:please|pls))*(?: \?)?$/;
 
 /**
  * A word of another matter with no sure sign of the trade, or a sentence of which hardly a word is known: better
@@ -223,6 +229,7 @@ function follows(
   memory: Memory,
   leaning: boolean,
 ): boolean {
+  if (!["convert", "method"].includes(last.name) && asksScale.test(reading.mask)) return false;
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   if (last.name === "dose" && own <= -4) return false;

@@ -1,20 +1,27 @@
 /** What a conversation keeps of an answer. */
 import type { Outcome, Table } from "../../tools/contract/index.ts";
+import { derivedFrom } from "./derived.ts";
 import type { State, Topic } from "./state.ts";
 import type { Step } from "./step.ts";
 
-type Answered = Pick<Step, "tool" | "inputs" | "in_box"> & Partial<Pick<Step, "known" | "reading">>;
+type Answered = Pick<Step, "tool" | "inputs" | "in_box" | "from"> & Partial<Pick<Step, "known" | "reading">>;
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(state: State, step: Answered, outcome: Outcome): State {
   if (["help", "explain", "undo"].includes(step.tool.name)) return state;
-  const last = topicOf(step);
+  const last = topicOf(step, state);
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
   const in_box = step.in_box ?? state.in_box;
-  const { pending: _pending, ...others } = state;
-  const kept = { ...others, ...(in_box === undefined ? {} : { in_box }) };
+  const { pending: _pending, waiting: _waiting, ...others } = state;
+  const waiting = stillWaiting(state, step);
+  const kept = { ...others, ...(waiting ? { waiting } : {}), ...(in_box === undefined ? {} : { in_box }) };
   if (outcome.status === "asking" && outcome.slot)
-    return { ...kept, last, topics, pending: { ...last, slot: outcome.slot } };
+    return {
+      ...kept,
+      last,
+      topics,
+      pending: { ...last, slot: outcome.slot, ...(step.reading ? { of: step.reading.said } : {}) },
+    };
   // "there is no rule for cocoa in ganache": the bowl of which that was said is the one that is spoken of
   const isBowl = outcome.status === "declined" && outcome.leaves?.mass !== undefined;
   if (isBowl) return { ...kept, last, topics, table: laid(state.table, outcome.leaves) };
@@ -23,27 +30,59 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
   if (outcome.status === "impossible" && outcome.slot)
     return { ...kept, last: { ...last, wrong: outcome.slot }, topics };
   const row = [...(state.last?.tool === last.tool ? (state.row ?? []) : []), last.inputs].slice(-4);
-  const turn = turnWith(state, last, step.reading);
+  const turn = turnWith(state, last, step.reading, outcome.leaves);
   const table = laid(state.table, outcome.leaves);
   const past = [
     ...(state.past ?? []),
     { ...last, table, ...(step.reading ? { text: step.reading.text } : {}) },
   ].slice(-12);
-  return { table, last, topics, row, turn, past, ...(in_box === undefined ? {} : { in_box }) };
+  return {
+    table,
+    last,
+    topics,
+    row,
+    turn,
+    past,
+    ...(waiting ? { waiting } : {}),
+    ...(in_box === undefined ? {} : { in_box }),
+  };
 }
 
-function topicOf({ tool, inputs, known = {} }: Answered): Topic {
+/** "timer please, also what is 3 tbsp sugar in g": what was asked first still waits, behind what was answered. */
+function stillWaiting({ pending, waiting }: State, { tool, reading }: Answered): State["waiting"] {
+  const asked = pending ?? waiting;
+  return asked?.of !== undefined && asked.of === reading?.said && asked.tool !== tool.name
+    ? asked
+    : undefined;
+}
+
+function topicOf({ tool, inputs, known = {}, reading, from: given }: Answered, { turn }: State): Topic {
   const said = Object.keys(known).filter((key) => known[key] === "said");
-  return { tool: tool.name, inputs, ...(said.length > 0 ? { said } : {}) };
+  const own = reading && turn?.said === reading.said ? turn.left : undefined;
+  const from = given ?? (reading && own ? derivedFrom(inputs, reading, own) : undefined);
+  return { tool: tool.name, inputs, ...(said.length > 0 ? { said } : {}), ...(from ? { from } : {}) };
 }
 
 /** The turn that is under way with one more question answered, or a new one. */
-function turnWith({ turn }: State, last: Topic, reading: Step["reading"] | undefined): State["turn"] {
+function turnWith(
+  { turn }: State,
+  last: Topic,
+  reading: Step["reading"] | undefined,
+  leaves: Table = {},
+): State["turn"] {
   const { said = "", text = "" } = reading ?? {};
   const now = turn?.said === said ? turn : undefined;
   const before = now?.topics.filter(({ tool }) => tool !== last.tool) ?? [];
   const times = now?.topics.at(-1)?.tool === last.tool ? now.times + 1 : 1;
-  return { said, text, topics: [...before, last], times };
+  return {
+    said,
+    text,
+    topics: [...before, last],
+    times,
+    all: [...(now?.all ?? []), last],
+    left: { ...now?.left, ...leaves },
+    before: (now ? now.before : turn?.topics) ?? [],
+  };
 }
 
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */

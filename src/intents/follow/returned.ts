@@ -2,6 +2,7 @@
 import type { Reading } from "../../tools/contract/index.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
 import { marginAgain, mixAgain } from "./named-again.ts";
+import { ofOtherKind } from "./of-other-kind.ts";
 import { splitChanged } from "./split-changed.ts";
 import { about, type State, type Topic } from "./state.ts";
 
@@ -234,6 +235,7 @@ const named: readonly Way<Said, Topic>[] = [
   asBeforeTimer,
   ofTwo,
   (said) => splitChanged(said.reading, said.state),
+  (said) => ofOtherKind(said.reading, said.state),
   askedFirst,
   saysBack,
   marginAgain,

@@ -76,9 +76,31 @@ const rewordings: readonly Rewording[] = [
   },
 ];
 
+/** "also a third of 264", behind a recipe: a sum of its own, unless that number is what was spoken of. */
+const shareOfNumber =
+  /^(?:(?:and|also|plus|so|then|,) )*((?:(?:an?|one|two|three|four) )?(?:half|thirds?|quarters?|fifths?|sixths?|eighths?|tenths?)|\d+\/\d+|\d*\.\d+|\d+(?:\.\d+)? ?(?:%|percent)) of (\d+(?:\.\d+)?)(?: [?.=])*$/;
+
+function sumOfItsOwn(text: string, { last }: State): string | undefined {
+  const [, share, number] = shareOfNumber.exec(text) ?? [];
+  if (!last || last.tool === "convert" || share === undefined || number === undefined) return undefined;
+  const isSpokenOf =
+    JSON.stringify(last.inputs)
+      .match(/\d+(?:\.\d+)?/g)
+      ?.includes(number) ?? false;
+  return isSpokenOf ? undefined : `what is ${share} of ${number}`;
+}
+
+/** "tsp of orange extract for 300 g": asked in spoons, and no spoonful that went in. */
+const inSpoons =
+  /^((?:(?:and|also|so|then|please|can you|could you|would you|tell me|give me|i need|need) )*)(tsp|teaspoons?|tbsp|tablespoons?) of (?=.*\b(?:for|in|into) (?:the |my )?\d)(?!.*\b(?:ok|okay|fine|alright|too (?:much|strong)|enough|right)\b)/;
+
 /** The sentence put plainly; undefined where nothing in it points so. */
-export function reworded({ text: said, amounts }: Reading, { last }: State): string | undefined {
+export function reworded({ text: said, amounts }: Reading, state: State): string | undefined {
+  const { last } = state;
   const text = spaced(said);
+  const sum = sumOfItsOwn(text, state);
+  if (sum) return sum;
+  if (inSpoons.test(text)) return text.replace(inSpoons, "how many $2 of ");
   const found = rewordings.find(
     ({ after, from, amounts: has = false }) =>
       after.includes(last?.tool ?? "") && (has === "any" || has === amounts.length > 0) && from.test(text),

@@ -14,23 +14,44 @@ export interface Topic {
   text?: string;
   /** What its answer left on the table: "the first one. how many eggs is that". */
   table?: Table;
+  /** The inputs that an earlier question of the same turn had left on the table. */
+  from?: Derived;
 }
+
+/** Inputs that are of what stands on the table, each with where it stands there. */
+export type Derived = Readonly<Record<string, "mass" | "macarons">>;
 
 export interface State {
   table: Table;
   last?: Topic;
   /** The input that was asked for, and whose. */
-  pending?: Topic & { slot: string };
+  pending?: Topic & { slot: string; of?: string };
+  /** An input that was asked for, where another question of the same turn was answered since; `of` is that turn. */
+  waiting?: Topic & { slot: string; of?: string };
   /** Earlier topics, newest last, to come back to. */
   topics: Topic[];
   /** What was asked in the last turn, as typed and with its typos mended, a calculator each, and how often the last of them was. */
-  turn?: { said: string; text?: string; topics: Topic[]; times: number };
+  turn?: Turn;
   /** What was answered, the latest last, each question with its inputs: "back to the lemon one". */
   past?: Topic[];
   /** How many a box holds: "no, 15 boxes" goes on from it. */
   in_box?: number;
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */
   row?: Inputs[];
+}
+
+export interface Turn {
+  said: string;
+  text?: string;
+  /** A calculator each. */
+  topics: Topic[];
+  times: number;
+  /** Every question that was answered, in their order. */
+  all?: Topic[];
+  /** What these left on the table. */
+  left?: Table;
+  /** What the turn before it was about. */
+  before?: Topic[];
 }
 
 export const freshState = (): State => ({ table: {}, topics: [] });

@@ -2,7 +2,7 @@
 import { takesBack } from "../../../data/words/openers.ts";
 import type { Reading, Tool } from "../../tools/contract/index.ts";
 import { fillSlot, multiplied } from "../chosen/slots.ts";
-import type { Inputs, State, Topic } from "./state.ts";
+import type { Derived, Inputs, State, Topic } from "./state.ts";
 
 /** Where an input came from. */
 export type Known = Record<string, "said" | "remembered">;
@@ -24,6 +24,8 @@ export interface Step {
   unit?: "oz";
   /** What the answer is held against: "is that more than 600 g?". */
   against?: { value: number; unit: string };
+  /** Inputs that are of what the question before it leaves on the table. */
+  from?: Derived;
   /** Only what was answered before, once more. */
   repeats?: true;
   /** Why it was read so, for whoever looks into it. */

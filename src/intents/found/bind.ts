@@ -4,6 +4,7 @@ import { describes } from "./described.ts";
 import { gradeEnd } from "./grade.ts";
 import { isWord } from "./items.ts";
 import type { Item } from "./scan.ts";
+import { topicOf } from "./topic.ts";
 
 const between = new Set(
   "l xl de d du des di von of the my a some any plain soft softened big small little filled finished large extra fresh more other warm hot cold raw whole equal nice good pure worth melted chopped total aged new our this that these those them my your fine ripe really very stiff loose runny firm finely roughly room temperature temp unsalted about already ready made left in one single half batches or so tiny mini medium jumbo standard normal usual size sized diameter wide shell bowls oz bag bags bar bars block tub carton packet pack jar".split(
@@ -38,7 +39,7 @@ export function bind(items: readonly Item[]): void {
     if (item.is !== "amount" || !needsOwner(item.amount)) return;
     const found = backward
       ? (lookBack(items, i, owned) ?? lookAhead(items, i))
-      : (lookAhead(items, i) ?? lookBack(items, i, owned));
+      : (lookAhead(items, i) ?? topicOf(items, i) ?? lookBack(items, i, owned));
     const meant = found ?? pronounOf(items, i, owned) ?? barOf(items, i);
     if (!meant) return;
     item.amount.of = meant;

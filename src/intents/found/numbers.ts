@@ -180,7 +180,7 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   const half = andPart(tokens, below.next);
   if (half) return { value: below.value + half.value, next: half.next, spelt: true };
   // Dictation drops the hundred: "two thirty grams" is 230, "three twenty five" 325.
-  const rest = below.value < 10 ? readBelowHundred(tokens, below.next) : undefined;
+  const rest = below.value < 10 ? readBelowHundred(tokens, below.next, true) : undefined;
   if (rest && rest.value >= 10 && !isTimeWord(tokens, rest.next))
     return { value: below.value * 100 + rest.value, next: rest.next, spelt: true };
   return { value: below.value, next: below.next, spelt: true };
@@ -205,13 +205,19 @@ function continueWords(tokens: readonly Token[], i: number, sum: number): Number
   return { value: sum, next: i, spelt: true };
 }
 
-function readBelowHundred(tokens: readonly Token[], i: number): { value: number; next: number } | undefined {
+/** @param dictated the hundred before it was left out: in "two sixty two hundred sixty" another number follows */
+function readBelowHundred(
+  tokens: readonly Token[],
+  i: number,
+  dictated = false,
+): { value: number; next: number } | undefined {
   const first = word(tokens[i]) ?? "";
   const ten = tens[first];
   if (ten !== undefined) {
     const at = sign(tokens[i + 1], "-") ? i + 2 : i + 1;
     const one = smallNumbers[word(tokens[at]) ?? ""];
-    return one && one < 10 ? { value: ten + one, next: at + 1 } : { value: ten, next: i + 1 };
+    const isNext = dictated && Object.hasOwn(magnitudes, word(tokens[at + 1]) ?? "");
+    return one && one < 10 && !isNext ? { value: ten + one, next: at + 1 } : { value: ten, next: i + 1 };
   }
   const small = smallNumbers[first] ?? glued(first);
   return small === undefined ? undefined : { value: small, next: i + 1 };

@@ -24,11 +24,19 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
     const said = items.slice(from, at);
     // "make that 71" takes back by itself; "make it 3 %" may be an order
     const makes = wordOf(said.at(-2)) === "make" && wordOf(said.at(-1)) === "that";
-    if (!makes && !back.test(said.map(wordOf).filter(Boolean).join(" "))) continue;
+    const begun = !makes && isBegunAgain(items, from, at, meant.amount);
+    if (!makes && !begun && !back.test(said.map(wordOf).filter(Boolean).join(" "))) continue;
     const old = lastAmount(items, from);
     const before = items[old];
-    if (before?.is !== "amount" || !isLike(before.amount, meant.amount)) continue;
-    if (!standsAlone(items, at) && !isOfSame(items, old, at)) continue;
+    if (before?.is !== "amount") continue;
+    // "four sticks, no sorry, 350 g of butter": broken off before it was said of what
+    const isBrokenOff =
+      begun ||
+      (old === from - 1 &&
+        (inOtherUnit(before.amount, meant.amount) ||
+          (isLike(before.amount, meant.amount) && isSurelyBack(said, items, at))));
+    if (!isBrokenOff && !isLike(before.amount, meant.amount)) continue;
+    if (!isBrokenOff && !standsAlone(items, at) && !isOfSame(items, old, at)) continue;
     // "8 min and another, no two": of what came in between
     if (items.slice(old + 1, from).some((item) => /^(?:and|another|or|plus|each)$/.test(wordOf(item))))
       continue;
@@ -38,7 +46,7 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
       put,
       ...items.slice(old + 1, from),
       // "2 eggs, no wait 3 eggs": said twice
-      ...items.slice(isOfSame(items, old, at) ? at + 2 : at + 1),
+      ...items.slice(isOfSame(items, old, at) ? thingBehind(items, at) + 1 : at + 1),
     ]);
   }
   return [...items];
@@ -59,15 +67,22 @@ function standsAlone(items: readonly Item[], at: number): boolean {
   return (
     !next ||
     next.is === "sign" ||
-    (next.is === "word" && /^(?:in|into|for|to|how|what|whats|please|pls|sorry|flavou?r)$/.test(next.text))
+    (next.is === "word" &&
+      /^(?:in|into|for|to|how|what|whats|please|pls|sorry|flavou?r|so|and|then|now|thats|is|its|do|does|can|right|there|here|on|altogether|timer|alarm)$/.test(
+        next.text,
+      ))
   );
 }
 
-/** The same thing stands behind both: "2 eggs, no wait 3 eggs". */
+/** The same thing stands behind both: "2 eggs, no wait 3 eggs", "200 g of cream, no wait, 250 g of cream". */
 function isOfSame(items: readonly Item[], old: number, at: number): boolean {
-  const [one, other] = [items[old + 1], items[at + 1]];
+  const [one, other] = [items[thingBehind(items, old)], items[thingBehind(items, at)]];
   return one?.is === "thing" && other?.is === "thing" && one.thing.id === other.thing.id;
 }
+
+/** Where the thing right behind an amount stands. */
+const thingBehind = (items: readonly Item[], at: number): number =>
+  wordOf(items[at + 1]) === "of" ? at + 2 : at + 1;
 
 const isLike = (old: Amount, meant: Amount): boolean =>
   meant.high === undefined &&
@@ -76,6 +91,34 @@ const isLike = (old: Amount, meant: Amount): boolean =>
   (old.dim === meant.dim ||
     isBare(meant) ||
     (isBare(old) && ["weight", "time", "percent", "temperature"].includes(meant.dim)));
+/** "eight grams, no sorry, nine grams of orange": more than a "no", which may be of what follows, and one thing behind. */
+function isSurelyBack(said: readonly Item[], items: readonly Item[], at: number): boolean {
+  const words = said.map(wordOf).filter((word) => word !== "");
+  const isOfOne = items[at + 1]?.is === "thing" || wordOf(items[at + 1]) === "of";
+  return isOfOne && words.some((word) => /^(?:sorry|wait|mean|meant|actually|rather|hang|hold)$/.test(word));
+}
+
+/** "the batter is four hundred, it's four hundred and thirty grams": the number alone was broken off. */
+function isBegunAgain(items: readonly Item[], from: number, at: number, meant: Amount): boolean {
+  const before = items[from - 1];
+  const said = items.slice(from, at).map(wordOf);
+  if (before?.is !== "amount" || !isBare(before.amount) || before.amount.fraction) return false;
+  const near = meant.value / before.amount.value;
+  return (
+    meant.dim === "weight" &&
+    before.amount.value >= 20 &&
+    near > 0.66 &&
+    near < 1.5 &&
+    said.some((word) => /^(?:its|is)$/.test(word)) &&
+    said.every((word) => /^(?:|oh|no|its|it|is|that|thats)$/.test(word))
+  );
+}
+
+/** A weight instead of a volume, or the other way round. */
+const inOtherUnit = (old: Amount, meant: Amount): boolean =>
+  meant.high === undefined &&
+  [old, meant].some(({ dim }) => dim === "volume") &&
+  [old, meant].every(({ dim }) => dim === "volume" || dim === "weight");
 const isBare = ({ dim, unit }: Amount): boolean => dim === "number" && unit === "";
 
 /** "13" behind "ten minutes" is of minutes. */

@@ -16,6 +16,15 @@ const behindScale = /^(?:on|by) (?:the |my )?scales?\b/;
 const behindMix =
   /^(?:of (?:it|that|this)|here|in (?:the|my) bowl|in (?:there|it|here)|in all|in total|all told)\b/;
 
+const behindNamed = /^of (?:it|that|this)\b/;
+
+/** "kirsch into buttercream, 150 of it": said of what was named right before. */
+function isOfNamed(items: readonly Item[], at: number): boolean {
+  const lead = items[at - 1];
+  const named = lead?.is === "sign" ? items[at - 2] : lead;
+  return named?.is === "thing" && Boolean(named.thing.base);
+}
+
 const words = (items: readonly Item[]): string =>
   items
     .map((item) => wordOf(item) || (item.is === "thing" ? item.thing.text : item.is === "sign" ? "" : "#"))
@@ -28,6 +37,28 @@ const isOfMix = (items: readonly Item[]): boolean =>
   !items.some(
     (item) => item.is === "thing" && (item.thing.count === "macarons" || item.thing.count === "shells"),
   );
+
+/** "150 g of buttercream gets rum and the other's two hundred and gets mint": the second bowl, without its grams. */
+function isOtherBowl(items: readonly Item[], at: number): boolean {
+  const weighed = items
+    .slice(0, at)
+    .findLast(
+      (item) => item.is === "amount" && item.amount.dim === "weight" && item.amount.value >= lightest,
+    );
+  if (weighed?.is !== "amount" || weighed.amount.unit !== "g") return false;
+  const item = items[at];
+  const isAlike = item?.is === "amount" && item.amount.value >= weighed.amount.value / 10;
+  const before = words(items.slice(Math.max(0, at - 5), at));
+  const [goes, flavor] = [words(items.slice(at + 1, at + 4)), items.slice(at + 1, at + 6)];
+  return (
+    isAlike &&
+    otherBowl.test(before) &&
+    /^(?:(?:and|that|it|which) )*(?:for|with|gets|wants|needs|takes|is for|to be) /.test(`${goes} `) &&
+    flavor.some((each) => each.is === "thing" && Boolean(each.thing.dose ?? each.thing.taste))
+  );
+}
+const otherBowl =
+  /(?:^| )and$|(?:^| )(?:others?|second|seconds|next|ones?|bigger|smaller|big|small|little|bowls?|bowls) (?:(?:is|has|holds|weighs|at|one|ones|bowl) )*$|(?:^| )(?:ones|others|seconds|one is|other is|second is|bowl is|other one is|second one is)$/;
 
 /** The items with such numbers as grams. Pure. */
 export function withWeighed(items: readonly Item[]): Item[] {
@@ -49,6 +80,8 @@ export function withWeighed(items: readonly Item[]): Item[] {
       weighs.test(before) ||
       reads.test(before) ||
       behindScale.test(behind) ||
+      (isOfMix(items) && behindNamed.test(behind) && isOfNamed(items, at)) ||
+      (isOfMix(items) && isOtherBowl(items, at)) ||
       (isOfMix(items) && thereIs.test(before) && (behindMix.test(behind) || isAfterMix(items, at)));
     return said ? { ...item, amount: { ...item.amount, dim: "weight", unit: "g" } } : item;
   });

@@ -6,6 +6,13 @@ export function formsOf(word: string): string[] {
   if (/^(?:ed|ing)$/.test(ending) && stem.endsWith("e")) return [];
   if (!/[aeiouy]/.test(stem) || /(.)\1\1/.test(word) || (ending === "s" && stem.endsWith("s"))) return [];
   if (ending === "s") return [stem];
-  const single = !ending.endsWith("s") && /[aeiou]([^aeiou])\1$/.test(stem) ? [stem.slice(0, -1)] : [];
-  return [stem, `${stem}e`, stem.replace(/i$/, "y"), ...single].filter((form) => form.length > 3);
+  const short = stem.slice(0, -1);
+  const isDoubled = !ending.endsWith("s") && /[aeiou]([^aeiou])\1$/.test(stem) && !unstressed.test(short);
+  // "whitees" is no form of "white"
+  const whole = ending !== "es" || /(?:s|x|z|ch|sh|o)$/.test(stem) ? [stem] : [];
+  const asY = stem.endsWith("i") ? [`${short}y`] : [];
+  return [...whole, `${stem}e`, ...asY, ...(isDoubled ? [short] : [])].filter((form) => form.length > 3);
 }
+
+/** "powderred" is no form of "powder": behind a syllable without stress nothing is doubled. */
+const unstressed = /[aeiou][^aeiou]+(?:er|en|on|or)$(?<!fer)/;

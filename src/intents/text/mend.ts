@@ -16,6 +16,8 @@ export interface Mender {
   knows(word: string): boolean;
   /** A number, a unit or a day. */
   measures(word: string): boolean;
+  /** A number word: to its neighbours as good as digits. */
+  counts(word: string): boolean;
   /** The numbers that a word may be, where it is likely to be one. */
   numbers(word: string, beside: Neighbours): string[];
   /** Two pieces that are one word of the trade, torn apart. */
@@ -126,6 +128,7 @@ export function mender(vocabulary: Vocabulary): Mender {
   return {
     knows: vocabulary.knows,
     measures: vocabulary.measures,
+    counts: vocabulary.counts,
     numbers,
     mend,
     joins: (one, two) =>

@@ -8,7 +8,9 @@ import { stands } from "./stands.ts";
 import { type Token, tokenise } from "./tokens.ts";
 
 /** "maca roons", "but ter": one word of the trade in two pieces, one of which is none by itself. */
-function tornFrom(one: Token, two: Token | undefined, { knows, joins }: Mender): Token | undefined {
+function tornFrom(one: Token, two: Token | undefined, { knows, joins, counts }: Mender): Token | undefined {
+  // "w eight hundred g": a number, and no weight
+  if (two && counts(two.text)) return undefined;
   if (two?.kind !== "word" || !two.gap || (knows(one.text) && knows(two.text))) return undefined;
   const text = joins(one.text, two.text);
   return text === undefined ? undefined : { ...one, text, at: [one.at[0], two.at[1]] };
@@ -35,8 +37,14 @@ function mendToken(token: Token, neighbours: Neighbours, { mend, knows }: Mender
 const none: ReadonlySet<string> = new Set();
 
 /** What a token says to the word beside it; nothing where it isn't known itself. */
-const beside = (token: Token | undefined, end: string, { knows }: Mender): string | undefined =>
-  !token ? end : token.kind !== "word" || knows(token.text) ? spoken(token) : undefined;
+const beside = (token: Token | undefined, end: string, { knows, counts }: Mender): string | undefined =>
+  !token
+    ? end
+    : token.kind === "word" && counts(token.text)
+      ? "#"
+      : token.kind !== "word" || knows(token.text)
+        ? spoken(token)
+        : undefined;
 
 /** What was mended; it counts where a figure hangs on it, or the word was right English as it stood. */
 const toldOf = (said: string, words: readonly string[], { measures, knows }: Mender): Mended => ({

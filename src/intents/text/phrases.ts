@@ -6,18 +6,28 @@ import { drawl } from "./phrases/drawl.ts";
 import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
 import { indirect } from "./phrases/indirect.ts";
+import { leadIn } from "./phrases/lead-in.ts";
 import { measures } from "./phrases/measures.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
+import { oneHanded } from "./phrases/one-handed.ts";
+import { oneHandedBowls } from "./phrases/one-handed-bowls.ts";
+import { oneHandedTimers } from "./phrases/one-handed-timers.ts";
 import { polite } from "./phrases/polite.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
+import { spoken } from "./phrases/spoken.ts";
 import { talk } from "./phrases/talk.ts";
 import { typed } from "./phrases/typed.ts";
 
-// signs of money, then slips: the others are written in right words
+// sounds and signs of money, then slips: the others are written in right words
 const phrases = [
+  ...leadIn,
+  ...spoken,
   ...dollars,
+  ...oneHanded,
+  ...oneHandedTimers,
+  ...oneHandedBowls,
   ...typed,
   ...drawlAmounts,
   ...drawl,

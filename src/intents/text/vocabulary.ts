@@ -134,6 +134,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     alike: (one, two) =>
       one === two ||
       porter.stem(one) === porter.stem(two) ||
+      (unitWords().has(one) && units.some(({ words }) => words.includes(one) && words.includes(two))) ||
       things(one).some((id) => things(two).includes(id)),
   };
 }

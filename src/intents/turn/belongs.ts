@@ -48,7 +48,7 @@ export const asksFlavorOf = (part: Part, ear: Ear): boolean =>
 /** "how much plain buttercream do i add?": to what was told before. */
 const morePlain = "(?:(?:more|plain\\S*|extra|additional|stuff|of) )";
 const forPlain = new RegExp(
-  `^(?:(?:so|and|now) )*(?:(?:how|hw) (?:much|many)|what) (?:${morePlain}+(?:do|should|must|can|to|needed)|${morePlain}*\\S*<base=(?:buttercream|ganache|filling)>) .*(?:add|stir|mix|beat|need|save|fix|bring|rescue|mend|tame|put right|correct|go in|go into|get in|even out)`,
+  `^(?:(?:so|and|now) )*(?:(?:how|hw) (?:much|many)|what) (?:${morePlain}+(?:do|should|must|can|to|needed)|${morePlain}*\\S*<base=(?:buttercream|ganache|filling)>) .*(?:add|stir|mix|beat|need|save|fix|bring|rescue|mend|tame|dilute|weaken|calm|balance|put right|correct|go in|go into|get in|even out)`,
 );
 
 /** "SMBC, 750 g in total. Weights?": asks nothing but of what stands before it. */
@@ -77,6 +77,12 @@ export const asksOfIt = (told: Part, part: Part, ear: Ear): boolean =>
   /^(?:(?:and|so|then) )*how much of (?:that|it|this)(?: (?:goes|go|should|do|would|must|can|is|does|will|may|might) ?.*)?$/.test(
     ear.mask(part),
   );
+
+/** "put 16 g flavor in 250 g buttercream and it tastes like shampoo": what was done, though it sounds like an order. */
+export const tellsPutIn = (part: Part, ear: Ear): boolean =>
+  /^(?:(?:i|we|ive|weve|oh|no|so|ok|just|accidentally|oops) )*(?:put|added|add|dumped|tipped|poured|stirred|dropped|spilled|spilt|knocked) (?:in )?\S*<weight> .*(?:in|into|to) (?:the |my )?\S*<weight>/.test(
+    ear.mask(part),
+  ) && !/(?:^| )(?:how|what|whats|which|too|ok|okay|\?)(?: |$)/.test(ear.mask(part));
 
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
 export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));

@@ -29,7 +29,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
 /** "I never wrote up last week's, so here goes. Note for March 7: ...": what is told before a note is none of it. */
 function fromNote(items: Part, ear: Ear): Part {
   if (items.length > longest) return items;
-  const at = items.findIndex(
+  const found = items.findIndex(
     (item, i) =>
       i > 1 &&
       item.is === "sign" &&
@@ -37,13 +37,15 @@ function fromNote(items: Part, ear: Ear): Part {
       i < items.length - 3 &&
       beginsNote(ear.mask(items.slice(i + 1))),
   );
-  const lead = items.slice(0, at);
+  const at = found < 0 ? spokenNote(items, ear) : found;
+  const lead = items.slice(0, found < 0 ? at + 1 : at);
   if (at < 0 || carriesAmount(lead) || wholeTurn(ear.mask(lead))) return items;
   if (asks(lead, ear) && (ear.claimed(lead) || lead.some((item) => item.is === "sign" && item.text === "?")))
     return items;
   // "baked these yesterday. note: ...": the day is the note's, where that says none
   const isDay = (item: Item) => item.is === "when";
-  if (lead.some(isDay) && !items.slice(at).some(isDay)) return items;
+  const isOther = (item: Item) => item.is === "when" && item.when.text !== "today";
+  if (lead.some(isOther) && !items.slice(at).some(isDay)) return items;
   const told = lead.some(
     (item) =>
       item.is === "thing" &&
@@ -52,12 +54,34 @@ function fromNote(items: Part, ear: Ear): Part {
   return told ? items : items.slice(at + 1);
 }
 
+/** Nothing that is told before it and ends in a note: "can you note that", "i want to note the ..." is one order. */
+const leadsToNote =
+  /(?:^| )(?:a|an|the|my|this|another|one|to|can|could|would|will|you|please|of|first|last|quick|write|make|take|add|put|save|and) $/;
+const isToldOf =
+  /^(?:(?:so|ok|right|and|oh|well|now|thats|yeah|yes|hm|good|,) )*(?:i|ive|im|we|weve|they|theyre|theyve|these|those|its|it|thats|that|the|just|all|\S*<when>) \S+/;
+
+/** "they're out of the oven note that the rose ones cracked": dictated, where the word before ends what is told. */
+function spokenNote(items: Part, ear: Ear): number {
+  for (let i = 3; i < items.length - 2; i++) {
+    if (!["note", "log"].includes(wordOf(items[i]))) continue;
+    const lead = items.slice(0, i);
+    const [before, mask] = [items[i - 1], `${ear.mask(lead)} `];
+    const isComma = before?.is === "sign" && before.text === ",";
+    const ends = ["so", "and"].includes(wordOf(before)) ? items.slice(0, i - 1) : lead;
+    const told = `${ear.mask(ends)} `;
+    if (!isComma && leadsToNote.test(told)) continue;
+    if (!isToldOf.test(mask) || !beginsNote(ear.mask(items.slice(i)))) continue;
+    return i - 1;
+  }
+  return -1;
+}
+
 /** A note keeps everything behind it, but "and set a timer" ends it. */
 function splitNote(items: Part, ear: Ear): Part[] {
   for (let i = 1; i < items.length; i++) {
     const item = items[i] as Item;
     const joint =
-      (item.is === "word" && ["and", "then"].includes(item.text)) ||
+      (item.is === "word" && ["and", "then", "also"].includes(item.text)) ||
       (item.is === "sign" && /[.;]/.test(item.text));
     const rest = items.slice(i + 1);
     const comma = item.is === "sign" && item.text === ",";

@@ -5,6 +5,7 @@ import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import { exclamation } from "./exclaimed.ts";
 import { carriesAmount, type Ear, type Part } from "./part.ts";
+import { wholeTurn } from "./whole-turn.ts";
 
 const opening = new Set(
   "hi hello hey hiya please pls plz phew whew yay gosh blimey crikey goodness".split(" "),
@@ -72,7 +73,9 @@ const nods = new Set([
   ..."then well got it very thats that is sounds looks".split(" "),
 ]);
 /** "anyway, back to the lemon one" goes back by its own means. */
-const questionWords = new Set("how what whats which when is are can do does will would".split(" "));
+const questionWords = new Set(
+  "how what whats which when who why where is are can do does will would".split(" "),
+);
 function behindNod(items: Part, from: number, ear: Ear): number {
   const leaves = (to: number) => {
     const rest = items.slice(to);
@@ -84,8 +87,26 @@ function behindNod(items: Part, from: number, ear: Ear): number {
   }
   let to = from;
   while (nods.has(wordOf(items[to]))) to += 1;
-  return to > from && isBreak(items[to]) && leaves(to + 1) ? to + 1 : from;
+  if (to > from && isBreak(items[to]) && leaves(to + 1)) return to + 1;
+  const spoken = spokenNod(items, from);
+  // the words of a note are the baker's from the first on
+  return spoken > from && leaves(spoken) && !wholeTurn(ear.mask(items.slice(from))) ? spoken : from;
 }
+
+/** "haha okay and what about ...", "lovely so i've got ...": dictated, without a sign behind the nod. */
+function spokenNod(items: Part, from: number): number {
+  let to = from;
+  while (heardWords.has(wordOf(items[to]))) to += 1;
+  if (to === from) return from;
+  let asked = to;
+  while (["and", "then", "so", "but", "now"].includes(wordOf(items[asked]))) asked += 1;
+  return asked > to && asked < items.length ? to : from;
+}
+const heardWords = new Set([
+  ...nodWords,
+  ...praiseWords,
+  ..."haha ha hah lol phew gosh thanks thankyou cheers yeah yep yes".split(" "),
+]);
 
 /** "Thank you. And for 150 g ganache?": thanks at the start, where more follows behind a stop. */
 function behindThanks(items: Part, from: number, ear: Ear): number {

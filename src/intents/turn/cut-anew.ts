@@ -3,7 +3,20 @@
  * kept where both are answered whole, so a wrong place costs nothing.
  */
 
-const joint = /\s*(?:[,;.?!:]\s+|\s-\s|\b(?:and|then|also|so|plus)\b\s*)+/gi;
+import { smallNumbers, tens } from "../../../data/words/numbers.ts";
+
+/** "four hundred and thirty", "two and a half": one number. */
+const numberBegun = /\b(?:hundred|thousand)$/i;
+const numberEnds = new RegExp(
+  `^(?:${[...Object.keys(smallNumbers), ...Object.keys(tens)].join("|")})\\b`,
+  "i",
+);
+const partBehind = /^(?:an? )?(?:half|quarters?|third)\b(?! (?:of|is|are) )/i;
+const countBegun = new RegExp(`\\b(?:${Object.keys(smallNumbers).join("|")}|\\d)$`, "i");
+const isOneNumber = ([left, right]: [string, string]): boolean =>
+  (numberBegun.test(left) && numberEnds.test(right)) || (countBegun.test(left) && partBehind.test(right));
+
+const joint = /\s*(?:[,;.?!:]\s+|\s[-+&]\s|\b(?:and|then|also|so|plus)\b\s*|\sn\s(?=\S))+/gi;
 /** Nobody asks two things in more pieces than this. */
 const most = 10;
 
@@ -18,7 +31,7 @@ export function cutsAnew(text: string): [string, string][] {
       rank: strength(said),
       sides: [text.slice(0, index).trim(), text.slice(index + said.length).trim()] as [string, string],
     }))
-    .filter(({ sides }) => sides.every((side) => /[a-z]{2}|\d/i.test(side)))
+    .filter(({ sides }) => sides.every((side) => /[a-z]{2}|\d/i.test(side)) && !isOneNumber(sides))
     .sort((a, b) => a.rank - b.rank)
     .slice(0, most)
     .map(({ sides }) => sides);

@@ -42,7 +42,7 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     // "timer for 45 min, call it chill"
     if (
       /^(?:and |, )*(?:call|name|label) it /.test(ear.mask(right)) &&
-      /timer|alarm|<time>/.test(ear.mask(left))
+      /timer|alarm|<time[,>]/.test(ear.mask(left))
     )
       continue;
     // "what if i only do 30 macarons, how much filling is that": on what condition it is asked
@@ -55,6 +55,8 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
       continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
     if (isShareOf(left, right, ear)) continue;
+    if (asksPartToo(left, right, ear)) continue;
+    if (isNextPriced(left, right, ear)) continue;
     // "i put 18 g in 310 g, how much plain do i add": one question
     if (putIn(left, ear) && asksForPlain(right, ear)) continue;
     if (asksOthers(right, ear) || tellsThat(left, ear)) continue;
@@ -62,6 +64,12 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const faulty = tellsFaultBesideTimer(left, right, ear);
+    // "dark ganache, ive 160 g cream, and put the rest timer on": an order of its own
+    if (spoken && ordersTimer(right, ear) && isOtherMatter(left, ear)) {
+      out.push({ part: left, whole: true });
+      from = i + joint;
+      continue;
+    }
     const complete =
       (!givesOnly(left) ||
         putIn(left, ear) ||
@@ -97,11 +105,39 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
   return [...out, { part: rest, whole: out.length > 0 || more || asks(rest, ear) }];
 }
 
+const ordersTimer = (part: Part, ear: Ear): boolean =>
+  /^(?:please |also |can you |could you |then )*(?:put|set|start|get) (?:the|a|an|my|me a|another) (?:\S+ ){0,2}(?:timer|alarm)(?: (?:on|going|running|off|up|too|for \S+(?: \S+)?|please|pls|now))*(?: [.!?])*$/.test(
+    ear.mask(part),
+  );
+const isOtherMatter = (part: Part, ear: Ear): boolean =>
+  carriesAmount(part) && !["timer", "note", undefined].includes(ear.claimed(part)?.name);
+
 const isSign = (item: Part[number] | undefined) => item?.is === "sign";
 const supposes =
   /^(?:(?:and|so|but|ok|now|well) )*(?:what if|if|suppose|supposing|say) (?:i|we|its|it|there|theyre|they) /;
 const asksSize =
   /^(?:(?:then|so) )?how (?:much|many) \S*<(?:base|count)=[^ ]*(?: (?:is|would|does|do|will|that|it|i|need|be|then|\?))*$/;
+
+/** "260 g of almond flour at $15 a kilo ... and 200 g of whites at $7 a kilo": lines of one bill. */
+const pricedLine =
+  /\S*<(?:weight|number)> (?:of )?(?:\S+ ){0,2}?\S*<[^>]*ingredient=\S* (?:(?:at|for|which is|thats|costs?|costing) )*\S*<money/;
+const isNextPriced = (left: Part, right: Part, ear: Ear): boolean =>
+  pricedLine.test(ear.mask(left)) && new RegExp(`^${pricedLine.source}`).test(ear.mask(right));
+
+const partAsked =
+  "(?:so |then |also )*(?:how (?:much|many)|what|whats) (?:of )?(?:the |my |about )?(?:egg )?\\S*<ingredient=[^>]*>";
+const onePart = new RegExp(
+  `^${partAsked}(?: (?:do|should|must|would|will) (?:i|we) (?:need|use|want|weigh))?(?: (?:is|for) (?:that|it|this))?(?: then| please)*(?: \\?)?$`,
+);
+const partBefore = new RegExp(`(?:^| )${partAsked}(?: (?:do|should) (?:i|we) (?:need|use|want))?$`);
+
+/** "350 g of butter for smbc, what whites and what sugar": two parts of one mix are asked for. */
+const asksPartToo = (left: Part, right: Part, ear: Ear): boolean =>
+  carriesAmount(left) &&
+  !carriesAmount(right) &&
+  partBefore.test(ear.mask(left)) &&
+  onePart.test(ear.mask(right.slice(0, nextJoint(right, 0)))) &&
+  ["buttercream", "scale", "ganache"].includes(ear.claimed(left)?.name ?? "");
 
 /** "i've got 275 g of dark ganache on the side": no question in it, and nothing that was done to it. */
 const tellsWhatIsThere = (part: Part, ear: Ear): boolean =>

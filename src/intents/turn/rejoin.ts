@@ -15,6 +15,7 @@ import {
   listsRecipe,
   tellsBowl,
   tellsMix,
+  tellsPutIn,
   tellsThat,
 } from "./belongs.ts";
 import type { Cut } from "./cut.ts";
@@ -78,6 +79,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       waiting.length === 0 &&
       last &&
       (isBareTail(part, ear) ||
+        (tellsPutIn(last, ear) && asksForPlain(part, ear)) ||
         givesBowl(last, part, ear) ||
         asksOf(last, part) ||
         asksWeightOf(last, part, ear) ||

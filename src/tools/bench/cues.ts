@@ -117,8 +117,8 @@ export const benchCues = cues(
     `i (?:can |usually |always |only )?(?:get|fit|put|pipe) {number} .. (?:on|to|per|in) .. {count=trays}`,
     `{number} (?:{count=shells} )?(?:fits?|go|to|on|per) .. ${mine} {count=trays}`,
     // "scale reads 0.5 g steps": whose it is goes without saying
-    "^(?:the )?(?:kitchen |digital )?scales? (?:reads?|goes|shows?|does|is|steps?|measures?|has|works) (?:in |to |by )?{weight} (?:steps?|divisions?|increments?)",
-    `${mine} (?:kitchen |digital |little |new )?scales? (?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
+    "^(?:(?:the|my|our|so|and|well) )*(?:kitchen |digital )?scales? (?:only )?(?:reads?|goes|shows?|does|is|steps?|measures?|has|works|counts?) (?:up )?(?:in |to |by )?{weight} (?:steps?|divisions?|increments?)",
+    `${mine} (?:kitchen |digital |little |new )?scales? (?!.* (?:how|what|whats|which) )(?:reads?|weighs|goes|shows?|does|is|only|steps?|measures?|has|works) .. (?:{weight}|{unit=g|oz})`,
     `ovens? (?:runs?|is|reads?|bakes?|gets?) .. (?:{temperature}|{number}) (?:degrees )?(?:\\S+ )?(?:hot|hotter|cold|colder|cool|cooler|high|low|over|under|off|warm|warmer)`,
     `(?:${mine} oven is|${mine} ovens|${mine} oven has|i have|ive got|i got|i use|i bake (?:in|with)|its|mine is|we have|i own) (?:an? )?(?:\\S+ )?(?:fan|convection|conventional|static|(?:normal|regular|ordinary) oven)(?: oven)?(?: , \\S+(?: \\S+)?)?(?: (?:save|remember|note|keep) (?:it|that|this))?${end}`,
     `^${opening}i (?:dont|do not|havent|have not) (?:have|got|own|use) (?:an? |any |the )?fan oven${end}`,

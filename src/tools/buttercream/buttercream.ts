@@ -190,8 +190,11 @@ export const buttercream = tool<ButtercreamInputs>({
       "^(?:(?:and|so|ok|now) )*(?:{taste} )?{base=buttercream} for (?:all of )?(?:those|them|these|all of them)(?: ,? ?{taste})?(?: [?])?$",
     ]),
     fill: cues([
-      12,
+      14,
       "{base=buttercream} for (?:all of )?(?:it|that|those|them) .. (?:weights?|grams|whats in it|what goes in)",
+      // "and the ring, what does that break down to if it's swiss meringue buttercream"
+      "(?:ring|border|rim|dam|center|centre|middle|outside|inside) .. (?:break\\S*|split<\\S+|split|made (?:up )?(?:of|from)|consists?|work out|works out|come to|comes to|weigh\\S*|what goes in) .. {base=buttercream}",
+      "{base=buttercream} (?:for (?:the )?)?(?:ring|border|rim|dam|center|centre|middle) .. (?:break\\S*|made (?:up )?(?:of|from)|consists?|work out|works out|come to|comes to)",
       "what (?:all )?(?:goes|is) in(?:to)? (?:the |that |my )?(?:ring|center|centre|{base=buttercream})",
     ]),
     ganache: cues([9, "(?:the other|the rest|remaining) .. {base=buttercream}(?: [?])?$"]),

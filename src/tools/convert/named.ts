@@ -107,6 +107,22 @@ export function unknownBehind(reading: Reading, amount: Amount): string | undefi
   return words.length > 0 ? words.join(" ") : undefined;
 }
 
+/** "sprinkles half a cup in grams": nothing stands before the amount but a name that no table knows. */
+export function unknownBefore({ mask, amounts }: Reading): string | undefined {
+  const [, name = ""] = beforeVolume.exec(mask) ?? [];
+  const words = name.split(" ").filter(Boolean);
+  return amounts.length === 1 && words.length > 0 && !words.some((each) => ends.has(each) || talk.has(each))
+    ? words.join(" ")
+    : undefined;
+}
+const beforeVolume =
+  /^(?:(?:and|so|ok|now|the|my|of|for) )*((?:[a-z]{3,} ){1,3}?)(?:, |: )?\S*<volume[^>]*>(?: (?:of it|is|are|=|in|to|into|as|in to))* \S*<unit=(?:g|oz|lb|kg)>/;
+const talk = new Set(
+  "how much many can could you tell me need want have got just only about turn convert give put show say there here some more less half times whole one two three does did was were not but same that this these those them it its hey hi hello yes okay".split(
+    " ",
+  ),
+);
+
 /** "cream of mushroom": an ingredient with more behind it that no table knows is another thing. */
 export function longerName(reading: Reading, thing: Thing): string | undefined {
   const tokens = reading.mask.split(" ");

@@ -5,7 +5,7 @@ import { ovenWanted } from "../lib/oven.ts";
 import { unitRow } from "../lib/units.ts";
 import type { ConvertInputs } from "./convert.ts";
 import { withSharedUnits } from "./halves.ts";
-import { longerName, mannerIn, nameOf, unknownBehind } from "./named.ts";
+import { longerName, mannerIn, nameOf, unknownBefore, unknownBehind } from "./named.ts";
 import { scalesOf } from "./which-scale.ts";
 
 type Draft = Partial<ConvertInputs>;
@@ -189,6 +189,6 @@ function thingOf(reading: Reading, amount: Amount): Draft {
     const manner = mannerIn(reading, thing, amount);
     return { ...nameOf(thing), ...(manner ? { manner } : {}) };
   }
-  const unknown = unknownBehind(reading, amount);
+  const unknown = unknownBehind(reading, amount) ?? unknownBefore(reading);
   return unknown ? { unknown } : {};
 }

@@ -69,7 +69,7 @@ const priceTurns: readonly Phrase[] = [
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
-    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charged|charging|price|priced|retail|goes? for|went for|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
+    /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charged|charging|price|priced|retail|goes? for|went for|(?:mates?|friends?|people|folks|colleagues|neighbou?rs|clients) pays?|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
   ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],

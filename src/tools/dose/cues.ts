@@ -213,6 +213,12 @@ const flavoring =
   "(?:flavou?r|colou?r|tint|dye|dose|season|spike|infus)(?:e|ing|ed|s|es)?(?:<\\S+)?|doing|using|taking|do|use|take";
 
 export const doseGoesOn = cues(
+  // "how much should have gone in", "same question for 200 g dark ganache"
+  [
+    9,
+    "^(?:(?:so|and|ok|hm|then) )*(?:how much|what)(?: of it)? should(?:ve| have)? (?:gone|been)(?: (?:in|put|there|it))*(?: [?])?$",
+    "^(?:(?:so|and|ok|now) )*(?:the )?same (?:question|thing|sum|again) (?:for|with|in|but|of) .. {base}(?: [?])?$",
+  ],
   // "plain buttercream needed to tame it", "how much plain then", "what gets it back down"
   [
     9,
@@ -343,7 +349,8 @@ export const doseAfter = {
   // "mint for 250 g", behind its bottle: the dose, and nothing put on the shelf
   shelf: cues([
     14,
-    "^(?:(?:and|so|ok|now|then) )*(?:{taste}|{dose}) (?:for|in|into) (?:the |my )?{weight}(?: (?:of )?\\S*<base\\S*| then| please)*(?: [?])?$",
+    "^(?:(?:and|so|ok|now|then) )*(?:{taste}|{dose}) (?:(?:for|in|into) )?(?:the |my )?(?:{weight}|(?={number} (?:of )?\\S*<base){number})(?: (?:of )?\\S*<base\\S*| then| please| now| pls)*(?: [?])?$",
+    "^(?:(?:and|so|ok|now|then) )*(?:{weight}|{number}) (?:of )?{base} (?:, )?(?:{taste}|{dose})(?: then| please| now| pls)*(?: [?])?$",
   ]),
   convert: cues([
     12,

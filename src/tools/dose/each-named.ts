@@ -1,4 +1,5 @@
 /** A dose for each flavor that the sentence names. */
+import { tastes } from "../../../data/words/flavors.ts";
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { anotherThan, asksAnew } from "./anew.ts";
@@ -88,6 +89,14 @@ const isTheOne = (target: Thing, before: Draft | undefined, { text }: Reading): 
       text.slice(0, target.at[0]),
     ));
 
+/** The row of the dose table that a powder of a taste is; undefined where it could be several. */
+function powderOf(taste: string): string | undefined {
+  const row = tastes.find((each) => each.taste === taste);
+  if (row?.fruit) return "fruit powder";
+  if (row?.usual === "tea powder") return "tea powder";
+  return { coffee: "coffee powder", espresso: "coffee powder", mocha: "coffee powder" }[taste];
+}
+
 /** Forms that one taste comes in. */
 const forms = ["extract", "oil", "vanilla paste", "nut paste", "zest"];
 
@@ -95,7 +104,11 @@ const forms = ["extract", "oil", "vanilla paste", "nut paste", "zest"];
 function ofTaste(target: Thing, memory: Memory): Thing {
   const { dose = "" } = target;
   const taste = doseBefore(memory)?.taste;
-  if (!taste || target.taste || target.ingredient || !forms.includes(dose)) return target;
+  if (!taste || target.taste || target.ingredient) return target;
+  // "powder instead", behind raspberry purée: what that taste is as a powder
+  const powder = dose === "powder" || dose === "fruit powder" ? powderOf(taste) : undefined;
+  if (powder && (dose === "powder" || powder === dose)) return { ...target, id: taste, dose: powder, taste };
+  if (!forms.includes(dose)) return target;
   // "and paste", behind vanilla: that of its beans, and of no nut
   if (taste === "vanilla" && dose === "nut paste" && target.text === "paste")
     return { ...target, id: "vanilla bean paste", dose: "vanilla paste", taste };

@@ -47,7 +47,8 @@ export function flavorsAsked(reading: Reading): Thing[] {
   // "and instead of the paste the pistachio aroma?": what comes last takes the place
   const flavors = before.length > 0 ? before : named.slice(-1);
   const loosePowder = flavors.find((each) => each.dose === "powder");
-  const others = flavors.filter((each) => each !== loosePowder);
+  // "ground to powder, how much powder goes in": the same twice
+  const others = flavors.filter((each) => each.dose !== "powder" || each.taste !== undefined);
   // "a colour in powder"
   const dye = loosePowder && others.find((each) => each.dose === "color");
   if (dye) return [{ ...dye, id: "powder color", dose: "powder color" }];
@@ -112,7 +113,9 @@ const repeats = (each: Thing, all: readonly Thing[]) =>
 
 const powdered = (thing: Thing): Thing => ({
   ...thing,
-  dose: thing.dose ?? (thing.ingredient ? "fruit powder" : "other powder"),
+  dose:
+    thing.dose ??
+    (thing.taste === "coffee" ? "coffee powder" : thing.ingredient ? "fruit powder" : "other powder"),
 });
 
 /** "vanilla is paste": that of its beans, and of no nut; "raspberry is freeze-dried powder": no fresh ones. */

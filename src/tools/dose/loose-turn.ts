@@ -31,7 +31,8 @@ export function looseTurn(
   weights: readonly Weighed[],
   found: Draft,
 ): LooseTurn {
-  const unbound = weights.filter((each) => !each.thing);
+  const isList = weights.filter(({ thing }) => thing?.ingredient).length > 1;
+  const unbound = weights.filter((each) => !each.thing && !(isList && isOfUnknown(reading, each)));
   return {
     reading,
     memory,
@@ -45,11 +46,15 @@ export function looseTurn(
   };
 }
 
+/** "150 g cream cheese + 60 g btter + 90 g icing sugar": in a list, of something that nobody knows, and no flavor. */
+const isOfUnknown = ({ text, unknown }: Reading, { amount }: Weighed): boolean =>
+  unknown.includes(/^ (?:of )?([a-z]+)\b/.exec(text.slice(amount.at[1]))?.[1] ?? "");
+
 /** "alright, just the buttercream" agrees, and judges nothing. */
 const agrees = /^(?:(?:ok|okay|alright|right|so|and|now) (?:, )?)+/;
 
 const isInBowl =
-  /in there|<(?:weight|number)> in (?:so far|already|now)|i (?:have )?(?:put|went with|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)/;
+  /in there|<(?:weight|number)> in (?:so far|already|now|it(?: |$))|(?:i|ive|we|weve) (?:have |just |already )*(?:put|went with|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed)|(?:is|was|would|will) (?:that|it|this)|would (?:\S+ )?\S*<(?:weight|number)\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)/;
 
 /** From here up a number behind a flavor is grams of a bowl: "matcha for 205". From memory. */
 const leastBowl_g = 10;

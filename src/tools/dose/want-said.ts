@@ -38,7 +38,7 @@ const baseToAdd = ofBowlBefore(
 
 /** "what should it have been", of a bowl with too much in it. */
 const shouldHaveBeen = ofBowlBefore(
-  /^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put(?: in)?|used|gone in)|be)(?: (?:in(?: there)?|then))?(?: \?)?$/,
+  /^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put(?: in)?|used|gone in)|be)(?: (?:in(?: there)?|then))?(?: \?)?$|^(?:(?:so|and|ok|hm|then) )*(?:what|how much)(?: of it| flavou?r)? (?:should|shouldve|should have|ought to have|was meant to have) (?:been|gone|been put|been in|gone in)(?: (?:in(?: there)?|then))?(?: \?)?$/,
   "flavor",
 );
 

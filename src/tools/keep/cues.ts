@@ -20,6 +20,11 @@ export const keepCues = cues(
     -9,
     "^(?:(?:and|so|but|oh|theres|there is|ive got|i have|got|we have) )*no {ingredient} , (?:just|only|but) \\S+",
   ],
+  // "dark ganache filling 1:1, leave them out overnight ok?": whatever it is made of
+  [
+    5,
+    "(?:leave|leaving|left|sit|sits|stay|stays|stand|keep) (?:(?:it|them|these|those|that|mine) )?out (?:overnight|all night|over night|all day)",
+  ],
   [-12, "(?:leave|leaving|left|leave) out (?:the |any |all )?(?:{ingredient}|{dose})"],
   [
     7,

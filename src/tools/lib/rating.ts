@@ -42,9 +42,26 @@ const fillers = new Set([
   ":",
 ]);
 
-/** The first rating in some pieces. */
+/** The first rating in some pieces, or the one that is said instead of it: "9 out of 10, no sorry, 8 out of 10". */
 export function ratingIn(some: readonly Piece[]): Rating | undefined {
-  for (let at = 0; at < some.length; at++) {
+  const first = ratingFrom(some, 0);
+  const next = first && ratingFrom(some, first.at[1]);
+  const between = next ? some.slice(first.at[1], next.at[0]).map((each) => each.text) : [];
+  const isPutRight =
+    between.length > 0 &&
+    between.every((each) => puttingRight.has(each)) &&
+    between.some((each) => each !== "," && each !== "it" && each !== "its" && each !== "was");
+  return isPutRight ? next : first;
+}
+
+const puttingRight = new Set(
+  ", - . no nope sorry wait actually rather i mean meant make it that hang hold on oops its was say lets".split(
+    " ",
+  ),
+);
+
+function ratingFrom(some: readonly Piece[], from: number): Rating | undefined {
+  for (let at = from; at < some.length; at++) {
     const found = outOf(some, at) ?? starred(some, at) ?? rated(some, at);
     if (found) return found;
   }

@@ -1,6 +1,7 @@
 /** How a step is done: how hot, how long, in what order. */
 import * as z from "zod/mini";
 import { methodRows } from "../../../data/rules/methods.ts";
+import { otherDishes } from "../../../data/words/other-dishes.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { temperature_c } from "../lib/inputs.ts";
@@ -57,6 +58,11 @@ export const method = tool<MethodInputs>({
     [
       -6,
       "{temperature} .. (?:normal|regular|conventional|static|fan|convection) oven .. (?:fan|convection|conventional|normal|regular)",
+    ],
+    // "how long do i proof croissant dough": nothing that is made here, whatever else is spoken of
+    [
+      -14,
+      `(?:bake|proof|prove|rise|raise|cook|cool|rest|boil|fry|steam|roast|make|knead|chill)\\S* (?:(?:an?|the|my|some|his|her|their) )?(?:[a-z]+ )?(?:${otherDishes})(?: dough| batter)?(?= |$)`,
     ],
     // what is left, and no resting
     [-14, "(?:freeze|freez|keep|save|eat|give|sell|use|chill|store) the {step=rest}"],

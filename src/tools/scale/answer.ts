@@ -87,7 +87,11 @@ export function answerScale(said: ScaleInputs, given: World): Outcome {
     ],
     rule: ruleOf(recipe, found),
     ...(cautions.length ? { cautions } : {}),
-    assumed: [...(recipe.from === "house" ? ["the house formula"] : []), ...found.assumed],
+    assumed: [
+      ...(recipe.from === "house" ? ["the house formula"] : []),
+      ...(said.counted_whites ? [`${white_g} g a white (USDA SR, NDB 01124)`] : []),
+      ...found.assumed,
+    ],
     ...(found.unused?.length ? { unused: found.unused } : {}),
     working: [
       `factor = ${found.why} = ${plain(found.factor, 4)}`,

@@ -11,6 +11,11 @@ const asksParts =
   "(?:(?:what|whats|which) (?:all )?(?:goes|go|do i put|should i put|shall i put|to put) (?:on|in|into) (?:the |my )?(?:scales?|{count=bowls}|bowl|it|there|that)|(?:what|how much) (?:do|should|must|shall|would|can|to) (?:i |we )?(?:weigh|measure|scale)(?: (?:out|up))?|(?:what|whats|list|give me|tell me|show me) (?:(?:are|is|me|all|the|out) )*(?:amounts?|weights?|ingredients|quantities|breakdown|recipe)|break (?:it|that|this) down)";
 
 export const scaleCues = cues(
+  // "mine is 110 g whites, 140 g almond flour, ... today theres just 88 g whites"
+  [
+    9,
+    "^(?:(?:so|ok|and) )*(?:mine|ours|my own|(?:my|our|the) (?:\\S+ ){1,3}?)(?: ?)(?:is|has|goes|takes|are|uses|says) {weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:today|only|just|left|have|got|theres|there is|ive) .. {weight} {ingredient}",
+  ],
   // "batter needed 575 g, weights please": the base before its weight
   [
     9,

@@ -10,6 +10,7 @@ import { besideThing } from "./beside-said.ts";
 import type { Draft } from "./draft.ts";
 import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
 import {
+  type Line,
   merged,
   ofItsLine,
   partition,
@@ -136,7 +137,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     const { lines: onTable, ...times } = timesBefore(before, memory, factor, reading);
     // "double it", of a recipe that was saved or shown: by its name
     const whole = common.formula === undefined && onTable ? { lines: onTable } : {};
-    return { ...common, ...(lines.length > 0 ? { lines, factor } : { ...times, ...whole }) };
+    const counted = lines.length > 1 ? withCounted(lines, reading, weights) : undefined;
+    return { ...common, ...(lines.length > 0 ? { lines, ...counted, factor } : { ...times, ...whole }) };
   }
   const [whites, fewer] = reading.amounts.filter(isWhitesCount);
   const recipe = says(reading, /(?:recipe|formula|card|book)(?: |$)/) && weights.length >= 3;
@@ -188,6 +190,21 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     (out.have !== undefined || out.whites_count !== undefined) &&
     !says(reading, /(?:house|book|usual|normal|standard)(?: |$)|recipe|formula|macarons?</);
   return { ...out, ...(goesOn ? { formula: before?.formula } : {}), ...withStock(out, before, reading) };
+}
+
+/** "halve: 200 g butter, 120 g sugar, 4 whites": a line of the list too, by what a white weighs. */
+function withCounted(
+  lines: readonly Line[],
+  { amounts, things }: Reading,
+  weights: readonly Weighed[],
+): Draft | undefined {
+  const [whites, ...more] = amounts.filter((each) => isWhitesCount(each) && each.of?.ingredient !== "egg");
+  if (!whites || more.length > 0 || lines.some(({ name }) => name === "whites")) return undefined;
+  // "whites" named twice are at hand, and no line
+  if (things.filter((each) => each.ingredient === "whites").length > 1) return undefined;
+  const place = weights.filter((each) => each.amount.at[0] < whites.at[0]).length;
+  const line = { name: "whites", grams: whites.value * white_g };
+  return { lines: lines.toSpliced(place, 0, line), counted_whites: whites.value };
 }
 
 /** The recipe that is pointed at, or one by a name that isn't saved: that is asked for. */

@@ -14,6 +14,8 @@ export const inputs = later(() =>
   z.strictObject({
     /** A recipe said in the sentence. Without one it is the saved formula, or the house formula. */
     lines: z.optional(z.array(line)),
+    /** So many whites of those lines were counted, and not weighed. */
+    counted_whites: z.optional(count("whites")),
     formula: z.optional(z.string()),
     /** "make it three times": a recipe was meant that nobody has named yet. */
     pointed: z.optional(z.boolean()),
@@ -80,7 +82,7 @@ export const scale = tool<ScaleInputs>({
   ],
   rivals: [
     ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
-    ["lines", "formula", "pointed"],
+    ["lines", "formula", "pointed", "counted_whites"],
     ["spare_percent", "spares"],
   ],
   read: readScale,

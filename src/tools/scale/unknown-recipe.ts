@@ -3,7 +3,7 @@ import { leadingIn, takingBack } from "../../../data/words/openers.ts";
 import { houseWords } from "../../../data/words/recipe-words.ts";
 import type { Reading } from "../contract/index.ts";
 
-const opens = `(?:(?:${leadingIn}|${takingBack}|,|can|could|would|will|you|i|we|want|need|wanna|to|like|lets|let|me|us|what|whats|how|do|does|much|is|if) )*`;
+const opens = `(?:(?:${leadingIn}|${takingBack}|,|can|could|would|will|you|i|we|want|need|wanna|to|like|lets|let|me|us|what|whats|how|do|does|doing|making|baking|mixing|much|is|if) )*`;
 /** A name's words: plain ones, tastes and colors, the shells or the batter that it makes. */
 const name = "((?:(?:[a-z]+|[a-z_]+<(?:[^>]*taste=|color=|count=shells|base=batter)[^>]*>) ){1,4}?)";
 const amount = "\\S*<(?:weight|number|factor|percent)";

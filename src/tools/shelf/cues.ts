@@ -1,6 +1,7 @@
 /** The words by which an order on the shelf, or a question about it, is known. */
 import { cues } from "../lib/cue.ts";
 import { goneWord } from "./moves.ts";
+import { stillHave } from "./still-have.ts";
 
 const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitchen)";
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
@@ -28,6 +29,7 @@ export const shelfCues = cues(
     `${told}(?:(?:the|my|our|new|fresh|more|order of|${sack}|of) )*{ingredient} ${came} (?:(?:today|yesterday|just now|now|this morning|\\S*<when>|,|:|-|it is|its) )*{weight}`,
     `${told}(?:(?:the|my|our|new|fresh|more|just|got|i|we|a|an) )*{weight} (?:(?:of|new|fresh|more) )*{ingredient} ${came}`,
   ],
+  [7, ...stillHave],
   [14, "^(?:my |the )?prices? (?:are |is )?: .*{ingredient} .*{money}"],
   [
     7,

@@ -2,6 +2,7 @@
 import { takesBack } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 import { takingWord } from "./moves.ts";
+import { leftNow } from "./still-have.ts";
 
 const lead =
   "^(?:(?:and|then|so|ok|oh|but|no|well|now|also|just|i|ive|we|weve|have|had to|my \\S+|please|pls|can you) )*";
@@ -21,6 +22,7 @@ export const shelfGoesOn = cues(
   ],
   [
     8,
+    leftNow,
     "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
     // "take 50 off the butter", "gave 20 g butter to my sister"
     `${lead}${takingWord}${asksNothing} (?:(?:out|away|off|up|in|another|about|only|just|of|the|my|some) )*(?:{weight}|{number})(?: (?:off|from|out of|of))? ${of}{ingredient}`,

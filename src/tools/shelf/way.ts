@@ -19,6 +19,7 @@ import {
   takingWord,
   undoes,
 } from "./moves.ts";
+import { asksStill } from "./still-have.ts";
 
 const isMeasure = ({ dim, fraction }: Amount): boolean =>
   dim === "weight" || dim === "volume" || (dim === "number" && !fraction);
@@ -32,8 +33,9 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
   )
     return "forget";
   const asks =
-    (measured.length === 0 && says(reading, nameAsked)) ||
+    (measured.length === 0 && (says(reading, nameAsked) || asksStill(reading.mask))) ||
     (!says(reading, putThere) &&
+      !says(reading, putsSo) &&
       says(
         reading,
         /how (?:much|many)|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
@@ -70,6 +72,9 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
 }
 
 /** "theres 1.5 kg icing sugar here, put it in the pantry?": an order, however politely it ends. */
+/** "put 2 kg icing sugar on the shelf?": an order, whatever sign stands behind it. */
+const putsSo =
+  /^(?:(?:please|pls|ok|and|so|can you|could you|would you) )*(?:put|add|stick|store|place|pop|throw) (?:another |the )?\S*<(?:weight|volume|number)/;
 const putThere =
   /(?:^| )(?:put|place|set|store|stow|enter|add|keep) (?:all (?:of )?)?(?:it|them|that|this|those|these)(?: all| away| down)? (?:in|into|on|onto|to|under) (?:the|my|our) (?:pantry|larder|cupboard|shelf|stock|house|kitchen)(?: (?:please|too|then|for me))*(?: \?)?$/;
 

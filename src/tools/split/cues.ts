@@ -3,9 +3,16 @@ import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
 
 /** A share that is no dose of anything: half or more. */
-const most = "[5-9]\\d(?:\\.\\d+)?_?\\S*<percent>";
+const most = "(?:[5-9]\\d(?:\\.\\d+)?|fifty|sixty|seventy|eighty|ninety)_?\\S*<percent>";
+/** More than any flavor is dosed with. */
+const large =
+  "(?:[2-9]\\d(?:\\.\\d+)?|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:_[a-z%]+)*_?<percent>";
 const goesTo = "(?:(?:of|it|that|this|to|for|as|is|with|will be|becomes|gets|should be) )*";
 const other = "(?:{taste}|{color}|{chocolate}|plain)";
+const separate = "(?:separate|part|split|divide|share)(?:<\\S+)?";
+
+const flavored =
+  "(?:half )?(?:{taste}|{color}|{chocolate}|{ingredient=(?:chocolate|dark chocolate|milk chocolate|white chocolate)}|plain)";
 
 export const splitCues = cues(
   // "290 g buttercream, 70 % of it cocoa, 30 % mint": cocoa names a bowl, where a share is half or more
@@ -19,6 +26,13 @@ export const splitCues = cues(
     `{percent} ${goesTo}${other} (?:and |, )?${most} ${goesTo}{dose=cocoa powder} .. {weight}`,
   ],
   [-9, "still split\\S*"],
+  // "35 percent for strawberry and 65 percent for vanilla", of a bowl
+  [
+    11,
+    `{weight} .. ${large} ${goesTo}${other} (?:and |, )*${large} ${goesTo}${other}`,
+    `{weight} .. ${large} ${goesTo}${other} (?:and |, )*(?:the )?{remainder}`,
+    `{base} .. {weight} .. ${separate} (?:it|this|that|them) .. {percent} .. (?:{percent}|{remainder})`,
+  ],
   [
     4,
     "{weight} (?:of )?{base} (?:in|into|between|over) {number} (?:even |equal |same |identical )?{count=bowls}",
@@ -37,6 +51,16 @@ export const splitCues = cues(
     "(?:if|when|as) (?:the |my |each )?{count=bowls} (?:weigh|weighs|are|is) {weight} .. (?:scale|read|say|show)",
   ],
   [5, "^(?:(?:and|so|ok|now|then) )*split (?:the|that|my) {number} "],
+  // "420 smbc, coffee n choc, two to one": two flavors and in what parts, whatever else is asked of them
+  [
+    14,
+    `(?:{weight}|{number}) (?:of )?{base} (?:[,.:] )?${flavored} (?:(?:and|n|,|&) )${flavored} (?:[,.:] )?(?:(?:split|in|at|by|as|parts) )*{number} (?:to|:) {number}`,
+  ],
+  // "a third choc, rest plain, 540 bc": chocolate names a part
+  [
+    11,
+    `\\S*<number,fraction> (?:(?:of|it|that|is|for|as) )*${flavored} (?:(?:and|,|the) )*(?:{remainder}|\\S*rest\\S*)(?! .*(?:how|hw) (?:much|mch))`,
+  ],
   // "400 g buttercream split lemon and raspberry": the bowl, and no fault of it
   [
     11,

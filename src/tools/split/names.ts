@@ -25,7 +25,7 @@ export function pairInOrder(reading: Reading): Share[] | undefined {
 }
 
 /** Between the names of a row. */
-const joint = /^(?:,? (?:(?:to|and|then|and then|with|plus) )?(?:the |some )?|,| ?[:/] ?)$/;
+const joint = /^(?:,? (?:(?:to|and|then|and then|with|plus|&|n) )?(?:the |some )?|,| ?[:/] ?)$/;
 
 /**
  * "60/40", "50-50", "50:30:20": numbers side by side that make a hundred, with the colors if there are as many.

@@ -298,6 +298,8 @@ export const timerGoesOn = cues(
     12,
     `^${opening}(?:(?:what|whats)(?: else)?|(?:anything|any) (?:else|others?)|anything|which (?:ones?|others?)) (?:(?:is|are|s|do i have|have i got|i have|ive got|have we got|there|still|left|else|now) )*(?:going|running|on|ticking|counting|left|set|there|active|to ring)(?: (?:still|now|then|at the moment|right now))*(?: [?])?$`,
     `^${opening}(?:the|any) (?:others?|rest|other (?:ones?|timers?))(?: [?])?$`,
+    // "timers on which": one-handed
+    `^${opening}timers?(?: (?:on|running|going|up|set|there|now))* (?:which|what|whats)(?: (?:on|up|set|there|are|is|now))*(?: [?])?$`,
   ],
   // "call it 20", "how long do i have for the syrup", "syrup, how much longer", "time on the oven"
   [

@@ -140,16 +140,21 @@ function head(some: readonly Piece[]): Piece[] {
   );
 }
 
+/** What may stand around a name that is given as one. */
+const aroundName = new Set("the a an my it please pls then too now and for ok thanks".split(" "));
+
 /** A name for a new timer from the pieces that belong to it; "" where nothing names it. */
 export function newName(some: readonly Piece[], remind = asksToBeTold.test(textOf(some))): string {
   const called = some.findIndex((each) =>
     ["called", "named", "label", "labelled", "labeled"].includes(each.text),
   );
-  if (called >= 0) return nameFrom(run(some, called + 1, new Set(["please", "pls"])));
+  // "called top shelf": all of it is the name
+  if (called >= 0) return nameFrom(run(some, called + 1, new Set(["please", "pls"])), aroundName);
   const call = some.findIndex(
-    (each, at) => each.text === "call" && ["it", "that"].includes(some[at + 1]?.text ?? ""),
+    (each, at) => ["call", "name"].includes(each.text) && ["it", "that"].includes(some[at + 1]?.text ?? ""),
   );
-  if (call >= 0) return nameFrom(run(some, call + 2, new Set(["please", "pls"])));
+  // "call it top tray": all of that too
+  if (call >= 0) return nameFrom(run(some, call + 2, new Set(["please", "pls"])), aroundName);
   // "buttercream has to cool an hour, put a timer"
   const subject = some.findIndex(
     (each, at) => ["has", "have", "needs", "need"].includes(each.text) && some[at + 1]?.text === "to",

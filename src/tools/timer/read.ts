@@ -45,7 +45,7 @@ const corrects = new RegExp(
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
-  /^(?:(?:and|the|ok|so) )*(?:time|minutes) (?:on|for) (?:the |my )?\S+(?: \S+)?(?: \?)?$|what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: on| of| \?|$)/;
+  /^(?:(?:and|the|ok|so) )*(?:time|minutes) (?:on|for) (?:the |my )?\S+(?: \S+)?(?: \?)?$|what (?:was|is) .* (?:set|on) (?:to|for|at)(?: |$)|how (?:long|much (?:time|longer)|many min)|(?:did|has|have) .*(?:timers?|alarms?|one|it) .*(?:ring|rung|go off|gone off)|time (?:left|remaining|to go)|(?:minutes|time|long)\S* (?:still|more|left) (?:for|on)|(?:minutes|time|long) (?:still|more) (?:for|on)|much longer|when (?:does|do|will|is) .*(?:ring|go off|up|finish|over|done|due)|hows .*(?:one|timer|doing|going|coming)|(?:is|are|has) .*(?:timers?|one|it) .*(?:done|up|finished|over|rung|still)|left(?: (?:now|then|still|on it))*(?: on| of| \?|$)|^(?:(?:and|so|ok|now) )*(?:remaining|to go)(?: (?:now|then|still))*(?: \?)?$/;
 const isQuestion =
   /^(?:(?:and|so|ok|oh|but) )*(?:how|hows|what|whats|when|whens|which|is|are|does|do|did|has|have|any|anything)(?: |$)/;
 const asksClock =
@@ -53,7 +53,7 @@ const asksClock =
 const hasBeen =
   /^(?:(?:ok|and|so|well|hm|but) )*(?:its|it is|theyre|they are|still) (?:still |not |too )(?:\S+ ){1,3}after \S*<time>$|^(?:(?:ok|and|so|well|hm) )*(?:its|it has|thats|theyve|they have|theyre) been (?:in (?:there )?(?:for )?|about |over )*\S*<time>/;
 const asksAll =
-  /running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
+  /running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:(?:and|so|ok) )*timers?(?: (?:on|up|set|there|now))* (?:which|what|whats)(?: (?:on|up|set|there|are|is|now))*(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
@@ -311,7 +311,13 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
       mask.replace(/<count=trays>/g, ""),
     );
   if (tray) return { do: "stop", name: `tray ${tray[1] ?? numberWords.indexOf(tray[2] ?? "") + 1}` };
-  const verb = some.findIndex((each) => stopWords.has(each.text));
+  // "pink tray is out of oven, stop pink tray": the order, and no "of" before it
+  const order = some.findIndex((each) => stopWords.has(each.text) && !/^off?$/.test(each.text));
+  const verb = order >= 0 ? order : some.findIndex((each) => stopWords.has(each.text));
+  // "pink tray out of the oven, stop it": of those that run, the one that was named
+  const isIt = /^(?:it|that)$/.test(some[verb + 1]?.text ?? "") && some.length <= verb + 2;
+  const told = isIt ? namedBefore(some.slice(0, verb), memory) : undefined;
+  if (told) return { do: "stop", name: told };
   const joint = some.findIndex((each, at) => at > verb && each.text === "and");
   // "stop it, shells are already cold"
   const why = some.findIndex((each, at) => at > verb && each.text === ",");
@@ -326,6 +332,13 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
       ...(/^other(?: |$)/.test(name) ? remembered(memory) : {}),
     }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
+}
+
+/** The one timer whose whole name stands in what is told; none where it could be two. */
+function namedBefore(some: readonly Piece[], { names }: Memory): string | undefined {
+  const said = ` ${some.map((each) => each.text).join(" ")} `;
+  const named = names.timers.filter((label) => said.includes(` ${label.toLowerCase()} `));
+  return named.length === 1 ? named[0] : undefined;
 }
 
 const isBoth = /(?:^| )(?:both|the two of them)(?: |$)/;

@@ -17,6 +17,8 @@ export function readMoney(tokens: readonly Token[], i: number): AmountRead | und
 
 /** "nine dollars and sixty cents": the hundredths of the same currency. */
 export function addCents(tokens: readonly Token[], read: AmountRead): AmountRead {
+  const spoken = spokenCents(tokens, read);
+  if (spoken) return spoken;
   const { value, unit, high } = read.amount;
   const number = readNumber(tokens, text(tokens[read.next]) === "and" ? read.next + 1 : read.next);
   const cents = number && readUnit(tokens, number.next, number.value);
@@ -30,6 +32,31 @@ export function addCents(tokens: readonly Token[], read: AmountRead): AmountRead
     number.value < 100
     ? made(value + number.value / 100, unit, "money", cents.next)
     : read;
+}
+
+/** What may stand behind "three dollars fifty": anything that could be counted makes another thing of the fifty. */
+const behindCents = new Set(
+  "a an per the each for and so to in on at is was what whats how i we my it which that then with from but or please plus all total altogether".split(
+    " ",
+  ),
+);
+
+/** "three dollars fifty a kilo", "eleven pounds twenty": the hundredths without their word, as they are spoken. */
+export function spokenCents(tokens: readonly Token[], { amount, next }: AmountRead): AmountRead | undefined {
+  const isSum = amount.dim === "money" || (amount.unit === "lb" && /^pounds?$/.test(text(tokens[next - 1])));
+  // "$12 50" has its sign before it: nothing is known of the fifty
+  const isNamed = tokens[next - 1]?.kind === "word" && tokens[next - 2] !== undefined;
+  if (!isSum || !isNamed || amount.high !== undefined || !Number.isInteger(amount.value)) return undefined;
+  const number = readNumber(tokens, next);
+  if (!number || !Number.isInteger(number.value) || number.value < 10 || number.value > 99 || number.fraction)
+    return undefined;
+  const behind = tokens[number.next];
+  if (behind && behind.kind !== "sign" && !behindCents.has(behind.text)) return undefined;
+  if (behind && ["%", ":", "/", "*", "+", "-", "x"].includes(behind.text)) return undefined;
+  const unit = amount.dim === "money" ? amount.unit : "GBP";
+  return inBase(1, unit) === 1
+    ? made(amount.value + number.value / 100, unit, "money", number.next)
+    : undefined;
 }
 
 /** "$16 a kilo", "15 euros an hour", "2 per kg", "$4 for 500 g" is left to the calculator. */

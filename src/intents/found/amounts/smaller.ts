@@ -2,7 +2,7 @@
 import { inBase } from "../../../tools/lib/units.ts";
 import type { Token } from "../../text/tokens.ts";
 import { readNumber } from "../numbers.ts";
-import { addCents } from "./money.ts";
+import { addCents, spokenCents } from "./money.ts";
 import { type AmountRead, made, text } from "./parts.ts";
 import { readUnit } from "./unit.ts";
 
@@ -27,6 +27,8 @@ const endsTime = new Set([
 export function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRead {
   const { amount } = read;
   if (amount.dim === "money") return addCents(tokens, read);
+  const paid = amount.unit === "lb" ? spokenCents(tokens, read) : undefined;
+  if (paid) return paid;
   const shared = amount.fraction && amount.dim !== "volume";
   if (!["weight", "time", "volume"].includes(amount.dim) || amount.high !== undefined || shared) return read;
   const at = ["and", "+", "plus"].includes(text(tokens[read.next])) ? read.next + 1 : read.next;
@@ -50,7 +52,8 @@ export function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRe
   if (
     amount.unit === "h" &&
     at > read.next &&
-    number.spelt &&
+    // in digits only where it is a time that bakers set: "an hour and 20 for the ganache"
+    (number.spelt || number.value % 5 === 0) &&
     number.value >= 5 &&
     number.value < 60 &&
     endsThere

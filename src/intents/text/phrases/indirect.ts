@@ -169,7 +169,7 @@ export const indirect: readonly Phrase[] = [
   // "the butter should sit out for 40 minutes. please time it": a timer, of what is timed
   {
     marks: ["time it", "time that", "time this", "time them"],
-    from: /^(?:(?:and|so|ok|now|right),? )*(?:the|my|our|that|this) ([a-z]+(?: [a-z]+)??) (?:should|has to|have to|needs? to|must|will|ought to|is to|are to|wants to) [^.,;?!]*?(?:for )?(?:about |another )?(\d+(?:\.\d+)? ?(?:minutes?|mins?|min|hours?|h)\b|(?:(?:a |three )?quarters? of an|half an|an|one|two|three) hours?)[.,;]? (?:(?:so|and|please|kindly|would you|can you|could you|will you) )*time (?:it|that|this|them)(?: (?:please|pls|for me))*(?= ?[?.!]?$)/g,
+    from: /^(?:(?:and|so|ok|now|right),? )*(?:the|my|our|that|this) ([a-z]+(?: [a-z]+)??) (?:should|has to|have to|needs? to|must|will|ought to|is to|are to|wants to) [^.,;?!]*?(?:for )?(?:about |another )?(\d+(?:\.\d+)? ?(?:minutes?|mins?|min|hours?|h)\b|(?:(?:a |three )?quarters? of an|half an|(?<!\bof )an|one|two|three) hours?)[.,;]? (?:(?:so|and|please|kindly|would you|can you|could you|will you) )*time (?:it|that|this|them)(?: (?:please|pls|for me))*(?= ?[?.!]?$)/g,
     to: "$1 timer $2",
   },
   // "i'd like the last thing undone, please"

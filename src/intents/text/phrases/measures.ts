@@ -8,7 +8,7 @@ export const measures: readonly Phrase[] = [
   // "two parts to one"
   {
     marks: ["parts to ", "part to "],
-    from: /\b(\d+|one|two|three|four|five|six) parts? to (\d+|one|two|three|four|five|six)(?! ?(?:parts?|%|percent|g|grams?|min)\b)(?= ?(?:[,.?!]|$))/g,
+    from: /\b(\d+|one|two|three|four|five|six) parts? to (\d+|one|two|three|four|five|six)(?! ?(?:parts?|%|percent|g|grams?|min)\b)(?= ?(?:[,.?!]|$)| (?:please|pls|thanks|thank you|ta|cheers|then|now)\b)/g,
     to: "$1 to $2",
   },
   // "split 1/2/2", "3/1 pink and white": a ratio, and neither a date nor a half

@@ -1,0 +1,24 @@
+/** What a turn begins with before it says anything: "one more thing:", "quick question,", "hi there,", "me again." */
+import type { Phrase } from "./phrase.ts";
+
+const joins = "(?:(?:ok|okay|so|and|oh|hey|hi|hello|right|um|uh|er|well|sorry|now),? )*";
+
+export const leadIn: readonly Phrase[] = [
+  {
+    marks: [" one ", " quick ", "question", " me again", " there", " thing", " another ", " a q"],
+    from: new RegExp(
+      `^${joins}(?:(?:(?:just|and) )?(?:one|another|a) (?:more |quick |last |final |small |little |other )*(?:thing|question|q|one)|quick (?:one|question|q)|(?:my )?(?:next )?question|(?:it'?s )?(?:just )?me again|(?:hi|hey|hello) (?:there|again|all)) ?[:,.!;-]+ ?(?=[a-z\\d]\\S* )`,
+      "g",
+    ),
+    to: "",
+  },
+  // "let me see, 200 g ...", "let me see note rose 8/10"; "let me see my notes" asks for them
+  {
+    marks: ["let me see", "let me think", "lemme see", "lets see", "let's see"],
+    from: new RegExp(
+      `^${joins}(?:let me|lemme|let'?s) (?:see|think)(?:[,.]+ ?| (?!(?:my|the|your|our|all|what|what's|whats|that|it|those|these|them|how|if|when|which|any|some|every|an?|notes|last|where|who|one|this|you|about|again|please|then)\\b))(?=\\S+ )`,
+      "g",
+    ),
+    to: "",
+  },
+];
