@@ -40,6 +40,8 @@ export function hiddenIn(
   hearing: Hearing,
 ): Reading[] | undefined {
   const [step, ...more] = "near" in found ? [] : found;
+  // "ganache and rest", where it was asked which two
+  if (hearing.state.pending) return undefined;
   if (!step || more.length > 0 || !hidesOrders.has(step.tool.name)) return undefined;
   let whole: Tried | undefined;
   const heard = heardOn(reading.said, hearing);

@@ -55,8 +55,8 @@ export function baseTurn(
   };
 }
 
-/** What shells are made of, and no finished filling takes. */
-const ofShells: ReadonlySet<string> = new Set(["whites", "almond flour"]);
+/** What shells are made of, and no finished filling takes; yolks that are counted weigh no bowl. */
+const ofShells: ReadonlySet<string> = new Set(["whites", "almond flour", "egg yolk"]);
 /** "how much ganache will 8 g of flavor do", "how far does 20 g go": the mix is what is asked for. */
 const asksForMix =
   /\bhow (?:far (?:does|do|will|would|can)|much (?:\S+ )?(?:buttercream|ganache|filling|smbc|bc) (?:will|does|do|would|can) (?!i\b|we\b|you\b))/;
