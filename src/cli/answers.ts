@@ -32,7 +32,6 @@ export interface Said {
   inputs: Record<string, unknown>;
 }
 
-/** Of these, every part stands in one answer. */
 /** They only work something out: said a second time it is the same sum, and no second order. */
 const sums: ReadonlySet<string> = new Set(["ganache", "buttercream", "scale", "shells", "fill", "day"]);
 

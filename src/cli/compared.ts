@@ -31,7 +31,8 @@ export function compared(outcome: Outcome, against: Against): Outcome {
   if (!figure || low === undefined || high === undefined) return outcome;
   const shown = (value: number) =>
     figure.unit === "g" ? `${weight(value)} g` : `${plain(value)} ${figure.unit}`.trim();
-  const isEqual = (value: number) => Math.abs(value - against.value) <= 1e-6 * Math.max(1, against.value);
+  // "less than 264 g: 264 g" would say nothing
+  const isEqual = (value: number) => shown(value) === shown(against.value);
   const own = low === high ? shown(low) : `${shown(low)} to ${shown(high)}`;
   const than = shown(against.value);
   const verdict =

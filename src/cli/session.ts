@@ -6,6 +6,7 @@ import { remember } from "../intents/follow/remember.ts";
 import { freshState, type State } from "../intents/follow/state.ts";
 import type { Step } from "../intents/follow/step.ts";
 import { dictated, isDictating, recipeFromFile } from "../intents/recipe/dictation.ts";
+import { rowsJoined } from "../intents/recipe/rows-joined.ts";
 import { sanitise } from "../intents/text/normalise.ts";
 import { told } from "../intents/told.ts";
 import { withoutTalk } from "../intents/turn/without-talk.ts";
@@ -21,6 +22,7 @@ import { notesFromFile } from "./notes-file.ts";
 import { computeWith, settle } from "./outcome.ts";
 import { tried } from "./tried.ts";
 import { heardAnew } from "./two-of-one.ts";
+import { isSound, understood } from "./understood.ts";
 import { type Doubt, doubtOf, settled } from "./which-number.ts";
 
 export interface Turn {
@@ -265,29 +267,8 @@ export function startSession(around: Surroundings): Session {
   };
 }
 
-/** A shorter way to say what wasn't understood whole, of which every question is answered. */
-const understood = (text: string, whole: readonly Told[], dry: (line: string) => readonly Told[]) =>
-  withoutTalk(text, whole.some(isSound)).find((shorter) => {
-    const all = dry(shorter);
-    return all.length > 0 && all.length >= whole.filter(isSound).length && all.every(isAnswer);
-  });
-
-type Told = Pick<Answer, "status">;
-const isAnswer = ({ status }: Told) => status === "answered";
-/** It was understood; what can't be is another matter. */
-const isSound = ({ status }: Told) => status === "answered" || status === "impossible";
-
 /** So often a turn is cut anew: nobody asks more at once, and a cut may lead to the parts it came from. */
 const mostCuts = 4;
-
-/** A recipe of several rows in one turn: "recipe snowy shells:" and its lines below. Other turns stay as they are. */
-const rowsJoined = (line: string): string =>
-  /^[^\r\n]*\b(?:recipe|formula)\b[^\r\n]*[\r\n]/i.test(line)
-    ? line
-        .trim()
-        .replace(/:?\s*[\r\n]+/, ": ")
-        .replace(/\s*[\r\n]+\s*/g, "; ")
-    : line;
 
 /** The store could not even be read. Caught at the one boundary in main. */
 export class StoreFailure extends Error {

@@ -1,6 +1,6 @@
 /**
  * Two questions or orders in one turn, and what the next turn says of them: both again, an answer to the first, a change
- * of one of them. Expected values are arithmetic on the house rules: batter 0.42 d² and so on are tested elsewhere, here
+ * of one of them. Expected values are arithmetic; the rules themselves are tested elsewhere, here
  * what was asked at once has to come out as it does when it is asked alone. Worked by hand where a number stands.
  */
 import fc from "fast-check";

@@ -7,7 +7,7 @@ import { celsius, unitRow } from "../../tools/lib/units.ts";
 import type { Inputs } from "../follow/state.ts";
 import { exact, keepsWords } from "./left-over.ts";
 
-/** A spoon of something is weighed, and held as its grams. */
+/** No volume: a spoon of something is held as its grams. */
 const dims: ReadonlySet<Dimension> = new Set(["temperature", "time", "length", "money"]);
 
 /** "54 macarons", beside a split. */

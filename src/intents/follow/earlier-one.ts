@@ -225,16 +225,31 @@ const inTheMiddle: Way<Said, Earlier> = ({ text, mask, state, last }) => {
 };
 
 const toNumber = new RegExp(
-  `^${opening}(?:(?:i|id|we|ill|lets|rather|go|going|get|want|will|would|actually) )*(?:back|return|returning|stick|keep|stay|staying|sticking) (?:to|with|at) (?:the |those |that )?(\\d+(?:\\.\\d+)?)(?: ?(?:g|grams|macarons|macs|shells|ml|percent|%))?${tail}${end}`,
+  `^${opening}(?:(?:i|id|we|ill|lets|rather|go|going|get|want|will|would|actually) )*(?:back|return|returning|stick|keep|stay|staying|sticking) (?:to|with|at) (?:the |those |that )?(\\d+(?:\\.\\d+)?)(?: ?(g|grams|macarons|macs|shells|ml|percent|%))?${tail}${end}`,
 );
+
+/** The inputs that hold what was said in a unit. */
+const heldBy: Readonly<Record<string, RegExp>> = {
+  g: /_g$|^(?:have|lines|parts)$/,
+  grams: /_g$|^(?:have|lines|parts)$/,
+  macarons: /^macarons$/,
+  macs: /^macarons$/,
+  shells: /^shells$/,
+  percent: /percent/,
+  "%": /percent/,
+};
 
 /** "go back to the 500". */
 const byNumber: Way<Said, Earlier> = ({ text, state: { past = [] } }) => {
-  const [lead = "", number] = toNumber.exec(text) ?? [];
+  const [lead = "", number, unit = ""] = toNumber.exec(text) ?? [];
+  const key = heldBy[unit];
+  // "go back to 40 g" is none of the 40 macarons
+  const has = (inputs: Inputs) =>
+    Object.entries(inputs).some(
+      ([name, value]) => (key?.test(name) ?? true) && numbersIn(value).includes(Number(number)),
+    );
   const topic =
-    number === undefined
-      ? undefined
-      : past.findLast(({ tool, inputs }) => counting.has(tool) && numbersIn(inputs).includes(Number(number)));
+    number === undefined ? undefined : past.findLast(({ tool, inputs }) => counting.has(tool) && has(inputs));
   if (!topic) return undefined;
   const rest = trimmed(text.slice(lead.length));
   return { topic, rest: isNothing(rest) ? "" : rest };

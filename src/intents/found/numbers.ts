@@ -67,7 +67,7 @@ function readDigits(tokens: readonly Token[], i: number): NumberRead {
   // "15% of 230 and 3/4 of 260", "5% of 640 and 640 / 16": another sum
   const isOwn = word(tokens[i + 5]) === "of" && tokens[i + 6]?.kind === "number";
   // "baked 12 min and 7/10" is a mark, and no part of a minute
-  if (behindAnd && behindAnd[0] < behindAnd[1] && behindAnd[1] <= 8 && !isOwn)
+  if (behindAnd && behindAnd[0] < behindAnd[1] && !marksOutOf.has(behindAnd[1]) && !isOwn)
     return { value: value + behindAnd[0] / behindAnd[1], next: i + 5 };
   const half = andPart(tokens, i + 1);
   if (half) return { value: value + half.value, next: half.next };
@@ -81,6 +81,9 @@ function readDigits(tokens: readonly Token[], i: number): NumberRead {
   if (group) return { value: value * group, next: i + 2 };
   return { value, next: i + 1 };
 }
+
+/** What a mark may be out of: "and 7/10" is no part of what stands before it. */
+export const marksOutOf: ReadonlySet<number> = new Set([5, 10, 20, 100]);
 
 /** "3/4" at i, as its two numbers; the parts are whole and the lower one isn't zero. */
 function fractionAt(tokens: readonly Token[], i: number): readonly [number, number] | undefined {

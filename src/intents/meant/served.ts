@@ -17,7 +17,7 @@ const isCount = (item: Item | undefined): item is Counted =>
 
 /** Of whom there are so many: "12 people", "eight of us", "three lovely girls". */
 function isOfPeople(items: readonly Item[], at: number): boolean {
-  if (wordOf(items[at + 1]) === "of" && ["us", "them", "you"].includes(wordOf(items[at + 2]))) return true;
+  if (wordOf(items[at + 1]) === "of" && ["us", "you"].includes(wordOf(items[at + 2]))) return true;
   const own = items.slice(at + 1, at + 4);
   const noun = own.findIndex((item) => people.has(wordOf(item)));
   return (

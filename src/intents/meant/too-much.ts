@@ -3,7 +3,7 @@ import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
 const leads = new Set(
-  "no nope nah oh ah hm hmm well ok okay so but and actually sorry the that thats a an nearly about think i guess".split(
+  "no nope nah oh ah hm hmm well ok okay so but and actually sorry the that thats a an nearly about think guess".split(
     " ",
   ),
 );
@@ -36,8 +36,10 @@ export function withoutTooMuch(items: readonly Item[]): Item[] {
   const behind = items.slice(comma + 1);
   const amounts = behind.filter((item) => item.is === "amount");
   const [right] = amounts;
+  // "..., i put it in 250 g" tells, and orders nothing
+  const first = behind.map(wordOf).find((word) => word !== "" && !leads.has(word));
   const isOrder =
-    behind.some((item) => orders.has(wordOf(item)) || wordOf(item) === "instead") || behind[0] === right;
+    orders.has(first ?? "") || behind.some((item) => wordOf(item) === "instead") || behind[0] === right;
   const asks = behind.some((item) => item.is === "sign" && item.text === "?");
   const alike =
     right?.is === "amount" &&

@@ -11,7 +11,7 @@ const reads =
   /(?:^| )(?:scales?|display) (?:says?|said|reads?|shows?|showed|is at|stops at|stopped at)(?: (?:about|around|only|just|now))*$/;
 /** What there is of a mix that was named. */
 const thereIs =
-  /(?:^| )(?:theres|there is|there are|ive got|i have|ive|i got|got|have|made|i made|came to|comes to|come to|its|it is|it was)(?: (?:about|around|roughly|only|just|now|exactly))*$/;
+  /(?:^| )(?:theres|there is|there are|ive got|i have|ive|i got|got|have|came to|comes to|come to|its|it is|it was)(?: (?:about|around|roughly|only|just|now|exactly))*$/;
 const behindScale = /^(?:on|by) (?:the |my )?scales?\b/;
 const behindMix =
   /^(?:of (?:it|that|this)|here|in (?:the|my) bowl|in (?:there|it|here)|in all|in total|all told)\b/;

@@ -16,7 +16,7 @@ const plainWords = (part: Part): boolean =>
   !part.some((item) => item.is === "sign" && item.text === "?");
 
 const body =
-  "(?:hands?|fingers?|thumbs?|elbows?|arms?|wrists?|sleeves?|hair|apron|shirt|jumper|cardigan|blouse|dress|trousers|jeans|glasses|face|nose|cheeks?|ears?|eyebrows?|phone|screen|keyboard|tablet|ipad|laptop|floor|ceiling|walls?|shoes?|slippers|shoulder|lap)";
+  "(?:hands?|fingers?|thumbs?|elbows?|arms?|wrists?|sleeves?|hair|apron|shirt|jumper|cardigan|blouse|dress|trousers|jeans|glasses|face|nose|cheeks?|ears?|eyebrows?|phone|screen|keyboard|tablet|laptop|floor|ceiling|walls?|shoes?|slippers|shoulder|lap)";
 const soiled = new RegExp(
   `^(?:(?:and|but|sorry|well|oh|as) )*(?:i|im|i am|ive|i have|ive got|theres|there is|theres still|weve|my ${body}|both my ${body}|my) (?:.* )?(?:up to|up (?:my|the)|on|over|in|across|down|with|of|under) (?:.* )?(?:my |the |your |both )?(?:\\S+ )?${body}(?:<\\S*>)?(?: |$)|^(?:(?:and|but|sorry|well|oh|as) )*(?:my |both my |these )${body} (?:are|is|were|was|have|has)(?: all| both| rather| completely| absolutely)? (?:covered|coated|caked|full|sticky|deep|smothered|plastered|in|dusted|busy|wet|greasy|floury|filthy)(?:<\\S*>)?(?: |$)`,
 );

@@ -31,9 +31,12 @@ export const isToRemember = (mask: string): boolean => signs.some((each) => each
 const advises =
   /(?:^| )(?:bake|rest|mature|use|add|try|pipe|go|set|leave|give|cut|let|should|must|needs?|better)(?:<\S*)?(?: |$)/;
 
+/** "the rose batch had 40 min rest": what it had, and no advice. */
+const tellsHow = /(?:^| )(?:had|got|took) (?:\S+ ){0,2}\S*<(?:time|temperature)/;
+
 /** "bake 14 min" is for the next one: no time or heat that this batch had. */
 export function asAdvice(draft: Partial<NoteInputs>, mask: string): Partial<NoteInputs> {
-  if (!draft.facts || !advises.test(mask)) return draft;
+  if (!draft.facts || !advises.test(mask) || tellsHow.test(mask)) return draft;
   const { bake_min: _bake, rest_min: _rest, mature_h: _mature, oven_c: _oven, ...facts } = draft.facts;
   return { ...draft, facts: { ...facts, loose_min: [], loose: [] } };
 }

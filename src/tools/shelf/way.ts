@@ -71,10 +71,10 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
   return told(reading, before, measured);
 }
 
-/** "theres 1.5 kg icing sugar here, put it in the pantry?": an order, however politely it ends. */
 /** "put 2 kg icing sugar on the shelf?": an order, whatever sign stands behind it. */
 const putsSo =
   /^(?:(?:please|pls|ok|and|so|can you|could you|would you) )*(?:put|add|stick|store|place|pop|throw) (?:another |the )?\S*<(?:weight|volume|number)/;
+/** "theres 1.5 kg icing sugar here, put it in the pantry?": an order, however politely it ends. */
 const putThere =
   /(?:^| )(?:put|place|set|store|stow|enter|add|keep) (?:all (?:of )?)?(?:it|them|that|this|those|these)(?: all| away| down)? (?:in|into|on|onto|to|under) (?:the|my|our) (?:pantry|larder|cupboard|shelf|stock|house|kitchen)(?: (?:please|too|then|for me))*(?: \?)?$/;
 

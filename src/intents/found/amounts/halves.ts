@@ -1,7 +1,7 @@
 /** Halves, and one of a unit that is said with an article. */
 
 import type { Token } from "../../text/tokens.ts";
-import { readNumber } from "../numbers.ts";
+import { marksOutOf, readNumber } from "../numbers.ts";
 import { type AmountRead, made, text } from "./parts.ts";
 import { readRange } from "./range.ts";
 import { addSmaller } from "./smaller.ts";
@@ -72,7 +72,7 @@ export function halfBehind(tokens: readonly Token[], i: number): { value: number
   if (text(tokens[i]) !== "and") return undefined;
   const read = readNumber(tokens, i + 1);
   // "12 min and 7/10" is a mark; nobody measures in tenths
-  if (!read?.fraction || read.value >= 1 || read.fraction[1] > 8) return undefined;
+  if (!read?.fraction || read.value >= 1 || marksOutOf.has(read.fraction[1])) return undefined;
   // "a cup and half a stick": the half belongs to what comes behind it
   return readUnit(tokens, read.next, 1) || ["a", "an"].includes(text(tokens[read.next])) ? undefined : read;
 }

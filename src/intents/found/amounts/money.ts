@@ -41,6 +41,9 @@ const behindCents = new Set(
   ),
 );
 
+/** Behind pounds, which may be a weight. */
+const behindPounds = new Set("a an per the each for at was".split(" "));
+
 /** "three dollars fifty a kilo", "eleven pounds twenty": the hundredths without their word, as they are spoken. */
 export function spokenCents(tokens: readonly Token[], { amount, next }: AmountRead): AmountRead | undefined {
   const isSum = amount.dim === "money" || (amount.unit === "lb" && /^pounds?$/.test(text(tokens[next - 1])));
@@ -51,7 +54,9 @@ export function spokenCents(tokens: readonly Token[], { amount, next }: AmountRe
   if (!number || !Number.isInteger(number.value) || number.value < 10 || number.value > 99 || number.fraction)
     return undefined;
   const behind = tokens[number.next];
-  if (behind && behind.kind !== "sign" && !behindCents.has(behind.text)) return undefined;
+  // "3 pounds 12 in grams" is a weight and its ounces
+  const mayFollow = amount.dim === "money" ? behindCents : behindPounds;
+  if (behind && behind.kind !== "sign" && !mayFollow.has(behind.text)) return undefined;
   if (behind && ["%", ":", "/", "*", "+", "-", "x"].includes(behind.text)) return undefined;
   const unit = amount.dim === "money" ? amount.unit : "GBP";
   return inBase(1, unit) === 1

@@ -59,6 +59,12 @@ export function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRe
     endsThere
   )
     return made(amount.value * 60 + number.value, "min", "time", number.next);
+  // "3 pounds 12 in grams": ounces, as nobody says of pounds of money
+  const asWeight =
+    text(tokens[number.next]) === "in" &&
+    /^(?:g|grams?|kg|kilos?|oz|ounces)$/.test(text(tokens[number.next + 1]));
+  if (amount.unit === "lb" && at === read.next && number.value < 16 && asWeight && !number.fraction)
+    return made(amount.value * 16 + number.value, "oz", "weight", number.next);
   const unit = readUnit(tokens, number.next, number.value);
   const pairs: Record<string, string[]> = {
     lb: ["oz"],

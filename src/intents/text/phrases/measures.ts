@@ -14,7 +14,7 @@ export const measures: readonly Phrase[] = [
   // "split 1/2/2", "3/1 pink and white": a ratio, and neither a date nor a half
   {
     marks: ["batter", "split", "divid", "ratio", "bowl"],
-    from: /(?<=\b(?:batter|split|divided?|dividing|ratio|bowls?)\b.*)(?<![\d/.])(\d{1,2})\/(\d{1,2})(?:\/(\d{1,2}))?(?:\/(\d{1,2}))?(?![\d/.]| ?(?:cup|tsp|tbsp|of\b))/g,
+    from: /(?<!\b(?:frozen|since|from|filled|made|baked|dated|on)\b.*)(?<=\b(?:batter|split|divided?|dividing|ratio)\b.*)(?<![\d/.])(\d{1,2})\/(\d{1,2})(?:\/(\d{1,2}))?(?:\/(\d{1,2}))?(?![\d/.]| ?(?:cup|tsp|tbsp|of\b))/g,
     to: (said = "", ...sizes) => {
       const parts = sizes
         .slice(0, 4)
