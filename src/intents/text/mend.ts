@@ -88,7 +88,9 @@ export function mender(vocabulary: Vocabulary): Mender {
     if (vocabulary.leaves(word)) return undefined;
     const all = rated(word, beside);
     const [best] = all;
-    return best && best.cost <= limit(word, best) ? decided(all) : nearly(word);
+    const right = best && best.cost <= limit(word, best) ? decided(all) : nearly(word);
+    // "mli" is near "mlk", which is milk
+    return right?.flatMap((each) => habits.get(each)?.split(" ") ?? [each]);
   }
 
   /** "how long is hat": a right word that bakers hardly say there, where another that is near fits far better. */
