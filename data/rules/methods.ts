@@ -90,6 +90,7 @@ export const methodRows: readonly MethodRow[] = [
     ],
     asks: [
       "{base=batter} (?:is |looks )?(?:ready|done|right|folded enough)",
+      "{base=batter} (?:is|runs|flows|looks) (?:like )?(?:lava|ribbon|a ribbon|thick|honey)\\S* .. (?:ready|done|ok|okay|right|enough|stop)",
       "{step=macaronage} .. (?:done|ready|enough|right|stop|far|know)",
       "(?:done|ready|enough|stop|far|know) .. {step=macaronage}",
       "(?:explain|whats|what is) (?:a |the )?(?:macaronage|{step=macaronage})",
@@ -152,6 +153,7 @@ export const methodRows: readonly MethodRow[] = [
     asks: [
       "(?:whisked|whipped|beaten|whipping|whisking|beating) .. (?:stiff|ready|done|enough|far)",
       "(?:stiff|ready|done) enough .. (?:whisk|whip|beat)\\S*",
+      "{base=meringue} .. how (?:stiff|firm|far)\\S*",
       "how (?:stiff|firm)\\S* .. (?:{ingredient=whites}|peaks?) (?:be|whipped|whisked|beaten|stand)",
     ],
     headline: "Whip whites to a foam, add the granulated sugar bit by bit, on until stiff glossy peaks stand",

@@ -114,6 +114,18 @@ export async function lastAt(now: string, ...turns: string[]): Promise<Answer[]>
 /** The same at the moment at which the tests' clock stands. */
 export const lastOf = (...turns: string[]) => lastAt(standing, ...turns);
 
+/** The one answer to the last turn; more or none is a failed test. */
+export async function onlyOf(...turns: string[]): Promise<Answer> {
+  const [answer, ...more] = await lastOf(...turns);
+  if (!answer || more.length > 0)
+    throw new Error(`${more.length + (answer ? 1 : 0)} answers to "${turns.at(-1)}"`);
+  return answer;
+}
+
+/** A figure of the one answer to the last turn, by its name. */
+export const figureOf = async (name: string, ...turns: string[]) =>
+  (await onlyOf(...turns)).figures?.find((each) => each.name === name);
+
 /** The answer to the last turn of a conversation, with its figures by name. */
 export async function talk(...turns: string[]) {
   const { one } = baker();

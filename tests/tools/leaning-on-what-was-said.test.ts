@@ -3,16 +3,8 @@
  * pointing word for the answer. Expected values are worked by hand, the rule beside each.
  */
 import { describe, expect, it } from "vitest";
-import { baker, lastOf } from "../support/ask.ts";
+import { baker, figureOf, onlyOf } from "../support/ask.ts";
 
-/** The one answer to the last turn. */
-const only = async (...turns: string[]) => {
-  const answers = await lastOf(...turns);
-  expect(answers.map(({ tool, status }) => `${tool} ${status}`)).toHaveLength(1);
-  return answers[0];
-};
-const figure = async (name: string, ...turns: string[]) =>
-  (await only(...turns))?.figures?.find((each) => each.name === name);
 const near = (value: number) => ({ value: expect.closeTo(value, 2) });
 const range = (low: number, high: number) => ({ low: expect.closeTo(low, 4), high: expect.closeTo(high, 4) });
 
@@ -31,12 +23,12 @@ describe("back to a size before", () => {
     "no, go back to the full lot, and coffee flavouring this time",
     "coffee for the full amount",
   ])("%s", async (said) => {
-    expect(await figure("flavor", ...start, said)).toMatchObject(range(10.2, 17));
+    expect(await figureOf("flavor", ...start, said)).toMatchObject(range(10.2, 17));
   });
 
   it("is of a part, where the whole was no more than talk", async () => {
     expect(
-      await figure("flavor", "lemon flavour for 300 g buttercream", "and for the whole lot"),
+      await figureOf("flavor", "lemon flavour for 300 g buttercream", "and for the whole lot"),
     ).toMatchObject(range(9, 15));
   });
 
@@ -44,7 +36,7 @@ describe("back to a size before", () => {
   it.each(["no, just the once", "the single amount", "no, the first number"])(
     "of macarons: %s",
     async (said) => {
-      expect(await figure("filling", "filling for 40 macarons", "double that", said)).toMatchObject(
+      expect(await figureOf("filling", "filling for 40 macarons", "double that", said)).toMatchObject(
         near(263.687),
       );
     },
@@ -52,7 +44,7 @@ describe("back to a size before", () => {
 
   // whites 200 × 100 / 460 = 43.5 g: two eggs' at 33 g; 400 g would take 87 g and three
   it("takes the rest of the sentence along", async () => {
-    const answer = await only(
+    const answer = await onlyOf(
       "200 g of batter, what do i weigh",
       "better 400",
       "no, the first one. how many egg whites is it",
@@ -63,7 +55,7 @@ describe("back to a size before", () => {
   // 110 shells are 4 trays of 30, 44 are 2
   it("asks another figure of it", async () => {
     expect(
-      await figure("trays", "batter for 50 macarons", "make it 20", "trays for the original number"),
+      await figureOf("trays", "batter for 50 macarons", "make it 20", "trays for the original number"),
     ).toMatchObject(near(4));
   });
 
@@ -74,11 +66,11 @@ describe("back to a size before", () => {
       "15 minute timer",
       "the first amount after all",
     ];
-    expect(await figure("almond flour", ...turns)).toMatchObject(near(130));
+    expect(await figureOf("almond flour", ...turns)).toMatchObject(near(130));
   });
 
   it("leaves the one of timers to timers", async () => {
-    const answer = await only("two timers: 8 minutes for tray one, 14 for tray two", "stop the first one");
+    const answer = await onlyOf("two timers: 8 minutes for tray one, 14 for tray two", "stop the first one");
     expect(answer?.tool).toBe("timer");
   });
 });
@@ -91,7 +83,7 @@ describe("one of several", () => {
     "the first goes into shells, what else do i need",
     "the almond flour goes into shells, what else",
   ])("%s", async (said) => {
-    expect(await figure("whites", cups, said)).toMatchObject(near(285 / 1.3));
+    expect(await figureOf("whites", cups, said)).toMatchObject(near(285 / 1.3));
   });
 
   it("the larger of two", async () => {
@@ -100,7 +92,7 @@ describe("one of several", () => {
       "1 cup cream in grams and 2 cups cream too",
       "use the bigger one for dark piping ganache, how much chocolate",
     ];
-    expect(await figure("chocolate", ...turns)).toMatchObject(near(595));
+    expect(await figureOf("chocolate", ...turns)).toMatchObject(near(595));
   });
 
   // 48 × 0.53 × 3² / 0.96
@@ -108,19 +100,21 @@ describe("one of several", () => {
     "%s",
     async (said) => {
       const turns = ["Number of 30 mm shells I can get on one tray?", "and at 45", said];
-      expect(await figure("batter", ...turns)).toMatchObject(near(238.5));
+      expect(await figureOf("batter", ...turns)).toMatchObject(near(238.5));
     },
   );
 
   // 20 × 0.42 × 5² / 0.92
   it("the big ones, with their number", async () => {
     const turns = ["batter for 20 macarons of 5 cm", "and 20 of 3 cm", "filling for the big ones"];
-    expect(await figure("filling", ...turns)).toMatchObject(near(228.26));
+    expect(await figureOf("filling", ...turns)).toMatchObject(near(228.26));
   });
 
   it("both sums together", async () => {
     // 20 % of 450 and of 600: 90 + 120
-    expect(await figure("result", "what's 20% of 450", "and of 600", "add the two")).toMatchObject(near(210));
+    expect(await figureOf("result", "what's 20% of 450", "and of 600", "add the two")).toMatchObject(
+      near(210),
+    );
   });
 });
 
@@ -130,7 +124,7 @@ describe("a number said once more, or beside the answer", () => {
     "%s",
     async (said) => {
       const turns = ["12 g lemon flavour, how much buttercream will it do?", said];
-      expect(await figure("base", ...turns)).toMatchObject(range(300, 400));
+      expect(await figureOf("base", ...turns)).toMatchObject(range(300, 400));
     },
   );
 
@@ -141,7 +135,7 @@ describe("a number said once more, or beside the answer", () => {
       "i only have 20 g of it",
       "so how much ganache can i make with that",
     ];
-    expect(await figure("base", ...turns)).toMatchObject(range(100, 200));
+    expect(await figureOf("base", ...turns)).toMatchObject(range(100, 200));
   });
 
   it.each([
@@ -154,7 +148,7 @@ describe("a number said once more, or beside the answer", () => {
     ["380 g batter makes how many", "is that more than 20 macarons", /^More than 20 macarons: 23 macarons/],
     ["3 cups sugar in grams", "is that more than half a kilo", /^More than 500 g: 600 g/],
   ])("%s: %s", async (first, said, headline) => {
-    expect((await only(first, said))?.headline).toMatch(headline);
+    expect((await onlyOf(first, said))?.headline).toMatch(headline);
   });
 
   it("is answered once where it is asked twice", async () => {
@@ -162,14 +156,14 @@ describe("a number said once more, or beside the answer", () => {
       "125 g granulated for shells, the rest?",
       "is that more than 600 g of batter all in all? what does it come to",
     ];
-    expect(await figure("total", ...turns)).toMatchObject(near(575));
+    expect(await figureOf("total", ...turns)).toMatchObject(near(575));
   });
 
   // 145 − 20 = 125 °C, × 9/5 + 32
   it.each(["what you just gave me, in fahrenheit", "ok, and your answer in fahrenheit"])(
     "%s",
     async (said) => {
-      expect(await figure("result", "145 C conventional, for my fan oven?", said)).toMatchObject(near(257));
+      expect(await figureOf("result", "145 C conventional, for my fan oven?", said)).toMatchObject(near(257));
     },
   );
 
@@ -179,7 +173,7 @@ describe("a number said once more, or beside the answer", () => {
     "what time will it beep",
     "when do i get reminded",
   ])("%s", async (said) => {
-    const answer = await only("remind me in 50 minutes to take the butter out", said);
+    const answer = await onlyOf("remind me in 50 minutes to take the butter out", said);
     expect(answer?.tool).toBe("timer");
     expect(answer?.figures).toContainEqual({ name: "left", value: 50, unit: "min" });
   });
@@ -190,7 +184,7 @@ describe("a number said once more, or beside the answer", () => {
     "what did you put down",
     "ok, show me what you wrote",
   ])("%s", async (said) => {
-    const answer = await only("note rose batch, soft feet", said);
+    const answer = await onlyOf("note rose batch, soft feet", said);
     expect(`${answer?.tool}: ${answer?.headline}`).toMatch(/^recall: .*rose batch, soft feet/);
   });
 });
@@ -205,7 +199,7 @@ describe("told as a change", () => {
     ["take off 8", 71],
     ["lets leave 8 out", 71],
   ])("%s", async (said, shells) => {
-    expect(await figure("shells", "batter for 40 macarons", said)).toMatchObject(near(shells));
+    expect(await figureOf("shells", "batter for 40 macarons", said)).toMatchObject(near(shells));
   });
 
   // 6.5922 g a macaron: 34 and 32 of them
@@ -215,7 +209,7 @@ describe("told as a change", () => {
     ["minus 8", 210.95],
     ["8 were eaten", 210.95],
   ])("filling, %s", async (said, filling) => {
-    expect(await figure("filling", "filling for 40 macarons", said)).toMatchObject(near(filling));
+    expect(await figureOf("filling", "filling for 40 macarons", said)).toMatchObject(near(filling));
   });
 
   it("stretches the timer that was set, and sets no other", async () => {
@@ -236,18 +230,18 @@ describe("put right", () => {
     ["i misjudged, the bowl has 350 g", 4],
     ["I misread, the ganache is just 350 g", 4],
   ])("%s", async (said, share) => {
-    expect(await figure("share", put, said)).toMatchObject(near(share));
+    expect(await figureOf("share", put, said)).toMatchObject(near(share));
   });
 
   // whites 100 : sugar 150 : butter 250
   it("the other part of the mix", async () => {
     const turns = ["150 g butter, meringue buttercream", "i mean 150 g sugar", "no, whites"];
-    expect(await figure("butter", ...turns)).toMatchObject(near(375));
+    expect(await figureOf("butter", ...turns)).toMatchObject(near(375));
   });
 
   // 300 g fill floor(300 × 0.92 / (0.42 × 25)) of 5 cm
   it.each(["mine are 5 cm", "my macarons are 5 cm", "the shells are 5 cm"])("%s", async (said) => {
-    expect(await figure("macarons", "got 300 g of filling here how many can i fill", said)).toMatchObject(
+    expect(await figureOf("macarons", "got 300 g of filling here how many can i fill", said)).toMatchObject(
       near(26),
     );
   });
@@ -256,14 +250,14 @@ describe("put right", () => {
   it.each(["and with a smaller margin, 45", "a different margin: 45", "with 45 for the margin"])(
     "%s",
     async (said) => {
-      expect(await figure("price", "costs £20, price at 55 % margin", said)).toMatchObject(near(36.364));
+      expect(await figureOf("price", "costs £20, price at 55 % margin", said)).toMatchObject(near(36.364));
     },
   );
 
   it("the usual after so many percent, and so many percent again", async () => {
     const turns = ["lemon flavor for 300 g buttercream", "at 4 percent", "no, the usual"];
-    expect(await figure("flavor", ...turns)).toMatchObject(range(9, 15));
-    expect(await figure("flavor", ...turns, "and at 5")).toMatchObject(near(15));
+    expect(await figureOf("flavor", ...turns)).toMatchObject(range(9, 15));
+    expect(await figureOf("flavor", ...turns, "and at 5")).toMatchObject(near(15));
   });
 });
 
@@ -273,12 +267,12 @@ describe("back to what was asked, with something between", () => {
     "%s",
     async (said) => {
       const turns = ["100 g whites, what else for shells?", "5 oz in grams", said];
-      expect(await figure("almond flour", ...turns)).toMatchObject(near(184.272));
+      expect(await figureOf("almond flour", ...turns)).toMatchObject(near(184.272));
     },
   );
 
   it("leaves a conversion a conversion", async () => {
-    const answer = await only(
+    const answer = await onlyOf(
       "100 g whites, what else for shells?",
       "5 oz in grams",
       "and 6 oz whites in grams",
@@ -290,9 +284,9 @@ describe("back to what was asked, with something between", () => {
   it("goes on behind a timer", async () => {
     const timer = "12 minute timer";
     expect(
-      await figure("trays", "sixty macarons, how much batter", timer, "and with 80, trays?"),
+      await figureOf("trays", "sixty macarons, how much batter", timer, "and with 80, trays?"),
     ).toMatchObject(near(6));
-    expect(await figure("flavor", "flavor for 300 g ganache", timer, "and for 400 g?")).toMatchObject(
+    expect(await figureOf("flavor", "flavor for 300 g ganache", timer, "and for 400 g?")).toMatchObject(
       range(12, 16),
     );
   });
@@ -302,7 +296,7 @@ describe("back to what was asked, with something between", () => {
     "%s",
     async (said) => {
       const turns = ["orange flavour for 290 g buttercream", "rum for 200 g ganache", said];
-      expect(await figure("share", ...turns)).toMatchObject(near(5.517));
+      expect(await figureOf("share", ...turns)).toMatchObject(near(5.517));
     },
   );
 });
@@ -313,24 +307,24 @@ describe("what a mix weighs, said beside it", () => {
     ["coffee flavour for the buttercream. it came to 510", 15.3, 25.5],
     ["lemon flavour for my ganache? it's 240 on the scale", 7.2, 9.6],
   ])("%s", async (said, low, high) => {
-    expect(await figure("flavor", said)).toMatchObject(range(low, high));
+    expect(await figureOf("flavor", said)).toMatchObject(range(low, high));
   });
 
   // gel color is 0.5-1.5 % of the batter, and never the weight said of it
   it("is never the flavor's weight", async () => {
-    expect(await figure("gel color", "how much gel colour for my batter, weighs about 480 g")).toMatchObject(
-      range(2.4, 7.2),
-    );
-    expect(await figure("rum", "how much rum for my ganache, weighing 300 g")).toMatchObject(range(6, 15));
+    expect(
+      await figureOf("gel color", "how much gel colour for my batter, weighs about 480 g"),
+    ).toMatchObject(range(2.4, 7.2));
+    expect(await figureOf("rum", "how much rum for my ganache, weighing 300 g")).toMatchObject(range(6, 15));
   });
 
   // firm dark ganache is 2 : 1, piping 1.25 : 1
   it("is what all packs weigh together", async () => {
     const bars =
       "I bought three bars of dark, 300 grams together. Cream for a firm ganache to roll balls from?";
-    expect(await figure("cream", bars)).toMatchObject(near(150));
-    expect(await figure("cream", bars, "Changed my mind, I'll pipe it")).toMatchObject(near(240));
-    expect(await figure("total", "2 tubs of butter, 500 g in total, meringue buttercream")).toMatchObject(
+    expect(await figureOf("cream", bars)).toMatchObject(near(150));
+    expect(await figureOf("cream", bars, "Changed my mind, I'll pipe it")).toMatchObject(near(240));
+    expect(await figureOf("total", "2 tubs of butter, 500 g in total, meringue buttercream")).toMatchObject(
       near(1000),
     );
   });
@@ -341,6 +335,6 @@ describe("what a mix weighs, said beside it", () => {
       "filling for 34 macarons, and 20 minutes on a timer",
       "that filling will be swiss meringue buttercream, what goes into it",
     ];
-    expect(await figure("whites", ...turns)).toMatchObject(near(44.827));
+    expect(await figureOf("whites", ...turns)).toMatchObject(near(44.827));
   });
 });

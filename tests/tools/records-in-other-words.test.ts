@@ -1,6 +1,6 @@
 /** Notes, timers, settings, stock and plans ordered in other words than "note", "rename", "set" and "plan". */
 import { describe, expect, it } from "vitest";
-import { baker } from "../support/ask.ts";
+import { lastOf } from "../support/ask.ts";
 
 const figureOf = (
   answer: { figures?: readonly { name: string; value?: number }[] } | undefined,
@@ -8,12 +8,7 @@ const figureOf = (
 ) => answer?.figures?.find((each) => each.name === name)?.value;
 
 /** The last turn's first answer. */
-async function answerTo(...turns: string[]) {
-  const { ask } = baker();
-  let last: Awaited<ReturnType<typeof ask>> = [];
-  for (const turn of turns) last = await ask(turn);
-  return last[0];
-}
+const answerTo = async (...turns: string[]) => (await lastOf(...turns))[0];
 
 describe("a timer gets another name", () => {
   it.each([

@@ -1,15 +1,7 @@
 /** The scene is told first, then it is asked. Expected values are worked by hand, the rule beside each. */
 import { describe, expect, it } from "vitest";
-import { baker, lastOf } from "../support/ask.ts";
+import { baker, figureOf, onlyOf } from "../support/ask.ts";
 
-/** The one answer to the last turn, and a figure of it. */
-const only = async (...turns: string[]) => {
-  const answers = await lastOf(...turns);
-  expect(answers.map(({ tool, status }) => `${tool} ${status}`)).toHaveLength(1);
-  return answers[0];
-};
-const figure = async (name: string, ...turns: string[]) =>
-  (await only(...turns))?.figures?.find((each) => each.name === name);
 const near = (value: number) => ({ value: expect.closeTo(value, 4) });
 const range = (low: number, high: number) => ({ low: expect.closeTo(low, 6), high: expect.closeTo(high, 6) });
 
@@ -43,19 +35,19 @@ describe("a share that is told, then its bowl", () => {
       "rum",
       20,
     ],
-  ])("%s", async (said, name, value) => expect(await figure(name, said)).toMatchObject(near(value)));
+  ])("%s", async (said, name, value) => expect(await figureOf(name, said)).toMatchObject(near(value)));
 
   it("another share of the same bowl", async () => {
     // 310 × 3 %; 285 × 4 / 96
     expect(
-      await figure(
+      await figureOf(
         "flavor",
         "My aunt told me to stop at 4.5 percent with the rose flavoring. My buttercream weighs 310 g, so what's that in grams?",
         "hm, still a touch soapy for me, what would 3 percent be please",
       ),
     ).toMatchObject(near(9.3));
     expect(
-      await figure(
+      await figureOf(
         "flavor",
         "I'd like the mint flavouring to end up at 5% of the finished filling, and there's 285 g of plain buttercream waiting. What do I weigh out, please?",
         "My brother-in-law thinks that sounds a lot. What about 4% of the finished filling?",
@@ -80,10 +72,12 @@ describe("a ganache made out of something stands nowhere", () => {
       7.56,
       10.08,
     ],
-  ])("%s", async (said, name, low, high) => expect(await figure(name, said)).toMatchObject(range(low, high)));
+  ])("%s", async (said, name, low, high) =>
+    expect(await figureOf(name, said)).toMatchObject(range(low, high)),
+  );
   it("one that is left out does", async () =>
     expect(
-      await only("leave out a ganache of 200 g dark chocolate and 160 g cream, for how long?"),
+      await onlyOf("leave out a ganache of 200 g dark chocolate and 160 g cream, for how long?"),
     ).toMatchObject({ tool: "keep" }));
 });
 
@@ -99,11 +93,11 @@ describe("what is said twice is there once", () => {
       150 / 1.3,
     ],
     ["I made 400 g of ganache, please split the 400 g of ganache in three", "each", 400 / 3],
-  ])("%s", async (said, name, value) => expect(await figure(name, said)).toMatchObject(near(value)));
+  ])("%s", async (said, name, value) => expect(await figureOf(name, said)).toMatchObject(near(value)));
   it("two cups of whites are two", async () =>
     // 60 + 40
     expect(
-      await figure(
+      await figureOf(
         "almond flour",
         "I have 60 g of whites in one cup and 40 g of whites in another, what do i weigh for the house shells",
       ),
@@ -117,7 +111,7 @@ describe("what became of it, then what holds", () => {
     "My husband has just pinched two for an omelette, so make it four egg whites.",
     "My daughter needs two for her meringue, so let's say four whites.",
     "My wife used two of those for breakfast. Make it four whites then.",
-  ])("%s", async (said) => expect(await figure("almond flour", eggs, said)).toMatchObject(near(171.6)));
+  ])("%s", async (said) => expect(await figureOf("almond flour", eggs, said)).toMatchObject(near(171.6)));
 
   const bowl = "how much flavor for 300 g buttercream";
   it.each([
@@ -134,11 +128,11 @@ describe("what became of it, then what holds", () => {
       180,
     ],
   ])("%s %s", async (first, then, name, low, high) =>
-    expect(await figure(name, first, then)).toMatchObject(range(low, high)),
+    expect(await figureOf(name, first, then)).toMatchObject(range(low, high)),
   );
   it("a timer that runs", async () =>
     expect(
-      await figure(
+      await figureOf(
         "left",
         "set a timer for 20 minutes",
         "My two boys want feeding first, so make it 30 minutes.",
@@ -147,7 +141,7 @@ describe("what became of it, then what holds", () => {
   it("a size is kept", async () =>
     // 110 shells of 4 cm for 50: 110 × 0.53 × 16 / 0.96 (from memory)
     expect(
-      await figure("batter", "how much batter for 40 macarons", "I only want 4 cm ones so make it 50"),
+      await figureOf("batter", "how much batter for 40 macarons", "I only want 4 cm ones so make it 50"),
     ).toMatchObject(near((110 * 0.53 * 16) / 0.96)));
 });
 
@@ -160,7 +154,7 @@ describe("people are no macarons", () => {
     ["The ladies from number nine are joining us as well, so what's the filling for 42?", 42],
     ["Number five heard about it and want some, so what's the filling for 50?", 50],
   ])("%s", async (said, macarons) =>
-    expect(await figure("filling", both, said)).toMatchObject(filling(macarons)),
+    expect(await figureOf("filling", both, said)).toMatchObject(filling(macarons)),
   );
   it.each([
     // ceil(22 × 45 / 10) = 99; of 40, 88
@@ -172,7 +166,7 @@ describe("people are no macarons", () => {
     ],
     ["how much batter for 34 macarons", "the twins want 5 each, so make it 50", 110],
   ])("%s %s", async (first, then, shells) =>
-    expect(await figure("batter", first, then)).toMatchObject(batter(shells)),
+    expect(await figureOf("batter", first, then)).toMatchObject(batter(shells)),
   );
   it.each([
     // 8 × 3 = 24, ceil(52.8) = 53; 9 × 4 = 36, 80; 20 × 2 = 40, 88
@@ -183,11 +177,13 @@ describe("people are no macarons", () => {
     ["There are 8 of us, 3 each, so 24 macarons. How much batter?", 53],
     ["I live at number 15 and the oven is small. How much batter for 40 macarons?", 88],
     ["I've promised three dozen for Saturday. How much batter do I need?", 80],
-  ])("%s", async (said, shells) => expect(await figure("batter", said)).toMatchObject(batter(shells)));
+  ])("%s", async (said, shells) => expect(await figureOf("batter", said)).toMatchObject(batter(shells)));
   it("says how it was worked out", async () =>
-    expect((await only("12 people, 3 each, how much filling?"))?.assumed?.[0]).toContain("3 for each of 12"));
+    expect((await onlyOf("12 people, 3 each, how much filling?"))?.assumed?.[0]).toContain(
+      "3 for each of 12",
+    ));
   it("guests with weights of their own aren't multiplied", async () =>
-    expect(await only("12 guests get 40 g of buttercream each")).not.toMatchObject({ status: "answered" }));
+    expect(await onlyOf("12 guests get 40 g of buttercream each")).not.toMatchObject({ status: "answered" }));
 });
 
 describe("one part instead of another", () => {
@@ -198,7 +194,9 @@ describe("one part instead of another", () => {
     ["half of it instead of a third", 120],
     ["Not a third, half please", 120],
     ["double the recipe instead of a third of it", 480],
-  ])("%s", async (said, grams) => expect(await figure("mascarpone", card, said)).toMatchObject(near(grams)));
+  ])("%s", async (said, grams) =>
+    expect(await figureOf("mascarpone", card, said)).toMatchObject(near(grams)),
+  );
 });
 
 describe("hands full", () => {
@@ -219,7 +217,7 @@ describe("hands full", () => {
     ]);
   });
   it("a ganache that is timed is one", async () =>
-    expect(await only("Would you mind setting the ganache timer?")).toMatchObject({ status: "answered" }));
+    expect(await onlyOf("Would you mind setting the ganache timer?")).toMatchObject({ status: "answered" }));
 });
 
 describe("who asks it", () => {
@@ -229,7 +227,7 @@ describe("who asks it", () => {
     "My cousin's having a go at these tomorrow and she asks how long I usually rest the hazelnut ones, what shall I tell her?",
     "My friend's making some on Sunday and wants to know how long I usually rest hazelnut.",
     "My sister is baking tomorrow, how long do I usually rest the hazelnut ones?",
-  ])("%s", async (said) => expect(await figure("rest", ...notes, said)).toMatchObject({ value: 40 }));
+  ])("%s", async (said) => expect(await figureOf("rest", ...notes, said)).toMatchObject({ value: 40 }));
   it.each([
     [
       "My brother-in-law keeps chickens and wants to know what to send over. How many egg whites do I need for 30 macarons?",
@@ -246,7 +244,7 @@ describe("who asks it", () => {
       "dose",
     ],
     ["My sister wants to know how long they keep.", "keep"],
-  ])("%s", async (said, tool) => expect(await only(said)).toMatchObject({ tool, status: "answered" }));
+  ])("%s", async (said, tool) => expect(await onlyOf(said)).toMatchObject({ tool, status: "answered" }));
 });
 
 describe("what is exclaimed, and asked of nobody", () => {
@@ -266,18 +264,18 @@ describe("what is exclaimed, and asked of nobody", () => {
     ["Where do the years go? My baby is eighteen on Friday. How much rum for 240 g of ganache?", "dose"],
     ["Remember I told you about my sister? She wants 30 macarons. How much batter?", "shells"],
     ["What with one thing and another I'm running late. How much batter for 24 macarons?", "shells"],
-  ])("%s", async (said, tool) => expect(await only(said)).toMatchObject({ tool, status: "answered" }));
+  ])("%s", async (said, tool) => expect(await onlyOf(said)).toMatchObject({ tool, status: "answered" }));
   // 3-5 % of 300
   it.each(["much obliged. and for 300 g?", "ta very much. and for 300 g?", "How lovely! What about 300 g?"])(
     "%s",
     async (said) =>
-      expect(await figure("flavor", "how much rose flavor for 200 g buttercream", said)).toMatchObject(
+      expect(await figureOf("flavor", "how much rose flavor for 200 g buttercream", said)).toMatchObject(
         range(9, 15),
       ),
   );
   it("what is really asked so", async () => {
-    expect(await only("Do you know how long they keep?")).toMatchObject({ tool: "keep" });
-    expect(await only("Why do I always get cracked tops?")).toMatchObject({ tool: "trouble" });
+    expect(await onlyOf("Do you know how long they keep?")).toMatchObject({ tool: "keep" });
+    expect(await onlyOf("Why do I always get cracked tops?")).toMatchObject({ tool: "trouble" });
   });
 });
 
@@ -331,11 +329,11 @@ describe("what has slipped her mind isn't thrown away", () => {
 /** What has passed while a ganache split is no timer. */
 it("a back that was turned for a minute", async () =>
   expect(
-    await only("i turned my back for one minute and my 420g of ganache has split, what do i do please"),
+    await onlyOf("i turned my back for one minute and my 420g of ganache has split, what do i do please"),
   ).toMatchObject({ tool: "ganache", status: "answered" }));
 
 /** Gas mark 3 is 160 °C (common practice). */
 it("the mark that is numbered", async () =>
-  expect(await figure("result", "It only does gas marks. What's gas mark 3 in Celsius?")).toMatchObject({
+  expect(await figureOf("result", "It only does gas marks. What's gas mark 3 in Celsius?")).toMatchObject({
     value: 160,
   }));

@@ -1,20 +1,12 @@
 /**
  * Two questions or orders in one turn, and what the next turn says of them: both again, an answer to the first, a change
- * of one of them. Expected values are arithmetic; the rules themselves are tested elsewhere, here
- * what was asked at once has to come out as it does when it is asked alone. Worked by hand where a number stands.
+ * of one of them. Expected values are arithmetic; the rules themselves are tested elsewhere, here what
+ * was asked at once has to come out as it does when it is asked alone. Worked by hand where a number stands.
  */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-/** What the last of these turns is answered with. */
-async function last(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
+import { lastOf } from "../support/ask.ts";
 
 const toolsOf = (answers: readonly Answer[]) => answers.map(({ tool }) => tool);
 const figure = (answers: readonly Answer[], tool: string, name: string) =>
@@ -27,7 +19,7 @@ describe("both again", () => {
   test.each(["both again, doubled", "double both", "both of them, doubled please"])(
     "%s, of two weights",
     async (said) => {
-      const answers = await last(
+      const answers = await lastOf(
         "half a cup of icing sugar in grams? third of a cup of almond meal in grams?",
         said,
       );
@@ -44,7 +36,10 @@ describe("both again", () => {
     "both again with 240 g chocolate",
     "same two with 240 g of chocolate, both",
   ])("%s, of a ganache and the salt in it", async (said) => {
-    const answers = await last("milk ganache for piping from 180 g chocolate, and salt for all of it", said);
+    const answers = await lastOf(
+      "milk ganache for piping from 180 g chocolate, and salt for all of it",
+      said,
+    );
     expect(figure(answers, "ganache", "total")?.value).toBeCloseTo(360);
     expect(figure(answers, "dose", "salt")).toMatchObject({
       low: expect.closeTo(0.72),
@@ -61,8 +56,8 @@ describe("both again", () => {
         async (first, then, way) => {
           const asked = (many: number) =>
             `how much filling for ${many} macarons and how much coffee flavor in that`;
-          const again = await last(asked(first), way.replace("%", String(then)));
-          const alone = await last(asked(then));
+          const again = await lastOf(asked(first), way.replace("%", String(then)));
+          const alone = await lastOf(asked(then));
           expect(
             again.map(({ figures }) => figures),
             way,
@@ -81,20 +76,20 @@ describe("an answer to what was asked first, behind another question of the turn
     ["need them ready sunday 4 pm, when do i start, and start a 10 min timer", "24 of them", "day"],
     ["how much rum for the buttercream? and batter for 30 macarons", "it's 250 g", "dose"],
   ])("%s: %s", async (asked, said, tool) => {
-    const answers = await last(asked, said);
+    const answers = await lastOf(asked, said);
     expect(toolsOf(answers)).toEqual([tool]);
     expect(answers[0]?.status).toBe("answered");
   });
 
   test("what goes on from the answer is no answer to the question", async () => {
     expect(
-      toolsOf(await last("timer please, also what's 3 tbsp granulated sugar in g", "and 5 tbsp?")),
+      toolsOf(await lastOf("timer please, also what's 3 tbsp granulated sugar in g", "and 5 tbsp?")),
     ).toEqual(["convert"]);
   });
 
   // 3-4 % of 320 g, and 0.2-0.5 % salt
   test("the answer and a question behind it", async () => {
-    const answers = await last("flavor for my ganache?", "320 g, and salt for it?");
+    const answers = await lastOf("flavor for my ganache?", "320 g, and salt for it?");
     expect(figure(answers, "dose", "flavor")).toMatchObject({
       low: expect.closeTo(9.6),
       high: expect.closeTo(12.8),
@@ -122,14 +117,14 @@ describe("both are answered where one alone would take all that is measured", ()
     ],
     ["save a note banana batch was sticky underneath 6/10, also how many grams is 3 oz", ["note", "convert"]],
   ])("%s", async (said, tools) => {
-    const answers = await last(said);
+    const answers = await lastOf(said);
     expect(toolsOf(answers)).toEqual(tools);
     expect(answers.every(({ status }) => status === "answered")).toBe(true);
   });
 
   // the butter is half of the house's Swiss buttercream: 400 g in all, salt 0.2-0.5 % of that and not of 200 g
   test("a part of the mix is no bowl", async () => {
-    const answers = await last("buttercream with 200 g butter, and salt for all of it");
+    const answers = await lastOf("buttercream with 200 g butter, and salt for all of it");
     expect(figure(answers, "dose", "salt")).toMatchObject({
       low: expect.closeTo(0.8),
       high: expect.closeTo(2),
@@ -142,7 +137,7 @@ describe("both are answered where one alone would take all that is measured", ()
     "340 g buttercream left in the tub, how many macarons will that fill",
     "forty macs, filling?",
   ])("what is only told asks nothing: %s", async (said) => {
-    expect(await last(said)).toHaveLength(1);
+    expect(await lastOf(said)).toHaveLength(1);
   });
 });
 
@@ -151,14 +146,14 @@ describe("each order changes what it names", () => {
     ["five more on the cake and stop the fudge", 35],
     ["stop fudge, five more on cake", 35],
   ])("%s", async (said, left) => {
-    const answers = await last("timer 20 min for the fudge, timer 30 min for the cake", said);
+    const answers = await lastOf("timer 20 min for the fudge, timer 30 min for the cake", said);
     expect(toolsOf(answers)).toEqual(["timer", "timer"]);
     expect(figure(answers, "timer", "left")?.value).toBe(left);
     expect(answers.some(({ headline }) => headline.startsWith("Stopped fudge"))).toBe(true);
   });
 
   test("a dose is changed, and the timer set beside it", async () => {
-    const answers = await last(
+    const answers = await lastOf(
       "flavour amount for 205 g ganache & the rest timer",
       "make that 240 g, and add ten to the timer",
     );
@@ -171,7 +166,7 @@ describe("each order changes what it names", () => {
 
   // 1.8 × 160 + 32 and 1.3 × 110
   test("each of two goes on from its own", async () => {
-    const answers = await last(
+    const answers = await lastOf(
       "145C is what in F, and I've 88 g of whites what are the other three",
       "160 C as well, and the same recipe off 110 g whites",
     );
@@ -181,7 +176,7 @@ describe("each order changes what it names", () => {
 
   // 2/3 of 420 g at 2.5 : 1
   test("a share of the mix that is named, with a timer between", async () => {
-    const answers = await last(
+    const answers = await lastOf(
       "white ganache 420 g total for filling, no butter, and 25 minutes on a timer named fridge",
       "only two thirds of that ganache",
     );
@@ -189,17 +184,17 @@ describe("each order changes what it names", () => {
   });
 
   test("a share of a number is a sum, whatever was asked before", async () => {
-    const answers = await last("house shells with 100 g whites, also a quarter of 300");
+    const answers = await lastOf("house shells with 100 g whites, also a quarter of 300");
     expect(figure(answers, "convert", "result")?.value).toBe(75);
   });
 
   test("a fault and a heat on the other scale", async () => {
-    const answers = await last("my shells have come out without any feet, why is that; and 155C what F");
+    const answers = await lastOf("my shells have come out without any feet, why is that; and 155C what F");
     expect(toolsOf(answers)).toEqual(["trouble", "convert"]);
   });
 
   test("what is taken back, and what is asked without it", async () => {
-    const answers = await last("shells are 4.4 cm from now on", "undo that size, and filling for 20 again");
+    const answers = await lastOf("shells are 4.4 cm from now on", "undo that size, and filling for 20 again");
     expect(toolsOf(answers)).toEqual(["undo", "fill"]);
   });
 });

@@ -8,7 +8,7 @@ import type { Way } from "../../tools/lib/ways.ts";
 import { sizes } from "../chosen/slots.ts";
 import { returnsByName } from "./returned.ts";
 import { spaced } from "./spaced.ts";
-import type { Inputs, State, Topic } from "./state.ts";
+import { type Inputs, type State, sizing, type Topic } from "./state.ts";
 
 /** The question that is come back to, and what is left of the sentence; empty where it says no more than that. */
 export interface Earlier {
@@ -17,7 +17,7 @@ export interface Earlier {
 }
 
 /** Calculators that work out how much of something: others have first ones and whole ones of their own. */
-const counting = new Set("dose scale shells fill ganache buttercream split convert".split(" "));
+const counting: ReadonlySet<string> = new Set([...sizing, "convert"]);
 
 const noun =
   "(?:lot|amount|number|quantity|weight|batch|bowl|bowlful|figure|order|thing|measure|recipe|count|mix|value|total|size)";

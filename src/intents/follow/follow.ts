@@ -8,7 +8,7 @@ import { drafts } from "../chosen/drafts.ts";
 import { leftOver } from "../chosen/left-over.ts";
 import { pointsOf } from "../chosen/signs.ts";
 import { isBare, multiplied } from "../chosen/slots.ts";
-import type { Inputs, State } from "./state.ts";
+import { type Inputs, type State, sizing } from "./state.ts";
 import { saidNow } from "./step.ts";
 
 /** A turn that opens like this leans on the one before. */
@@ -234,7 +234,7 @@ function follows(
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   if (last.name === "dose" && own <= -4) return false;
   // "also 16 minutes for the ganache", behind a dose: a time weighs nothing
-  if (weighing.has(last.name) && reading.amounts.length > 0 && reading.amounts.every(isTime)) return false;
+  if (sizing.has(last.name) && reading.amounts.length > 0 && reading.amounts.every(isTime)) return false;
   // "pink for half the batter": a color of another bowl than the flavor was for
   const color = reading.things.some((each) => each.color && !each.base);
   if (color && reading.things.some((each) => each.base === "batter") && before.base !== "batter")
@@ -251,7 +251,7 @@ function follows(
   const goingOn = pointsToGoOn(last, reading.mask);
   const bare = isBare(reading);
   // "double the batch": of what was worked out
-  if (weighing.has(last.name) && lotTimes.test(reading.text) && multiplied(reading, before)) return true;
+  if (sizing.has(last.name) && lotTimes.test(reading.text) && multiplied(reading, before)) return true;
   // "less 10 percent": of what was worked out, whatever that was
   const onlyTimes =
     reading.amounts.length === 1 &&
@@ -292,7 +292,6 @@ function follows(
 
 const lotTimes =
   /^(?:(?:and|so|ok|now|or|what about|how about|actually|please|then) )*(?:double|triple|halve|half(?: of)?|twice|three times|treble) (?:the|this|that|my) (?:batch|bowl|lot|amount|mix)(?: (?:please|then|now))*[ ?.!]*$/;
-const weighing = new Set(["dose", "scale", "split", "shells", "fill", "ganache", "buttercream"]);
 const isTime = ({ dim }: { dim: string }) => dim === "time";
 const counting = new Set(["shells", "fill", "scale", "buttercream", "day"]);
 const tellsDone =

@@ -29,3 +29,19 @@ export const mixAgain =
     const topic = about(reading, past).at(-1);
     return topic?.tool === last?.tool ? undefined : topic;
   };
+
+const lineAsked =
+  /^(?:(?:so|ok|okay|and|now|right|wait|sorry|oh|hm),? )*(?:what|how much|whats|what's) (?:(?:was|is|were) )?(?:the|my|of the)? ?[a-z]+(?: [a-z]+)?(?: (?:was it|was that|again|then))+ ?\??$/;
+const runsShort =
+  /\b(?:only|just) (?:has|have|had|got|holds?|held)\b|\b(?:has|have|got|theres|there's|there is) only\b|\bran out at\b/;
+const withLines: ReadonlySet<string> = new Set(["scale", "buttercream", "ganache"]);
+
+/** "what was the almond again", "the almond bag only has 190", with a timer between: of the recipe that was weighed. */
+export const lineAgain: Way<Said, Topic> = ({ reading, state: { last, past = [] } }) => {
+  const { text, things, amounts } = reading;
+  const isOne = things.filter(({ ingredient }) => ingredient).length === 1 && amounts.length < 2;
+  const isSaid = amounts.length === 0 ? lineAsked.test(text) : runsShort.test(text);
+  if (!last || withLines.has(last.tool) || !isOne || !isSaid) return undefined;
+  if (things.some(({ base, dose }) => base ?? (dose !== undefined && amounts.length > 0))) return undefined;
+  return past.findLast(({ tool }) => withLines.has(tool));
+};

@@ -1,10 +1,10 @@
 /** An earlier topic that a sentence comes back to. */
 import type { Reading } from "../../tools/contract/index.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
-import { marginAgain, mixAgain } from "./named-again.ts";
+import { lineAgain, marginAgain, mixAgain } from "./named-again.ts";
 import { ofOtherKind } from "./of-other-kind.ts";
 import { splitChanged } from "./split-changed.ts";
-import { about, type State, type Topic } from "./state.ts";
+import { about, type State, sizing, type Topic } from "./state.ts";
 
 interface Said {
   reading: Reading;
@@ -101,7 +101,6 @@ const leansOn =
   /^(?:(?:and|but|so|ok|okay|now|then|or|well|right|hm|oh|no|actually|sorry|wait),? )*(?:and|but|so|if|what if|what about|how about|or|with|for|from|in|same|only|instead|no|make it|suppose)\b/;
 const ofTime =
   /\b(?:timers?|alarm|clock|ring\w*|beep\w*|remind\w*|minutes?|mins?|hours?|seconds?|longer|o'?clock|oven|bake\w*|rest\w*)\b/;
-const sizing = new Set("dose scale shells fill ganache buttercream split".split(" "));
 
 /** "and with 80, trays?", "and for 400 g?", with a timer between: nothing that a timer takes. */
 const asBeforeTimer: Way<Said, Topic> = ({ reading, state: { last, past = [] } }) => {
@@ -239,6 +238,7 @@ const named: readonly Way<Said, Topic>[] = [
   askedFirst,
   saysBack,
   marginAgain,
+  lineAgain,
   mixAgain(aboutNamed),
 ];
 

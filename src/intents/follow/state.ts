@@ -56,6 +56,11 @@ export interface Turn {
 
 export const freshState = (): State => ({ table: {}, topics: [] });
 
+/** Calculators that weigh or count what is made: a number alone may be another size of it. */
+export const sizing: ReadonlySet<string> = new Set(
+  "dose scale shells fill ganache buttercream split".split(" "),
+);
+
 /** Which calculators a mix is the matter of. */
 export const about: Readonly<Record<string, readonly string[]>> = {
   ganache: ["ganache"],

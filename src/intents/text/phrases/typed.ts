@@ -12,6 +12,14 @@ export const typed: readonly Phrase[] = [
     from: /^(?:kk?|m?kay|oki[ei]|okey)(?=,? [a-z])/g,
     to: "ok",
   },
+  // "whites ganache": of white chocolate
+  { marks: [" whites "], from: /\bwhites (?=(?:choc\w* )?ganache\b|choc\w*\b)/g, to: "white " },
+  // "5 eggs cracked, 168g white": of eggs, and no color
+  {
+    marks: ["g white", "grams white", " white,", " white.", " white in"],
+    from: /^(?!.*\b(?:split|divid|pink|green|blue|yellow|red|purple|black|colou?r|choc|ganache|bowls?|parts?|bottle)\w*)(?=.*\b(?:eggs?|crack(?:ed)?|separated|meringue|recipe|shells?|almonds?|what do i weigh|weights)\b)(.*?\d ?(?:g|gr|grams?) (?:of )?(?:egg )?)white\b(?! (?:sugar|batter|flour|bread|rum|wine|macs|macarons|shells|one))/g,
+    to: "$1whites",
+  },
   // "84 shells batter in ounces": batter for so many
   {
     marks: ["shells batter", "macarons batter", "macs batter"],
