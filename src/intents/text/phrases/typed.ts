@@ -17,7 +17,7 @@ export const typed: readonly Phrase[] = [
   // "5 eggs cracked, 168g white": of eggs, and no color
   {
     marks: ["g white", "grams white", " white,", " white.", " white in"],
-    from: /^(?!.*\b(?:split|divid|pink|green|blue|yellow|red|purple|black|colou?r|choc|ganache|bowls?|parts?|bottle)\w*)(?=.*\b(?:eggs?|crack(?:ed)?|separated|meringue|recipe|shells?|almonds?|what do i weigh|weights)\b)(.*?\d ?(?:g|gr|grams?) (?:of )?(?:egg )?)white\b(?! (?:sugar|batter|flour|bread|rum|wine|macs|macarons|shells|one))/g,
+    from: /^(?!.*\b(?:split|divid|pink|green|blue|yellow|red|purple|black|colou?r|choc|ganache|bowls?|parts?|bottle)\w*)(?=.*\b(?:eggs?|crack(?:ed)?|separated|meringue|recipe|shells?|almonds?|what do i weigh|weights)\b)(.*?\d ?(?:g|gr|grams?) (?:of )?(?:egg )?)white\b(?! (?:sugar|batter|flour|bread|rum|wine|macs|macarons|shells|one|powder\w*|albumen|dried|colou?r))/g,
     to: "$1whites",
   },
   // "84 shells batter in ounces": batter for so many
