@@ -47,10 +47,13 @@ export function hiddenIn(
   const heard = heardOn(reading.said, hearing);
   for (const [left, right] of cutsAnew(reading.text)) {
     const joint = reading.text.trimStart().slice(left.length).trimStart();
-    const parts = [...heard(left), ...heard(right)];
-    const [one, other] = parts;
-    if (joint.startsWith(":") || !one || !other || parts.length !== 2 || parts.some(onlyGiven)) continue;
     const isAsked = joint.startsWith("?");
+    if (joint.startsWith(":") || !(isAsked || mayOrder(left, right, step.tool.name))) continue;
+    const before = heard(left);
+    if (before.length !== 1 || before.some(onlyGiven)) continue;
+    const parts = [...before, ...heard(right)];
+    const [one, other] = parts;
+    if (!one || !other || parts.length !== 2 || parts.some(onlyGiven)) continue;
     const side = { left, right, one, other, isAsked, hearing };
     if (!mayHide(side, step.tool.name)) continue;
     whole ??= outcomes([reading], hearing)[0];
@@ -81,6 +84,15 @@ interface Cut extends Sides {
   second: Tried;
   whole: Tried;
 }
+
+/** Looked at before a side is even read: it says by some word that it may be an order, or is one part of the mix. */
+const mayOrder = (left: string, right: string, whole: string): boolean =>
+  whole === "timer" ||
+  whole === "undo" ||
+  keptBy.test(left) ||
+  // "buttercream with 200 g butter, and salt for all of it"
+  ofAll.test(right) ||
+  [left, right].some((side) => orders.some((each) => each.test(side)));
 
 /** Looked at before any calculator is asked: hardly a turn is two. */
 const mayHide = ({ left, right, one, other, isAsked, hearing }: Sides, whole: string): boolean =>
@@ -223,6 +235,12 @@ const ends =
 /** "only two thirds of that ganache": of what was worked out before. */
 const shares =
   /^(?:(?:and|so|ok|now|but|then|,) )*(?:only |just )?(?:an? |one |two |three )?(?:half|halve|third|thirds|quarter|quarters|double|twice|triple)\b.* (?:that|the|this|those) \S+$/i;
+
+/** A time, an hour or a day: it may be for a timer or for the plan of a day. */
+const timed =
+  /\b(?:timers?|alarms?|remind|rings?|buzz|ping|beep|count ?down|min(?:ute)?s?|h(?:ou)?rs?|secs?|seconds?|ready|starts?|begin|plan|when|today|tonight|tomorrow|[a-z]+day|noon|midnight|[ap]m|clock|\d+:\d+)\b|\d(?:min|h|hr|am|pm|s|sec)/i;
+const ofAll = /\b(?:it|all|that|this|those|them|whole|lot|same|both)\b/i;
+const orders = [question, verb, bowls, ends, shares, timed];
 
 /** It says by a word of its own that something is to be worked out, shared out, set or turned into another unit. */
 const ordered = (side: string, reading: Reading | undefined): boolean => {

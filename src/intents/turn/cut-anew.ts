@@ -24,12 +24,27 @@ const most = 10;
 const strength = (said: string): number =>
   /[.;?!]/.test(said) ? 0 : /also|then|plus/i.test(said) ? 1 : /,.*\band\b|-/i.test(said) ? 2 : 3;
 
-/** Both sides of each joint, those that end a sentence first. Pure. */
+/** "140 g powdered sugar", "egg whites 115 g", "200 g sugar at $2 a kilo": a line of a list, that asks nothing. */
+const line =
+  /^(?:\d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?)(?: of)?(?: [a-zé'-]+){1,3}(?: at \S+ an? \S+)?|[a-zé'-]+(?: [a-zé'-]+){0,2} \d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?))$/i;
+const asks =
+  /\b(?:in|into|to|from|how|what|whats|which|when|why|timer|label|bake|rest|set|start|split|scale|convert|double|make|flavou?r(?:ed|ing)?|filling|batter|buttercream|ganache|bowl|ready|for|it|please|pls|if|with|is|more|too|again|same)\b/i;
+const isLine = (piece: string): boolean => line.test(piece) && !asks.test(piece);
+
+/** Both sides of each joint, those that end a sentence first; none within a list. Pure. */
 export function cutsAnew(text: string): [string, string][] {
-  return [...text.matchAll(joint)]
-    .map(({ 0: said, index }) => ({
+  const joints = [...text.matchAll(joint)].map(({ 0: said, index }) => ({
+    said,
+    index,
+    end: index + said.length,
+  }));
+  const piece = (at: number) => text.slice(joints[at - 1]?.end ?? 0, joints[at]?.index ?? text.length).trim();
+  const lines = joints.length > 1 ? [...joints, undefined].map((_, at) => isLine(piece(at))) : [];
+  return joints
+    .filter((_, at) => !lines[at] || !lines[at + 1])
+    .map(({ said, index, end }) => ({
       rank: strength(said),
-      sides: [text.slice(0, index).trim(), text.slice(index + said.length).trim()] as [string, string],
+      sides: [text.slice(0, index).trim(), text.slice(end).trim()] as [string, string],
     }))
     .filter(({ sides }) => sides.every((side) => /[a-z]{2}|\d/i.test(side)) && !isOneNumber(sides))
     .sort((a, b) => a.rank - b.rank)
