@@ -48,7 +48,8 @@ export function hiddenIn(
   for (const [left, right] of cutsAnew(reading.text)) {
     const joint = reading.text.trimStart().slice(left.length).trimStart();
     const isAsked = joint.startsWith("?");
-    if (joint.startsWith(":") || !(isAsked || mayOrder(left, right, step.tool.name))) continue;
+    if (joint.startsWith(":") || given.test(left)) continue;
+    if (!(isAsked || mayOrder(left, right, step.tool.name))) continue;
     const before = heard(left);
     if (before.length !== 1 || before.some(onlyGiven)) continue;
     const parts = [...before, ...heard(right)];
@@ -66,6 +67,10 @@ export function hiddenIn(
   }
   return undefined;
 }
+
+/** The commonest of what is only given, told by its words alone. */
+const given =
+  /^(?:(?:i have|ive|i've|got) )?\d[\d.,]* ?(?:g|gr|grams?|kg|oz) (?:of )?(?:my |plain |swiss |dark |milk |white )?(?:buttercream|ganache|batter|filling|frosting|smbc|bc)$/i;
 
 /** A sentence cut in two. */
 interface Sides {

@@ -22,8 +22,10 @@ export function meantBy(reading: Reading, hearing: Hearing): Step[] | Unread {
  */
 function ofOther(taken: readonly Step[] | Unread, reading: Reading, hearing: Hearing): Step[] | undefined {
   const { state, world, names, understanding } = hearing;
-  if (state.pending || isAnswered(taken, world)) return undefined;
-  const found = others(reading, hearing).flatMap((topic) => {
+  if (state.pending) return undefined;
+  const topics = others(reading, hearing);
+  if (topics.length === 0 || isAnswered(taken, world)) return undefined;
+  const found = topics.flatMap((topic) => {
     const { turn: _turn, row: _row, ...before } = state;
     const steps = next(reading, { ...before, last: topic }, names, understanding);
     const [step, ...more] = Array.isArray(steps) ? steps : [];

@@ -10,11 +10,22 @@ import { checkInputs } from "../tools/lib/check.ts";
 import { asksOunces, inBenchUnit, inOunces } from "../tools/lib/ounces.ts";
 import { compared } from "./compared.ts";
 
+/** What a step came to in a world: it is looked at before it is carried out, more than once. */
+const known = new WeakMap<Step, { world: World; outcome: Outcome }>();
+
 /**
  * Pure: a step's outcome in this world.
  * @returns asking or declined where what was said isn't all in it, or it holds no figure of what was asked
  */
 export function computeWith(step: Step, world: World): Outcome {
+  const before = known.get(step);
+  if (before?.world === world) return before.outcome;
+  const outcome = computed(step, world);
+  known.set(step, { world, outcome });
+  return outcome;
+}
+
+function computed(step: Step, world: World): Outcome {
   const checked = checkInputs(step.tool, step.inputs);
   if (!checked.ok) return checked.outcome;
   const outcome = inBenchUnit(step.tool.name, step.tool.compute(checked.inputs, world), world);

@@ -2,7 +2,6 @@
  * Runs what a question and the chat run, with nothing shown and a record that is thrown away, so that the code caches
  * made at build hold it compiled. The program that answers never gets here.
  */
-import { PassThrough } from "node:stream";
 import { tools } from "../tools/registry.ts";
 import { main, type Outside, type Parts } from "./main.ts";
 
@@ -26,8 +25,15 @@ export const examples = (): string[] =>
 export const warm = (home: string, question: string): Promise<number> =>
   main(quiet(home, [question], {} as Parts));
 
-/** Opens the chat on a terminal that shows nothing, and leaves it once it takes keys. */
-export function warmChat(home: string, chat: Parts["chat"]): Promise<number> {
+/**
+ * Opens the chat on a terminal that shows nothing, and leaves it once it takes keys.
+ * @param streams Node's, handed over: a question that is answered would pay for loading them too
+ */
+export function warmChat(
+  home: string,
+  chat: Parts["chat"],
+  { PassThrough }: typeof import("node:stream"),
+): Promise<number> {
   const keys = Object.assign(new PassThrough(), { isTTY: true, setRawMode: () => {}, ref() {}, unref() {} });
   const screen = Object.assign(new PassThrough(), { isTTY: true, columns: 100, rows: 30 });
   screen.on("data", (drawn: Buffer) => {

@@ -84,7 +84,7 @@ const keep = () => {
   program.takeUp(tables);
   await program.warm(home, "230 g buttercream, how much flavor?");
   keep();
-  await program.warmChat(home, async () => part("chat"));
+  await program.warmChat(home, async () => part("chat"), require("node:stream"));
   for (const question of program.examples()) await program.warm(home, question);
   keep();
   rmSync(home, { recursive: true });
