@@ -56,6 +56,9 @@ export const shortSlips: Readonly<Record<string, string>> = {
   okie: "ok",
   ad: "add",
   pwdr: "powder",
+  thik: "thick",
+  thck: "thick",
+  stif: "stiff",
   pwdrs: "powders",
   mayb: "maybe",
   // near ten

@@ -10,7 +10,7 @@ do had have i we it they them made make baked bake note log record show me today
 yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full
 test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays
 mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get
-gave rate rated find search look pull bring about again also yet so far nice pretty quick
+gave rate rated forgot forgotten missed missing skipped find search look pull bring about again also yet so far nice pretty quick
 `);
 
 /** They ask about notes; any other word of a plain question has to stand in the note. */
@@ -69,11 +69,16 @@ const batchDown =
   "(?:put|write|mark|jot|note|log|get|take) (?:the |my |that |this )(?:\\S+ ){0,3}(?:\\S*<count=batches\\S*|ones?) down(?: (?:too|as well|also|in there))*(?: [,:;-]| as(?= \\S*<number))|(?:put|stick\\S*|pop|add|throw|write|get|log|toss) (?:the |my )(?:\\S+ ){0,2}(?:\\S*<count=batches\\S*|ones?) in (?:there|the (?:book|log|notes?))(?: (?:too|as well|also))* [,:;-](?= (?:\\S+ )*(?:\\S*<[^>]*symptom=|\\S*<number,fraction>|\\S*<number> out of ))";
 
 /** How a note is opened, at the head of what she says: "note:", "batch log:", "journal today:", "write this down". */
-export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|(?:this|here|that) is (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|heres (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|(?:save|keep|log|store) this (?:one )?(?::|,)(?= (?:the |my |todays |this |a )?\\S*<[^>]*taste=\\S* (?:\\S*<[^>]*count=(?:batches|macarons)|ones))|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save|get|stick|pop|bung|enter|file|log|record) (?:it |this |that |this one |that one )?(?:down |up )?(?:in|into|to|under) (?:my|the) (?:notes?|${bookName})(?: that)?|(?:add|append) (?:(?:it|this|that|a line|an entry|a batch|one) )?(?:in|into|to) (?:my|the) ${bookName}(?= (?:[:,;-]|\\S*<))|(?:one|new one|another one|a new one|another|next one) (?:in|into|to) (?:the|my) ${book} (?:: |, )|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|\\S*<count=batches\\S*) )*for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down|${batchDown})|${noteBehindBatch})`;
+export const noteOpeners = `(?:${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:write|note|jot|take|put|get) (?:something|one thing|a thing|a few things|a couple of things) down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|(?:this|here|that) is (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|heres (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|(?:save|keep|log|store) this (?:one )?(?::|,)(?= (?:the |my |todays |this |a )?\\S*<[^>]*taste=\\S* (?:\\S*<[^>]*count=(?:batches|macarons)|ones))|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:write|put|save|get|stick|pop|bung|enter|file|log|record) (?:it |this |that |this one |that one )?(?:down |up )?(?:in|into|to|under) (?:my|the) (?:notes?|${bookName})(?: that)?|(?:add|append) (?:(?:it|this|that|a line|an entry|a batch|one) )?(?:in|into|to) (?:my|the) ${bookName}(?= (?:[:,;-]|\\S*<))|(?:one|new one|another one|a new one|another|next one) (?:in|into|to) (?:the|my) ${book} (?:: |, )|(?:(?:one|another|a|next|last|new|more|quick|thing|entry|\\S*<count=batches\\S*) )*for (?:the|my) ${book}(?: :| ,)?|write (?:this |that |it )?down|${batchDown})|${noteBehindBatch})`;
 
 /** How one is made of all that was said before: "keep that as a note", "write it down". */
 export const noteClosers =
-  "(?:(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:write|type) (?:that|this|it|them|all that|all this)(?: all)? up|get (?:that|this|it|them) (?:all )?(?:written|noted|logged|recorded|jotted|typed)(?: (?:down|up))?|(?:put|save|add|write|get|stick|pop|bung|enter|file|note|record|jot|log) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?))(?: (?:for me|for us|too|as well|thanks|thank you|cheers|now|then|ok))*";
+  "(?:(?:keep|store|leave|remember|hang on to|hold on to|hang onto|hold onto|drop|tuck) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?)|(?:keep|make|take|save|leave|store|file) (?:it |this |that |all that )?(?:as |for )?(?:an? |the |my )?notes?|(?:write|jot|note|log|record) (?:that|this|it)(?: all)?(?: down)?|(?:write|type) (?:that|this|it|them|all that|all this)(?: all)? up|get (?:that|this|it|them) (?:all )?(?:written|noted|logged|recorded|jotted|typed)(?: (?:down|up))?|(?:put|save|add|write|get|stick|pop|bung|enter|file|note|record|jot|log) (?:that|this|it|all that|all this|them|that one|this one|that lot)(?: all)? (?:down |up )?(?:in|into|to|under) (?:the|my) (?:batch |baking )?(?:notes?|log\\S*|book|notebook|diary|journal|records?))(?: (?:for me|for us|for later|for next time|too|as well|please|pls|thanks|thank you|cheers|now|then|ok|(?:will|would|can|could) you))*";
+
+/** A batch that is told and ends with where it is to stand: "..., that goes in my notes", "could the notes have that". */
+const bookOf = "(?:the|my) (?:batch |baking )?(?:notes?|log|logbook|book|notebook|diary|journal|records?)";
+const thatOne = "(?:that|this|it|all that|all this|all of (?:that|it)|that one|this one|the lot)";
+export const belongsInNotes = `(?!.*(?:^| )(?:how|what|whats|which|why|where|who|show|find|read|recipe|timer|alarm|flavou?r for|[?])(?: |$)).*(?:^| )(?:(?:(?:thats|its|that is|this is|it is) (?:all |another |one |a note )*|${thatOne} (?:(?:should|must|has|have|needs?|could|can|might|may|will|would|to|ought|all|please) )*(?:be|goes|go|belongs|belong|stands?|gets?) (?:down )?|i(?:d like| want| need) ${thatOne} (?:to (?:be|go|stand) )?|make sure (?:that |its |it is |thats |this is )+)(?:in|into|for) ${bookOf}|(?:can|could|let|may|should) ${bookOf} (?:have|get|hold|know) ${thatOne})(?: (?:please|pls|too|as well|now|then|thanks|thank you|cheers|for (?:me|us|later|next time)))*(?: [.!])*$`;
 
 /** A batch that is told, and the order at its end that has no word of notes: "..., eight out of ten, save that please". */
 export const savesTold =
@@ -99,6 +104,21 @@ const itsNote =
 /** More of a note by what it is put on to, with the words behind a colon: "tack this onto it: no cracks". */
 export const ontoNote = `(?:tack|stick\\S*|pop|add|append|put|write|scribble|throw|include|attach|bung|chuck|jot|slip) (?:(?:this|that|these|the following|something|one more thing|one thing|one more|another thing|a line|a bit|a word|more)(?: bit| too| down)? )?(?:onto|on to|on|to|into|in|under|at the (?:end|bottom) of|in with) ${itsNote}(?: (?:too|as well|please|pls))*`;
 
-/** More of the note that was just made: "also put in there that the tops were dark", "mention in that one that". */
-export const intoNote =
-  "(?:put|add|write|note|say|mention|stick|pop|jot|include) (?:it |this |down )?(?:onto|on to|in|on|to|into|under) (?:there|it|that one|this one|the same (?:one|note)|that note|this note|the (?:last )?note|the last one|that)(?: (?:too|as well|also))?(?: (?:that|:|,)|(?= (?:the|they|theyre|it|its|i|we|some|all|most|none|tops|bottoms|shells|feet|a few|a couple|half) ))";
+const says = "(?:put|add|write|note|say|mention|stick|pop|jot|include|log|record)";
+const also = "(?: (?:too|as well|also))*";
+const itsPlace =
+  "(?:there|it|them|that one|this one|the same (?:one|note)|that note|this note|the (?:last )?note|the last one|that)";
+/** What leads over to the words: "that", a colon, or the words themselves. */
+const words = `(?: (?:that|:|,)|(?= (?:the|they|theyre|it|its|i|we|some|all|most|none|tops|bottoms|shells|feet|a few|a couple|half) ))`;
+
+/** More of the note that was just made: "also put in there that the tops were dark", "put with it that it was sweet". */
+export const intoNote = `(?:${[
+  `${says} (?:(?:it|this|down|also) )*(?:onto|on to|in|on|to|into|under|with|beside|next to|alongside|by) ${itsPlace}${also}${words}`,
+  // "put there too that", "write in also that"
+  `${says} (?:down )?(?:(?:in |on )?there|alongside|beside|(?:in|on) (?:also|too|as well))${also} (?:that|:|,)`,
+  // "let it also say that", "it should say too that"
+  `(?:(?:let|have|make) (?:it|that|this|the note|that note|that one)${also}|(?:it|that|this|the note|that note|that one) (?:should|must|has to|needs to|ought to)${also}) (?:say|mention|read)${also} (?:that|:|,)`,
+].join("|")})`;
+
+/** "with that goes: tasted of soap", "mention the bottoms were soft": only right behind a note. */
+export const besideNote = `(?:(?:along |together )?with (?:that|it|this|that one|this one)(?: (?:goes|comes|belongs))?${also} (?::|,)|mention${also}(?= (?:the|they|theyre|it|its|i|we|some|all|most|none|tops|bottoms|shells|feet|a few|a couple|half) ))`;

@@ -524,6 +524,9 @@ export const symptoms: readonly SymptomRow[] = [
       "slack",
       ...["runs off the spoon", "running off the spoon", "pours off the spoon"],
       ...["runs everywhere", "running everywhere", "like water", "like milk", "wont stay put"],
+      ...["is a puddle", "a puddle", "like a puddle", "in a puddle", "puddles", "puddling", "just a puddle"],
+      ...["flows everywhere", "goes everywhere", "flows off", "wont hold a line"],
+      ...["is a pool", "a pool of", "all liquid", "like gravy", "like pancake batter"],
     ],
   },
   {

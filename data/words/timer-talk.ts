@@ -5,7 +5,7 @@ const list = (words: string): ReadonlySet<string> => new Set(words.split(/\s+/).
 export const nameEdges = list(`
 a an the my our your their this that these those some just please pls me us you now new another of on in
 at to for from with and or so then also too as well it its them they theyre all one ones go going get up
-off by until till again back there here is are be was been has have had got will would could can do does
+off by until till again back there here is are be was been has have had got will would could can may might do does
 did left still yet done ready doing running start set begin put run make give time timed need needs want
 wants id like i im ive hey ok okay right take takes call timer timers alarm alarms reminder reminders
 actually sorry oops wait top label countdown clock minute minutes more extra longer less instead about around how long much hows whats what

@@ -12,11 +12,14 @@ import { answersPending, answersWaiting } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
 import { allAgain, isRoot } from "./follow/all-again.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
+import { bowlCorrected } from "./follow/bowl-corrected.ts";
 import { inBox } from "./follow/boxed.ts";
 import { corrected } from "./follow/corrected.ts";
 import { earlierOne } from "./follow/earlier-one.ts";
 import { withItsFlavor, withoutEcho } from "./follow/echoed.ts";
 import { choose, fullest, strange } from "./follow/follow.ts";
+import { moved } from "./follow/heat-moved.ts";
+import { intoPart } from "./follow/into-part.ts";
 import { justWeighed } from "./follow/just-weighed.ts";
 import { ofBoth, ofWholeTurn } from "./follow/of-several.ts";
 import { ofSize } from "./follow/of-size.ts";
@@ -83,8 +86,13 @@ export function next(said: Reading, now: State, names: Names, understanding: Und
   }
   const sized = now.pending ? undefined : ofSize(said, now);
   const plainly = now.pending
-    ? undefined
-    : (toldChange(said, now) ??
+    ? // "40 g lemon flavor in the lemon", where it was asked what was put there
+      now.pending.slot === "unclear"
+      ? intoPart(said, now)
+      : undefined
+    : (moved(said, now) ??
+      bowlCorrected(said, now) ??
+      toldChange(said, now) ??
       reworded(said, now) ??
       otherPart(said, now) ??
       withItsFlavor(said, now) ??
@@ -99,12 +107,13 @@ export function next(said: Reading, now: State, names: Names, understanding: Und
 function ofAll(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | undefined {
   const again = now.pending ? undefined : allAgain(said, now);
   if (!again) return undefined;
-  const reading = resaid(said, again.rest, understanding, names);
+  const alike = again.restOf ? undefined : resaid(said, again.rest, understanding, names);
   const { turn: _turn, row: _row, waiting: _waiting, ...before } = now;
   const steps = again.topics.flatMap((topic): Step[] => {
     const tool = understanding.tools.find((each) => each.name === topic.tool);
     if (!tool) return [];
     const { inputs, from } = topic;
+    const reading = alike ?? resaid(said, again.restOf?.(topic) ?? again.rest, understanding, names);
     const trace = () => [`asks ${tool.name} again, with what it is of now`];
     const taken = next(
       reading,
@@ -178,7 +187,7 @@ function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Unde
     ];
   }
   const again = sameAgain(reading, state);
-  const repeated = again && tools.find((each) => each.name === state.last?.tool);
+  const repeated = again && tools.find((each) => each.name === (again.tool ?? state.last?.tool));
   if (again && repeated && state.last)
     return [
       {

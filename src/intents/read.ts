@@ -2,12 +2,14 @@
 
 import { symptoms } from "../../data/words/symptoms.ts";
 import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
+import { withBareKinds } from "./found/bare-kinds.ts";
 import { bind } from "./found/bind.ts";
 import { spreadEach } from "./found/each.ts";
 import { joinFlavors } from "./found/flavors.ts";
 import { plainGrades } from "./found/grade.ts";
 import type { Lexicon } from "./found/lexicon.ts";
 import { type Item, scan } from "./found/scan.ts";
+import { withBothBowls } from "./meant/both-bowls.ts";
 import { withChange } from "./meant/changed-by.ts";
 import { withPacks } from "./meant/packs.ts";
 import { withoutRefused } from "./meant/refused.ts";
@@ -42,17 +44,24 @@ export function itemsOf(
   const { tokens, mended } = mendAll(tokenise(text), mender, own);
   return {
     text,
-    items: withServings(
-      withWeighed(
-        withUnsigned(
-          withChange(
-            withSums(
-              withoutBowl(
-                withoutTooMuch(
-                  withoutRefused(
-                    withoutTakenBack(
-                      withPacks(
-                        spreadEach(joinFlavors(plainGrades(plainVerbs(scan(tokens, lexicon))), mender)),
+    items: withBothBowls(
+      withServings(
+        withWeighed(
+          withUnsigned(
+            withChange(
+              withSums(
+                withoutBowl(
+                  withoutTooMuch(
+                    withoutRefused(
+                      withoutTakenBack(
+                        withPacks(
+                          spreadEach(
+                            joinFlavors(
+                              withBareKinds(plainGrades(plainVerbs(scan(tokens, lexicon)))),
+                              mender,
+                            ),
+                          ),
+                        ),
                       ),
                     ),
                   ),

@@ -6,6 +6,7 @@ import { withoutRivals } from "../follow/step.ts";
 import { type Score, stands } from "./choose.ts";
 import { drafts, seenBy } from "./drafts.ts";
 import { dimensionOf, fillSlot, isBare } from "./slots.ts";
+import { isToldForNote } from "./told-note.ts";
 
 /** An answer to the question that was asked: bare, or in a sentence that no other calculator claims. */
 export function answersPending(
@@ -19,6 +20,22 @@ export function answersPending(
   const pending = state.pending;
   const tool = pending && tools.find((each) => each.name === pending.tool);
   if (!pending || !tool) return undefined;
+  const last = { tool: pending.tool, inputs: pending.inputs };
+  const read = (): Inputs =>
+    drafts(tool, reading, {
+      table: state.table,
+      last,
+      slot: pending.slot,
+      follows: true,
+      ...(state.in_box === undefined ? {} : { in_box: state.in_box }),
+      names,
+      ...(recipe ? { recipe } : {}),
+    })[0] ?? {};
+  // "make a note for me" / "mint batch, far too sweet": her words, whatever else they could be
+  if (tool.name === "note" && pending.slot === "text" && isToldForNote(reading)) {
+    const filled = read();
+    if ("text" in filled) return { tool, filled, inputs: { ...pending.inputs, ...filled } };
+  }
   const best = scores[0];
   // "300 g ganache just split", where a weight was asked for: a fault is a question of its own
   const isFault = reading.things.some((each) => each.symptom) && pending.slot !== "symptom";
@@ -59,17 +76,7 @@ export function answersPending(
     /^(?:(?:and|so|ok) )*(?:how|what|which|when) /.test(reading.mask)
   )
     return undefined;
-  const last = { tool: pending.tool, inputs: pending.inputs };
-  const found =
-    drafts(tool, reading, {
-      table: state.table,
-      last,
-      slot: pending.slot,
-      follows: true,
-      ...(state.in_box === undefined ? {} : { in_box: state.in_box }),
-      names,
-      ...(recipe ? { recipe } : {}),
-    })[0] ?? {};
+  const found = read();
   const filled =
     pending.slot in found || takesAll(found, reading)
       ? found

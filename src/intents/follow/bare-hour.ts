@@ -18,11 +18,16 @@ const isNumber = (when: When) =>
   when.days === undefined &&
   when.weekday === undefined;
 
+/** "ring me at eleven", behind what 150 F is in C: an order of the clock, whatever was worked out before. */
+const ordersRing =
+  /\b(?:(?:ring|wake|remind|ping|buzz|nudge|poke|alert|warn|beep|tell|shout(?: at)?) (?:me|us)|timers?|alarms?|reminder|start baking|bake at|ready (?:at|by|for)|due (?:at|by)|pick(?:ed)? up at)\b/;
+
 /** The reading with such hours as numbers; the reading itself where there are none. */
 export function withoutBareHours(reading: Reading, last: string | undefined): Reading {
   const bare = reading.whens.filter(isNumber);
   if (last === undefined || timed.has(last) || bare.length === 0 || reading.amounts.length > 0)
     return reading;
+  if (ordersRing.test(reading.text)) return reading;
   const amounts = bare.map(({ text, at }): Amount => {
     const said = number.exec(text)?.[1] ?? "";
     return {

@@ -64,16 +64,23 @@ const ofOtherMix: Way<Said, Topic> = ({ reading, state: { last, row } }) => {
     : undefined;
 };
 
+const withSoMuch =
+  /^(?:(?:and|or|so|ok|now|what|how|about|if|with|for|from|its|i have|ive got|only|just) )+\S*<weight> (?:of )?\S*<[^>]*(?:ingredient|chocolate)=[^>]*>(?: (?:instead|then|now|please))*(?: \?)?$/;
+
 /** "no wait, i've 250 g choc", said after something else: the earlier topic that was given a weight of just that. */
-const ofIngredient: Way<Said, Topic> = ({ reading, state: { last, topics } }) => {
+const ofIngredient: Way<Said, Topic> = ({ reading, state: { last, topics, turn } }) => {
   const said = reading.amounts.flatMap(({ dim, of }) =>
     dim === "weight" && of
       ? [of.chocolate || /chocolate/.test(of.ingredient ?? "") ? "chocolate_g" : `${of.ingredient}_g`]
       : [],
   );
   const [slot, ...others] = said;
-  if (!putsRight.test(`${reading.mask} `) || !slot || others.length > 0 || slot in (last?.inputs ?? {}))
-    return undefined;
+  if (!slot || others.length > 0 || slot in (last?.inputs ?? {})) return undefined;
+  // "and with 400 g butter?", behind the mix that takes 320 g of it and the salt for the lot
+  const ofTurn = withSoMuch.test(reading.mask)
+    ? turn?.topics.find(({ tool, inputs }) => tool !== last?.tool && slot in inputs)
+    : undefined;
+  if (ofTurn || !putsRight.test(`${reading.mask} `)) return ofTurn;
   return topics.findLast(({ tool, inputs }) => tool !== last?.tool && slot in inputs);
 };
 

@@ -6,6 +6,7 @@ import { opening } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
 import type { Way } from "../../tools/lib/ways.ts";
 import { sizes } from "../chosen/slots.ts";
+import { pastConversion } from "./past-conversion.ts";
 import { returnsByName } from "./returned.ts";
 import { spaced } from "./spaced.ts";
 import { type Inputs, type State, sizing, type Topic } from "./state.ts";
@@ -262,6 +263,8 @@ const counted = ({ past = [] }: State) => past.findLast(({ tool }) => counting.h
 export function earlierOne(reading: Reading, state: State): Earlier | undefined {
   const { last } = state;
   if (!last) return undefined;
+  const between = pastConversion(reading, state);
+  if (between) return between;
   const said = { text: spaced(reading.text), mask: reading.mask, state, last };
   const number = byNumber(said) ?? firstSaid(said);
   // a taste, a mix or a bowl that is named says more than "the first one"

@@ -233,6 +233,8 @@ function follows(
   const own = scores.find((each) => each.tool === last)?.points ?? 0;
   const rival = scores[0] && scores[0].tool !== last ? scores[0].points : 0;
   if (last.name === "dose" && own <= -4) return false;
+  // "for 400 g butter what whites and sugar", behind salt for the lot: parts of the mix, and nothing that goes into it
+  if (last.name === "dose" && rival > 0 && asksParts.test(reading.mask)) return false;
   // "also 16 minutes for the ganache", behind a dose: a time weighs nothing
   if (sizing.has(last.name) && reading.amounts.length > 0 && reading.amounts.every(isTime)) return false;
   // "pink for half the batter": a color of another bowl than the flavor was for
@@ -289,6 +291,9 @@ function follows(
     );
   });
 }
+
+const asksParts =
+  /(?:^| )(?:what|whats|how much|which) (?:(?:of|the|are|is|about) )*\S*<[^>]*ingredient=(?:whites|butter|granulated_sugar|sugar|cream)[^>]*> (?:and|or|,) (?:(?:the|what|how much) )*\S*<[^>]*ingredient=(?:whites|butter|granulated_sugar|sugar|cream)[^>]*>/;
 
 const lotTimes =
   /^(?:(?:and|so|ok|now|or|what about|how about|actually|please|then) )*(?:double|triple|halve|half(?: of)?|twice|three times|treble) (?:the|this|that|my) (?:batch|bowl|lot|amount|mix)(?: (?:please|then|now))*[ ?.!]*$/;

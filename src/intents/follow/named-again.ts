@@ -7,12 +7,18 @@ type Said = { reading: Reading; state: State };
 
 const ofShare = /\b(?:margin|mark ?up|food cost)\b/;
 
+const isBill = ({ tool }: Topic): boolean => tool === "cost";
+
 /** "what if the margin is 40", with something else between: of the bill that was reckoned. */
-export const marginAgain: Way<Said, Topic> = ({ reading: { text, amounts }, state: { last, past = [] } }) => {
+export const marginAgain: Way<Said, Topic> = ({
+  reading: { text, amounts },
+  state: { last, topics, past = [] },
+}) => {
   const [only, ...others] = amounts;
   const isShare = only !== undefined && (only.dim === "percent" || (only.dim === "number" && !only.of));
   if (last?.tool === "cost" || others.length > 0 || !isShare || !ofShare.test(text)) return undefined;
-  return past.findLast(({ tool }) => tool === "cost");
+  // a margin of 100 % had no answer, and is put right
+  return past.findLast(isBill) ?? topics.findLast(isBill);
 };
 
 const again =

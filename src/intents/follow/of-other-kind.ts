@@ -54,9 +54,34 @@ const afterHeat: Way<Said, Topic> = ({
   return counts ? past.findLast(({ inputs }) => "macarons" in inputs) : undefined;
 };
 
+/** What each mix can be worked out from. */
+const worksFrom: Readonly<Record<string, RegExp>> = {
+  scale: /^(?:whites|egg|almond flour|powdered sugar|granulated sugar|sugar)$/,
+  buttercream: /^(?:whites|butter|granulated sugar|sugar)$/,
+  ganache: /^cream$|chocolate/,
+};
+const asks = /\b(?:what|whats|how|which|why|shells|recipe|note|log|shelf|pantry|stock|timer|in (?:oz|g|ml|cups?))\b/;
+/** So much of it came out of the eggs, is left, or was weighed. */
+const turnedOut =
+  /\b(?:only|just|came|come|got|get|gave|weighs?|weighed|have|ive|ended up|turned out|left|all|make it|its|actually|instead|broke|after all)\b/;
+
+/** "only 88 g whites came out", behind a buttercream and the timer that was set with it: of that mix. */
+const mixBefore: Way<Said, Topic> = ({ reading: { text, amounts, things }, state: { past = [] } }) => {
+  const [only, ...others] = amounts;
+  if (!only || others.length > 0 || text.length > 80 || asks.test(text) || !turnedOut.test(text))
+    return undefined;
+  if (only.dim !== "weight" && !(only.dim === "number" && only.unit === "" && !only.fraction)) return undefined;
+  // "the eggs only gave 88 g of whites"
+  const [part, ...more] = things.filter(({ ingredient }) => ingredient !== "egg" || things.length === 1);
+  const name = part?.ingredient ?? (part?.chocolate ? "chocolate" : undefined);
+  if (!part || !name || more.length > 0 || (part.base ?? part.taste ?? part.dose)) return undefined;
+  const mix = past.findLast(({ tool }) => !between.has(tool));
+  return mix && worksFrom[mix.tool]?.test(name) ? mix : undefined;
+};
+
 /** The mix that is come back to, behind something of another kind. */
 export function ofOtherKind(reading: Reading, state: State): Topic | undefined {
   const { last } = state;
   if (!last || !between.has(last.tool)) return undefined;
-  return firstOf([shareOfMix, recipeNamed, afterHeat], { reading, state });
+  return firstOf([shareOfMix, recipeNamed, afterHeat, mixBefore], { reading, state });
 }

@@ -5,6 +5,7 @@ import { lineAgain, marginAgain, mixAgain } from "./named-again.ts";
 import { ofOtherKind } from "./of-other-kind.ts";
 import { splitChanged } from "./split-changed.ts";
 import { about, type State, sizing, type Topic } from "./state.ts";
+import { bowlRighted, convertedNamed, recipeOf, tasteNamed } from "./the-one-named.ts";
 
 interface Said {
   reading: Reading;
@@ -240,6 +241,10 @@ const named: readonly Way<Said, Topic>[] = [
   marginAgain,
   lineAgain,
   mixAgain(aboutNamed),
+  bowlRighted,
+  recipeOf,
+  convertedNamed,
+  tasteNamed,
 ];
 
 /** Whether a sentence names what it returns to. */

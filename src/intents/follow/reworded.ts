@@ -1,8 +1,11 @@
 /** What points at the answer before in words of its own, put as the calculator that gave it is asked plainly. */
 import { opening } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
+import { intoPart } from "./into-part.ts";
+import { makingsAsked } from "./makings-asked.ts";
 import { spaced } from "./spaced.ts";
 import type { State } from "./state.ts";
+import { timesAlone } from "./times-plain.ts";
 
 interface Rewording {
   /** The calculator that answered last. */
@@ -51,6 +54,15 @@ const rewordings: readonly Rewording[] = [
     ),
     to: "$1 $2 percent",
   },
+  // "three times that", "3 times as many": of what was worked out, and no recipe
+  {
+    after: ["fill", "shells"],
+    amounts: "any",
+    from: new RegExp(
+      `^${opening}(?:make (?:it|that) )?(?:three|3) times (?:that|it|as (?:much|many)|the amount|so (?:much|many))(?: (?:then|please|now|instead|again))*[ ?.]*$`,
+    ),
+    to: "triple that",
+  },
   // "one more colour": a bowl for it
   {
     after: ["split"],
@@ -95,11 +107,14 @@ const inSpoons =
   /^((?:(?:and|also|so|then|please|can you|could you|would you|tell me|give me|i need|need) )*)(tsp|teaspoons?|tbsp|tablespoons?) of (?=.*\b(?:for|in|into) (?:the |my )?\d)(?!.*\b(?:ok|okay|fine|alright|too (?:much|strong)|enough|right)\b)/;
 
 /** The sentence put plainly; undefined where nothing in it points so. */
-export function reworded({ text: said, amounts }: Reading, state: State): string | undefined {
+export function reworded(reading: Reading, state: State): string | undefined {
+  const { text: said, amounts } = reading;
   const { last } = state;
   const text = spaced(said);
   const sum = sumOfItsOwn(text, state);
   if (sum) return sum;
+  const makings = makingsAsked(reading, state) ?? intoPart(reading, state) ?? timesAlone(reading, state);
+  if (makings) return makings;
   if (inSpoons.test(text)) return text.replace(inSpoons, "how many $2 of ");
   const found = rewordings.find(
     ({ after, from, amounts: has = false }) =>

@@ -9,6 +9,8 @@ import type { Inputs, State, Topic } from "./state.ts";
 
 /** How it is asked again: in which unit, without which input or with others, and why it was read so. */
 export interface Again {
+  /** The calculator whose answer is meant, where it is not the last one's. */
+  tool?: string;
   unit?: "oz";
   /** What the answer is held against. */
   against?: { value: number; unit: string };
@@ -223,6 +225,19 @@ const again: AgainWay = ({ reading, last }) =>
 const compares =
   /^(?:(?:and|so|ok|but|hm|well|right|now|then|,) )*(?:is|was|will|would|does|do|did|are|were|should|cant|isnt|wont|doesnt) (?:it|that|this|they|those|these|all that|all of (?:it|that)|the (?:total|lot|batter|filling|whole lot|mix|whole thing)(?:<\S+)?) (?:(?:be|going|gonna|to|come|comes|coming|make|making|give|work|out|at|weigh|add|up|all|still|already|even|in|total|really|now|run|mean|need|then|altogether|a|bit|lot) )*(?:more|less|over|under|above|below|fewer|bigger|smaller|heavier|lighter|at least)(?: than)?(?: (?:about|around|roughly|the))* (\S*<(?:weight|number)(?:,fraction)?>)(?: (?:of )?(?:\S*<[^>]*(?:base|count)=\S+|it|grams|in|all|total|altogether|then|together|mix|now|still))*(?: \?)?$/;
 
+const measured =
+  "(\\S*<(?:weight|number)(?:,fraction)?>)(?: (?:of )?(?:the )?(?:\\S*<[^>]*(?:base|count)=\\S+|it|grams|in|all|total|altogether|then|together|mix|now|still|for (?:it|that|them)))*";
+const somebody = "(?:i|we|it|that|this|they|you)";
+/** "do i need more than 500 g of batter", "will it take over 600 g". */
+const needsMore = new RegExp(
+  `^(?:(?:and|so|ok|but|hm|well|right|now|then|,) )*(?:do|will|would|did|does|should|ll) ${somebody} (?:(?:really|actually|still|have|need|to|be|needing|take|use|want|make|require|mix|get|pipe|a|bit|lot) )*(?:more|less|over|under|above|below|fewer|at least)(?: than)?(?: (?:about|around|roughly|the))* ${measured}(?: \\?)?$`,
+);
+/** "is 500 g of batter enough", "will 500 g do", "can i get away with 500 g". */
+const isEnough = new RegExp(
+  `^(?:(?:and|so|ok|but|hm|well|right|now|then|,) )*(?:(?:is|are|will|would) ${measured} (?:(?:be|then|still|already) )*(?:enough|do|suffice|too (?:little|few|much))(?: (?:for|of) (?:it|that|them|those|all of them))?|(?:can|could|will|would) (?:i|we) (?:get away|manage|get by|do it|make do|make them) (?:with|on) (?:only |just )?${measured})(?: then)?(?: \\?)?$`,
+);
+
+const mixNamed = /<weight(?:,fraction)?> (?:of )?(?:the )?\S*<[^>]*base=(batter|filling)/;
 const comparing = new Set(["scale", "shells", "fill", "ganache", "buttercream", "convert"]);
 
 /** "is that more than 600 g of batter all in all?": compared with, and no other weight to work from. */
@@ -230,11 +245,31 @@ const heldAgainst: AgainWay = ({ reading: { mask, amounts }, last }) => {
   const [only, ...others] = amounts;
   if (!comparing.has(last.tool) || !only || others.length > 0 || only.high !== undefined) return undefined;
   const isWeight = only.dim === "weight";
-  if (only.unit === "times" || (only.fraction && !isWeight) || !compares.test(mask)) return undefined;
+  if (only.unit === "times" || (only.fraction && !isWeight)) return undefined;
+  // how much is needed is held against a size only where the size wasn't what it was worked out from
+  const isNeed = typeof last.inputs.macarons === "number" && (needsMore.test(mask) || isEnough.test(mask));
+  if (!compares.test(mask) && !isNeed) return undefined;
+  const mix = mixNamed.exec(mask)?.[1];
+  const { macarons, diameter_mm } = last.inputs;
+  // "is that more than 200 g of batter", behind filling for so many: of the batter for them
+  const other =
+    mix === "batter" && last.tool === "fill"
+      ? "shells"
+      : mix === "filling" && last.tool === "shells"
+        ? "fill"
+        : undefined;
+  if (other && macarons === undefined) return undefined;
   const against = {
     value: isWeight ? inBase(only.value, only.unit) : only.value,
     unit: isWeight ? "g" : (only.of?.count ?? ""),
   };
+  if (other)
+    return {
+      tool: other,
+      inputs: { macarons, ...(diameter_mm === undefined ? {} : { diameter_mm }) },
+      against,
+      because: "holds the other mix for as many against what is named",
+    };
   return { against, because: "holds the answer against what is named" };
 };
 

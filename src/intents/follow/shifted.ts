@@ -78,6 +78,9 @@ function loneLine({ have }: Inputs): { grams: number } | undefined {
 
 const round = (value: number) => Math.round(value * 100) / 100;
 
+const ofPlace =
+  /(?:^| )(?:in|into|to|for) (?:the )?(?:first|second|third|fourth|fifth|last|other|one of (?:them|those))(?: |<|$)/;
+
 /** The earlier input that the difference is of: the one named, else the only one of its kind. */
 function meant(reading: Reading, amount: Amount, inputs: Inputs, up: boolean): string | undefined {
   const known = (slots: readonly string[]) => slots.filter((slot) => typeof inputs[slot] === "number");
@@ -86,6 +89,8 @@ function meant(reading: Reading, amount: Amount, inputs: Inputs, up: boolean): s
   // "20 g more in the pink": of one part, and not of the bowl
   if (inputs.total_g !== undefined && things.some((each) => each.color || (each.taste && !each.base)))
     return undefined;
+  // "20 g more in the first": of one of the parts
+  if (inputs.total_g !== undefined && ofPlace.test(reading.mask)) return undefined;
   if (counted) return known([countSlots[counted] ?? counted])[0];
   // "ten more, just the filling": of what was counted
   const ofMix = things.every((each) => each.base && !each.ingredient);

@@ -56,9 +56,23 @@ function pronounOf(items: readonly Item[], i: number, owned: ReadonlySet<Thing>)
   const last = items
     .slice(0, i)
     .findLast((item) => item.is === "thing" && canOwn(item.thing, amountAt(items, i)));
-  return last?.is === "thing" && staples.has(last.thing.ingredient ?? "") && !owned.has(last.thing)
+  if (last?.is !== "thing" || owned.has(last.thing)) return undefined;
+  return staples.has(last.thing.ingredient ?? "") || isOfGanache(items, i, last.thing)
     ? last.thing
     : undefined;
+}
+
+/** "milk chocolate, i have 260 g of it, ganache to pipe": what the ganache is to be made of, and none yet. */
+function isOfGanache(items: readonly Item[], i: number, thing: Thing): boolean {
+  const told = items.slice(0, i);
+  const isMade = told.some((item) => item.is === "thing" && item.thing.base !== undefined);
+  if (isMade || told.some((item) => item.is === "amount")) return false;
+  if (thing.ingredient === "cream") return true;
+  // "the chocolate's dark, i've 175 g of it"
+  return (
+    Boolean(thing.chocolate ?? /chocolate/.test(thing.ingredient ?? "")) &&
+    told.some((item) => item.is === "thing" && /choc/.test(item.thing.text))
+  );
 }
 
 /** "i got a 200 g bar": of the chocolate that is spoken of. */
@@ -202,6 +216,8 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
     if (at35 && item.is === "thing" && item.thing.count && amountAt(items, i).dim === "number")
       return undefined;
     // "3 egg whites weigh 96 g": counted and weighed
+    // "a tray of 30": what is on it, and not so many trays
+    if (isWord(items[i - 1], "of") && item.is === "thing" && item.thing.count === "trays") return undefined;
     const weighs = items[i - 1]?.is === "word" && /^weighs?$/.test((items[i - 1] as { text: string }).text);
     if (item.is === "thing" && canOwn(item.thing, amountAt(items, i)) && (weighs || !owned.has(item.thing)))
       return item.thing;

@@ -180,6 +180,7 @@ function sumAt(
   const isWeight = next?.is === "amount" && next.amount.dim === "weight" && !next.amount.fraction;
   if (joint === "for" && isWeight && hasCents(amount) && isOfGoods(items, at))
     return { amount: asMoney(amount), last: at };
+  if (hasCents(amount) && isPaidForWeight(items, at)) return { amount: asMoney(amount), last: at };
   // "hourly rate 15"
   const before = [wordOrSign(items[at - 2]), wordOrSign(items[at - 1])].join(" ");
   return /(?:hourly|hour) (?:rate|wage|pay)$/.test(before)
@@ -194,7 +195,26 @@ const hasCents = ({ text }: Amount) => /[.,]\d\d$/.test(text);
 /** A price stands behind what is bought: "butter is 3.49 for 250 g". */
 const isOfGoods = (items: readonly Item[], at: number): boolean => {
   const before = items.slice(Math.max(0, at - 3), at);
-  return before.some((each) => each.is === "thing" && Boolean(goods(each.thing)));
+  // "2.50 for 250 g butter"
+  const behind = items.slice(at + 3, wordOrSign(items[at + 3]) === "of" ? at + 5 : at + 4);
+  return [...before, ...behind].some((each) => each.is === "thing" && Boolean(goods(each.thing)));
+};
+
+/** "bought 250 g butter for 2.50": a weight of goods, and what was paid for it at the end. */
+const isPaidForWeight = (items: readonly Item[], at: number): boolean => {
+  const [weight, of, thing] = [items[at - 4], items[at - 3], items[at - 2]];
+  const amount = wordOrSign(of) === "of" ? weight : of;
+  const next = items[at + 1];
+  return (
+    wordOrSign(items[at - 1]) === "for" &&
+    thing?.is === "thing" &&
+    Boolean(goods(thing.thing)) &&
+    amount?.is === "amount" &&
+    amount.amount.dim === "weight" &&
+    (next === undefined ||
+      next.is === "sign" ||
+      /^(?:and|today|yesterday|again|please)$/.test(wordOrSign(next)))
+  );
 };
 
 const goods = ({ ingredient, chocolate }: Thing) => ingredient ?? chocolate;

@@ -16,6 +16,15 @@ const behindScale = /^(?:on|by) (?:the |my )?scales?\b/;
 const behindMix =
   /^(?:of (?:it|that|this)|here|in (?:the|my) bowl|in (?:there|it|here)|in all|in total|all told)\b/;
 
+/** "if the bowl was 260 instead": so much of a bowl is its weight. */
+const bowlIs =
+  /(?:^| )(?:bowl|bowlful)(?: (?:is|was|were|has|had|holds|held|weighed|be|came to|comes to|at|only|just|about|really|actually|now))+$/;
+const inBowl = /^in (?:the|my|that) bowl\b/;
+const thereWas =
+  /(?:^| )(?:theres|there is|there are|there was|there were|ive got|i have|i had|ive|i got|got|have)(?: (?:about|around|roughly|only|just|now|exactly))*$/;
+/** A bowl of less is none: fewer grams may be what went in. */
+const lightestBowl = 60;
+
 const behindNamed = /^of (?:it|that|this)\b/;
 
 /** "kirsch into buttercream, 150 of it": said of what was named right before. */
@@ -80,11 +89,27 @@ export function withWeighed(items: readonly Item[]): Item[] {
       weighs.test(before) ||
       reads.test(before) ||
       behindScale.test(behind) ||
+      isBowl(items, item.amount.value, before, behind) ||
       (isOfMix(items) && behindNamed.test(behind) && isOfNamed(items, at)) ||
       (isOfMix(items) && isOtherBowl(items, at)) ||
       (isOfMix(items) && thereIs.test(before) && (behindMix.test(behind) || isAfterMix(items, at)));
     return said ? { ...item, amount: { ...item.amount, dim: "weight", unit: "g" } } : item;
   });
+}
+
+/** "and the lemon if the bowl was 260", "suppose there was 260 in the bowl": nothing that is counted is spoken of. */
+function isBowl(items: readonly Item[], value: number, before: string, behind: string): boolean {
+  const said = bowlIs.test(before) || (inBowl.test(behind) && thereWas.test(before));
+  return (
+    said &&
+    value >= lightestBowl &&
+    !/^(?:of |each|per|percent|min|degrees)/.test(behind) &&
+    !items.some(
+      (item) =>
+        item.is === "thing" &&
+        (item.thing.count === "macarons" || item.thing.count === "shells" || item.thing.count === "trays"),
+    )
+  );
 }
 
 /** "coffee flavor for the buttercream. it came to 510": said of it in a sentence that ends with the number. */

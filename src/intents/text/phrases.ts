@@ -1,33 +1,87 @@
 /** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
+import { anForAnd } from "./phrases/an-for-and.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
 import { clockSaid } from "./phrases/clock.ts";
+import { clockStarted } from "./phrases/clock-started.ts";
 import { dollars } from "./phrases/dollars.ts";
 import { drawl } from "./phrases/drawl.ts";
 import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
+import { flavorLeft } from "./phrases/flavor-left.ts";
+import { forTheNotes } from "./phrases/for-the-notes.ts";
+import { habits } from "./phrases/habits.ts";
+import { ifIBake } from "./phrases/if-i-bake.ts";
 import { indirect } from "./phrases/indirect.ts";
 import { leadIn } from "./phrases/lead-in.ts";
+import { linesForMacarons } from "./phrases/lines-for-macarons.ts";
+import { listGrown } from "./phrases/list-grown.ts";
 import { measures } from "./phrases/measures.ts";
+import { meringueAsked } from "./phrases/meringue-asked.ts";
+import { mixesNamed } from "./phrases/mixes-named.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
 import { oneHanded } from "./phrases/one-handed.ts";
 import { oneHandedBowls } from "./phrases/one-handed-bowls.ts";
 import { oneHandedTimers } from "./phrases/one-handed-timers.ts";
+import { oneMoreTold } from "./phrases/one-more-told.ts";
+import { orderInPassing } from "./phrases/order-in-passing.ts";
+import { partsTold } from "./phrases/parts-told.ts";
 import { polite } from "./phrases/polite.ts";
+import { pricesKept } from "./phrases/prices-kept.ts";
+import { pricesTold } from "./phrases/prices-told.ts";
+import { recipesKept } from "./phrases/recipes-kept.ts";
+import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
+import { shareAhead } from "./phrases/share-ahead.ts";
+import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
+import { takenUp } from "./phrases/taken-up.ts";
 import { talk } from "./phrases/talk.ts";
+import { timersInARow } from "./phrases/timers-in-a-row.ts";
+import { timesSign } from "./phrases/times-sign.ts";
+import { toStock } from "./phrases/to-stock.ts";
+import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
+import { weighedFirst } from "./phrases/weighed-first.ts";
+import { weightsOfBatch } from "./phrases/weights-of-batch.ts";
+import { wentIn } from "./phrases/went-in.ts";
 
 // sounds and signs of money, then slips: the others are written in right words
 const phrases = [
   ...leadIn,
+  ...forTheNotes,
+  ...habits,
+  ...oneMoreTold,
+  ...toStock,
+  ...recipesKept,
+  ...ifIBake,
+  ...timersInARow,
+  ...ringsInARow,
+  ...pricesKept,
+  ...pricesTold,
+  ...partsTold,
+  ...listGrown,
+  ...orderInPassing,
+  ...weighedFirst,
+  ...flavorLeft,
+  ...twoFillings,
+  ...wentIn,
+  ...clockStarted,
+  ...takenUp,
+  ...splitAsked,
+  ...mixesNamed,
+  ...meringueAsked,
+  ...weightsOfBatch,
+  ...linesForMacarons,
+  ...shareAhead,
+  ...timesSign,
   ...spoken,
   ...dollars,
   ...oneHanded,
   ...oneHandedTimers,
   ...oneHandedBowls,
+  ...anForAnd,
   ...typed,
   ...drawlAmounts,
   ...drawl,

@@ -76,6 +76,12 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
   // "thans" is no form of "than", "grmas" none of a misspelt unit
   const stiff = once(() => new Set([...functionWords, ...twoLetters]));
   const inflects = (word: string) => !stiff().has(word) && !unitWords().has(word) && listed(word);
+  // "flavring" is no form of "flavr", which is itself a slip that is known
+  const isForm = (word: string) =>
+    formsOf(word).some(
+      (form) => inflects(form) && (word.endsWith("s") || lexicon.get(form) === undefined || isSpelt(form)),
+    );
+  const isSpelt = (word: string) => small.has(word) || english.includes(` ${word} `);
   const isHeard = (word: string) => heardOften(word) >= least;
   // "tims tray": whose it is
   const leaves = (word: string) =>
@@ -85,8 +91,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     const known = memo.get(word);
     if (known !== undefined) return known;
     if (memo.size > 5000) memo.clear();
-    const right =
-      listed(word) || isSlip(word) || formsOf(word).some(inflects) || (leaves(word) && isHeard(word));
+    const right = listed(word) || isSlip(word) || isForm(word) || (leaves(word) && isHeard(word));
     memo.set(word, right);
     return right;
   };
@@ -114,7 +119,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     /^[a-z]{2,}$/.test(word) &&
     (word.length > 2 || !unitWords().has(word)) &&
     !isSlip(word) &&
-    (listed(word) || leaves(word) || formsOf(word).some(inflects));
+    (listed(word) || leaves(word) || isForm(word));
   const heard = once(() => heardWords().filter((word) => isHeard(word) && isTarget(word)));
   const things = (word: string): string[] =>
     (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>

@@ -102,6 +102,15 @@ export const givesBowl = (question: Part, part: Part, ear: Ear): boolean =>
     ear.mask(part),
   );
 
+const rightsBowl =
+  /^(?:(?:ok|okay|so|no|and|fine|right|then|oh|actually) )*make (?:it|that) \S*<weight> (?:of )?(?:\S+ )?\S*<[^>]*base=[^>]*>(?: (?:then|instead|please))*$/;
+const asksDoseAlone =
+  /^(?:(?:and|so|then|how much|what|whats|the) )*(?:\S*<dose=flavor>|\S*<[^>]*taste=[^>]*>)(?: (?:then|now|for it|for that))*(?: \?)?$/;
+
+/** "make it 120 g ganache. flavor?": one question of one bowl. */
+export const asksOfRighted = (bowl: Part, part: Part, ear: Ear): boolean =>
+  rightsBowl.test(ear.mask(bowl)) && asksDoseAlone.test(ear.mask(part));
+
 /** "the recipe on the packet: 80 g whites, 100 g almond flour, ..." */
 export const listsRecipe = (part: Part, ear: Ear): boolean =>
   /(?:^| )(?:recipe|formula) /.test(ear.mask(part)) &&

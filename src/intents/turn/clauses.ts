@@ -3,22 +3,31 @@ import type { Tool } from "../../tools/contract/index.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import { withoutAsides } from "./asides.ts";
+import { askedThenNoted } from "./asked-then-noted.ts";
 import { withoutCourtesy } from "./courtesy.ts";
 import { cutWithin } from "./cut.ts";
+import { orderedBehindNote } from "./note-ended.ts";
+import { pairedKinds } from "./paired-kinds.ts";
+import { pairedSizes } from "./paired-sizes.ts";
 import { asks, carriesAmount, type Ear, earFor, longest, type Part } from "./part.ts";
 import { join } from "./rejoin.ts";
 import { sharedCount, sharedEnd, sharedHour } from "./shared-end.ts";
-import { beginsNote, endsNote, wholeTurn } from "./whole-turn.ts";
+import { timerAtEnd, timerOrdered } from "./timer-ordered.ts";
+import { beginsNote, endsNote, notesAnother, resizesSaved, wholeTurn } from "./whole-turn.ts";
 
 /** Splits items into questions. Linear in their number but for the scoring of each candidate. */
 export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const ear = earFor(tools);
   const asked = fromNote(withoutCourtesy(all, ear), ear);
+  const noted = askedThenNoted(asked, ear);
+  if (noted) return [...clauses(noted.asked, tools), [...noted.order]];
   const whole = wholeTurn(ear.mask(asked));
-  if (whole) return whole === "note" ? splitNote(asked, ear) : [asked];
+  if (whole) return whole === "note" ? splitNote(asked, ear) : splitTimer(asked, ear);
   const items = withoutAsides(asked, ear);
   const cuts = cutSentences(items).flatMap((sentence) => {
-    const pair = pairedBases(sentence);
+    const bases = pairedBases(sentence);
+    const kinds = bases.length > 1 ? bases : pairedKinds(sentence, ear);
+    const pair = kinds.length > 1 ? kinds : pairedSizes(sentence, ear);
     const cut = pair.flatMap((each) => cutWithin(each, ear));
     return pair.length > 1 ? cut.map((each) => ({ ...each, whole: true })) : cut;
   });
@@ -85,8 +94,33 @@ function splitNote(items: Part, ear: Ear): Part[] {
       (item.is === "sign" && /[.;]/.test(item.text));
     const rest = items.slice(i + 1);
     const comma = item.is === "sign" && item.text === ",";
-    if ((comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word")))
-      return [items.slice(0, i), ...join(cutWithin(rest, ear), ear)];
+    if ((comma || joint) && resizesSaved(ear.mask(items.slice(0, i)), ear.mask(rest)))
+      return [items.slice(0, i), rest];
+    if (joint && notesAnother(ear.mask(items.slice(0, i)), ear.mask(rest)))
+      return [items.slice(0, i), ...splitNote(rest, ear)];
+    const ends = (comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word"));
+    const dash = item.is === "sign" && /^[-&+]$/.test(item.text);
+    if (ends || ((comma || joint || dash) && orderedBehindNote(rest, ear))) {
+      // ", and whats 500 g in oz": the "and" is no part of what is asked
+      const isLed = comma && /^(?:and|then|also|plus)$/.test(wordOf(rest[0])) && rest.length > 1;
+      return [items.slice(0, i), ...join(cutWithin(isLed ? rest.slice(1) : rest, ear), ear)];
+    }
+  }
+  return splitTimer(items, ear);
+}
+
+/** "made plum today, spread flat, save that. then 20 min timer", "... spread flat 20 min timer": no part of the note. */
+function splitTimer(items: Part, ear: Ear): Part[] {
+  for (let i = Math.max(2, items.length - 16); i < items.length; i++) {
+    const item = items[i] as Item;
+    const isJoint =
+      (item.is === "word" && ["and", "then", "also", "plus"].includes(item.text)) ||
+      (item.is === "sign" && /^[.;,&+-]$/.test(item.text));
+    const rest = items.slice(isJoint ? i + 1 : i);
+    if (isJoint && timerOrdered(ear.mask(rest))) return [items.slice(0, i), rest];
+    const isTold =
+      item.is === "amount" && !/^(?:a|an|the|my|by|with|of|on|after|used|for|at)$/.test(wordOf(items[i - 1]));
+    if (!isJoint && isTold && timerAtEnd(ear.mask(rest))) return [items.slice(0, i), rest];
   }
   return [items];
 }

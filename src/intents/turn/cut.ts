@@ -11,11 +11,21 @@ import {
   isSum,
   isTail,
   opens,
+  orders,
   type Part,
   states,
 } from "./part.ts";
-import { asksOfSplit, hasBase, sharesBase, tellsFault, tellsFaultBesideTimer } from "./related.ts";
+import {
+  asksOfEach,
+  asksOfSplit,
+  hasBase,
+  sharesBase,
+  tellsFault,
+  tellsFaultBesideTimer,
+  tellsWhyTime,
+} from "./related.ts";
 import { isShareOf } from "./shares.ts";
+import { timerOrdered } from "./timer-ordered.ts";
 
 /** A part, and whether it asks something by itself. */
 export interface Cut {
@@ -37,6 +47,11 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     if (!joint || right.length === 0) continue;
     const left = items.slice(from, i);
     if (leadIn.test(ear.mask(left))) continue;
+    // "hmm they look brown already, take off 4": why, and nothing that is asked
+    if (tellsWhyTime(left, right, ear)) {
+      from = i + joint;
+      continue;
+    }
     // "no, take that back, undo it please": one thing taken back
     if (ear.claimed(left)?.name === "undo" && ear.claimed(right)?.name === "undo") continue;
     // "timer for 45 min, call it chill"
@@ -55,7 +70,7 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
       continue;
     if (tellsMix(left, ear) && asksFlavorOf(right, ear)) continue;
     if (isShareOf(left, right, ear)) continue;
-    if (asksPartToo(left, right, ear)) continue;
+    if (asksPartToo(left, right, ear) || asksOfEach(left, right.slice(0, nextJoint(right, 0)), ear)) continue;
     if (isNextPriced(left, right, ear)) continue;
     // "i put 18 g in 310 g, how much plain do i add": one question
     if (putIn(left, ear) && asksForPlain(right, ear)) continue;
@@ -65,7 +80,19 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     const head = items.slice(i + joint, nextJoint(items, i + joint));
     const faulty = tellsFaultBesideTimer(left, right, ear);
     // "dark ganache, ive 160 g cream, and put the rest timer on": an order of its own
-    if (spoken && ordersTimer(right, ear) && isOtherMatter(left, ear)) {
+    if (((spoken && ordersTimer(right, ear)) || setsPlainly(right, ear)) && isOtherMatter(left, ear)) {
+      out.push({ part: left, whole: true });
+      from = i + joint;
+      continue;
+    }
+    // "how long do they keep, and half an hour timer so i remember": a question, and an order behind it
+    if (timerOrdered(ear.mask(right)) && asksOtherMatter(left, ear)) {
+      out.push({ part: left, whole: true });
+      from = i + joint;
+      continue;
+    }
+    // "same for thirty, and how many whites for thirty": of the answer before, and a question of its own
+    if (spoken && sameFor.test(ear.mask(left)) && (opens(right, ear) || ear.claimed(head) !== undefined)) {
       out.push({ part: left, whole: true });
       from = i + joint;
       continue;
@@ -109,8 +136,26 @@ const ordersTimer = (part: Part, ear: Ear): boolean =>
   /^(?:please |also |can you |could you |then )*(?:put|set|start|get) (?:the|a|an|my|me a|another) (?:\S+ ){0,2}(?:timer|alarm)(?: (?:on|going|running|off|up|too|for \S+(?: \S+)?|please|pls|now))*(?: [.!?])*$/.test(
     ear.mask(part),
   );
+const sameFor =
+  /^(?:(?:and|so|ok|now|then|please|do) )*(?:(?:the |exactly the )?same(?: (?:again|thing|question))?|(?:that|it|this) again|once more) (?:for|with|at|in) (?:a |the )?\S*<(?:number|weight)>(?: (?:\S+ )?\S*<(?:count|base)=[^>]*>)?$/;
+
+/** "dark ganache, 260 g, timer 5 min", "weights for 90 g whites, bake timer of 15 min": nothing but a timer and its time. */
+const setsPlainly = (part: Part, ear: Ear): boolean =>
+  /^(?:(?:please|also|then|and|set|start|put) )*(?:(?:a|an|the|my) )?(?:\S*<[^>]*step=[^>]*> )?(?:timer|alarm) (?:(?:for|of|to|at) )?\S*<time>(?: (?:please|pls|now|too))*(?: [.!?])*$/.test(
+    ear.mask(part),
+  );
 const isOtherMatter = (part: Part, ear: Ear): boolean =>
   carriesAmount(part) && !["timer", "note", undefined].includes(ear.claimed(part)?.name);
+
+/** A question of another calculator; "can you" and "how about" alone are none. */
+const asksOtherMatter = (part: Part, ear: Ear): boolean =>
+  part.length > 2 &&
+  !carriesAmount(part) &&
+  (opens(part, ear) || ear.claimed(part) !== undefined) &&
+  questions.test(ear.mask(part)) &&
+  !["timer", "note", "formula", "undo"].includes(ear.claimed(part)?.name ?? "");
+const questions =
+  /^(?:(?:and|so|ok|oh|hey|please|now|but) )*(?:how (?!about)|hows |what (?!about)|whats |when |why |which |(?:do|does|is|are|will|can|could|should) (?:they|it|the|my|these|those|filled|\S*<))/;
 
 const isSign = (item: Part[number] | undefined) => item?.is === "sign";
 const supposes =
@@ -122,7 +167,11 @@ const asksSize =
 const pricedLine =
   /\S*<(?:weight|number)> (?:of )?(?:\S+ ){0,2}?\S*<[^>]*ingredient=\S* (?:(?:at|for|which is|thats|costs?|costing) )*\S*<money/;
 const isNextPriced = (left: Part, right: Part, ear: Ear): boolean =>
-  pricedLine.test(ear.mask(left)) && new RegExp(`^${pricedLine.source}`).test(ear.mask(right));
+  (pricedLine.test(ear.mask(left)) && new RegExp(`^${pricedLine.source}`).test(ear.mask(right))) ||
+  // "$5 of nuts plus $1 labels": sums of one bill
+  (spentOn.test(ear.mask(right)) && /<money>/.test(ear.mask(left)) && ear.claimed(left)?.name === "cost");
+const spentOn =
+  /^(?:(?:the|a|an|some|my|another|also) )*\S*<money> (?:(?:of|for|on|worth|in|the|some|my) )*(?:packag\S*|packing|boxes\S*|box\S*|bags?|ribbons?|stickers?|labels?|wrap\S*|cartons?|ingredients|materials|\S*<[^>]*ingredient=\S*|nuts|\S*<count=boxes>)(?: (?:too|as well|please|\?))*$/;
 
 const partAsked =
   "(?:so |then |also )*(?:how (?:much|many)|what|whats) (?:of )?(?:the |my |about )?(?:egg )?\\S*<ingredient=[^>]*>";
@@ -170,13 +219,31 @@ const asksFilling = (left: Part, right: Part, ear: Ear): boolean =>
   ear.claimed(left)?.name === "shells" &&
   carriesAmount(left) &&
   left.some((item) => item.is === "thing" && item.thing.count === "macarons") &&
-  /^(?:the |their )?(?:\S+ )?\S*<base=filling>(?: (?:to make|too|as well|for (?:them|those|it|all)))*(?: \?)?$/.test(
+  /^(?:the |their )?(?:\S+ )?\S*<base=filling>(?: (?:to make|too|as well|for (?:them|those|it|all)|for (?:the|those|these|all|all the) \S*<number>(?: \S*<count=macarons[^>]*>)?))*(?: \?)?$/.test(
     ear.mask(right),
   );
 
+/** "macarons from 420 g batter and batter for 36 macarons": two sizes of one matter, each with what is asked of it. */
+const asksAnother = (left: Part, right: Part, ear: Ear): boolean => {
+  if (!carriesAmount(left) || !ordersOfIts.test(`${ear.mask(right)} `)) return false;
+  const tool = ear.claimed(left);
+  return ["shells", "fill", "ganache"].includes(tool?.name ?? "") && tool === ear.claimed(right);
+};
+const ordersOfIts =
+  /^(?:(?:the|also|and|then) )*\S*<[^>]*(?:base=(?:batter|filling)|ingredient=cream|chocolate=|count=(?:macarons|shells|trays))[^>]*> (?:(?:to make|needed|i need) )?(?:for|with|from|to go with) (?:(?:the|another|other) )?\S*<(?:weight|number)> /;
+
 function rightAsks(left: Part, right: Part, head: Part, ear: Ear): boolean {
-  if (asksFilling(left, right, ear)) return true;
+  if (asksFilling(left, right, ear) || asksAnother(left, head, ear)) return true;
   if (opens(right, ear) && !isTail(head) && !howAlone(head, ear)) return true;
+  // "why is my batter runny some days, and fan oven for 150 c": no part of the fault
+  if (
+    ["trouble", "keep", "method"].includes(ear.claimed(left)?.name ?? "") &&
+    asks(left, ear) &&
+    ["convert", "timer", "dose", "cost"].includes(ear.claimed(head)?.name ?? "") &&
+    (asks(head, ear) || orders(head, ear)) &&
+    carriesAmount(head)
+  )
+    return true;
   // "how many trays for 48 and how long do i bake them": of a step, whatever "them" are
   if (stepAsked.test(ear.mask(head)) && !["timer", "method", undefined].includes(ear.claimed(left)?.name))
     return true;

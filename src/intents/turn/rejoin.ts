@@ -7,6 +7,7 @@ import {
   asksFlavorOf,
   asksForPlain,
   asksOfIt,
+  asksOfRighted,
   asksOven,
   asksRest,
   asksToMatch,
@@ -19,6 +20,7 @@ import {
   tellsThat,
 } from "./belongs.ts";
 import type { Cut } from "./cut.ts";
+import { bringsList } from "./list-brought.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
 import { asksOfSplit, tellsFault, tellsFaultBesideTimer } from "./related.ts";
 import { asksWeightOf, isShareOf } from "./shares.ts";
@@ -57,6 +59,15 @@ const asksOfSums = (part: Part, ear: Ear): boolean =>
     ear.mask(part),
   );
 
+/** "make me a us label. 120 g almond flour, ...": the order, and what it is of. */
+const ordersLabel = (order: Part, list: Part, ear: Ear): boolean =>
+  !carriesAmount(order) &&
+  /^(?:(?:please|can|could|would|you|i|id|we|make|do|write|print|draw|give|me|us|need|want|like|to|have|an?|the|us|u s|eu|american|european|ingredients?|food|allergen|new|now|ok|so|and|up|out) )*labels?(?: (?:please|pls|now|for me|for (?:this|these|it|them|that)))*$/.test(
+    ear.mask(order),
+  ) &&
+  (ear.mask(list).match(/<weight> (?:of )?\S*<[^>]*ingredient=|<[^>]*ingredient=\S* \S*<weight>/g) ?? [])
+    .length >= 2;
+
 const endsAsked = (part: Part): boolean => {
   const end = part.at(-1);
   return end?.is === "sign" && end.text === "?";
@@ -81,7 +92,10 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       (isBareTail(part, ear) ||
         (tellsPutIn(last, ear) && asksForPlain(part, ear)) ||
         givesBowl(last, part, ear) ||
+        asksOfRighted(last, part, ear) ||
         asksOf(last, part) ||
+        bringsList(last, part, ear) ||
+        ordersLabel(last, part, ear) ||
         asksWeightOf(last, part, ear) ||
         asksPartsOf(last, part, ear))
     ) {
@@ -97,6 +111,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
         (tellsStock(waiting, ear) && asksMixOf(part, ear))
       ) &&
       !asksOven(waiting, part, ear) &&
+      !bringsList(waiting, part, ear) &&
       !isShareOf(waiting, part, ear) &&
       !(listsRecipe(waiting, ear) && asksRest(part, ear)) &&
       !asksToMatch(part, ear) &&
@@ -144,7 +159,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
 }
 
 const asksParts =
-  /^(?:(?:so|and|ok) )*(?:what|whats|which) (?:are |is )?(?:all )?(?:the )?(?:amounts?|weights?|ingredients|quantities|proportions|breakdown)(?: (?:please|then|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what (?:do|should|must|shall|would|will) (?:i|we) (?:weigh|measure)(?: (?:out|up|then|now|please|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what goes (?:on the scales?|in(?:to)? (?:it|that))(?: \?)?$/;
+  /^(?:(?:so|and|ok) )*(?:what|whats|which) (?:are |is )?(?:all )?(?:the )?(?:amounts?|weights?|ingredients|quantities|proportions|breakdown)(?: (?:please|then|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what (?:do|should|must|shall|would|will) (?:i|we) (?:weigh|measure)(?: (?:out|up|then|now|please|for (?:it|that)))*(?: \?)?$|^(?:(?:so|and|ok) )*what goes (?:on the scales?|in(?:to)? (?:it|that))(?: \?)?$|^(?:(?:so|and|ok) )*(?:what|how much) (?:does|do|is|are|will|would|should) (?:each(?: (?:one|part|line|thing|of (?:them|those|it)))?|every one|everything in it|the single lines) ?(?:come (?:out )?(?:to|at)|become|be|weigh|make|then)?(?: (?:then|now|please))*(?: \?)?$/;
 
 /** "make all of it milk chocolate ganache": of what was worked out before. */
 const makesOf =

@@ -1,5 +1,6 @@
 /** Turns that are one thing from end to end: a note, a list of stock. Nothing in them is another question. */
 import {
+  belongsInNotes,
   noteClosers,
   noteOpeners,
   ontoNote,
@@ -32,13 +33,16 @@ const noteBegun = guarded(
 export const beginsNote = (mask: string): boolean => noteBegun.test(mask);
 
 const orderInside =
-  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) )/;
+  /^(?:and |then |also )*(?:(?:set|start|put|begin) .*(?:timer|alarm|<time)|take (?:it|that|them|this|everything|all \S+) (?:all )?(?:off|out of) (?:the|my) |(?:tell|show) me|whats |what (?:is|are|do|does|did|should|would|can|makes?|causes?|went|about|temp\S*) |how (?:much|many|long|hot|cold|do|does|did|can|should|about) |why (?:is|are|do|does|did|have|has|was|were) |(?:(?:please|can you|now) )*(?:what|which|list|show|see)(?: me)?(?: all)?(?: of)?(?: my| the)?(?: other| saved)? (?:recipes|formulas)(?: |$))/;
 
 /** An order at the end that makes a note of all before it. */
 const noteEnd = guarded(
   "note write jot log record put save add keep make take leave store file",
   () => new RegExp(`(?:${noteClosers}|add that)(?: please| pls)?(?: [.!])*$`),
 );
+
+/** "..., that goes in my notes", where nothing is asked. */
+const toldForNotes = guarded("note log book diary journal record", () => new RegExp(`^${belongsInNotes}`));
 
 /** "put 2 kg sugar and 500 g butter in the pantry": one order, whatever is listed in it. */
 const pantryOrder = guarded(
@@ -76,14 +80,22 @@ const savedBatch = guarded(
   () => new RegExp(`${toldAndSaved}|${toldInHaste}`),
 );
 
+/** "this is my recipe choc shells, keep it: 115 g almond flour, ...": an order to keep a list, and the list. */
+const keptList = guarded(
+  "save store keep remember file",
+  () =>
+    /(?:^| )(?:save|store|keep|remember|file)(?: (?:it|this|that|them|these|one|recipe|list|please|pls|for me|for later|down))*(?: (?:as|,) (?:\S+ ){1,5}?)? ?[:-] \S*<weight> (?:of )?\S*<[^>]*ingredient=(?!.* (?:how|what|which|timer|scale|double|halve) )/,
+);
+
 export type Whole = "note" | "one";
 
 /** "note": all of it, up to an order inside; "one": all of it. Undefined for any other turn. Pure. */
 export function wholeTurn(mask: string): Whole | undefined {
-  if (noteStart.test(mask) || noteEnd.test(mask)) return "note";
+  if (noteStart.test(mask) || noteEnd.test(mask) || toldForNotes.test(mask)) return "note";
   return ratedBatch.test(mask) ||
     savedBatch.test(mask) ||
     toldBatch.test(mask) ||
+    keptList.test(mask) ||
     pantryOrder.test(mask) ||
     stockQuestion.test(mask)
     ? "one"
@@ -93,6 +105,20 @@ export function wholeTurn(mask: string): Whole | undefined {
 /** "..., start the cool timer": all of an order, and nothing that a note would say. */
 const timerOrder =
   /^(?:please |now )*(?:start|set|begin) (?:(?:the|a|an|me|my|another|new) )*(?:\S+ )?(?:timer|alarm)(?: (?:for|of) (?:\S+ )?\S*<time>)?(?: (?:please|pls|now|too))*(?: [.!?])*$/;
+
+/** "note rhubarb batch, hollow. note quince batch, all full": another batch, and a note of its own. */
+const notesOne =
+  /^(?:(?:please|pls|also|and|then|now|next) )*(?:note|log|record|jot)(?: (?:down|that|this|for|a|an|the|my|one|:|,))* (?:[a-z]+ )?\S*<[^>]*taste=/;
+export const notesAnother = (lead: string, mask: string): boolean =>
+  notesOne.test(mask) && /<[^>]*taste=/.test(lead);
+
+/** "save recipe rosa: ... and double it": what is saved by a name of its own, and what is done with it. */
+const namesRecipe =
+  /^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:(?:save|remember|keep|store) .*:|(?:(?:my|a|the|new) )*recipe (?!says|is|calls|wants|for |of )(?:\S+ ){1,4}:)/;
+const resizesIt =
+  /^(?:(?:please|then|now|and) )*(?:\S*<factor[^>]*>|scale|double|triple|quadruple|halve) (?:it|that|this|the (?:recipe|lot))(?: (?:up |down )?to .*)?(?: (?:please|pls|now|for me))*$/;
+export const resizesSaved = (lead: string, mask: string): boolean =>
+  resizesIt.test(mask) && namesRecipe.test(lead);
 
 /** An order behind a note ends it: "and set a timer"; behind a comma only a timer and "take it off the shelf" do. */
 export const endsNote = (mask: string, joint: "comma" | "word"): boolean =>

@@ -4,6 +4,7 @@ import { cues } from "../lib/cue.ts";
 import { weighing } from "../lib/ounces.ts";
 import { sameIn } from "./same-in.ts";
 import { shareTurn } from "./share-again.ts";
+import { stepTurns } from "./step-said.ts";
 import { askingAgain, unitsOf } from "./words.ts";
 
 const weights = `{unit=${unitsOf("weight")}}`;
@@ -41,12 +42,22 @@ const isIt =
 
 /** What leads up to a sum and what ends it: "what would ... be", "... is how much", "... comes to what". */
 const sumLead =
-  "(?:(?:and|so|ok|then|now|quick|quickly|um|hey|what|whats|how much|how many|is|are|does|do|did|would|will|calculate|work out|compute|tell me|give me|you|i|we|get|if|when|multiply|divide|add|take) )*";
+  "(?:(?:and|so|ok|then|now|quick|quickly|um|hm|hmm|oh|well|also|plus|hey|what|whats|how much|how many|is|are|does|do|did|would|will|calculate|work out|compute|tell me|give me|you|i|we|get|if|when|multiply|divide|add|take) )*";
 const sumEnd =
   "(?: (?:is|are|be|makes?|give|gives|equals?|comes?|to|out|at|what|how|much|then|again|exactly|please|pls|now|[?=]))*$";
+const unitLead = "(?:(?:and|also|so|ok|then|plus|now|please|pls|oh|hm|um|tell me|,) ){0,6}";
+
 export const convertCues = cues(
   // "so the old tin holds 14oz, grams?"
   [4, `^(?!.*{base} )(?:\\S+ ){0,6}${notGrams} , ${weights}${end}`],
+  // "and how many grams is 3 oz", "what is 7 oz in grams": nothing but the other unit, behind a bowl too
+  [
+    9,
+    `^${unitLead}how many ${weights} (?:(?:is|are|in|does|do|would) ){1,2}${notGrams}(?: (?:make|makes|come to|be))?${end}`,
+    `^${unitLead}(?:what|whats|convert|turn) (?:(?:is|are|does|do|would) ){0,2}${notGrams} (?:in|to|into|as|make|makes) ${weights}${end}`,
+  ],
+  // "three quarters of 340 is what"
+  [9, `^${sumLead}{fraction} of {number}(?: (?:is|are|makes?|gives?|equals?|comes?|be|=))${sumEnd}`],
   // nothing but a sum and what asks for it, "is what" behind it too
   [
     9,
@@ -268,6 +279,8 @@ export const convertGoesOn = cues(
     9,
     `^${opening}(?:the )?(?:{manner} )?{ingredient} (?:, )?(?:the |also |and )*same (?:cups?|spoons?|spoonfuls?|cupfuls?|measures?|grams?|ounces?|{unit})(?: (?:please|pls|too|again|as well))*(?: [?])?$`,
   ],
+  // "take 50 off that", "plus 25"
+  [16, ...stepTurns],
   // "half of that, in ounces"
   [
     13,

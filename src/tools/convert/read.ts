@@ -9,6 +9,7 @@ import { changed, continues, follow } from "./follow.ts";
 import { mannerIn, nameOf } from "./named.ts";
 import { kind, measured, ordersIn, targets } from "./orders.ts";
 import { shareAgain } from "./share-again.ts";
+import { stepOn } from "./step-said.ts";
 import { sumOf } from "./sum.ts";
 import { turnsToEach } from "./turns.ts";
 
@@ -37,6 +38,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
   if (gas) return [gas];
   const divided = before && (dividedBy(reading, before) ?? shareOf(reading, before));
   if (divided) return [divided];
+  const step = before && stepOn(reading, before, memory);
+  if (step) return [step];
   const shares = before ? shareAgain(reading, before) : [];
   if (shares.length > 0) return shares;
   const sum = sumOf(reading);

@@ -11,7 +11,7 @@ export interface Sum {
 
 /** Words around a sum that are no part of it. */
 const talk = new Set(
-  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello when if you we be would will did at out".split(
+  "what whats is how much calculate work out compute tell me give us can could you do for the and so then now ok okay please pls just quick quickly um hm hmm er uh well right hey does make makes come comes to get equals equal answer say but also oh i need want sum maths math exactly again it thats that hi hello when if you we be would will did at out".split(
     " ",
   ),
 );

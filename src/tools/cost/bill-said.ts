@@ -40,7 +40,7 @@ export function readBill(reading: Reading, memory: Memory, before: Draft): Draft
   );
   const counts = memory.slot === "more_prices" ? {} : ofPrice(readCounts(reading, money), draft);
   const said = offPrice({ ...draft, ...counts }, reading);
-  const { lacks: _lacks, ...had } = before;
+  const { lacks: _lacks, of_which: _which, ...had } = before;
   const carried = carry(
     had,
     {

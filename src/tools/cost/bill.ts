@@ -83,6 +83,14 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
       `What does a kilo of ${missing[0]} cost?${missing.length > 1 ? ` There is no price yet for ${listed(missing)}.` : ""}`,
       "more_prices",
     );
+  if (inputs.of_which !== undefined)
+    return asking(
+      `Which of them is at that price: ${listed(
+        (inputs.lines ?? []).map(({ name }) => name),
+        "or",
+      )}?`,
+      "of_which",
+    );
   if (inputs.lacks !== undefined)
     return asking(`There is no ${inputs.lacks} in what was priced: how many grams of it go in?`, "lacks");
   const fromLines = parts.reduce((sum, each) => sum + each.amount, 0);

@@ -57,6 +57,18 @@ export const boxTurns: readonly Phrase[] = [
     unless:
       /\b(?:buy|bought|cost|costs|spent|paid|make|makes|made|baked)\b|\b(?:plus|add|and) (?:a|an|the) (?:box|bag)/,
   },
+  // "what do i charge for a $7 box at 65 %", "what does a $9 box sell for": what it costs, since the price is asked
+  {
+    use: "cost",
+    before:
+      /\b(?:what|how much) (?:(?:do|should|shall|would|can|could|must|will|to|i|we|have to|need to) )*(?:charge|ask|sell|price) (?:for )?(?:an?|the|my|one|each)$/,
+    behind: /^ *(?:box|tower|order|gift|treat)\b(?!.* costs?\b)/,
+  },
+  {
+    use: "cost",
+    before: /\b(?:what|how much) (?:do|does|should|would|can|could|must|will) (?:an?|the|my|one)$/,
+    behind: /^ *(?:box|tower|order|gift|treat) (?:(?:have|need|has) to )?(?:sell|go|retail|fetch)\b/,
+  },
   // "my $24 box"
   { use: "price", before: /\b(?:a|the|my|each|every|per)$/, behind: /^ *(?:box|tower|order|gift|treat)\b/ },
 ];
@@ -67,6 +79,8 @@ export const forEachBox = /^ ?(?:(?:for|per|a|an|each|every|one|\/|the) ?)+(?:bo
 const boxIs =
   /^(?:(?:and|plus|but|also|oh|ok|so|my|the|each|a|empty|gift) )*(?:box|boxes|bags?) (?:(?:is|are|was|were|costs?|me|about|at|another|come to|comes to) )+$/;
 const aBox = /^(?:(?:and|the) )*box $/;
+const anOne = /\b(?:an?|one|each|every) $/;
+const boxBehind = /^ (?:box|bag|tin|ribbon|sticker|label)\b/;
 const boxesAt = /\bboxes (?:at|for|@) $/;
 
 /**
@@ -89,8 +103,14 @@ export function packed(money: readonly Sum[], reading: Reading, before: Draft, m
   return money.map((sum) => {
     const left = reading.text.slice(0, sum.amount.at[0]);
     const ofBill = isAlone && boxIs.test(left) && sum.value < spent;
+    // "$7 of ingredients and a $2 box": what they go into
+    const isABox = anOne.test(left) && boxBehind.test(reading.text.slice(sum.amount.at[1]));
     const ofBoxes =
-      asksPrice && base !== undefined && sum.value < base && sum.use === "price" && boxesAt.test(left);
+      asksPrice &&
+      base !== undefined &&
+      sum.value < base &&
+      sum.use === "price" &&
+      (boxesAt.test(left) || isABox);
     if (ofBill || ofBoxes) return { ...sum, use: "packaging" };
     // "box €18", behind €9 of ingredients: what it is sold at
     return isAlone && aBox.test(left) && sum.value >= spent ? { ...sum, use: "price" } : sum;

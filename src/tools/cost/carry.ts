@@ -31,9 +31,12 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
       : own
         ? { ...(parts.currency && !said.currency ? { currency: parts.currency } : {}) }
         : withPrices(parts, said);
-  const keptPrice = price !== undefined && !newShare && !said.lines ? { price } : {};
+  // "65 %: what may it cost at most?" "70 %?": the price stays, since it was the cost that was asked
+  const asksCost = follows && isOfCost(before) && !own;
+  const keptPrice = price !== undefined && (!newShare || asksCost) && !said.lines ? { price } : {};
   const keptFor = price_for !== undefined && !newShare && !own ? { price_for } : {};
-  const keptShare = !newShare && said.price === undefined && !said.lines && aim ? { [aim]: before[aim] } : {};
+  const keptShare =
+    !newShare && (said.price === undefined || asksCost) && !said.lines && aim ? { [aim]: before[aim] } : {};
   return {
     ...kept,
     ...keptPrice,
@@ -44,6 +47,14 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
     ...pricesToo(kept, said),
   };
 }
+
+/** A price and a margin, and nothing that it costs: how much it may cost was asked. */
+const isOfCost = (before: Draft): boolean =>
+  before.price !== undefined &&
+  before.margin_percent !== undefined &&
+  (["cost", "ingredients", "packaging", "box_packaging", "lines", "formula", "labor_min"] as const).every(
+    (key) => before[key] === undefined,
+  );
 
 /** The macarons' own cost was asked before: what to charge for them goes by it. */
 const ofMacarons = (before: Draft, own: unknown): Draft =>

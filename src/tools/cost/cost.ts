@@ -38,6 +38,10 @@ export const inputs = later(() =>
     ),
     /** A price was said of what is in none of the lines: the same sum again would pass for an answer. */
     lacks: z.optional(z.string()),
+    /** Lines that went out of the bill, the latest last: "with the sugar again". */
+    dropped: z.optional(z.array(line)),
+    /** A price that may be of any of several lines. */
+    of_which: z.optional(z.object({ price_per_g: money, pack_g: z.optional(weight_g) })),
     /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
     more_prices: z.optional(z.array(money)),
     formula: z.optional(z.string()),

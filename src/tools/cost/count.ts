@@ -16,6 +16,9 @@ const eachBefore =
   /\b(?:each|every one|apiece)(?: (?:one|macaron|macarons))?(?: of them)?(?: only| just)? (?:costs?|sells?|goes|is|comes?|at|for)\b|\b(?:each|every|one|an?|single) (?:macaron|macarons|piece)\b|^(?:just |only |if )?one (?:costs?|comes to)\b/;
 const eachBehind =
   /^ ?(?:each|ea|apiece|a piece|per piece|a pop|per one|(?:a|per|for (?:a|each|one)) (?:macarons?|macs?))\b/;
+/** What comes by the piece, at the beginning of what it costs. */
+const isBoughtByPiece =
+  /^(?:(?:the|my|new|those|these|gift|small|large|big) )*(?:boxes|bags|ribbons?|stickers?|labels|inserts|trays|sleeves|pods?|beans?|vanilla(?: pods?| beans?)?|eggs?|egg whites?|whites|yolks|egg yolks|lemons?) (?:costs?(?: me| us)?|are|were|is|was)$/;
 const boxWord = new RegExp(`\\b${many}\\b`);
 
 /** For each sum, in their order, what it is for by the words of its own clause. */
@@ -66,6 +69,8 @@ function forOf(before: readonly Piece[], after: readonly Piece[]): For {
   if (!boxes && (eachBefore.test(left ?? "") || eachBehind.test(right ?? ""))) return { macarons: 1 };
   // "each macaron costs 60p in a box of 6" is still one of them
   if (/\b(?:each|every) macarons?\b/.test(left ?? "")) return { macarons: 1 };
+  // "boxes cost me 5 for 10": ten of those
+  if (isBoughtByPiece.test(left ?? "") && /^for \d+(?: of them)?$/.test(right ?? "")) return {};
   const macarons = numberOf([...before, ...after]);
   if (macarons !== undefined) return { macarons };
   return boxes ? { boxed: true } : {};

@@ -1,5 +1,6 @@
 /** The signs of a cost question, of one that goes on from it, and of one behind another answer. */
 import { cues } from "../lib/cue.ts";
+import { lineOutTurns } from "./line-out.ts";
 
 /** A line of a bill: so much of a thing, and its price. */
 const priced =
@@ -80,6 +81,11 @@ export const costCues = cues(
     "{money} .. (?:i|we|ive|it) (?:have |has )?(?:used?|needs?|took|takes|put) {weight} .. (?:how much|what) .. (?:cost|costs|come to)",
   ],
   [6, "{ingredient} (?:is |costs |at |@ )?{money} , {weight}(?: of (?:it|that))?(?: [?])?$"],
+  // "butter is €0.95 per 100 g ... i took 150 g of the butter, what is that in money"
+  [
+    14,
+    "^(?=.*{money})(?=.*{weight}).*(?:in money|how much money|what (?:do|did|must|would|will|should) (?:i|we) (?:have to )?(?:pay|owe)|worth of (?:stuff|ingredients))",
+  ],
   [
     4,
     "(?:margin|markup|mark up|food cost|profit)",
@@ -147,6 +153,8 @@ export const costCues = cues(
 );
 
 export const costGoesOn = cues(
+  // "and without the butter"
+  [14, ...lineOutTurns],
   [
     9,
     // "thats 24 macarons, how much each"
@@ -167,6 +175,8 @@ export const costGoesOn = cues(
   ],
   [
     4,
+    // "i might go down to 24", "and if i only get 20"
+    "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|say|suppose|now|but) )*(?:i|we) (?:(?:only|just|might|may|could|can|should|would|have to|had to|must) )*(?:(?:go|went|drop|dropped|come|came) (?:(?:back|right|up|down) )*(?:to|as (?:low|high) as|for|at)|get|got|take|took|ask|asked) (?:{number}|{money})(?: (?:instead|then|each|(?:a|per) (?:box|{count=boxes})))?(?: [?])?$",
     "^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just) )*(?:at|for) {number}(?: (?:instead|then|each|apiece|a piece|(?:a|per) (?:box|{count=boxes})))?(?: [?])?$",
   ],
 );

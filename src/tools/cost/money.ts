@@ -48,7 +48,9 @@ export function sums(reading: Reading): Sum[] {
     );
     return {
       ...(per ? { per } : {}),
-      value: isMoney ? inBase(amount.value, amount.unit) + centsBehind(list, place) : amount.value,
+      value:
+        signBefore(amount, reading) *
+        (isMoney ? inBase(amount.value, amount.unit) + centsBehind(list, place) : amount.value),
       // "USD cent" is a hundredth of a USD
       currency:
         sign === "$" && country
@@ -61,6 +63,18 @@ export function sums(reading: Reading): Sum[] {
       amount,
     };
   });
+}
+
+/**
+ * "ingredients -$3", "$-6", "cost is minus $3": below zero, which no sum of money can be. A dash with a space behind it
+ * only sets apart, and behind a number a sign takes away.
+ */
+const belowZero = /(?:^|[^\s\d%] ?|\s)(?:-[$£€]?|\b(?:minus|negative) [$£€]?)$/;
+const takesAway = /\d\S* ?(?:-|minus )[$£€]?$/;
+function signBefore({ at, value }: Amount, { text }: Reading): 1 | -1 {
+  const before = text.slice(0, at[0]);
+  const isSaid = belowZero.test(before) && !takesAway.test(before) && value > 0;
+  return isSaid || /^[$£€]-\d/.test(text.slice(at[0])) ? -1 : 1;
 }
 
 /** "6 a litre": what a litre weighs nobody said, so it is no price of a weight, and no cost of the whole either. */

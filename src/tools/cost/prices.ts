@@ -5,6 +5,7 @@ import { nameOf } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Draft } from "./draft.ts";
+import { ofLineBefore } from "./line-again.ts";
 import type { Sum } from "./money.ts";
 import { isOf } from "./one-line.ts";
 
@@ -65,6 +66,8 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
   const taken = new Set<number>();
   const pack = paidFor(reading, money);
   if (pack) return { lines: [pack] };
+  const apart = pricedApart(reading, priced, weights);
+  if (apart) return { lines: apart };
   const lines = weights.map((each, at): PricedLine => {
     const until = weights[at + 1]?.amount.at[0] ?? Number.POSITIVE_INFINITY;
     const own = priced.findIndex(({ at: place }) => place === each.price?.amount.at);
@@ -109,7 +112,43 @@ export function readLinesAndPrices(reading: Reading, money: readonly Sum[], memo
     return {
       lines: [{ ...prices[0], grams: inBase(loose.value, loose.unit) }],
     };
-  return prices.length > 0 ? { prices } : {};
+  if (prices.length > 0) return { prices };
+  return ofLineBefore(reading, priced, money, memory) ?? {};
+}
+
+/** "butter is €0.95 per 100 g and white chocolate €1.60. I took 150 g of the butter ...": prices and weights apart, by their names. */
+function pricedApart(
+  { things, text }: Reading,
+  priced: readonly { at: readonly [number, number]; price_per_g: number }[],
+  weights: readonly Weighed[],
+): PricedLine[] | undefined {
+  const owners = things.filter((each) => each.ingredient || each.chocolate);
+  const named = priced.flatMap(({ at, price_per_g }) => {
+    // "$8 a kilo for butter"
+    const behind = owners.find((each) => /^ (?:for|of) (?:the |my )?$/.test(text.slice(at[1], each.at[0])));
+    const owner = behind ?? owners.findLast((each) => each.at[1] <= at[0]);
+    return owner
+      ? [{ owner, from: Math.min(owner.at[0], at[0]), to: Math.max(owner.at[1], at[1]), price_per_g }]
+      : [];
+  });
+  const [first, last] = [named[0], named.at(-1)];
+  const places = new Set(named.map(({ owner }) => owner));
+  if (named.length < 2 || places.size < priced.length || !first || !last || weights.length === 0)
+    return undefined;
+  const isApart =
+    weights.every(({ amount, thing }) => Math.max(amount.at[1], thing?.at[1] ?? 0) <= first.from) ||
+    weights.every(({ amount, thing }) => Math.min(amount.at[0], thing?.at[0] ?? amount.at[0]) >= last.to);
+  if (!isApart) return undefined;
+  return weights.map(({ thing, grams }) => {
+    const name = thing ? nameOf(thing) : "";
+    const own = named.filter(({ owner }) => nameOf(owner) === name);
+    // "the chocolate", where one was priced
+    const found = own.length > 0 ? own : named.filter(({ owner }) => isOf(name, nameOf(owner)));
+    const [one, ...others] = found;
+    return one && others.length === 0
+      ? { name: nameOf(one.owner), grams, price_per_g: one.price_per_g }
+      : { name, grams };
+  });
 }
 
 /** "powdered sugar 2.20/kg 130 g": a weight right behind a price is of what the price is for. */

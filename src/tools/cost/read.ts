@@ -7,6 +7,8 @@ import { costOfSaid } from "./boxes-sold.ts";
 import { changeTo } from "./carry.ts";
 import type { Draft, Turn } from "./draft.ts";
 import { withoutHours } from "./hours-off.ts";
+import { pricedAnew } from "./line-again.ts";
+import { withoutLine } from "./line-out.ts";
 import { orderedOf, pricedFor } from "./orders.ts";
 import { costForSaid, readList } from "./price-list.ts";
 import { resized } from "./resized.ts";
@@ -20,6 +22,7 @@ const answers =
 const ways: readonly Way<Turn, Draft>[] = [
   answers("cost_for", ({ reading, before }) => ({ ...before, cost_for: costForSaid(reading) })),
   answers("lacks", added),
+  answers("of_which", pricedAnew),
   ({ reading, before }) => readList(reading, before),
   answers("cost_of", ({ reading, before }) => costOfSaid(reading, before)),
   ({ reading, memory, before }) => orderedOf(reading, before, memory.slot === undefined),
@@ -29,6 +32,7 @@ const ways: readonly Way<Turn, Draft>[] = [
   answers("box_of", heldByBox),
   answers("price_for", ({ reading, before }) => ({ ...before, price_for: priceFor(reading, before) })),
   otherSize,
+  withoutLine,
   ({ reading, memory, before }) => readBill(reading, memory, before),
 ];
 

@@ -56,8 +56,17 @@ const priceTurns: readonly Phrase[] = [
   {
     use: "price",
     before:
-      /\b(?:drop|lower|raise|put|bump|cut|bring|change|take|move) (?:it|that|them|the price|my price)(?: (?:up|down))? (?:to|at)$/,
+      /\b(?:drop|lower|rais|put|bump|cut|br(?:ing|ought)|chang|t(?:ak|ook)|mov|knock|push|set|reduc|increas|mark|shav|go)(?:e|ed|d|s|ped|ping|ting|ing|en)? (?:(?:it|that|them|these|(?:the|my) (?:selling )?price) )?(?:(?:back )?(?:up|down) )?(?:to|at)$/,
+    unless: /\b(?:costs?|ingredients?|packaging|butter|almonds?|labou?r|materials?)\b/,
   },
+  // "and if i go down to €24", "suppose we only get $17": what the baker asks, whatever it costs to make
+  {
+    use: "price",
+    before:
+      /\b(?:i|we|id|wed|ill|well) (?:(?:only|just|had to|have to|must|might|may|could|can|should|would|will|were to|was to|am|are) )*(?:(?:go|went|going|drop|dropped|come|came|climb|climbed|sink|slip|settle) (?:(?:back|all the way|right|as) )*(?:(?:up|down) )?(?:to|as (?:low|high) as|for|at)|(?:only|just) (?:get|got|took|take|ask|asked))$/,
+  },
+  // "what price for $9 at 60 % margin": what it costs
+  { use: "cost", before: /\bwhat(?:s| is| would be)?(?: the| my| a)?(?: selling| right)? price (?:for|on)$/ },
   // "is 12 dollars too low"
   {
     use: "price",
@@ -66,13 +75,20 @@ const priceTurns: readonly Phrase[] = [
   },
 ];
 
+/** "$9 ingredients and $3 boxes": the word right behind a sum, where none of its kind leads up to it. */
+const boughtRightBehind =
+  /^ ?(?:of )?(?:the |my |some )?(?:packag\w*|packing|box(?:es)?|bags?|ribbons?|stickers?|labels?|wrap\w*|cartons?|ingredients|materials|food|groceries|stuff|labou?r|work)\b/;
+/** "sell for", "price": the sum behind it is that, whatever comes next. */
+const endsInPrice =
+  /\b(?:(?:sell\w*|sold|goes?|charg\w*|ask\w*|pays?|paid|retail\w*)(?: (?:it|them|these|this|that|me|is|of))?(?: (?:for|at|is))?|(?:prices?|priced)(?: (?:is|at))?)$/;
+
 const specific: readonly (readonly [Use, RegExp])[] = [
   [
     "price",
     /\b(?:sell|sells|selling|sold|ask|asks|asked|asking|charge|charges|charged|charging|price|priced|retail|goes? for|went for|(?:mates?|friends?|people|folks|colleagues|neighbou?rs|clients) pays?|(?:neighbou?r|friend|client|lady|shop|caf[eé]|boss|someone|somebody|she|he|they) wants? (?:it|them|one|a box) for|customers? (?:pays?|paid|offers?|offered|gives?|gave)|(?:she|he|they|someone|somebody)(?: has| have)? (?:offered|offers|offer|pays?|paid|bid)|offered me|(?:profit|margin) at)\b/,
   ],
   ["labor", /\b(?:labou?r|work|working|wages?|my time|hours?|of time)\b/],
-  ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries)\b/],
+  ["ingredients", /\bing?redi?e?\w*|\b(?:food|stuff|groceries|materials)\b/],
   [
     "packaging",
     /\b(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons|shipping|postage|delivery|electricity)\b/,
@@ -92,17 +108,31 @@ const ways: readonly Way<Beside, Use>[] = [
 export const useOf = (beside: Beside): Use | undefined => firstOf(ways, beside);
 
 /** A word of its own for it: the last before the sum, or the first behind. */
-function namedUse({ before, behind: after }: Beside): Use | undefined {
+function namedUse({ before, behind: after, earlier, aimed }: Beside): Use | undefined {
   const last = lastUse(before);
   const behind = /^ ?for (?:the|a) box\b/.test(after) ? "packaging" : earliest(after);
-  if (behind === "price" && general.test(before) && last === undefined) return "cost";
+  // "$5 cost $20 price": the word between belongs to the sum before it
+  const isOfEarlier = earlier.length > 0 && /^ ?costs? ?$/.test(before) && /^ ?price\b/.test(after);
+  if (behind === "price" && general.test(before) && last === undefined) return isOfEarlier ? "price" : "cost";
   // "€14 ingredients €3 of boxes": the word between belongs to the sum before it; "charge if €9 for packaging"
   const isBought = behind === "packaging" || behind === "ingredients" || behind === "labor";
+  const isNext =
+    isBought &&
+    last === "price" &&
+    before.trim().includes(" ") &&
+    !endsInPrice.test(before.trim()) &&
+    boughtRightBehind.test(after);
   const ofBehind =
-    /^ ?of (?:the |my )?\w/.test(after) || (isBought && boughtBehind.test(after)) ? behind : undefined;
+    /^ ?of (?:the |my )?\w/.test(after) || (isBought && boughtBehind.test(after)) || isNext
+      ? behind
+      : undefined;
+  // "charge for a 70 % margin: $5 of nuts": what was bought, and no price
+  if (aimed && last === "price" && behind === undefined && ofFood.test(after)) return "ingredients";
   return ofBehind ?? last ?? behind;
 }
 
+const ofFood =
+  /^ ?(?:worth )?of (?:the |my |some )?(?!(?:it|that|them|those|these|this|which|each|an?|every|one|margin|profit|cost)\b)[a-z]/;
 const boughtBehind =
   /^ ?(?:for|on) (?:the |my |some )?(?:packag\w*|packing|boxes|bags|ribbons?|stickers?|labels|wrap\w*|cartons|ingredients|food|groceries|labou?r|work)\b/;
 

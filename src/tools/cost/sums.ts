@@ -112,7 +112,7 @@ const priceAlone =
 
 /** "and at 18?": no share of anything, and no count. */
 const numberAlone =
-  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)) )*(?:at|for) \S*<number>(?: (?:instead|then|each|apiece|a piece|(?:a|per) box(?:<count=boxes>)?))?(?: [?])?$/;
+  /^(?:(?:and|what about|how about|or|so|ok|no|then|what if|if|its|say|only|just|hmm?|i charge|i (?:sell|sold) (?:it|them)|lowering|dropping|raising|going|(?:i|we)(?: (?:only|just|might|may|could|can|should|would|have to|had to|must))* (?:go|drop|went|dropped|come|came)|as low as|as high as|down|up|it|the price|back) )*(?:(?:at|for|to)|(?:i|we) (?:only|just) (?:get|got|take|took|ask|asked)|as (?:low|high) as) \S*<number>(?: (?:instead|then|each|apiece|a piece|(?:a|per) box(?:<count=boxes>)?))?(?: [?])?$/;
 
 /** "30 €", "and at £8.50?". */
 const sumAlone =

@@ -46,8 +46,21 @@ const costAsked = ({ reading, draft }: Asked): Want | undefined =>
     ? { want: "cost" }
     : undefined;
 
+/** "price of a batch that has ..., i mean what it costs me", "price of the ingredients": a bill, and no price to sell at. */
+const billAsked = ({ reading, draft }: Asked): Want | undefined =>
+  draft.lines?.some(({ price_per_g }) => price_per_g !== undefined) &&
+  draft.price === undefined &&
+  says(
+    reading,
+    /what (?:it|that|this|they|all (?:of )?(?:it|that)|the \S+) costs? (?:me|us)|(?:price|cost) (?:of|for) (?:all )?(?:the |my )?(?:ingredients?|materials|stuff)(?: |$)|price (?:(?:of|for) (?:\S+ ){1,3})?to (?:me|us|make)(?: |$)|my (?:own )?costs?(?: |$)|not (?:what i |to )(?:sell|charge)|what i(?: have to)? pay/,
+  ) &&
+  !says(reading, /what (?:price|should|do i charge|to charge)|mark ?-?up|margin|food cost|profit/)
+    ? { want: "cost" }
+    : undefined;
+
 const ways: readonly Way<Asked, Want>[] = [
   ({ draft }) => (aimOf(draft) ? { want: "price" } : undefined),
+  billAsked,
   sameAnew,
   priceAtNewCost,
   ({ reading }) => {

@@ -1,5 +1,6 @@
 import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
+import { restsAgain } from "./rest-again.ts";
 
 /** "timers for each of those steps", "an alarm on every stage of it". */
 const timersOf =
@@ -124,6 +125,7 @@ export const dayCues = cues(
 );
 
 export const dayGoesOn = cues(
+  [16, ...restsAgain],
   // "could you set alarms for all of these", "timers for the lot", "now set the timers"
   [
     14,

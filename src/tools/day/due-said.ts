@@ -53,6 +53,13 @@ export function dueSaid(reading: Reading, before: Draft | undefined): Draft["due
   const old = before?.due as Partial<When> | undefined;
   const onlyTime =
     due.minute !== undefined && due.days === undefined && due.weekday === undefined && due.day === undefined;
+  // "still by 7", of what is due at 7 pm
+  const isSame =
+    onlyTime &&
+    old?.minute !== undefined &&
+    due.half === undefined &&
+    (old.minute - (due.minute ?? 0)) % 720 === 0;
+  if (old && isSame && /\b(?:still|again|same|also)\b/.test(reading.text)) return old;
   const onlyDay = due.minute === undefined && old?.minute !== undefined;
   if (old && onlyTime) return { ...dayOnly(old), ...due };
   if (old && onlyDay) return { minute: old.minute, ...(old.half ? { half: old.half } : {}), ...due };

@@ -55,6 +55,20 @@ const countedWays: readonly Way<Reading, number>[] = [
     )
       ? countsIn(reading).find((each) => !each.of && each.value >= 2)?.value
       : undefined,
+  // "need thirty six tomorrow at ten, is that possible": no time follows that counts itself
+  (reading) =>
+    /^(?:(?:ok|so|hi|hey|and|i|we|they|she|he|ill|well) )*(?:need|want|have to have|must have)s? \S*<number> \S*<when>/.test(
+      reading.mask,
+    )
+      ? countsIn(reading).find((each) => !each.of && each.value >= 2)?.value
+      : undefined,
+  // "ok what about tomorrow 4 pm for the thirty six"
+  (reading) =>
+    /<when> (?:for|with) (?:the|those|these|all|my) \S*<number>(?: (?:then|please|pls))*(?: [?])?$/.test(
+      reading.mask,
+    )
+      ? countsIn(reading).find((each) => !each.of && each.value >= 2)?.value
+      : undefined,
   // "36 lemon for sunday 2pm"
   (reading) =>
     /<number> \S*<[^>]*taste=[^>]*>(?: ones)? (?:for|by|on) .*<when>/.test(reading.mask)
@@ -114,7 +128,10 @@ const isHour = (bare: number, reading: Reading, before: Draft | undefined): bool
   (before?.macarons ?? 0) > lastHour &&
   before?.due?.minute !== undefined &&
   (/(?:^| )(?:meant?|sorry|wait|actually|not|moved|changed|pushed|shifted|said|says) /.test(reading.text) ||
-    (bare < leastRemade && /(?:^| )make (?:it|that) /.test(reading.text)));
+    (bare < leastRemade && /(?:^| )make (?:it|that) /.test(reading.text)) ||
+    // "without the rest, still for 6": the hour at which they were due
+    (/(?:^| )(?:still|again|same|also) (?:(?:for|by|at|due|ready|needed) )+(?:the )?\d/.test(reading.text) &&
+      (Number(before.due.minute) / 60 - bare) % lastHour === 0));
 
 /** "half of them", "twice as many". */
 export const timesSaid = (reading: Reading): number | undefined =>

@@ -6,6 +6,7 @@ import type { Draft } from "./draft.ts";
 import { dueAtHour, startOfDay } from "./due-said.ts";
 import { numberSaid } from "./number-said.ts";
 import { planBefore } from "./plan-before.ts";
+import { restsAgain, restsFor } from "./rest-again.ts";
 
 export function readOrder(reading: Reading, memory: Memory): Draft {
   const before = planBefore(memory);
@@ -18,12 +19,14 @@ export function readOrder(reading: Reading, memory: Memory): Draft {
     ...(macarons !== undefined ? { macarons } : {}),
     ...(hour !== undefined && before?.due ? { due: dueAtHour(hour, before.due) } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
-    ...restSaid(reading),
+    ...restSaid(reading, before),
     ...matureSaid(reading, before),
   };
 }
 
-function restSaid(reading: Reading): Draft {
+const restsAsUsual = new RegExp(`(?:^| )(?:${restsAgain.join("|")})`);
+
+function restSaid(reading: Reading, before: Draft | undefined): Draft {
   if (
     says(
       reading,
@@ -34,7 +37,10 @@ function restSaid(reading: Reading): Draft {
   return says(
     reading,
     /put (?:back )?(?:the )?\S*rest\S*(?: back)?(?: |$)|(?:do|let them) \S*rest\S* after all|(?:^| )if (?:i|we) (?:do|did|let them) \S*<step=rest>/,
-  )
+  ) ||
+    restsAsUsual.test(reading.mask) ||
+    // "and with a rest of 30 min", where there was to be none
+    (before?.no_rest === true && says(reading, restsFor))
     ? { no_rest: false }
     : {};
 }

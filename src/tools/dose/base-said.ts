@@ -9,8 +9,12 @@ import { type BaseWay, baseTurn, named } from "./base-turn.ts";
 import { weighedWays } from "./base-weighed.ts";
 import type { Draft } from "./draft.ts";
 import { readBowls } from "./several-bowls.ts";
+import { soManyOf } from "./so-many-of.ts";
+import { splitHere } from "./split-here.ts";
 
 const ways: readonly BaseWay[] = [
+  soManyOf,
+  splitHere,
   ({ reading, memory, weights }) => readBowls(reading, memory, weights),
   ...beforeWays,
   ...weighedWays,

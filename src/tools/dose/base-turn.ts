@@ -22,6 +22,9 @@ export interface BaseTurn {
 
 export type BaseWay = Way<BaseTurn, Draft>;
 
+/** "my hands are covered in batter": what sticks to them, and no bowl. */
+const sticks =
+  /\b(?:covered|coated|caked|smeared|sticky|full|dripping|plastered|splattered) (?:in|with|of) (?:the |my )?$/;
 const isMix = (each: Thing) => each.base !== undefined && each.base !== "meringue";
 
 /** "i called it ganache but it is buttercream": the second one is meant. */
@@ -34,7 +37,10 @@ export function baseTurn(
   weights: readonly Weighed[],
   targets: readonly Thing[],
 ): BaseTurn {
-  const mix = says(reading, corrects) ? reading.things.findLast(isMix) : reading.things.find(isMix);
+  const mixes = reading.things.filter(isMix);
+  const bowls = mixes.filter(({ at }) => !sticks.test(reading.text.slice(Math.max(0, at[0] - 30), at[0])));
+  const spokenOf = bowls.length > 0 ? bowls : mixes;
+  const mix = says(reading, corrects) ? spokenOf.at(-1) : spokenOf[0];
   const sameFlavor = (thing: Thing) => targets.some((each) => each.id === thing.id && Boolean(thing.dose));
   const all = weights.filter(
     ({ thing }) =>

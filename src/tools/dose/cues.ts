@@ -135,6 +135,11 @@ export const doseCues = cues(
     "(?:put|added|stirred|tipped|poured|dropped) .. {weight} .. {taste} .. {weight}",
   ],
   [6, "{base} .. {taste} .. {weight} .. how much {taste}", "{weight} .. {base} .. how much {taste}"],
+  // "dark ganache, 260 g. rum?", "milk ganache 300 g, want kirsch in it": what there is, then what goes in
+  [
+    9,
+    "^(?:(?:ok|so|and|hi|hey|i|have|ive|weve|got|theres|there is|my|the|a|bowl|batch|of|,) ){0,8}(?:\\S+ )?{base} (?:, |: |- )?(?:(?:about|roughly|its|thats|weighs|is|only|just) )*{weight} (?:[,.;:-] )?(?:(?:and|so|i|want|need|would like|id like|how about|what about|with|whats|what is|the|some|for|put|putting|adding|add|going in|is|now) ){0,6}(?:{dose}|{taste})(?: (?:in|into|for|to|it|that|there|please|pls|then|next|now|too))*(?: [?])?$",
+  ],
   [
     4,
     "^{base} {weight} (?:, )?(?:{dose}|{taste})",
@@ -342,6 +347,8 @@ export const doseAfter = {
   // "and the rum for one of those", behind a bowl that was parted
   split: cues([
     10,
+    // "gel for two of them"
+    "^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into) (?:just )?{number} of (?:those|these|them|the (?:{count=bowls}|parts))(?: then| please)*(?: [?])?$",
     "^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into) (?:just )?(?:one|each|every one) of (?:those|these|them)(?: [?])?$",
     // "rum for one jar", "and per tub"
     `^(?:(?:and|so|ok|now) )*(?:(?:how much|the) )*(?:{taste}|{dose}) (?:for|in|into|per) (?:just )?(?:(?:one|each|every|a|the other|another|that)(?:<\\S+)? )?(?:single )?(?:${vessel}|{count=(bowls|boxes)})(?: then| please)*(?: [?])?$`,

@@ -5,7 +5,7 @@ import { says } from "../lib/find.ts";
 import { anotherThan, asksAnew } from "./anew.ts";
 import type { DoseTurn } from "./dose-turn.ts";
 import { type Draft, doseBefore } from "./draft.ts";
-import { flavorBefore, replaced } from "./flavor-before.ts";
+import { flavorBefore, inFormBefore, replaced } from "./flavor-before.ts";
 import { hueOf, nameOf, sameAgain } from "./flavor-said.ts";
 import { readFlavorWeight } from "./flavor-weight.ts";
 import { justConverted } from "./just-converted.ts";
@@ -23,7 +23,10 @@ export function eachNamed(turn: DoseTurn): Draft[] {
     const weight = readFlavorWeight(reading, weights, target);
     const isWeighed = weight.flavor_g !== undefined;
     const isSame = sameAgain(target, memory) || isTheOne(target, before, reading);
-    const named = flavorBefore(target, memory) ?? nameOf(ofTaste(target, memory), reading);
+    const named =
+      flavorBefore(target, memory) ??
+      inFormBefore(target, memory, reading) ??
+      nameOf(ofTaste(target, memory), reading);
     const isOfBefore = isSame || isOfBowlBefore(target, named, before);
     const more =
       isOfBefore && targets.length === 1 && common.base_g === undefined && weight.flavor_g !== undefined

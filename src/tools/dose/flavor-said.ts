@@ -16,6 +16,27 @@ const replacedFrom = ofTurn(
   (text) => /(?:instead of|rather than) /.exec(text)?.index ?? Number.POSITIVE_INFINITY,
 );
 
+const swaps =
+  /\b(?:swap|swop|swapping|replace|replacing|switch|switching|change|changing|trade|trading|exchange|exchanging|substitute|sub)(?: (?:out|over))? (?:the |that |my |this )?$/;
+
+/** "swap the gel for powder color", "substitute kirsch for the rum": the one of the two that is given up. */
+function givenUp({ text, things }: Reading): Thing | undefined {
+  const flavors = things.filter(isFlavor);
+  const before = (each: Thing) => text.slice(Math.max(0, each.at[0] - 40), each.at[0]);
+  const at = flavors.findIndex((each) => swaps.test(before(each)));
+  const [first, second] = [flavors[at], flavors[at + 1]];
+  if (!first || !second) return undefined;
+  const between = text.slice(first.at[1], second.at[0]);
+  if (
+    !/^(?: out| over)? (?:for|with|by|to|into|against|and use|and put in) (?:the |some |a bit of |a little )?$/.test(
+      between,
+    )
+  )
+    return undefined;
+  const lead = swaps.exec(before(first))?.[0] ?? "";
+  return /^sub/.test(lead) && / for /.test(between) ? second : first;
+}
+
 /** "im gonna flavor 180 of it", "to flavor 180 of that": what is done, and no taste. */
 function isVerb({ taste, dose, text, at }: Thing, reading: Reading): boolean {
   if (dose !== "flavor" || taste) return false;
@@ -41,7 +62,10 @@ export function flavorsAsked(reading: Reading): Thing[] {
     /^(?:'?s)? ?(?:has |have |is |are |all )*(?:dried (?:up|out)|run out|ran out|all gone|is gone|has gone|finished|empty|used up)\b/.test(
       reading.text.slice(each.at[1]),
     );
-  const all = reading.things.filter((each) => isFlavor(each) && !isAside(each) && !isVerb(each, reading));
+  const given = givenUp(reading);
+  const all = reading.things.filter(
+    (each) => each !== given && isFlavor(each) && !isAside(each) && !isVerb(each, reading),
+  );
   const named = all.some((each) => !isGone(each)) ? all.filter((each) => !isGone(each)) : all;
   const before = named.filter((each) => each.at[0] < replaced);
   // "and instead of the paste the pistachio aroma?": what comes last takes the place

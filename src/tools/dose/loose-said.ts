@@ -11,6 +11,7 @@ import { gramsWays, ofGrams } from "./loose-grams.ts";
 import { type LooseTurn, type LooseWay, looseTurn } from "./loose-turn.ts";
 import { moreOfIt } from "./more-said.ts";
 import { inTurn } from "./of-turn.ts";
+import { saysSoMany } from "./so-many-of.ts";
 
 /** Where the flavor's weight was asked for, the weight that comes is it. */
 const answersFlavor: LooseWay = ({ memory, found, weights, bare }) => {
@@ -71,11 +72,13 @@ const mostSaid: LooseWay = ({ reading, bare }) => {
 };
 
 /** "12 drops": no two weigh the same. The bowl stays. */
-const inDrops: LooseWay = ({ reading, before }) => {
+const inDrops: LooseWay = ({ reading, before, found }) => {
   const drops = reading.amounts.find((each) => each.of?.count === "drops" && each.dim === "number");
   if (!drops) return undefined;
   const unweighable = drops.text.includes("drop") ? drops.text : `${drops.text} drops`;
-  return { ...bowlOf(before ?? {}), unweighable };
+  // "is 10 drops ok in 200 g buttercream", behind another bowl: in the one that is named
+  const isOther = found.base_g !== undefined || (found.base !== undefined && found.base !== before?.base);
+  return { ...(isOther ? {} : bowlOf(before ?? {})), unweighable };
 };
 
 /** "at 4", where a percentage was said before: another one. */
@@ -142,6 +145,8 @@ export function readLoose(
   weights: readonly Weighed[],
   found: Draft,
 ): Draft {
+  // "for two of them": bowls, and no grams
+  if (saysSoMany(reading)) return {};
   const turn: LooseTurn = looseTurn(reading, memory, weights, found);
   return firstOf(ways, turn) ?? ofGrams(turn, turn.loose ?? 0);
 }

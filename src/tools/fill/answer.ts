@@ -6,7 +6,7 @@ import { fillingLoss, macaronFilling, ringShare } from "../../../data/rules/shel
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { counted, plain, weight } from "../lib/show.ts";
-import { fillingFor, fillingWeight, macaronsFrom, saidSize, sizing } from "../lib/sizing.ts";
+import { fillingFor, fillingWeight, macaronsFrom, saidSize, shellsFrom, sizing } from "../lib/sizing.ts";
 import type { FillInputs } from "./fill.ts";
 
 /** What every answer needs to know of her bench. Weights in g, the diameter in mm. */
@@ -30,6 +30,7 @@ interface Ground {
 /** @throws never: without a number of macarons it asks. Weights in g. */
 export function answerFill(said: FillInputs, world: World): Outcome {
   const ground = groundFor(said, world);
+  if (said.batter_g !== undefined) return forBatter(said, said.batter_g, ground, world);
   const macarons = said.macarons ?? (said.shells !== undefined ? Math.floor(said.shells / 2) : undefined);
   if (said.filling_g !== undefined)
     return macarons === undefined
@@ -40,6 +41,24 @@ export function answerFill(said: FillInputs, world: World): Outcome {
     return { status: "asking", headline: question, question, slot: "macarons" };
   }
   return toMake(said, macarons, ground);
+}
+
+/** "how much filling would they need", behind a batter: for as many macarons as it gives. */
+function forBatter(said: FillInputs, batter_g: number, ground: Ground, world: World): Outcome {
+  const shells = shellsFrom(batter_g, ground.diameter_mm, ground.figures);
+  const macarons = Math.floor(shells / 2);
+  const much = `${weight(batter_g, ground.scale_g)} g`;
+  if (macarons === 0)
+    return { status: "impossible", headline: `${much} of batter is less than one macaron takes.` };
+  const outcome = answerFill({ ...said, batter_g: undefined, macarons }, world);
+  const { assumed = [] } = outcome;
+  return {
+    ...outcome,
+    assumed: [
+      `${counted(macarons, "macaron")}, from ${counted(shells, "shell")} of ${much} batter`,
+      ...assumed,
+    ],
+  };
 }
 
 function groundFor(said: FillInputs, world: World): Ground {

@@ -8,6 +8,12 @@ import { centerWord, ringWord } from "./places.ts";
 const oneAfterAll = `^${opening}(?:forget|scrap|ditch|never ?mind|lose|skip|drop|leave out|without|no) (?:about )?(?:the |any |a )?(?:{ingredient}|{taste}|{chocolate}|{dose})(?: (?:then|now|after all))? (?:, )?(?:and |then |its |make it |do |use )*(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)}`;
 
 export const fillCues = cues(
+  // "filling for 552 g batter", "how much ganache do i need to fill them"
+  [
+    14,
+    "{base=(filling|buttercream|ganache)} (?:\\S+ ){0,4}(?:for|from|with|to match|out of) (?:the |my |a )?(?:{count=(?:macarons|shells)} (?:from|of|out of) )?(?:the |my )?{weight} (?:of )?{base=batter}(?: [?])?$",
+    "^(?:(?:and|so|ok|now|then) )*how much {base=(filling|buttercream|ganache)} (?:do|will|would|should|must) i (?:need|make|have to make) (?:to fill|\\S*to_fill\\S*|for) (?:them|those|these|it)(?: all)?(?: [?])?$",
+  ],
   [
     9,
     "(?:how|hw) much {base=(filling|ganache|buttercream)} .. {number} (?:[a-z]+ )?minis",
@@ -33,6 +39,12 @@ export const fillCues = cues(
   [
     9,
     "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
+  ],
+  // "making macarons on sunday and no clue how much buttercream to make": nobody knows yet how many
+  [
+    6,
+    "{count=macarons} .. (?:how|hw) much {base=(filling|buttercream|ganache)} (?:(?:do|should|shall|will|would|must) )?(?:i |we |to )(?:need to |have to )?(?:make|need|whip up|mix)",
+    "(?:no|not a|havent a|any) (?:idea|clue) (?:how|hw) much {base=(filling|buttercream|ganache)} (?:i|we|to)",
   ],
   [12, "{base=(buttercream|ganache)} (?:as|for) (?:the |a )?(?:ring|border|dam) (?:around|round)"],
   [-14, "ring (?:my|her|him|me|them|up|back|someone)"],
@@ -153,10 +165,17 @@ export const fillGoesOn = cues(
 );
 
 export const fillAfter = {
+  // "filling to go with it", "how much filling would they need", behind the weights of a batter
+  scale: cues([
+    14,
+    `^${opening}(?:(?:how|hw) much |the |and |what |some |whats the )*{base=(?:filling|buttercream|ganache)} (?:(?:do|does|would|will|should|is|to|needed|needs|that|they|it|this|i|go|goes|need|take|want|make|for|with|fill|\\S*to_fill\\S*|them|those|these|all) ?)*(?: [?])?$`,
+  ]),
   // "ok now just the filling, for 20 of those"
   shells: cues([
     14,
     `^${opening}(?:(?:now|and|then|so|just|only|also|do|tell me|what about|how about|how much|the|my) )*{base=filling} (?:, )?(?:(?:for|if|with|just|only|about) )+(?:the |those |these )?{number}(?: (?:of (?:them|those|these)|{count=macarons}|then|please|pls|instead))*(?: [?])?$`,
+    // "buttercream for 20 macarons of 4 cm", behind their batter
+    `^${opening}(?:(?:also|plus|then|now|how much|some|the|my) )*{base=(?:buttercream|filling)} (?:do i need )?for (?:the |those |these )?{number} {count=macarons}(?: (?:of|at|with) {length})?(?: (?:please|pls|then|too))*(?: [?])?$`,
   ]),
   buttercream: cues([
     14,

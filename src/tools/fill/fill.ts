@@ -13,6 +13,8 @@ export const inputs = later(() =>
     macarons: z.optional(count("macarons")),
     /** Shells that are there to be filled, two to a macaron. */
     shells: z.optional(count("shells")),
+    /** Batter of which they are to be piped: as many as it gives. */
+    batter_g: z.optional(weight_g),
     diameter_mm: z.optional(diameter_mm),
     /** Filling at hand: how many it fills, or, beside a number of macarons, whether it is enough. */
     filling_g: z.optional(weight_g),
@@ -70,7 +72,7 @@ export const fill = tool<FillInputs>({
     { say: "filled them this morning, how long in the fridge", tool: "keep" },
   ],
   rivals: [
-    ["macarons", "shells", "filling_g", "of_macarons"],
+    ["macarons", "shells", "batter_g", "filling_g", "of_macarons"],
     ["flavors", "shares", "two", "ring", "center", "placed"],
   ],
   read: readFill,

@@ -26,6 +26,8 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
 }
 
 function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
+  const batter = ofBatter(reading, memory);
+  if (batter) return batter;
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
   const mix = reading.things.find(
@@ -176,6 +178,30 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
           (!mix || (fromTable.mass.thing === mix && says(reading, /how many/)))
         ? { filling_g: fromTable.mass.grams }
         : {}),
+  };
+}
+
+/** "filling for 552 g batter", "how much filling would they need" behind a batter: for what that gives. */
+function ofBatter(reading: Reading, memory: Memory): Partial<FillInputs> | undefined {
+  const { amounts, things, mask } = reading;
+  const others = amounts.filter(({ dim }) => dim !== "length");
+  const mix = things.find((each) => each.base && each.base !== "batter")?.base;
+  if (!mix || others.length > 1 || /(?:^| )(?:enough|how many)(?: |$)/.test(mask)) return undefined;
+  const [only] = weighed(reading);
+  const { mass, macarons } = memory.table;
+  const isOfTable =
+    others.length === 0 &&
+    macarons === undefined &&
+    mass?.thing === "batter" &&
+    memory.last?.tool === "scale" &&
+    (pointsBack(reading) || /(?:^| )(?:they|goes|go|need|needs|take|takes|want|wants)(?: |$)/.test(mask));
+  const batter_g = only?.thing?.base === "batter" ? only.grams : isOfTable ? mass?.grams : undefined;
+  const size = diameter(reading) ?? thatSize(reading, memory);
+  if (batter_g === undefined) return undefined;
+  return {
+    batter_g,
+    ...(mix === "filling" ? {} : { filling: mix }),
+    ...(size === undefined ? {} : { diameter_mm: size }),
   };
 }
 

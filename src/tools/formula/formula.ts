@@ -55,6 +55,23 @@ export const inputs = later(() =>
   }),
 );
 
+/** "off my list" is heard as "of my list" behind some names. */
+const out =
+  "(?:away|out|off|in the (?:bin|trash|rubbish|garbage)|of (?:my|the) (?:list|recipes|collection|book))";
+/** "throw the recipe plum ring away", "plum ring can go", "take plum ring off my list of recipes". */
+export const throwsAway = [
+  `(?:throw|chuck|toss|clear|fling|take|bin|sling|put|cross|strike|kick) (?:(?:the|my|our|that|recipe|formula|for|called|of) )*{formula}(?: recipe| formula)? ${out}`,
+  `(?:chuck|toss|clear|fling|sling|kick) (?:out|away) (?:(?:the|my|our|that|recipe|formula|for|called|of) )*{formula}`,
+  "^(?:(?:and|so|ok|the|my|our|recipe|formula|i think|then|now) )*{formula}(?: recipe| formula)? (?:can|may|should|must|has to|is to) (?:go|be (?:deleted|removed|forgotten|binned|thrown (?:out|away)|dropped))(?: (?:now|please|then|too))*(?: [.!])*$",
+];
+
+const keeps = "(?:save|store|keep|remember|file)";
+const it = "(?: (?:it|this|that|them|these|one|recipe|list|please|pls|for me|for later|down))*";
+/** An order to keep it at the end of what stands before the list. */
+const savesList = `^(?!.*(?:pantry|cupboard|larder|shelf|stock|note|notes|bottle)(?: |$)).*(?:^| |, )${keeps}${it}(?: (?:as|under|by the name(?: of)?|,) (?:\\S+ ){1,5}?)? ?[:,-] {weight} (?:of )?{ingredient}`;
+/** "cloud shells is 120 g almond flour, 120 g powdered sugar, keep it". */
+const savesListBehind = `^(?!.*(?:pantry|cupboard|larder|shelf|stock|note|notes|bottle|ive|have|got)(?: |$))(?:[a-z]\\S* ){1,6}(?:is|are|goes|has|takes|uses|:) {weight} (?:of )?{ingredient} .. {weight} (?:of )?{ingredient} .* ${keeps} (?:it|this|that|them)(?: (?:please|pls|for me|for later|as a recipe|[.!]))*$`;
+
 export type FormulaInputs = z.infer<ReturnType<typeof inputs>>;
 
 export const formula = tool<FormulaInputs>({
@@ -78,8 +95,13 @@ export const formula = tool<FormulaInputs>({
       "(?:recipe|formula) (?:(?:that |which )?(?:i|we) (?:want|need|wanna) to|to|worth) (?:keep|save|store|remember|file|keeping|saving) .*{weight} {ingredient}",
       "^(?:(?:please|ok|and|so|also) )*(?:save|store|keep|remember|add|file) (?:(?:this|a|another|my|new) )*one (?:\\S+ ){0,6}: .*{weight} {ingredient}",
       "(?:show|read|tell|give) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}",
+      // "let me see choc shells again", "another look at cloud shells", "what does cloud shells look like"
+      "(?:see|view|look at|open|pull up|bring up|call up|get out|look up|fetch|recall) (?:me )?(?:the |my )?(?:recipe |formula )?(?:for )?{formula}(?: recipe| formula)?(?: (?:again|please|pls|for me|once more|as (?:it is|it was|i) ?.*))*(?: [?])?$",
+      "(?:another|a|a quick|one more) (?:look|peek|glance) at (?:the |my )?{formula}",
+      "what (?:does|do|did) (?:the |my )?{formula} (?:look|come|go|say|read|have|take|contain)",
       "(?:whats|what is|what was|what goes) (?:in )?(?:the |my )?{formula}",
       "rename .. {formula}",
+      "{formula} (?:(?:recipe|formula) )?(?:should|shall|must|will|is to|has to) (?:now )?(?:be|get) (?:now )?(?:called|named|renamed)",
       "call it .. : {weight}",
       "save (?:it|that|this) as",
       "^(?:(?:my|new|a|the) )*(?:recipe|formula) (?!.*(?:says|calls| what | how | but | only| i have | ive got )).* : .*{weight} {ingredient}",
@@ -102,6 +124,12 @@ export const formula = tool<FormulaInputs>({
       14,
       "^(?:(?:ok|so|and|here|heres) )*(?:my|our|the) (?:\\S+ ){1,4}(?:is|are|has|goes|takes?|uses?|:) {weight} (?:of )?{ingredient} .. {weight} (?:of )?{ingredient} .* (?:save|keep|store|remember) (?:it|this|that|them)(?: (?:please|pls|for me|for later|as a recipe|[.!]))*$",
     ],
+    // "this is my recipe choc shells, keep it: 115 g almond flour, ...", "save this one as cloud shells - 120 g ..."
+    [14, savesList, savesListBehind],
+    [
+      22,
+      "^(?:(?:please|ok|can you|could you) )*(?:write|put|take|jot|get) down (?:(?:my|our|the|this|a|new) )+(?:\\S+ )?(?:recipe|formula) (?:\\S+ ){0,5}?[:,-] {weight} {ingredient} .. {weight} {ingredient}",
+    ],
     // "my own recipe, please save it under the name cloud mix. 120 g almond flour, 120 g powdered sugar"
     [
       10,
@@ -113,6 +141,13 @@ export const formula = tool<FormulaInputs>({
       "(?:recipe|formula) .* (?:called|named|by the name(?: of)?|(?:the|its) names?(?: is)?|call it|name it) .*{weight} {ingredient} .. {weight} {ingredient}(?!.* (?:what|how|only|but|scale|times))",
     ],
     [12, "(?:change|correct|fix|set|put) .. {ingredient} .. {formula}"],
+    // "keep green ring with 36 g of pistachio paste from now on", "chuck the plum recipe out"
+    [
+      20,
+      "{formula} .. {weight} (?:of )?{ingredient} .*from now on",
+      "from now on .* {formula} .. {weight} (?:of )?{ingredient}",
+    ],
+    [14, ...throwsAway],
     [
       10,
       "(?:take|leave) .. {ingredient} (?:out of|from) {formula}",

@@ -9,9 +9,14 @@ const patterns = [
   /(?:call(?:ed)? (?:it|this|that)?|name(?:d)? (?:it|this|that)?|(?:save|store|keep) (?:it|that|this|that recipe|this recipe) as|\bas) ?(.+)$/,
   /(?:my|our|the|her|his) (.+?) (?:recipe|formula)s?\b(?: is| are| takes| has| goes)?$/,
   /(?:recipe|formula)(?: for| of| called| named| is)?[,:-]? (.+)$/,
+  // "this is cloud shells, please save", "cloud shells is"
+  /^(?:(?:so|ok|and|here|right) )*(?:this|that|these|those|here|it)(?:'?s| is| are)(?: my| our| the)? (.+)$/,
   /^(?:please |ok |and )*(?:save|store|keep|remember|add|file) (?:this |a |another |my |the )?(?:new )?one[,:-]? (.+)$/,
+  /^(?:please |ok )*(?:save|store|keep|remember|file) (?:this|that|it|these|them)(?: one)?(?: (?:please|for (?:me|later)))* ?, (?:please )?(.+?):?$/,
   /^(?:please |ok )*(?:save|store|keep|remember) (?:my|our|this|the) (.+?):?$/,
   /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
+  // "cloud shells is 120 g almond flour, ..., keep it"
+  /^(?:(?:so|ok|and) )*(?!(?:the|my|our|a|mine|ours|it|this|that|there|here|what|list|recipe)\b)((?:[a-z]\S* ?){1,4}?) (?:is|are|goes|takes|uses|has)$/,
 ];
 
 /** "new recipe for the book, plum smbc": where it goes. */
@@ -66,7 +71,10 @@ export function cleaned(text: string): string | undefined {
     .replace(leadsToName, "")
     .replace(/^(?:(?:to|for) )?(?:me|us)(?: (?:please|pls|plz|thanks))*$/, "")
     .replace(/^(?:as (?:it is |it was |i )?saved|again|that|this|it)$/, "")
-    .replace(/(?:\s+and)?\s+(?:please )?(?:save|keep|store|remember) (?:it|that|this)\s*$/, "")
+    .replace(
+      /(?:\s+and)?\s+(?:(?:please|pls) )?(?:save|keep|store|remember|file)(?: (?:it|that|this|them|please|pls|for (?:me|later)))*\s*$/,
+      "",
+    )
     .replace(/\s+(?:recipe|formula|please|pls|with|it'?s|they'?re|is|are|has|have|go(?:es)?)\s*$/g, "")
     .replace(/\s+/g, " ")
     .trim();
@@ -82,7 +90,14 @@ export const nameAfter = (text: string, lead: RegExp) =>
 
 export function newName(text: string, saved: string): Draft {
   const behind = text.slice(text.indexOf(saved.toLowerCase()) + saved.length);
-  const name = cleaned(behind.replace(/^\s*(?:to|as|into)\s+/, ""));
+  const name = cleaned(
+    behind
+      .replace(
+        /^\s*(?:(?:recipe|formula|should|shall|must|will|is|to|be|get|gets|now|called|named|renamed|as|into)\s+)+/,
+        "",
+      )
+      .replace(/(?:,?\s+(?:from now on|now|instead|from here on|please|pls))+[\s.!]*$/, ""),
+  );
   return name ? { new_name: name } : {};
 }
 

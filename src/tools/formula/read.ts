@@ -23,13 +23,21 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
     ),
   );
   const before = memory.last?.tool === "formula" ? (memory.last.inputs as Draft) : undefined;
+  // "which line of it, and to how many grams?": its lines, and never a recipe of one line in its place
+  if (memory.slot === "lines" && before?.name && before.does === "change")
+    return { does: "change", name: before.name, ...changed(reading) };
   if (memory.slot === "lines" && before?.name)
     return { does: "save", name: before.name, ...linesFrom(reading, 0, memory) };
   const file = fileIn(reading.said);
   if (file) return { does: "save", file, ...nameOfFile(reading.said) };
   const housed = readHouse(reading, saved);
   if (housed) return housed;
-  if (memory.slot === "name" && before?.lines && !listsAll.test(reading.mask))
+  if (
+    memory.slot === "name" &&
+    before?.lines &&
+    !listsAll.test(reading.mask) &&
+    !ordersOther.test(reading.mask)
+  )
     return { ...before, name: cleaned(reading.text) };
   if (
     says(reading, forgets) &&
@@ -57,7 +65,7 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
     };
   }
   if (says(reading, /(?:^| )(?:recipes|formulas|formulae)(?: |$)/) && !saved) return { does: "list" };
-  if (says(reading, /(?:^| )rename(?: |$)/) && saved)
+  if (says(reading, renames) && saved)
     return { does: "rename", name: saved, ...newName(reading.text, saved) };
   // "show me the recipe as saved", behind a scaling of it
   const scaled =
@@ -82,7 +90,9 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
     righted &&
     weighs &&
     !headed &&
-    (keepsIt || !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
+    (keepsIt ||
+      says(reading, /(?:^| )from now on(?: |$)/) ||
+      !says(reading, /(?:^| )(?:save|remember|store|keep)(?: |$)/))
   )
     return {
       does: asksForSize(reading) ? "change or scale" : "change",
@@ -106,12 +116,20 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
   };
 }
 
+/** "rename it to ...", "tangy cream should be called cheesecake cream from now on". */
+const renames =
+  /(?:^| )rename(?: |$)|<formula\S* (?:(?:recipe|formula) )?(?:should|shall|must|will|is to|to|has to) (?:now )?(?:be|get) (?:now )?(?:called|named|renamed)(?: |$)|<formula\S* is (?:now )?(?:called|named) \S+.* (?:now|from now on)$/;
+
 /** "list my recipes", where its name was asked for: no name. */
 const listsAll =
   /^(?:(?:please|ok|and) )*(?:list|show|which|what) (?:me )?(?:\S+ ){0,2}(?:recipes|formulas)(?: |$)/;
 
+/** "now show me cloud shells", where a name was asked for: another order, and no name. */
+const ordersOther =
+  /^(?:(?:now|ok|and|so|no|please|pls|actually|then) )*(?:(?:show|list|open|read|tell|give|scale|make|double|halve|triple|forget|delete|undo|let|can|could|what|whats|how|where|which|why|when|is|are|do|does|start|set|stop|note|log) |(?:undo|help|cancel)$)/;
+
 const forgets =
-  /(?:^| )(?:forget|delete|remove|drop|lose|throw|erase|scrap|bin|ditch|trash|rid of)(?: |$)|(?:^| )(?:dont|do not) (?:need|want) .*<formula.* (?:any ?more|any longer|now)$|(?:^| )no longer (?:need|want) .*<formula/;
+  /(?:^| )(?:chuck|toss|clear|fling|sling|kick) .*<formula|<formula\S* (?:(?:recipe|formula) )?(?:can|may|should|must|has to|is to) (?:go|be (?:deleted|removed|forgotten|binned|thrown|dropped))(?: |$)|(?:^| )(?:take|put|cross|strike) .*<formula\S* (?:(?:recipe|formula) )?(?:away|out|off|in the (?:bin|trash|rubbish|garbage)|of (?:my|the) (?:list|recipes|collection|book))(?: |$)|(?:^| )(?:forget|delete|remove|drop|lose|throw|erase|scrap|bin|ditch|trash|rid of)(?: |$)|(?:^| )(?:dont|do not) (?:need|want) .*<formula.* (?:any ?more|any longer|now)$|(?:^| )no longer (?:need|want) .*<formula/;
 
 /** "i forget what's in cloud shells", "i always forget the names": nothing is to be thrown away. */
 const slippedHerMind =
@@ -151,7 +169,10 @@ function headOf(reading: Reading): { text: string; end: number; isMarked?: boole
     (each) =>
       (each.ingredient || each.chocolate) &&
       each.at[0] < first &&
-      /(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])),
+      (/(?:^|[,:]\s*)$/.test(reading.text.slice(0, each.at[0])) ||
+        // "again but with butter 240 g": the first line begins with its thing
+        (/^ (?:at |to )?$/.test(reading.text.slice(each.at[1], first)) &&
+          bringsLines.test(reading.text.slice(0, each.at[0])))),
   );
   if (colon >= 0) return { text: reading.text.slice(0, colon), end: colon + 1, isMarked: true };
   // "exam week shells - whites 100 g", "call it pebble. whites 100 g": the name ends there
@@ -161,8 +182,11 @@ function headOf(reading: Reading): { text: string; end: number; isMarked?: boole
   return { text: reading.text.slice(0, end).replace(leadsOver, ""), end };
 }
 
-/** "moonlight, its 96 g whites": what leads over from the name to the lines. */
-const leadsOver = /[\s,]+(?:its|it is|thats|that is|which is|this is|being|made of)\s*$/;
+/** "moonlight, its 96 g whites", "toffee middle, it has 160 g sugar": what leads over from the name to the lines. */
+const leadsOver =
+  /[\s,]+(?:(?:and )?(?:(?:it|they|that|this|which|there)(?:'?s|'?re)? ?(?:is|are|has|have|takes?|needs?|uses?|goes|wants?|contains?|holds?|gets?|in it)?|being|having|made (?:of|from|with|up of)|consisting of|containing|composed of)(?: in it)?)\s*$/;
+const bringsLines =
+  /\b(?:with|but|of|from|has|have|is|are|takes?|uses?|needs?|goes|now|then|again|time|and) (?:the |now |this time |only )?$/;
 
 /** "save that", "please remember it": no line of a recipe. */
 const talk =

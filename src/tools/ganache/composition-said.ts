@@ -82,9 +82,17 @@ const without = onward(({ reading, lines: now }, lines) => {
     : undefined;
 });
 
+/** "with 20 g butter too, so 240 g chocolate, 100 g cream, 20 g butter": told twice, and in it once. */
+const once = (lines: Lines): Lines =>
+  lines.filter(
+    (each, at) => !lines.slice(0, at).some((one) => one.name === each.name && one.grams === each.grams),
+  );
+
 /** Several weights behind a composition: another mix to take apart. */
 const anotherMix: GanacheWay = ({ before, lines, common }) =>
-  before?.want === "composition" && lines.length > 1 ? { ...common, want: "composition", lines } : undefined;
+  before?.want === "composition" && lines.length > 1
+    ? { ...common, want: "composition", lines: once(lines) }
+    : undefined;
 
 const mixNamed: GanacheWay = ({ reading, memory, want, common }): Draft | undefined =>
   want.want === "composition" ? { ...common, ...readMix(reading, memory) } : undefined;

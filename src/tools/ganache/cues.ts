@@ -136,6 +136,12 @@ export const ganacheCues = cues(
     "{chocolate} .. {ingredient=cream}",
     "ratio",
   ],
+  // "cream for 150 g dark", "the chocolate for 120 g cream"
+  [
+    2,
+    "^(?:(?:and|also|so|then|the|my|how much|whats|what) )*{ingredient=cream} (?:for|with|to go with|into|to) (?:the |my )?{weight} (?:of )?(?:{chocolate}|{color=white})(?! {base=ganache})",
+    "^(?:(?:and|also|so|then|the|my|how much|whats|what) )*(?:{ingredient=chocolate}|{chocolate}) (?:for|with|to go with|to) (?:the |my )?{weight} (?:of )?{ingredient=cream}",
+  ],
   [1, "{chocolate}", "{ingredient=cream}", "{use}", "{ingredient=chocolate}"],
   [
     -6,
@@ -209,9 +215,16 @@ export const ganacheGoesOn = cues(
 );
 
 export const ganacheAfter = {
+  // "milk chocolate ganache for 20 macarons of 4 cm", behind their batter: what fills them
+  shells: cues([
+    12,
+    "^(?:(?:and|also|plus|then|how much|the|some|my|ok|so|now) )*(?:{chocolate}|{ingredient=milk}) {base=ganache} (?:do i need )?for (?:the |those |these )?{number} {count=macarons}",
+  ]),
   fill: cues([
     12,
     "(?:make|do|have|in) (?:that|it|all of it|all that|them)?(?: in| as| a)? ?{chocolate} {base=ganache}",
+    // "make that filling a dark ganache"
+    "(?:make|turn|have|do) (?:that|the|my|this) {base=filling} (?:(?:an?|into|in|all|be|as|of|from|nice|plain|simple) )*{chocolate} {base=ganache}(?!.* {number} )",
   ]),
   split: cues([12, "{chocolate} .. {base=ganache} (?:half|part|one|bowl|bit|share|third|quarter)\\S*"]),
 };

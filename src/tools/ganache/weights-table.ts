@@ -110,7 +110,10 @@ const theFilling: TableWay = ({ reading, memory: { table }, mass }) => {
   const filling_g = table.masses?.filling;
   return filling_g !== undefined &&
     mass?.thing !== "filling" &&
-    says(reading, /(?:^| )the \S*<base=filling> (?:is|will be|are|all)(?: |$)/)
+    says(
+      reading,
+      /(?:^| )(?:the|that|my|this) \S*<base=filling> (?:is|will be|are|all|should be|as|to be|becomes)(?: |$)|(?:^| )(?:make|turn|have|do|want|need|like) (?:the|that|my|this) \S*<base=filling> (?:(?:an?|into|in|all|be|to be|as|out of|of|from|some|nice|plain|simple) )*\S*<[^>]*(?:chocolate=|base=ganache)/,
+    )
     ? { total_g: filling_g }
     : undefined;
 };

@@ -72,7 +72,7 @@ const backIn = /^(?!.*\bif\b).*\b(?:put|go|pop|stick|back)\b.*\b(?:back|again)\b
 
 /** Others than those that were out. */
 export const otherOnes =
-  /\b(?:new|fresh|next|other|another|different) (?:\w+ )?(?:ones?|batch\w*|box\w*|lot|macarons?|macs|trays?)\b|\b(?:normally|usually|in general|generally|as a rule)\b|\bthe (?:others|rest)\b|\bthe ones (?:that|which|i) (?:were|stayed|didnt|kept|are)\b|\bhow (?:long|many days) (?:do|does|will|would|can|should) (?:filled |the filled |my filled )?(?:macarons|macs|buttercream|ganache)\b|\bif (?:they|i|we) (?:hadnt|had not|had stayed|never)\b/;
+  /\b(?:new|fresh|next|other|another|different) (?:\w+ )?(?:ones?|batch\w*|box\w*|lot|macarons?|macs|trays?)\b|\b(?:normally|usually|in general|generally|as a rule)\b|\bthe (?:others|rest)\b|\bthe ones (?:that|which|i) (?:were|stayed|didnt|kept|are)\b|\bhow (?:long|many days) (?:do|does|will|would|can|should) (?:(?:filled |the filled |my filled )?(?:macarons|macs|buttercream|ganache)|(?:filled|finished|boxed|good|normal) ones)\b|\bif (?:they|i|we) (?:hadnt|had not|had stayed|never)\b/;
 const elsewhere =
   /\b(?:fridge|refrigerat\w*|freez\w*|frozen|cold|use by|best by|how (?:long|many)|until|till|when|date|day|days|tomorrow|made|filled)\b/;
 const total =

@@ -5,6 +5,9 @@ import { inBase } from "./units.ts";
 
 /** One egg white by number weighs 33 g. Source: USDA SR, NDB 01124, large egg. */
 export const white_g = 33;
+/** A whole one and a yolk. Source: USDA SR28, file WEIGHT, "large", NDB 01123 and 01125. */
+export const egg_g = 50;
+const yolk_g = 17;
 
 /** Above this, a bare number beside "whites" is grams: nobody cracks twenty-five eggs by hand and says so. */
 const mostWhitesByNumber = 24;
@@ -62,6 +65,9 @@ export function weighed(reading: Reading): Weighed[] {
       return [];
     // "just one filling" counts; no bowl holds so few grams
     if (owner.base && amount.value < 5) return [];
+    // "4 egg yolks" are so many, and not so many grams
+    if (owner.ingredient === "egg yolk" && amount.value <= mostWhitesByNumber)
+      return [{ grams: amount.value * yolk_g, thing: owner, amount, estimate: true }];
     if (owner.ingredient || owner.base || owner.chocolate)
       return [{ grams: amount.value, thing: owner, amount }];
     return [];

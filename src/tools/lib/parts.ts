@@ -28,8 +28,8 @@ export const goesInto = ({ mask }: Reading, name: string): boolean =>
 export const namedPart = (reading: Reading, { table }: Memory): PartOnTable | undefined =>
   table.parts?.find((each) => isNamed(reading, each.name));
 
-const larger = /(?:the|a) (?:bigger|larger|biggest|largest|big) (?:part|half|bowl|one)/;
-const smaller = /(?:the|a) (?:smaller|smallest|small|little) (?:part|half|bowl|one)/;
+const larger = /(?:the|a) (?:bigger|larger|biggest|largest|big)(?: (?:part|half|bowl|one)|[ ?.]*$)/;
+const smaller = /(?:the|a) (?:smaller|smallest|small|little)(?: (?:part|half|bowl|one)|[ ?.]*$)/;
 
 /** "the bigger half", "the small bowl": g. */
 export function partBySize({ text }: Reading, { table }: Memory): number | undefined {

@@ -64,6 +64,11 @@ export const method = tool<MethodInputs>({
       -14,
       `(?:bake|proof|prove|rise|raise|cook|cool|rest|boil|fry|steam|roast|make|knead|chill)\\S* (?:(?:an?|the|my|some|his|her|their) )?(?:[a-z]+ )?(?:${otherDishes})(?: dough| batter)?(?= |$)`,
     ],
+    // "bake time for 38 mm", "oven for 4.5 cm shells": of shells of a size, and not how many
+    [
+      12,
+      "^(?:(?:and|so|whats|what is|the|ok) )*(?:oven|baking|bake|{step=bake}) (?:(?:times?|temps?|temperature|heat|setting|and|for|of|,|the) )*{length}(?: {count=shells|macarons})?(?: [?])?$",
+    ],
     // what is left, and no resting
     [-14, "(?:freeze|freez|keep|save|eat|give|sell|use|chill|store) the {step=rest}"],
     [

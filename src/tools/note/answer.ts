@@ -70,7 +70,11 @@ function targetOf(inputs: NoteInputs, notes: readonly Note[]): Note | undefined 
 }
 
 function add(inputs: NoteInputs, world: World): Outcome {
-  const isEmpty = /^(?:(?:a|an|the|this|my|new|another) )*(?:batch|bake|note|one)?$/i.test(inputs.text ?? "");
+  const isEmpty =
+    /^(?:(?:a|an|the|this|my|new|another|quick|little|(?:can|could|would) you|write|jot|take|put|for (?:me|us|later|today|next time)|please|pls|thanks|thank you|now|quickly|down|something|one thing|a thing|it|that|will you|would you|about (?:it|this|that|today)|if you (?:can|would|will|could)),?(?: |$))*(?:batch|bake|note|one)?[.!?]*$/i.test(
+      inputs.text ?? "",
+    );
+  if (inputs.answer && world.last?.answer.status === "answered") return noteOf(world.last, inputs, world);
   if (!inputs.facts || !inputs.text || inputs.text.length < 3 || isEmpty)
     return asking("What shall I note?", "text");
   const day = dayFor(inputs, world);
@@ -94,6 +98,24 @@ function add(inputs: NoteInputs, world: World): Outcome {
     change: flavors.length ? `the ${listed(flavors)} note` : "the note",
     leaves: { note: undefined },
   };
+}
+
+/** What was answered just before, as a note. */
+function noteOf(last: NonNullable<World["last"]>, inputs: NoteInputs, world: World): Outcome {
+  const text = answerText(last);
+  const outcome = add({ ...inputs, answer: undefined, text }, world);
+  return outcome.status === "answered"
+    ? { ...outcome, headline: `Noted for ${friendlyDay(localDay(world.now_ms), world.now_ms)}: ${text}` }
+    : outcome;
+}
+
+/** What was asked, without the order to note it, and what was answered. */
+function answerText({ question, answer }: NonNullable<World["last"]>): string {
+  const asked = question.replace(
+    /[,.;?! ]+(?:(?:and|then|also|please) )*(?:can you |could you )?(?:keep|save|put|note|write|log|jot|record|store|add|pop|stick|make|remember|leave)\b[^,.;?!]*$/i,
+    "",
+  );
+  return `${asked.trim()}: ${answer.headline}`;
 }
 
 function dayFor(

@@ -48,14 +48,18 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
       found.taken.push(at);
       return;
     }
-    if (isDamage(some, at) || isAbout(some, at)) return;
+    // "made 48 of them shells cracked": the number is of what was made
+    const isMade = making.test(some[at - 1]?.text ?? "") && isAll(some, at);
+    if ((isDamage(some, at) && !isMade) || isAbout(some, at)) return;
     // "mango batch 20 of them": the number is of what it made, and not of batches
     const count =
       amount.of?.count === "batches" && /^(?:of|in|out)$/.test(some[at + 1]?.text ?? "") && isAll(some, at)
         ? undefined
         : amount.of?.count;
+    // "about fifty of them shells shiny": what is made, and then how its shells were
+    const isOfThem = count === "shells" && /^(?:them|em)$/.test(some[at + 2]?.text ?? "") && isAll(some, at);
     const what =
-      count ??
+      (isOfThem ? "macarons" : count) ??
       (isAll(some, at) || opensBatch(some, at) || madeOf(some, at) || behindFlavor(some, at)
         ? "macarons"
         : undefined);

@@ -138,10 +138,35 @@ function bareMinutes(some: readonly Piece[], at: number): number | undefined {
   );
   const next = some[at + 1];
   const ends = next === undefined || isSign(next) || next.text === "and";
-  if (step === "bake" && counted && ends && amount.value >= 8 && amount.value <= 25) return amount.value;
+  const isPlain =
+    (ends || next.thing?.symptom !== undefined || /^(?:feet|tops|shells|bottoms|all)$/.test(next.text)) &&
+    amount.value >= 8 &&
+    amount.value <= 25;
+  // "dried 40 min, baked 15": what is told of the bake are its times
+  if (step === "bake" && isPlain && (counted || tellsTimes(some, at))) return amount.value;
+  if (isStanding.test(some[at - 1]?.text ?? "") && ends && amount.value >= 10 && amount.value <= 240)
+    return amount.value;
   if (step === "rest" && amount.value >= 5 && amount.value <= 240) return amount.value;
   return step === "bake" && isHot && amount.value >= 5 && amount.value <= 30 ? amount.value : undefined;
 }
+
+/** A rest or the oven's heat is told beside it, each with a number: "dried 40 min", "rested 30", "oven 150". */
+const tellsTimes = (some: readonly Piece[], at: number): boolean =>
+  some.some((each, i) => {
+    const { amount } = each;
+    if (i === at || !amount || (amount.fraction && amount.dim !== "time")) return false;
+    const before = some[i - 1];
+    const isRest = before?.thing?.step === "rest" || isStanding.test(before?.text ?? "");
+    return (
+      amount.dim === "temperature" ||
+      (isRest && (amount.dim === "time" || amount.dim === "number")) ||
+      (amount.dim === "time" && some[i + 1]?.thing?.step === "rest") ||
+      isBareHeat(some, i)
+    );
+  });
+
+/** What shells do while their skin forms. */
+const isStanding = /^(?:dried|drying|sat|stood|standing|sitting)$/;
 
 /** The step that a time belongs to: named just before it, else just behind it, else baking where the oven's heat is near. */
 function stepOf(some: readonly Piece[], at: number, minutes: number): string | undefined {
@@ -151,6 +176,8 @@ function stepOf(some: readonly Piece[], at: number, minutes: number): string | u
     const own = some[at + 1]?.thing?.step;
     if (each.text === "and" && own) return own;
     if (each.thing?.step) return each.thing.step === "preheat" ? "other" : each.thing.step;
+    // "dried 40 min", "sat 40 min before the oven"
+    if (isStanding.test(each.text)) return "rest";
     if (each.amount?.dim === "time") break;
     if (isSign(each) && some[back - 1]?.amount?.dim !== "temperature") break;
   }

@@ -2,6 +2,8 @@
 
 import * as z from "zod/mini";
 import {
+  belongsInNotes,
+  besideNote,
   intoNote,
   noteClosers,
   noteOpeners,
@@ -46,6 +48,8 @@ export const inputs = later(() =>
     found: z.optional(Found),
     /** The note on the table. */
     note: z.optional(z.number()),
+    /** "keep it in the notes", right behind an answer: that is what is to be written. */
+    answer: z.optional(z.literal(true)),
     /** Which of a note's times a correction means. */
     step: z.optional(z.enum(["bake", "rest", "mature"])),
   }),
@@ -145,6 +149,13 @@ export const note = tool<NoteInputs>({
       "(?:^(?:also|and|oh and|plus|forgot)) (?:(?:they|it|the \\S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)",
     ],
     [9, toldAndSaved, toldInHaste],
+    // "..., that goes in my notes"
+    [14, `^${belongsInNotes}`],
+    // "... out of ten can you keep that in the notes"
+    [
+      9,
+      `(?:keep|store|leave|remember|hang on to|hold on to) (?:that|this|it) (?:in|into) (?:the|my) (?:notes?|log|notebook|diary|journal)(?: (?:please|pls|for me|will you|would you|thanks))*(?: [.!])*$`,
+    ],
     [-20, "^(?:show |list |read |see |all )*(?:me )?(?:my|the|all) notes?(?: please| pls)?(?: [?])?$"],
     [
       7,
@@ -162,12 +173,13 @@ export const note = tool<NoteInputs>({
     // "and from thursday: fig batch, shiny, 9/10"
     [12, ...anotherBatch],
     [12, ...swaps],
+    // "put with it that it was a bit too sweet"
+    [14, `^(?:(?:oh|and|also|ah|please|can you|could you) )*(?:${intoNote}|${besideNote}) `],
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],
     [
       8,
       "^(?:(?:oh|and|also|ok) )*(?:(?:id|i would|i|ill|we) )?(?:give|rate|score) (?:it|them|those|that|this)(?: one| ones| batch\\S*)? (?:an? )?{number}",
       "^(?:(?:oh|and|also|ah) )*(?:add|put|write|note|say) that (?:the|it|they|its|theyre|i|we|there) ",
-      `^(?:(?:oh|and|also|ah|please|can you|could you) )*${intoNote} `,
       "^(?:(?:oh|and|also|ah) )*add (?:they|it|its|theyre|we) (?:were|was|are|is|had|came|tasted|turned|went|got) ",
       "^(?:(?:oh|and|also|plus|it) )*(?:rating|rated|score|scored|rested|{step=rest}|matured|oven) .. (?:{number}|{time}|{temperature})",
       "^(?:(?:oh|and|also|i) )*forgot (?:to (?:say|mention) )?(?:[:,] )?(?:that )?(?:it |they |i )?(?:rating|rated|rested|{step=rest}|matured|oven|{step=bake}) .. (?:{number}|{time}|{temperature})",

@@ -1,6 +1,8 @@
 /** Reads a note: a new one, more to one, a correction. What is behind the order is the baker's, word for word. */
 
 import {
+  belongsInNotes,
+  besideNote,
   bookName,
   events,
   intoNote,
@@ -33,7 +35,7 @@ const leads = `(?:(?:${leadingIn}|${takingBack}|also|hey|can you|could you|would
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
 const opensWithin = new RegExp(`^${leads}${noteBehindBatch}(?: |$)`);
 const closes = new RegExp(
-  `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|${toldAndSaved}|${toldInHaste}`,
+  `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|${toldAndSaved}|${toldInHaste}|^${belongsInNotes}`,
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
@@ -41,6 +43,7 @@ const tells =
 const adds = new RegExp(
   `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my)(?! ${bookName} (?:[:,;-]|\\S*<))|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
+const goesBeside = new RegExp(`^${leads}${besideNote}(?: |$)`);
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
 );
@@ -113,12 +116,16 @@ export function readNote(reading: Reading, memory: Memory): Draft {
     return { do: "correct", ...targetOf(reading, memory), ...whole(reading, correctedWords(text), true) };
   if (isToRemember(mask)) return asAdvice({ do: "add", ...whole(reading, withoutOrder(text)) }, mask);
   if (isToBeNoted(mask)) return { do: "add", ...whole(reading, withoutNeed(text)) };
+  const answer = memory.last && isOfAnswer(mask) ? ofAnswer(memory.last) : undefined;
+  if (answer) return answer;
   if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text, opensWithin.test(mask))) };
   // "same again, honey batch, baked 16 min", behind a note
   const another = /^(?:(?:and|ok) )*same again , /.test(mask) && memory.last?.tool === "note";
   if (another) return { do: "add", ...whole(reading, noteWords(text.replace(/^.*?same again,? /i, ""))) };
   if (memory.last?.tool !== "note" || asks.test(mask)) return {};
+  if (goesBeside.test(mask))
+    return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text)) };
   const before = (memory.last.inputs as Draft).facts?.flavors ?? [];
   const flavors = tastesIn(pieces(reading));
   if (isAnotherBatch(mask, flavors, before)) return { do: "add", ...whole(reading, withoutLead(text)) };
@@ -270,4 +277,21 @@ function fillStep(reading: Reading, memory: Memory): Draft {
   const step = reading.things.find((each) => each.step)?.step;
   if (step !== "bake" && step !== "rest" && step !== "mature") return {};
   return { ...(memory.last?.inputs as Draft), step };
+}
+
+/** Calculators whose answer may be what is to be written. */
+const noted: ReadonlySet<string> = new Set(
+  "dose scale shells fill ganache buttercream split convert cost".split(" "),
+);
+/** "keep it in the notes", with nothing told in it. */
+const isOfAnswer = (mask: string): boolean => answerOrder.test(mask);
+const answerOrder = new RegExp(
+  `^(?:(?:and|then|also|please|pls|ok|can you|could you|,) )*(?:${noteClosers}|(?:note|log|jot|write|record) (?:it|that|this)(?: down)?)(?: (?:please|pls|for me|too|as well|then))*(?: [.!?])*$`,
+);
+
+/** The note of an answer; of what flavor it was, where that was of one. */
+function ofAnswer({ tool, inputs }: NonNullable<Memory["last"]>): Draft | undefined {
+  if (!noted.has(tool)) return undefined;
+  const { taste } = inputs as { taste?: string };
+  return { do: "add", answer: true, facts: { ...nothingTold, flavors: taste ? [taste] : [] } };
 }

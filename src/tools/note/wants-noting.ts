@@ -18,7 +18,17 @@ const needed = `(?:(?:\\S+ ){0,3}${writing}${where}|(?:${needs} )+(?:${written}$
 const told = `(?:(?:i|we|ive|weve) )?(?:(?:still|need|want|have|has|got|gotta|must|should|ought|havent|forgot|didnt|never|to) )+(?:${write}|${written})${where}`;
 const behind = `(?: ${written})?${where}(?: (?:still|yet|too|now))*`;
 
+/** "wednesday", "last fridays", "the one from tuesday": the day, where no batch is named before its colon. */
+const day =
+  "(?:(?:about|for|on|the|my|last|this|one|batch|bake|from|of) )*\\S*<when>\\S*(?: (?:one|ones|bake|batch|\\S*<count=batches>|still|yet))*";
+const inBook = `(?:in|into|from|to) (?:the|my) ${books}`;
+
 const heads = [
+  // "i forgot to note wednesday: on march 11 i made ..."
+  `${told} ${day}`,
+  `${day} (?:isnt|is not|wasnt|arent|never got|hasnt been|didnt get|didnt make it|is missing|is still missing)(?: (?:written|noted|logged|entered|down|yet|still))*(?: ${inBook})?(?: (?:yet|still))*`,
+  `(?:(?:still|also|whats|one|theres one|there is one) )*missing ${inBook}`,
+  `(?:i |ive |we )?(?:forgot|forgotten|missed|skipped|left out) (?:one|another|a batch|a note|one more)(?: (?:batch|bake|note|before|earlier|last time|\\S*<count=batches>))*`,
   `${batch} ${needed}`,
   `${told} ${batch}${behind}`,
   `(?:(?:this is|thats|one|another|this one|that one) )*for (?:the|my) ${books}`,
@@ -33,7 +43,7 @@ export const isToBeNoted = (mask: string): boolean => noted.test(mask);
 const headWords: ReadonlySet<string> = new Set(
   `i we ive weve still yet need needs nees want wants have has got gotta must should ought havent forgot didnt never to
   be is being writing noting logging recording jotting putting entering adding typing written noted logged recorded
-  jotted put entered added typed write note log record jot enter add type get go come down up in into on paper the my
+  jotted put entered added typed isnt arent wasnt hasnt been missing from forgotten write note log record jot enter add type get go come down up in into on paper the my
   book notes notebook logbook diary journal records for this thats one another that please pls too now just really also
   and so ok oh hey`.split(/\s+/),
 );

@@ -1,4 +1,4 @@
-import { intoNote, ontoNote } from "../../../data/words/note-talk.ts";
+import { besideNote, intoNote, ontoNote } from "../../../data/words/note-talk.ts";
 import { fitted } from "./fitted.ts";
 
 /** The baker's own words of one clause, without the order that opens or ends it. */
@@ -43,15 +43,25 @@ const opener = new RegExp(
 const orderWithin =
   /[,:]\s*(?:please\s+|pls\s+|also\s+|and\s+|can\s+you\s+|could\s+you\s+|just\s+)*(?:(?:write|note|jot|put|mark)\s+(?:(?:this|that|it)\s+)?down(?:\s+that)?|(?:note|write|record|log|jot)(?:\s+that)?)\b[\s,:]+(?=\p{L}|\d)/iu;
 const closer =
-  /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:write|type)\s+(?:that|this|it|them)(?:\s+all)?\s+up|get\s+(?:that|this|it|them)\s+(?:all\s+)?(?:written|noted|logged|recorded|jotted|typed)(?:\s+(?:down|up))?|(?:log|record|save|keep|remember|store|file)\s+(?:that|this|it)(?:\s+(?:one|batch|away))?|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would)\s+you))*[\s.!]*$/iu;
+  /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you|let me|i (?:(?:forgot|still|have|need|want|ought|should|must|didn['’]?t)\s+)+(?:to)?)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:write|type)\s+(?:that|this|it|them)(?:\s+all)?\s+up|get\s+(?:that|this|it|them)\s+(?:all\s+)?(?:written|noted|logged|recorded|jotted|typed)(?:\s+(?:down|up))?|(?:log|record|save|keep|remember|store|file)\s+(?:that|this|it)(?:\s+(?:one|batch|away))?|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would)\s+you))*[\s.!]*$/iu;
+/** A pattern over the mask as one over her own text, where signs stand without a space. */
+const intoText = (pattern: string): string =>
+  pattern
+    .replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])")
+    .replaceAll(" (?::|,)", "\\s*[:,]")
+    .replaceAll(" ", "\\s+");
 const appender = new RegExp(
-  `^${lead}(?:${intoNote.replaceAll(" (?:that|:|,)", "(?:\\s+that|\\s*[:,])").replaceAll(" ", "\\s+")}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:tack|throw|stick)\\s+on\\s+(?:there\\s+)?that\\s+|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add(?:ed)?\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
+  `^${lead}(?:${intoText(intoNote)}\\s*|${intoText(besideNote)}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:tack|throw|stick)\\s+on\\s+(?:there\\s+)?that\\s+|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add(?:ed)?\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
   "iu",
 );
 const corrector = new RegExp(
   `^${lead}(?:(?:an?\\s+)?(?:small\\s+|slight\\s+|quick\\s+|little\\s+)*correction(?:\\s+(?:there|here))?(?:\\s+(?:to|on|for)\\s+(?:that|it|this|the|my|last)[^:,]*?)?\\s*[:,]\\s*|(?:correct|fix|change|amend|edit|update)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one)|last\\s+note)(?:\\s+to)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$))`,
   "iu",
 );
+
+/** "..., that should be in my notes", "could the notes have that", "keep it in my notes will you". */
+const inNotes =
+  /[\s,.;–—-]*(?:(?:please|and|so|can you|could you|would you|can|could|let|may|i want|i['’]?d like|i need|make sure|hang on to|hold on to|keep|store|leave|remember|put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+)*(?:(?:(?:that|it|this)(?:['’]?s)?|all (?:that|this)|the lot)(?:\s+(?:is|one|all|another|a|note|down|should|must|has|have|needs?|could|can|might|may|will|would|to|ought|be|goes|go|belongs?|stands?|gets?))*\s+(?:in|into|for)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log|book|notebook|diary|journal|records?)\s+(?:have|get|hold|know)\s+(?:that|this|it|all\s+(?:that|this)|the\s+lot))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would|can|could)\s+you))*[\s.!?]*$/iu;
 
 /** "real quick before i forget - made lemon": haste, and nothing of the batch. */
 const haste =
@@ -67,6 +77,7 @@ export const noteWords = (text: string, isWithin = false): string =>
     ? text.replace(orderWithin, ", ")
     : text.replace(haste, "").replace(asWished, "").replace(opener, "")
   )
+    .replace(inNotes, "")
     .replace(closer, "")
     .trim();
 

@@ -2,7 +2,7 @@
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { isFilling } from "../formula/kind.ts";
-import { white_g } from "../lib/find.ts";
+import { egg_g, white_g } from "../lib/find.ts";
 import { houseOf, unweighedLine } from "../lib/house.ts";
 import {
   type Lesson,
@@ -90,6 +90,7 @@ export function answerScale(said: ScaleInputs, given: World): Outcome {
     assumed: [
       ...(recipe.from === "house" ? ["the house formula"] : []),
       ...(said.counted_whites ? [`${white_g} g a white (USDA SR, NDB 01124)`] : []),
+      ...(said.counted_eggs ? [`${egg_g} g an egg, large (USDA SR, NDB 01123)`] : []),
       ...found.assumed,
     ],
     ...(found.unused?.length ? { unused: found.unused } : {}),
@@ -189,6 +190,12 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
       ...none,
       ...(recipe.from === "house" ? { assumed: ["100 g whites in one house recipe"] } : {}),
     };
+  // "custard for 4 eggs": a recipe with eggs and no whites takes them whole
+  const isOfEggs = said.whites_count !== undefined && lineFor("whites", recipe.lines)?.name === "egg";
+  if (said.whites_count !== undefined && isOfEggs)
+    return byStock([{ name: "egg", grams: said.whites_count * egg_g }], recipe, [
+      `${egg_g} g an egg, large (USDA SR, NDB 01123)`,
+    ]);
   if (said.whites_count !== undefined)
     return byStock([{ name: "whites", grams: said.whites_count * white_g }], recipe, [
       `${white_g} g a white (USDA SR, NDB 01124)`,

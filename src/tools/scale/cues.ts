@@ -16,6 +16,11 @@ export const scaleCues = cues(
     9,
     "^(?:(?:so|ok|and) )*(?:mine|ours|my own|(?:my|our|the) (?:\\S+ ){1,3}?)(?: ?)(?:is|has|goes|takes|are|uses|says) {weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:today|only|just|left|have|got|theres|there is|ive) .. {weight} {ingredient}",
   ],
+  // "300 g white chocolate, 100 g cream, scale it to 600 g in all": a list of her own, whatever it makes
+  [
+    9,
+    "^(?!.*(?:{dose}|{taste}|save|note|log|costs?) )(?:(?:my|the|ok|so|and|i|have|ive|ganache|is) )*{weight} (?:of )?{ingredient} .*{weight} (?:of )?{ingredient}(?: [,.;])?(?: (?:and|then|now|please|can you|could you))* (?:re)?scale (?:it|that|this|them|everything|the lot)(?: (?:up|down|out))? to {weight}(?: (?:in all|in total|altogether|total|all told|please|pls|of it))*(?: [?.!])*$",
+  ],
   // "batter needed 575 g, weights please": the base before its weight
   [
     9,
@@ -118,6 +123,11 @@ export const scaleCues = cues(
     "recipe : (?:\\S+ )*(?:ive got|i have|i only have|only have|only got|there are|there is|ive only) (?:\\S+ ){0,2}{weight} .. {ingredient}",
   ],
   [9, "^(?:please |ok )*(?:make|do|bake) (?:a |one )?{fraction} of (?:it|this|that|these) :?"],
+  // "weights for 85 g whites", "quantities with 3 egg whites"
+  [
+    7,
+    "(?:weights?|amounts?|quantities|ingredients|measures|breakdown) (?:for|with|from|off|on|using|to go with) (?:just |only |about )?(?:{weight}|{number}) (?:of )?(?:the |my )?{ingredient=whites}(?: (?:please|pls|then))*(?: [?])?$",
+  ],
   [7, "weights? of everything", "{number} of the (?:house )?(?:recipe|formula)"],
   // "weigh it all out again but for 126 g whites", behind how many macarons
   [
@@ -129,6 +139,21 @@ export const scaleCues = cues(
   [
     -16,
     "(?:ways? to|trick to|how (?:to|do|should|can|would) ?(?:i|you|we)?) (?:separate|separating|crack|peel)",
+  ],
+  // "make garden shells up to 651 g", "garden shells weighing 651 g in the end": all of a saved recipe, and no line of it
+  [
+    16,
+    "^(?!.*(?:change|correct|fix|set|save|note|costs?|label) ).*{formula}(?: (?:up|down|weighing|weighs?|coming|comes?|adding|so|that|they|it|to|in|at|of|with|a|total|all|be|but|just|only|about|exactly|,))* {weight}(?: (?:of (?:it|them|batter)|in (?:all|the end|total)|altogether|all told|total|please|pls|now|then|instead|worth|today))*(?: [?.!])*$",
+  ],
+  // "in the cupboard theres 100 g whites, 112 g almond flour. how far does that go for blue plate shells": no new lines of it
+  [
+    24,
+    "^(?!.*(?:save|keep|store|remember|change|correct|costs?|label) )(?=.*{formula})(?=.*(?:how far|how much|how many (?:times|batches|rounds)|how big|biggest|largest|what can|what do i get|how often|the most) )(?=.*(?:(?:i|we) (?:have|got)|ive|weve|theres|there is|there are|cupboard|pantry|larder|fridge|shelf|at home|in the house|left|in stock) ).*{weight} (?:of )?{ingredient} .. {weight} (?:of )?{ingredient}",
+  ],
+  // "how do i weigh plain jane shells out for 40 macarons"
+  [
+    12,
+    "^(?!.*(?:save|keep|costs?|label|flavou?r|plan|when) ).*(?:weigh|weights?|measure|scale|make|amounts?|quantities|need|want) .. {formula}(?: \\S+){0,2} (?:for|to make|to get) {number} (?:\\S+ )?{count=macarons}",
   ],
   // "mint smbc but only 200 g butter, amounts"
   [
@@ -160,6 +185,7 @@ export const scaleCues = cues(
   ],
   [9, "^(?:(?:and|now|ok|so|the|weights for|make|do) )*{formula} for {number} (?:\\S+ )?{count=macarons}"],
   [7, "(?:have|got) {weight} .. {ingredient} .. {formula} with (?:it|that|them)"],
+  [9, "^(?:(?:and|now|ok|so|the|my|do|make) )*{formula} (?:times|x) {number}(?: (?:please|pls|then|now))*$"],
   [6, "{factor} (?:of )?(?:the |my )?{formula}", "{fraction} (?:of )?(?:the |my )?{formula}"],
   [-5, "^is {weight} .. (?:eggs?|{ingredient=(whites|egg)}) .. (?:{number}|eggs?|{ingredient=egg})"],
   [
@@ -190,7 +216,11 @@ export const scaleCues = cues(
     8,
     "(?:weights?|amounts?|quantities|ingredients|breakdown) (?:if|when|for) (?:i |we )?(?:only |just |really )*(?:want|need|make|do|mix) (?:only |just |about )*{weight} (?:of )?{base=batter}",
   ],
-  [7, "weights? (?:for|of) (?:the |my |all )*{count=shells}", "{count=shells} weights? (?:for|of|to) "],
+  [
+    7,
+    "(?:weights?|amounts|quantities) (?:for|of) (?:the |my |all )*{count=shells}",
+    "{count=shells} weights? (?:for|of|to) ",
+  ],
   [
     8,
     "{weight} .. {weight} .. (?:but|and) (?:i |ive |we |weve )?(?:only |just )?(?:have |got |have got )?(?:only |just ){weight} .. {ingredient}",
@@ -378,7 +408,9 @@ export const scaleGoesOn = cues(
   // "4 whites only, dropped two": what happened to the others is told beside it
   [
     30,
-    `^${opening}(?:(?:its|theres|there are|i have|ive|got|down to|left with|only|just) )*{number} (?:\\S+ )?{ingredient=(whites|egg)} (?:only|left|now|after all)(?: now)? , .. (?:dropped|broke|lost|cracked|smashed|spoilt|spoiled|wasted|ruined|yolk|burst)`,
+    `^${opening}(?:(?:its|theres|there are|i have|ive|got|down to|left with|only|just) )*{number} (?:\\S+ )?{ingredient=(whites|egg)}(?: (?:only|left|now|after all|then))* , .. (?:dropped|broke|lost|{symptom=cracked_\\w+}|cracked|smashed|spoilt|spoiled|wasted|ruined|yolk|burst|fell|slipped|rolled)`,
+    // "two eggs fell on the floor, four"
+    `^${opening}(?:{number}|one|a couple|some)(?: of (?:them|the))? ?(?:{ingredient=(whites|egg)} )?(?:just |have |has |got |went |were )*(?:dropped|broke|broken|lost|cracked|smashed|spoilt|spoiled|wasted|ruined|fell|slipped|rolled)(?: (?:on|onto|off|to|the|floor|counter|table|down|over)){0,5} , (?:(?:so|now|its|theres|only|just|down to|i have|ive|got|left with|that leaves|leaves) )*{number}(?: {ingredient=(whites|egg)})?(?: (?:left|only|now))*$`,
     `^${opening}(?:i |ive |we )?(?:dropped|broke|lost|smashed|spoilt|spoiled|wasted|ruined) (?:{number}|one|a couple|some)(?: (?:of them|egg|eggs|{ingredient=(whites|egg)}))? , (?:(?:so|now|its|theres|only|just|down to|i have|ive|got|left with|that leaves) )*{number}(?: {ingredient=(whites|egg)})?(?: (?:left|only|now))*$`,
   ],
   [8, `^${takesBack}(?:the |my |its |that |there |(?:is|are|was) )*{ingredient} .. (?:{weight}|{number})$`],
@@ -405,6 +437,13 @@ export const scaleGoesOn = cues(
   ],
 );
 
+const so =
+  "(?:(?:and|now|ok|so|then|please|can|could|would|you|i|id|we|lets|want|need|like|wish|to|have|whats|what is|how about|what about) )*";
+const ofIt =
+  "(?:(?:it|that|this|them|the recipe|the (?:whole )?lot|everything|the weights|the amounts|out|up|down|come|over|all) )*";
+/** What it is brought to: a weight or a number of one of its lines. */
+const ofItsLine = `^${so}(?:(?:make|do|bring|take|scale|get|work|give me|show me|run|redo|bake|resize|put|see|cut|be|use) )?${ofIt}(?:with|on|for|to|from|at|using|by|if i (?:have|use|take)|when i (?:have|use|take)) (?:(?:only|just|about|all|the|my) )*(?:{weight}|{number}) (?:of )?(?:the |my )?(?:large |big |egg )*{ingredient}(?: (?:please|pls|now|then|today|instead|this time|in it))*(?: [?])?$`;
+
 export const scaleAfter = {
   // "how much of the other things", behind a cup of sugar in grams
   convert: cues(
@@ -425,11 +464,17 @@ export const scaleAfter = {
     "(?:come|comes|came) to in ingredients",
     "^(?:(?:and|so|ok|what about|how about) )*(?:the |my )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar)}(?: then| too)?(?: [?])?$",
     "(?:in|as) ingredients(?: [?])?$",
+    // "how much almond flour for 40 macarons"
+    "^(?:(?:and|so|ok|then|also) )*how much (?:of the |the )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar)}(?: (?:do i need|will i need|is needed|goes in|go in))? for {number} {count=(?:macarons|shells)}(?: (?:then|too|please))*(?: [?])?$",
     "^(?:(?:and|so|ok|what about|how much is|how much) )*(?:the )?{ingredient=(almond_flour|powdered_sugar|granulated_sugar|sugar|whites)} in (?:it|that|there)(?: (?:then|please))?(?: [?])?$",
   ]),
-  formula: cues([
-    9,
-    "^(?:(?:and|now|ok|so|then|please|can you|could you) )*(?:make|do|give me|scale|take) (?:it|that|this)?(?: up| down)?(?: by| to)? ?(?:{factor}|\\S*<number,fraction>)(?: (?:as much|the size|of it|please|then|it))*(?: [?])?$",
-    "^(?:(?:and|now|ok|so|then|please) )*(?:{factor}|double|triple|halve|half) (?:it|that|this)(?: (?:please|then))?(?: [?])?$",
-  ]),
+  formula: cues(
+    // "make it with 190 g whites", "now on 5 whites", "bring that up to 130 g almond flour": of the recipe just saved or shown
+    [16, ofItsLine],
+    [
+      9,
+      "^(?:(?:and|now|ok|so|then|please|can you|could you) )*(?:make|do|give me|scale|take) (?:it|that|this)?(?: up| down)?(?: by| to)? ?(?:{factor}|\\S*<number,fraction>)(?: (?:as much|the size|of it|please|then|it))*(?: [?])?$",
+      "^(?:(?:and|now|ok|so|then|please) )*(?:{factor}|double|triple|halve|half) (?:it|that|this)(?: (?:please|then))?(?: [?])?$",
+    ],
+  ),
 };

@@ -16,6 +16,10 @@ const asTold =
 /** "sod it, double": something said before is taken back, and with it how many times. */
 const startsAgain = new RegExp(`^${takesBack}`);
 
+/** What was worked out is no good, and another takes its place. */
+const tooMuch =
+  /^(?:(?:no|oh|hm|hmm|um|ok|well|but|sorry|argh|,) ?)*(?:(?:that|it|this)(?: is|'s|s| was|'d be|d be| would be| will be|'ll be)? )?(?:(?:way|far|bit|a bit|much|still|just|all|probably) )*(?:too (?:much|many|little|few|big|small|large)|more than (?:i|we) (?:need|want|can use|have room for|bargained for)|less than (?:i|we) (?:need|want)|not enough|a lot|loads|overkill|over the top)\b/;
+
 /** "1.5 times", "double", "half the recipe". */
 export function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
@@ -84,6 +88,9 @@ export function timesBefore(
   factor: number,
   reading: Reading,
 ): Draft {
+  // "double it", where it was asked by how much the recipe that was told is scaled
+  if (before?.lines && memory.slot === "factor" && !says(reading, houseNamed))
+    return { lines: before.lines, factor, pointed: false };
   // so many times the house recipe is that of 100 g of whites, whatever was scaled before
   if (before && says(reading, houseNamed))
     return { factor, ...(before.lines || before.formula ? { pointed: false } : {}) };
@@ -109,6 +116,14 @@ export function timesBefore(
       /^(?:(?:no|oh|wait|sorry|ok|hm|hmm|,) )*(?:no|or|actually|rather|make it|only|just|wait|on second thoughts?)(?: |,|$)| instead(?: \?)?$| instead of | rather than |, (?:just|only|make it|rather) |,? rather[ .!]*$/.test(
         reading.text,
       );
+    // "that's too much, one and a half times": of what was given; "too much, half of it" is of the last one
+    const judged = tooMuch.exec(reading.text)?.[0];
+    if (
+      judged &&
+      before.factor !== undefined &&
+      !/\b(?:it|that|this)\b/.test(reading.text.slice(judged.length))
+    )
+      return { factor };
     // "and treble it?", behind another factor, is of what was given; "double that" and "again" go on from the last one
     const anew = instead || timesAnew(reading.text, factor, before.factor);
     if (before.factor !== undefined)

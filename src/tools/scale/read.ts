@@ -2,7 +2,7 @@
 import { houseFormula } from "../../../data/rules/shells.ts";
 import { takesBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { diameter, isWhitesCount, says, type Weighed, weighed, white_g } from "../lib/find.ts";
+import { diameter, egg_g, isWhitesCount, says, type Weighed, weighed, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { sparesSaid } from "../lib/spares.ts";
 import { stillThere, withCupboard } from "./at-hand.ts";
@@ -20,8 +20,10 @@ import {
   withEqualParts,
 } from "./recipe-said.ts";
 import { sizeOf } from "./size-said.ts";
+import { broughtTo } from "./target-said.ts";
+import { besideStock, isApartFrom, toMake } from "./told-lists.ts";
 import { unknownRecipe } from "./unknown-recipe.ts";
-import { byOne, moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
+import { byOne, leftOver, moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
 
 export function readScale(reading: Reading, memory: Memory): Draft {
   const order = readOrder(reading, memory);
@@ -85,14 +87,18 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   const told = [...ofItsLine(reading, memory, loose), ...beside]
     .sort((a, b) => a.amount.at[0] - b.amount.at[0])
     .filter(({ amount }) => !/^ (?:too (?:much|many)|over|short)\b/.test(reading.text.slice(amount.at[1])));
-  const weights = [...told, ...tasted].filter(
-    (each) =>
-      each.thing?.ingredient ||
-      each.thing?.chocolate ||
-      each.thing?.dose ||
-      (each.thing?.taste && !each.thing.base),
-  );
+  const eggs = wholeEggs(reading, told);
+  const weights = [...told, ...tasted, ...eggs]
+    .sort((a, b) => a.amount.at[0] - b.amount.at[0])
+    .filter(
+      (each) =>
+        each.thing?.ingredient ||
+        each.thing?.chocolate ||
+        each.thing?.dose ||
+        (each.thing?.taste && !each.thing.base),
+    );
   const common: Draft = {
+    ...(eggs.length > 0 ? { counted_eggs: true } : {}),
     ...(formula ? { formula } : nameless(reading, memory, weights)),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),
@@ -129,7 +135,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   }
   const yields = madeFor(reading, weights);
   if (yields) return { ...common, ...yields };
-  const against = stockOfOne(reading, weights) ?? remade(reading, weights);
+  const against =
+    besideStock(reading, weights) ??
+    (formula === undefined && factor === undefined ? toMake(reading, weights) : undefined) ??
+    stockOfOne(reading, weights) ??
+    remade(reading, weights) ??
+    broughtTo(reading, weights);
   if (against) return { ...common, ...against };
   const { lines, have } = partition(reading, weights, factor !== undefined, formula !== undefined);
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
@@ -140,8 +151,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     const counted = lines.length > 1 ? withCounted(lines, reading, weights) : undefined;
     return { ...common, ...(lines.length > 0 ? { lines, ...counted, factor } : { ...times, ...whole }) };
   }
-  const [whites, fewer] = reading.amounts.filter(isWhitesCount);
-  const recipe = says(reading, /(?:recipe|formula|card|book)(?: |$)/) && weights.length >= 3;
+  const [whites, fewer] = reading.amounts.filter(
+    (amount) => isWhitesCount(amount) && eggs.every((each) => each.amount !== amount),
+  );
+  const recipe =
+    weights.length >= 3 &&
+    (says(reading, /(?:recipe|formula|card|book)(?: |$)/) || isApartFrom(reading, weights, whites));
   if (whites && !fewer && recipe && weights.some((each) => each.thing?.ingredient === "whites"))
     return {
       ...common,
@@ -169,7 +184,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     whites && have.length > 0 && !have.some((each) => each.name === "whites")
       ? [{ name: "whites", grams: whites.value * white_g }]
       : [];
-  const one = byOne(reading, memory, before);
+  const one =
+    leftOver(reading, memory.follows ? before?.whites_count : undefined) ?? byOne(reading, memory, before);
   if (memory.slot === "lines" && have.length > 1) out.lines = have;
   else if (have.length > 0) {
     const [only] = have;
@@ -190,6 +206,21 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     (out.have !== undefined || out.whites_count !== undefined) &&
     !says(reading, /(?:house|book|usual|normal|standard)(?: |$)|recipe|formula|macarons?</);
   return { ...out, ...(goesOn ? { formula: before?.formula } : {}), ...withStock(out, before, reading) };
+}
+
+/** "2 eggs, 60 g sugar, 250 g milk": of a custard they are whole ones, where shells take their whites. */
+function wholeEggs({ amounts }: Reading, weights: readonly Weighed[]): Weighed[] {
+  const isOther = weights.some(
+    ({ thing }) =>
+      thing?.ingredient !== undefined &&
+      !houseFormula.some((each) => sameIngredient(each.name, thing.ingredient ?? "")),
+  );
+  if (weights.length < 2 || !isOther) return [];
+  return amounts.flatMap((amount): Weighed[] =>
+    isWhitesCount(amount) && amount.of?.ingredient === "egg"
+      ? [{ grams: amount.value * egg_g, thing: amount.of, amount, estimate: true }]
+      : [],
+  );
 }
 
 /** "halve: 200 g butter, 120 g sugar, 4 whites": a line of the list too, by what a white weighs. */

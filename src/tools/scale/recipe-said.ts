@@ -1,6 +1,8 @@
 /** The recipe's lines apart from what is at hand, and the recipe that was listed, saved or shown before. */
+import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
+import { sameIngredient } from "../lib/lines.ts";
 import { gramsOf, inBase } from "../lib/units.ts";
 import type { Draft } from "./draft.ts";
 import { isFromSource } from "./source-said.ts";
@@ -9,7 +11,14 @@ export type Line = { name: string; grams: number };
 
 /** "mine goes 90 whites 115 almond flour": a recipe of her own is told. "i have 90 whites" tells what there is. */
 const tellsOwn =
-  /(?:^|[.,;:] )(?:(?:so|ok|well|and|hi|hey|hello),? )*(?:mine|ours|(?:my|our) (?:own |usual |normal |standard )?(?:one|recipe|shells?|batter|formula|mix)|(?:what )?(?:i|we)(?= (?:use|do|take|go)\b)) (?:usually |normally |always )?(?:goes?|go with|go by|is|are|takes?|has|uses?|needs?|does|do|wants?|calls? for|runs|reads)(?: (?:like (?:this|so)|as follows))? ?[:,-]? ?(?=\d)/;
+  /(?:^|[.,;:] )(?:(?:so|ok|well|and|hi|hey|hello),? )*(?:mine|ours|(?:my|our) (?:own |usual |normal |standard )?(?:one|recipe|list|shells?|batter|formula|mix|mixture)|(?:what )?(?:i|we)(?= (?:use|do|take|go)\b)) (?:usually |normally |always )?(?:goes?|go with|go by|is|are|takes?|has|uses?|needs?|does|do|wants?|calls? for|runs|reads)(?: (?:like (?:this|so)|as follows))? ?[:,-]? ?(?=\d)/;
+
+/** "custard is 2 eggs, 60 g sugar, 250 g milk": told of a thing by its name, and of no shells. */
+const tellsNamed =
+  /^(?:(?:so|ok|well|and),? )*(?!(?:there|here|what|this|that|it|stock|cupboard|pantry|shelf|left|all|everything|all i|i|we|today)\b)(?:[a-z]+ ){1,4}(?:is|are|takes?|goes|uses?|needs?|has) (?=\d|(?:one|two|three|four|five|six) (?:whole |large )?eggs?\b)/;
+const isOther = ({ thing }: Weighed): boolean =>
+  thing?.ingredient !== undefined &&
+  !houseFormula.some((each) => sameIngredient(each.name, thing.ingredient ?? ""));
 
 /** Lines of a recipe from what is at hand: behind "but I only have", "I've got", or everything where no recipe is said. */
 export function partition(
@@ -42,6 +51,7 @@ export function partition(
   const isRecipe =
     (weights.length >= 3 && first !== undefined && isFromSource(reading, first)) ||
     tellsOwn.test(reading.text) ||
+    (weights.length >= 3 && tellsNamed.test(reading.text) && weights.some(isOther)) ||
     /(?:recipe|formula) (?:on|from|in) (?:the |my )?\w+ ?:|(?:recipe|formula|it) (?:says|calls for|asks for|needs|is|wants|has|goes|:)|^(?:my )?(?:recipe|formula)|^(?:my |our |the )?(?:shells|coques|batter|macarons) ?:|original|(?:^| )card(?: |:|$)|(?:shells|mine|batter|recipe) (?:take|takes|are|use|uses) (?=\d)|i use (?=\d)/.test(
       reading.text,
     ) ||
@@ -123,7 +133,7 @@ export function remade(reading: Reading, weights: readonly Weighed[]): Draft | u
     rest.length > 1 &&
     rest.filter((each) => each.thing?.ingredient === twice.thing?.ingredient).length === 1 &&
     new Set(rest.map((each) => each.thing?.ingredient)).size === rest.length &&
-    /(?:^| )(?:so|that|is|are|have|got|theres|only|left|today|(?:scale|scaled|bring|take|cut|make|get)\S* (?:(?:it|this|that|all) )?(?:up |down )?(?:to|for))(?: |$)/.test(
+    /(?:^| )(?:so|that|is|are|have|ive|got|theres|only|just|left|today|(?:scale|scaled|bring|take|cut|make|get)\S* (?:(?:it|this|that|all) )?(?:up |down )?(?:to|for))(?: |$)/.test(
       reading.text.slice(rest.at(-1)?.amount.at[1], twice.amount.at[0]),
     )
   )
@@ -162,7 +172,10 @@ export function remade(reading: Reading, weights: readonly Weighed[]): Draft | u
 
 /** "the lemons gave me 100 g juice", where lemon juice is a line of the recipe: that line. */
 export function ofItsLine(reading: Reading, memory: Memory, weights: readonly Weighed[]): Weighed[] {
-  const lines = memory.last?.tool === "scale" ? ((memory.last.inputs as Draft).lines ?? []) : [];
+  const before = memory.last?.tool === "scale" ? ((memory.last.inputs as Draft).lines ?? []) : [];
+  // "takes 80 g lemon juice, ... but only 50 g of juice came out": of its own list, where it has one
+  const own = weights.flatMap(({ thing }) => (thing?.ingredient ? [{ name: thing.ingredient }] : []));
+  const lines: readonly { name: string }[] = own.length >= 3 ? own : before;
   return weights.map((each) => {
     const word = /^ (?:of )?(?:the |my )?([a-z]+)\b/.exec(reading.text.slice(each.amount.at[1]))?.[1];
     const meant = lines.filter(({ name }) => word !== undefined && name.split(" ").at(-1) === word);
@@ -193,7 +206,12 @@ export function pointedRecipe(reading: Reading, memory: Memory, weights: readonl
   if (own && listed.lines?.some((each) => each.name === weights[0]?.thing?.ingredient))
     return { lines: listed.lines };
   const name = memory.last?.tool === "formula" ? (memory.last.inputs as { name?: string }).name : undefined;
-  return name && memory.names.formulas.includes(name) && says(reading, /(?:^| )(?:it|this|that)(?: |$)/)
-    ? { formula: name }
-    : {};
+  const known = memory.names.formulas.find((each) => each.toLowerCase() === name?.toLowerCase());
+  // "now with 190 g whites": of the recipe just saved or shown, where no other is named
+  const isPointed =
+    says(reading, /(?:^| )(?:it|this|that)(?: |$)/) ||
+    (reading.amounts.length === 1 &&
+      says(reading, /^(?:[a-z]+ )+\S*<(?:weight|number)[^>]*> (?:of )?(?:[a-z]+ )*\S*<[^>]*ingredient=/) &&
+      !says(reading, /(?:^| )(?:house|book|standard|usual|normal)(?: |$)/));
+  return known && isPointed ? { formula: known } : {};
 }

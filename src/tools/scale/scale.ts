@@ -16,6 +16,8 @@ export const inputs = later(() =>
     lines: z.optional(z.array(line)),
     /** So many whites of those lines were counted, and not weighed. */
     counted_whites: z.optional(count("whites")),
+    /** Eggs by number are lines of it. */
+    counted_eggs: z.optional(z.boolean()),
     formula: z.optional(z.string()),
     /** "make it three times": a recipe was meant that nobody has named yet. */
     pointed: z.optional(z.boolean()),
@@ -82,7 +84,7 @@ export const scale = tool<ScaleInputs>({
   ],
   rivals: [
     ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
-    ["lines", "formula", "pointed", "counted_whites"],
+    ["lines", "formula", "pointed", "counted_whites", "counted_eggs"],
     ["spare_percent", "spares"],
   ],
   read: readScale,

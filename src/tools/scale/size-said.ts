@@ -36,6 +36,13 @@ export function sizeOf(
     return { have: [{ name: single[0].ingredient ?? "", grams: inBase(total.value, total.unit) }] };
   if (total) {
     const grams = weighed(reading).find((each) => each.amount === total)?.grams;
+    // "the garden shells so that they come to 651 g", behind them by their whites: of all of it, where none is named
+    if (
+      single.length === 0 &&
+      namesFormula(reading, memory) &&
+      !fromSo.test(reading.text.slice(0, total.at[0]))
+    )
+      return { total_g: grams };
     const isLoose = !total.of || total.of.base === "meringue";
     const own = single.length === 1 ? single[0]?.ingredient : undefined;
     // "get more whites so ive 143 g": that line of what is at hand
@@ -116,6 +123,11 @@ export function sizeOf(
     ? { macarons: memory.table.macarons }
     : {};
 }
+
+const namesFormula = ({ text }: Reading, { names }: Memory): boolean =>
+  names.formulas.some((name) => text.includes(name.toLowerCase()));
+/** "garden shells with 70 g": of what the size went by before. */
+const fromSo = /\b(?:with|from|using|have|got|ive|left|out of) (?:only |just |about )?$/;
 
 /** "and if two of them break, so five?": what comes of it is said. */
 const outcome = (reading: Reading) =>

@@ -47,6 +47,24 @@ const makesIt = new RegExp(
 const isTotal = ({ amounts, text }: Reading, number: number): boolean =>
   amounts.some((each) => each.value === number && makesIt.test(text.slice(0, each.at[0])));
 
+const fell =
+  /^(?:(?:oh|no|argh|ugh|and|so|well|sorry|,) )*\S*<number> (?:of (?:them|the) )?(?:\S*<[^>]*ingredient=(?:whites|egg)[^>]*> )?(?:just |have |has |got |went |were )*(?:dropped|broke|broken|lost|smashed|spoilt|spoiled|wasted|ruined|fell|slipped|rolled|cracked\S*) .*, (?:(?:so|now|its|theres|only|just|down to|i have|ive|got|left with|that leaves|leaves) )*\S*<number>(?: |$)/;
+
+const isGone =
+  /(?:^| )(?:went|gone|dropped|broke|broken|lost|smashed|spoilt|spoiled|wasted|ruined|fell|slipped|rolled|cracked|down|sink|floor|bin|drain|yolk|off|bad|ended|landed|binned|threw|thrown|minus|less|ate|stole)(?: |$)/;
+
+/** "two eggs fell on the floor, four": the number behind is how many there are. */
+export function leftOver({ mask, amounts }: Reading, had?: number): number | undefined {
+  const [gone, left, ...more] = amounts.filter((each) => each.dim === "number" && !each.fraction);
+  // "oh dear, two went down the sink. four then", of six: what is gone and what is left make what there was
+  const isRest = gone && left && had !== undefined && gone.value + left.value === had;
+  // "four eggs, i dropped two", of six: what is gone stands behind
+  const [firstPart = ""] = mask.split(/ [,.;] /).filter((part) => /<number/.test(part));
+  if (isRest && more.length === 0 && isGone.test(mask))
+    return isGone.test(firstPart) ? left.value : gone.value;
+  return fell.test(mask) && gone && left && more.length === 0 ? left.value : undefined;
+}
+
 /** "one more egg", "take two whites away": relative to the number before; else the number itself. */
 export function moreOrFewer(
   reading: Reading,

@@ -19,6 +19,8 @@ const whose =
   "(?:(?:i|we|ive|weve|just|have|has|today|finally|also|and|so|ok|yesterday|another|a|an|some|more|the|my|our|new|fresh) )*";
 
 export const shelfCues = cues(
+  // told by the piece: "eggs cost $3.60 for 12 of them"
+  [16, "{ingredient} cost {money} for (?:{number}|one) of them$"],
   // what came into the house: "opened a new bag of powdered sugar, 1 kg", "butter arrived, 500 g"
   [
     9,

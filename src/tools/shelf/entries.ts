@@ -195,6 +195,8 @@ export function prices(reading: Reading, before?: Draft): Entry[] {
     reading.amounts.find((each) => each.dim === "number" && each.unit === "" && !each.fraction);
   if (!owner || !money) return [];
   const weight = reading.amounts.find((each) => each.dim === "weight");
+  const counted = forSoMany(reading, money, nameOf(owner));
+  if (counted) return [counted];
   const perUnit = /(?:per|a|the|each|every|\/) \S*<unit=(kg|g|lb|oz)>/.exec(reading.mask)?.[1];
   const per =
     money.per && unitRow(money.per.unit).dim === "weight"
@@ -222,4 +224,21 @@ export function prices(reading: Reading, before?: Draft): Entry[] {
       ...(currency ? { currency } : {}),
     },
   ];
+}
+
+/** "eggs cost $3.60 for 12 of them": large ones, each of its usual weight; of what has none nothing is known. */
+function forSoMany({ text, amounts }: Reading, money: Amount, name: string): Entry | undefined {
+  const number = amounts.find(
+    ({ dim, at }) =>
+      dim === "number" &&
+      text.slice(money.at[1], at[0]) === " for " &&
+      text.slice(at[1]).startsWith(" of them"),
+  );
+  const many = text.slice(money.at[1]).startsWith(" for one of them") ? 1 : number?.value;
+  if (many === undefined || many <= 0) return undefined;
+  const one_g = each_g[name];
+  if (one_g === undefined) return { name };
+  const currency = currencySaid(money);
+  const price_per_g = inBase(money.value, money.unit) / (many * one_g);
+  return { name, price_per_g, each_g: one_g, ...(currency ? { currency } : {}) };
 }

@@ -28,6 +28,8 @@ export const inputs = later(() =>
           per_g: z.optional(weight_g),
           /** For as much as the one before, which was not said. */
           as_before: z.optional(z.boolean()),
+          /** What one of them weighs, where the price was by the piece. */
+          each_g: z.optional(weight_g),
           pack_g: z.optional(weight_g),
           currency: z.optional(z.string()),
         }),

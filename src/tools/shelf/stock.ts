@@ -3,7 +3,7 @@ import type { Effect, Figure, Outcome, Stock, World } from "../contract/index.ts
 import { asking } from "../lib/asking.ts";
 import { sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
-import { capital, listed, weight } from "../lib/show.ts";
+import { capital, listed, plain, weight } from "../lib/show.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
@@ -152,7 +152,9 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
   const known = stockOf(world, entry.name);
   const currency = entry.currency ?? usualCurrency(world) ?? "USD";
+  const { each_g } = entry;
   const assumed = [
+    ...(each_g === undefined ? [] : [`${plain(each_g)} g in one, a large egg's (USDA SR)`]),
     ...(entry.as_before ? [`for ${g(entry.per_g ?? 0, world)}, as the price before`] : []),
     ...(entry.currency || world.bench.currency
       ? []
@@ -168,7 +170,7 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     : { do: "add", list: "stock", entry: { name: entry.name, grams: 0, ...patch } };
   return {
     status: "answered",
-    headline: `Saved: ${entry.name} at ${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
+    headline: `Saved: ${entry.name} at ${each_g === undefined ? "" : `${moneyText(entry.price_per_g * each_g, currency)} each, `}${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
     figures: [{ name: `${entry.name} a kilo`, value: entry.price_per_g * 1000, unit: currency }],
     rule: { text: "your own price; costs go by it from now on", basis: "your bench" },
     ...(assumed.length > 0 ? { assumed } : {}),

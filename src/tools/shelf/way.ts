@@ -131,7 +131,9 @@ function told(reading: Reading, before: Draft | undefined, measured: readonly Am
   // "and another 160", behind what was used
   if (
     own === "use" &&
-    /^(?:(?:and|then|plus|ok) )*(?:another|more|a further) \S*<(?:weight|number)>/.test(mask)
+    /^(?:(?:and|then|plus|ok|oh) )*(?:(?:another|more|a further) \S*<(?:weight|number)>|\S*<(?:weight|number)>(?: \S*<[^>]*>)? (?:more|extra|again)$)/.test(
+      mask,
+    )
   )
     return "use";
   // "and 260 g of the almond flour too", behind what was used: used as well

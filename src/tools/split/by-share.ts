@@ -68,14 +68,31 @@ export function partChanged({ reading, before }: Said): Draft | undefined {
 
 /** "pink 60 %, white 25 %". "split in 2, one with lemon at 4 %" says how much lemon, and no share. */
 export function percents({ reading, named, rest, before }: Said): Draft | undefined {
-  const inBowls = says(reading, /(?:in|into) (?:\S*<number>|two|three|four)/);
+  const inBowls = says(reading, /(?:in|into) (?:\S*<number[,>]|two|three|four)/);
   const found = reading.amounts.filter(
     (each) => each.dim === "percent" && !(inBowls && / at $/.test(reading.text.slice(0, each.at[0]))),
   );
   if (found.length === 0) return undefined;
-  const row = rowOfNames(reading, found);
-  const shares = found.map((each, at) => shareOf(each.value, row ? row[at] : named(each)));
+  const all = withFractions(found, reading.amounts, named);
+  const row = rowOfNames(reading, all);
+  const shares = all.map((each, at) =>
+    shareOf(each.dim === "percent" ? each.value : each.value * 100, row ? row[at] : named(each)),
+  );
   return { percents: shares, ...otherOfTwo(shares, before), ...rest };
+}
+
+/** "40 percent lemon, a third mint, the rest plain": a fraction with a name of its own is a share like them. */
+function withFractions(
+  percents: readonly Amount[],
+  amounts: readonly Amount[],
+  named: Said["named"],
+): readonly Amount[] {
+  const isShare = (each: Amount) =>
+    each.dim === "number" && Boolean(each.fraction) && each.value < 1 && named(each) !== undefined;
+  const mixed = amounts.filter((each) => percents.includes(each) || isShare(each));
+  const sum = mixed.reduce((all, each) => all + (each.dim === "percent" ? each.value : each.value * 100), 0);
+  const isNamed = percents.every((each) => named(each) !== undefined);
+  return isNamed && sum <= 100 + 1e-6 ? mixed : percents;
 }
 
 /** "1/3 and 2/3, pink and green", "pink and green, 40 % and 60 %": a row of names beside a row of shares, in one order. */

@@ -25,6 +25,7 @@ export const splitCues = cues(
     `${most} ${goesTo}{dose=cocoa powder} (?:and |, )?{percent} ${goesTo}${other} .. {weight}`,
     `{percent} ${goesTo}${other} (?:and |, )?${most} ${goesTo}{dose=cocoa powder} .. {weight}`,
   ],
+  [16, "^{weight} of what in the "],
   [-9, "still split\\S*"],
   // "35 percent for strawberry and 65 percent for vanilla", of a bowl
   [

@@ -3,6 +3,7 @@
 import * as z from "zod/mini";
 import type { Outcome, World } from "../contract/index.ts";
 import { later, tool } from "../contract/index.ts";
+import { asking } from "../lib/asking.ts";
 import { weight_g } from "../lib/inputs.ts";
 import { plain, weight } from "../lib/show.ts";
 import { splitCues } from "./cues.ts";
@@ -36,6 +37,8 @@ export const inputs = later(() =>
     rest: z.optional(z.string()),
     /** What one empty bowl weighs, where it is asked what the scale shows. */
     bowl_g: z.optional(weight_g),
+    /** "i put 40 g in the lemon": of the bowl, or of what flavors it. */
+    unclear: z.optional(z.object({ name: z.string(), grams: weight_g })),
     /** How the weights were said: "pink 100 g more than white". */
     by: z.optional(z.string()),
   }),
@@ -64,7 +67,7 @@ export const split = tool<SplitInputs>({
     { say: "gel color for 460 g batter", tool: "dose" },
     { say: "house recipe for 500 g of batter", tool: "scale" },
   ],
-  rivals: [["equal", "parts", "percents", "weights", "rest", "by"]],
+  rivals: [["equal", "parts", "percents", "weights", "rest", "by", "unclear"]],
   read: readShares,
   compute,
 });
@@ -82,6 +85,7 @@ function compute(said: SplitInputs, world: World): Outcome {
       question: "How many grams are in the bowl?",
       slot: "total_g",
     };
+  if (said.unclear) return ofWhat(said.unclear, said.thing ?? "mix", world);
   const found = partsOf(said, said.total_g);
   if (!Array.isArray(found)) return found;
   const scale = world.bench.scale_g;
@@ -115,6 +119,15 @@ function compute(said: SplitInputs, world: World): Outcome {
       parts: found,
     },
   };
+}
+
+/** So much that was put somewhere, with no word of what it was. */
+function ofWhat({ name, grams }: { name: string; grams: number }, thing: string, world: World): Outcome {
+  const much = `${weight(grams, world.bench.scale_g)} g`;
+  return asking(
+    `Of what were the ${much} in the ${name}: of the ${thing} itself, or ${much} ${name} flavor?`,
+    "unclear",
+  );
 }
 
 /** What the scale shows with an empty bowl under each part. */

@@ -3,7 +3,7 @@ import { opening } from "../../../data/words/openers.ts";
 import { untilDone } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
 import { namesIt, namesTimer } from "./named-said.ts";
-import { stopsIt } from "./stop-said.ts";
+import { isOver, stopsIt } from "./stop-said.ts";
 
 /** "tell me", "give me a shout": who is to be told at a moment. */
 const telling =
@@ -28,6 +28,12 @@ export const timerCues = cues(
   [
     7,
     `^${opening}${asked}(?:(?:set|start|put|get|pop|stick\\S*) (?:me )?${one}(?: (?:up|off|on|going|running|ticking|too|also|more))*|(?:set|start) (?:up )?(?:one|another)) (?:for|on|at) (?!(?:the |this |my )?(?:side|table|tray|rack|shelf|fridge|freezer|bench|counter|list|top)$)${uncounted}`,
+  ],
+  // "put one on for cooling and one for the ganache"
+  [
+    9,
+    `^${opening}${asked}(?:(?:i|we) )?(?:set|start|put|get|run|begin|pop|stick\\S*|need|want|make|give|do) (?:me )?(?:a timer|one|another)(?: (?:timer|up|off|on|going|running))* for (?:the |my )?\\S+(?: \\S+)? (?:and|,|plus|, and) (?:one|another|a second)(?: (?:timer|one|on|up|going))* for `,
+    `^${opening}(?:a timer|one) for (?:the |my )?{step}(?: (?:please|pls))? (?:and|,|plus|, and) (?:one|another|a second) for `,
   ],
   // a length, and the order to time it behind all that was told: "ganache is runny, 30 min in the fridge, time it"
   [
@@ -140,6 +146,8 @@ export const timerCues = cues(
   [
     5,
     "how much (?:time )?(?:is )?(?:still )?left on",
+    // "and what's left on the bake", behind something else
+    "^(?:(?:and|so|ok|now|then|oh) )*(?:whats|what|how much|how long|anything|any|is|have|do) (?:(?:is|have|has|i|ive|got|there|time|still|much|any|anything|do|we|it|long) )*(?:left|remaining|remains|to go) (?:on|for) (?:the |my )?(?:{step=(bake|rest|cool|mature|ganache)}|{remainder}|{base=ganache})(?: (?:timer|now|then|please|pls))*(?: [?])?$",
     "(?:time|minutes|how long) left \\?$",
     "let me know (?:when|at) .. {when}",
   ],
@@ -284,8 +292,16 @@ export const timerGoesOn = cues(
   ],
   // "how long till theyre done maturing": of the timer that runs, and no rule of how long it takes
   [24, ...untilDone],
-  // "ditch it", "dont need that one anymore"
-  [9, stopsIt],
+  // "ditch it", "dont need that one anymore", "the syrup one can stop"
+  [9, stopsIt, isOver],
+  // "ten on top of that", "on top of that 10", "give lime 4 longer"
+  [
+    9,
+    `^${opening}(?:.* , )?(?:and |so |please )*{number} (?:min |minutes )?on top(?: of (?:it|that|this))?(?: (?:please|then|now))*$`,
+    `^${opening}(?:.* , )?on top (?:of (?:it|that|this) )?(?:{number}|{time})(?: (?:min|minutes|please|then))*$`,
+    `^${opening}(?:give|let) (?:the |my )?\\S+(?: one| timer)?(?: have| run| go)? (?:another )?{number} (?:minutes |min )?(?:more|longer|extra)(?: (?:please|then|now))*$`,
+    "^(?:(?:please|pls|ok|and|now|so) )*read (?:them|those|em|all of them)(?: all)?(?: (?:out|back|off|to me|again|please))+(?: [?])?$",
+  ],
   // "i need one for the shells resting"
   [
     12,

@@ -52,6 +52,8 @@ export function heard(reading: Reading): Heard {
   return {
     some,
     mask: reading.mask
+      // "a quarter of an hour": a length as any other
+      .replaceAll("<time,fraction>", "<time>")
       .replace(trayTo, " $1 $2<number> to ")
       .trimStart()
       .replace(

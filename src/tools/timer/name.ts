@@ -62,11 +62,19 @@ const isOwnWord = (some: readonly Piece[], at: number): boolean =>
   !isNumberOne(some, at) &&
   !/^(?:tray|batch|sheet|bowl|box|number|oven|mat)$/.test(some[at - 1]?.text ?? "");
 
+/** "top tray", "left tray": which of them it is, where those words say nothing otherwise. */
+const isWhichTray = (some: readonly Piece[], at: number): boolean =>
+  /^(?:top|left|right|middle|bottom|front|back)$/.test(some[at]?.text ?? "") &&
+  /^(?:tray|sheet|shelf)$/.test(some[at + 1]?.text ?? "");
+
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
 export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = nameEdges): string {
   let [from, to] = [0, some.length];
   const bare = (at: number) =>
-    !some[at]?.thing && !isNumberOne(some, at) && (edges.has(some[at]?.text ?? "") || isSign(some[at]));
+    !some[at]?.thing &&
+    !isNumberOne(some, at) &&
+    !isWhichTray(some, at) &&
+    (edges.has(some[at]?.text ?? "") || isSign(some[at]));
   while (from < to && bare(from)) from += 1;
   while (to > from && bare(to - 1)) to -= 1;
   const name = some
@@ -243,7 +251,17 @@ function beforeMoment(some: readonly Piece[]): string {
     (isSign(some[at - 1]) || ["for", "in", "at", "until", "till"].includes(some[at - 1]?.text ?? ""))
   )
     at -= 1;
-  return nameFrom(head(runBack(some, at)));
+  return nameFrom(head(runBack(some, beforeOnes(some, at))));
+}
+
+/** "lemon ones 12 minutes", "the lime ones need 12": the word behind the name is no end of it. */
+function beforeOnes(some: readonly Piece[], at: number): number {
+  const verb = /^(?:needs?|wants?|gets?|takes?|bake|rest|go in|are in)$/.test(some[at - 1]?.text ?? "")
+    ? at - 1
+    : at;
+  const isOnes =
+    verb > 1 && some[verb - 1]?.text === "ones" && !isMoment(some[verb - 2]) && !isSign(some[verb - 2]);
+  return isOnes ? verb - 1 : at;
 }
 
 /** "30 minutes, the shells are drying". */

@@ -53,7 +53,7 @@ const asksClock =
 const hasBeen =
   /^(?:(?:ok|and|so|well|hm|but) )*(?:its|it is|theyre|they are|still) (?:still |not |too )(?:\S+ ){1,3}after \S*<time>$|^(?:(?:ok|and|so|well|hm) )*(?:its|it has|thats|theyve|they have|theyre) been (?:in (?:there )?(?:for )?|about |over )*\S*<time>/;
 const asksAll =
-  /running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:(?:and|so|ok) )*timers?(?: (?:on|up|set|there|now))* (?:which|what|whats)(?: (?:on|up|set|there|are|is|now))*(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
+  /^(?:(?:please|pls|ok|and|now|so|can you|could you|just) )*(?:read|tell|give|run|go|hear|say|let|show|call|status|state|rundown|update|recap|summary|where|how) (?:(?:me|us|out|off|back|through|to|over|hear|have|see|know|of|on|about|the|my|all|a|do|does|are|stand|again|every|rundown|status|recap|update|readout|summary) )*(?:timers|alarms|countdowns)(?: (?:back|out|off|again|please|pls|now|stand|standing|at|to me|for me|doing|going))*(?: \?)?$|^(?:(?:please|pls|ok|and|now|so) )*read (?:them|those|em|all of them)(?: all)?(?: (?:out|back|off|to me|again|please))+$|running|going(?! in| into| to)|ticking|(?:any|list|show|what|which|my|all|see|check) (?:\S+ ){0,3}(?:timers?|alarms?)|on the go|^timers(?: \?)?$|^(?:(?:and|so|ok) )*timers?(?: (?:on|up|set|there|now))* (?:which|what|whats)(?: (?:on|up|set|there|are|is|now))*(?: \?)?$|^(?:please |ok |and )*(?:list|show) (?:me )?(?:them|those|all|em)(?: all)?(?: please| pls)?$/;
 
 /** One draft an order; several where several timers are set at once. */
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
@@ -126,10 +126,14 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const amount = (
     shaved ??
     others.find(
-      (each) =>
+      (each, at) =>
         each.amount?.dim === "time" ||
-        // "blue needs 2 more": the color is the timer's
-        (each.amount?.dim === "number" && (!each.amount.of || each.amount.of.color) && !each.amount.fraction),
+        // "blue needs 2 more", "give lime 4 longer": the color and the taste are the timer's
+        (each.amount?.dim === "number" &&
+          (!each.amount.of ||
+            each.amount.of.color ||
+            (each.amount.of.taste && /^(?:longer|more|extra|shorter|less)$/.test(others[at + 1]?.text ?? ""))) &&
+          !each.amount.fraction),
     )
   )?.amount;
   const isPutOn =
@@ -294,7 +298,9 @@ function pointing(some: readonly Piece[], mask: string, memory: Memory): Draft {
   const known = memory.names.timers.includes(number === "1" ? unnamed : `timer ${number}`);
   if (number && (known || stops.test(mask) || asksLeft.test(mask))) return { name: `timer ${number}` };
   // "tray one needs 2 more"
-  const tray = /(?:^| )tray\S* (?:(\d+)<number>|(one|two|three|four|five|six))(?: |$)/.exec(mask);
+  const tray = /(?:^| )tray\S* (?:(\d+)<number>|(one|two|three|four|five|six)(?:<number>)?)(?: |$)/.exec(
+    mask,
+  );
   if (tray) return { name: `tray ${tray[1] ?? numberWords.indexOf(tray[2] ?? "") + 1}` };
   return pronoun.test(mask) || memory.follows ? remembered(memory) : {};
 }

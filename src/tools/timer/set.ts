@@ -26,7 +26,8 @@ const isNumber = (piece: Piece | undefined) =>
 const holds = /(?:^| )(?:have|got|weighs?)(?: |$)/;
 const waitsForMoment = /(?:^| )(?:remind|ping|nudge|alarm|ring|wake|let me know|lemme know|tell)(?: |$)/;
 
-export function readSet(heard: readonly Piece[], memory: Memory): Draft[] {
+export function readSet(said: readonly Piece[], memory: Memory): Draft[] {
+  const heard = withSameTime(withoutUsual(said));
   const reminder = reminderBehind(heard);
   if (reminder !== undefined)
     return [...readSet(heard.slice(0, reminder - 1), memory), ...readSet(heard.slice(reminder), memory)];
@@ -198,16 +199,62 @@ const isListed = (some: readonly Piece[], at: number) => {
   );
 };
 
+/** The step that has a time of its own; "one for the ganache" is to set, and "another for the oven" is asked about. */
+function ownStep(some: readonly Piece[], at: number): string | undefined {
+  const { thing, text = "" } = some[at] ?? {};
+  if (thing?.step && stepTimes.some((row) => row.step === thing.step)) return thing.step;
+  const lead = textOf(some.slice(Math.max(0, at - 4), at));
+  const isOne = /(?:^| )(?:one|another)(?: (?:one|timer|more))? for(?: (?:the|my))?$/.test(lead);
+  const isTimers =
+    some[at + 1]?.text === "timer" && /(?:^|^(?:start|set)| (?:the|my|a|and|,|start|set))$/.test(lead);
+  if (thing?.base === "ganache" && (isOne || isTimers || /(?:^| )for(?: the)?$/.test(lead))) return "ganache";
+  return isOne && text !== "the" && text !== "my" && !/^(?:it|that|them|me|us|later)$/.test(text)
+    ? text
+    : undefined;
+}
+
+/** "the lemon ones need 12 minutes, the lime ones too": as long as the one before. */
+function withSameTime(some: readonly Piece[]): readonly Piece[] {
+  if (!/(?:^| )timers(?: |$)/.test(textOf(some))) return some;
+  const out: Piece[] = [];
+  let last: Piece | undefined;
+  for (let from = 0; from < some.length; ) {
+    const next = some.findIndex((each, at) => at > from && isJoint(each) && each.text !== "also");
+    const chunk = some.slice(from, next < 0 ? some.length : next);
+    const own = chunk.find(isLength);
+    const same = chunk.findIndex((each) => /^(?:too|also|likewise|same|as)$/.test(each.text));
+    const isSame = last && !own && same > 1 && chunk.length <= 7 && asBefore.test(textOf(chunk));
+    // "the same" is no name
+    const end = chunk[same - 1]?.text === "the" ? same - 1 : same;
+    out.push(...(last && isSame ? [...chunk.slice(0, end), last] : chunk));
+    last = own ?? (isSame ? last : undefined);
+    from = next < 0 ? some.length : next;
+  }
+  return out;
+}
+const asBefore =
+  /^(?:, |and |then |plus )*(?:the |my )?(?!start|set|put|run|both)(?:[a-z]+ ){1,3}(?:too|also|likewise|as well|the same|same)$/;
+
+const usual =
+  /^(?:,? ?(?:all |both |each )?(?:(?:for|with|at|on) )?(?:the|their|my|its|our)? ?(?:usual|normal|standard|default|regular|ordinary) (?:times?|lengths?|durations?|minutes|time each|ones|amounts?)|,? ?(?:as|like) (?:usual|always|normal))(?: (?:please|pls|for each|each|for both|thanks))*$/;
+/** "..., the usual times": said of no timer, since that is how long each of them runs anyway. */
+function withoutUsual(some: readonly Piece[]): readonly Piece[] {
+  const from = some.findIndex(
+    (_, at) => at > 1 && some.length - at <= 9 && usual.test(textOf(some.slice(at))),
+  );
+  return from > 0 && !some.some((each) => isLength(each)) ? some.slice(0, from) : some;
+}
+
 /** "start the rest and the bake timer": two steps without a time, joined. */
 function stepMarks(some: readonly Piece[]): number[] {
-  const marks = some.flatMap((each, at) =>
-    each.thing?.step && stepTimes.some((row) => row.step === each.thing?.step) ? [at] : [],
-  );
-  const steps = new Set(marks.map((at) => some[at]?.thing?.step));
+  const marks = some.flatMap((_, at) => (ownStep(some, at) ? [at] : []));
+  const steps = new Set(marks.map((at) => ownStep(some, at)));
   const joined = marks.slice(1).every((mark, i) => some.slice(marks[i], mark).some(isJoint));
-  return steps.size === marks.length && joined && some.some((each) => /^timers?$/.test(each.text))
-    ? marks
-    : [];
+  const isOrdered = some.some(
+    (each, at) =>
+      /^timers?$/.test(each.text) || (/^(?:one|another)$/.test(each.text) && some[at + 1]?.text === "for"),
+  );
+  return steps.size === marks.length && joined && isOrdered ? marks : [];
 }
 
 /** "a rest timer and a 10 min one for the oven": a step's timer without a time before another's with one. */

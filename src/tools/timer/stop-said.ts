@@ -11,6 +11,12 @@ const drops =
 const tails =
   "(?: (?:anymore|any more|any longer|now|then|please|pls|after all|for me|thanks|already|too|altogether|[.!?]))*";
 const order = new RegExp(`^${lead}${drops} (?:the |my |that |this )?(.+?)(?: timer| one| alarm)?${tails}$`);
+/** "the syrup one can stop", "oven isnt needed any more": the timer stands in front. */
+const over =
+  "(?:(?:can|may|could|should|must|might) (?:now |just |also |already )?(?:stop|end|go|be (?:stopped|ended|cancelled|canceled|off|killed|dropped|deleted|scrapped))|(?:isnt|is not|wont be|is no longer|no longer) (?:needed|wanted|necessary|required)|(?:is |has been )?(?:not|no longer) needed|is (?:all )?done with|needs? (?:to )?(?:be stopped|stopping|stop)|has to stop)";
+const named = new RegExp(`^${lead}(?:the |my |that |this )?(.+?)(?: timer| one| alarm)? ${over}${tails}$`);
+/** The sign of that, right behind a timer. */
+export const isOver = `^${lead}(?:the |my |that |this )?(?:\\S+ ){1,4}${over}${tails}$`;
 const itself = /^(?:it|that|this|one)$/;
 
 /** The sign behind a timer: of "it", or with the word. */
@@ -19,7 +25,8 @@ export const stopsIt = `^${lead}${drops} (?:it|that|this|that one|this one|that 
 /** Only where one of that name runs, or "it" right behind a timer: any other "forget the butter" is no order of theirs. */
 export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefined {
   if (some.some((each) => each.amount?.dim === "time")) return undefined;
-  const name = order.exec(textOf(some))?.[1];
+  const text = textOf(some);
+  const name = order.exec(text)?.[1] ?? named.exec(text)?.[1];
   if (!name || memory.names.timers.length === 0) return undefined;
   // "ditch the timer": of several it is asked which
   if (name === "timer") return { do: "stop" };

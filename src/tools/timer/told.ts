@@ -124,7 +124,9 @@ export function inFront(some: readonly Piece[], memory: Memory): Draft {
   const [first, next] = some;
   const isWord = first && !first.amount && !first.when && /^[a-z]{3,}$/.test(first.text);
   // "syrup 2 less", and none is called so: no other one is meant
-  return isWord && next?.amount && !talk.test(first.text) ? { name: first.text } : {};
+  // "tray two needs five more": a tray by its number, and that was read already
+  const isCounted = first?.thing?.count !== undefined && next?.amount?.of?.count !== undefined;
+  return isWord && next?.amount && !isCounted && !talk.test(first.text) ? { name: first.text } : {};
 }
 
 const talk =

@@ -56,7 +56,9 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const ofShells = named.filter((id) => !faultOf.get(id));
   const ofMixes = named.filter((id) => faultOf.get(id) && mixes(reading).includes(faultOf.get(id)));
   // "wrinkly, oily tops": oil on a shell is no split ganache where no ganache is named
-  const kept = ofShells.length > 0 || ofMixes.length > 0 ? [...ofShells, ...ofMixes] : named;
+  const fits = [...ofShells, ...ofMixes];
+  // in the order in which she tells them
+  const kept = fits.length > 0 ? named.filter((id) => fits.includes(id)) : named;
   return kept.map((symptom) => ({ symptom, ...heat }));
 }
 

@@ -5,6 +5,14 @@ import type { Phrase } from "./phrase.ts";
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
 export const measures: readonly Phrase[] = [
+  // "powder in place of the gel"
+  { marks: ["in place of "], from: /\bin place of (?=\S)/g, to: "instead of " },
+  // "once and a half"
+  {
+    marks: ["once and a "],
+    from: /\bonce and a (half|third|quarter)\b(?: times)?/g,
+    to: "one and a $1 times",
+  },
   // "two parts to one"
   {
     marks: ["parts to ", "part to "],

@@ -150,11 +150,11 @@ export const roundabout: readonly Phrase[] = [
       "ruined",
     ],
     from: new RegExp(
-      `^${lead}(?:(?:i|we|he|she|the (?:cat|dog)) (?:just |then |have |'ve )?(?:dropped|broke|smashed|cracked|lost|wasted|ruined|ate|knocked) (?:one|a|an|another|two|three)(?: \\w+)?|(?:one|a|an|another|two|three)(?: of (?:them|the \\w+))?(?: (?:egg|white))? (?:has |have |just |then |'s )*(?:rolled|fell|fallen|broke|broken|cracked|dropped|smashed|slipped|burst|splatted|went|was|were|got|had|turned out)(?: \\w+){0,4}?)(?: (?:off|on|onto|from|down|over|in|into|out|through)(?: (?:the|my) \\w+)?)?(?:[.,;!]| -| so) (?:so |now |its |it's |that's |thats |only |just |make (?:it|that) |leaves |leaving |call it |say )*(${count})(?: (?:then|now|left|it is|please|whites|egg whites|eggs))*${end}`,
+      `^${lead}(?:(?:i|we|he|she|the (?:cat|dog)) (?:just |then |have |'ve )?(?:dropped|broke|smashed|cracked|lost|wasted|ruined|ate|knocked) (?:one|a|an|another|two|three)(?: \\w+)?|(?:one|a|an|another|two|three)(?: of (?:them|the \\w+))?(?: (?:egg|white))? (?:has |have |just |then |'s )*(?:rolled|fell|fallen|broke|broken|cracked|dropped|smashed|slipped|burst|splatted|went|was|were|got|had|turned out)(?: \\w+){0,4}?)(?: (?:off|on|onto|from|down|over|in|into|out|through)(?: (?:the|my) \\w+)?)?(?:[.,;!]| -| so) (?:so |now |its |it's |that's |thats |only |just |make (?:it|that) |leaves |leaving |call it |say )*(${count})(?:((?: egg)? whites)| eggs)?(?: (?:then|now|left|it is|please))*${end}`,
       "g",
     ),
     // a size or a time is no number of eggs
-    to: "$1$2",
+    to: "$1$2$3",
   },
   // "how do you come to say so?", "what makes you say that"
   {

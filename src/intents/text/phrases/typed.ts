@@ -50,6 +50,12 @@ export const typed: readonly Phrase[] = [
     from: /\b(for|in|into|per) 1 (?=(?:bowl|part)\b(?! (?:of|to)\b)|of (?:them|those|these)\b)/g,
     to: "$1 one ",
   },
+  // "gel color for one of the four": of those that were just counted
+  {
+    marks: [" of the "],
+    from: /\b(for|in|into|per|to) (one|each|all|every one|any) of the (?:two|three|four|five|six|seven|eight|[2-8])(?=(?: (?:please|pls|then|too|now))*(?:[?.,;!]| and |$))/g,
+    to: "$1 $2 of them",
+  },
   // "pln 60 macarons for saturday": a plan without its vowel, and no money
   {
     marks: ["pln ", "paln ", "plna "],

@@ -1,0 +1,30 @@
+/** How far the whites are whipped, asked on the way: "start meringue now, how stiff", "what peaks do i want". */
+import type { Phrase } from "./phrase.ts";
+
+const lead =
+  "(?:(?:ok|okay|and|now|so|right|then|well|hey|im|i'm|i am|ill|just|about to|going to|gonna|time to),? )*";
+const doing =
+  "(?:(?:start(?:ing)?|begin(?:ning)?|do(?:ing)?|mak(?:e|ing)|on|at|whip(?:ping)?|whisk(?:ing)?|beat(?:ing)?)(?: up)?(?: (?:the|my|on the|with the))?(?: (?:meringue|(?:egg )?whites|french meringue))?|meringue(?: time| next)?)(?: (?:now|next|again|today))*";
+const asks =
+  "(?:how (?:stiff|firm|far)|(?:what|which)(?: kind of| sort of)? peaks|what (?:should|do|does|must) (?:it|they|the peaks) look like|(?:stiff|soft) or (?:stiff|soft)(?: peaks)?)";
+const tail =
+  "(?: (?:do|should|does|must|will|can|i|it|they|the|peaks|go|take|whip|whisk|beat|them|to|need|be|is|want|wanted|for|that|this|get|have|has|on|look))*";
+
+export const meringueAsked: readonly Phrase[] = [
+  {
+    marks: ["meringue", "whites", "whip", "whisk"],
+    from: new RegExp(
+      `^${lead}(?!meringue (?:is|was|went|wont)\\b)(?=.*(?:meringue|whites|whip|whisk))${doing},? (?:so |and )?${asks}${tail}[ ?.!]*$`,
+      "g",
+    ),
+    to: "how stiff do i whip the meringue",
+  },
+  {
+    marks: ["meringue", "whites"],
+    from: new RegExp(
+      `^${lead}${asks}(?: (?:do|should|does|must|will|can|i|it|go|take|whip|whisk|beat|to|need|is|want|for|on|in))* (?:the |my )?(?:meringue|(?:egg )?whites)(?: (?:be|go|to be|get|now|then|need to be|stand))*[ ?.!]*$`,
+      "g",
+    ),
+    to: "how stiff do i whip the meringue",
+  },
+];

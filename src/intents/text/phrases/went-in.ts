@@ -1,0 +1,44 @@
+/** What is in the bowl already, told in passing: "40 g is all the jar had and its in", "shook 5 g in before i asked". */
+import type { Phrase } from "./phrase.ts";
+
+const lead = "((?:(?:ok|okay|and|now|so|right|well|oh|oh no|oops|hm|but|um),? )*)";
+const grams = "(\\d+(?:\\.\\d+)? ?(?:grams?|gr|g))";
+const verbs =
+  "(?:shook|shaken|sprinkled|squirted|tapped|sloshed|glugged|sifted|dusted|spooned|scooped|dolloped|drizzled|dribbled|scraped|emptied|splashed|shovelled|heaped|whisked|sieved|stuck|slung|bunged|lobbed|flung|knocked)";
+const jar = "(?:jar|bottle|bag|tub|tube|pot|packet|sachet|vial|box|pouch|tin)";
+const had = "(?:had|held|gave|has|holds|had in it|had left|gave up|gave me|would give)";
+const all =
+  "(?:all|everything|the lot|what)(?: that)? (?:(?:the |my |that )?(?:[a-z]+ )?" +
+  `${jar} ${had}|(?:i|we)(?:'?d| had| have|'?ve)(?: got| left)*|there (?:was|is)(?: left)?|(?:was|is) (?:left(?: (?:in|of) (?:it|there|the ${jar}))?|there|in (?:there|it|the ${jar})))`;
+const isIn =
+  "(?:(?:it'?s|it is|thats|that's|that is|it|they|all of it|all|now|already|just|has|have|is|was|gone|went|i put it|i tipped it|stirred) )*(?:in|in there|in it|in now|inside)(?: (?:now|already|there|too))*";
+
+export const wentIn: readonly Phrase[] = [
+  // "40 g is all the jar had and its in, ..."
+  {
+    marks: [" all ", "everything", "the lot", " what "],
+    from: new RegExp(
+      `^${lead}(?:(?:its|it's|it was|that|those|the|these|about|just|only) )*${grams} (?:(?:is|was|are|were|that|thats|that's|which) )+(?:just |only |about )?${all}(?:,|;|\\.| -)?(?: and| so| but)? ${isIn}(?= ?[,.;?!]|$)`,
+      "g",
+    ),
+    to: "$1$2 went in",
+  },
+  // "shook 5 g in before i asked"
+  {
+    marks: [" in", " over it"],
+    from: new RegExp(
+      `^${lead}(?:(?:i|i've|ive|i have|we|weve|already|just|only|have|must have|might have|may have) )*${verbs} (?:(?:about|around|like|only|just|some|maybe|all) )*${grams}(?: (?:of it|of that))? (?:in|into it|in there|over it)(?= |,|\\.|;|$)`,
+      "g",
+    ),
+    to: "$1i put $2 in",
+  },
+  // "14 g landed in it"
+  {
+    marks: [" in"],
+    from: new RegExp(
+      `^${lead}(?:(?:about|around|like|some|all|the) )*${grams}(?: (?:of it|of that))? (?:landed|plopped|slid|ended up|got|flew|sloshed|splashed|poured|came|slipped|dropped|fell|went) (?:in it|into it|in there|in the bowl|into the bowl|in)(?= ?[,.;?!]|$)`,
+      "g",
+    ),
+    to: "$1$2 went in",
+  },
+];
