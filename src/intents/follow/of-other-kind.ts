@@ -60,7 +60,8 @@ const worksFrom: Readonly<Record<string, RegExp>> = {
   buttercream: /^(?:whites|butter|granulated sugar|sugar)$/,
   ganache: /^cream$|chocolate/,
 };
-const asks = /\b(?:what|whats|how|which|why|shells|recipe|note|log|shelf|pantry|stock|timer|in (?:oz|g|ml|cups?))\b/;
+const asks =
+  /\b(?:what|whats|how|which|why|shells|recipe|note|log|shelf|pantry|stock|timer|in (?:oz|g|ml|cups?))\b/;
 /** So much of it came out of the eggs, is left, or was weighed. */
 const turnedOut =
   /\b(?:only|just|came|come|got|get|gave|weighs?|weighed|have|ive|ended up|turned out|left|all|make it|its|actually|instead|broke|after all)\b/;
@@ -70,9 +71,12 @@ const mixBefore: Way<Said, Topic> = ({ reading: { text, amounts, things }, state
   const [only, ...others] = amounts;
   if (!only || others.length > 0 || text.length > 80 || asks.test(text) || !turnedOut.test(text))
     return undefined;
-  if (only.dim !== "weight" && !(only.dim === "number" && only.unit === "" && !only.fraction)) return undefined;
+  if (only.dim !== "weight" && !(only.dim === "number" && only.unit === "" && !only.fraction))
+    return undefined;
   // "the eggs only gave 88 g of whites"
-  const [part, ...more] = things.filter(({ ingredient }) => ingredient !== "egg" || things.length === 1);
+  const [part, ...more] = things.filter(
+    ({ ingredient, count }) => (ingredient !== "egg" && count !== "bowls") || things.length === 1,
+  );
   const name = part?.ingredient ?? (part?.chocolate ? "chocolate" : undefined);
   if (!part || !name || more.length > 0 || (part.base ?? part.taste ?? part.dose)) return undefined;
   const mix = past.findLast(({ tool }) => !between.has(tool));

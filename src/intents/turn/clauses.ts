@@ -100,6 +100,9 @@ function splitNote(items: Part, ear: Ear): Part[] {
       return [items.slice(0, i), ...splitNote(rest, ear)];
     const ends = (comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word"));
     const dash = item.is === "sign" && /^[-&+]$/.test(item.text);
+    // "note pear batch leaked. timer: 12 min"
+    if (item.is === "sign" && /[.;]/.test(item.text) && /^timer : \S*<time[^ ]*$/.test(ear.mask(rest)))
+      return [items.slice(0, i), rest];
     if (ends || ((comma || joint || dash) && orderedBehindNote(rest, ear))) {
       // ", and whats 500 g in oz": the "and" is no part of what is asked
       const isLed = comma && /^(?:and|then|also|plus)$/.test(wordOf(rest[0])) && rest.length > 1;

@@ -15,6 +15,10 @@ const orders = new RegExp(
 /** "what price at 60 % margin", with the sums that it goes by. */
 const asksOfMoney =
   /^(?=.*<money>).*(?:^| )(?:what|whats|how much|price|charge) .*(?:<percent>|margin|price|charge)/;
+/** "next: 3 cups sugar in g": an amount and its unit, and nothing that a note would say. */
+const inUnit = new RegExp(
+  `^${lead}(?:next )?(?:[:,] )?\\S*<(?:weight|volume|temperature|length)[^ ]*(?: (?:of )?\\S+)? (?:in|to|into|as) (?:\\S*<unit=[^>]*>|[cfg]|oz|ml)(?: (?:please|pls|[?]))*$`,
+);
 /** "what else did i bake this week": of other notes. */
 const ofOthers = new RegExp(
   `^${lead}(?:what else|(?:what|which|how (?:often|many times)|when) (?:did|have) i|show me|list) `,
@@ -26,6 +30,7 @@ export function orderedBehindNote(rest: Part, ear: Ear): boolean {
   if (timerWanted(mask)) return true;
   const tool = ear.claimed(rest)?.name;
   if (tool === "cost" && asksOfMoney.test(mask) && !/ sold | sells? /.test(` ${mask} `)) return true;
+  if (tool === "convert" && inUnit.test(mask)) return true;
   if (tool === "recall" && ofOthers.test(mask)) return true;
   if (!question.test(mask) && !(orders.test(mask) && carriesAmount(rest) && opens(rest, ear))) return false;
   return ![undefined, "note", "recall", "help", "undo"].includes(tool);

@@ -79,7 +79,6 @@ export const forEachBox = /^ ?(?:(?:for|per|a|an|each|every|one|\/|the) ?)+(?:bo
 const boxIs =
   /^(?:(?:and|plus|but|also|oh|ok|so|my|the|each|a|empty|gift) )*(?:box|boxes|bags?) (?:(?:is|are|was|were|costs?|me|about|at|another|come to|comes to) )+$/;
 const aBox = /^(?:(?:and|the) )*box $/;
-const anOne = /\b(?:an?|one|each|every) $/;
 const boxBehind = /^ (?:box|bag|tin|ribbon|sticker|label)\b/;
 const boxesAt = /\bboxes (?:at|for|@) $/;
 
@@ -104,7 +103,7 @@ export function packed(money: readonly Sum[], reading: Reading, before: Draft, m
     const left = reading.text.slice(0, sum.amount.at[0]);
     const ofBill = isAlone && boxIs.test(left) && sum.value < spent;
     // "$7 of ingredients and a $2 box": what they go into
-    const isABox = anOne.test(left) && boxBehind.test(reading.text.slice(sum.amount.at[1]));
+    const isABox = boxBehind.test(reading.text.slice(sum.amount.at[1]));
     const ofBoxes =
       asksPrice &&
       base !== undefined &&

@@ -56,7 +56,7 @@ const priceTurns: readonly Phrase[] = [
   {
     use: "price",
     before:
-      /\b(?:drop|lower|rais|put|bump|cut|br(?:ing|ought)|chang|t(?:ak|ook)|mov|knock|push|set|reduc|increas|mark|shav|go)(?:e|ed|d|s|ped|ping|ting|ing|en)? (?:(?:it|that|them|these|(?:the|my) (?:selling )?price) )?(?:(?:back )?(?:up|down) )?(?:to|at)$/,
+      /\b(?:(?:drop|lower|rais|put|bump|cut|br(?:ing|ought)|chang|t(?:ak|ook)|mov|knock|push|set|reduc|increas|mark|shav)(?:e|ed|d|s|ped|en)? (?:it|that|them|these|(?:the|my) (?:selling )?price) (?:(?:back )?(?:up|down) )?|(?:dropping|lowering|raising|cutting|putting|moving|reducing|knocking|going) (?:(?:it|that|them|(?:the|my) (?:selling )?price) )?(?:(?:back )?(?:up|down) )?)(?:to|at)$/,
     unless: /\b(?:costs?|ingredients?|packaging|butter|almonds?|labou?r|materials?)\b/,
   },
   // "and if i go down to €24", "suppose we only get $17": what the baker asks, whatever it costs to make

@@ -341,6 +341,12 @@ const ofTheMix = cues(
 );
 
 export const doseAfter = {
+  // "rum for the ganache", "what rum does that ganache take", with a timer between: no timer for it
+  timer: cues([
+    14,
+    "^(?:(?:and|so|ok|now|then|how much|what|which|some|the|any) )*(?:{taste}|{dose}) (?:for|in|into) (?:the|that|this|my) (?:{chocolate} )?{base=(buttercream|ganache|filling|batter)}(?: (?:then|now|please|pls|too))*(?: [?])?$",
+    "^(?:(?:and|so|ok|now|then) )*(?:how much|what|which) (?:{taste}|{dose}) (?:does|can|will|would|could) (?:the|that|this|my) {base=(buttercream|ganache|filling|batter)} (?:take|hold|need|want|stand)(?: (?:then|now))*(?: [?])?$",
+  ]),
   buttercream: ofTheMix,
   ganache: ofTheMix,
   fill: ofTheMix,

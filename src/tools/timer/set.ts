@@ -207,6 +207,13 @@ function ownStep(some: readonly Piece[], at: number): string | undefined {
   const isOne = /(?:^| )(?:one|another)(?: (?:one|timer|more))? for(?: (?:the|my))?$/.test(lead);
   const isTimers =
     some[at + 1]?.text === "timer" && /(?:^|^(?:start|set)| (?:the|my|a|and|,|start|set))$/.test(lead);
+  // "two timers: ganache and rest"
+  const next = some[at + 1];
+  const isListed =
+    (!next || isJoint(next)) &&
+    /(?:^| )timers(?: \S+){0,3}$/.test(lead) &&
+    /(?:^| )(?:timers|and|[,:])$/.test(lead);
+  if (thing?.base === "ganache" && isListed) return "ganache";
   if (thing?.base === "ganache" && (isOne || isTimers || /(?:^| )for(?: the)?$/.test(lead))) return "ganache";
   return isOne && text !== "the" && text !== "my" && !/^(?:it|that|them|me|us|later)$/.test(text)
     ? text
@@ -236,7 +243,7 @@ const asBefore =
   /^(?:, |and |then |plus )*(?:the |my )?(?!start|set|put|run|both)(?:[a-z]+ ){1,3}(?:too|also|likewise|as well|the same|same)$/;
 
 const usual =
-  /^(?:,? ?(?:all |both |each )?(?:(?:for|with|at|on) )?(?:the|their|my|its|our)? ?(?:usual|normal|standard|default|regular|ordinary) (?:times?|lengths?|durations?|minutes|time each|ones|amounts?)|,? ?(?:as|like) (?:usual|always|normal))(?: (?:please|pls|for each|each|for both|thanks))*$/;
+  /^(?:,? ?(?:all |both |each )?(?:(?:for|with|at|on) )?(?:the|their|my|its|our)? ?(?:usual|normal|standard|default|regular|ordinary) (?:times?|lengths?|durations?|minutes|time each|ones|amounts?)|, (?:the )?(?:usual|normal|standard|default)(?: ones?)?|,? ?(?:as|like) (?:usual|always|normal))(?: (?:please|pls|for each|each|for both|thanks))*$/;
 /** "..., the usual times": said of no timer, since that is how long each of them runs anyway. */
 function withoutUsual(some: readonly Piece[]): readonly Piece[] {
   const from = some.findIndex(

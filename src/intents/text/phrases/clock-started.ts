@@ -13,7 +13,8 @@ const stem = (said: string): string =>
     oven: "bake",
     setting: "ganache",
   })[said] ?? said;
-const starts = "(?:start|begin|set|run|get|kick off|kick|fire up|put on|switch on|turn on|set off|launch)";
+const starts =
+  "(?:start|begin|set|run|get|put|kick off|kick|fire up|put on|switch on|turn on|set off|launch)";
 const tail =
   "(?: (?:going|running|off|on|now|ticking|please|pls|for me|for (?:it|them|that)|then))*(?= ?[.!]*$)";
 const lead =

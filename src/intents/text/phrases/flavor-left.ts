@@ -18,7 +18,7 @@ export const flavorLeft: readonly Phrase[] = [
   {
     marks: ["bottle", "jar", "tub", "pot ", "vial", "flask", "tin ", "bag ", "sachet", "packet", "phial"],
     from: new RegExp(
-      `${told}(?:[a-z']+ ){0,4}?${the} ${taste} ${bottle}(?= )[^\\d?!;]{1,60}? ${grams} (?:worth )?(?:of )?${form}\\b(?: (?:out|left|in it|out of it))*`,
+      `${told}(?:[a-z']+ ){0,4}?${the} ${taste} ${bottle}(?=[ ,])[^\\d?!;]{1,60}?(?<=[ ,])${grams} (?:worth )?(?:of )?${form}\\b(?: (?:came out|out|left|in it|out of it))*`,
       "g",
     ),
     to: "i have $2 g of $1 $3",

@@ -58,4 +58,22 @@ export const listGrown: readonly Phrase[] = [
     ),
     to: "$1, scale it to $2 in all",
   },
+  // "..., want it to be 900 g all together", "...: total should be 900 g", "... upsize to 900 g"
+  {
+    marks: ["want ", "need ", "like ", "total ", "upsize", "upscale", "rescale"],
+    from: new RegExp(
+      `^(?:i(?:'ve| have)? got |ive got |i have )?(?=\\d)(?!.*\\b(?:buttercream|ganache|batter|filling)\\b)${list}(?:,|\\.|;| -|:| and| but)+ ${ask}(?:(?:i |we )?(?:want|need|would like|'d like) (?:it|that|this|them|the lot|all of it|the total) (?:to )?(?:be|come to|make|weigh|total)|(?:the |my )?total (?:should|has to|must|is to|to|needs to) (?:be|come to|reach)|(?:upsize|upscale|rescale|enlarge)(?: (?:it|that|this|them))?(?: up)? to) ${grams}(?: all together)?${inAll} ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1, scale it to $2 in all",
+  },
+  // "can you make 200 g cream 300 g milk chocolate 50 g butter come to 900 g"
+  {
+    marks: ["make ", "bring ", "get "],
+    from: new RegExp(
+      `^${ask}(?:make|bring|get|take) (?=\\d)${list} (?:to )?(?:come|add|go|sum)s?(?: up)? to ${grams}${inAll} ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1, scale it to $2 in all",
+  },
 ];

@@ -8,7 +8,7 @@ const what = "(?:[a-z']+ ){1,5}?(?:is |on )?";
 const who = "(?:i'?m|im|i am|i'?ve|ive|i have|i|we|we'?re|we'?ve|they|she|he|it)";
 /** What the weights of shells are asked by. */
 const weights =
-  "(?=[^?]*\\b(?:weights?|ingredients?|grams|recipe|weigh|amounts|quantities|almond flour|whites)\\b)(?=[^?]*\\b(?:shells?|batter)\\b)(?![^?]*\\b(?:plan|schedule|start|when|timeline|timetable|time|backwards|ready)\\b)";
+  "(?=[^?]*\\b(?:weights?|ingredients?|grams|recipe|weigh|amounts|quantities|of everything|almond flour|whites)\\b)(?=[^?]*\\b(?:shells?|batter)\\b)(?![^?]*\\b(?:plan|schedule|start|when|timeline|timetable|time|backwards|ready)\\b)";
 
 export const orderInPassing: readonly Phrase[] = [
   // "list what goes in the shells by weight"
@@ -22,6 +22,15 @@ export const orderInPassing: readonly Phrase[] = [
     marks: ["day", "tomorrow", "tonight", "week"],
     from: new RegExp(
       `^${lead}${what}${day}(?:,|;|\\.| -)?(?: and| so)? (?:${who} )?(?:(?!for\\b)[a-z']+ ){0,4}(?:for )?(\\d{1,3}) (macarons?|macs)(?: (?:of (?:me|us)|for it|needed|wanted|to make|to bring|please|all told))*(?:,|;|\\.| -| and| so)+ (?=[a-z])${weights}`,
+      "g",
+    ),
+    to: "$1$2 $3, ",
+  },
+  // "60 macarons for sunday, shell weights"
+  {
+    marks: ["day", "tomorrow", "tonight", "week"],
+    from: new RegExp(
+      `^${lead}(?:(?:i |we )?(?:need|want|have|make|making) )?(\\d{1,3}) (macarons?|macs) (?:(?:are|is|needed|wanted|due) )*(?:for|on|by) (?:the )?${day}(?:,|;|\\.| -| and| so)+ (?=[a-z])${weights}`,
       "g",
     ),
     to: "$1$2 $3, ",

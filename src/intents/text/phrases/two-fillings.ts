@@ -21,9 +21,24 @@ export const twoFillings: readonly Phrase[] = [
   {
     marks: [" each", " both", " per ", " every"],
     from: new RegExp(
-      `^${lead}${flavor},? ${once}${into}${grams}${mix}(?: first)?(?:,| and|, and|, then| then| plus| as well as) ${once}${into}${grams}${mix}(?: (?:too|as well|also|after))?(?:,|\\.|;|:| -) (?:so |and |then )*${asks}${each} ?[?.!]*$`,
+      `^${lead}${flavor}(?:,|:|\\.)? ${once}${into}${grams}${mix}(?: first)?(?:,| and|, and|, then| then| plus| as well as) ${once}${into}${grams}${mix}(?: (?:too|as well|also|after))?(?:,|\\.|;|:| -) (?:so |and |then )*(?:${asks}${each}|(?:for )?each how much) ?[?.!]*$`,
       "g",
     ),
     to: "$1$2 for $3 g $4 and for $5 g $6, how much each",
+  },
+  // "240 g buttercream and 120 g dark ganache, both to get rum. how much each"
+  {
+    marks: [" both"],
+    from: new RegExp(
+      `^${lead}(?:(?:i have|ive got|i've got|ive|i've|got|there is|theres) )?${grams}${mix}(?:,| and| plus)+ ${grams}${mix}(?:,|\\.|;| -| and)+ (?:i )?(?:(?:want|both|are|to|should|shall|will|need|needs?|get|take|have|with|for|going|be|flavou?red) )+${flavor}(?: (?:in|into|for) both)?(?:,|\\.|;|:| -) (?:so |and |then )*(?:${asks}${each}|(?:for )?each how much|amounts?) ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1$6 for $2 g $3 and for $4 g $5, how much each",
+  },
+  // "one flavor two bowls: ...": how many flavors there are, and none by that name
+  {
+    marks: ["one flavo", "same flavo"],
+    from: /^(?:one|same|the same) flavou?r,? (?:for |in |into |and )?(?:two|both|2) (?:bowls|fillings|mixes|batches)(?:,|:|;|\.| -) (?=[a-z])/g,
+    to: "",
   },
 ];

@@ -1,8 +1,9 @@
 /** A weight told apart from what was weighed: "scale says 185, thats buttercream", "cream is the limit, 85 g of it". */
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:ok|okay|and|now|so|right|well|hi|hey|also|then),? )*)";
-const grams = "(\\d{2,4}(?:\\.\\d+)?)(?: ?(?:grams?|gr|g))?";
+const lead =
+  "((?:(?:ok|okay|and|now|so|right|well|hi|hey|also|then|alas|sadly|annoyingly|unfortunately|luckily|hm),? )*)";
+const grams = "(\\d{2,4}(?:\\.\\d+)?)(?: ?(?:grams?|gr|g))?(?: (?:now|exactly|flat|dead))?";
 const scale = "(?:the |my |our )?(?:kitchen |digital )?(?:scales?|display|readout|read out|weighing scales?)";
 const about = "(?:(?:about|around|roughly|only|just|exactly|now|bang on|a|at|on) )*";
 const shows =
