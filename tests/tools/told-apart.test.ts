@@ -77,6 +77,7 @@ describe("so much of a flavor, and what it is enough for", () => {
   test.each([
     "super strength peppermint oil, once into 140 g buttercream and once into 95 g of dark ganache. how much for each please",
     "peppermint oil into both: 140 g buttercream, 95 g dark ganache. what does each need",
+    "140 g buttercream and 95 g dark ganache, both to get peppermint oil. how much each",
   ])("into two fillings: %s", async (said) => {
     const answers = await talk(said);
     expect(answers.map((each) => each.tool)).toEqual(["dose", "dose"]);
@@ -203,6 +204,20 @@ describe("orders in other words", () => {
     expect(answer?.tool).toBe("dose");
     expect(figure(answer, "rum")?.low).toBeCloseTo(7.92, 6);
     expect(figure(answer, "rum")?.high).toBeCloseTo(19.8, 6);
+  });
+
+  test("a flavor for a mix starts no timer", async () => {
+    // 300 g at 3 to 5 %
+    const [answer] = await talk(
+      "300 g buttercream",
+      "timer 30 min for the shells",
+      "lemon flavor for the buttercream",
+    );
+    expect(answer?.tool).toBe("dose");
+    expect(figure(answer, "flavor")?.low).toBeCloseTo(9, 6);
+    const [none] = await talk("timer 30 min", "rum for the ganache");
+    expect(none?.status).toBe("asking");
+    expect(none?.tool).toBe("dose");
   });
 
   test("a batter and what goes with it", async () => {

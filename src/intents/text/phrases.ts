@@ -15,6 +15,7 @@ import { indirect } from "./phrases/indirect.ts";
 import { leadIn } from "./phrases/lead-in.ts";
 import { linesForMacarons } from "./phrases/lines-for-macarons.ts";
 import { listGrown } from "./phrases/list-grown.ts";
+import { listKept } from "./phrases/list-kept.ts";
 import { measures } from "./phrases/measures.ts";
 import { meringueAsked } from "./phrases/meringue-asked.ts";
 import { mixesNamed } from "./phrases/mixes-named.ts";
@@ -54,6 +55,7 @@ const phrases = [
   ...habits,
   ...oneMoreTold,
   ...toStock,
+  ...listKept,
   ...recipesKept,
   ...ifIBake,
   ...timersInARow,

@@ -99,7 +99,9 @@ function splitNote(items: Part, ear: Ear): Part[] {
     if (joint && notesAnother(ear.mask(items.slice(0, i)), ear.mask(rest)))
       return [items.slice(0, i), ...splitNote(rest, ear)];
     const ends = (comma && endsNote(ear.mask(rest), "comma")) || (joint && endsNote(ear.mask(rest), "word"));
-    const dash = item.is === "sign" && /^[-&+]$/.test(item.text);
+    // "they have to come out in 5 minutes so set a timer"
+    const dash =
+      (item.is === "sign" && /^[-&+]$/.test(item.text)) || (item.is === "word" && item.text === "so");
     // "note pear batch leaked. timer: 12 min"
     if (item.is === "sign" && /[.;]/.test(item.text) && /^timer : \S*<time[^ ]*$/.test(ear.mask(rest)))
       return [items.slice(0, i), rest];

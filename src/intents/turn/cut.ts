@@ -150,9 +150,9 @@ const isOtherMatter = (part: Part, ear: Ear): boolean =>
 /** A question of another calculator; "can you" and "how about" alone are none. */
 const asksOtherMatter = (part: Part, ear: Ear): boolean =>
   part.length > 2 &&
-  !carriesAmount(part) &&
-  (opens(part, ear) || ear.claimed(part) !== undefined) &&
+  (!carriesAmount(part) || ear.claimed(part)?.name === "keep") &&
   questions.test(ear.mask(part)) &&
+  !/(?:^| )(?:timers?|alarms?|ring|rings)(?: |$)/.test(ear.mask(part)) &&
   !["timer", "note", "formula", "undo"].includes(ear.claimed(part)?.name ?? "");
 const questions =
   /^(?:(?:and|so|ok|oh|hey|please|now|but) )*(?:how (?!about)|hows |what (?!about)|whats |when |why |which |(?:do|does|is|are|will|can|could|should) (?:they|it|the|my|these|those|filled|\S*<))/;

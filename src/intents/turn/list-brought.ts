@@ -15,8 +15,20 @@ const broughtToAll =
 const broughtToEggs =
   /^(?:(?:and|but|so|now|\S*<when>|this|time|ok|i|we|ive|have|got|theres|there|are|is|its|it|only|just|using|with|from|for|the|my|make|do|out|of|going|to|be|use) )*(?:\S*<ingredient=whites> (?:of|from) )?\S*<number> (?:\S+ )?\S*<[^>]*ingredient=(?:whites|egg)[^>]*>(?: (?:\S*<when>|now|left|here|only|please|then|this time))*(?: ,)?(?: (?:so|what|then|how much)(?: [a-z]+){0,6})?(?: \?)?$/;
 
+/** "one batch takes", "this is what i make:", "my mix is": a recipe is told, and no stock. */
+const tellsRecipe =
+  /^(?:(?:so|ok|and|hi|hello|well|now|right|,) )*(?:(?:my|our|the|this|one|a|an|each|every) (?:(?!have|got|what)\S+ ){0,4}?(?:is|are|takes?|uses?|goes|go|wants?|calls for|asks for|says|needs?)|(?:i|we) (?:(?:always|usually|normally) )?(?:use|take|make)|this is (?:what|how) (?:i|we) (?:(?:always|usually) )?make(?: it| them)?|(?:(?:my|our|the|own|old|usual) )*(?:\S*<count=shells>|recipe|formula|card|list|mix)(?: (?:is|says|goes))?)(?: :)? \S*<(?:weight|number|ingredient)/;
+/** What a size is said with; anything else asks something of its own. */
+const asksOther =
+  /(?:^| )(?:cost\S*|price\S*|sell|charge|label\S*|allerg\S*|note|timer\S*|save|keep|keeps|call|freez\S*|bake|baking|oven|long|when|why|rest|cupboard|pantry|fridge|shelf|(?:i|we|ive|weve) (?:also )?(?:have|got) .*<weight.*<weight)(?: |$)|<(?:dose|taste|color|time|temperature|money|length|percent|symptom|when|note)|<base=(?!batter|filling)/;
+
+/** "...; i want a third", "... what would it be for 89 g of whites", "... what do i weigh for 28 macarons". */
+const sizesTold = (list: string, part: string): boolean =>
+  tellsRecipe.test(list) && !list.includes(" ?") && !asksOther.test(part) && part.split(" ").length <= 14;
+
 export const bringsList = (list: Part, part: Part, ear: Ear): boolean =>
   carriesAmount(part) &&
   part.filter((item) => item.is === "amount").length === 1 &&
   (ear.mask(list).match(lineOf) ?? []).length >= 3 &&
-  [broughtTo, broughtToAll, broughtToEggs].some((each) => each.test(ear.mask(part)));
+  ([broughtTo, broughtToAll, broughtToEggs].some((each) => each.test(ear.mask(part))) ||
+    sizesTold(ear.mask(list), ear.mask(part)));

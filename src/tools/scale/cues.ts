@@ -54,7 +54,7 @@ export const scaleCues = cues(
   ],
   [
     12,
-    "^(?:(?:please|ok|so|and|now|can you) )*make (?:the |my )?{formula} (?:with|from|out of) (?:{weight}|{number}) (?:of (?:the )?)?{ingredient}",
+    "^(?:(?:please|ok|so|and|now|can you) )*make (?:the |my )?{formula} (?:with|from|out of|on|off|using|for) (?:{weight}|{number}) (?:of (?:the )?)?{ingredient}",
   ],
   [
     10,
@@ -144,6 +144,17 @@ export const scaleCues = cues(
   [
     16,
     "^(?!.*(?:change|correct|fix|set|save|note|costs?|label) ).*{formula}(?: (?:up|down|weighing|weighs?|coming|comes?|adding|so|that|they|it|to|in|at|of|with|a|total|all|be|but|just|only|about|exactly|,))* {weight}(?: (?:of (?:it|them|batter)|in (?:all|the end|total)|altogether|all told|total|please|pls|now|then|instead|worth|today))*(?: [?.!])*$",
+  ],
+  // "540 g of garden shells", "i need 540 g of batter from garden shells", "garden shells, doubled"
+  [
+    16,
+    "^(?!.*(?:change|correct|fix|set|save|note|costs?|label|flavou?r) )(?:(?:and|now|ok|so|please|i|need|want|make|scale|me|give|do|weights|amounts|for|whats|what is|about|to) )*{weight} (?:of )?(?:batter )?(?:of|from|with|out of|by)? ?(?:the |my )?{formula}(?: (?:please|pls|then|now|today|in all|altogether|total))*(?: [?.!])*$",
+    "^(?:(?:and|now|ok|so|please|the|my) )*{formula}(?: ,)? (?:doubled|tripled|halved|quartered)(?: (?:please|pls|then|now|today))*(?: [?.!])*$",
+  ],
+  // "recipe: 95 g whites, ...; cupboard: 150 g whites, ...; biggest batch?"
+  [
+    30,
+    "^(?!.*(?:save|keep|store|remember) )(?:(?:so|ok|the|my|our|own) )*(?:recipe|formula|card|list|(?:one|a|each) (?:go|batch|lot) \\S+) .*(?:{weight}|{number}) .. (?:cupboard|pantry|larder|fridge|shelf|stock|house|counter) .* (?:biggest|largest|most|how far|how much|how big|how many)",
   ],
   // "in the cupboard theres 100 g whites, 112 g almond flour. how far does that go for blue plate shells": no new lines of it
   [

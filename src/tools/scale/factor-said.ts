@@ -75,7 +75,7 @@ export function factorOf(reading: Reading): number | undefined {
   return part &&
     says(
       reading,
-      /^(?:(?:and|just|only|ok|so|make it|no|then|or) )*\S*<number,fraction>(?: (?:then|please|instead|now))*(?: \?)?$|<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|<number,fraction> of |<number,fraction> as (?:much|many|big|large)(?: |$)|(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
+      /^(?:(?:and|just|only|ok|so|make it|no|then|or) )*\S*<number,fraction>(?: (?:then|please|instead|now))*(?: \?)?$|<number,fraction> (?:of )?(?:the |my )?\S*<formula|<number,fraction> (?:of )?(?:the|a|my|this|that|it|batch|recipe|house)(?: |$)|(?:^| )(?:want|need|like|make|give me|just|only|do)(?: only| just)? \S*<number,fraction>(?: (?:please|then|instead|now|today))*(?: [?.])?$|<number,fraction> of |<number,fraction> as (?:much|many|big|large)(?: |$)|(?:it|this|that|recipe|everything) (?:down )?(?:in|by) \S*<number,fraction/,
     )
     ? part.value
     : undefined;

@@ -7,6 +7,8 @@ import { isFromSource } from "./source-said.ts";
 
 const nameOf = ({ thing }: Weighed): string =>
   thing?.chocolate ? `${thing.chocolate} chocolate` : (thing?.ingredient ?? thing?.text ?? "");
+/** Plain sugar in the one list is the granulated of the other. */
+const kindOf = (each: Weighed): string => (nameOf(each) === "granulated sugar" ? "sugar" : nameOf(each));
 const lineOf = (each: Weighed) => ({ name: nameOf(each), grams: each.grams });
 
 /** What stands before a list, or right behind one, and says that it is there to be used. */
@@ -27,7 +29,7 @@ const endOf = ({ amount, thing }: Weighed): number => Math.max(amount.at[1], thi
 /** "one go takes 100 g whites, ...; in the house i have 140 g whites, ...": a recipe, and a list of what there is. */
 export function besideStock({ text }: Reading, weights: readonly Weighed[]): Draft | undefined {
   if (weights.length < 4) return undefined;
-  const names = weights.map(nameOf);
+  const names = weights.map(kindOf);
   const cut = names.findIndex((name, at) => names.indexOf(name) < at);
   const [first, second] = [weights.slice(0, cut), weights.slice(cut)];
   const [begin, middle] = [first[0], second[0]];
@@ -89,7 +91,7 @@ const isItsCount = ({ dim, value, of }: Amount): boolean =>
 /** "enough for 40 macarons out of this: 100 g whites, ...": a list, and how much it is to make. */
 export function toMake(reading: Reading, weights: readonly Weighed[]): Draft | undefined {
   const [first] = weights;
-  const names = weights.map(nameOf);
+  const names = weights.map(kindOf);
   if (!first || weights.length < 3 || new Set(names).size < names.length) return undefined;
   if (weights.some(({ thing }) => !thing?.ingredient && !thing?.chocolate)) return undefined;
   const lead = reading.text.slice(0, startOf(first));
@@ -110,7 +112,7 @@ export function isApartFrom(
   count: Amount | undefined,
 ): boolean {
   const [first, last] = [weights[0], weights.at(-1)];
-  const names = weights.map(nameOf);
+  const names = weights.map(kindOf);
   if (!count || !first || !last || new Set(names).size < names.length) return false;
   const [lead, between] = [text.slice(0, startOf(first)), text.slice(endOf(last), count.at[0])];
   return count.at[0] > endOf(last) && !hasIt.test(lead) && isNow.test(between) && !addsUp.test(between);

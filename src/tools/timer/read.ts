@@ -132,7 +132,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
         (each.amount?.dim === "number" &&
           (!each.amount.of ||
             each.amount.of.color ||
-            (each.amount.of.taste && /^(?:longer|more|extra|shorter|less)$/.test(others[at + 1]?.text ?? ""))) &&
+            (each.amount.of.taste &&
+              /^(?:longer|more|extra|shorter|less)$/.test(others[at + 1]?.text ?? ""))) &&
           !each.amount.fraction),
     )
   )?.amount;

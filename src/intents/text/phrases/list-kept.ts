@@ -1,0 +1,90 @@
+/**
+ * An order to keep a recipe, in whatever words and order it is told: somewhere a list of ingredients with their weights,
+ * around it a word of keeping, and what is left of the words is the name. "call this cloud shells: ...",
+ * "..., please save that as cloud shells", "my cloud shells are ..., keep it".
+ */
+import { ingredients } from "../../../../data/words/ingredients.ts";
+import type { Phrase } from "./phrase.ts";
+
+const things = ingredients
+  .flatMap(({ words }) => words)
+  .filter((word) => /^[a-z][a-z' -]+$/.test(word))
+  .sort((a, b) => b.length - a.length)
+  .join("|");
+const number = "\\d+(?:[.,/]\\d+)?";
+const unit = "(?:g|gr|grams?|kg|oz|ounces?|ml)";
+const line = `(?:${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
+const joint = "(?: ?[,;+&] ?(?:and )?| and )";
+/** Made when it is first looked for: hardly a sentence is a recipe. */
+let list: RegExp | undefined;
+const listIn = (text: string) => {
+  list ??= new RegExp(`(?:^|(?<=[\\s:,.(-]))${line}(?:${joint}${line}){2,}(?![a-z\\d])`);
+  return list.exec(text);
+};
+
+const keeps =
+  /\b(?:sav(?:e|ed|ing)|stor(?:e|ed|ing)|keep|kept|keeping|remember(?:ed)?|filed?|record(?:ed)?|put (?:by|away|down)|(?:write|written|jot|take|taken|get) down|hold on to|hang on to|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|new recipe)\b/;
+/** Told of something else than a recipe to be kept: stock, a note, a price, a question, a size. */
+const isOther =
+  /\b(?:pantry|stock|cupboards?|larder|shelf|fridge|notes?|bottle|prices?|costs?|labels?|how|what|when|which|why|where|timers?|have|ive|got|left|today|tonight|only|but|scale|double|halve|half|times|batch of|instead|enough|macarons|again|once more|anew|undo|forget|delete|change|correct|now|if|not|dont|don't)\b|[?$€£%\d]/;
+
+/** Behind one of these stands the name. */
+const called =
+  /\b(?:as|under(?: the (?:name|title)(?: of)?)?|by the (?:name|title)(?: of)?|called|named|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|(?:the |its |it's )?name (?:is|shall be|should be|will be)) (?!(?:a|my|the|one|an?other|new) (?:new |own )?(?:recipe|formula)\b)([a-z][a-z' -]*)/;
+const filler = new Set(
+  "please pls plz can could would will shall should might you i id i'd we like want wanna need let lets to be have save saved saving store stored storing keep kept keeping remember remembered file filed record recorded put this that it them these those my our the a an new own one recipe recipes formula formulas is are was goes go takes take uses use has contains for me us later here heres here's so ok okay and also with of made from list down away by write written jot taken get add added in into on up hold hang its it's thats that's called named call name under as good day hi hello thanks thank ta cheers mix book down hand next time".split(
+    " ",
+  ),
+);
+const mostWords = 4;
+
+/** The words that are neither an order nor talk, where they stand together. */
+function restOf(text: string): string | undefined {
+  const runs: string[][] = [[]];
+  for (const word of text.split(/\s+/)) {
+    const bare = word.replace(/[^a-z'-]/g, "");
+    if (bare !== "" && !filler.has(bare)) runs.at(-1)?.push(bare);
+    if ((bare === "" || filler.has(bare) || /[,.;:!-]$/.test(word)) && runs.at(-1)?.length) runs.push([]);
+  }
+  const [only, ...more] = runs.filter((run) => run.length > 0);
+  return only && more.length === 0 && only.length <= mostWords ? only.join(" ") : undefined;
+}
+
+const trimmed = (name: string): string | undefined => {
+  const said = restOf(name);
+  return said && said.length > 2 ? said : undefined;
+};
+
+function named(text: string): string {
+  const found = listIn(text);
+  if (!found) return text;
+  const before = text.slice(0, found.index).trim();
+  const behind = text.slice(found.index + found[0].length).trim();
+  const around = `${before} | ${behind}`;
+  if (!keeps.test(around) || isOther.test(around)) return text;
+  const said = [behind, before].flatMap((side) => called.exec(side)?.[1] ?? []);
+  const name = said.length > 0 ? said.map(trimmed).find(Boolean) : restOf(around);
+  return name ? `save recipe ${name}: ${found[0].trim()}` : text;
+}
+
+export const listKept: readonly Phrase[] = [
+  {
+    marks: [
+      "sav",
+      "stor",
+      "keep",
+      "kept",
+      "remember",
+      "file",
+      "record",
+      "put ",
+      "down",
+      "hold",
+      "call",
+      "name",
+      "new recipe",
+    ],
+    from: /^(?=(?:[^\d]*\d+){3}).*$/gs,
+    to: named,
+  },
+];
