@@ -24,6 +24,8 @@ export function withBareKinds(items: readonly Item[]): Item[] {
     if (item.is !== "thing" || !kind || before?.is !== "amount" || before.amount.dim !== "weight")
       return item;
     if (!leadsTo.has(wordOf(items[at - 2])) || !stands(items[at + 1])) return item;
+    // "chocolate to cream is 350 g to 125 g white": a ratio, of which the second is the cream's
+    if (wordOf(items[at - 2]) === "to" && items[at - 3]?.is === "amount") return item;
     return { ...item, thing: { ...item.thing, chocolate: kind, ingredient: `${kind} chocolate` } };
   });
 }

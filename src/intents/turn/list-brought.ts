@@ -17,7 +17,7 @@ const broughtToEggs =
 
 /** "one batch takes", "this is what i make:", "my mix is": a recipe is told, and no stock. */
 const tellsRecipe =
-  /^(?:(?:so|ok|and|hi|hello|well|now|right|,) )*(?:(?:my|our|the|this|one|a|an|each|every) (?:(?!have|got|what)\S+ ){0,4}?(?:is|are|takes?|uses?|goes|go|wants?|calls for|asks for|says|needs?)|(?:i|we) (?:(?:always|usually|normally) )?(?:use|take|make)|this is (?:what|how) (?:i|we) (?:(?:always|usually) )?make(?: it| them)?|(?:(?:my|our|the|own|old|usual) )*(?:\S*<count=shells>|recipe|formula|card|list|mix)(?: (?:is|says|goes))?)(?: :)? \S*<(?:weight|number|ingredient)/;
+  /^(?:(?:so|ok|and|hi|hello|well|now|right|,) )*(?:(?:my|our|the|this|one\S*|a|an|each|every) (?:(?!have|got|what)\S+ ){0,4}?(?:is|are|takes?|uses?|goes|go|wants?|calls for|asks for|says|needs?)|(?:i|we) (?:(?:always|usually|normally) )?(?:use|take|make)|this is (?:what|how) (?:i|we) (?:(?:always|usually) )?make(?: it| them)?|(?:(?:my|our|the|own|old|usual) )*(?:\S*<count=shells>|recipe|formula|card|list|mix)(?: (?:is|says|goes))?)(?: :)? \S*<(?:weight|number|ingredient)/;
 /** What a size is said with; anything else asks something of its own. */
 const asksOther =
   /(?:^| )(?:cost\S*|price\S*|sell|charge|label\S*|allerg\S*|note|timer\S*|save|keep|keeps|call|freez\S*|bake|baking|oven|long|when|why|rest|cupboard|pantry|fridge|shelf|(?:i|we|ive|weve) (?:also )?(?:have|got) .*<weight.*<weight)(?: |$)|<(?:dose|taste|color|time|temperature|money|length|percent|symptom|when|note)|<base=(?!batter|filling)/;

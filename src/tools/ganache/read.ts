@@ -10,6 +10,7 @@ import { readLines } from "./mix-said.ts";
 import { pairSaid } from "./pair-said.ts";
 import { rightWays } from "./put-right.ts";
 import { ratioSaid } from "./ratio-said.ts";
+import { sameRatio } from "./same-ratio.ts";
 import { kindsOfOrder, ofEachKind } from "./several-said.ts";
 import { madeAnew, splitAgain, stirredIn } from "./split-before.ts";
 import { type Draft, type GanacheWay, ganacheTurn } from "./turn.ts";
@@ -75,6 +76,7 @@ const orderWays: readonly GanacheWay[] = [
   ...compositionWays,
   mendedNow,
   pouredIn,
+  sameRatio,
   byWeights,
 ];
 

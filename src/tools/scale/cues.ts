@@ -149,7 +149,7 @@ export const scaleCues = cues(
   [
     16,
     "^(?!.*(?:change|correct|fix|set|save|note|costs?|label|flavou?r) )(?:(?:and|now|ok|so|please|i|need|want|make|scale|me|give|do|weights|amounts|for|whats|what is|about|to) )*{weight} (?:of )?(?:batter )?(?:of|from|with|out of|by)? ?(?:the |my )?{formula}(?: (?:please|pls|then|now|today|in all|altogether|total))*(?: [?.!])*$",
-    "^(?:(?:and|now|ok|so|please|the|my) )*{formula}(?: ,)? (?:doubled|tripled|halved|quartered)(?: (?:please|pls|then|now|today))*(?: [?.!])*$",
+    "^(?:(?:and|now|ok|so|please|the|my) )*{formula}(?: ,)? (?:{factor}|{fraction}|halved|quartered)(?: (?:please|pls|then|now|today))*(?: [?.!])*$",
   ],
   // "recipe: 95 g whites, ...; cupboard: 150 g whites, ...; biggest batch?"
   [

@@ -32,7 +32,11 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
     says(reading, /^(?:please |pls |ok |and )*(?:forget|remove|delete|drop|take .* off)/)
   )
     return "forget";
+  // "does the fridge have 250 g butter": so much is asked about, and not put there
+  const wonders =
+    /^(?:(?:so|and|hm|ok|but) )*(?:does|do|did|is there|are there|have (?:i|we)) (?:the|my|our|i|we|still|\S*<weight>)/;
   const asks =
+    says(reading, wonders) ||
     (measured.length === 0 && (says(reading, nameAsked) || asksStill(reading.mask))) ||
     (!says(reading, putThere) &&
       !says(reading, putsSo) &&

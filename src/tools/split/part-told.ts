@@ -30,6 +30,14 @@ const partFirst = new RegExp(
   `^${lead}WHICH(?: ${tells})* ${much}(?: ${more})?${tail}`.replace("WHICH", which),
 );
 
+/** "200 g pink", "make pink 200 g": a part by its own name needs no word between. */
+const amountOfNamed = new RegExp(
+  `^${lead}${much}(?: of (?:it|that|the batter))?(?: (?:is|as|goes|going|be|should be))? the first one${tail}`,
+);
+/** "and the rest green": the other of two. */
+const andTheRest =
+  /(?: (?:,|and))* (?:and_)?(?:the[ _])?(?:rest|remainder)\S*(?: (?:is|stays?|goes?|be|in|to|for|as))*(?: \S+<(?:color|taste)\S*| \S+<[^>]*(?:color|taste)=[^>]*>)?(?= \.|$)/;
+
 /** The name of a part with "part" behind it, said as a place: "the lemon part" is the first of lemon and rose. */
 function placed({ mask, things }: Reading, parts: readonly Part[]): { mask: string; at: number | undefined } {
   for (const thing of things) {
@@ -67,8 +75,13 @@ export function partTold(said: Said): Draft | undefined {
   if (!before || !only || others.length > 0 || parts.length < 2 || total_g === undefined) return undefined;
   const named = placed(reading, parts);
   // words alone, but for the weight: "part" and "first" are read as other things too
-  const mask = named.mask.replace(/<(?!weight)[^>\s]*>/g, "");
-  const found = amountFirst.exec(mask) ?? partFirst.exec(mask);
+  const rest = parts.length === 2 && named.at !== undefined ? andTheRest.exec(named.mask)?.[0] : undefined;
+  const alone = rest === undefined ? named.mask : named.mask.replace(rest, "");
+  const mask = alone.replace(/<(?!weight)[^>\s]*>/g, "");
+  const found =
+    amountFirst.exec(mask) ??
+    partFirst.exec(mask) ??
+    (named.at === undefined ? null : amountOfNamed.exec(mask));
   if (!found) return undefined;
   const place = found.find((each, at) => at > 0 && places.concat("last", "other").includes(each ?? ""));
   const differs = found.find((each, at) => at > 0 && new RegExp(`^${more}$`).test(each ?? ""));
@@ -89,8 +102,8 @@ export function partTold(said: Said): Draft | undefined {
   const size = differs === undefined ? step : isApart ? (total_g + step) / 2 : own.grams + step;
   if (size <= 0) return undefined;
   const left = total_g - size;
-  const rest = parts.filter((each) => each !== own);
-  const sum = rest.reduce((all, each) => all + each.grams, 0);
+  const remaining = parts.filter((each) => each !== own);
+  const sum = remaining.reduce((all, each) => all + each.grams, 0);
   const share = (each: Part) => (each === own ? size : (left * each.grams) / sum);
   return {
     total_g,
