@@ -29,6 +29,7 @@ weigh weighs weighed weight weights gram grams meringue macaronage croquant craq
 center centre rings ring core poem football joke weather news bitcoin capital president song sing story
 outs tare unflavored unflavoured
 gluten lactose soy soya vegan allergic allergy toss unfilled shelf stable pasteurise pasteurize
+unheated uncooked unpasteurised unpasteurized van cab
 nutfree glutenfree dairyfree eggfree soyfree milkfree lactosefree sugarfree fatfree wheatfree peanutfree
 dozen couple few several half third quarter thirds quarters whole entire
 `

@@ -541,6 +541,8 @@ export const symptoms: readonly SymptomRow[] = [
       "hard like putty",
       "like putty",
       "hard like a brick",
+      "its a brick",
+      "is a brick",
       "like a brick",
       "hard as a rock",
       "like a rock",

@@ -378,7 +378,7 @@ export const counts: readonly WordRow[] = [
       "piping bags",
     ],
   },
-  { id: "batches", words: ["batch", "batches"] },
+  { id: "batches", words: ["batch", "batches", "batchs"] },
   { id: "boxes", words: ["box", "boxes", "boxs", "packs", "bags", "gift bags", "gift box", "gift boxes"] },
   { id: "drops", words: ["drop", "drops"] },
 ];

@@ -1,5 +1,6 @@
 /** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
 import { anForAnd } from "./phrases/an-for-and.ts";
+import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
 import { clockSaid } from "./phrases/clock.ts";
 import { clockStarted } from "./phrases/clock-started.ts";
@@ -9,6 +10,7 @@ import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
 import { flavorLeft } from "./phrases/flavor-left.ts";
 import { forTheNotes } from "./phrases/for-the-notes.ts";
+import { givenTime } from "./phrases/given-time.ts";
 import { habits } from "./phrases/habits.ts";
 import { ifIBake } from "./phrases/if-i-bake.ts";
 import { indirect } from "./phrases/indirect.ts";
@@ -34,6 +36,7 @@ import { recipesKept } from "./phrases/recipes-kept.ts";
 import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
+import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
 import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
@@ -51,12 +54,15 @@ import { wentIn } from "./phrases/went-in.ts";
 // sounds and signs of money, then slips: the others are written in right words
 const phrases = [
   ...leadIn,
+  ...sceneAhead,
+  ...asWeighed,
+  ...givenTime,
   ...forTheNotes,
   ...habits,
   ...oneMoreTold,
   ...toStock,
-  ...listKept,
   ...recipesKept,
+  ...listKept,
   ...ifIBake,
   ...timersInARow,
   ...ringsInARow,

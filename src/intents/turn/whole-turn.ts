@@ -8,6 +8,7 @@ import {
   toldInHaste,
 } from "../../../data/words/note-talk.ts";
 import { guarded } from "../found/guarded.ts";
+import { toldInParts } from "./parts-told.ts";
 
 /** "made raspberry, 11 g flavor in 280 g buttercream. rating 9": a note in two sentences. */
 const ratedBatch = guarded(
@@ -97,7 +98,8 @@ export function wholeTurn(mask: string): Whole | undefined {
     toldBatch.test(mask) ||
     keptList.test(mask) ||
     pantryOrder.test(mask) ||
-    stockQuestion.test(mask)
+    stockQuestion.test(mask) ||
+    toldInParts(mask)
     ? "one"
     : undefined;
 }

@@ -14,6 +14,9 @@ const coins =
 /** Told of what she has, and nothing asked or made with it. */
 const told =
   "^(?!.*(?:^| )(?:how|what|whats|which|when|why|where|if|will|would|does|do|can|could|should|is it|batter|note|log|recipe|order|need|make|timer|[?])(?: |$))(?!.*(?:{macarons}|{count=macarons}|{number} {count=trays}|{base}|{taste}|{weight}|{symptom}))";
+/** A size told, with nothing made or asked of it. */
+const sized =
+  "^(?!.*(?:^| )(?:how|what do|whats|which|when|why|if|will|would|does|can|could|should|timer|need|batter|[?])(?: |$))(?!.*(?:{count=macarons}|{weight}|{money}))";
 const hers = "(?:my|our|the|new|this|these|those|mine|{count=trays} (?:here|i (?:use|have|got|own)))";
 const gotIt =
   "(?:(?:i|we|ive|weve|just|have|has|finally) )*(?:got|bought|have|use|using|own|ordered|switching to|switched to|moving to|moved to)(?: (?:a|an|another|some))?";
@@ -82,6 +85,11 @@ export const benchCues = cues(
     // "make 4.5 cm my usual shell size", "make my usual size 4.5 cm"
     "^(?!.*count=macarons).*(?:make|set|save|keep|use|take|put) {length} (?:as |for |to be |be )?(?:my|the|our) (?:(?:usual|standard|normal|default|own|new|shell|macaron|{count=shells}) )+(?:size|diameter)?",
     "^(?!.*count=macarons).*(?:make|set|save|put|change) (?:my|the|our) (?:(?:usual|standard|normal|default|own|shell|macaron|{count=shells}) )+(?:size|diameter) (?:to |as |be )?{length}",
+    // "45 mm is my shell size, store that as the default", "store 45 mm as my shell size", "default shell size 45 mm"
+    `${sized}(?:\\S+ ){0,8}?{length} .. (?:save|set|keep|remember|store|use|take|make|put|stick with) (?:that|this|it|them)(?: down| in)?(?: (?:as|for|to be|by))? (?:(?:my|the|our|a) )?(?:usual|standard|normal|default|regular)(?: (?:one|size|diameter|setting|from now on|please|pls|then))*$`,
+    `${sized}(?:\\S+ ){0,5}?(?:store|remember|have|log|record|note|put down) {length} (?:down )?(?:as|for|to be) (?:my|the|our) (?:(?:usual|standard|normal|default|own|new|shell|macaron|{count=shells}) )+(?:size|diameter)`,
+    `^${opening}(?:(?:my|our|the) )?(?:usual|standard|normal|default|regular) (?:(?:shell|macaron|{count=shells}) )?(?:size|diameter) (?:is |= |: |, |at )?{length}${end}`,
+    `^${opening}{length} (?:(?:is|are|{count=shells}|shells?|across) )+(?:my|our) (?:(?:own|usual|standard|normal|default|regular|shell|macaron|{count=shells}) )*(?:size|diameter)(?: .*(?:default|standard|usual|store|save|keep|remember)\\S*.*)?$`,
     "(?:switch|switching|switched|change|changing|changed|move|moving|moved|going|gone) (?:over )?to {length} .. (?:for good|from now on|permanently|always|for ever|forever)",
   ],
   [6, "^i (?!piped)\\S*pipe\\S* (?:all (?:of )?)?(?:mine|them|everything|all|my \\S+) (?:at |to )?{length}"],

@@ -17,7 +17,17 @@ const toMend = [
 const mixedUp =
   "(?:\\S*(?:whipped|whisked|beaten|blended|creamed|mixed|stirred|combined|folded|melted|worked)\\S*|whipped_up\\S*)(?: (?:up|together|in|into one|as one|smooth|until smooth|fluffy))*";
 
+/** One weight, one mix and one flavor, and nothing of money, time, shares of a bowl or the record. */
+const inParts =
+  "^(?!.*(?:<(?:money|time|temperature|length|volume)|count=(?!bowls)|<when|base=batter|remainder|fraction| rest |split|divide|share|half|other way|note|save|label says|bottle says|directions|recipe|cost|fat|sugar|water))(?!.*<weight>.*<weight>)(?!.*<percent>.*<percent>)(?!.*<number)(?=.*<weight>)(?=.*<(?:[^>]*,)?base=)(?=.*<(?:[^>]*,)?(?:taste|dose)=)";
+
 export const doseCues = cues(
+  // "buttercream, 590 g; raspberry; 2.5 percent", "12 g of it left, 4 percent, how much ganache": told in its parts
+  [
+    9,
+    `${inParts}(?=.*{percent}).*`,
+    `${inParts}(?=.*(?:enough for|how far|how much (?:{base} )?(?:can|could|will|would|does)|what {base} (?:does|will))).*`,
+  ],
   // what whitens or colors and has no row
   [
     9,

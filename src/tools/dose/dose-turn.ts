@@ -7,7 +7,7 @@ import { colorKind, colorsOfBatter, describesMix, flavorsAsked, isFlavor } from 
 import { readShare } from "./percent-said.ts";
 import { isBowl } from "./several-bowls.ts";
 import { readStrength } from "./strength-said.ts";
-import { readSpoon, readWant } from "./want-said.ts";
+import { asksEnoughFor, readSpoon, readWant } from "./want-said.ts";
 
 export interface DoseTurn {
   reading: Reading;
@@ -51,7 +51,7 @@ export function doseTurn(reading: Reading, memory: Memory): DoseTurn {
     isTurned,
     asksBase:
       (isTurned && common.base_g === undefined) ||
-      (common.base_g === undefined && says(reading, howMuchBase)),
+      (common.base_g === undefined && (says(reading, howMuchBase) || asksEnoughFor(reading))),
   };
 }
 
@@ -96,7 +96,7 @@ const turnedForward = (
 
 /** "how big a bowl of buttercream", "which weight of ganache", "what will it flavor". */
 const howMuchBase =
-  /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the |that |this )*\S*<[^>]*base|for how much (?:of )?(?:plain |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity) of (?:the |my )?\S*<(?:[^>]*,)?base/;
+  /how (?:big|large) (?:a|an) (?:bowl|batch)\S* (?:of )?\S*<[^>]*base|how (?:much|many|far) (?:of )?(?:plain |more |my |the |that |this )*\S*<[^>]*base|for how much (?:of )?(?:plain |my |the )*\S*<[^>]*base|(?:^| )\S*<(?:[^>]*,)?base[^>]*> (?:it|that|this|they|which) (?:can|could|will|would|does|do)(?: |$)|what (?:will|can|could|would) (?:it|that|this|they) (?:flavor|flavour|do|cover)|(?:which|what) (?:weight|amount|quantity|size|bowl|batch)(?:<\S*)?(?: of)?(?: a)? (?:the |my )?\S*<(?:[^>]*,)?base/;
 
 /** The flavors that are asked for, colors in place of tastes where the bowl is of batter. */
 function targetsOf(reading: Reading, memory: Memory): Thing[] {
@@ -134,11 +134,20 @@ const isBowlBehind = ({ text }: Reading, { thing, amount, grams }: Weighed): boo
 /** A weight that stands beside another thing than the one it is of. */
 function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
   const [only, ...others] = weights;
+  const named = bothNamedFirst(reading, weights);
+  if (named) return named;
   if (!only || others.length > 0) return weights;
   // "my bottle of mint flavor is down to 9 g, how big a bowl": what is left of the flavor
   const left = only.thing ? undefined : reading.things.find(isFlavor);
   // "only 8 g of it. what weight of buttercream will that season": the mix is asked for, so the flavor was weighed
-  if (left && left.at[0] < only.amount.at[0] && says(reading, howMuchBase)) return [{ ...only, thing: left }];
+  if (left && ((left.at[0] < only.amount.at[0] && says(reading, howMuchBase)) || asksEnoughFor(reading)))
+    return [{ ...only, thing: left }];
+  // nobody flavors a bowl of so little
+  const isFor = /\b(?:for|in|into|to|of|on) (?:just |only |about )?$/.test(
+    reading.text.slice(0, only.amount.at[0]),
+  );
+  if (left && left.at[0] < only.amount.at[0] && only.grams < leastBowl_g && !isFor)
+    return [{ ...only, thing: left }];
   if (
     left &&
     says(
@@ -153,5 +162,43 @@ function rebound(reading: Reading, weights: Weighed[]): Weighed[] {
     (each) => each.base && only.amount.at[0] - each.at[1] <= 2 && each.at[1] <= only.amount.at[0],
   );
   const asks = says(reading, /<unit=[^>]*>(?: \?)?$|(?:how much|amount|dose)(?: \?)?$/);
-  return mix && asks ? [{ ...only, thing: mix }] : weights;
+  if (mix && (asks || reading.mask.includes("<percent>"))) return [{ ...only, thing: mix }];
+  // "my filling is 590 g strawberry, 3.5 percent": what the mix weighs, told with its verb
+  const told = reading.things.find(
+    (each) =>
+      each.base &&
+      each.at[1] <= only.amount.at[0] &&
+      /^ (?:is|weighs|weighed|comes to|came to|is about|turned out)(?: (?:only|just|about))? $/.test(
+        reading.text.slice(each.at[1], only.amount.at[0]),
+      ),
+  );
+  return told && only.grams > mostToldFlavor_g ? [{ ...only, thing: told }] : weights;
+}
+
+/** The filling of one macaron and a half (7.2 g each). */
+const leastBowl_g = 10;
+
+/** Less than this may be a flavor that the mix is told to hold; a bowl of it would fill seven macarons (7.2 g each). */
+const mostToldFlavor_g = 50;
+
+/** "lemon flavor in already: 4 g buttercream 390 g": nothing stands behind the second weight, so both are named first. */
+function bothNamedFirst(
+  { things, text }: Reading,
+  [first, second, ...more]: Weighed[],
+): Weighed[] | undefined {
+  if (!first || !second || more.length > 0) return undefined;
+  const mix = things.find(
+    (each) => each.base && each.at[0] >= first.amount.at[1] && each.at[1] <= second.amount.at[0],
+  );
+  const [flavor, ...others] = things.filter(isFlavor);
+  if (!mix || !flavor || others.length > 0 || flavor.at[1] > first.amount.at[0]) return undefined;
+  const isBeside = /^,? $/;
+  return isBeside.test(text.slice(first.amount.at[1], mix.at[0])) &&
+    isBeside.test(text.slice(mix.at[1], second.amount.at[0])) &&
+    first.grams < second.grams
+    ? [
+        { ...first, thing: flavor },
+        { ...second, thing: mix },
+      ]
+    : undefined;
 }

@@ -161,7 +161,25 @@ const asUsual: WantWay = ({ reading }) =>
     ? { usual: true }
     : undefined;
 
+const enoughFor =
+  /(?:^| )(?:(?:what|how (?:much|many)|that|is|is it|it|it is|its) enough for|enough for (?:how|what)|how far (?:does|will|would|can|do) (?:it|that|this|they|i) (?:go|get|last|stretch|reach)|how (?:much|many) (?:\S+ ){0,3}?(?:can|could|will|would|does|do|is) (?:i|it|that|this|we|they)(?: be)? (?:enough for|do|make|flavou?r\S*|cover|dose|fill)|what \S*<[^>]*base=\S* (?:does|will|can|would|could) (?:it|that|this) (?:flavou?r|do|cover|dose))/;
+/**
+ * "5 g of lemon left, 4 percent in buttercream, what is it enough for": one weight, the flavor's, and a mix that nobody
+ * weighed. A share said with it is how strong it is to be, and nothing to check.
+ */
+export function asksEnoughFor(reading: Reading): boolean {
+  const weights = reading.amounts.filter((each) => each.dim === "weight");
+  return (
+    weights.length === 1 &&
+    !weights[0]?.of?.base &&
+    reading.things.some((each) => (each.dose || each.taste) && !each.base) &&
+    reading.things.some((each) => each.base) &&
+    says(reading, enoughFor)
+  );
+}
+
 const ways: readonly WantWay[] = [
+  ({ reading }) => (asksEnoughFor(reading) ? { want: "base" } : undefined),
   shareNow,
   whatNow,
   howMuchMore,

@@ -8,6 +8,12 @@ import { centerWord, ringWord } from "./places.ts";
 const oneAfterAll = `^${opening}(?:forget|scrap|ditch|never ?mind|lose|skip|drop|leave out|without|no) (?:about )?(?:the |any |a )?(?:{ingredient}|{taste}|{chocolate}|{dose})(?: (?:then|now|after all))? (?:, )?(?:and |then |its |make it |do |use )*(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)}`;
 
 export const fillCues = cues(
+  // "55 macarons, 4.5 cm across, how much do i need to fill them"
+  [
+    9,
+    "^(?!.*(?:<weight|<money|{percent})).*{number} (?:filled )?{count=macarons} (?:\\S+ ){0,20}?how much (?:filling<\\S+ )?(?:do|will|would|should|must) i (?:need|want|make|have to make) \\S*to_fill\\S* (?:them|those|these|it)",
+    "^(?!.*(?:<weight|<money|{percent})).*how much (?:filling<\\S+ )?(?:do|will|would|should|must) i (?:need|want|make|have to make) \\S*to_fill\\S* (?:them|those|these|it) (?:\\S+ ){0,20}?{number} (?:filled )?{count=macarons}",
+  ],
   // "filling for 552 g batter", "how much ganache do i need to fill them"
   [
     14,

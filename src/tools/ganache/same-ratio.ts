@@ -11,7 +11,9 @@ export const sameRatio: GanacheWay = ({ reading, before, weights, want, use }) =
   const [only, ...more] = weights;
   if (!chocolate_g || !cream_g || !only || more.length > 0 || use || want.want) return undefined;
   if (only.thing && only.thing.base !== "ganache") return undefined;
-  if (!says(reading, pointsAtIt)) return undefined;
+  // "and with 210 g of it", behind other weights of cream: of the cream
+  if (!says(reading, pointsAtIt) || says(reading, /^(?:(?:and|or|so|then|what about|what if) )*with /))
+    return undefined;
   return {
     ...(chocolate ? { chocolate } : {}),
     chocolate_g: undefined,

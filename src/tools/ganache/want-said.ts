@@ -72,9 +72,11 @@ const aPart: WantWay = ({ reading, symptom }) =>
 
 /** "200 g dark and 180 g cream, how much more chocolate". */
 const moreOf: WantWay = ({ reading, hasBoth }) => {
-  const part = /how (?:much|many) (?:more|extra) \S*<[^>]*ingredient=(cream|chocolate)/.exec(
-    reading.mask,
-  )?.[1];
+  const part =
+    /how (?:much|many) (?:(?:more|extra) (?:of )?(?:the )?\S*<[^>]*ingredient=(cream|chocolate)|\S*<[^>]*ingredient=(cream|chocolate)[^>]*> (?:do|should|must|can|shall|have|to) (?:i |to )*(?:add|stir|mix|put|melt))/
+      .exec(reading.mask)
+      ?.slice(1)
+      .find((each) => each !== undefined);
   return part && hasBoth ? mend(faultMendedBy(part)) : undefined;
 };
 
@@ -83,9 +85,11 @@ const negated = "(?:not|never|no|\\w+nt) (?:quite |really |nearly |at all )?";
 const soft = "(?:soft|wet|fluid|liquid|slack|loose|thin|runny|sloppy|soupy|slick)";
 const hard = "(?:hard|solid|stiff|thick|firm|dense|set|tight)";
 const tooSoft = new RegExp(
-  `(?:^| )(?:too[_ ]${soft}|${negated}${hard}(?:<\\S+)? enough|${negated}${hard}_enough)`,
+  `(?:^| )(?:(?:too|so|very|really|way_too|way too|rather|pretty)[_ ]${soft}|${negated}${hard}(?:<\\S+)? enough|${negated}${hard}_enough)`,
 );
-const tooHard = new RegExp(`(?:^| )(?:too[_ ]${hard}|${negated}${soft}(?:<\\S+)? enough)`);
+const tooHard = new RegExp(
+  `(?:^| )(?:(?:too|so|very|really|way_too|way too|rather|pretty)[_ ]${hard}(?! that)|${negated}${soft}(?:<\\S+)? enough)`,
+);
 
 /** "too soft to roll, 260 dark and 150 cream", "isnt stiff enough to pipe"; "its too hard now", of the one before. */
 const byFeel: WantWay = ({ reading, weights, symptom, hasBoth }) => {
@@ -96,7 +100,7 @@ const byFeel: WantWay = ({ reading, weights, symptom, hasBoth }) => {
 };
 
 const loosens =
-  /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)|(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:softer|looser|thinner|runnier)(?: |$)/;
+  /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)|(?:its|is|it was|just|set to|set into|now) (?:a|an absolute|pure) (?:brick|rock)(?: |$)|(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:softer|looser|thinner|runnier)(?: |$)/;
 const thickens =
   /(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:thicker|firmer|stiffer)(?: |$)|(?:^| )(?:thicken|stiffen)\S* (?:it|this(?! time)|that|up)|(?:^| )firm(?:s|ing)?(?:<\S+)? (?:(?:it|this|that|them|the \S+) up|it|up)(?: |$)|(?:came out|turned out|is|its|way|so|really|bit) (?:\S+ )?(?:thin|runny|liquid|loose|soupy|watery)(?:<| |$)/;
 
@@ -107,7 +111,7 @@ const wentWrong: WantWay = ({ reading, symptom }) => {
   return says(reading, thickens) ? mend("loose") : undefined;
 };
 
-const ways: readonly WantWay[] = [bringsIt, composition, ratio, hasSplit, aPart, moreOf, byFeel, wentWrong];
+const ways: readonly WantWay[] = [bringsIt, composition, ratio, hasSplit, moreOf, byFeel, aPart, wentWrong];
 
 /** "set hard enough to cut", "isnt stiff enough to pipe": what it is to be, and no fault by that name. */
 const isWish = ({ text }: Reading, { at, text: own }: Thing): boolean =>

@@ -147,6 +147,7 @@ export const keepCues = cues(
     "(?:outside|out|counter|sun|car) .. {time} .. (?:ok|okay|safe|good|eat|fine)",
     "{time} .. (?:outside|out|counter|table|porch|sun|car|stall) .. (?:ok|okay|safe|throw|toss|bin|eat|fine)",
     "(?:must|do|should|have to|need to) .. heat .. {ingredient=whites}",
+    "^(?:(?:so|and|ok|but) )*(?:do|does|must|should) .. {ingredient=whites} .. (?:need|needs|have|has|want) (?:to be |any |a )?(?:cooking|cooked|heating|heated|pasteuri[sz]\\S*)",
     "\\S*shelf_stable\\S*",
     "(?:no|without|skip|dont need|need no|needs no) (?:the |a )?(?:fridge|chilling|refrigerat\\S*) (?:needed|required|right|then|so)?",
     "(?:until|till) (?:what|which|when)(?! temp\\S*)",

@@ -78,7 +78,9 @@ function outOf(some: readonly Piece[], at: number): Rating | undefined {
   const words = some.slice(at + 1, at + 4).map((each) => each.text);
   if (up.fraction && /^\d+\/\d+$/.test(some[at]?.text ?? ""))
     return make(up.fraction[0], up.fraction[1], some, at, at + 1);
-  const ofTen = words[0] === "of" && bare(some[at + 2])?.value === 10 && up.value <= 10;
+  // "4 of 5": one of the two scales that bakers mark on; what was cracked of five is told apart below
+  const top = words[0] === "of" ? bare(some[at + 2])?.value : undefined;
+  const ofTen = (top === 10 || top === 5) && up.value <= top;
   const joint = words[0] === "out" && words[1] === "of" ? 3 : words[0] === "/" || ofTen ? 2 : 0;
   const down = joint ? bare(some[at + joint]) : undefined;
   return down && !up.fraction ? make(up.value, down.value, some, at, at + joint + 1) : undefined;

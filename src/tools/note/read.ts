@@ -7,6 +7,7 @@ import {
   events,
   intoNote,
   noteBehindBatch,
+  noteBehindFacts,
   noteClosers,
   noteOpeners,
   ontoNote,
@@ -33,7 +34,7 @@ type Draft = Partial<NoteInputs>;
 
 const leads = `(?:(?:${leadingIn}|${takingBack}|also|hey|can you|could you|would you|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*`;
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
-const opensWithin = new RegExp(`^${leads}${noteBehindBatch}(?: |$)`);
+const opensWithin = new RegExp(`^${leads}(?:${noteBehindBatch}|${noteBehindFacts})(?: |$)`);
 const closes = new RegExp(
   `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|${toldAndSaved}|${toldInHaste}|^${belongsInNotes}`,
 );

@@ -42,6 +42,9 @@ const opener = new RegExp(
 /** "cherry batch from today, write down i give it 6": the order between the batch and what is said of it. */
 const orderWithin =
   /[,:]\s*(?:please\s+|pls\s+|also\s+|and\s+|can\s+you\s+|could\s+you\s+|just\s+)*(?:(?:write|note|jot|put|mark)\s+(?:(?:this|that|it)\s+)?down(?:\s+that)?|(?:note|write|record|log|jot)(?:\s+that)?)\b[\s,:]+(?=\p{L}|\d)/iu;
+/** "got 43, cracked. note: 13 min at 160", "..., note it down, rested 20 min": the order between what is told. */
+const orderBetween =
+  /\s*[,.;–—-]\s*(?:please\s+|pls\s+)?(?:(?:make|add)\s+a\s+note|note)(?:\s+(?:this|that|it))?(?:\s+down)?(?:\s+(?:please|pls))?\s*[,:;.]\s*(?=\p{L}|\d)/iu;
 const closer =
   /[\s,.;–—-]*(?:(?:please|and|can you|could you|would you|let me|i (?:(?:forgot|still|have|need|want|ought|should|must|didn['’]?t)\s+)+(?:to)?)\s+)*(?:(?:write|jot|note)\s+(?:that|this|it)(?:\s+down)?|(?:write|type)\s+(?:that|this|it|them)(?:\s+all)?\s+up|get\s+(?:that|this|it|them)\s+(?:all\s+)?(?:written|noted|logged|recorded|jotted|typed)(?:\s+(?:down|up))?|(?:log|record|save|keep|remember|store|file)\s+(?:that|this|it)(?:\s+(?:one|batch|away))?|(?:put|add|save|write|get|stick|pop|bung|enter|file|note|record|jot|log)\s+(?:that|this|it|all\s+(?:that|this)|them)(?:\s+(?:one|lot|all))?\s+(?:down\s+|up\s+)?(?:in|into|to|under)\s+(?:the|my)\s+(?:batch\s+|baking\s+)?(?:notes?|log\w*|book|notebook|diary|journal|records?)|(?:for|in|into|to)\s+(?:the|my)\s+(?:notes|log|diary|journal|notebook))(?:\s+(?:please|pls|too|for\s+(?:me|us|later)|as\s+well|thanks|thank\s+you|ta|cheers|(?:will|would)\s+you))*[\s.!]*$/iu;
 /** A pattern over the mask as one over her own text, where signs stand without a space. */
@@ -74,7 +77,7 @@ const asWished =
 /** The words of a new note. @param isWithin the order stands behind the batch that it is about */
 export const noteWords = (text: string, isWithin = false): string =>
   (isWithin
-    ? text.replace(orderWithin, ", ")
+    ? text.replace(orderWithin.test(text) ? orderWithin : orderBetween, ", ")
     : text.replace(haste, "").replace(asWished, "").replace(opener, "")
   )
     .replace(inNotes, "")

@@ -207,6 +207,8 @@ function isMark(some: readonly Piece[], at: number): boolean {
   const text = some.map((each) => each.text).join(" ");
   const amount = some[at]?.amount;
   if (amount?.of && amount.of.count !== "batches") return false;
+  // "how did it rate out of ten": the scale, and no mark
+  if (some[at - 1]?.text === "of" && some[at - 2]?.text === "out") return false;
   const hasScale =
     scaleOf(some.slice(at + 1, at + 4)) !== 10 ||
     some[at + 1]?.text === "out" ||

@@ -55,6 +55,13 @@ export const recall = tool<RecallInputs>({
   purpose: "Past batches by flavor, day, rating or fault; the last, the best, and what you usually do",
   inputs,
   cues: cues(
+    // "my notes on coconut", "coconut, what did i write down": read out, and none added
+    [
+      24,
+      "^(?:(?:please|pls|and|ok) )*recall (?:the |my )?{taste}(?: (?:ones?|notes?|please|pls|again|{count=(?:batches|macarons|shells)}))*(?: [?])?$",
+      "^(?:(?:my|the|all|any|and|ok|so|please|pls|our) )*notes? (?:on|about|for|of|from|regarding) (?:the |my )?{taste}(?: (?:ones?|please|pls|again|{count=(?:batches|macarons|shells)}))*(?: [?])?$",
+      "^(?:(?:and|ok|so|the|my) )*{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:, |: |- )?what (?:did|have|had) i (?:write|written|note|noted|put|log|logged|jot|jotted|say|record|recorded)(?: down)?(?: (?:about|on|of|for) (?:it|them|that|those))?(?: (?:last time|again|then))*(?: [?])?$",
+    ],
     // "were there any problems with them": what was noted
     [4, asksTrouble],
     [
@@ -63,7 +70,12 @@ export const recall = tool<RecallInputs>({
     ],
     [
       7,
-      "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was)? (?:the |my )?{taste} (?:do|go|come out|turn out|fare|doing|rate)(?: [?])?$",
+      "^(?:(?:and|so|ok) )*how(?:d|s| did| does| is| was| were)? (?:the |my )?{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:do|go|come out|turn out|fare|doing|rate|rated|score|scored)(?: out of (?:ten|{number}))?(?: [?])?$",
+      // "what did raspberry score", "what did i score the raspberry", "raspberry score?"
+      "^(?:(?:and|so|ok) )*what (?:did|does|have) (?:the |my )?{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:score|rate|get|scored)(?: out of (?:ten|{number}))?(?: [?])?$",
+      "^(?:(?:and|so|ok) )*what (?:did|have) (?:i|we) (?:score|scored|rate|rated|mark|marked|give|given) (?:the |my )?{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))?(?: out of (?:ten|{number}))?(?: [?])?$",
+      "^(?:(?:and|so|ok|whats|what|is|was|the|my) )*{taste}(?: (?:ones?|{count=(?:batches)}))? (?:score|rating|marks?)(?: [?])?$",
+      "^(?:(?:and|so|ok) )*how many (?:out of (?:{number}|ten)|stars|points|marks) (?:for|to|on) (?:the |my )?{taste}(?: (?:ones?|{count=(?:batches)}))?(?: [?])?$",
     ],
     // "remind me how the peanut butter ones came out"
     [
@@ -90,6 +102,12 @@ export const recall = tool<RecallInputs>({
     [
       12,
       "(?:remind me|tell me|let me know|show me|i forget|i forgot|look up) (?:again )?(?:what|which|whose) (?:\\S+ ){0,2}(?:i|we) (?:\\S+ )?(?:baked|made|did|piped|\\S*<step=bake>) .. {when}",
+    ],
+    // "what was i baking last saturday", "which macarons were we making on 7 march"
+    [
+      9,
+      "(?:what|which) (?:i was|was i|we were|were we) up to .. {when}",
+      "(?:what|which)(?: (?!{base}|{ingredient})\\S+){0,2} (?:was|were|had) (?:i|we) (?:baking|making|piping|baked|made|piped|\\S*<step=bake>) (?:on |back on |the )?{when}",
     ],
     // "have i got anything written down about gooseberry", "whats on file for cherry"
     [9, ...onRecord],

@@ -32,6 +32,16 @@ export const shelfCues = cues(
     `${told}(?:(?:the|my|our|new|fresh|more|just|got|i|we|a|an) )*{weight} (?:(?:of|new|fresh|more) )*{ingredient} ${came}`,
   ],
   [7, ...stillHave],
+  // "i stocked up: 310 g cream, 230 g whites"
+  [
+    9,
+    `${told}${whose}(?:stocked up|went shopping|did a shop|did the shopping|been shopping|been to the shops?)(?: (?:again|today|yesterday|on|and got|and bought))* [:,.-]? ?{weight} (?:of )?{ingredient}`,
+  ],
+  // "how are we for butter", "check the almond flour": what is there of it
+  [
+    9,
+    "^(?:(?:and|so|ok|now|please|can you) )*(?:how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|check (?:on |up on )?|hows (?:the|my|our) supply of) ?(?:(?:the|my|our|stock|of) )*{ingredient}(?: (?:stock|situation|supply|level|then|now|please|pls))*(?: [?])?$",
+  ],
   [14, "^(?:my |the )?prices? (?:are |is )?: .*{ingredient} .*{money}"],
   [
     7,

@@ -26,7 +26,7 @@ export const addingWord = `(?:${[
 
 /** Words that make a sentence one of the shelf, where nothing before it was. */
 export const shelfWord =
-  "(?:pantry|larder|cupboard|shelf|stock|stores?|kitchen|fridge|freezer|house|save|keep|remember|note|write|mark|record|log|track|bought|buy|picked|just got|received|arrived|came|delivered|delivery|restocked|found)";
+  "(?:pantry|larder|cupboard|shelf|stock|stores?|kitchen|fridge|freezer|house|save|keep|remember|note|write|mark|record|log|track|bought|buy|picked|just got|received|arrived|came|delivered|delivery|restocked|stocked up|found)";
 
 /** What stands for an amount in the mask. */
 export const amountSign = "\\S*<(?:weight|volume|number)[^>]*>";

@@ -26,6 +26,8 @@ const howMany =
   /(?:how|hw|what) (?:many|much|number)(?: more| of| \S*<color\S*| \S*<length>)* (?:of )?(?:my |the )?(\S*<[^>]*>)/;
 const traysFirst =
   /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>| (?:with|from|out of) (?:(?:the|my|those|these|all|just|only) )*(?:\S*<|(?:it|that|this|them)(?: \?)?$))/;
+const eggsFirst =
+  /^(?:(?:and|so|ok|then|now|the|just|make it|number of|,) )*\S*<ingredient=egg> (?:needed )?for \S*<number>/;
 const afterBaking =
   /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:(?<!<)weigh|heavy)|(?:(?<!<)weigh|heavy).*bak|baked weight/;
 const onOneTray =
@@ -54,6 +56,8 @@ const wants: readonly (readonly [Want, (asked: Asked) => boolean])[] = [
       !reading.amounts.some((each) => each.dim === "number" && each.value > 1),
   ],
   ["whites", ({ reading, what }) => /ingredient=(egg|whites)/.test(what) || says(reading, /crack(?!ed)/)],
+  // "eggs for 75 macarons": named ahead of all else, it is what is asked for
+  ["whites", ({ reading }) => says(reading, eggsFirst)],
   ["one", ({ reading }) => says(reading, oneShell) && says(reading, /how much|batter|weigh/)],
   ["macarons", ({ what }) => /count=macarons/.test(what)],
   ["shells", ({ what }) => /count=shells/.test(what)],

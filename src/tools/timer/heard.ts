@@ -1,6 +1,6 @@
 /** A sentence as the timers hear it: "the first" is one of several and no day of the month, "the rest" is the resting. */
 import type { Reading } from "../contract/index.ts";
-import { type Piece, pieces } from "../lib/pieces.ts";
+import { isSign, type Piece, pieces } from "../lib/pieces.ts";
 
 export interface Heard {
   some: Piece[];
@@ -18,7 +18,26 @@ const trayTo =
 const oneTo =
   /(?:^| )(?:shorten|extend|stretch|lengthen|move|change|set|make|reset|push|turn|cut(?:<\S*)?|bring|reduce|put) (?:the|my|that) \S+ one<number> to \S*<(?:time|number)/;
 
+const plainName = "(?:(?!\\S*<(?:time|when))[^ :,]+ ?){1,3}";
+/** "macarons: timer 40 minutes": its name stands apart, behind a sign. */
+const nameAhead = new RegExp(`^${plainName}[:-] (?:set )?(?:a )?timer (?:for |of )?\\S*<time>$`);
+/** "21 minutes, timer, macarons". */
+const nameBehind = new RegExp(`^\\S*<time> , timer , ${plainName}$`);
+
 export function heard(reading: Reading): Heard {
+  const { some, mask } = heardSo(reading);
+  if (nameAhead.test(mask))
+    return { some: some.filter((each) => !isSign(each)), mask: mask.replace(/ [:-] /, " ") };
+  if (!nameBehind.test(mask)) return { some, mask };
+  const [time = "", , name = ""] = mask.split(" , ");
+  const plain = some.filter((each) => !isSign(each));
+  return {
+    some: [...plain.slice(2), ...plain.slice(1, 2), ...plain.slice(0, 1)],
+    mask: `${name} timer ${time}`,
+  };
+}
+
+function heardSo(reading: Reading): Heard {
   const some = pieces(reading).flatMap((each): Piece[] => {
     // "add 5 to the first"
     if (each.when && place.test(each.text)) return [{ text: each.text.replace(/^the /, "") }];

@@ -20,6 +20,7 @@ import type { Draft } from "./draft.ts";
 import { fillOpen } from "./filled.ts";
 import { matching, unnamed } from "./find.ts";
 import { heard } from "./heard.ts";
+import { leftAsked } from "./left-asked.ts";
 import { nameFrom, pointedAt } from "./name.ts";
 import { namedSaid } from "./named-said.ts";
 import { isOrder, leads, stops, stopWords } from "./orders.ts";
@@ -69,6 +70,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (hasBeen.test(mask)) return { do: "left", ...pointer };
   const stopped = stopSaid(some, memory);
   if (stopped) return stopped;
+  const left = leftAsked(some, memory);
+  if (left) return left;
   const renamed = namedSaid(some, memory);
   if (renamed) return renamed;
   const waited = leftUntilDone(some, mask, memory);

@@ -1,4 +1,5 @@
 /** A timer stopped in words that say so only of one that runs: "ditch it", "never mind the blue trays". */
+import { smallNumbers } from "../../../data/words/numbers.ts";
 import type { Memory } from "../contract/index.ts";
 import { type Piece, textOf } from "../lib/pieces.ts";
 import type { Draft } from "./draft.ts";
@@ -17,6 +18,10 @@ const over =
 const named = new RegExp(`^${lead}(?:the |my |that |this )?(.+?)(?: timer| one| alarm)? ${over}${tails}$`);
 /** The sign of that, right behind a timer. */
 export const isOver = `^${lead}(?:the |my |that |this )?(?:\\S+ ){1,4}${over}${tails}$`;
+/** "timer tray one stop", "cooling timer off": the order stands at the end. */
+const atEnd = new RegExp(
+  `^${lead}(?:timer (?:for |on |called )?(?:the |my )?(.+?)|(?:the |my |that )?(.+?) timer) (?:stop|off|end|cancel|kill|stopped|cancelled)${tails}$`,
+);
 const itself = /^(?:it|that|this|one)$/;
 
 /** The sign behind a timer: of "it", or with the word. */
@@ -26,7 +31,9 @@ export const stopsIt = `^${lead}${drops} (?:it|that|this|that one|this one|that 
 export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefined {
   if (some.some((each) => each.amount?.dim === "time")) return undefined;
   const text = textOf(some);
-  const name = order.exec(text)?.[1] ?? named.exec(text)?.[1];
+  const behind = atEnd.exec(text);
+  const said = behind ? (behind[1] ?? behind[2]) : (order.exec(text)?.[1] ?? named.exec(text)?.[1]);
+  const name = said && asLabel(said);
   if (!name || memory.names.timers.length === 0) return undefined;
   // "ditch the timer": of several it is asked which
   if (name === "timer") return { do: "stop" };
@@ -36,6 +43,17 @@ export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefi
   const [hit, ...others] = matching(name, live);
   return hit && others.length === 0 && isAll(name, hit.label) ? { do: "stop", name: hit.label } : undefined;
 }
+
+/** As a timer's own name has it: "cooling" is the cool timer, "tray one" is tray 1. */
+export const asLabel = (said: string): string =>
+  said
+    .split(" ")
+    .map((word) => {
+      const step = /^(rest|bak|cool|chill|thaw)ing$/.exec(word)?.[1];
+      const number = /^(?:one|two|three|four|five|six)$/.test(word) ? smallNumbers[word] : undefined;
+      return step === "bak" ? "bake" : (step ?? (number === undefined ? word : String(number)));
+    })
+    .join(" ");
 
 /** Every word of it is one of the timer's: "forget the blue icing" is about no blue tray. */
 const isAll = (name: string, label: string): boolean => {

@@ -28,9 +28,34 @@ export function readUnit(tokens: readonly Token[], i: number, value: number): Un
     ["tsp", "tbsp", "oz", "lb", "in"].includes(unit) &&
     text(tokens[next]) === "." &&
     tokens[next]?.gap === false;
-  const goesOn = dotted && tokens[next + 1]?.kind === "word" && !sentenceStarts.has(text(tokens[next + 1]));
+  const goesOn =
+    (dotted && tokens[next + 1]?.kind === "word" && !sentenceStarts.has(text(tokens[next + 1]))) ||
+    (["g", "kg", "ml"].includes(unit) && isOfNext(tokens, i, next));
   return { unit, dim: unitRow(unit).dim, next: goesOn ? next + 1 : next };
 }
+
+/**
+ * "its 230 g. buttercream", "and 90 g. cream": the dot of "g." and what was weighed, where nothing before the number
+ * could be that ("butter 100 g. cream 50 g") and what stands behind has no number of its own.
+ */
+function isOfNext(tokens: readonly Token[], i: number, next: number): boolean {
+  if (text(tokens[next]) !== "." || tokens[next]?.gap !== false) return false;
+  if (text(tokens[next + 1]) === "of") return true;
+  const before = tokens[i - 2];
+  const opensHere =
+    !before ||
+    before.kind === "sign" ||
+    /^(?:its|is|and|have|with|of|got|plus|to|has|had)$/.test(before.text);
+  // "20 g. buttercream came to 450 g", "cream: 50 g": that is weighed behind it
+  const then = text(tokens[next + 2]);
+  const isWeighedBehind =
+    tokens[next + 2]?.kind === "number" ||
+    /^(?::|is|was|are|came|comes|come|weighs|weighed|has|had|goes|went)$/.test(then);
+  return opensHere && weighedFood.test(text(tokens[next + 1])) && !isWeighedBehind;
+}
+
+const weighedFood =
+  /^(?:buttercream|ganache|batter|filling|cream|chocolate|choc|dark|milk|white|butter|whites|mascarpone|frosting|icing)$/;
 
 const sentenceStarts = new Set(
   "how what whats which is does can should when so and i ive it that".split(" "),

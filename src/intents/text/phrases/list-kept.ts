@@ -13,7 +13,7 @@ const things = ingredients
   .join("|");
 const number = "\\d+(?:[.,/]\\d+)?";
 const unit = "(?:g|gr|grams?|kg|oz|ounces?|ml)";
-const line = `(?:${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
+const line = `(?:\\d+ (?:egg )?whites weighing ${number} ?${unit}|${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
 const joint = "(?: ?[,;+&] ?(?:and )?| and )";
 /** Made when it is first looked for: hardly a sentence is a recipe. */
 let list: RegExp | undefined;
@@ -23,10 +23,15 @@ const listIn = (text: string) => {
 };
 
 const keeps =
-  /\b(?:sav(?:e|ed|ing)|stor(?:e|ed|ing)|keep|kept|keeping|remember(?:ed)?|filed?|record(?:ed)?|put (?:by|away|down)|(?:write|written|jot|take|taken|get) down|hold on to|hang on to|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|new recipe)\b/;
+  /\b(?:sav(?:e|ed|ing)|stor(?:e|ed|ing)|keep|kept|keeping|remember(?:ed)?|filed?|record(?:ed)?|put (?:by|away|down)|put (?:my|the|our|this)\b.*\b(?:away|by)|(?:write|written|jot|take|taken|get) down|hold on to|hang on to|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|new recipe)\b/;
 /** Told of something else than a recipe to be kept: stock, a note, a price, a question, a size. */
 const isOther =
   /\b(?:pantry|stock|cupboards?|larder|shelf|fridge|notes?|bottle|prices?|costs?|labels?|how|what|when|which|why|where|timers?|have|ive|got|left|today|tonight|only|but|scale|double|halve|half|times|batch of|instead|enough|macarons|again|once more|anew|undo|forget|delete|change|correct|now|if|not|dont|don't)\b|[?$€£%\d]/;
+
+const isStock =
+  /\b(?:pantry|stock|cupboards?|larder|shelf|fridge|notes?|bottle|prices?|costs?|labels?|how|when|which|why|timers?|again|once more|anew|undo|forget|delete|change|correct)\b|[?$€£%\d]/;
+const keepsAs =
+  /\b(?:save|store|keep|remember|file|record) (?:it|this|that|these|them|those|the lot|the recipe|my recipe) (?:as|under) /;
 
 /** Behind one of these stands the name. */
 const called =
@@ -42,7 +47,7 @@ const mostWords = 4;
 function restOf(text: string): string | undefined {
   const runs: string[][] = [[]];
   for (const word of text.split(/\s+/)) {
-    const bare = word.replace(/[^a-z'-]/g, "");
+    const bare = /[a-z]/.test(word) ? word.replace(/[^a-z'-]/g, "") : "";
     if (bare !== "" && !filler.has(bare)) runs.at(-1)?.push(bare);
     if ((bare === "" || filler.has(bare) || /[,.;:!-]$/.test(word)) && runs.at(-1)?.length) runs.push([]);
   }
@@ -61,7 +66,9 @@ function named(text: string): string {
   const before = text.slice(0, found.index).trim();
   const behind = text.slice(found.index + found[0].length).trim();
   const around = `${before} | ${behind}`;
-  if (!keeps.test(around) || isOther.test(around)) return text;
+  // told with its name, it may be told of at length: "my sister's shells are what i make most, ..., save them under ..."
+  const isOrdered = [before, behind].some((side) => keepsAs.test(side));
+  if (!keeps.test(around) || (isOrdered ? isStock : isOther).test(around)) return text;
   const said = [behind, before].flatMap((side) => called.exec(side)?.[1] ?? []);
   const name = said.length > 0 ? said.map(trimmed).find(Boolean) : restOf(around);
   return name ? `save recipe ${name}: ${found[0].trim()}` : text;
