@@ -194,12 +194,6 @@ export const ingredients: readonly IngredientRow[] = [
     ndb: "01145",
     allergens: ["milk"],
   },
-  // its water is cooked off and part of its milk solids browned: no row of the tables is of it
-  {
-    name: "brown butter",
-    words: ["brown butter", "browned butter", "burnt butter", "beurre noisette"],
-    allergens: ["milk"],
-  },
   { name: "salted butter", words: ["salted butter", "butter salted"], ndb: "01001", allergens: ["milk"] },
   {
     name: "cream",

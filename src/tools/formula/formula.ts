@@ -124,6 +124,11 @@ export const formula = tool<FormulaInputs>({
       14,
       "^(?:(?:ok|so|and|here|heres) )*(?:my|our|the) (?:\\S+ ){1,4}(?:is|are|has|goes|takes?|uses?|:) {weight} (?:of )?{ingredient} .. {weight} (?:of )?{ingredient} .* (?:save|keep|store|remember) (?:it|this|that|them)(?: (?:please|pls|for me|for later|as a recipe|[.!]))*$",
     ],
+    // "can i save it, 150 g cream, 450 g dark chocolate": what is spoilt, and no recipe
+    [
+      -16,
+      "(?:can|could|how (?:do|can|would|could)) (?:i|we|one) (?:still |possibly )?(?:save|rescue) (?:it|this|that|them)(?! as )",
+    ],
     // "this is my recipe choc shells, keep it: 115 g almond flour, ...", "save this one as cloud shells - 120 g ..."
     [14, savesList, savesListBehind],
     [

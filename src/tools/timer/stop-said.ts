@@ -37,7 +37,7 @@ export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefi
   if (!name || memory.names.timers.length === 0) return undefined;
   // "ditch the timer": of several it is asked which
   if (name === "timer") return { do: "stop" };
-  if (itself.test(name) && memory.last?.tool === "timer")
+  if (itself.test(said ?? "") && memory.last?.tool === "timer")
     return { do: "stop", ...(memory.table.timer ? { recent: memory.table.timer } : {}) };
   const live = memory.names.timers.map((label) => ({ label }));
   const [hit, ...others] = matching(name, live);

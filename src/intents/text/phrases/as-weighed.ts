@@ -16,7 +16,7 @@ export const asWeighed: readonly Phrase[] = [
   {
     marks: [" of "],
     from: new RegExp(
-      `(?:\\b(?:a|an|one|my|the) )?\\b(${grams}) (?:(?:nice|big|little|small|good|cold|soft|wee) )?${piece} of (?=[a-z]{3})`,
+      `(?<!\\b(?:two|three|four|five|six|\\d+) )(?:\\b(?:a|an|one|my|the) )?\\b(${grams}) (?:(?:nice|big|little|small|good|cold|soft|wee) )?${piece} of (?=[a-z]{3})`,
       "g",
     ),
     to: "$1 of ",

@@ -23,7 +23,7 @@ const listIn = (text: string) => {
 };
 
 const keeps =
-  /\b(?:sav(?:e|ed|ing)|stor(?:e|ed|ing)|keep|kept|keeping|remember(?:ed)?|filed?|record(?:ed)?|put (?:by|away|down)|put (?:my|the|our|this)\b.*\b(?:away|by)|(?:write|written|jot|take|taken|get) down|hold on to|hang on to|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|new recipe)\b/;
+  /\b(?:sav(?:e|ed|ing)|stor(?:e|ed|ing)|keep|kept|keeping|remember(?:ed)?|filed?|record(?:ed)?|put (?:by|away|down)|put (?:my|the|our|this)\b.*\b(?:away|by)|(?:write|written|jot|take|taken|get) down|hold on to|hang on to|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|new recipe|(?:in|into|to|among|with) (?:my|the|our) (?:own )?recipes)\b/;
 /** Told of something else than a recipe to be kept: stock, a note, a price, a question, a size. */
 const isOther =
   /\b(?:pantry|stock|cupboards?|larder|shelf|fridge|notes?|bottle|prices?|costs?|labels?|how|what|when|which|why|where|timers?|have|ive|got|left|today|tonight|only|but|scale|double|halve|half|times|batch of|instead|enough|macarons|again|once more|anew|undo|forget|delete|change|correct|now|if|not|dont|don't)\b|[?$€£%\d]/;
@@ -37,7 +37,7 @@ const keepsAs =
 const called =
   /\b(?:as|under(?: the (?:name|title)(?: of)?)?|by the (?:name|title)(?: of)?|called|named|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|(?:the |its |it's )?name (?:is|shall be|should be|will be)) (?!(?:a|my|the|one|an?other|new) (?:new |own )?(?:recipe|formula)\b)([a-z][a-z' -]*)/;
 const filler = new Set(
-  "please pls plz can could would will shall should might you i id i'd we like want wanna need let lets to be have save saved saving store stored storing keep kept keeping remember remembered file filed record recorded put this that it them these those my our the a an new own one recipe recipes formula formulas is are was goes go takes take uses use has contains for me us later here heres here's so ok okay and also with of made from list down away by write written jot taken get add added in into on up hold hang its it's thats that's called named call name under as good day hi hello thanks thank ta cheers mix book down hand next time".split(
+  "please pls plz can could would will shall should might you i id i'd we like want wanna need let lets to be have save saved saving store stored storing keep kept keeping remember remembered file filed record recorded put this that it them these those my our the a an new own one recipe recipes formula formulas is are was goes go takes take uses use has contains for me us later here heres here's so ok okay and also with of made from list down away by write written jot taken get add added in into on up hold hang its it's thats that's called named call name under as good day hi hello thanks thank ta cheers down hand next time go going".split(
     " ",
   ),
 );
@@ -89,7 +89,7 @@ export const listKept: readonly Phrase[] = [
       "hold",
       "call",
       "name",
-      "new recipe",
+      "recipe",
     ],
     from: /^(?=(?:[^\d]*\d+){3}).*$/gs,
     to: named,

@@ -54,7 +54,7 @@ export const takenUp: readonly Phrase[] = [
   // "one measuring cup of heavy cream": a cup
   {
     marks: ["measuring cup", "us cup", "american cup", "u.s. cup", "baking cup", "standard cup"],
-    from: /\b(?:measuring|us|american|u\.s\.|baking|standard) (cups?)\b/g,
+    from: /(?<!\b(?:no|any|my|the|without|have) )\b(?:measuring|us|american|u\.s\.|baking|standard) (cups?)\b/g,
     to: "$1",
   },
 ];
