@@ -68,14 +68,12 @@ export function backward(inputs: DoseInputs, dose: Dose, world: World): Outcome 
 
 /** As much flavor as mix, and not asked as a check: the sentence was misread rather than the bowl spoilt. */
 const unlikely_percent = 80;
-/** More than this nobody has done: the two weights stand the wrong way round. */
-const impossible_percent = 200;
 
 /** The share that is in the bowl, held against the range. */
 export function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const [flavor_g, base_g] = [inputs.flavor_g ?? 0, inputs.base_g ?? 1];
   const share = inputs.of_finished ? (flavor_g / (flavor_g + base_g)) * 100 : (flavor_g / base_g) * 100;
-  if (share > impossible_percent || (share > unlikely_percent && inputs.want !== "check"))
+  if (share > unlikely_percent && inputs.want !== "check")
     return asking(
       `Is that ${plain(flavor_g)} g ${dose.name} in ${plain(base_g)} g ${dose.base}? Say both with their grams.`,
       "flavor_g",
