@@ -134,3 +134,10 @@ export async function talk(...turns: string[]) {
   const of = (name: string) => answer.figures?.find((each) => each.name === name);
   return { ...answer, of };
 }
+
+/** The one answer to the last turn, with its figures by name. */
+export async function withFigures(...turns: string[]) {
+  const answer = await onlyOf(...turns);
+  const range = (name: string) => answer.figures?.find((each) => each.name === name);
+  return { ...answer, range, value: (name: string) => range(name)?.value };
+}

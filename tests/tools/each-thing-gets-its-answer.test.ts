@@ -3,17 +3,9 @@
  * its own answer. Expected values are worked by hand, the rule beside each.
  */
 import { describe, expect, it } from "vitest";
-import { baker, figureOf, onlyOf } from "../support/ask.ts";
+import { figureOf, lastOf, onlyOf } from "../support/ask.ts";
+import { near, range } from "../support/near.ts";
 
-const near = (value: number) => ({ value: expect.closeTo(value, 4) });
-const range = (low: number, high: number) => ({ low: expect.closeTo(low, 4), high: expect.closeTo(high, 4) });
-
-async function lastOf(...turns: string[]) {
-  const { ask } = baker();
-  let answers = await ask(turns[0] ?? "");
-  for (const turn of turns.slice(1)) answers = await ask(turn);
-  return answers;
-}
 const toolsOf = async (...turns: string[]) => (await lastOf(...turns)).map(({ tool }) => tool);
 const figures = async (...turns: string[]) =>
   (await lastOf(...turns)).flatMap((each) => ("figures" in each && each.figures) || []);

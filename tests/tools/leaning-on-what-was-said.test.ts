@@ -4,9 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { baker, figureOf, onlyOf } from "../support/ask.ts";
-
-const near = (value: number) => ({ value: expect.closeTo(value, 2) });
-const range = (low: number, high: number) => ({ low: expect.closeTo(low, 4), high: expect.closeTo(high, 4) });
+import { near, range } from "../support/near.ts";
 
 /** A concentrated flavor in buttercream is 3-5 % of it (common practice): 340 g take 10.2 to 17 g. */
 describe("back to a size before", () => {
@@ -37,7 +35,7 @@ describe("back to a size before", () => {
     "of macarons: %s",
     async (said) => {
       expect(await figureOf("filling", "filling for 40 macarons", "double that", said)).toMatchObject(
-        near(263.687),
+        near(263.687, 2),
       );
     },
   );
@@ -56,7 +54,7 @@ describe("back to a size before", () => {
   it("asks another figure of it", async () => {
     expect(
       await figureOf("trays", "batter for 50 macarons", "make it 20", "trays for the original number"),
-    ).toMatchObject(near(4));
+    ).toMatchObject(near(4, 2));
   });
 
   it("finds it with a timer between", async () => {
@@ -66,7 +64,7 @@ describe("back to a size before", () => {
       "15 minute timer",
       "the first amount after all",
     ];
-    expect(await figureOf("almond flour", ...turns)).toMatchObject(near(130));
+    expect(await figureOf("almond flour", ...turns)).toMatchObject(near(130, 2));
   });
 
   it("leaves the one of timers to timers", async () => {
@@ -83,7 +81,7 @@ describe("one of several", () => {
     "the first goes into shells, what else do i need",
     "the almond flour goes into shells, what else",
   ])("%s", async (said) => {
-    expect(await figureOf("whites", cups, said)).toMatchObject(near(285 / 1.3));
+    expect(await figureOf("whites", cups, said)).toMatchObject(near(285 / 1.3, 2));
   });
 
   it("the larger of two", async () => {
@@ -92,7 +90,7 @@ describe("one of several", () => {
       "1 cup cream in grams and 2 cups cream too",
       "use the bigger one for dark piping ganache, how much chocolate",
     ];
-    expect(await figureOf("chocolate", ...turns)).toMatchObject(near(595));
+    expect(await figureOf("chocolate", ...turns)).toMatchObject(near(595, 2));
   });
 
   // 48 × 0.53 × 3² / 0.96
@@ -100,20 +98,20 @@ describe("one of several", () => {
     "%s",
     async (said) => {
       const turns = ["Number of 30 mm shells I can get on one tray?", "and at 45", said];
-      expect(await figureOf("batter", ...turns)).toMatchObject(near(238.5));
+      expect(await figureOf("batter", ...turns)).toMatchObject(near(238.5, 2));
     },
   );
 
   // 20 × 0.42 × 5² / 0.92
   it("the big ones, with their number", async () => {
     const turns = ["batter for 20 macarons of 5 cm", "and 20 of 3 cm", "filling for the big ones"];
-    expect(await figureOf("filling", ...turns)).toMatchObject(near(228.26));
+    expect(await figureOf("filling", ...turns)).toMatchObject(near(228.26, 2));
   });
 
   it("both sums together", async () => {
     // 20 % of 450 and of 600: 90 + 120
     expect(await figureOf("result", "what's 20% of 450", "and of 600", "add the two")).toMatchObject(
-      near(210),
+      near(210, 2),
     );
   });
 });
@@ -156,14 +154,16 @@ describe("a number said once more, or beside the answer", () => {
       "125 g granulated for shells, the rest?",
       "is that more than 600 g of batter all in all? what does it come to",
     ];
-    expect(await figureOf("total", ...turns)).toMatchObject(near(575));
+    expect(await figureOf("total", ...turns)).toMatchObject(near(575, 2));
   });
 
   // 145 − 20 = 125 °C, × 9/5 + 32
   it.each(["what you just gave me, in fahrenheit", "ok, and your answer in fahrenheit"])(
     "%s",
     async (said) => {
-      expect(await figureOf("result", "145 C conventional, for my fan oven?", said)).toMatchObject(near(257));
+      expect(await figureOf("result", "145 C conventional, for my fan oven?", said)).toMatchObject(
+        near(257, 2),
+      );
     },
   );
 
@@ -199,7 +199,7 @@ describe("told as a change", () => {
     ["take off 8", 71],
     ["lets leave 8 out", 71],
   ])("%s", async (said, shells) => {
-    expect(await figureOf("shells", "batter for 40 macarons", said)).toMatchObject(near(shells));
+    expect(await figureOf("shells", "batter for 40 macarons", said)).toMatchObject(near(shells, 2));
   });
 
   // 6.5922 g a macaron: 34 and 32 of them
@@ -209,7 +209,7 @@ describe("told as a change", () => {
     ["minus 8", 210.95],
     ["8 were eaten", 210.95],
   ])("filling, %s", async (said, filling) => {
-    expect(await figureOf("filling", "filling for 40 macarons", said)).toMatchObject(near(filling));
+    expect(await figureOf("filling", "filling for 40 macarons", said)).toMatchObject(near(filling, 2));
   });
 
   it("stretches the timer that was set, and sets no other", async () => {
@@ -230,19 +230,19 @@ describe("put right", () => {
     ["i misjudged, the bowl has 350 g", 4],
     ["I misread, the ganache is just 350 g", 4],
   ])("%s", async (said, share) => {
-    expect(await figureOf("share", put, said)).toMatchObject(near(share));
+    expect(await figureOf("share", put, said)).toMatchObject(near(share, 2));
   });
 
   // whites 100 : sugar 150 : butter 250
   it("the other part of the mix", async () => {
     const turns = ["150 g butter, meringue buttercream", "i mean 150 g sugar", "no, whites"];
-    expect(await figureOf("butter", ...turns)).toMatchObject(near(375));
+    expect(await figureOf("butter", ...turns)).toMatchObject(near(375, 2));
   });
 
   // 300 g fill floor(300 × 0.92 / (0.42 × 25)) of 5 cm
   it.each(["mine are 5 cm", "my macarons are 5 cm", "the shells are 5 cm"])("%s", async (said) => {
     expect(await figureOf("macarons", "got 300 g of filling here how many can i fill", said)).toMatchObject(
-      near(26),
+      near(26, 2),
     );
   });
 
@@ -250,14 +250,14 @@ describe("put right", () => {
   it.each(["and with a smaller margin, 45", "a different margin: 45", "with 45 for the margin"])(
     "%s",
     async (said) => {
-      expect(await figureOf("price", "costs £20, price at 55 % margin", said)).toMatchObject(near(36.364));
+      expect(await figureOf("price", "costs £20, price at 55 % margin", said)).toMatchObject(near(36.364, 2));
     },
   );
 
   it("the usual after so many percent, and so many percent again", async () => {
     const turns = ["lemon flavor for 300 g buttercream", "at 4 percent", "no, the usual"];
     expect(await figureOf("flavor", ...turns)).toMatchObject(range(9, 15));
-    expect(await figureOf("flavor", ...turns, "and at 5")).toMatchObject(near(15));
+    expect(await figureOf("flavor", ...turns, "and at 5")).toMatchObject(near(15, 2));
   });
 });
 
@@ -267,7 +267,7 @@ describe("back to what was asked, with something between", () => {
     "%s",
     async (said) => {
       const turns = ["100 g whites, what else for shells?", "5 oz in grams", said];
-      expect(await figureOf("almond flour", ...turns)).toMatchObject(near(184.272));
+      expect(await figureOf("almond flour", ...turns)).toMatchObject(near(184.272, 2));
     },
   );
 
@@ -285,7 +285,7 @@ describe("back to what was asked, with something between", () => {
     const timer = "12 minute timer";
     expect(
       await figureOf("trays", "sixty macarons, how much batter", timer, "and with 80, trays?"),
-    ).toMatchObject(near(6));
+    ).toMatchObject(near(6, 2));
     expect(await figureOf("flavor", "flavor for 300 g ganache", timer, "and for 400 g?")).toMatchObject(
       range(12, 16),
     );
@@ -296,7 +296,7 @@ describe("back to what was asked, with something between", () => {
     "%s",
     async (said) => {
       const turns = ["orange flavour for 290 g buttercream", "rum for 200 g ganache", said];
-      expect(await figureOf("share", ...turns)).toMatchObject(near(5.517));
+      expect(await figureOf("share", ...turns)).toMatchObject(near(5.517, 2));
     },
   );
 });
@@ -322,10 +322,10 @@ describe("what a mix weighs, said beside it", () => {
   it("is what all packs weigh together", async () => {
     const bars =
       "I bought three bars of dark, 300 grams together. Cream for a firm ganache to roll balls from?";
-    expect(await figureOf("cream", bars)).toMatchObject(near(150));
-    expect(await figureOf("cream", bars, "Changed my mind, I'll pipe it")).toMatchObject(near(240));
+    expect(await figureOf("cream", bars)).toMatchObject(near(150, 2));
+    expect(await figureOf("cream", bars, "Changed my mind, I'll pipe it")).toMatchObject(near(240, 2));
     expect(await figureOf("total", "2 tubs of butter, 500 g in total, meringue buttercream")).toMatchObject(
-      near(1000),
+      near(1000, 2),
     );
   });
 
@@ -335,6 +335,6 @@ describe("what a mix weighs, said beside it", () => {
       "filling for 34 macarons, and 20 minutes on a timer",
       "that filling will be swiss meringue buttercream, what goes into it",
     ];
-    expect(await figureOf("whites", ...turns)).toMatchObject(near(44.827));
+    expect(await figureOf("whites", ...turns)).toMatchObject(near(44.827, 2));
   });
 });

@@ -3,30 +3,7 @@
  * later, prices apart from what was used, and habits with the order behind them. Expected values are worked by hand.
  */
 import { describe, expect, test } from "vitest";
-import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-async function talk(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
-
-/** The one answer of the last turn: its calculator, and figures by name. */
-async function last(...turns: string[]) {
-  const answers = await talk(...turns);
-  expect(answers.length).toBe(1);
-  const [answer] = answers;
-  const figures = answer?.figures ?? [];
-  return {
-    tool: answer?.tool,
-    status: answer?.status,
-    headline: answer?.headline ?? "",
-    value: (name: string) => figures.find((each) => each.name === name)?.value,
-    range: (name: string) => figures.find((each) => each.name === name),
-  };
-}
+import { baker, lastOf, withFigures } from "../support/ask.ts";
 
 const once = "100 g whites, 125 g almond flour, 120 g powdered sugar and 90 g granulated sugar";
 const there = "140 g whites, 150 g almond flour, 180 g powdered sugar and 200 g granulated sugar";
@@ -39,7 +16,7 @@ describe("a recipe beside what there is", () => {
     `Per go ${once}; what i've got is ${there}`,
     "whites 100, almond 125, icing 120, caster 90 is one lot; cupboard says whites 140, almond 150, icing 180, caster 200. how far do i get",
   ])("%s", async (said) => {
-    const { tool, value } = await last(said);
+    const { tool, value } = await withFigures(said);
     expect(tool).toBe("scale");
     expect(value("whites")).toBeCloseTo(120, 6);
     expect(value("whites left")).toBeCloseTo(20, 6);
@@ -47,7 +24,7 @@ describe("a recipe beside what there is", () => {
 
   // 100 + 20 g of whites, 120 + 30 g of almond flour: 150 / 130 of the house formula, so 100 × 150 / 130 g whites
   test("what was found besides is no recipe", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "i have 100 g whites and 120 g almond flour, found another 20 g whites and 30 g almond flour. how much can i make",
     );
     expect(value("whites")).toBeCloseTo((100 * 150) / 130, 6);
@@ -64,7 +41,7 @@ describe("a list, and how much it is to make", () => {
     `my shells go ${mine} and i want 645 g of batter. what does each become`,
     `${mine} is what my shells take. 645 g batter please`,
   ])("%s", async (said) => {
-    const { tool, value } = await last(said);
+    const { tool, value } = await withFigures(said);
     expect(tool).toBe("scale");
     expect(value("whites")).toBeCloseTo(142.5, 6);
     expect(value("total")).toBeCloseTo(645, 6);
@@ -77,16 +54,19 @@ describe("a list, and how much it is to make", () => {
     `${mine}: bring it to 40 macarons`,
     `scale so it does 40 macarons: ${mine}`,
   ])("%s", async (said) => {
-    const batter = (await last("batter for 40 macarons")).value("batter") ?? 0;
+    const batter = (await withFigures("batter for 40 macarons")).value("batter") ?? 0;
     expect(batter).toBeGreaterThan(0);
-    expect((await last(said)).value("whites")).toBeCloseTo((batter * 95) / 430, 6);
-    const half = (await last("batter for 20 macarons")).value("batter") ?? 0;
-    expect((await last(said, "and enough for twenty")).value("whites")).toBeCloseTo((half * 95) / 430, 6);
+    expect((await withFigures(said)).value("whites")).toBeCloseTo((batter * 95) / 430, 6);
+    const half = (await withFigures("batter for 20 macarons")).value("batter") ?? 0;
+    expect((await withFigures(said, "and enough for twenty")).value("whites")).toBeCloseTo(
+      (half * 95) / 430,
+      6,
+    );
   });
 
   // 6 whites less 2 are 4, of 33 g each: 132 g
   test("what is gone and what is left make what there was", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "house shells with 6 egg whites",
       "oh dear, two went down the sink. four then",
     );
@@ -105,7 +85,7 @@ describe("a saved recipe brought to a weight of all of it", () => {
     "the garden shells, but 651 g of them",
     "get garden shells to add up to 651 g",
   ])("%s", async (said) => {
-    const { tool, value } = await last(
+    const { tool, value } = await withFigures(
       `save recipe garden shells: ${shells}`,
       "I have 70 g whites for the garden shells, and the rest is how much?",
       said,
@@ -116,7 +96,7 @@ describe("a saved recipe brought to a weight of all of it", () => {
 
   // 90 of 150 g cream is 0.6; 1000 of 400 g in all is 2.5, so 500 g of the 200 g sugar
   test("behind a size by one of its lines", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "My soft caramel is 200 g sugar, 150 g cream, 50 g butter. Save the recipe as soft caramel.",
       "All I have is 90 g of cream. What of the rest, for the soft caramel?",
       "and if I want 1 kg of soft caramel?",
@@ -200,8 +180,8 @@ describe("a note that comes a turn later", () => {
   });
 
   test("another order is no note", async () => {
-    expect((await last("make a note", "set a timer for 15 min")).tool).toBe("timer");
-    expect((await last("make a note", "how much flavor for 230 g buttercream")).tool).toBe("dose");
+    expect((await withFigures("make a note", "set a timer for 15 min")).tool).toBe("timer");
+    expect((await withFigures("make a note", "how much flavor for 230 g buttercream")).tool).toBe("dose");
   });
 });
 
@@ -212,7 +192,7 @@ describe("prices apart from what was used", () => {
     "i used 150 g of butter and 250 g of white chocolate. butter is €0.95 per 100 g, white chocolate €1.60 per 100 g. what did that cost me",
     "butter €9.50 a kilo, white chocolate €16 a kilo. how much for 150 g of the butter and 250 g of the chocolate",
   ])("%s", async (said) => {
-    const { tool, value } = await last(said);
+    const { tool, value } = await withFigures(said);
     expect(tool).toBe("cost");
     expect(value("cost")).toBeCloseTo(5.425, 6);
   });
@@ -222,7 +202,7 @@ describe("prices apart from what was used", () => {
     "price of a batch that has 180 g butter at €8 a kilo and 120 g sugar at €1.40 a kilo, i mean what it costs me",
     "what's the price of the ingredients: 180 g butter at €8 a kilo and 120 g sugar at €1.40 a kilo",
   ])("%s", async (said) => {
-    expect((await last(said)).value("cost")).toBeCloseTo(1.608, 6);
+    expect((await withFigures(said)).value("cost")).toBeCloseTo(1.608, 6);
   });
 
   // 250 × 8 / 1000 + 150 × 1.60 / 1000 = 2 + 0.24 = 2.24
@@ -233,7 +213,7 @@ describe("prices apart from what was used", () => {
     "these are the prices i want you to keep: butter $8/kg, sugar $1.60/kg",
     "for later, butter costs $8 a kilo and sugar $1.60 a kilo",
   ])("%s", async (said) => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "save recipe plain ring: 250 g butter, 150 g sugar",
       said,
       "what does the plain ring cost to make?",
@@ -263,15 +243,15 @@ describe("habits, and a plan that leans on them", () => {
     "and with a rest of 30 min",
   ])("%s", async (said) => {
     const order = "24 macarons for tomorrow at 4 in the afternoon, what is the latest I can start";
-    const rested = await last(order);
-    expect((await last(`no-rest method, ${order}`, said)).headline).toBe(rested.headline);
+    const rested = await withFigures(order);
+    expect((await withFigures(`no-rest method, ${order}`, said)).headline).toBe(rested.headline);
   });
 });
 
 describe("of what was said before", () => {
   // 20 macarons take 131.84 g: 5 : 4 of dark ganache is 73.25 g chocolate and 58.6 g cream
   test("that filling as a ganache, where batter was worked out since", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "How much filling do I make for 20 macarons, and how much batter do they need?",
       "make that filling a dark ganache, chocolate and cream please",
     );
@@ -281,8 +261,8 @@ describe("of what was said before", () => {
   // the butter is told twice and is in it once, as where the mix is told alone
   test("told again with one thing more", async () => {
     const mix = "240 g milk chocolate, 100 g heavy cream, 20 g unsalted butter";
-    const alone = await last(`water activity of ${mix}`);
-    const again = await last(
+    const alone = await withFigures(`water activity of ${mix}`);
+    const again = await withFigures(
       "water activity of 240 g milk chocolate and 120 g heavy cream",
       `then with 20 g unsalted butter too, so ${mix}`,
     );
@@ -295,14 +275,14 @@ describe("of what was said before", () => {
     "how much gel color for each if i split 520 g batter into four",
     "gel color for one bowl when 520 g batter is split into four",
   ])("%s", async (said) => {
-    const gel = (await last(said)).range("gel color") ?? (await talk(said))[0]?.figures?.[0];
+    const gel = (await withFigures(said)).range("gel color") ?? (await lastOf(said))[0]?.figures?.[0];
     expect(gel?.low).toBeCloseTo(0.65, 6);
     expect(gel?.high).toBeCloseTo(1.95, 6);
   });
 
   // 7 / 200 = 3.5 %
   test("drops are weighed for the bowl that they were asked for", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       "how much cocoa powder for 250 g ganache",
       "is 10 drops of lemon flavor ok in 200 g buttercream",
       "7 g",
@@ -312,20 +292,20 @@ describe("of what was said before", () => {
 
   // 340 × 3 / 4 = 255; half a cup of heavy cream is 119 g
   test("a sum beside a conversion", async () => {
-    const answers = await talk(
+    const answers = await lastOf(
       "Three quarters of 340 is what, and how many grams is half a cup of heavy cream?",
     );
     expect(answers.map(({ figures }) => figures?.[0]?.value)).toEqual([255, 119]);
   });
 
   test("why a timer is cut short is no question", async () => {
-    const { tool, value } = await last("bake timer 16 min", "hmm they look brown already, take off 4");
+    const { tool, value } = await withFigures("bake timer 16 min", "hmm they look brown already, take off 4");
     expect(tool).toBe("timer");
     expect(value("left")).toBeCloseTo(12, 1);
   });
 
   test("a label is ordered, and its list comes behind", async () => {
-    const { status, headline } = await last(
+    const { status, headline } = await withFigures(
       "make me a us label. 120 g almond flour, 95 g egg whites, 60 g butter. net weight 150 g",
     );
     expect(status).toBe("answered");

@@ -4,14 +4,7 @@
  */
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-async function talk(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
+import { baker, lastOf } from "../support/ask.ts";
 
 const toolsOf = (answers: readonly Answer[]) => answers.map(({ tool }) => tool);
 const figure = (answer: Answer | undefined, name: string) =>
@@ -34,7 +27,7 @@ describe("an order behind a note", () => {
     // the bake timer's own time, 15 min, is common practice
     ["note plum ones flat, bake timer please", 15],
   ])("%s", async (said, minutes) => {
-    const answers = await talk(said);
+    const answers = await lastOf(said);
     expect(toolsOf(answers)).toEqual(["note", "timer"]);
     expect(figure(answers[1], "left")).toBe(minutes);
   });
@@ -47,7 +40,7 @@ describe("an order behind a note", () => {
     ["note coconut cracked, cost of a box is $4 what price at 60% margin", "cost"],
     ["note lavender batch 5 stars, scale the shells to 90 g whites", "scale"],
   ])("%s", async (said, tool) => {
-    expect(toolsOf(await talk(said))).toEqual(["note", tool]);
+    expect(toolsOf(await lastOf(said))).toEqual(["note", tool]);
   });
 
   test.each([
@@ -58,7 +51,7 @@ describe("an order behind a note", () => {
     "note plum flat, what i did was skip the rest",
     "note: set oven to 145, bake 14 min",
   ])("%s: all of it is the note", async (said) => {
-    expect(toolsOf(await talk(said))).toEqual(["note"]);
+    expect(toolsOf(await lastOf(said))).toEqual(["note"]);
   });
 });
 
@@ -69,20 +62,20 @@ describe("a timer behind a question", () => {
     ["do they freeze well, and an hour timer to take them out", "keep", 60],
     ["how long do i rest shells, and half an hour timer so i dont forget", "method", 30],
   ])("%s", async (said, tool, minutes) => {
-    const answers = await talk(said);
+    const answers = await lastOf(said);
     expect(toolsOf(answers)).toEqual([tool, "timer"]);
     expect(figure(answers[1], "left")).toBe(minutes);
   });
 
   test("a conversion behind how long they keep", async () => {
     // 3 × 28.349523125 g
-    const answers = await talk("how long do filled ones keep in the freezer and 3 oz in g");
+    const answers = await lastOf("how long do filled ones keep in the freezer and 3 oz in g");
     expect(toolsOf(answers)).toEqual(["keep", "convert"]);
   });
 
   test("what each bowl gets is one question with the bowls", async () => {
     // 420 / 3 = 140 g; gel is 0.5 to 1.5 % of it
-    const answers = await talk(
+    const answers = await lastOf(
       "420 g batter into 3 bowls, how much each, and how much gel color for one of them",
     );
     expect(toolsOf(answers)).toEqual(["split", "dose"]);
@@ -146,11 +139,11 @@ describe("several timers at once", () => {
       ],
     ],
   ])("%s", async (said, timers) => {
-    expect(lefts(await talk(said))).toEqual(timers);
+    expect(lefts(await lastOf(said))).toEqual(timers);
   });
 
   test("one without a time of its own is asked about", async () => {
-    const answers = await talk("start a timer for resting and another for the oven, usual lengths");
+    const answers = await lastOf("start a timer for resting and another for the oven, usual lengths");
     expect(answers.map(({ status }) => status)).toEqual(["answered", "asking"]);
   });
 
@@ -158,7 +151,7 @@ describe("several timers at once", () => {
   test.each(["read me the timers", "read them out", "status of the timers", "run me through the timers"])(
     "%s",
     async (said) => {
-      expect(lefts(await talk(three, said))).toEqual([
+      expect(lefts(await lastOf(three, said))).toEqual([
         ["syrup", 4],
         ["meringue", 6],
         ["oven", 15],
@@ -190,7 +183,7 @@ describe("several timers at once", () => {
     ["on top of that 10 min", 40],
     ["they're sticky still, ten on top of that", 40],
   ])("%s", async (said, minutes) => {
-    const [answer] = await talk("start the rest timer", said);
+    const [answer] = await lastOf("start the rest timer", said);
     expect(figure(answer, "left")).toBe(minutes);
   });
 });
@@ -202,7 +195,7 @@ describe("sums of money", () => {
     "price at 60 % margin: $9 ingredients, $3 boxes",
     "what price for $9 of ingredients and a $3 box at 60 percent margin",
   ])("%s", async (said) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(figure(answer, "price")).toBeCloseTo(30, 6);
   });
 
@@ -213,7 +206,7 @@ describe("sums of money", () => {
     "what do i charge for a $9 box at 60 % margin",
     "what does a $9 box sell for at 60 % margin",
   ])("%s", async (said) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(figure(answer, "price")).toBeCloseTo(22.5, 6);
   });
 
@@ -222,14 +215,14 @@ describe("sums of money", () => {
     "cost is minus $3, price at 50%",
     "my box costs $-6, charge what at 70 %",
   ])("%s: no sum is below zero", async (said) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(answer?.status).toBe("impossible");
     expect(answer?.figures ?? []).toEqual([]);
   });
 
   test("a dash sets apart", async () => {
     // (3 + 1) / 0.5
-    const [answer] = await talk("ingredients: $3 - packaging: $1, price at 50 % margin");
+    const [answer] = await lastOf("ingredients: $3 - packaging: $1, price at 50 % margin");
     expect(figure(answer, "price")).toBeCloseTo(8, 6);
   });
 
@@ -242,7 +235,7 @@ describe("sums of money", () => {
     "what about lowering to 24",
     "i might go as low as €24",
   ])("%s: the price", async (said) => {
-    const [answer] = await talk(
+    const [answer] = await lastOf(
       "my dozen sells for €28 and making it costs me €9.80, what margin is that",
       said,
     );
@@ -252,8 +245,8 @@ describe("sums of money", () => {
   test("another margin, where it was asked what it may cost", async () => {
     const first = "people pay me €20 a box, for a 65 % margin what may it cost at most";
     // 20 × 0.3, and then 24 × 0.3
-    expect(figure((await talk(first, "70 %?"))[0], "cost")).toBeCloseTo(6, 6);
-    expect(figure((await talk(first, "70 %?", "and at €24"))[0], "cost")).toBeCloseTo(7.2, 6);
+    expect(figure((await lastOf(first, "70 %?"))[0], "cost")).toBeCloseTo(6, 6);
+    expect(figure((await lastOf(first, "70 %?", "and at €24"))[0], "cost")).toBeCloseTo(7.2, 6);
   });
 });
 
@@ -262,7 +255,7 @@ describe("whites, behind a mix and its timer", () => {
   test.each(["only 88 g whites came out", "my whites came to 88 g", "the eggs only gave 88 g of whites"])(
     "%s",
     async (said) => {
-      const [answer] = await talk(
+      const [answer] = await lastOf(
         "swiss meringue buttercream with 110 g whites, what else, and time 12 minutes for heating them",
         said,
       );
@@ -276,7 +269,7 @@ describe("whites, behind a mix and its timer", () => {
     ["one broke, 5 egg whites", 165],
     ["one cracked so 3 whites", 99],
   ])("%s", async (said, grams) => {
-    const [answer] = await talk(
+    const [answer] = await lastOf(
       "shells from 6 egg whites, what do i weigh? then 40 minutes on the rest timer",
       said,
     );

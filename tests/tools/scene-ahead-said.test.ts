@@ -4,26 +4,11 @@
  * a piping dark ganache 1.25 : 1.
  */
 import { describe, expect, test } from "vitest";
-import { baker } from "../support/ask.ts";
-
-interface Said {
-  tool: string;
-  status: string;
-  headline: string;
-  figures?: { name: string; value?: number; low?: number; high?: number; unit: string }[];
-}
-
-/** The answers to the last of some turns. */
-async function last(...turns: string[]): Promise<Said[]> {
-  const chat = baker();
-  let said: Said[] = [];
-  for (const turn of turns) said = (await chat.ask(turn)) as Said[];
-  return said;
-}
+import { baker, lastOf } from "../support/ask.ts";
 
 /** The figure of that name in the only answer. */
 async function figure(name: string, ...turns: string[]) {
-  const said = await last(...turns);
+  const said = await lastOf(...turns);
   expect(said.map((each) => each.status)).toEqual(["answered"]);
   return said[0]?.figures?.find((each) => each.name === name);
 }
@@ -94,7 +79,7 @@ describe("a timer for the time that was said ahead of it", () => {
   });
 
   test("a question ahead of it is none of it", async () => {
-    const said = await last("is it ok to leave it 20 minutes, put a timer on");
+    const said = await lastOf("is it ok to leave it 20 minutes, put a timer on");
     expect(said.length).toBeGreaterThan(1);
   });
 
@@ -104,7 +89,7 @@ describe("a timer for the time that was said ahead of it", () => {
 });
 
 test("what is there, asked beside a shopping list: 2000 - 340", async () => {
-  const left = await last(
+  const left = await lastOf(
     "put 2 kg icing sugar in the pantry",
     "i used 340 g of the icing sugar",
     "i'm writing the next shopping list, how much icing sugar have i got left?",
@@ -130,7 +115,7 @@ describe("egg that stays raw in a buttercream: pasteurised, or 71 °C", () => {
     "unpasturised egg white in buttercream, fine for the nursery?",
     "do the egg whites in italian buttercream need cooking",
   ])("%s", async (say) => {
-    expect(await last(say)).toMatchObject([
+    expect(await lastOf(say)).toMatchObject([
       { tool: "keep", headline: expect.stringContaining("pasteurised") },
     ]);
   });

@@ -3,29 +3,7 @@
  * notes in other orders, stock, and what is asked of the answer before. Expected values are worked by hand beside them.
  */
 import { describe, expect, test } from "vitest";
-import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-/** The answers of the last of some turns. */
-async function talk(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
-
-/** The one answer of the last turn: its calculator, and figures by name. */
-async function last(...turns: string[]) {
-  const answers = await talk(...turns);
-  expect(answers.length).toBe(1);
-  const [answer] = answers;
-  const figures = answer?.figures ?? [];
-  return {
-    tool: answer?.tool,
-    headline: answer?.headline ?? "",
-    value: (name: string) => figures.find((each) => each.name === name)?.value,
-  };
-}
+import { baker, withFigures } from "../support/ask.ts";
 
 /** 110 whites, 140 almond flour, 125 icing sugar, 95 caster sugar: factor 154 / 110 = 1.4. */
 const list = "110 g whites, 140 g almond flour, 125 g icing sugar, 95 g caster sugar";
@@ -39,7 +17,7 @@ describe("a recipe in a list, and what it is to be brought to", () => {
     `${list} -> 154 g whites`,
     "here's what i normally do: almond flour 140 g, icing sugar 125 g, caster sugar 95 g, whites 110 g. scale up to whites 154 g",
   ])("%s", async (said) => {
-    const { tool, value } = await last(said);
+    const { tool, value } = await withFigures(said);
     expect(tool).toBe("scale");
     expect(value("almond flour")).toBeCloseTo(196, 6);
     expect(value("powdered sugar")).toBeCloseTo(175, 6);
@@ -48,7 +26,7 @@ describe("a recipe in a list, and what it is to be brought to", () => {
 
   // 88 / 110 = 0.8: 140 g become 112 g
   test("the size is put right", async () => {
-    const { value } = await last(
+    const { value } = await withFigures(
       `my own list is ${list}. i want it on 154 g whites`,
       "wait i misread the scale, it's 88",
     );
@@ -57,7 +35,7 @@ describe("a recipe in a list, and what it is to be brought to", () => {
 
   // what is there sets the size by the scarcest: 95 g of granulated sugar, so 95 g of whites of the house formula
   test("what stands in the cupboard is no recipe", async () => {
-    const { value } = await last(`i have ${list} and another 20 g whites`);
+    const { value } = await withFigures(`i have ${list} and another 20 g whites`);
     expect(value("whites")).toBeCloseTo(95, 6);
   });
 });
@@ -86,7 +64,7 @@ describe("a recipe that is told with the order to keep it", () => {
   });
 
   test("an order is no name for what was told", async () => {
-    const { tool, headline } = await last(`save it: ${lines}`, "show my recipes");
+    const { tool, headline } = await withFigures(`save it: ${lines}`, "show my recipes");
     expect(tool).toBe("formula");
     expect(headline).not.toContain("Saved");
   });
@@ -132,7 +110,7 @@ describe("notes told in another order", () => {
   });
 
   test("what is asked is no note", async () => {
-    expect((await last("how was the lemon batch, is that in the notes")).tool).toBe("recall");
+    expect((await withFigures("how was the lemon batch, is that in the notes")).tool).toBe("recall");
   });
 });
 
@@ -141,7 +119,7 @@ test.each([
   ["milk chocolate ganache is a puddle, i want to pipe it, i used 180 g chocolate and 120 g cream", 60],
   ["dark one's a puddle. 100 g dark chocolate, 110 g cream. should be for piping", 37.5],
 ])("a ganache that flows: %s", async (said, grams) => {
-  const { tool, value } = await last(said);
+  const { tool, value } = await withFigures(said);
   expect(tool).toBe("ganache");
   expect(value("add chocolate")).toBeCloseTo(grams, 6);
 });
@@ -151,7 +129,7 @@ test.each([
   ["milk chocolate, i have 260 g of it, ganache to pipe, so cream is", 130],
   ["dark chocolate, ive got 150 g of that, piping ganache, how much cream", 120],
 ])("so much of what was named: %s", async (said, grams) => {
-  expect((await last(said)).value("cream")).toBeCloseTo(grams, 6);
+  expect((await withFigures(said)).value("cream")).toBeCloseTo(grams, 6);
 });
 
 // 30 macarons: 66 shells of 7.6532 g, / 0.96 = 526.16 g batter; whites 526.16 × 100 / 460 = 114.38 g
@@ -159,7 +137,7 @@ test.each([
   "whats the weights for shells if i bake 30 macarons",
   "what do the shells need by weight if 30 macarons get baked",
 ])("the weights of so many that are baked: %s", async (said) => {
-  const { tool, value } = await last(said);
+  const { tool, value } = await withFigures(said);
   expect(tool).toBe("scale");
   expect(value("whites")).toBeCloseTo(114.38, 1);
 });
@@ -185,7 +163,7 @@ describe("a step from what came out", () => {
     ["a cup of cream in grams", "add 20 to it", 258],
     ["half a cup of sugar in grams", "plus 25", 125],
   ])("%s | %s", async (first, then, result) => {
-    const { tool, value } = await last(first, then);
+    const { tool, value } = await withFigures(first, then);
     expect(tool).toBe("convert");
     expect(value("result")).toBeCloseTo(result, 6);
   });
@@ -200,7 +178,7 @@ describe("a bill without one of its lines", () => {
     ["not counting the almond flour", 1.72],
     ["no sugar in it", 2.8],
   ])("%s", async (said, cost) => {
-    const { tool, value } = await last(bill, said);
+    const { tool, value } = await withFigures(bill, said);
     expect(tool).toBe("cost");
     expect(value("cost")).toBeCloseTo(cost, 6);
   });
@@ -212,16 +190,19 @@ test.each([
   "thats more than i need, 1.5 times is enough",
   "no that's a lot, once and a half",
 ])("another factor in the place of one: %s", async (said) => {
-  expect((await last("give me the house recipe twice over", said)).value("whites")).toBeCloseTo(150, 6);
+  expect((await withFigures("give me the house recipe twice over", said)).value("whites")).toBeCloseTo(
+    150,
+    6,
+  );
 });
 
 // six whites of 33 g, two of them gone: 132 g
 test.each(["four eggs, i dropped two", "two eggs fell on the floor, four"])("%s", async (said) => {
-  expect((await last("whites of 6 eggs, almond flour?", said)).value("whites")).toBeCloseTo(132, 6);
+  expect((await withFigures("whites of 6 eggs, almond flour?", said)).value("whites")).toBeCloseTo(132, 6);
 });
 
 test("what is left on a timer, behind something else", async () => {
-  const { tool, value } = await last(
+  const { tool, value } = await withFigures(
     "start the bake timer",
     "2/3 cup granulated sugar is how many grams",
     "and what's left on the bake",
@@ -232,7 +213,7 @@ test("what is left on a timer, behind something else", async () => {
 
 // 30 macarons for 18:00, no rest: three trays piped by 14:40 + 75 min, baked 15 min each
 test("the hour at which they are due is no number of macarons", async () => {
-  const { headline } = await last(
+  const { headline } = await withFigures(
     "somebody wants 30 macarons tomorrow at 6pm, when must i get going",
     "and if i go with the no rest method, still for 6",
   );

@@ -4,15 +4,7 @@
  */
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-/** The answers of the last of some turns. */
-async function talk(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
+import { lastOf } from "../support/ask.ts";
 
 const figure = (answer: Answer | undefined, name: string) =>
   answer?.figures?.find((each) => each.name === name || each.name.includes(name));
@@ -32,7 +24,7 @@ describe("a weight told apart from its thing", () => {
     ],
     ["on the scale its 245, and thats buttercream only. how much maple flavor", 7.35, 12.25],
   ])("%s", async (said, low, high) => {
-    const [answer, ...others] = await talk(said);
+    const [answer, ...others] = await lastOf(said);
     expect(others).toEqual([]);
     expect(answer?.tool).toBe("dose");
     expect(figure(answer, "flavor")?.low).toBeCloseTo(low, 6);
@@ -45,7 +37,7 @@ describe("a weight told apart from its thing", () => {
     ["cream is all i am short of, 120 g left. milk chocolate ganache to pipe, how much chocolate", 120 * 2],
     ["the cream decides it, 96 g there is. dark ganache to fill, how much chocolate", 96 * 1.25],
   ])("%s", async (said, chocolate) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(answer?.tool).toBe("ganache");
     expect(figure(answer, "chocolate")?.value).toBeCloseTo(chocolate, 6);
   });
@@ -67,7 +59,7 @@ describe("so much of a flavor, and what it is enough for", () => {
     ],
     ["the vanilla bottle had 6 g of extract left, how much buttercream will that flavour", 300, 600],
   ])("%s", async (said, low, high) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(answer?.tool).toBe("dose");
     expect(figure(answer, "base")?.low).toBeCloseTo(low, 6);
     expect(figure(answer, "base")?.high).toBeCloseTo(high, 6);
@@ -79,7 +71,7 @@ describe("so much of a flavor, and what it is enough for", () => {
     "peppermint oil into both: 140 g buttercream, 95 g dark ganache. what does each need",
     "140 g buttercream and 95 g dark ganache, both to get peppermint oil. how much each",
   ])("into two fillings: %s", async (said) => {
-    const answers = await talk(said);
+    const answers = await lastOf(said);
     expect(answers.map((each) => each.tool)).toEqual(["dose", "dose"]);
     expect(answers.map((each) => figure(each, "oil")?.high)).toEqual([0.7, 0.475]);
   });
@@ -97,7 +89,7 @@ describe("what is in already", () => {
     ["powder color for 380 g batter", "shook 5 g in before i asked, is that over the top", 1.315789, "over"],
     ["vanilla extract for 220 g buttercream", "14 g landed in it, is that over the top", 6.363636, "over"],
   ])("%s, then %s", async (first, second, share, word) => {
-    const [answer] = await talk(first, second);
+    const [answer] = await lastOf(first, second);
     expect(figure(answer, "share")?.value).toBeCloseTo(share, 5);
     expect(answer?.headline).toContain(word);
   });
@@ -124,7 +116,7 @@ describe("parts of a bowl, and a list brought to a total", () => {
       { pink: 100, white: 400 / 3, rest: 500 / 3 },
     ],
   ])("%s", async (said, parts) => {
-    const answers = await talk(said);
+    const answers = await lastOf(said);
     expect(answers.map((each) => each.tool)).toEqual(["split"]);
     for (const [name, grams] of Object.entries(parts))
       expect(figure(answers[0], name)?.value).toBeCloseTo(grams, 6);
@@ -145,7 +137,7 @@ describe("parts of a bowl, and a list brought to a total", () => {
       { "cream cheese": 300, honey: 60 },
     ],
   ])("%s", async (said, lines) => {
-    const answers = await talk(said);
+    const answers = await lastOf(said);
     expect(answers.map((each) => each.tool)).toEqual(["scale"]);
     for (const [name, grams] of Object.entries(lines))
       expect(figure(answers[0], name)?.value).toBeCloseTo(grams, 6);
@@ -155,9 +147,9 @@ describe("parts of a bowl, and a list brought to a total", () => {
 describe("orders in other words", () => {
   test("a day in passing, and only weights asked: no plan", async () => {
     const said = "christening on sunday, im down for 60 macarons, list the weights for the shells";
-    expect((await talk(said)).map((each) => each.tool)).toEqual(["scale"]);
+    expect((await lastOf(said)).map((each) => each.tool)).toEqual(["scale"]);
     const plan = "christening on sunday, im down for 60 macarons, when do i start";
-    expect((await talk(plan)).map((each) => each.tool)).toEqual(["day"]);
+    expect((await lastOf(plan)).map((each) => each.tool)).toEqual(["day"]);
   });
 
   test.each<[string, number]>([
@@ -166,7 +158,7 @@ describe("orders in other words", () => {
     ["shells are piped, get the resting clock going", 30],
     ["one more timer 40 min rest", 40],
   ])("%s", async (said, left) => {
-    const [answer] = await talk(said);
+    const [answer] = await lastOf(said);
     expect(answer?.tool).toBe("timer");
     expect(figure(answer, "left")?.value).toBe(left);
   });
@@ -174,30 +166,30 @@ describe("orders in other words", () => {
   test.each(["actually scrap that timer", "trash the timer", "lose that timer, dont need it"])(
     "%s",
     async (said) => {
-      const [answer] = await talk("timer 30 min", said);
+      const [answer] = await lastOf("timer 30 min", said);
       expect(answer?.headline).toMatch(/^Stopped/);
     },
   );
 
   test("one more to log", async () => {
-    const [answer] = await talk("one more to log, speculoos batch, 40 min rest");
+    const [answer] = await lastOf("one more to log, speculoos batch, 40 min rest");
     expect(answer?.tool).toBe("note");
     expect(figure(answer, "rest")?.value).toBe(40);
     // stock is no note
-    expect((await talk("one more to add, 200 g butter"))[0]?.tool).toBe("shelf");
+    expect((await lastOf("one more to add, 200 g butter"))[0]?.tool).toBe("shelf");
   });
 
   test("what was bought and went on the shelf comes, and more that was used goes", async () => {
     const bought = "stocked up, 1.5 kg icing sugar went on the shelf";
-    expect(figure((await talk(bought))[0], "sugar")?.value).toBe(1500);
+    expect(figure((await lastOf(bought))[0], "sugar")?.value).toBe(1500);
     // 1500 less 390 less 100
-    const [left] = await talk(bought, "used 390 g just now", "and 100 g more");
+    const [left] = await lastOf(bought, "used 390 g just now", "and 100 g more");
     expect(figure(left, "left")?.value).toBe(1010);
   });
 
   test("what a ganache takes is a flavor, whatever timer runs", async () => {
     // 220 g dark at 1.25 : 1 make 396 g; rum 2 to 5 %
-    const [answer] = await talk(
+    const [answer] = await lastOf(
       "dark ganache to pipe with 220 g chocolate and then a 40 min timer for it to set",
       "how much rum can that ganache take",
     );
@@ -208,27 +200,27 @@ describe("orders in other words", () => {
 
   test("a flavor for a mix starts no timer", async () => {
     // 300 g at 3 to 5 %
-    const [answer] = await talk(
+    const [answer] = await lastOf(
       "300 g buttercream",
       "timer 30 min for the shells",
       "lemon flavor for the buttercream",
     );
     expect(answer?.tool).toBe("dose");
     expect(figure(answer, "flavor")?.low).toBeCloseTo(9, 6);
-    const [none] = await talk("timer 30 min", "rum for the ganache");
+    const [none] = await lastOf("timer 30 min", "rum for the ganache");
     expect(none?.status).toBe("asking");
     expect(none?.tool).toBe("dose");
   });
 
   test("a batter and what goes with it", async () => {
-    const answers = await talk("batter for 20 macarons and the filling to go with it");
+    const answers = await lastOf("batter for 20 macarons and the filling to go with it");
     expect(answers.map((each) => each.tool)).toEqual(["shells", "fill"]);
-    const both = await talk("batter for 48 macarons and ganache to fill them, dark");
+    const both = await lastOf("batter for 48 macarons and ganache to fill them, dark");
     expect(both.map((each) => each.tool)).toEqual(["shells", "ganache"]);
   });
 
   test("a measuring cup is a cup", async () => {
     // USDA: 238 g a cup of heavy cream
-    expect(figure((await talk("one measuring cup of heavy cream, grams"))[0], "result")?.value).toBe(238);
+    expect(figure((await lastOf("one measuring cup of heavy cream, grams"))[0], "result")?.value).toBe(238);
   });
 });

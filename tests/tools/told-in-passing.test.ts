@@ -4,15 +4,7 @@
  */
 import { describe, expect, test } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
-import { baker } from "../support/ask.ts";
-
-/** The answers of the last of some turns. */
-async function talk(...turns: string[]): Promise<Answer[]> {
-  const { ask } = baker();
-  let answers: Answer[] = [];
-  for (const turn of turns) answers = await ask(turn);
-  return answers;
-}
+import { lastOf } from "../support/ask.ts";
 
 const values = (answer: Answer | undefined): Record<string, number | undefined> =>
   Object.fromEntries((answer?.figures ?? []).map(({ name, value }) => [name, value]));
@@ -38,7 +30,7 @@ describe("timers in a row, each with its minutes", () => {
     ["new timer, 40", [40]],
     ["stick 15 on the clock", [15]],
   ])("%s", async (said, expected) => {
-    expect(minutes(await talk(said))).toEqual(expected);
+    expect(minutes(await lastOf(said))).toEqual(expected);
   });
 
   // the book's: bake 15, rest 30, cool 30 (rules of heat and time)
@@ -48,18 +40,18 @@ describe("timers in a row, each with its minutes", () => {
     ["cooling timer, as usual, thanks", 30],
     ["start my usual bake timer", 15],
   ])("%s: the step's own time", async (said, expected) => {
-    expect(minutes(await talk(said))).toEqual([expected]);
+    expect(minutes(await lastOf(said))).toEqual([expected]);
   });
 
   test("her own time, once she has told it", async () => {
     expect(
-      minutes(await talk("i rest mine 40 min, bake 15 min, always", "rest timer, the usual, ta")),
+      minutes(await lastOf("i rest mine 40 min, bake 15 min, always", "rest timer, the usual, ta")),
     ).toEqual([40]);
   });
 
   test("an hour of the clock stays one", async () => {
     // 9:30 to 19:00
-    expect(minutes(await talk("timer at 7"))).toEqual([570]);
+    expect(minutes(await lastOf("timer at 7"))).toEqual([570]);
   });
 });
 
@@ -74,7 +66,7 @@ describe("what she always does is set, and nothing rings", () => {
     ["remember that i rest 40 min and bake 15", { rest: 40, bake: 15 }],
     ["always 40 min rest for me", { rest: 40 }],
   ])("%s", async (said, expected) => {
-    const [only, ...others] = await talk(said);
+    const [only, ...others] = await lastOf(said);
     expect(others).toEqual([]);
     expect(only?.tool).toBe("bench");
     expect(values(only)).toEqual(expected);
@@ -89,7 +81,7 @@ describe("a batch for the notes is no timer", () => {
     ["coffee batch two for the log, that one sat 40 min before the oven", { rest: 40 }],
     ["this goes in the notes: vanilla, dried 40 min", { rest: 40 }],
   ])("%s", async (said, expected) => {
-    const [only, ...others] = await talk(said);
+    const [only, ...others] = await lastOf(said);
     expect(others).toEqual([]);
     expect(only?.tool).toBe("note");
     expect(values(only)).toMatchObject(expected);
@@ -105,14 +97,14 @@ describe("what it cost her is kept as a price", () => {
     ["almond flour was 9 for 500 g", "almond flour a kilo", 18],
     ["almonds set me back 12 for a kilo", "almond flour a kilo", 12],
   ])("%s", async (said, name, expected) => {
-    const [only] = await talk(said);
+    const [only] = await lastOf(said);
     expect(only?.tool).toBe("shelf");
     expect(values(only)[name]).toBeCloseTo(expected, 9);
   });
 
   // 2.50 / 250 g x 100 g
   test("also where it was bought", async () => {
-    const [only] = await talk("bought 250 g butter for 2.50", "what does 100 g butter cost");
+    const [only] = await lastOf("bought 250 g butter for 2.50", "what does 100 g butter cost");
     expect(values(only).cost).toBeCloseTo(1, 9);
   });
 });
@@ -128,20 +120,20 @@ describe("another price or weight of the thing that was priced", () => {
     // 400 / 1000 x 12
     ["and 400 g", 4.8],
   ])("%s", async (said, expected) => {
-    const [only] = await talk(asked, said);
+    const [only] = await lastOf(asked, said);
     expect(values(only).cost).toBeCloseTo(expected, 9);
   });
 
   test("the currency stays", async () => {
-    const [only] = await talk("what does 230 g butter cost at €12 a kilo", "and at 9.50 a kilo");
+    const [only] = await lastOf("what does 230 g butter cost at €12 a kilo", "and at 9.50 a kilo");
     expect(only?.figures?.[0]).toMatchObject({ name: "cost", unit: "EUR" });
   });
 
   // 0.23 x 11 + 0.1 x 2
   test("of two things it is asked which", async () => {
     const two = "what does 230 g butter at $12 a kilo and 100 g sugar at $2 a kilo cost";
-    expect((await talk(two, "and at $11 a kilo"))[0]?.status).toBe("asking");
-    expect(values((await talk(two, "and at $11 a kilo", "the butter"))[0]).cost).toBeCloseTo(2.73, 9);
+    expect((await lastOf(two, "and at $11 a kilo"))[0]?.status).toBe("asking");
+    expect(values((await lastOf(two, "and at $11 a kilo", "the butter"))[0]).cost).toBeCloseTo(2.73, 9);
   });
 });
 
@@ -158,14 +150,14 @@ describe("so much less or more of what was turned", () => {
     // 450 / 28.349523125
     ["500 g in oz", "minus 50", 15.873282],
   ])("%s, %s", async (first, then, expected) => {
-    expect(values((await talk(first, then))[0]).result).toBeCloseTo(expected, 5);
+    expect(values((await lastOf(first, then))[0]).result).toBeCloseTo(expected, 5);
   });
 });
 
 describe("a recipe told from memory, and what is there of one line", () => {
   test("the other lines go by it", async () => {
     // 110 / 150 of 300 and 30
-    const [only] = await talk(
+    const [only] = await lastOf(
       "my nans filling is 150 g butter 300 g icing sugar 30 g milk, ive just 110 g butter",
     );
     expect(values(only)["powdered sugar"]).toBeCloseTo(220, 9);
@@ -189,16 +181,16 @@ describe("a recipe told from memory, and what is there of one line", () => {
       { egg: 75, sugar: 60, butter: 45 },
     ],
   ])("%j", async (turns, expected) => {
-    const said = values((await talk(...turns))[0]);
+    const said = values((await lastOf(...turns))[0]);
     for (const [name, grams] of Object.entries(expected)) expect(said[name]).toBeCloseTo(grams, 9);
   });
 
   test("saved, and another order behind it", async () => {
     const recipe = "100 g whites, 130 g almond flour, 130 g powdered sugar, 90 g sugar";
-    const [saved, list] = await talk(`save recipe X shells: ${recipe}. what recipes have i got`);
+    const [saved, list] = await lastOf(`save recipe X shells: ${recipe}. what recipes have i got`);
     expect(values(saved).total).toBe(450);
     expect(list?.headline).toContain("x shells");
-    const [, doubled] = await talk(`save recipe rosa: ${recipe} and double it`);
+    const [, doubled] = await lastOf(`save recipe rosa: ${recipe} and double it`);
     expect(values(doubled)).toMatchObject({ whites: 200, sugar: 180, total: 900 });
   });
 });
@@ -228,7 +220,7 @@ describe("one part of what was split", () => {
     ["split 600 g in two", "One got 50 g too much so make it 550 g", { each: 275 }],
     ["split 600 g in three", "20 g went on the floor, so call it 580 g", { each: 580 / 3 }],
   ])("%s: %s", async (first, then, expected) => {
-    const said = values((await talk(first, then))[0]);
+    const said = values((await lastOf(first, then))[0]);
     for (const [name, grams] of Object.entries(expected)) expect(said[name]).toBeCloseTo(grams, 9);
   });
 
@@ -237,7 +229,7 @@ describe("one part of what was split", () => {
     ["divide 450 g by three, what does one third weigh", 150],
     ["cut 360 g in six, how much for a sixth", 60],
   ])("%s: one answer", async (said, each) => {
-    const [only, ...others] = await talk(said);
+    const [only, ...others] = await lastOf(said);
     expect(others).toEqual([]);
     expect(values(only).each).toBeCloseTo(each, 9);
   });
@@ -251,7 +243,7 @@ describe("two mixes, two bowls", () => {
       ["both times two", 2],
       ["double it all", 2],
     ] as const) {
-      const [shells, fill] = await talk("batter and filling for 30 macarons", said);
+      const [shells, fill] = await lastOf("batter and filling for 30 macarons", said);
       // 30 macarons take 30 x 0.42 x 3.8^2 / 0.92 g
       expect(values(fill).filling).toBeCloseTo((times * 30 * 0.42 * 3.8 ** 2) / 0.92, 6);
       expect(values(shells).macarons).toBe(times * 30);
@@ -265,13 +257,15 @@ describe("two mixes, two bowls", () => {
     ["ive 200 g of batter in one bowl and 150 g of batter in another, how many shells", 43],
     ["two bowls of batter, 250 g each, how many shells", 62],
   ])("%s", async (said, shells) => {
-    const [only] = await talk(said);
+    const [only] = await lastOf(said);
     expect(values(only).shells).toBe(shells);
   });
 
   test("a bowl each for a flavor stays two", async () => {
     // 3 % of 300 and of 200
-    const said = await talk("i have 300 g of buttercream and another 200 g of buttercream, how much vanilla");
+    const said = await lastOf(
+      "i have 300 g of buttercream and another 200 g of buttercream, how much vanilla",
+    );
     expect(said.map((each) => each.figures?.[0]?.low)).toEqual([9, 6]);
   });
 
@@ -281,7 +275,7 @@ describe("two mixes, two bowls", () => {
       "36 at 4 cm: batter, filling",
       "qty 36, size 4cm: batter, filling",
     ]) {
-      const [shells, fill] = await talk(said);
+      const [shells, fill] = await lastOf(said);
       // ceil(22 x 36 / 10) = 80 shells; 36 x 0.42 x 16 / 0.92 g
       expect(values(shells).shells).toBe(80);
       expect(values(fill).filling).toBeCloseTo((36 * 0.42 * 16) / 0.92, 6);
@@ -290,14 +284,14 @@ describe("two mixes, two bowls", () => {
 
   test("held against the mix that is named", async () => {
     // 88 shells x 0.53 x 3.8^2 / 0.96 = 702 g of batter for 40
-    const [only] = await talk("how much filling for 40", "is that more than 200 g of batter");
+    const [only] = await lastOf("how much filling for 40", "is that more than 200 g of batter");
     expect(only?.tool).toBe("shells");
     expect(only?.headline).toContain("702 g");
   });
 
   test("a filling made into a ganache", async () => {
     // 40 x 0.42 x 3.8^2 / 0.92 = 263.69 g; milk for piping 2 : 1
-    const [only, ...others] = await talk(
+    const [only, ...others] = await lastOf(
       "fill for 40 macarons",
       "make it milk ganache, how much chocolate and cream then",
     );
@@ -312,7 +306,7 @@ describe("two mixes, two bowls", () => {
       "making macarons on Sunday and no clue how much buttercream to make",
       "macarons on Sunday. how much buttercream do i need",
     ]) {
-      const [only] = await talk(said);
+      const [only] = await lastOf(said);
       expect(only).toMatchObject({ tool: "fill", status: "asking" });
     }
   });
@@ -324,7 +318,7 @@ describe("how far the whites are whipped", () => {
     "how stiff the meringue",
     "about to whip whites, how far do i take them",
   ])("%s", async (said) => {
-    const [only] = await talk(said);
+    const [only] = await lastOf(said);
     expect(only?.tool).toBe("method");
     expect(only?.headline).toContain("stiff");
   });

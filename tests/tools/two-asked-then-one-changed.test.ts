@@ -3,18 +3,8 @@
  * the rule beside each.
  */
 import { describe, expect, it } from "vitest";
-import { baker, figureOf, onlyOf } from "../support/ask.ts";
-
-const near = (value: number) => ({ value: expect.closeTo(value, 4) });
-const range = (low: number, high: number) => ({ low: expect.closeTo(low, 4), high: expect.closeTo(high, 4) });
-
-/** Everything the last of several turns answered: calculators and figures. */
-async function lastOf(...turns: string[]) {
-  const { ask } = baker();
-  let answers = await ask(turns[0] ?? "");
-  for (const turn of turns.slice(1)) answers = await ask(turn);
-  return answers;
-}
+import { figureOf, lastOf, onlyOf } from "../support/ask.ts";
+import { near, range } from "../support/near.ts";
 
 describe("'an' where 'and' is meant", () => {
   // concentrated flavor in buttercream 3-5 %: of 280 g
