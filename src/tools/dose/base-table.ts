@@ -85,6 +85,9 @@ const ofEachPart = new RegExp(
   `\\b(?:for|in|into|per) each(?: (?:one|colou?r|half|flavou?r|${vessel}))?(?: then)? ?[?.!]?$`,
 );
 
+const whatFlavorDoes =
+  /(?:^| )\S*<weight> (?:of )?(?:the |my )?\S*<[^>]*taste=.* what (?:can|could|will|would|does|do) (?:i|it|that|this)(?: (?:do|cover|\S*<dose=flavor>)| )/;
+
 /** "how much vanilla for it". */
 const whatLiesThere: BaseWay = (turn) => {
   const { reading, memory, base } = turn;
@@ -92,6 +95,8 @@ const whatLiesThere: BaseWay = (turn) => {
   if (!mass || isElsewhere(turn)) return undefined;
   // "lemon buttercream for those", behind batter: that is another bowl
   if (mass.thing === "batter" && base !== undefined && base !== "batter") return undefined;
+  // "6 g lemon flavor left, what does that do", behind batter: "that" is the flavor, and no batter takes it
+  if (mass.thing === "batter" && says(reading, whatFlavorDoes)) return undefined;
   // "gel for each", of a batch that nobody has split yet: what each weighs isn't known
   if (ofEachPart.test(reading.text) && reading.amounts.length === 0 && !partsOf(memory).length)
     return named({}, base ?? mixOf(mass.thing));

@@ -45,6 +45,15 @@ export function sizeOf(
       return { total_g: grams };
     const isLoose = !total.of || total.of.base === "meringue";
     const own = single.length === 1 ? single[0]?.ingredient : undefined;
+    // "what if i only have milk chocolate, 180 g": of what stands right before it, and no new weight of whites
+    const beside = reading.things.find(
+      (each) =>
+        !each.base &&
+        Boolean(each.ingredient ?? each.taste) &&
+        each.at[1] <= total.at[0] &&
+        /^ ?[,:-]? ?$/.test(reading.text.slice(each.at[1], total.at[0])),
+    );
+    if (beside && !total.of) return { have: [{ name: beside.ingredient ?? beside.text, grams: grams ?? 0 }] };
     // "get more whites so ive 143 g": that line of what is at hand
     if (own && isLoose && before?.have?.some(({ name }) => name === own) && memory.follows)
       return { have: before.have.map((each) => (each.name === own ? { ...each, grams: grams ?? 0 } : each)) };

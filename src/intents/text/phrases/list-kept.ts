@@ -14,7 +14,7 @@ const things = ingredients
 const number = "\\d+(?:[.,/]\\d+)?";
 const unit = "(?:g|gr|grams?|kg|oz|ounces?|ml)";
 const line = `(?:\\d+ (?:egg )?whites weighing ${number} ?${unit}|${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
-const joint = "(?: ?[,;+&] ?(?:and )?| and )";
+const joint = "(?: ?[,;+&] ?(?:and )?| and | (?=\\d))";
 /** Made when it is first looked for: hardly a sentence is a recipe. */
 let list: RegExp | undefined;
 const listIn = (text: string) => {
