@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { cacheMaker, finish, tableMaker } from "./src/cli/build/launcher.mjs";
+import { cacheMaker, finish, tableFiles, tableMaker } from "./src/cli/build/launcher.mjs";
 import { inParts } from "./src/cli/build/parts.mjs";
 import { hearPatterns, waitingPatterns } from "./src/cli/build/patterns.mjs";
 
@@ -140,4 +140,4 @@ for (const work of [tableMaker, cacheMaker]) {
   console.error(made.stderr);
   process.exit(made.status ?? 1);
 }
-finish(dist, version, ["program.cjs", "split.cjs", "program.cues", "program.words"]);
+finish(dist, version, ["program.cjs", "split.cjs", ...tableFiles]);

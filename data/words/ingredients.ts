@@ -194,6 +194,12 @@ export const ingredients: readonly IngredientRow[] = [
     ndb: "01145",
     allergens: ["milk"],
   },
+  // cooked until its water is gone: no row of the tables is of it
+  {
+    name: "brown butter",
+    words: ["brown butter", "browned butter", "beurre noisette", "butter browned"],
+    allergens: ["milk"],
+  },
   { name: "salted butter", words: ["salted butter", "butter salted"], ndb: "01001", allergens: ["milk"] },
   {
     name: "cream",

@@ -5,7 +5,7 @@
 
 /** They change nothing. */
 export const leadingWords: readonly string[] =
-  "oh ah uh um er erm hm hmm and so ok okay but well right now then also please pls".split(" ");
+  "oh ah uh um er erm hm hmm ugh argh grr and so ok okay but well right now then also please pls".split(" ");
 
 const itOrThat = (...leads: string[]) => leads.flatMap((lead) => [`${lead} it`, `${lead} that`]);
 

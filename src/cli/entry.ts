@@ -1,20 +1,23 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
 import { primeCues } from "../intents/chosen/choose.ts";
 import { phraseTable, primePhrases } from "../intents/found/lexicon.ts";
+import { primeVocabulary } from "../intents/text/vocabulary.ts";
+import { wordTable } from "../intents/understanding.ts";
 import { cueTable } from "../tools/lib/cue-table.ts";
 import { tools } from "../tools/registry.ts";
 import { main, type Outside, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
 /** What the build keeps beside the program for `start`. */
-export const tables = (): [cues: string, phrases: string] => [cueTable(tools), phraseTable()];
+export const tables = (): string[] => [cueTable(tools), phraseTable(), wordTable(tools)];
 
 type Written = readonly (string | undefined)[];
 
-export function takeUp([cues, phrases]: Written): void {
-  if (!cues || !phrases) return;
+export function takeUp([cues, phrases, words]: Written): void {
+  if (!cues || !phrases || !words) return;
   primeCues(tools, cues);
   primePhrases(phrases);
+  primeVocabulary(words);
 }
 
 export function start(parts: Parts, version: string, written: Written): void {

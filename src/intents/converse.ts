@@ -7,6 +7,7 @@ import { withBottles } from "./bottles.ts";
 import { against, askedFor } from "./chosen/asked-for.ts";
 import { score } from "./chosen/choose.ts";
 import { seenBy } from "./chosen/drafts.ts";
+import { elsewhere, isSigh } from "./chosen/elsewhere.ts";
 import { losesSome } from "./chosen/lost.ts";
 import { answersPending, answersWaiting } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
@@ -55,23 +56,52 @@ const wordsIn = (names: Names | undefined): ReadonlySet<string> =>
 
 /** The questions of one turn, each as a reading. @param names that the baker gave: no typos */
 export function questions(asked: string, { reader, tools }: Understanding, names?: Names): Reading[] {
-  const { text, items, mended } = itemsOf(asked, reader, wordsIn(names));
+  const { text, items, mended, beside } = itemsOf(asked, reader, wordsIn(names), true, names?.formulas);
   const parts = clauses(items, tools);
   const kept = withoutDropped(text, items, parts);
   return parts.map((part) => {
     const own = parts.length > 1 ? ownText(kept, items, part) : { text: kept, items: part };
-    return readingOf(asked, own.text, own.items, mended, reader);
+    return readingOf(asked, own.text, own.items, mended, reader, beside);
   });
 }
 
 /** The reading of a question of which other words are meant. */
 function resaid(said: Reading, meant: string, { reader }: Understanding, names: Names): Reading {
-  const { text, items } = itemsOf(meant, reader, wordsIn(names));
-  return readingOf(said.said, text, items, said.mended, reader);
+  const { text, items } = itemsOf(meant, reader, wordsIn(names), true, names.formulas);
+  return readingOf(said.said, text, items, said.mended, reader, said.beside);
 }
 
 /** Finds the calculator and its inputs for one question; several inputs where it asks several things of one. */
 export function next(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | Unread {
+  const taken = ours(said, now, names, understanding);
+  return notOurs(said, taken, now, understanding) ?? taken;
+}
+
+/** What is of another matter or of another bake is turned down by name, whoever would have taken its numbers. */
+function notOurs(
+  said: Reading,
+  taken: readonly Step[] | Unread,
+  now: State,
+  { tools }: Understanding,
+): Step[] | undefined {
+  const help = tools.find(({ name }) => name === "help");
+  if (!help) return undefined;
+  const step = (reading: Reading, inputs: Inputs, why: string): Step[] => [
+    { tool: help, inputs, known: knownFrom(inputs, inputs), reading, trace: () => [why] },
+  ];
+  if (isSigh(said)) return step(said, { talk: "nod" }, "a sigh, and nothing asked");
+  const steps = "near" in taken ? [undefined] : taken;
+  for (const each of steps) {
+    const none = elsewhere(each?.reading ?? said, now, each?.tool.name);
+    if (!none) continue;
+    const near = each?.tool.name ?? ("near" in taken ? taken.near[0]?.name : undefined);
+    const inputs = { elsewhere: none.name, kind: none.kind, ...(near ? { near } : {}) };
+    return step(said, inputs, `none of ours: ${none.name}`);
+  }
+  return undefined;
+}
+
+function ours(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | Unread {
   const { tools, reader } = understanding;
   const every = ofAll(said, now, names, understanding);
   if (every) return every;

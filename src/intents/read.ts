@@ -1,7 +1,7 @@
 /** From a sentence to its reading: every find with its span, and the mask that cues are matched against. */
 
 import { symptoms } from "../../data/words/symptoms.ts";
-import type { Amount, Reading, Thing } from "../tools/contract/index.ts";
+import type { Amount, Beside, Reading, Thing } from "../tools/contract/index.ts";
 import { withBareKinds } from "./found/bare-kinds.ts";
 import { bind } from "./found/bind.ts";
 import { spreadEach } from "./found/each.ts";
@@ -20,10 +20,13 @@ import { withoutBowl } from "./meant/tare.ts";
 import { withoutTooMuch } from "./meant/too-much.ts";
 import { withUnsigned } from "./meant/unsigned.ts";
 import { withWeighed } from "./meant/weighs-so.ts";
+import { ownAmounts } from "./meant/whose/whose.ts";
+import { withoutBeside, withoutShortForms } from "./text/beside/beside.ts";
 import type { Mender } from "./text/mend.ts";
 import { mendAll, mendText } from "./text/mended.ts";
+import { withNamesWhole } from "./text/names-whole.ts";
 import { folded, plain } from "./text/normalise.ts";
-import { tokenise } from "./text/tokens.ts";
+import { type Token, tokenise } from "./text/tokens.ts";
 
 const faultOf = new Map<string, string | undefined>(symptoms.map((row) => [row.id, row.of]));
 
@@ -32,40 +35,42 @@ export interface Reader {
   mender: Mender;
 }
 
-/** The items of a sentence, flavors joined, amounts not yet bound; splitting a turn works on these. */
+/**
+ * The items of a sentence, flavors joined, amounts not yet bound; splitting a turn works on these.
+ * @param isTurn it was said to us: then it may hold numbers that belong to something else
+ * @param formulas names of recipes: a number in one of them is no amount
+ */
 export function itemsOf(
   said: string,
-  { lexicon, mender }: Reader,
+  reader: Reader,
   own?: ReadonlySet<string>,
-): { text: string; items: Item[]; mended: Reading["mended"] } {
+  isTurn = false,
+  formulas: readonly string[] = [],
+): { text: string; items: Item[]; mended: Reading["mended"]; beside: readonly Beside[] } {
+  const { mender } = reader;
   // typos first: turns of phrase are looked for in right words
-  const right = mendText(folded(said), mender, own);
-  const text = plain(right.text);
-  const { tokens, mended } = mendAll(tokenise(text), mender, own);
+  const typed = isTurn ? withoutShortForms(folded(said), own) : { text: folded(said), beside: [] };
+  const right = mendText(typed.text, mender, own);
+  const asked = isTurn ? withoutBeside(right.text, own) : { text: right.text, beside: [] };
+  const put = plain(asked.text);
+  const { tokens, mended } = mendAll(withNamesWhole(tokenise(put), formulas), mender, own);
+  const found = joinedIn(tokens, reader);
+  // what is somebody else's, lies unused or isn't so in truth is no part of what is asked
+  const text = (isTurn ? ownAmounts(put, found) : undefined) ?? put;
+  const joined =
+    text === put
+      ? found
+      : joinedIn(mendAll(withNamesWhole(tokenise(text), formulas), mender, own).tokens, reader);
   return {
     text,
+    beside: [...typed.beside, ...asked.beside],
     items: withBothBowls(
       withServings(
         withWeighed(
           withUnsigned(
             withChange(
               withSums(
-                withoutBowl(
-                  withoutTooMuch(
-                    withoutRefused(
-                      withoutTakenBack(
-                        withPacks(
-                          spreadEach(
-                            joinFlavors(
-                              withBareKinds(plainGrades(plainVerbs(scan(tokens, lexicon)))),
-                              mender,
-                            ),
-                          ),
-                        ),
-                      ),
-                    ),
-                  ),
-                ),
+                withoutBowl(withoutTooMuch(withoutRefused(withoutTakenBack(withPacks(spreadEach(joined)))))),
               ),
             ),
           ),
@@ -76,6 +81,10 @@ export function itemsOf(
   };
 }
 
+/** What stands in the tokens, flavors joined. */
+const joinedIn = (tokens: readonly Token[], { lexicon, mender }: Reader): Item[] =>
+  joinFlavors(withBareKinds(plainGrades(plainVerbs(scan(tokens, lexicon)))), mender);
+
 /** A reading of some items that belong to one question. */
 export function readingOf(
   said: string,
@@ -83,6 +92,7 @@ export function readingOf(
   items: readonly Item[],
   mended: Reading["mended"],
   { mender }: Reader,
+  beside: readonly Beside[] = [],
 ): Reading {
   bind(items);
   settleSymptoms(items);
@@ -97,6 +107,7 @@ export function readingOf(
       item.is === "word" && item.text.length > 2 && !mender.knows(item.text) ? [item.text] : [],
     ),
     mended: [...mended],
+    ...(beside.length > 0 ? { beside } : {}),
   };
 }
 

@@ -78,6 +78,7 @@ export function told(reading: Reading, step?: Pick<Step, "tool" | "inputs" | "kn
     ...reading.mended.map(({ said, read, either }) =>
       either ? `"${said}": ${either.join(" or ")}, I can't tell` : `"${said}": a slip for "${read}"`,
     ),
+    ...(reading.beside ?? []).map(({ said, is }) => `"${said}": ${is}, told beside the question`),
     ...pieces.map(({ text, as }) => `"${text}": ${as}`),
     ...reading.unknown.map((word) => `"${word}": not known`),
     ...(step ? [`a question for ${step.tool.name}`] : []),

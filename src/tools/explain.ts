@@ -41,6 +41,13 @@ export const explain = tool<ExplainInputs>({
       "(?:show|give|walk) (?:me )?(?:through )?(?:the|your) (?:working|workings|math|maths|sums?|steps|calculation|calculations|reasoning)",
       "(?:whats|what is|wheres) (?:the|your) (?:rule|reasoning|math|maths|working|source)(?: (?:for|behind) \\S+)?(?: [?])*$",
       `(?:which|what) (?:rule|formula|source) (?:is|was|are|does) ${it}(?: (?:from|by|use|come from))?(?: [?])*$`,
+      `(?:which|what) (?:rules?|formula|source|ratio|table) (?:did|do|have|are|were) (?:you|u) (?:use|used|using|go by|go on|going by|apply|applied|follow|take|work by|work from)(?: (?:there|here|for ${it}|on ${it}|now|then|again))*(?: [?.!,])*$`,
+      `(?:whats|what is|what was|which was) the (?:rule|formula|basis|reason)(?: (?:there|here|for ${it}|behind ${it}|of ${it}|you used|used|again))*(?: [?.!,])*$`,
+      `^${lead}(?:only|just|tell me|give me|show me|say|name|i want|the) (?:(?:only|just|tell me|give me|show me|the|your|want) )*rules?(?: (?:there|here|for ${it}|behind ${it}|of ${it}|you used|used|again|please|pls))*(?: [?.!,])*$`,
+      // "is that your own invention or published", "whose rule is that"
+      `^${lead}(?:(?:is|was|are|were) )?(?:${it}|(?:that|this|the) (?:limit|rule|ratio|number|figure|range|share)) (?:\\S+ ){0,2}(?:your own|yours|made up|invented|published|official|from memory|a guess|guessed|an estimate|proven|from (?:a|the|some) (?:book|source|table))(?: .*)?$`,
+      `^${lead}(?:did|have) you (?:make|made|invent|invented|guess|guessed) ${it}(?: up)?(?: .*)?$`,
+      `^${lead}(?:whos|whose|who made) (?:the |that |this )?(?:rule|limit|number|ratio)(?: is (?:that|this|it))?(?: .*)?$`,
       `(?:whats|what is) ${it} based on`,
       "based on what",
       "^(?:basis|reason|source|rule|formula)(?: [?.!])*$",
@@ -90,7 +97,7 @@ export const explain = tool<ExplainInputs>({
 });
 
 const nothing: Outcome = {
-  status: "answered",
+  status: "declined",
   headline: 'Nothing has been answered yet. Ask something, then "why?" shows the rule and the sum.',
 };
 

@@ -14,6 +14,11 @@ const inputs = later(() =>
     talk: z.optional(z.enum(["thanks", "hello", "who", "bye", "nod"])),
     /** One or a few examples, not all there is. */
     some: z.optional(z.boolean()),
+    /** What was asked of, which is none of ours: "cupcakes", "nutrition". */
+    elsewhere: z.optional(z.string()),
+    kind: z.optional(z.enum(["bake", "matter", "guests"])),
+    /** The calculator that comes nearest to it. */
+    near: z.optional(z.string()),
   }),
 );
 
@@ -117,7 +122,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
       { say: "what can I make with 300 g almond flour", tool: "scale" },
       { say: "why?", tool: "explain" },
     ],
-    rivals: [["topic", "talk", "some"]],
+    rivals: [["topic", "talk", "some", "elsewhere"]],
     read: (reading) => read(reading.mask, tools()),
     compute: (given) => answer(given, tools()),
   });
@@ -146,7 +151,8 @@ function read(mask: string, tools: readonly Tool[]): HelpInputs {
   return named ? { topic: named.name } : {};
 }
 
-function answer({ topic, talk, some }: HelpInputs, tools: readonly Tool[]): Outcome {
+function answer({ topic, talk, some, ...none }: HelpInputs, tools: readonly Tool[]): Outcome {
+  if (none.elsewhere !== undefined) return notOurs(none, tools);
   if (talk) return { status: "answered", headline: small[talk] };
   if (some)
     return {
@@ -176,6 +182,23 @@ function answer({ topic, talk, some }: HelpInputs, tools: readonly Tool[]): Outc
       '"help with ganache" shows more of one, "why?" the rule behind an answer, "undo" takes a change back.',
     ],
   };
+}
+
+/** Turned down by name, with the nearest thing that can be asked. */
+function notOurs({ elsewhere = "", kind, near }: HelpInputs, tools: readonly Tool[]): Outcome {
+  if (kind === "guests")
+    return {
+      status: "declined",
+      headline:
+        'I have no rule for how many macarons a guest eats, so I give no figure. Say how many each: "30 guests, 2 macarons each, how much batter".',
+    };
+  const say = (tools.find((each) => each.name === near) ?? tools.find((each) => each.name === "dose"))
+    ?.examples[0]?.say;
+  const rule =
+    kind === "matter"
+      ? `I have no rule for ${elsewhere}, so I give no figure: that is none of mine.`
+      : `I have no rule for ${elsewhere}, so I give no figure: my rules are of filled macarons.`;
+  return { status: "declined", headline: `${rule} Try "${say}" or "help".` };
 }
 
 /** Whose examples are shown to somebody who asks for one. */

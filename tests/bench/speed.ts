@@ -9,6 +9,7 @@ import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { spawn } from "@lydell/node-pty";
 import type { Note } from "../../src/tools/contract/index.ts";
+import { tools } from "../../src/tools/registry.ts";
 import { baker } from "../support/ask.ts";
 import { conversationsIn, filesOf } from "./documents.ts";
 import { table } from "./table.ts";
@@ -129,6 +130,32 @@ const processes = whole.map(([name]) => {
   return { name, median_ms: median(times), p90_ms: quantile(times, 0.9), ratio: median(times) / bare };
 });
 
+/** One sentence tells little: the first example of each calculator, beside a bare start each time, the best of three. */
+const each = tools
+  .flatMap(({ examples }) => examples.slice(0, 1))
+  .map(({ say }) => {
+    const times: [number, number][] = [0, 1, 2].map(() => [
+      ran(process.execPath, ["-e", "0"]),
+      ran(process.execPath, [program, say]),
+    ]);
+    return {
+      say,
+      bare_ms: Math.min(...times.map(([one]) => one)),
+      ms: Math.min(...times.map(([, two]) => two)),
+    };
+  });
+const bareEach = median(each.map(({ bare_ms }) => bare_ms));
+const ratios = each.map(({ say, ms }) => ({ say, ratio: ms / bareEach })).sort((a, b) => a.ratio - b.ratio);
+const asked = {
+  count: ratios.length,
+  median: median(ratios.map(({ ratio }) => ratio)),
+  p90: quantile(
+    ratios.map(({ ratio }) => ratio),
+    0.9,
+  ),
+  slowest: ratios.at(-1),
+};
+
 /** All learned conversations in a row, three times over: new at first, then as in a chat that has run for hours. */
 const conversations = filesOf(join(process.cwd(), "tests/questions/learned")).flatMap(conversationsIn);
 const passes: { name: string; times: number[] }[] = [];
@@ -212,6 +239,7 @@ const report = {
   rounds,
   calculator: calculator?.name ?? "none",
   processes,
+  asked,
   turns: passes.map(({ name, times }) => ({
     name,
     count: times.length,
@@ -236,6 +264,9 @@ else {
       ["whole process", "median ms", "p90 ms", "to node -e 0"],
       processes.map((each) => [each.name, n(each.median_ms), n(each.p90_ms), n(each.ratio, 2)]),
     ),
+  );
+  console.log(
+    `${asked.count} questions, one of each calculator: ${n(asked.median, 2)}, p90 ${n(asked.p90, 2)}, at most ${n(asked.slowest?.ratio ?? Number.NaN, 2)} ("${asked.slowest?.say}")`,
   );
   console.log();
   console.log(

@@ -90,7 +90,7 @@ describe("how it was read", () => {
 
 test("nothing asked yet is said, and no rule made up", () => {
   const said = answer(explain, { about: "rule" });
-  expect([said.status, said.figures, said.rule]).toEqual(["answered", undefined, undefined]);
+  expect([said.status, said.figures, said.rule]).toEqual(["declined", undefined, undefined]);
 });
 
 test("the conversation goes on behind it", async () => {

@@ -5,6 +5,10 @@ import { join } from "node:path";
 /** The texts that a question reads are in one file: V8 keeps one that is as long outside its heap, and cuts it free of cost. */
 const packed = "question.pack";
 
+/** What would be worked out at every start, in the order in which the program makes it and takes it up. */
+const tables = ["cues", "phrases", "words"];
+export const tableFiles = tables.map((name) => `program.${name}`);
+
 /**
  * Parts ask for one another by name. Each part is a function of what a module gets, and of `part`.
  * @param places where each text is in the pack, as [start, end]; those that aren't have files of their own
@@ -42,7 +46,7 @@ function part(name) {
   return module.exports;
 }
 const program = part("program");
-const tables = ["cues", "words"].map((name) => may(() => textOf("program." + name)));`;
+const tables = ${JSON.stringify(tableFiles)}.map((name) => may(() => textOf(name)));`;
 
 /** The file that is run as the command. */
 const launcher = (version, places) => `#!/usr/bin/env node
@@ -56,12 +60,12 @@ program.start({
 }, ${JSON.stringify(version)}, tables);
 `;
 
-/** Works out what would be worked out at every start: how cues are matched, phrases by their first word. */
+/** Works out how cues are matched, phrases by their first word, and the words that a typo may be meant for. */
 export const tableMaker = `${loader({})}
 const { writeFileSync } = require("node:fs");
 const made = program.tables();
 if (/[^\\x00-\\xff]/.test(made.join(""))) throw new Error("A word of the tables has letters beyond Latin-1.");
-for (const [at, name] of ["cues", "words"].entries()) writeFileSync(beside("program." + name), made[at], "latin1");
+for (const [at, name] of ${JSON.stringify(tableFiles)}.entries()) writeFileSync(beside(name), made[at], "latin1");
 `;
 
 /**

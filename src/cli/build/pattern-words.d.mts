@@ -1,1 +1,1 @@
-export function wordsOf(source: string, flags?: string): string[] | undefined;
+export function wordsOf(source: string, flags?: string): string[][];

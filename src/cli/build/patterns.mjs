@@ -4,6 +4,7 @@ import { rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { wordsOf } from "./pattern-words.mjs";
+import { inLines } from "./waiting.mjs";
 
 /** Shorter ones cost less than waiting. */
 const shortest = 20;
@@ -22,9 +23,9 @@ export const waitingPatterns = (root, heard) =>
   patternsAs(
     root,
     (place, call, regex) => {
-      const { pattern, flags } = regex ?? heard.get(place) ?? {};
-      const words = (pattern && wordsOf(pattern, flags)) ?? [];
-      return `${late}(${JSON.stringify(words.join("|"))}, () => ${call})`;
+      const { pattern, flags = "" } = regex ?? heard.get(place) ?? {};
+      const words = inLines(pattern ? wordsOf(pattern, flags) : []);
+      return `${late}(${JSON.stringify(words)}, () => ${call}${words && flags.includes("i") ? ", true" : ""})`;
     },
     beside("waiting.mjs"),
   );

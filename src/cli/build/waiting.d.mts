@@ -1,1 +1,2 @@
-export function waiting(words: string, make: () => RegExp): RegExp;
+export function waiting(words: string, make: () => RegExp, isSmall?: boolean): RegExp;
+export function inLines(lists: readonly (readonly string[])[]): string;

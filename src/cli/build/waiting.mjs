@@ -1,18 +1,21 @@
 /** Stands in for a regular expression in the built program: it does all that the program asks of one. */
 class Waiting {
   /**
-   * @param words of these one is in every text that matches, "|" between them; "" where that isn't known
+   * @param words of each list one is in every text that matches: a line a list, "|" between words; "" where none is known
    * @param make the regular expression
+   * @param isSmall the words are in small letters, and the text's may be large
    */
-  constructor(words, make) {
+  constructor(words, make, isSmall) {
     this.words = words;
     this.make = make;
+    this.isSmall = isSmall;
   }
   /** The regular expression, if it can match this text. */
   of(text) {
     if (this.pattern) return this.pattern;
-    if (typeof this.words === "string") this.words = this.words === "" ? undefined : this.words.split("|");
-    if (this.words && !this.words.some((word) => text.includes(word))) return undefined;
+    if (typeof this.words === "string") this.words = listsIn(this.words);
+    const searched = this.isSmall ? text.toLowerCase() : text;
+    for (const list of this.words) if (!list.some((word) => searched.includes(word))) return undefined;
     this.pattern = this.make();
     return this.pattern;
   }
@@ -43,4 +46,9 @@ class Waiting {
   }
 }
 
-export const waiting = (words, make) => new Waiting(words, make);
+const listsIn = (words) => (words === "" ? [] : words.split("\n").map((list) => list.split("|")));
+
+/** How lists of words are handed to `waiting`. */
+export const inLines = (lists) => lists.map((list) => list.join("|")).join("\n");
+
+export const waiting = (words, make, isSmall) => new Waiting(words, make, isSmall);

@@ -13,6 +13,9 @@ const dims: ReadonlySet<Dimension> = new Set(["temperature", "time", "length", "
 /** "54 macarons", beside a split. */
 const counts: ReadonlySet<string> = new Set(["macarons", "shells", "trays"]);
 
+const turnsVolume =
+  /<volume> (?:\S+ ){0,4}?(?:in|to|into|as) \S*<unit=|how many \S*<unit=\S* (?:\S+ ){0,4}?\S*<volume>/;
+
 const everything = (value: unknown): (number | string)[] => {
   if (typeof value === "number" || typeof value === "string") return [value];
   return value !== null && typeof value === "object" ? Object.values(value).flatMap(everything) : [];
@@ -29,8 +32,10 @@ function values({ value, high, unit, dim }: Amount): number[] {
 }
 
 /** @returns whether an amount that is no weight and no share stands in none of the inputs. Pure. */
-export function losesSome(tool: string, { amounts }: Reading, drafts: readonly Inputs[]): boolean {
+export function losesSome(tool: string, { amounts, mask }: Reading, drafts: readonly Inputs[]): boolean {
   if (keepsWords.has(tool)) return false;
+  // "3 tbsp butter in g and 300 g dark ganache": a spoon to be turned, in an answer that turns nothing
+  if (tool !== "convert" && turnsVolume.test(mask)) return true;
   // "135 c in f and my whites weigh 178 g": into which unit is said of the one, and the other is no conversion
   if (tool === "convert" && drafts.some((each) => "to" in each) && drafts.some((each) => !("to" in each)))
     return true;

@@ -1,5 +1,6 @@
 /** Which calculator a sentence is for when the turn before matters: follow-ups, answers, references. */
 import { opening } from "../../../data/words/openers.ts";
+import { otherDishes } from "../../../data/words/other-dishes.ts";
 import { strangers } from "../../../data/words/strangers.ts";
 import type { Memory, Reading, Tool } from "../../tools/contract/index.ts";
 import { faint, type Score, stands } from "../chosen/choose.ts";
@@ -57,9 +58,19 @@ const asksScale =
 export function strange(reading: Reading, points: number): boolean {
   // "the dog got the dark, so milk": what became of it, and what is used in its place
   const mask = petAteIt.test(reading.mask) ? reading.mask.replace(pet, "") : reading.mask;
-  const words = mask.split(" ").filter((each) => /^[a-z]/.test(each));
+  const words = mask
+    // "banana bread macarons": what they taste of
+    .replace(/(?:^| )[a-z]+(?= \S*<[^>]*count=(?:macarons|shells|batches))/g, "")
+    // "taste like bread", "no calories on it"
+    .replace(/(?:^| )(?:like|no|not|without) (?:(?:a|an|any|the) )?[a-z]+(?= |$)/g, "")
+    .split(" ")
+    .filter((each) => /^[a-z]/.test(each));
   // "a recipe for pea soup": a word for a loose ganache, where one is spoken of
-  const foreign = words.some((each) => strangers.has(each.replace(/<(?!.*=).*$/, "")));
+  const isOurs = reading.things.some((each) => each.base ?? each.count);
+  const foreign = words
+    // "230 g of the buttercream, rest goes on muffins": whose question it is then, is looked at by itself
+    .filter((each) => !(isOurs && isDish(each)))
+    .some((each) => strangers.has(each.replace(/<(?!.*=).*$/, "")));
   // a fault that the trade has a name for is told, whatever else was going on
   const told =
     reading.things.some((each) => each.formula) ||
@@ -71,6 +82,9 @@ export function strange(reading: Reading, points: number): boolean {
   const lost = reading.unknown.length + reading.mended.length;
   return reading.unknown.length >= 2 && lost >= 3 && lost >= words.length / 2 && reading.amounts.length === 0;
 }
+
+const isDish = (word: string): boolean => dishWord.test(word);
+const dishWord = new RegExp(`^(?:${otherDishes})$`);
 
 const pet = /(?:^| )(?:dogs?|cats?|puppy|kitten|pets?)(?= )/g;
 const petAteIt =

@@ -8,11 +8,13 @@ type Answered = Pick<Step, "tool" | "inputs" | "in_box" | "from"> & Partial<Pick
 
 /** The state after an answer. A question that asked leaves its slot open; thanks and small talk change nothing. */
 export function remember(state: State, step: Answered, outcome: Outcome): State {
+  const none = step.tool.name === "help" ? turnedDown(step) : undefined;
+  if (none) return { ...state, elsewhere: none };
   if (["help", "explain", "undo"].includes(step.tool.name)) return state;
   const last = topicOf(step, state);
   const topics = [...state.topics.filter((each) => each.tool !== last.tool), last].slice(-8);
   const in_box = step.in_box ?? state.in_box;
-  const { pending: _pending, waiting: _waiting, ...others } = state;
+  const { pending: _pending, waiting: _waiting, elsewhere: _elsewhere, ...others } = state;
   const waiting = stillWaiting(state, step);
   const kept = { ...others, ...(waiting ? { waiting } : {}), ...(in_box === undefined ? {} : { in_box }) };
   if (outcome.status === "asking" && outcome.slot)
@@ -46,6 +48,12 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
     ...(waiting ? { waiting } : {}),
     ...(in_box === undefined ? {} : { in_box }),
   };
+}
+
+/** "for 40 cupcakes?": nothing of it is worked out, and what is asked on may still be of those. */
+function turnedDown({ inputs, reading }: Answered): State["elsewhere"] {
+  const { elsewhere, kind = "bake" } = inputs as { elsewhere?: string; kind?: "bake" | "matter" | "guests" };
+  return elsewhere === undefined ? undefined : { name: elsewhere, kind, text: reading?.text ?? "" };
 }
 
 /** "timer please, also what is 3 tbsp sugar in g": what was asked first still waits, behind what was answered. */

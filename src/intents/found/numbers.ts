@@ -183,6 +183,12 @@ function readWords(tokens: readonly Token[], i: number): NumberRead | undefined 
   const half = andPart(tokens, below.next);
   if (half) return { value: below.value + half.value, next: half.next, spelt: true };
   // Dictation drops the hundred: "two thirty grams" is 230, "three twenty five" 325.
+  // "one oh five" is 105, and an hour behind "at"
+  const isOh =
+    ["oh", "o"].includes(then) && !["at", "by", "till", "until"].includes(word(tokens[i - 1]) ?? "");
+  const last = isOh ? (smallNumbers[word(tokens[below.next + 1]) ?? ""] ?? 0) : 0;
+  if (below.value < 10 && last > 0 && last < 10 && !isTimeWord(tokens, below.next + 2))
+    return { value: below.value * 100 + last, next: below.next + 2, spelt: true };
   const rest = below.value < 10 ? readBelowHundred(tokens, below.next, true) : undefined;
   if (rest && rest.value >= 10 && !isTimeWord(tokens, rest.next))
     return { value: below.value * 100 + rest.value, next: rest.next, spelt: true };

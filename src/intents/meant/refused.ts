@@ -20,7 +20,10 @@ export function withoutRefused(items: readonly Item[]): Item[] {
 function leadOf(items: readonly Item[], at: number): number {
   const [two, one] = [wordOf(items[at - 2]), wordOf(items[at - 1])];
   if ((two === "instead" && one === "of") || (two === "rather" && one === "than")) return 2;
-  return one === "not" && at > 1 ? 1 : 0;
+  if (one !== "not") return 0;
+  // "not 3 %, 4 % flavor": at the beginning only where the right one stands behind a comma
+  const next = items[at + 2];
+  return at > 1 || (items[at + 1]?.is === "sign" && next?.is === "amount") ? 1 : 0;
 }
 
 /** Nothing behind it that it would be an amount of: "not 100 g cream" says which. */

@@ -123,7 +123,9 @@ export function mender(vocabulary: Vocabulary): Mender {
     if (!best || best.cost > limit(word, best) + doubt) return [];
     const found = all
       .filter((each) => each.cost - best.cost < doubt || each.slips < best.slips)
-      .flatMap(({ words: [only = ""] }) => (vocabulary.counts(only) ? [only] : []));
+      .flatMap(({ words: [only = "", ...more] }) =>
+        vocabulary.counts(only) && more.length === 0 ? [only] : [],
+      );
     return [...new Set(found)];
   }
 

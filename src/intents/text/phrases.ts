@@ -21,6 +21,7 @@ import { listKept } from "./phrases/list-kept.ts";
 import { measures } from "./phrases/measures.ts";
 import { meringueAsked } from "./phrases/meringue-asked.ts";
 import { mixesNamed } from "./phrases/mixes-named.ts";
+import { notWanted } from "./phrases/not-wanted.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
 import { oneHanded } from "./phrases/one-handed.ts";
@@ -32,19 +33,23 @@ import { partsTold } from "./phrases/parts-told.ts";
 import { polite } from "./phrases/polite.ts";
 import { pricesKept } from "./phrases/prices-kept.ts";
 import { pricesTold } from "./phrases/prices-told.ts";
+import { putRight } from "./phrases/put-right.ts";
 import { recipesKept } from "./phrases/recipes-kept.ts";
 import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
+import { saidTwice } from "./phrases/said-twice.ts";
 import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
 import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
 import { takenUp } from "./phrases/taken-up.ts";
 import { talk } from "./phrases/talk.ts";
+import { thingFirst } from "./phrases/thing-first.ts";
 import { timersInARow } from "./phrases/timers-in-a-row.ts";
 import { timesSign } from "./phrases/times-sign.ts";
 import { toStock } from "./phrases/to-stock.ts";
+import { toldScene } from "./phrases/told-beside.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
 import { weighedFirst } from "./phrases/weighed-first.ts";
@@ -54,7 +59,9 @@ import { wentIn } from "./phrases/went-in.ts";
 // sounds and signs of money, then slips: the others are written in right words
 const phrases = [
   ...leadIn,
+  ...notWanted,
   ...sceneAhead,
+  ...toldScene,
   ...asWeighed,
   ...givenTime,
   ...forTheNotes,
@@ -72,6 +79,9 @@ const phrases = [
   ...listGrown,
   ...orderInPassing,
   ...weighedFirst,
+  ...putRight,
+  ...saidTwice,
+  ...thingFirst,
   ...flavorLeft,
   ...twoFillings,
   ...wentIn,

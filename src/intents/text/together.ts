@@ -12,8 +12,10 @@ export interface Meant {
 /** A forgotten space is a slip like another; where nobody was heard to say the two words it takes more to believe. */
 const slips = { heard: 1, unheard: 1.4 };
 
+type Together = Pick<Vocabulary, "trade" | "targets" | "counts" | "measures">;
+
 /** Every way to cut a word in two known ones. `glued`: behind a number, where the first may be a unit, "gof". */
-export function togetherOf({ trade, targets }: Pick<Vocabulary, "trade" | "targets">) {
+export function togetherOf({ trade, targets, counts, measures }: Together) {
   const isTrade = (part: string) => part.length >= 3 && trade().has(part);
   return (word: string, glued: boolean): Meant[] => {
     const found: Meant[] = [];
@@ -21,7 +23,8 @@ export function togetherOf({ trade, targets }: Pick<Vocabulary, "trade" | "targe
       const [one, two] = [word.slice(0, cut), word.slice(cut)];
       if (cut === 1 && !glued) continue;
       const isHeard = heardPair(one, two) > 0 && (glued || (targets().has(one) && targets().has(two)));
-      if (isHeard) found.push({ words: [one, two], slips: slips.heard });
+      // "threetbsp", "threefifty"
+      if (isHeard || (counts(one) && measures(two))) found.push({ words: [one, two], slips: slips.heard });
       else if (isTrade(one) && isTrade(two)) found.push({ words: [one, two], slips: slips.unheard });
     }
     return found;

@@ -43,6 +43,15 @@ export interface Vocabulary {
   counts(word: string): boolean;
   /** Two words for one thing: "flavor" and "flavour", "shell" and "shells". */
   alike(one: string, two: string): boolean;
+  /** What takes long to make, for `primeVocabulary`. */
+  written(): string;
+}
+
+let kept: readonly string[] | undefined;
+
+/** Hands over what `written` wrote: a word that isn't known would else read every calculator and try all that was heard. */
+export function primeVocabulary(table: string): void {
+  kept = table.split("\n");
 }
 
 /** What is heard less often may be a slip itself; what is heard as often is a word of bakers. */
@@ -54,7 +63,7 @@ const english = `${plainEnglish}${lookAlikes}`.replaceAll("\n", " ");
 
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
 export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
-  const own = once(() => new Set([...lexicon.words(), ...ownWords()]));
+  const own = once(() => new Set(kept?.[0]?.split(" ") ?? [...lexicon.words(), ...ownWords()]));
   const small = new Set<string>([...functionWords, ...everyday, ...twoLetters]);
   const unitWords = once(
     () =>
@@ -108,19 +117,22 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     lexicon.get(word) === undefined &&
     !strangers.has(word);
   const trade = once(() => new Set([...own()].filter(mendable)));
-  const talk = once(() => [...small].filter((word) => mendable(word) && !own().has(word)));
-  const measured = once(() => [
+  const talk = () => [...small].filter((word) => mendable(word) && !own().has(word));
+  const measured = () => [
     ...numberTables.flatMap((table) => Object.keys(table)).filter((word) => word.length >= 5),
     ...Object.keys(weekdays).slice(0, 7),
     ...Object.keys(months).filter((word) => word.length >= 4),
-  ]);
+  ];
   // a unit of two letters is near too much
   const isTarget = (word: string) =>
     /^[a-z]{2,}$/.test(word) &&
     (word.length > 2 || !unitWords().has(word)) &&
     !isSlip(word) &&
     (listed(word) || leaves(word) || isForm(word));
-  const heard = once(() => heardWords().filter((word) => isHeard(word) && isTarget(word)));
+  const heard = () => heardWords().filter((word) => isHeard(word) && isTarget(word));
+  const targets = once(
+    () => new Set(kept?.[1]?.split(" ") ?? [...trade(), ...talk(), ...measured(), ...heard()]),
+  );
   const things = (word: string): string[] =>
     (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>
       words.length === 1 ? [id, taste] : [],
@@ -133,7 +145,8 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     names: (word) => things(word).length > 0,
     named: (word) => lexicon.get(word) !== undefined,
     trade,
-    targets: once(() => new Set([...trade(), ...talk(), ...measured(), ...heard()])),
+    targets,
+    written: () => [own(), targets()].map((words) => [...words].join(" ")).join("\n"),
     counts: isNumber,
     measures: (word) => isNumber(word) || isDay(word) || unitWords().has(word),
     alike: (one, two) =>

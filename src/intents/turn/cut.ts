@@ -26,6 +26,7 @@ import {
 } from "./related.ts";
 import { isShareOf } from "./shares.ts";
 import { timerOrdered } from "./timer-ordered.ts";
+import { wantsMix } from "./wants-mix.ts";
 
 /** A part, and whether it asks something by itself. */
 export interface Cut {
@@ -78,6 +79,11 @@ export function cutWithin(items: Part, ear: Ear): Cut[] {
     const spoken = items.slice(i, i + joint).some((item) => item.is === "word");
     // before a comma alone only an open question or order counts; before "and" a complete phrase does too
     const head = items.slice(i + joint, nextJoint(items, i + joint));
+    if (wantsMix(left, head, ear)) {
+      out.push({ part: left, whole: true });
+      from = i + joint;
+      continue;
+    }
     const faulty = tellsFaultBesideTimer(left, right, ear);
     // "dark ganache, ive 160 g cream, and put the rest timer on": an order of its own
     if (((spoken && ordersTimer(right, ear)) || setsPlainly(right, ear)) && isOtherMatter(left, ear)) {

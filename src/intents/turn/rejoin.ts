@@ -24,6 +24,7 @@ import { bringsList } from "./list-brought.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
 import { asksOfSplit, tellsFault, tellsFaultBesideTimer } from "./related.ts";
 import { asksWeightOf, isShareOf } from "./shares.ts";
+import { wantsMix } from "./wants-mix.ts";
 
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
 const sticksTo =
@@ -82,7 +83,11 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const whole = alone && !tellsThat(part, ear);
     const last = out.at(-1);
     // "240 g buttercream flavor? also 120 g": another bowl
-    if (waiting.length === 0 && last && endsAsked(last) && isAnother.test(ear.mask(part))) {
+    if (
+      waiting.length === 0 &&
+      last &&
+      ((endsAsked(last) && isAnother.test(ear.mask(part))) || wantsMix(last, part, ear))
+    ) {
       out.push(part);
       continue;
     }
@@ -132,7 +137,8 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     const isFault =
       waiting.length > 0 &&
       ((whole && tellsFault(part, waiting, ear)) || tellsFaultBesideTimer(waiting, part, ear));
-    if (apart || isTimer || isFault || asksOfSplit(waiting, part, ear)) {
+    const isWish = waiting.length > 0 && wantsMix(waiting, part, ear);
+    if (apart || isTimer || isFault || isWish || asksOfSplit(waiting, part, ear)) {
       out.push(waiting);
       waiting = [];
     }

@@ -3,15 +3,8 @@
  * "before I forget, could you note that ...", "my mum says ...". Only tried where the whole turn wasn't understood, so
  * a wrong cut costs nothing; what holds an amount, a question or a "no" is never cut off.
  */
-import {
-  factorWords,
-  groupWords,
-  magnitudes,
-  partWords,
-  smallNumbers,
-  tens,
-} from "../../../data/words/numbers.ts";
-import { units } from "../../../data/words/units.ts";
+import { saysWhatIsMade } from "../chosen/other-dish.ts";
+import { hasAmount } from "./has-amount.ts";
 
 /**
  * Shorter ways to say the turn, the longest first; none where nothing can be left out. Pure.
@@ -36,18 +29,6 @@ const sentence = /(?:[^.?!;]|[.](?=\d)|(?<=\b[a-z])[.](?! *$))+(?:[.?!;]+(?=\s|$
 
 const asks =
   /\?|^(?:(?:and|so|but|ok|okay|well|now|right|also|then|please),? )*(?:how|what|whats|which|when|why|where|who|can|could|would|should|do|does|did|is|are|may|might|will|shall)\b/i;
-const any = (words: readonly string[]) =>
-  `(?:${[...new Set(words)].filter((word) => /^[a-z ]{2,}$/.test(word)).join("|")})`;
-const numbers = [smallNumbers, tens, magnitudes, partWords, factorWords, groupWords];
-const spelt = any([...numbers.flatMap((table) => Object.keys(table)), "couple"]);
-const measures = any(units.flatMap(({ words }) => words));
-/** What is counted besides measures, and what a share may be of. */
-const counted = `(?:${measures}|macarons?|macs|shells?|trays?|boxes|bowls?|batch(?:es)?|recipes?|eggs?|whites?|yolks?|parts?|colou?rs?|dollars?|pounds|euros?|pence|cents|of (?:them|it|these|those|the)|the|it|this|that)`;
-/** "one more thought" and "two things at once" are talk, "two eggs" and "half of it" aren't. */
-const hasAmount = new RegExp(
-  `\\d|[½¼¾⅓⅔]|\\b${spelt}(?:[ -](?:and|a|of|more|large|big|small|egg|${spelt})){0,3}[ -]${counted}\\b`,
-  "i",
-);
 /** "no butter today" and "I put in some more" say what is in it; "just out of the oven" doesn't. */
 const refuses =
   /\b(?:no|not|without|never|instead|only|just(?! (?:out|back|now|come|came|got|had|been|finished|pulled|started|arrived|remembered|realised|realized|noticed|sat|woken|opened|about to)\b)|put|added|adding|used|weighed|poured|tipped|dripped|mixed|swapped|replaced|left out)\b/i;
@@ -57,7 +38,11 @@ const orders =
 const tells =
   /\b(?:i|i'?m|i'?ve|i'?d|i'?ll|we|we'?re|we'?ve|she|he|they|they'?re|it|it'?s|is|was|are|were|have|has|had|says?|said|my|our|there'?s|that'?s|sorry|thanks|anyway|one more (?:thought|thing|question))\b/i;
 const isTalk = (said: string): boolean =>
-  tells.test(said) && ![asks, hasAmount, refuses, orders].some((each) => each.test(said));
+  tells.test(said) &&
+  ![asks, refuses, orders].some((each) => each.test(said)) &&
+  !hasAmount(said) &&
+  // "I'm making cupcakes": what everything behind it is of
+  saysWhatIsMade(said) === undefined;
 
 /** Where what is asked for may begin within a sentence: behind "..., so", "..., and", "my mum says". */
 const begins =
@@ -67,7 +52,7 @@ function withoutLead(text: string): string[] {
   const lead = begins.exec(text)?.[0];
   if (lead === undefined || !isTalk(lead)) return [];
   const rest = text.slice(lead.length);
-  return hasAmount.test(rest) ? [rest, ...withoutLead(rest)] : [];
+  return hasAmount(rest) ? [rest, ...withoutLead(rest)] : [];
 }
 
 /** "could you note that i made ...", "please log yesterday's batch as ...": an order to note, wherever it stands. */

@@ -136,6 +136,7 @@ export const benchCues = cues(
     `(?:from today|tray =|{count=trays} =|{count=trays} :)\\S* .. (?:{length}|{time}|{temperature})`,
     `(?:as a rule|my usual size|my usual|my standard|by default) .. (?:remember|save|store|keep|note)`,
     `{count=shells} (?:are|is) {length} .. (?:remember|save|store|keep|as a rule|always|from now)`,
+    `(?:all|each|every one) (?:of )?(?:my|our) {count=macarons} (?:are|is|come out|measure) {length} .. (?:remember|save|store|keep)`,
     `{length} .. {length} .. (?:save|remember|keep)`,
     `{count=trays} .. {number} x {length} .. (?:save|remember|keep)`,
     `from now on .. {volume}`,

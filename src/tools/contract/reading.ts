@@ -98,6 +98,14 @@ export interface Reading {
   unknown: string[];
   /** "almnd" read as "almond". */
   mended: Mended[];
+  /** What was told with a number of its own beside the question, and is no part of it. */
+  beside?: readonly Beside[];
+}
+
+/** "my 7 year old": an age. */
+export interface Beside {
+  said: string;
+  is: string;
 }
 
 /** A typo and what it was read as. */

@@ -39,6 +39,8 @@ export function answerConvert(inputs: ConvertInputs, world: World): Outcome {
   if (inputs.gas_mark !== undefined) return gasAnswer({ ...inputs, gas_mark: inputs.gas_mark });
   if (inputs.that) return lastAnswer(inputs, world);
   if (inputs.value === undefined) return asking("How much of what is it, and into which unit?", "value");
+  if (inputs.unit === undefined && inputs.spoon)
+    return asking("Which spoon is it: a teaspoon or a tablespoon?", "unit");
   if (inputs.unit === undefined) return asking(`${shown(inputs.value, "")} of which unit?`, "unit");
   const unit = settleDegree(inputs);
   if (unit === undefined) return asking(`Is that ${shown(inputs.value, "")} °C or °F?`, "unit");

@@ -17,6 +17,8 @@ const number = z
 
 export const inputs = later(() =>
   z.strictObject({
+    /** By the spoon, and nobody says which. */
+    spoon: z.optional(z.boolean()),
     /** In `unit`. */
     value: z.optional(number),
     /** The upper end of a range, in `unit`. */
@@ -98,6 +100,7 @@ export const convert = tool<ConvertInputs>({
   rivals: [
     [
       "value",
+      "spoon",
       "high",
       "unit",
       "to",

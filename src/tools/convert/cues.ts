@@ -47,7 +47,18 @@ const sumEnd =
   "(?: (?:is|are|be|makes?|give|gives|equals?|comes?|to|out|at|what|how|much|then|again|exactly|please|pls|now|[?=]))*$";
 const unitLead = "(?:(?:and|also|so|ok|then|plus|now|please|pls|oh|hm|um|tell me|,) ){0,6}";
 
+/** "a spoon of cream": which spoon is asked. */
+const spoons = "(?:(?:a|an|one|each|the|per|{number}) )?(?:\\S+ )?spoon(?:ful)?s?";
+
 export const convertCues = cues(
+  // "four of the whites, rest of the recipe in grams"
+  [-4, "{remainder} (?:by weight )?in {unit=g|oz}"],
+  [
+    9,
+    `^${unitLead}how (?:much|heavy) (?:does|is|are|do) ${spoons} (?:of )?(?:the )?{ingredient}(?: (?:weigh|is|in {unit=g|oz}))*${end}`,
+    `^${unitLead}(?:how many|what) ${weights} (?:is|are|does|do|in|has) ${spoons} (?:of )?(?:the )?{ingredient}(?: (?:weigh|have|make))*${end}`,
+    `^${unitLead}(?:(?:what|whats|what is|convert|weight of|the weight of) )?${spoons} (?:of )?(?:the )?{ingredient} (?:in|to|into|as) ${weights}${end}`,
+  ],
   // "so the old tin holds 14oz, grams?"
   [4, `^(?!.*{base} )(?:\\S+ ){0,6}${notGrams} , ${weights}${end}`],
   // "and how many grams is 3 oz", "what is 7 oz in grams": nothing but the other unit, behind a bowl too
@@ -94,6 +105,8 @@ export const convertCues = cues(
   [
     9,
     `^${opening}(?:${notGrams}|{volume}) ${something} ${manner}(?:, )?(?:in |into |to |as )?${weights}${end}`,
+    // "12 oz macarons, grams please": their weight, and no filling
+    `^${opening}${notGrams} (?:of )?(?:the |my )?{count=macarons} (?:, )?(?:in |into |to |as )?${weights}${end}`,
     `^${opening}{weight} ${something} ${manner}(?:, )?(?:in |into |to |as )?(?:${heavy}|${volumes})${end}`,
   ],
   // "the packet says 6 oz, how much gram is it", "how much pounds is 500 g"
@@ -189,7 +202,7 @@ export const convertCues = cues(
     `${oven} .. {number} .. (?:what|whats) .. ${oven}`,
     `${oven} (?:recipe|recipes|book|card) .. {number}`,
     `{number} .. (?:no|without a|hasnt a|doesnt have a|isnt a) fan`,
-    `{number} (?:in an? )?${oven} .. (?:set|mine|my|oven|in|to)`,
+    `{number} (?:(?:in|on|with) (?:an? |the )?)?${oven} .. (?:set|mine|my|oven|in|to)`,
     `${oven} .. {temperature}`,
     `${value} ${op} ${value}${end}`,
     `${value} (?:divided|multiplied) by (?:${value}|{when})${end}`,
@@ -269,6 +282,11 @@ export const convertCues = cues(
 
 /** "same question for powdered sugar", "can you do that for honey too", "and in cups?": of what was turned before. */
 export const convertGoesOn = cues(
+  // "a spoon of it", "and per spoonful"
+  [
+    9,
+    `^${opening}(?:(?:what about|how about|and|whats|what is|what does|how much does|how much is|for|in) )*${spoons}(?: (?:of )?(?:it|that|this|{ingredient}))?(?: (?:weigh|then|in {unit=g|oz}))*${end}`,
+  ],
   // "as much of icing sugar", "an of icing sugar"
   [
     8,

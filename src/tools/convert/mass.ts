@@ -154,6 +154,7 @@ function crossing(inputs: Ready, to: string, world: World): Outcome {
         : `${plain(grams, 3)} g / ${plain(each, 4)} g = ${plain(grams / each, 4)} ${to}`,
     ],
     ...(inputs.manner || !manner ? {} : { assumed: [`${name} measured ${manner}`] }),
+    ...(inputs.unknown ? { assumed: [`${inputs.unknown} taken as ${name}`] } : {}),
     ...leaves(grams, inputs),
   };
 }

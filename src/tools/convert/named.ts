@@ -21,6 +21,9 @@ type Named = Pick<ConvertInputs, "ingredient" | "manner" | "unknown" | "several"
 
 /** An ingredient's name and the manner in its words, or what else the thing is called. */
 export function nameOf(thing: Thing): Partial<Named> {
+  // a spoon of vanilla is one of its extract to most who bake, and the answer says that it was taken so
+  if (!thing.ingredient && thing.text === "vanilla")
+    return { ingredient: "vanilla extract", unknown: "vanilla" };
   if (!thing.ingredient)
     return { unknown: thing.text, ...(liquids.has(thing.dose ?? "") ? { liquid: true } : {}) };
   const milled = /\b(?:flour|meal)\b/.test(thing.text) && nuts.has(thing.ingredient) ? "ground" : undefined;

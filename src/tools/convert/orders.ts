@@ -56,6 +56,11 @@ const isToolAlone = (amount: Amount, { text }: Reading): boolean =>
   /\b(?:have|got|own|find|found|lost|using|need|bought|broke) $/.test(text.slice(0, amount.at[0])) &&
   !/^ (?:of|and)\b/.test(text.slice(amount.at[1]));
 
+/** "3 tbsp butter in g and 300 g dark ganache": a mix beside an ingredient that is turned is another matter. */
+const isMixBeside = (amount: Amount, { amounts }: Reading): boolean =>
+  amount.of?.base !== undefined &&
+  amounts.some((each) => each.of?.ingredient !== undefined && each.of.base === undefined);
+
 interface Group {
   amounts: Amount[];
   targets: string[];
@@ -66,7 +71,7 @@ interface Group {
 /** Amounts and target units in the order said; a target serves the amounts before it, or those behind it. */
 function groupsIn(reading: Reading): Group[] {
   const amounts = withSharedUnits(reading)
-    .filter((amount) => convertible(amount) && !isToolAlone(amount, reading))
+    .filter((amount) => convertible(amount) && !isToolAlone(amount, reading) && !isMixBeside(amount, reading))
     .map((amount) => ({ at: amount.at[0], amount, unit: undefined }));
   const inside = (at: number) => amounts.some(({ amount }) => at >= amount.at[0] && at < amount.at[1]);
   const units = unitThings(reading)

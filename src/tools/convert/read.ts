@@ -9,6 +9,7 @@ import { changed, continues, follow } from "./follow.ts";
 import { mannerIn, nameOf } from "./named.ts";
 import { kind, measured, ordersIn, targets } from "./orders.ts";
 import { shareAgain } from "./share-again.ts";
+import { spoonsOf, whichSpoon } from "./spoon-said.ts";
 import { stepOn } from "./step-said.ts";
 import { sumOf } from "./sum.ts";
 import { turnsToEach } from "./turns.ts";
@@ -34,6 +35,8 @@ export function readConvert(reading: Reading, memory: Memory): Draft[] {
     const value = reading.amounts.find((each) => each.dim === "number")?.value ?? 1;
     return [{ value, unit: "large", ingredient: "whites", to: "g" }];
   }
+  const spoons = spoonsOf(reading, before);
+  if (spoons) return [spoons];
   const gas = toGas(reading) ?? gasMark(reading);
   if (gas) return [gas];
   const divided = before && (dividedBy(reading, before) ?? shareOf(reading, before));
@@ -241,6 +244,9 @@ function answerTo(slot: string, reading: Reading, before: Draft): Draft | undefi
   }
   if (slot === "manner") return manner ? { ...before, manner } : undefined;
   if (slot === "unit" && before.value !== undefined && !thing) {
+    // "the tea one", where it was asked which spoon it is
+    const spoon = before.spoon ? whichSpoon(reading.text) : undefined;
+    if (spoon) return { ...before, unit: spoon };
     const unit = targets(reading)[0] ?? reading.amounts.find((each) => measured.has(each.dim))?.unit;
     return unit ? { ...before, unit } : undefined;
   }

@@ -4,7 +4,7 @@ import { restsAgain } from "./rest-again.ts";
 
 /** "timers for each of those steps", "an alarm on every stage of it". */
 const timersOf =
-  "(?:timers?|alarms?|bells?) (?:for|on|against|to|at|behind) (?:(?:all|each|every|one|of|the|those|these|them|my|whole|single|full|entire) )*";
+  "(?:timers?|alarms?|bells?) (?:for|on|against|to|at|behind|from|of|out of) (?:(?:all|each|every|one|of|the|those|these|them|my|whole|single|full|entire) )*";
 const timersEnd =
   "(?: (?:of (?:it|the (?:plan|day|schedule))|in (?:it|the plan)|please|pls|then|now|too|for me|as well))*(?: [?])?$";
 

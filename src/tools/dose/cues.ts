@@ -318,6 +318,11 @@ export const doseGoesOn = cues(
   ],
   [14, "how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) {weight}"],
   [12, "\\S*<number,fraction> .. (?:staying|stays|kept|left) \\S*plain\\S* .. (?:needs?|what|how much)"],
+  // "half of it stays plain, so for the other half?"
+  [
+    20,
+    "\\S*<number,fraction> .. (?:staying|stays?|kept|left|remains?) \\S*plain\\S* (?:, )?(?:so |and |then |what |how |much |about )*(?:for|in) (?:just )?(?:the )?(?:other|rest|remaining|second)",
+  ],
   [8, "^(?:(?:so|and|ok|oh) )*what (?:do|should|can|must) i (?:add|do)(?: so| then| now)*(?: [?])?$"],
   [
     3,

@@ -26,6 +26,7 @@ export function eachNamed(turn: DoseTurn): Draft[] {
     const named =
       flavorBefore(target, memory) ??
       inFormBefore(target, memory, reading) ??
+      inFormAsked(target, before, reading) ??
       nameOf(ofTaste(target, memory), reading);
     const isOfBefore = isSame || isOfBowlBefore(target, named, before);
     const more =
@@ -98,6 +99,17 @@ function powderOf(taste: string): string | undefined {
   if (row?.fruit) return "fruit powder";
   if (row?.usual === "tea powder") return "tea powder";
   return { coffee: "coffee powder", espresso: "coffee powder", mocha: "coffee powder" }[taste];
+}
+
+/** "raspberry", where it was asked which powder it is: in that form, and no concentrated flavor. */
+function inFormAsked(target: Thing, before: Draft | undefined, reading: Reading): Draft | undefined {
+  const { ingredient: _fresh, ...plain } = target;
+  const { taste, dose } = plain;
+  if (!taste || dose) return undefined;
+  const row = tastes.find((each) => each.taste === taste);
+  const paste = taste === "vanilla" ? "vanilla paste" : row?.fruit ? "fruit paste" : "nut paste";
+  const asked = before?.dose === "powder" ? powderOf(taste) : before?.dose === "paste" ? paste : undefined;
+  return asked === undefined ? undefined : nameOf({ ...plain, id: taste, dose: asked }, reading);
 }
 
 /** Forms that one taste comes in. */

@@ -203,7 +203,7 @@ export function sameAgain(target: Thing, memory: Memory): boolean {
 }
 
 const families = [
-  ["nut paste", "vanilla paste", "fruit paste"],
+  ["nut paste", "vanilla paste", "fruit paste", "paste"],
   ["fruit powder", "tea powder", "coffee powder", "cocoa powder", "powder", "other powder"],
 ];
 
@@ -222,6 +222,10 @@ export function nameOf(
       reading,
       /(?:^| )(?:ground|grated|milled|crushed|powdered|cracked)(?:<\S*>)? (?:\S+ )?\S*<[^>]*taste=/,
     );
+  // "how much paste": that of a nut, of vanilla or of a fruit, each with its own dose
+  const ofAnything =
+    target.dose === "nut paste" && !target.taste && !target.ingredient && /^pa?ste$/.test(target.text);
+  if (ofAnything) return { dose: "paste" };
   const dose = target.dose ?? (spice ? "other powder" : ground ? "tea powder" : usualRow(target));
   const bare = target.dose === undefined || (target.dose === "flavor" && !/concentrat/.test(target.text));
   // "strawberry jam" doses as purée, but keeps its name

@@ -109,6 +109,11 @@ function findRow(inputs: DoseInputs, world: World): Dose | Outcome {
   if (id === "color") return asking("Is it gel color or powder color?", "dose");
   if (id === "powder")
     return asking("Which powder is it: freeze-dried fruit, cocoa, tea or coffee?", "taste");
+  if (id === "paste")
+    return asking(
+      "Which paste is it: vanilla bean paste, nut paste or a fruit's? Each has its own dose.",
+      "dose",
+    );
   const row = doseRows.find((each) => each.id === id);
   const base = inputs.base ?? (/ color$/.test(id) ? "batter" : "buttercream");
   const name = nameOf(inputs, row);

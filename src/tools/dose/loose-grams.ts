@@ -1,4 +1,5 @@
 /** Loose grams: of the flavor or of the mix, by the words around them, by what was found and by the bowl before. */
+import { putWords } from "../../../data/words/putting.ts";
 import { says } from "../lib/find.ts";
 import { mostOf, readBareWeight } from "./bare-weight.ts";
 import type { Draft } from "./draft.ts";
@@ -160,8 +161,9 @@ function behindDose({ reading, found, inBowl }: LooseTurn, loose: number, before
 }
 
 /** It went in, whether it was meant to or not. */
-const putIn =
-  /(?:^| )(?:put|added|used|poured|tipped|dumped|stirred|squeezed|stuck|popped|chucked|threw|splashed|went|fell|dropped|landed|slipped|in there|in it|inside|already|got in|poured|mixed|glugged|with|too (?:much|little|strong|weak)|overdo\w*|overdid)(?: |$)/;
+const putIn = new RegExp(
+  `(?:^| )(?:${putWords}|went|fell|landed|slipped|in there|in it|inside|already|got in|mixed|with|too (?:much|little|strong|weak)|overdo\\w*|overdid)(?: |$)`,
+);
 
 /** Not "how much rum for my ganache, weighing 300 g". */
 const asksBack =

@@ -1,4 +1,5 @@
 /** What a weight or a number is that is bound to nothing: the flavor, the mix, or a percentage. */
+import { putVerbs, putWords } from "../../../data/words/putting.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, type Weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
@@ -39,13 +40,17 @@ const inSameUnit: LooseWay = ({ reading, found, before }) => {
   return isBowl && grams >= base_g / 4 ? { base_g: grams, base_unit } : undefined;
 };
 
+const ofIt = new RegExp(
+  `(?:^| )(?<!(?:${putVerbs}|went|got) )(?:for|in|into) (?:just |only |about )?\\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)`,
+);
+
 /** "how much raspberry powder for 150 of it": a part of what is on the table. */
 const partOfIt: LooseWay = ({ reading, memory, unbound, bare }) => {
   const grams = unbound[0]?.grams ?? bare[0]?.value;
-  const ofIt =
-    /(?:^| )(?<!(?:put|went|tipped|poured|stirred|dropped|added|got|squeezed|stuck|popped|chucked|threw|splashed) )(?:for|in|into) (?:just |only |about )?\S*<(?:number|weight)> of (?:it|that|this|them)(?: |$)/;
   return grams !== undefined && memory.table.mass && says(reading, ofIt) ? { base_g: grams } : undefined;
 };
+
+const iPut = new RegExp(`(?:^| )i (?:${putWords}) \\S*<`);
 
 /** "11 g in so far", "i put 11", where the weight of the mix was asked for: it is no answer to that. */
 const putInSoFar: LooseWay = ({ reading, memory, unbound, bare }) => {
@@ -53,7 +58,7 @@ const putInSoFar: LooseWay = ({ reading, memory, unbound, bare }) => {
   const weight = unbound[0]?.grams;
   const grams = weight ?? bare[0]?.value;
   const soFar = weight !== undefined && says(reading, /<weight> in (?:so far|already)(?: |$)/);
-  const putIn = says(reading, /(?:^| )i (?:put|added|used|poured|dropped) \S*</);
+  const putIn = says(reading, iPut);
   return grams !== undefined && (soFar || putIn) ? { flavor_g: grams } : undefined;
 };
 

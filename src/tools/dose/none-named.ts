@@ -40,6 +40,10 @@ const turnedLoose: NamelessWay = ({ before, weights, common, isTurned }) => {
     : undefined;
 };
 
+/** "a nut one", where it was asked which paste it is. */
+const ofNut: NamelessWay = ({ reading, before, common }) =>
+  before?.dose === "paste" && /\bnuts?\b/.test(reading.text) ? { ...common, dose: "nut paste" } : undefined;
+
 /** "how much of it for 12 oz of ganache", behind a bowl with some in it. */
 const ofItAnew: NamelessWay = ({ reading, before, common }) =>
   before?.dose &&
@@ -79,4 +83,4 @@ function ofLoose({ reading, memory, before, weights, common, isTurned, asksBase 
 }
 
 export const noneNamed = (turn: DoseTurn): Draft =>
-  firstOf([byUnknown, ofSavedBottle, weighedUnknown, turnedLoose, ofItAnew], turn) ?? ofLoose(turn);
+  firstOf([byUnknown, ofSavedBottle, weighedUnknown, turnedLoose, ofNut, ofItAnew], turn) ?? ofLoose(turn);

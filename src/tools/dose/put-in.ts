@@ -1,25 +1,26 @@
 /** So much of the flavor that was spoken of: what went into the bowl, and what is left of it. */
+import { putWords } from "../../../data/words/putting.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
 import { weightsSaid } from "./dose-turn.ts";
 import { bowlOf, type Draft, doseBefore, flavorOf } from "./draft.ts";
 import { isFlavor } from "./flavor-said.ts";
 
+const iPut = new RegExp(
+  `(?:^| )i (?:have |ve |already |just )*(?:${putWords})(?: in| already)? \\S*<weight>`,
+);
+const intoIt = new RegExp(`${iPut.source} (?:in|into|to) (?:this|that|the|my) \\S*<[^>]*base=`);
+
 /** "i put 8 g gel", behind the dose for a bowl: into that bowl. */
 export const putInBefore = (reading: Reading, before: Draft | undefined): boolean =>
   before?.base_g !== undefined &&
   !reading.things.some((each) => each.base) &&
   weighed(reading).length === 1 &&
-  says(
-    reading,
-    /(?:^| )i (?:have |ve )?(?:already )?(?:put|added|used|poured|tipped|stirred|dropped|squeezed|stuck\S*|popped|chucked|threw|splashed)(?: in| already)? \S*<weight>/,
-  );
+  says(reading, iPut);
 
 /** "i put already 8 g in this ganache, is too much?": of the flavor that was spoken of, into the bowl that was. */
 export function putIntoBowl(reading: Reading, memory: Memory): Draft | undefined {
   const before = doseBefore(memory);
-  const intoIt =
-    /(?:^| )i (?:have |ve |already |just )*(?:put|added|used|poured|tipped|stirred|dumped|dropped)(?: in| already)? \S*<weight> (?:in|into|to) (?:this|that|the|my) \S*<[^>]*base=/;
   if (before?.base_g === undefined || !says(reading, intoIt)) return undefined;
   const [only, ...others] = weightsSaid(reading);
   if (!only || others.length > 0 || isFlavor(only.thing)) return undefined;

@@ -51,7 +51,9 @@ const shouldHave = inTurn(
 );
 
 /** "and for a fresh bowl of 160 g": nothing is in that one. */
-const freshBowl = inTurn(/\b(?:fresh|new|clean|next) (?:bowl|batch|lot|one)\b/);
+const freshBowl = inTurn(
+  /\b(?:fresh|new|clean|next) (?:bowl|batch|lot|one|buttercream|ganache|filling|mix)\b/,
+);
 
 /** The bowl was weighed in ounces or pounds. */
 function unitOfBowl({ amounts }: Reading, { base_g }: Draft): Draft {

@@ -6,7 +6,7 @@ import { isGone } from "./kind-gone.ts";
 
 /** Chocolates that the book has no ratio for. */
 export const otherKind =
-  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free)(?: (?:chocolate|choc|couverture)\b|(?: \S+)? ganache\b|$|(?= [?]))/;
+  /\b(ruby|blonde?|golden|caramelis?z?ed white|vegan|sugar.?free)(?: (?:chocolate|choc|couverture)\b|(?: \S+)? ganache\b|$|(?= [?]))|\b((?:caramelis?z?ed|toasted|roasted|pink|gold|blue|purple|keto|raw|compound|protein|diabetic|dulce|carob|bean to bar)(?: (?:pink|gold|blue|milk|dark|white|ruby))?)(?: (?:chocolate|choc|couverture)\b)|\b(carob)\b(?! (?:powder|syrup|extract|molasses))/;
 
 /** "half dark, half milk in one ganache": two kinds in one bowl, whose ratio no book gives. */
 export function mixedKinds(reading: Reading): string[] | undefined {

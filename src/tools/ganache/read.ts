@@ -24,7 +24,7 @@ const inPlaceOfCream = new RegExp(
 
 /** What no ratio is known for: another chocolate, or another liquid than cream. */
 function unknownTo({ text }: Reading): Draft | undefined {
-  const other = otherKind.exec(text)?.[1];
+  const other = otherKind.exec(text)?.slice(1).find(Boolean);
   if (other) return { other };
   return inPlaceOfCream.test(text) ? { other: "anything but cream with it" } : undefined;
 }

@@ -1,10 +1,13 @@
 import { cues } from "../lib/cue.ts";
 import { heatingWords } from "./heating-said.ts";
+import { limitSourceCues } from "./limit-source.ts";
 
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
 export const keepCues = cues(
+  // "is the 7 day limit your own invention or published"
+  [16, ...limitSourceCues],
   // told of what happened, and no timer
   [
     12,

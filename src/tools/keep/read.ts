@@ -10,6 +10,7 @@ import type { Draft } from "./draft.ts";
 import { airSaid, heatsThem, onlyHeats } from "./heating-said.ts";
 import type { KeepInputs } from "./keep.ts";
 import { leftOf } from "./limit.ts";
+import { limitAsked } from "./limit-source.ts";
 import { otherOnes, withSpells } from "./spells.ts";
 import { onTop, timesSaid } from "./times-said.ts";
 import { warmthSaid } from "./warmth-said.ts";
@@ -17,6 +18,8 @@ import { warmthSaid } from "./warmth-said.ts";
 /** @param memory a slot that was asked for takes the day that was said, whatever stands around it */
 export function readKeep(reading: Reading, memory: Memory): Draft {
   const before = memory.last?.tool === "keep" ? (memory.last.inputs as Draft) : undefined;
+  const ofLimit = limitAsked(reading);
+  if (ofLimit) return ofLimit;
   if (onlyHeats(reading, before)) return { about: "outside", reheat: true };
   return withSpells(
     stillSpoiled(reading, memory) ? { about: "outside" } : readAlone(reading, memory),

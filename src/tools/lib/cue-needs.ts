@@ -1,5 +1,6 @@
 /** What a sentence has to hold for a cue to have a chance, read off the cue's pattern. */
 
+import { functionWords } from "../../../data/words/everyday.ts";
 import { alternatives, closing } from "./cue-groups.ts";
 
 /**
@@ -109,7 +110,15 @@ function anyOf(of: readonly string[], edges: Edges): string[] {
 export const rarest = (lists: readonly string[][]): string[] =>
   [...lists].sort((a, b) => rarity(b) - rarity(a))[0] ?? [];
 
-const rarity = (any: readonly string[]) => Math.min(...any.map((word) => word.length)) - any.length / 8;
+const rarity = (any: readonly string[]) => Math.min(...any.map(tells)) - any.length / 8;
+
+/** They are in most sentences, however long they are. */
+const small: ReadonlySet<string> = new Set([
+  ...functionWords,
+  ..."the an of for to in on at up one ones my it is and or you we with how much number".split(" "),
+]);
+
+const tells = (word: string) => (small.has(word.trim()) ? 1 : word.length);
 
 function facetNeeds(facet: string): string[] {
   const [name = "", value] = facet.replaceAll(" ", "_").split("=");

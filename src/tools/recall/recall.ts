@@ -85,7 +85,7 @@ export const recall = tool<RecallInputs>({
     ],
     [
       8,
-      "what (?:have i|do i have|have we|did i)(?: got)? (?:written|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
+      "what (?:have i|had i|do i have|have we|had we|did i|was it i|it was i)(?: got| ever)? (?:written|wrote|noted|logged|recorded|jotted|put)(?: down)? (?:on|about|for|of|with) (?:the |my )?{taste}",
     ],
     [
       9,

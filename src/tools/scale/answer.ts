@@ -143,7 +143,8 @@ function ruleOf(recipe: Recipe, found: Factor): Rule {
 }
 
 function recipeOf(said: ScaleInputs, world: World): Recipe | Outcome {
-  if (said.pointed && !said.lines?.length)
+  const isHers = said.own && said.formula === undefined && houseOf(world).name === undefined;
+  if ((said.pointed || isHers) && !said.lines?.length)
     return {
       status: "asking",
       headline: "Which recipe? Say its lines, for example 50 g butter, 40 g sugar.",

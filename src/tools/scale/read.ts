@@ -244,8 +244,16 @@ function nameless(reading: Reading, memory: Memory, weights: readonly Weighed[])
   const before = memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const isTold = Object.keys(pointed).length > 0 || before?.lines !== undefined || weights.length > 2;
   const formula = isTold ? undefined : unknownRecipe(reading);
-  return formula ? { formula } : pointed;
+  if (formula) return { formula };
+  return !isTold && isHers(reading, memory, weights) ? { own: true } : pointed;
 }
+
+/** "triple my recipe pls": hers, which nobody has told yet, and no house formula. */
+const isHers = ({ text, things }: Reading, { last }: Memory, weights: readonly Weighed[]): boolean =>
+  weights.length === 0 &&
+  last?.tool !== "scale" &&
+  !things.some((each) => each.formula) &&
+  /\b(?:my|our) (?:own )?(?:recipe|formula)\b(?! (?:says|said|is|for|from))/.test(text);
 
 /** What the recipe that is spoken of may have: of a saved one only its name is known here. */
 function canHave(name: string, { last }: Memory, formula: string | undefined): boolean {

@@ -209,7 +209,7 @@ export function pointedRecipe(reading: Reading, memory: Memory, weights: readonl
   const known = memory.names.formulas.find((each) => each.toLowerCase() === name?.toLowerCase());
   // "now with 190 g whites": of the recipe just saved or shown, where no other is named
   const isPointed =
-    says(reading, /(?:^| )(?:it|this|that)(?: |$)/) ||
+    says(reading, /(?:^| )(?:it|this|that|my recipe|my formula)(?: |$)/) ||
     (reading.amounts.length === 1 &&
       says(reading, /^(?:[a-z]+ )+\S*<(?:weight|number)[^>]*> (?:of )?(?:[a-z]+ )*\S*<[^>]*ingredient=/) &&
       !says(reading, /(?:^| )(?:house|book|standard|usual|normal)(?: |$)/));

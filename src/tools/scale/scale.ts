@@ -21,6 +21,8 @@ export const inputs = later(() =>
     formula: z.optional(z.string()),
     /** "make it three times": a recipe was meant that nobody has named yet. */
     pointed: z.optional(z.boolean()),
+    /** "my recipe", of which nothing was said: the house formula only where she has set that. */
+    own: z.optional(z.boolean()),
     factor: z.optional(
       z
         .number()
@@ -84,7 +86,7 @@ export const scale = tool<ScaleInputs>({
   ],
   rivals: [
     ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
-    ["lines", "formula", "pointed", "counted_whites", "counted_eggs"],
+    ["lines", "formula", "pointed", "own", "counted_whites", "counted_eggs"],
     ["spare_percent", "spares"],
   ],
   read: readScale,

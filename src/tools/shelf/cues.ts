@@ -164,6 +164,8 @@ export const shelfCues = cues(
     "bottle .. (?:says|said)",
     "{weight} .. {ingredient} left",
   ],
+  // "set hard, i used 350 g chocolate and 130 g cream": what went wrong, and of what it was made
+  [-9, "{symptom} .. (?:used|using|took|had) .. {weight} .. {weight}"],
   [2, "(?:pantry|larder|cupboard|in stock)", "(?:used|bought)", "bottles?"],
   [1, "{ingredient}", `${save}`],
   // what a batch took, each with its price, is a bill

@@ -182,6 +182,7 @@ export const shellsCues = cues(
     "(?:what|which|about|many|and|so) (?:\\S+ )?{count=trays}",
     "{base=batter} for {number}",
     "{weight} {base=batter} .. (?:how|hw) many",
+    "{weight} (?:of )?{base=batter} (?:comes?|works?|bakes?|boils?) (?:out |down )?(?:to|at) (?:how much|what)",
     "{count=shells} .. {number} .. {count=macarons}",
     "{count=macarons} .. {length}",
     "baked weight",

@@ -29,7 +29,7 @@ const traysFirst =
 const eggsFirst =
   /^(?:(?:and|so|ok|then|now|the|just|make it|number of|,) )*\S*<ingredient=egg> (?:needed )?for \S*<number>/;
 const afterBaking =
-  /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:(?<!<)weigh|heavy)|(?:(?<!<)weigh|heavy).*bak|baked weight/;
+  /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:(?<!<)weigh|heavy)|(?:(?<!<)weigh|heavy).*bak|baked weight|(?:how much|what|grams|weight)(?: (?:is|will|would|does|that|it|of|be|them|shells<\S*))* bak\S*(?:<\S+)?(?: [?])?$|bak\S*(?:<\S+)? (?:down )?to (?:how much|what)|(?:how much|how many \S*<unit=g>|what weight)(?: of)?(?: \S*<count=shells>)? bak\S*(?:<\S+)? (?:from|out of|off|do|does|will)/;
 const onOneTray =
   /fit|per \S*<count=trays|on (?:a|one|1|my|the|each|\S*<number>) ?\S*<count=trays|(?:one|a|each) \S*<count=trays/;
 const oneShell = /(?:one(?:<number>)?|a|each|per|single) (?:\S*<length> )?\S*<count=shells/;

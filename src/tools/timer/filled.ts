@@ -60,5 +60,11 @@ export function fillOpen(some: readonly Piece[], mask: string, memory: Memory): 
   const joint = length >= 0 && [",", "for"].includes(some[length + 1]?.text ?? "") ? length + 2 : undefined;
   const behind =
     before.name === undefined && before.step === undefined && joint ? nameFrom(some.slice(joint)) : "";
-  return { ...before, ...time, ...(when ? { when } : {}), ...(behind ? { name: behind } : {}) };
+  // "cooling, 35 min"
+  const ahead =
+    before.name === undefined && before.step === undefined && some.slice(0, length).some((each) => each.thing)
+      ? nameFrom(some.slice(0, length))
+      : "";
+  const name = behind || ahead;
+  return { ...before, ...time, ...(when ? { when } : {}), ...(name ? { name } : {}) };
 }

@@ -87,8 +87,11 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     .replace(/^to (?=firm|stiffen)/, "");
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
-  const isNumber = some.slice(from, to).every((each) => each.amount?.dim === "number");
-  return isUnit || isNumber || /^[\d. ]+$/.test(name) ? "" : name;
+  // "25 grams" is no name either; "the ten minute one" may be
+  const isAmount = some
+    .slice(from, to)
+    .every((each) => each.amount !== undefined && each.amount.dim !== "time");
+  return isUnit || isAmount || /^[\d. ]+$/.test(name) ? "" : name;
 }
 
 /** From `at` on as far as a name can go. */

@@ -4,6 +4,28 @@ import type { Phrase } from "./phrase.ts";
 const joins = "(?:(?:ok|okay|so|and|oh|hey|hi|hello|right|um|uh|er|well|sorry|now),? )*";
 
 export const leadIn: readonly Phrase[] = [
+  // "grr no, one oh five": a sound
+  {
+    marks: [
+      " gr",
+      " gah",
+      " aar",
+      " arr",
+      " doh",
+      " d'oh",
+      " bah",
+      " ack",
+      " yikes",
+      " crikey",
+      " blimey",
+      " geez",
+      " gosh",
+      " jeez",
+      " ffs",
+    ],
+    from: /^(?:gr{2,}|ga+h|a{2,}r+g+h+|arr+g+h+|d'?oh|bah|ack|yikes|crikey|blimey|geez|gosh|jeez|ffs)\b[,.! ]+(?=\S)/g,
+    to: "",
+  },
   {
     marks: [" one ", " quick ", "question", " me again", " there", " thing", " another ", " a q"],
     from: new RegExp(

@@ -14,6 +14,12 @@ export const talk: readonly Phrase[] = [
     from: /,? ?\b(?:while|whilst|as long as|since) (?:you'?re|ur|u r|you are|we'?re|we are|im|i'?m|your) (?:at it|there|on it|about it)(?=[,.?!]|$)/g,
     to: "",
   },
+  // "im 1.80 m tall, no joke": nothing refused and nothing funny asked
+  {
+    marks: ["joke", "joking", "kidding", "kid you not", "no lie"],
+    from: /(?:^|[,.;]? )(?:no joke|no kidding|no lie|(?:i'?m |i am )?not (?:joking|kidding|even joking)|i kid you not|not a joke)(?=[,.;!?]|$)/g,
+    to: "",
+  },
   // "call it 550": a number, and no timer's name
   {
     marks: ["call it "],

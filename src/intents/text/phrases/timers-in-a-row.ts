@@ -29,11 +29,29 @@ const numberOf = (said: string): number => {
   return tens === undefined ? one : tens + (second ? spelled.indexOf(second) + 1 : 0);
 };
 
-const oneTray = new RegExp(each, "g");
+/** Rows are followed one by one: a pattern of all of them together takes longest of all to compile. */
+const all = /^.*$/g;
+const start = new RegExp(`^${lead}`);
+const timersFor = /^(?:(?:set |start )?(?:the |a )?timers?:? )?/;
+const oneTray = new RegExp(`^${each}(?:${joint}|[ ])?`);
+const rowEnds = new RegExp(`^${polite}[ .!]*$`);
+
+/** What stands in a row from here to the end, each found by one pattern; none where anything else is said. */
+function rowsOf(text: string, one: RegExp, most: number): RegExpExecArray[] {
+  const found: RegExpExecArray[] = [];
+  for (let rest = text; ; ) {
+    const next = one.exec(rest);
+    if (!next) return found.length > 1 && found.length <= most && rowEnds.test(rest) ? found : [];
+    found.push(next);
+    rest = rest.slice(next[0].length);
+  }
+}
 
 /** Every tray with its minutes; as it was said where no unit stands anywhere and the numbers could be something else. */
-function traysInARow(said = "", before = "", order = "", row = ""): string {
-  const found = [...row.matchAll(oneTray)];
+function traysInARow(said = ""): string {
+  const before = start.exec(said)?.[0] ?? "";
+  const order = timersFor.exec(said.slice(before.length))?.[0] ?? "";
+  const found = rowsOf(said.slice(before.length + order.length), oneTray, 6);
   const isTold = order !== "" || found.some(([, , , unit]) => unit);
   const values = found.map(([, , number = ""]) => numberOf(number));
   const can = isTold || values.every((value) => value >= least && value <= most);
@@ -51,13 +69,15 @@ function traysInARow(said = "", before = "", order = "", row = ""): string {
 
 const steps = "bake|baking|oven|rest|resting|cool|cooling|chill|chilling|ganache|mature|maturing";
 const step = `(?:the )?(${steps})(?: (?:one|timer|for))?`;
-const stepTime = `(?:one for (?:the )?(${steps})|${step}),? (?:for |at )?(${count})(${minutes})?`;
-const oneStep = new RegExp(stepTime, "g");
+const oneStep = new RegExp(
+  `^(?:one for (?:the )?(${steps})|${step}),? (?:for |at )?(${count})(${minutes})?(?:${joint}|[ ])?`,
+);
 
 /** "bake one 14, cool one 30": a step each with its minutes; no heat, which has three figures. */
-function stepsInARow(said = "", before = "", row = ""): string {
-  const found = [...row.matchAll(oneStep)];
-  if (found.length < 2) return said;
+function stepsInARow(said = ""): string {
+  const before = start.exec(said)?.[0] ?? "";
+  const found = rowsOf(said.slice(before.length), oneStep, 5);
+  if (found.length < 2 || /\d{3}/.test(said.slice(before.length))) return said;
   return `${before}timers: ${found.map(([, one, other, number = "", unit = ""]) => `${one ?? other ?? ""} ${number}${unit}`).join(", ")}`;
 }
 
@@ -65,22 +85,8 @@ const usual =
   "(?:the |my |as |at |for |to )*(?:usual|normal|standard|regular|same as (?:always|ever|usual|before)|default)(?: (?:one|time|length|minutes))?";
 
 export const timersInARow: readonly Phrase[] = [
-  {
-    marks: ["tray", "sheet", "batch", "first one", "the other one"],
-    from: new RegExp(
-      `^${lead}((?:(?:set |start )?(?:the |a )?timers?:? )?)((?:${each}(?:${joint}|[ ])?){2,6})${polite}[ .!]*$`,
-      "g",
-    ),
-    to: (said, before, order, row) => traysInARow(said, before, order, row),
-  },
-  {
-    marks: ["bak", "oven", "rest", "cool", "chill", "matur"],
-    from: new RegExp(
-      `^${lead}((?:${stepTime.replaceAll(/\((?!\?)/g, "(?:")}(?:${joint}|[ ])?){2,5})${polite}[ .!]*$`,
-      "g",
-    ),
-    to: (said = "", before, row = "") => (/\d{3}/.test(row) ? said : stepsInARow(said, before, row)),
-  },
+  { marks: ["tray", "sheet", "batch", "first one", "the other one"], from: all, to: traysInARow },
+  { marks: ["bak", "oven", "rest", "cool", "chill", "matur"], from: all, to: stepsInARow },
   // "trays in, 14 min each, two of them", "both trays are in, 15 min each"
   {
     marks: [" each"],

@@ -1,0 +1,55 @@
+/**
+ * Turns of phrase by which a question is of another matter, whatever numbers stand in it, and what it is called in the
+ * answer. Words that may be told in passing stand in `strangers.ts`; these ask.
+ */
+export interface OtherMatter {
+  name: string;
+  /** Matched against plain text: no commas needed, typos mended. */
+  says: RegExp;
+}
+
+const asked = "(?:how many|how much|hw many|hw much|what|whats|any|the|number of|amount of)";
+const broken =
+  "(?:bent|broken|warped|rusty|rusted|wonky|buckled|dented|burnt|dirty|dead|greasy|stuck|jammed|cracked|scratched)";
+const gear =
+  "(?:baking (?:sheets?|trays?)|trays?|sheet pans?|pans?|mats?|oven(?: door| light| bulb| seal)?|mixer|whisk|fridge|freezer|scales?|thermometer|bulb|nozzles?|tap|sink|dishwasher|blender|food processor|hob|stove)(?! of\\b)";
+
+export const otherMatters: readonly OtherMatter[] = [
+  {
+    name: "nutrition",
+    says: new RegExp(
+      `\\b(?:calories?|kcals?|kilojoules?|carbs?|carbohydrates?|nutrition(?:al)?|nutrients?|macros|glyc(?:a)?emic|saturates|(?:weight )?watchers points)\\b|\\b${asked} (?:grams? of |g of )?(?:protein|fib(?:re|er)|cholesterol|sodium|vitamins?|energy)\\b|^(?:(?:and|so|ok) )*(?:protein|fib(?:re|er)|energy|sodium) (?:in|of|per|content)\\b|\\bhow much (?:sugar|fat|salt) (?:(?:is|are) (?:there )?in (?:one|an?|each|a single|every|per)\\b(?! (?:batch|recipe|bowl|buttercream|ganache|filling|kilo|kg|cup|litre))|(?:do|does) (?:one|an?|each|a single|every) (?:[a-z]+ )?(?:mac|macs|macarons?|shell|piece) (?:have|has|contain))`,
+    ),
+  },
+  {
+    name: "sport",
+    says: /\bwho (?:won|wins|is winning|was winning|scored|lost|plays|played|beat|is playing|was playing)\b|\b(?:whats|what was|what is|final|half time) (?:the )?score\b|\b(?:did|have|has|are|is) (?:\w+ ){1,3}(?:win|won|winning|lose|losing|beaten) \S*\d|\b(?:match|game|derby|cup final|fixture|kick ?off) (?:start|kick ?off|tonight|on tv|result|score)\b|\bwhat (?:time|channel) (?:is|does) the (?:match|game|race|derby|final)\b/,
+  },
+  {
+    name: "music, film and games",
+    says: /\bplay ?lists?\b|\b(?:play|sing|hum) (?:me |us |some |the )*(?:\d+ |a |an )?(?:\w+ )?(?:songs?|music|tunes?|radio|album|tracks?)\b|\b(?:songs?|films?|movies?|books?|series|podcasts?|games?) (?:ideas?|to (?:watch|listen|read|play)|recommendations?|suggestions?)\b|\b(?:recommend|suggest|name|give me|tell me|make me) (?:me |a |an |some |the |\d+ )*(?:good )?(?:songs?|films?|movies?|books?|podcasts?|jokes?|riddles?|poems?|stor(?:y|ies))\b/,
+  },
+  {
+    name: "who that is",
+    says: /^(?:(?:and|so|but|ok|hey|btw|by the way) )*who (?:is|was|are|were|invented|discovered|wrote|painted|sang|sings|directed|founded|rules|built)\b(?! (?:you|this|it|that|coming|getting|eating)\b)/,
+  },
+  {
+    name: "kitchen gear",
+    says: new RegExp(
+      `\\b(?:how (?:do|can|should|would) (?:i|you|we|one)|how to|can (?:i|you|we)|could you|whats the (?:best )?way to|help me) (?:\\w+ )?(?:fix|repair|mend|unbend|straighten|flatten|clean|scrub|descale|degrease|unblock|rewire|replace|change|sharpen|unjam) (?:\\w+ ){0,3}${gear}\\b|\\b(?:fix|repair|mend|straighten|flatten|unbend) (?:the|my|a|this|that|our) (?:${broken} )?${gear}\\b|\\b${gear} (?:\\w+ ){0,4}how (?:do|can|to)(?: i| we)? (?:fix|repair|mend|change|replace|clean)\\b`,
+    ),
+  },
+  {
+    name: "plants and pets",
+    says: /\b(?:water|feed|repot|prune|fertili[sz]e|plant|sow|walk|bathe|worm) (?:my |the |our |some |his |her )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|tomato(?:es)?|roses|garden|lawn|cactus|ferns?|seedlings?|hedge|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horse)\b|\b(?:feed|food|kibble|water|compost|fertili[sz]er) for (?:\w+ )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horses?)\b/,
+  },
+  {
+    name: "messages",
+    says: /^(?:(?:please|pls|can you|could you|and|ok|now|then|will you) )*(?:text|email|message|call|ring up|phone|whatsapp) (?:my|her|his|our|the) (?:\w+ )?(?:sister|brother|mum|mom|dad|nan|gran|friend|neighbou?r|husband|wife|boss|customer|aunt|uncle|son|daughter|cousin|partner|caterer|client)\b/,
+  },
+  {
+    name: "that",
+    // a number of nobody knows what
+    says: /^(?:(?:and|so|ok|but|hm|er) )*\d[\d.,]* (?:of )?(?:what|which)(?: (?:is|was|are|were|now|goes|do|does) .*)?$/,
+  },
+];
