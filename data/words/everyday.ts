@@ -3,7 +3,7 @@ export const everyday: readonly string[] = `
 whats hows wheres whens whos thats theres heres its ive im id ill youre youve youll theyre theyve weve were hes shes
 dont doesnt didnt cant couldnt wont wouldnt shouldnt isnt arent wasnt werent havent hasnt hadnt aint lets gonna wanna
 gotta gimme lemme bed dunno ping yeah yep nope nah okay ok pls plz thx thanks cheers ta hey hiya hello oops whoops oh ugh
-hmm argh eek yay wow please sorry reckon bit tad wee lil kinda sorta tons loads heaps lot lots all bought baked made
+hmm argh grr eek yay wow sis bro hubby please sorry reckon bit tad wee lil kinda sorta tons loads heaps lot lots all bought baked made
 makes making piped pipe pipes pipin stirred tipped poured dumped chucked threw bung bunged shove popped plop scoop
 kitchen fridge freezer countertop counter worktop pantry cupboard larder shelf scale scales oven fan convection mixer
 whisk spatula bag nozzle nozzles tip tips parchment paper pan pot saucepan microwave thermometer probe sieve

@@ -233,7 +233,10 @@ function lookBack(items: readonly Item[], i: number, owned: ReadonlySet<Thing>):
 function saysMore(items: readonly Item[], i: number): boolean {
   const named = items[i - 2];
   if (amountAt(items, i).dim !== "weight" || named?.is !== "thing") return false;
-  if (items.slice(0, i).some((item) => item.is === "amount" || (item.is === "word" && asking.has(item.text))))
+  const before = items.slice(0, i);
+  // "85 % dark chocolate, 200 g": a grade is no amount of anything
+  const isAmount = (item: Item, at: number) => item.is === "amount" && gradeEnd(before, at) === undefined;
+  if (before.some((item, at) => isAmount(item, at) || (item.is === "word" && asking.has(item.text))))
     return false;
   const next = items[i + 1];
   const flavors = Boolean(named.thing.dose || named.thing.taste) && !named.thing.chocolate;

@@ -210,8 +210,12 @@ export function pointedRecipe(reading: Reading, memory: Memory, weights: readonl
   // "now with 190 g whites": of the recipe just saved or shown, where no other is named
   const isPointed =
     says(reading, /(?:^| )(?:it|this|that|my recipe|my formula)(?: |$)/) ||
-    (reading.amounts.length === 1 &&
-      says(reading, /^(?:[a-z]+ )+\S*<(?:weight|number)[^>]*> (?:of )?(?:[a-z]+ )*\S*<[^>]*ingredient=/) &&
-      !says(reading, /(?:^| )(?:house|book|standard|usual|normal)(?: |$)/));
+    (!says(reading, /(?:^| )(?:house|book|standard|usual|normal)(?: |$)/) &&
+      (says(reading, /(?:^| )(?:the|same) (?:whole |same )?(?:recipe|formula)(?: |$)/) ||
+        (reading.amounts.length === 1 &&
+          says(
+            reading,
+            /^(?:[a-z]+ )+\S*<(?:weight|number)[^>]*> (?:of )?(?:[a-z]+ )*\S*<[^>]*ingredient=/,
+          ))));
   return known && isPointed ? { formula: known } : {};
 }

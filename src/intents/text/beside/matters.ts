@@ -32,6 +32,8 @@ export const matters = {
   /** Something that runs or stands by itself, and has a name to be called by. */
   called:
     /\b(?:timers?|alarms?|rings?|remind|minutes?|mins?|min|split|divide|into|rest(?:s|ed|ing)?|bak(?:e|es|ed|ing)|cool(?:s|ed|ing)?|dry(?:ing)?|in the oven|cancel|stop)\b/,
+  /** They are counted by who comes. */
+  each: /\b(?:each|apiece|per|every(?:one|body)?|a head|how many (?:macarons|macs|do|will|for))\b/,
   /** Another share, of which it may be the rest. */
   shares:
     /\d ?(?:%|percent|per cent|pct)|\bsplit\b|\bshare\b|\bratio\b|\bdivide\b|\b(?:in (?:all|total)|total|altogether|the rest)\b/,

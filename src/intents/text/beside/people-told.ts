@@ -1,4 +1,5 @@
 /** What is told of somebody: how old, how tall, how good. */
+import { people } from "../../../../data/words/people.ts";
 import { praised, somebody, somebodyWords } from "../../../../data/words/told-beside.ts";
 import { bare, clauseEnd, number, spoken, whole } from "./pieces.ts";
 import type { ToldBeside } from "./told-beside.ts";
@@ -89,6 +90,18 @@ export const peopleTold: readonly ToldBeside[] = [
       "g",
     ),
     unless: ["words"],
+  },
+  // "24 macarons for 30 guests"
+  {
+    is: "how many come",
+    marks: ["for ", "feeding ", "serving "],
+    words: people,
+    said: new RegExp(
+      `,? ?\\b(?:for|feeding|serving|theres|there are) (?:about |around |some |my |all |the )*${spoken} (?:(?!macarons|shells)[a-z]+ )?(?:${[...people].join("|")})(?: (?:on|this|next|coming|are coming|tomorrow|tonight|today) ?(?:mon|tues|wednes|thurs|fri|satur|sun)?(?:day)?)*${clauseEnd}`,
+      "g",
+    ),
+    unless: ["words", "each"],
+    beside: /\d+ ?(?:[a-z]+ )?(?:macarons?|macs|macaroons?|shells?|g|gr|grams?|oz|kg|trays?)\b/,
   },
   // "ta, youre a 10", "100 points to you"
   {

@@ -33,6 +33,12 @@ export const notWanted: readonly Phrase[] = [
     from: /^((?:(?:the|on|at|from|no|sorry),? )*(?:\d|last |next |this |yesterday|today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|(?:jan|febr)uary|march|april|may |june|july|august|(?:sept|nov|dec)ember|october)[\w.:'% -]{0,24}?),? i mean(?:t)?[.!?]*$/g,
     to: "i meant $1",
   },
+  // "i forgot the salt, flavor for 230 g buttercream": told, where something else is asked for behind it
+  {
+    marks: ["forgot"],
+    from: /^(?:(?:oh|damn|no|argh|ugh|sorry|so|and),? )*(?:i|we) (?:totally |just |completely )?forgot (?:to (?:add|put in|put) )?(?:the |my |any |all the )?([a-z]+(?: [a-z]+)?)(?: in it| in there| this time| again)?[,.;:!]+ ?(?=.*\b(?:flavou?r|flavou?ring|extract|paste|zest|powder|how much (?!(?:do|should|for|in|of (?:it|that))\b))\b.*\d)(?!.*\b\1\b)/g,
+    to: "",
+  },
   // "no need for a timer, how long do the shells rest"
   {
     marks: ["timer", "alarm", "countdown", "clock"],

@@ -6,6 +6,12 @@ const besideButter =
 const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
 
 export const typed: readonly Phrase[] = [
+  // "dark choc, 200 g. cream?": the dot ends a sentence, where nothing but a thing is asked for behind it
+  {
+    marks: ["g. ", "gr. ", "oz. "],
+    from: /(\d ?(?:g|gr|oz))\. (?=(?:the |and )?(?:cream|choc|chocolate|butter|sugar|whites|almonds?|almond flour|icing sugar|powdered sugar|flavou?r|batter|filling)\?)/g,
+    to: "$1, how much ",
+  },
   // "k cancel it", "kk, and the rest": a nod, and no degree; "k 300" stays
   {
     marks: [" k ", " kk ", " k,", " kk,", " kay ", " mkay ", " okie ", " okey "],
