@@ -6,6 +6,10 @@ export const otherDishes =
 export const otherBakes =
   "profiteroles?|cream puffs?|vol au vents?|danish(?:es)?|flapjacks?|tray ?bakes?|turnovers?|crumbles?|cobblers?|trifles?|tiramisu|ice cream|gelato|sorbet|cake pops?|whoopie pies?|madeleines?|financiers?|biscotti|crackers?|pretzels?|stollen|panettone|babka|challah|ciabatta|pitas?|strudels?|streusel|lasagn[ae]s?|meatballs?|meatloaf|sandwich(?:es)?|salads?";
 
+/** More that somebody asks how long it keeps. */
+export const keptFoods =
+  "jams?|marmalade|chutney|hummus|pesto|mayo|mayonnaise|cheese|yogh?urt|milk|custard|starter|yeast|cooked chicken|ham|bacon|leftovers|rice pudding|biscuits?|cookies|fudge|truffles|piping bags?|bags?|meringue nests?|honey|nuts|fruit|berries|strawberries|bananas?";
+
 /** A plain word where it stands for a thing, and a taste or a shape elsewhere: "too tart", "roll it out". */
 export const riskyDishes: ReadonlySet<string> = new Set(
   "tart tarts roll rolls bun sponge sponges rice oats fish curry soup soups stew cracker crumble pudding pastry bread cobbler".split(

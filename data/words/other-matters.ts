@@ -40,12 +40,36 @@ export const otherMatters: readonly OtherMatter[] = [
     ),
   },
   {
+    // "how long does my piping bag last before it tears"
+    name: "kitchen gear",
+    says: new RegExp(
+      `\\bhow long (?:does|do|will|would|should|can) (?:an?|the|my|one|this|these|those|your) (?:[a-z]+ ){0,2}?(?:piping bags?|silicone mats?|spatulas?|bags?|cutters?|aprons?|batter(?:y|ies)|${gear}) (?:last|live|survive|hold up|hold out)\\b`,
+    ),
+  },
+  {
+    name: "health",
+    says: /\b(?:fever|feverish|paracetamol|ibuprofen|aspirin|running a temperature|has a temperature)\b|\b(?:he|she|son|daughter|baby|toddler|child|kid|boy|girl|husband|wife|mum|mom|dad|hes|shes)(?:'?s| is| has| got| at| is at| has got)* (?:3[5-9]|4[0-2])(?:[.,]\d)?(?: (?:degrees|c|celsius))?(?: (?:and|so|now|today))* (?:what|should|do|is that|shall|worry|call|how bad)\b|^(?:(?:and|so|ok|but) )*(?:3[5-9]|4[0-2])(?:[.,]\d)?(?: (?:degrees|c))? (?:what|should|shall|do) .*\b(?:for|give|to|with|about) (?:him|her|the baby|the kid)\b/,
+  },
+  {
+    // "how many kilometres is it to the shop"
+    name: "distances",
+    says: /\bhow many (?:kilomet(?:re|er)s?|kms?|miles?|met(?:re|er)s?|yards|blocks|stops|steps) (?:(?:is it|are there|is|are|away|further|more|from here|still)\b(?! (?:in )?\d| an? )|(?:to|from|till) [a-z])|\bhow far (?:is it|is|are we) (?:to|from) [a-z]/,
+  },
+  {
     name: "plants and pets",
     says: /\b(?:water|feed|repot|prune|fertili[sz]e|plant|sow|walk|bathe|worm) (?:my |the |our |some |his |her )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|tomato(?:es)?|roses|garden|lawn|cactus|ferns?|seedlings?|hedge|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horse)\b|\b(?:feed|food|kibble|water|compost|fertili[sz]er) for (?:\w+ )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horses?)\b/,
   },
   {
     name: "messages",
     says: /^(?:(?:please|pls|can you|could you|and|ok|now|then|will you) )*(?:text|email|message|call|ring up|phone|whatsapp) (?:my|her|his|our|the) (?:\w+ )?(?:sister|brother|mum|mom|dad|nan|gran|friend|neighbou?r|husband|wife|boss|customer|aunt|uncle|son|daughter|cousin|partner|caterer|client)\b/,
+  },
+  {
+    name: "pay, tax and the law, where your local authority has the last word",
+    says: /\b(?:minimum wage|vat|sales tax|income tax|(?:owe|pay) (?:any |the |some |vat )*tax|how much tax|tax (?:do|must|should) i|need (?:an? |any )?insurance)\b/,
+  },
+  {
+    name: "pay, tax and the law, where your local authority has the last word",
+    says: /\b(?:legal|legally|illegal|illegally|lawful|allowed|fined|the law|by law)\b.*\b(?:pay|paying|paid|hire|employ|an hour|per hour|wages?|work|charge)\b|\b(?:pay|paying|paid|hire|employ|an hour|per hour|wages?)\b.*\b(?:legal|legally|illegal|lawful|allowed|the law|by law)\b/,
   },
   {
     name: "that",

@@ -55,8 +55,9 @@ export const events = `(?:${eventList.join("|")})`;
 export const eventWords: ReadonlySet<string> = new Set([
   ...eventList.flatMap((word) => [word, `${word}s`]),
   ...somebodyWords,
-  ...listed("kids friends people everyone they theyre"),
+  ...listed("kids friends folks people everyone everybody they theyre shop store bakery library office"),
 ]);
 
 /** What is told to be so good: "youre a 10". */
-export const praised = "(?:you'?re|you are|u r|ur|youre|that'?s|thats|that was|this is|its|it's)";
+export const praised =
+  "(?:(?:you'?re|you are|u r|ur|youre)(?: an?)?|(?:that'?s|thats|that was|this is|its|it's) an?)";

@@ -19,18 +19,26 @@ import { corrected } from "./follow/corrected.ts";
 import { earlierOne } from "./follow/earlier-one.ts";
 import { withItsFlavor, withoutEcho } from "./follow/echoed.ts";
 import { choose, fullest, strange } from "./follow/follow.ts";
+import { forATimer } from "./follow/for-a-timer.ts";
+import { forGood } from "./follow/for-good.ts";
+import { goneBack } from "./follow/gone-back.ts";
 import { moved } from "./follow/heat-moved.ts";
 import { intoPart } from "./follow/into-part.ts";
 import { justWeighed } from "./follow/just-weighed.ts";
 import { ofBoth, ofWholeTurn } from "./follow/of-several.ts";
 import { ofSize } from "./follow/of-size.ts";
 import { otherPart } from "./follow/other-part.ts";
+import { partCorrected } from "./follow/part-corrected.ts";
+import { partGets } from "./follow/part-gets.ts";
 import { returned } from "./follow/returned.ts";
 import { reworded } from "./follow/reworded.ts";
 import { sameAgain } from "./follow/same-again.ts";
+import { shareOfPart } from "./follow/share-of-part.ts";
 import { shifted } from "./follow/shifted.ts";
 import type { Inputs, State } from "./follow/state.ts";
 import { knownFrom, type Step, stepFrom } from "./follow/step.ts";
+import { sumIsBowl } from "./follow/sum-is-bowl.ts";
+import { thatLong } from "./follow/that-long.ts";
 import { toldChange } from "./follow/told-change.ts";
 import { wordsOf } from "./found/lexicon.ts";
 import { withNames } from "./names.ts";
@@ -105,7 +113,9 @@ function ours(said: Reading, now: State, names: Names, understanding: Understand
   const { tools, reader } = understanding;
   const every = ofAll(said, now, names, understanding);
   if (every) return every;
-  const back = now.pending ? undefined : earlierOne(said, now);
+  // "the first one is rose flavor", of a bowl that was split: no question that was asked first
+  const part = now.pending ? undefined : partGets(said, now);
+  const back = now.pending || part !== undefined ? undefined : earlierOne(said, now);
   const asked = back && tools.find((each) => each.name === back.topic.tool);
   if (back && asked) {
     const { topic, rest } = back;
@@ -114,19 +124,27 @@ function ours(said: Reading, now: State, names: Names, understanding: Understand
     const trace = () => [`comes back to what ${asked.name} was asked before`];
     return [{ tool: asked, inputs: topic.inputs, known: knownFrom(topic.inputs, {}), reading: said, trace }];
   }
-  const sized = now.pending ? undefined : ofSize(said, now);
+  const sized = now.pending
+    ? undefined
+    : (ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now));
   const plainly = now.pending
     ? // "40 g lemon flavor in the lemon", where it was asked what was put there
       now.pending.slot === "unclear"
       ? intoPart(said, now)
       : undefined
-    : (moved(said, now) ??
+    : (part ??
+      forATimer(said, now, names.timers) ??
+      thatLong(said, now) ??
+      forGood(said, now) ??
+      moved(said, now) ??
       bowlCorrected(said, now) ??
+      partCorrected(said, now) ??
       toldChange(said, now) ??
       reworded(said, now) ??
       otherPart(said, now) ??
       withItsFlavor(said, now) ??
       justWeighed(said, now) ??
+      sumIsBowl(said, now) ??
       withoutEcho(said, now));
   const meant = sized?.text ?? plainly;
   const reading = meant === undefined ? said : resaid(said, meant, understanding, names);

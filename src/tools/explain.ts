@@ -21,6 +21,14 @@ const lead = `${opening}(?:(?:yes|just) )*`;
 const sum =
   "(?:the|your|that|this|those|these|them|its) (?:math|maths|sums?|workings?|working out|arithmetic|calculations?|numbers?|figures?|logic|reasoning|reckoning|steps)";
 
+/** What a rule may rest on: "is there any study behind that", "is that science or just habit". */
+const proof =
+  "(?:study|studies|research|evidence|proof|science|papers?|tests?|trials?|experiments?|data|facts?)";
+const proven =
+  "(?:proven|proved|tested|backed|scientific|scientifically|researched|studied|documented|verified|official|tradition|traditional|folklore|habit|custom|convention|guesswork|(?:what|how) (?:people|bakers|everyone|everybody|they) do)";
+const ruled =
+  "(?:that|it|this|those|these|(?:(?:that|this|the|those|these|your|a|such) )?(?:real )?(?:rules?|limits?|ratios?|ranges?|shares?|percentages?|percents?<unit=%>|percent<unit=%>|percents?|numbers?|figures?|amounts?))";
+
 export const explain = tool<ExplainInputs>({
   name: "explain",
   purpose: "Why: the rule behind the last answer, step by step with its numbers",
@@ -66,6 +74,17 @@ export const explain = tool<ExplainInputs>({
     ],
     [
       9.5,
+      // "any study behind those percents", "is there science behind that or just habit"
+      `^${lead}(?:(?:is|was|are|were|has|have) there |(?:do|did|have) you (?:have |got )?|is |got )?(?:been )?(?:any|some|a|an|actual|real|the|much) (?:(?:actual|real|hard|proper|scientific) )?${proof} (?:behind|in|on|for|about|of|to back|that backs?|supporting|into|under) ${ruled}(?: .*)?$`,
+      `^${lead}(?:is|was) there ${proof} (?:behind|for|on|in) ${ruled}(?: .*)?$`,
+      // "is that backed by anything scientific", "are those percents proven"
+      `^${lead}(?:is|was|are|were|has|have) ${ruled} (?:\\S+ ){0,3}?${proven}(?: .*)?$`,
+      `^${lead}(?:did|has|have) (?:anyone|anybody|someone|somebody|people|they) (?:ever |actually |really )*(?:test|tested|study|studied|check|checked|prove|proved|proven|measure|measured|research|researched|try|tried out) ${ruled}(?: .*)?$`,
+      `^${lead}who (?:came up with|invented|decided|decides|set|sets|thought up|thought of|fixed|chose|worked out|says?) ${ruled}(?: .*)?$`,
+      `^${lead}(?:is|was|are|were) ${ruled} (?:\\S+ ){0,2}?(?:real|actual|true|hard) (?:rules?|facts?|limits?|thing)(?: .*)?$`,
+      // "how do you know its the whites that run out", "why is it the almond flour that runs out"
+      `^${lead}how (?:do|did|can|could|would) (?:you|u) (?:know|tell|be sure) (?:that |so )?(?:its|it is|thats|the|it was|how much|how many|which|why) .*`,
+      `^${lead}(?:why|how come)(?: (?:is|was|its))?(?: it)? (?:(?:the|my) )?{ingredient} (?:(?:that|which) )?(?:runs?|ran|running|gives?|is|are|goes?|end|ends) (?:out|short|up first|gone|first)(?: .*)?$`,
       `(?:show|tell|explain to) me how ${it} (?:is|was|were|got|comes?|came) (?:worked out|calculated|computed|figured|done|about)`,
       "what (?:did|do|are|were) you (?:base|basing|go|going) (?:it|that|this|by|off|on)",
       "^(?:and |but |so |ok )*why (?:is|was|are) (?:it|that|this|the \\S+) (?:only |just )?(?:{weight}|{percent}|{volume})(?: of)?(?: (?:the |my )?\\S+)?(?: (?:and|not) .*)?(?: [?.!])*$",

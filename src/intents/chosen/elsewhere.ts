@@ -1,8 +1,10 @@
 /** Questions that are none of ours, whatever numbers stand in them: they are declined by name instead of being guessed at. */
 import type { Reading } from "../../tools/contract/index.ts";
 import type { State } from "../follow/state.ts";
+import { keepsOther } from "./keeps-other.ts";
 import { otherDish } from "./other-dish.ts";
 import { asksPerGuest, isSigh, otherMatter } from "./other-matter.ts";
+import { othersEarn } from "./others-earn.ts";
 
 /** What a question is of, and how it is turned down. */
 export interface Elsewhere {
@@ -28,6 +30,9 @@ export function elsewhere(reading: Reading, state: State, tool: string | undefin
   if (tool === "recall" && looksUp.test(reading.mask)) return undefined;
   const dish = otherDish(reading, tool);
   if (dish !== undefined) return { name: dish, kind: "bake" };
+  const food = tool === "keep" ? keepsOther(reading) : undefined;
+  if (food !== undefined) return { name: food, kind: "bake" };
+  if (tool === "cost" && othersEarn(reading)) return { name: "what others earn", kind: "matter" };
   // "timer for the match, 90 min"
   const isTimer = tool === "timer" && / ?timers?\b|alarm|remind|<time/.test(reading.mask);
   const matter = isTimer ? undefined : otherMatter(reading);

@@ -234,6 +234,13 @@ const weight = (sureness: number): number =>
 const pointsToGoOn = ({ name, goesOn = [] }: Tool, mask: string): number =>
   Math.max(0, pointsOf(name, goesOn, mask));
 
+/** "300 g ganache, rum for it": one bowl that is weighed, a flavor, and no number of parts. */
+const dosesOwnBowl = ({ amounts, things, text }: Reading): boolean =>
+  amounts.length === 1 &&
+  amounts.every(({ dim, of }) => dim === "weight" && of?.base !== undefined) &&
+  things.filter(({ dose, taste, base }) => !base && (dose ?? taste)).length === 1 &&
+  / (?:for|in|into) (?:it|that|this)\b/.test(text);
+
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
 function follows(
   last: Tool,
@@ -259,6 +266,8 @@ function follows(
   const bowls = reading.amounts.some((each) => each.of?.count === "bowls" && !each.fraction);
   if (bowls && isBare(reading) && ["scale", "shells", "fill", "buttercream", "ganache"].includes(last.name))
     return false;
+  // "now 300 g ganache, rum for it", behind a split: another bowl, and what goes into that
+  if (last.name === "split" && dosesOwnBowl(reading)) return false;
   // a question that another calculator claims puts nothing on the shelf
   if (last.name === "shelf" && rival >= stands && reading.mask.endsWith("?")) return false;
   // "i sifted 190 already": done, and no other number for what was worked out

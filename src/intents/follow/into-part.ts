@@ -46,7 +46,7 @@ function partOf(word: string, parts: readonly Part[], each: number | undefined):
   return at >= 0 || /^(?:one|each|every|a single|last)$/.test(word) ? each : undefined;
 }
 
-const isFlavor = ({ dose, taste, ingredient, base }: Thing): boolean =>
+export const isFlavor = ({ dose, taste, ingredient, base }: Thing): boolean =>
   base === undefined && Boolean(dose ?? taste ?? (/^(?:salt|rum)$/.test(ingredient ?? "") || undefined));
 
 /** "40 g of the buttercream in the lemon", where it was asked of what they were. */

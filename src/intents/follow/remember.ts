@@ -3,6 +3,7 @@ import type { Outcome, Table } from "../../tools/contract/index.ts";
 import { derivedFrom } from "./derived.ts";
 import type { State, Topic } from "./state.ts";
 import type { Step } from "./step.ts";
+import { lengthIn } from "./that-long.ts";
 
 type Answered = Pick<Step, "tool" | "inputs" | "in_box" | "from"> & Partial<Pick<Step, "known" | "reading">>;
 
@@ -38,8 +39,10 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
     ...(state.past ?? []),
     { ...last, table, ...(step.reading ? { text: step.reading.text } : {}) },
   ].slice(-12);
+  const minutes = lengthIn(outcome);
   return {
     table,
+    ...(minutes === undefined ? {} : { minutes }),
     last,
     topics,
     row,

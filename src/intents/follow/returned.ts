@@ -65,6 +65,29 @@ const otherChocolate: Way<Said, Topic> = ({ reading, state: { last, topics } }) 
     ? topics.findLast(({ tool }) => tool === "ganache")
     : undefined;
 
+/** Behind what these answer, a chocolate that is weighed is of the ganache before. */
+const besideGanache: ReadonlySet<string> = new Set("fill timer dose convert keep method shells".split(" "));
+const sameOf = /\b(?:same|again|likewise|instead|if)\b/;
+const backTo = /\b(?:back|return(?:ing)?) to (?:the |my |that )?(dark|milk|white)\b/;
+/** "milk" alone is a liquid elsewhere, "white" a color. */
+const kindIn = ({ chocolate, ingredient, color }: Reading["things"][number]): string | undefined =>
+  [chocolate, ingredient, color].find((each) => each === "dark" || each === "milk" || each === "white");
+
+/** "same for milk chocolate, 220 g of it", "back to the dark, make it 300 g", behind how many a ganache fills. */
+const ganacheOfKind: Way<Said, Topic> = ({
+  reading: { text, things, amounts },
+  state: { last, past = [] },
+}) => {
+  const named = backTo.exec(text)?.[1];
+  const [kind, ...others] = new Set(named ? [named] : things.flatMap((each) => kindIn(each) ?? []));
+  const [only, ...more] = amounts;
+  if (!last || !besideGanache.has(last.tool) || !kind || others.length > 0) return undefined;
+  if (only?.dim !== "weight" || more.length > 0 || things.some(({ dose, taste }) => dose ?? taste))
+    return undefined;
+  if (named) return past.findLast(({ tool, inputs }) => tool === "ganache" && inputs.chocolate === kind);
+  return sameOf.test(text) ? past.findLast(({ tool }) => tool === "ganache") : undefined;
+};
+
 /** "powder color instead of the gel", with a timer between. */
 const otherDose: Way<Said, Topic> = ({ reading: { text, things }, state: { last, topics } }) =>
   last?.tool === "timer" &&
@@ -229,6 +252,7 @@ const named: readonly Way<Said, Topic>[] = [
   sameShare,
   shellsOfSize,
   otherChocolate,
+  ganacheOfKind,
   otherDose,
   putInAfter,
   afterUnits,

@@ -1,9 +1,12 @@
 /** What points at the answer before in words of its own, put as the calculator that gave it is asked plainly. */
 import { opening } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
+import { halfOfKind } from "./half-of-kind.ts";
 import { intoPart } from "./into-part.ts";
 import { makingsAsked } from "./makings-asked.ts";
+import { outOfBatter } from "./out-of-batter.ts";
 import { spaced } from "./spaced.ts";
+import { splitToo } from "./split-too.ts";
 import type { State } from "./state.ts";
 import { timesAlone } from "./times-plain.ts";
 
@@ -72,6 +75,38 @@ const rewordings: readonly Rewording[] = [
     ),
     to: "one more bowl",
   },
+  // "how much ganache do i add", behind too much flavor in one: plain, and no bowl to flavor
+  {
+    after: ["dose"],
+    from: new RegExp(
+      `^${opening}how (?:much|many grams of|many g of) (?:more )?(ganache|filling) (?:do|should|must|can|could|would|shall|ought) (?:i|we) (?:have to |need to |to )?(?:add|mix in|stir in|put in|fold in)(?: (?:to|into) (?:it|that|this))?(?: (?:then|now|to fix it|to fix that|to save it))*[ ?.]*$`,
+    ),
+    to: "how much more $1 do i add",
+  },
+  // "the chocolate is 200 now, rest as before"
+  {
+    after: ["dose"],
+    amounts: true,
+    from: /(?: ?[,;.])? (?:(?:and|but|with) )?(?:the )?(?:rest|others|other ones|everything else|all else) (?:(?:is|are|stays?|as|was|were|just|all) )*(?:before|the same|same|unchanged|it was|is)[ .]*$/,
+    to: "",
+  },
+  // "the real bowl today is 265", "the bowl here is 310 though"
+  {
+    after: ["dose"],
+    amounts: true,
+    from: new RegExp(
+      `^${opening}(?:the|my|our) (?:(?:real|actual|true|right) (?:bowl|batch|one|lot)|(?:bowl|batch|one|lot)(?= (?:here|today|now|really|itself)))(?: (?:here|today|now|itself|of mine|in front of me|on the scale))* (?:(?:is|was|weighs|comes to|has|holds|really|actually|only|just|about) )+(?=\\d)`,
+    ),
+    to: "the bowl is ",
+  },
+  // "how many macarons is that enough for"
+  {
+    after: ["ganache", "buttercream"],
+    from: new RegExp(
+      `^${opening}how many (?:macarons |macs |of them )?(?:(?:is|are|will|would|does|do|can) )?${it} (?:be )?(?:enough for|enough to fill|good for|do|cover|stretch to|reach|last for)(?: ${later})?[ ?.]*$`,
+    ),
+    to: "how many macarons does it fill",
+  },
   // "no, the usual", behind so many percent
   {
     after: ["dose"],
@@ -113,7 +148,13 @@ export function reworded(reading: Reading, state: State): string | undefined {
   const text = spaced(said);
   const sum = sumOfItsOwn(text, state);
   if (sum) return sum;
-  const makings = makingsAsked(reading, state) ?? intoPart(reading, state) ?? timesAlone(reading, state);
+  const makings =
+    makingsAsked(reading, state) ??
+    intoPart(reading, state) ??
+    halfOfKind(reading, state) ??
+    splitToo(reading, state) ??
+    outOfBatter(reading, state) ??
+    timesAlone(reading, state);
   if (makings) return makings;
   if (inSpoons.test(text)) return text.replace(inSpoons, "how many $2 of ");
   const found = rewordings.find(

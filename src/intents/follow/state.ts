@@ -36,6 +36,8 @@ export interface State {
   past?: Topic[];
   /** How many a box holds: "no, 15 boxes" goes on from it. */
   in_box?: number;
+  /** How many minutes the last answer says, where it says one length of time: "timer for that long". */
+  minutes?: number;
   /** What was turned down just before as none of ours: "and for 60?" is still of that. `text` is how it was asked. */
   elsewhere?: { name: string; kind: "bake" | "matter" | "guests"; text: string };
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */

@@ -13,8 +13,26 @@ export function withoutRefused(items: readonly Item[]): Item[] {
   const others = items.some(
     (item) => item.is === "amount" && item !== refused && isLike(item.amount, refused.amount),
   );
-  return others ? items.filter((_, place) => place > at || place < at - leadOf(items, at)) : [...items];
+  // "4 % pistachio, not 4 g, 4 percent": the same number, and said twice of what
+  const meant = items.find(
+    (item, place) => item.is === "amount" && place < at && isOtherUnit(item.amount, refused.amount),
+  );
+  if (!others && !meant) return [...items];
+  return items.filter(
+    (item, place) =>
+      (place > at || place < at - leadOf(items, at)) &&
+      !(place > at && meant !== undefined && isSaidAgain(item, meant) && standsAlone(items, place)),
+  );
 }
+
+const isOtherUnit = (one: Amount, refused: Amount): boolean =>
+  one.value === refused.value && one.dim === "percent" && refused.dim === "weight";
+
+const isSaidAgain = (item: Item, meant: Item): boolean =>
+  item.is === "amount" &&
+  meant.is === "amount" &&
+  item.amount.dim === meant.amount.dim &&
+  item.amount.value === meant.amount.value;
 
 /** How many words before an amount refuse it. */
 function leadOf(items: readonly Item[], at: number): number {

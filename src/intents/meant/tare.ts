@@ -25,7 +25,7 @@ const tares = [
 /** The bowl's weight said plainly counts as that only beside a weight with something in it. */
 const plain = new RegExp(`\\b${vessel}${verb} §`);
 const gross =
-  /(?:bowl|jug|pan|tub|pot)(?: (?:with|and|full of)) [a-z_ ]+ #|[a-z_]+ in (?:the |a |my )?(?:bowl|jug|pan|tub|pot)(?: (?:it|is|reads|weighs|says|shows|at|now|=|:|,))* #|# (?:\S+ )?(?:with (?:the |my |that )?(?:bowl|it in|\S+ in)|gross|full|in total|total|altogether|all together|bowl and all|including|incl|on the scale)|(?:gross|full|scale (?:says|reads|shows)|with [a-z_ ]+ in(?: it)?|altogether|together|total|with the bowl)(?: (?:it|is|its|that|weighs|weight|at|now|of|=|:|,))* #/;
+  /(?:bowl|jug|pan|tub|pot)(?: (?:with|and|full of)) [a-z_ ]+ #|[a-z_]+ in (?:the |a |my )?(?:bowl|jug|pan|tub|pot)(?: (?:it|is|reads|weighs|says|shows|at|now|=|:|,))* #|# (?:\S+ ){0,2}(?:with (?:the |my |that )?(?:bowl|it in|\S+ in)|gross|full|in total|total|altogether|all together|bowl and all|including|incl|on the scale)|(?:gross|full|scale (?:says|reads|shows)|with [a-z_ ]+ in(?: it)?|altogether|together|total|with the bowl)(?: (?:it|is|its|that|weighs|weight|at|now|of|=|:|,))* #/;
 
 /**
  * The items with the two weights made one: what the bowl holds, in g. They stay as they are unless there are just two,

@@ -15,12 +15,14 @@ import { habits } from "./phrases/habits.ts";
 import { ifIBake } from "./phrases/if-i-bake.ts";
 import { indirect } from "./phrases/indirect.ts";
 import { leadIn } from "./phrases/lead-in.ts";
+import { leftOutOfPrice } from "./phrases/left-out-of-price.ts";
 import { linesForMacarons } from "./phrases/lines-for-macarons.ts";
 import { listGrown } from "./phrases/list-grown.ts";
 import { listKept } from "./phrases/list-kept.ts";
 import { measures } from "./phrases/measures.ts";
 import { meringueAsked } from "./phrases/meringue-asked.ts";
 import { mixesNamed } from "./phrases/mixes-named.ts";
+import { notForNotes } from "./phrases/not-for-notes.ts";
 import { notWanted } from "./phrases/not-wanted.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
@@ -29,6 +31,7 @@ import { oneHandedBowls } from "./phrases/one-handed-bowls.ts";
 import { oneHandedTimers } from "./phrases/one-handed-timers.ts";
 import { oneMoreTold } from "./phrases/one-more-told.ts";
 import { orderInPassing } from "./phrases/order-in-passing.ts";
+import { overSoStop } from "./phrases/over-so-stop.ts";
 import { partsTold } from "./phrases/parts-told.ts";
 import { polite } from "./phrases/polite.ts";
 import { pricesKept } from "./phrases/prices-kept.ts";
@@ -55,10 +58,14 @@ import { typed } from "./phrases/typed.ts";
 import { weighedFirst } from "./phrases/weighed-first.ts";
 import { weightsOfBatch } from "./phrases/weights-of-batch.ts";
 import { wentIn } from "./phrases/went-in.ts";
+import { whoSays } from "./phrases/who-says.ts";
 
 // sounds and signs of money, then slips: the others are written in right words
 const phrases = [
   ...leadIn,
+  ...whoSays,
+  ...notForNotes,
+  ...leftOutOfPrice,
   ...notWanted,
   ...sceneAhead,
   ...toldScene,
@@ -71,6 +78,7 @@ const phrases = [
   ...recipesKept,
   ...listKept,
   ...ifIBake,
+  ...overSoStop,
   ...timersInARow,
   ...ringsInARow,
   ...pricesKept,

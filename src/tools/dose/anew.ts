@@ -20,10 +20,18 @@ export function anotherThan(before: Draft | undefined, reading: Reading): (targe
   return (target) => {
     const { taste, dose } = nameOf(target, reading);
     if (before.base_g === undefined) return asked && dose !== before.dose && taste !== before.taste;
+    // "4 g plum flavor in 120 g, is that ok", behind a bowl with pear in it: what is weighed is in its own
+    if (isWeighed(target, reading)) return false;
     if (dose !== before.dose && (asked || (beside && taste === undefined))) return true;
     return taste !== undefined && before.taste !== undefined && taste !== before.taste;
   };
 }
+
+/** A weight of the flavor and one of the bowl, both said. */
+const isWeighed = (target: Thing, reading: Reading): boolean => {
+  const said = weighed(reading);
+  return said.some(({ thing }) => thing === target) && said.some(({ thing }) => thing?.base !== undefined);
+};
 
 /** "and for half of the batter how much gel", behind a bowl with gel in it: what goes into another weight of it. */
 export const asksAnew = (reading: Reading, before: Draft | undefined, { base_g }: Draft): boolean =>

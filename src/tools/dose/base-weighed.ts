@@ -4,6 +4,7 @@ import { says, type Weighed } from "../lib/find.ts";
 import { asksPart } from "./base-part.ts";
 import { type BaseTurn, type BaseWay, mixOf, named, partOf, summed } from "./base-turn.ts";
 import { inTurn } from "./of-turn.ts";
+import { partAnew } from "./part-anew.ts";
 
 /** "only got 90 g cream": one part of a mix is no bowl of it. */
 const onePartOnly: BaseWay = ({ mix, parts, memory }) => {
@@ -137,6 +138,7 @@ const pointedAt: BaseWay = ({ reading, memory, base, weights }) => {
 };
 
 export const weighedWays: readonly BaseWay[] = [
+  partAnew,
   onePartOnly,
   inShells,
   inCups,

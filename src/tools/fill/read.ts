@@ -26,7 +26,7 @@ export function readFill(reading: Reading, memory: Memory): Partial<FillInputs> 
 }
 
 function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
-  const batter = ofBatter(reading, memory);
+  const batter = ofBatter(reading, memory) ?? ofThatBowl(reading, memory);
   if (batter) return batter;
   const numberOf = (what: string) =>
     reading.amounts.find((each) => each.dim === "number" && each.of?.count === what && !each.fraction)?.value;
@@ -203,6 +203,28 @@ function ofBatter(reading: Reading, memory: Memory): Partial<FillInputs> | undef
     ...(mix === "filling" ? {} : { filling: mix }),
     ...(size === undefined ? {} : { diameter_mm: size }),
   };
+}
+
+const asksHowMany =
+  /(?:^| )how many (?:of (?:them|those) |(?:\S*<count=macarons\S*|macs) )?(?:will|can|does|would|do|could|is|are) (?:(?:it|that|this|the|one|lot|all|of|bowl\S*|\S*<base=\S+|i|we) )+(?:fill|do|cover|enough)(?: |$)/;
+
+/** "and how many does that one fill", behind a ganache and others that were counted before it: of this bowl. */
+function ofThatBowl(reading: Reading, memory: Memory): Partial<FillInputs> | undefined {
+  const { mass, macarons } = memory.table;
+  const isAsked = macarons !== undefined && isBowl(memory) && says(reading, asksHowMany);
+  if (!mass || !isAsked || reading.amounts.some(({ dim, value }) => dim !== "length" && value !== 1))
+    return undefined;
+  const other = reading.things.find(
+    (each) => each.base && each.base !== "filling" && each.base !== mass.thing,
+  );
+  const size = diameter(reading) ?? thatSize(reading, memory);
+  return other
+    ? undefined
+    : {
+        filling_g: mass.grams,
+        ...(mass.thing ? { filling: mass.thing } : {}),
+        ...(size === undefined ? {} : { diameter_mm: size }),
+      };
 }
 
 /** "32 minis of 3 cm": small macarons. */

@@ -5,7 +5,7 @@ import type { GanacheWay } from "./turn.ts";
 import { readWeights } from "./weights-said.ts";
 
 const startsOver =
-  /(?:^| )(?:next time|start (?:over|again|fresh)|a (?:new|fresh) (?:one|batch)|make (?:the same|it again|another|a new))(?: |$)/;
+  /(?:^| )(?:next time|start (?:over|again|fresh)|(?:new|fresh) (?:one|batch|lot)|make (?:the same|it again|another|a new))(?: |$)/;
 
 /** "next time i make the same but 300 g total". */
 export const madeAnew: GanacheWay = ({ reading, memory, last, weights, common }) =>

@@ -12,7 +12,9 @@ function isBareShells({ reading, words }: Said): boolean {
     /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/;
   if (unfilled.test(words) && /shell|unfilled|halves|filled/.test(words)) return true;
   const counts = reading.things.map((each) => each.count);
-  return counts.includes("shells") && !/fill/.test(words) && !counts.includes("macarons");
+  return (
+    counts.includes("shells") && !/fill|assembl|sandwich|together/.test(words) && !counts.includes("macarons")
+  );
 }
 
 /** Out in the open, and not "out of the oven" or "sold out". */

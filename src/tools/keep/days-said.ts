@@ -51,7 +51,7 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (spoken !== undefined && reading.whens.length === 0 && /\blast day\b/.test(reading.text))
     return { made: spoken };
   let from = clauseStart(reading);
-  for (const when of reading.whens) {
+  for (const when of daysOfFilled(reading)) {
     const before = reading.text.slice(from, when.at[0]);
     const ahead = deedsIn(before);
     const deeds = ahead.length > 0 ? ahead : deedBehind(reading.text.slice(when.at[1]));
@@ -95,6 +95,37 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   const onDay = /\b(?:froze\w*|freezer)\b.*?\bday (\d)\b|\bday (\d)\b.*?\bfroze\w*/.exec(said);
   if (onDay && !out.frozen) out.frozen_on_day = Number(onDay[1] ?? onDay[2]);
   return out;
+}
+
+const fills =
+  /\b(?:filled|fill|assembled|sandwiched|boxed|(?:put|stuck) (?:them |it )?together|put the filling in|filling went in)\b/;
+const ofParts = /\b(?:shells?|baked|buttercream|ganache|filling)\b/;
+
+/** "shells from the 10th, filled on the 12th": filled macarons count from the day on which they were filled. */
+function daysOfFilled({ text, whens }: Reading): readonly When[] {
+  if (whens.length < 2 || iceWords.test(text) || /\bthaw/.test(text)) return whens;
+  let from = 0;
+  const pieces = whens.map((when, at) => {
+    const stop = text.slice(when.at[1]).search(/[,.;:?!()]| and | but | with /);
+    const behind = text.slice(when.at[1], stop < 0 ? text.length : when.at[1] + stop);
+    const before = text.slice(from, when.at[0]);
+    from = when.at[1] + (whens[at + 1] ? 0 : behind.length);
+    return { when, before, said: before + (fills.test(before) || ofParts.test(before) ? "" : behind) };
+  });
+  // what stands last before the day is of it: "i baked the shells on the 10th and filled them on the 12th"
+  const isFilled = ({ said }: (typeof pieces)[number]) =>
+    fills.test(said.split(/[,.;]/).at(-1) ?? said) || fills.test(said);
+  const filled = pieces.filter(isFilled);
+  const rest = pieces.filter((piece) => !filled.includes(piece));
+  const isOlder = rest.some(({ said }) => ofParts.test(said) || /\bfrom\b/.test(said));
+  return filled.length > 0 && isOlder
+    ? whens.filter(
+        (when) =>
+          !rest.some(
+            (piece) => piece.when === when && (ofParts.test(piece.said) || /\bfrom\b/.test(piece.said)),
+          ),
+      )
+    : whens;
 }
 
 const askedDay =

@@ -26,7 +26,29 @@ export const goesInto = ({ mask }: Reading, name: string): boolean =>
 
 /** The part on the table that the sentence names. */
 export const namedPart = (reading: Reading, { table }: Memory): PartOnTable | undefined =>
-  table.parts?.find((each) => isNamed(reading, each.name));
+  table.parts?.find((each) => isNamed(reading, each.name)) ??
+  onlyGanache(reading, table.parts) ??
+  (table.mass?.thing === undefined || table.mass.thing === "filling"
+    ? onlyOfMix(reading, table.parts)
+    : undefined);
+
+/** "for the buttercream part", of a buttercream ring around jam: the one that is made of it. */
+function onlyOfMix(
+  { things }: Reading,
+  parts: readonly (PartOnTable & { of?: string })[] = [],
+): PartOnTable | undefined {
+  const base = things.find((each) => each.base)?.base;
+  const [only, ...others] = base ? parts.filter(({ of }) => of === base) : [];
+  return others.length === 0 && parts.length > 1 ? only : undefined;
+}
+
+const chocolates: ReadonlySet<string> = new Set(["dark", "milk", "white"]);
+
+/** "for the ganache part", of jam and dark: the one that is made of chocolate. */
+function onlyGanache({ text }: Reading, parts: readonly PartOnTable[] = []): PartOnTable | undefined {
+  const [only, ...others] = parts.filter(({ name }) => chocolates.has(name));
+  return others.length === 0 && /\bganache (?:part|portion|share|bit|one)\b/.test(text) ? only : undefined;
+}
 
 const larger = /(?:the|a) (?:bigger|larger|biggest|largest|big)(?: (?:part|half|bowl|one)|[ ?.]*$)/;
 const smaller = /(?:the|a) (?:smaller|smallest|small|little)(?: (?:part|half|bowl|one)|[ ?.]*$)/;

@@ -65,7 +65,7 @@ function named(some: readonly Piece[], at: number): string | undefined {
 /** "brown butter" in notes is one flavor: neither a fault nor a color. */
 export const withBrownButter = (some: readonly Piece[]): Piece[] =>
   some.flatMap((each, at) =>
-    isBrownButter(some, at)
+    each.thing?.ingredient === "brown butter" || isBrownButter(some, at)
       ? [{ text: brownButter.text, thing: brownButter }]
       : isBrownButter(some, at - 1)
         ? []

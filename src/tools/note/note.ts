@@ -83,7 +83,7 @@ export const note = tool<NoteInputs>({
     [
       9,
       `^(?:(?:please|pls|ok|okay|and|so|hi|hey|also|then|can you|could you) )*${noteOpeners}`,
-      `(?:^|, )(?:(?:and|so|then|now|ok|please|pls|can|could|would|will|you|just|kindly) )*${noteClosers}(?: please| pls)?(?: [.!?])*$`,
+      `(?:^|[,.;:-] )(?:(?:and|so|then|now|ok|please|pls|can|could|would|will|you|just|kindly) )*${noteClosers}(?: please| pls)?(?: [.!?])*$`,
       "^(?:(?:please|ok|and|also|oh) )*(?:tack|stick|pop|put) on :? ?",
       // "tack on that they browned"
       "^(?:(?:please|ok|and|also|oh) )*(?:tack|throw|stick\\S*) on (?:there )?that (?:they|it|the|its|theyre|most|some|all|half|a few) ",

@@ -26,6 +26,11 @@ export const scaleCues = cues(
     9,
     "^(?!.*(?:how many|{dose}|{taste}|{symptom}|{count=(?:macarons|shells|bowls)}|split|divide|save|note|log|costs?|baked|left|piped) ).*{base=batter} (?:\\S+ ){0,6}?{weight} (?:(?:of it|in all|in total|total|altogether|,|:|-|and|so) )*(?:(?:the|all|its|give me|show me|tell me|list|please|in|my|are|which|what|with|need|want) )*(?:weights|quantities|amounts|ingredients|proportions|grams of each|how much of each|what goes in|breakdown|weigh ?out|what do i weigh)(?: .*)?$",
   ],
+  // "i need 600 g shell batter", and no more: what to weigh out for it
+  [
+    6,
+    `^${opening}(?:(?:i|we|id|ill|well) )?(?:(?:just|only|also|still|will|would|like|have|got|want|need|going) )*(?:need|want|make|like|mix)(?: (?:to|make|mix|do|up|about|around|me|exactly))* {weight} (?:of )?(?:the |my )?{base=batter}(?: for (?:the |my )?{count=shells})?(?: (?:please|pls|now|then|{when}|made|made up|this time))*$`,
+  ],
   // "900 g of shell batter for the bake sale, what goes on the scale"
   [
     14,

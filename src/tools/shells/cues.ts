@@ -28,6 +28,11 @@ export const shellsCues = cues(
     "{length} .. (?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits)(?: [?])?$",
     "(?:what|whats|how much|how many) (?:does |will |can |would |do )?(?:an?|one|the|my|each) {count=trays} (?:hold|holds|take|takes|fit|fits) (?:at|of|in|if) .. {length}",
   ],
+  // "i have 600 g shell batter", and no more: what it makes
+  [
+    3,
+    "^(?:(?:so|ok|okay|hi|hey|well) )*(?:(?:i|we) (?:now )?(?:have|got|have got)|ive got|weve got) (?:about |around |only |just )*{weight} (?:of )?(?:the |my )?{base=batter}(?: (?:now|here|left|in the bowl|ready))*$",
+  ],
   // told of trays that are on their way: what comes next is asked
   [
     -12,

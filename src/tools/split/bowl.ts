@@ -45,7 +45,13 @@ export function bowlOf(reading: Reading, memory: Memory): { draft: Draft; amount
     )
   )
     return { draft: { total_g: large.value }, amount: large };
+  // "150 g, 150 g and 100 g, out of 400 g"
+  const outOf =
+    weights.length > 2
+      ? weights.findLast(({ at }) => /\bout of (?:(?:the|my|a|all) )?$/.test(reading.text.slice(0, at[0])))
+      : undefined;
   const amount =
+    outOf ??
     weights.find((each) => each.of?.base) ??
     weights.find((each) => !each.of) ??
     (weights.length === 1 && !memory.follows ? weights[0] : undefined);

@@ -15,7 +15,11 @@ export function grown({ reading, memory, before, bowl }: Said): Draft | undefine
 }
 
 const weightsIn = ({ reading, bowl }: Said) =>
-  reading.amounts.filter((each) => each.dim === "weight" && each !== bowl);
+  reading.amounts.filter((each) => each.dim === "weight" && each !== bowl && !isBowlAgain(each, bowl));
+
+/** "500 g batter: 200 g, 200 g, 100 g out of 500 g": said twice. */
+const isBowlAgain = (each: Amount, bowl: Amount | undefined): boolean =>
+  each.of?.base !== undefined && each.value === bowl?.value && each.unit === bowl.unit;
 
 /** "divide 480 g into 5 g samples". */
 export function portions(said: Said): Draft | undefined {

@@ -52,6 +52,8 @@ export const splitCues = cues(
     "(?:if|when|as) (?:the |my |each )?{count=bowls} (?:weigh|weighs|are|is) {weight} .. (?:scale|read|say|show)",
   ],
   [5, "^(?:(?:and|so|ok|now|then) )*split (?:the|that|my) {number} "],
+  // "100 g, 200 g and 300 g out of 600 g buttercream"
+  [9, "{weight} (?:(?:,|and) )*{weight} (?:(?:,|and|{weight}) )*out of (?:(?:the|my|a|all) )?{weight}"],
   // "420 smbc, coffee n choc, two to one": two flavors and in what parts, whatever else is asked of them
   [
     14,

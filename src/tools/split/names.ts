@@ -87,6 +87,8 @@ export function nameBeside(reading: Reading, amount: Amount, bowl: Amount | unde
     ? reading.things.find((each) => each.base && each.at[0] >= amount.at[1] && each.at[0] < end)
     : undefined;
   if (after && mixOf && after !== mixOf) return `${nameFrom(after)} ${nameFrom(mixOf)}`;
+  const mix = mixBeside(reading, amount);
+  if (mix && (!after || after.at[0] > mix.at[1] + 1)) return mix.base;
   if (after) return nameFrom(after);
   const before = reading.things.findLast(
     (each) => isName(each) && each.at[1] <= amount.at[0] && amount.at[0] - each.at[1] <= 4,
@@ -156,7 +158,32 @@ export function namesFor(hues: readonly Thing[], bowls: number): string[] | unde
 
 export const nameFrom = (thing: Thing) => thing.color ?? thing.taste ?? thing.base ?? thing.text;
 
+/** Mixes that a part of a filling may be; "the rest of the batter" is the bowl itself. */
+const partMixes: ReadonlySet<string> = new Set(["buttercream", "ganache"]);
+const beforeMix =
+  /\b(?:rest|remainder|remaining)(?: (?:is|as|in|goes|stays|will|be|gets|with|dark|milk|white|a|an))* $/;
+
+/** "a third lemon curd, the rest buttercream": what is left is called by its mix, where the bowl isn't. */
+function mixOfRest({ text, things }: Reading): string | undefined {
+  const mix = things.find((each) => each.base && beforeMix.test(text.slice(0, each.at[0])));
+  if (!mix?.base || !partMixes.has(mix.base)) return undefined;
+  return things.filter((each) => each.base === mix.base).length === 1 ? mix.base : undefined;
+}
+
+/** "two thirds buttercream, one third curd": a mix that stands right behind one share of several. */
+const mixBeside = (reading: Reading, amount: Amount): Thing | undefined => {
+  const isShare = (each: Amount) => Boolean(each.fraction) || each.dim === "percent";
+  const several = reading.amounts.filter(isShare).length > 1 || / (?:rest|remainder)\b/.test(reading.text);
+  const mix = reading.things.find(
+    (each) => each.base && partMixes.has(each.base) && each.at[0] === amount.at[1] + 1,
+  );
+  const once = reading.things.filter((each) => each.base === mix?.base).length === 1;
+  return isShare(amount) && several && once ? mix : undefined;
+};
+
 export function restName(reading: Reading): Draft {
+  const mix = mixOfRest(reading);
+  if (mix) return { rest: mix };
   const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(
     reading.mask,
   )?.[1];

@@ -3,7 +3,7 @@ import { opening } from "../../../data/words/openers.ts";
 import { untilDone } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
 import { namesIt, namesTimer } from "./named-said.ts";
-import { isOver, stopsIt } from "./stop-said.ts";
+import { isOver, stopsDone, stopsIt } from "./stop-said.ts";
 
 /** "tell me", "give me a shout": who is to be told at a moment. */
 const telling =
@@ -40,6 +40,8 @@ export const timerCues = cues(
     8,
     "{time} .* , (?:(?:and|so|please|can you|could you|will you|would you) )*(?:time (?:it|that|them|this)|clock (?:it|that)|(?:set|start|run|put on) (?:a |the |me a )?(?:timer|countdown|alarm)|count it down)(?: (?:for me|for it|for that|please|pls|will you|would you|now|then))*$",
   ],
+  // "pasta is done stop it", "cancel the bread"
+  [9, ...stopsDone],
   // "the syrup timer ought to be named caramel"
   [9, ...namesTimer],
   // "16 mins please, hands full of batter"

@@ -65,7 +65,7 @@ const isOwnWord = (some: readonly Piece[], at: number): boolean =>
 /** "top tray", "left tray": which of them it is, where those words say nothing otherwise. */
 const isWhichTray = (some: readonly Piece[], at: number): boolean =>
   /^(?:top|left|right|middle|bottom|front|back)$/.test(some[at]?.text ?? "") &&
-  /^(?:tray|sheet|shelf)$/.test(some[at + 1]?.text ?? "");
+  /^(?:tray|sheet|shelf|rack)$/.test(some[at + 1]?.text ?? "");
 
 /** Takes articles, pronouns and talk off both ends; what is left is the name, or "". A number alone is none. */
 export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = nameEdges): string {

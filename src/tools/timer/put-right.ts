@@ -32,7 +32,9 @@ function withoutWrong(some: readonly Piece[]): { kept: Piece[]; wrong: boolean }
 /** A running timer that the sentence calls by its name, or by its place: "the first should be 12". */
 export function named(some: readonly Piece[], { names }: Memory): string | undefined {
   const text = ` ${textOf(some)} `.replace(/ trays? one /g, " tray 1 ");
-  const hits = names.timers.filter((label) => text.includes(` ${label.toLowerCase()} `));
+  const all = names.timers.filter((label) => text.includes(` ${label.toLowerCase()} `));
+  // "the bake timer", where one without a name runs as well
+  const hits = all.length > 1 ? all.filter((label) => label !== "timer") : all;
   const longest = hits.toSorted((a, b) => b.length - a.length)[0];
   if (longest !== undefined) return longest;
   return / (first|second|third|fourth|fifth|last)(?: one| timer)? /.exec(text)?.[1];

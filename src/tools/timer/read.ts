@@ -32,6 +32,9 @@ import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow 
 import { leftUntilDone } from "./until-done.ts";
 
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
+/** "another 20 min for the blue ones": nothing is given or added to one that runs. */
+const isAnother =
+  /^(?!.*\b(?:add|give|put|extend|needs?|wants?)\b)(?:.* )?(?:another|further)[ _](?:\S*<time[^ ]*|\S*<number>) (?:for|on) (?:the |my )?\S+/;
 const isState =
   /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)(?: (?:today|already|now|still|inside|on top|enough))*$/;
 const renames = new RegExp(
@@ -153,9 +156,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     ...[just?.do === "set" ? (just.name ?? "timer") : undefined].filter((each) => typeof each === "string"),
   ];
   const isSecond =
-    /(?:^| )(?:another|further)[ _]\S*<time> for (?:the |my )?\S+(?: (?:to|while|until|till) .*)?(?: \?)?$/.test(
-      mask,
-    ) &&
+    isAnother.test(mask) &&
     pointer.name !== undefined &&
     known.length > 0 &&
     matching(

@@ -45,7 +45,7 @@ export function readSet(said: readonly Piece[], memory: Memory): Draft[] {
           textOf(part),
         ),
     );
-    const asked = name || time ? undefined : methodStep(part, memory);
+    const asked = time || (name && !saysThatLong.test(textOf(part))) ? undefined : methodStep(part, memory);
     const step = stepIn(part, name) ?? asked;
     const again = time ? undefined : (sameAgain(part, memory) ?? thatMany(part, memory));
     const unclear = time?.when && lengthOrClock.exec(textOf(part))?.[1];
@@ -98,6 +98,9 @@ const onceRung =
 /** "timer 1:30": an hour and a half, a minute and a half, or half past one? */
 const lengthOrClock = /^(?:set |start )?(?:a |the )?timer (?:for )?([0-3]:[0-5]\d)$/;
 
+/** "timer for that long, call it pink". */
+const saysThatLong = /(?:^| )(?:that long|as long as that|that length|that time)(?: |$)/;
+
 /** "start that timer" behind "how long do they rest": the step that was spoken of. */
 function methodStep(part: readonly Piece[], memory: Memory): string | undefined {
   const step =
@@ -106,6 +109,8 @@ function methodStep(part: readonly Piece[], memory: Memory): string | undefined 
       : memory.last?.tool === "ganache"
         ? "ganache"
         : undefined;
+  // "i need a timer", behind a ganache: for what, and how long, isn't said
+  if (step === "ganache" && wantsOne.test(textOf(part))) return undefined;
   const points =
     part.some((each) => ["that", "it", "the", "this"].includes(each.text)) ||
     !part.some((each) => each.thing ?? each.amount);
@@ -113,6 +118,9 @@ function methodStep(part: readonly Piece[], memory: Memory): string | undefined 
     ? step
     : undefined;
 }
+
+const wantsOne =
+  /^(?:.* )?(?:need|want|have|get|use|like) (?:a|another|one) ?(?:timer|alarm)?(?: (?:please|pls|now|too|also))*$/;
 
 const most = 10;
 

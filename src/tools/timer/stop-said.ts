@@ -1,5 +1,6 @@
 /** A timer stopped in words that say so only of one that runs: "ditch it", "never mind the blue trays". */
 import { smallNumbers } from "../../../data/words/numbers.ts";
+import { otherDishes } from "../../../data/words/other-dishes.ts";
 import type { Memory } from "../contract/index.ts";
 import { type Piece, textOf } from "../lib/pieces.ts";
 import type { Draft } from "./draft.ts";
@@ -27,10 +28,39 @@ const itself = /^(?:it|that|this|one)$/;
 /** The sign behind a timer: of "it", or with the word. */
 export const stopsIt = `^${lead}${drops} (?:it|that|this|that one|this one|that timer|this timer|the timer)${tails}$`;
 
+const isDone =
+  "(?:(?:is|are|was|were|came|come|has|have|s) )?(?:(?:all|already|just|now|out|been|coming) )*(?:done|ready|cooked|boiled|baked|finished|over|out|off|drained|early)(?: (?:already|now|early|then|too|[.!]))*";
+const ends =
+  "(?:(?:and|so|please|pls|you can|you may|can you|then|now|just|,) )*(?:stop|cancel|kill|end|clear|delete|silence|turn|switch)(?: (?:off|it|that|this|one|the|its|timer|alarm|please|pls))*";
+const doneAndStop = new RegExp(`^${lead}(?:the |my |that )?(.+?) ${isDone} ${ends}${tails}$`);
+const bakes = `(?:${otherDishes}|tea|laundry|washing|dishwasher|bath|nap|roast|eggs?)`;
+
+/** Signs of "pasta is done, stop it" and "cancel the bread": whatever it is that was timed. */
+export const stopsDone: readonly string[] = [
+  `^${lead}(?:the |my |that )?(?:\\S+ ){1,3}?${isDone} ${ends}${tails}$`,
+  `^${lead}(?:cancel|stop|kill|end|clear|turn off|switch off) (?:the |my |that )?${bakes}(?: (?:one|timer|only))*${tails}$`,
+];
+
+/** Of that name where one runs so, else the only one; of several it is asked which. */
+function doneSaid(text: string, { names, table }: Memory): Draft | undefined {
+  const said = doneAndStop.exec(text)?.[1];
+  if (said === undefined || names.timers.length === 0) return undefined;
+  const [hit, ...more] = itself.test(said)
+    ? []
+    : matching(
+        asLabel(said),
+        names.timers.map((label) => ({ label })),
+      );
+  if (hit && more.length === 0) return { do: "stop", name: hit.label };
+  return { do: "stop", ...(itself.test(said) && table.timer ? { recent: table.timer } : {}) };
+}
+
 /** Only where one of that name runs, or "it" right behind a timer: any other "forget the butter" is no order of theirs. */
 export function stopSaid(some: readonly Piece[], memory: Memory): Draft | undefined {
   if (some.some((each) => each.amount?.dim === "time")) return undefined;
   const text = textOf(some);
+  const done = doneSaid(text, memory);
+  if (done) return done;
   const behind = atEnd.exec(text);
   const said = behind ? (behind[1] ?? behind[2]) : (order.exec(text)?.[1] ?? named.exec(text)?.[1]);
   const name = said && asLabel(said);

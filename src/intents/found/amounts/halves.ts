@@ -50,7 +50,9 @@ export function readArticle(tokens: readonly Token[], i: number): AmountRead | u
       : undefined;
   if (whole?.dim === "weight" || whole?.dim === "volume") return made(1, whole.unit, whole.dim, whole.next);
   if (!["a", "an", "another", "per"].includes(text(tokens[i])) || text(tokens[i]) === "per") return undefined;
-  const filled = ["whole", "full", "level", "heaped", "rounded", "single"].includes(text(tokens[i + 1]))
+  const filled = ["whole", "full", "level", "heaped", "rounded", "single", "entire", "complete"].includes(
+    text(tokens[i + 1]),
+  )
     ? 2
     : 1;
   const unit = readUnit(tokens, i + filled, 1);

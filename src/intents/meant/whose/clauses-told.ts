@@ -24,6 +24,19 @@ const leads =
 const isOther = new RegExp(
   `^${leads}(?:she|he|they (?:use|used|put|say|said|add)|shes|hes|theyve|theyd|shed|hed|hers|theirs|her|his|their|${somebody})(?: |$)`,
 );
+const named = [
+  ...people,
+  ...others.split("|"),
+  ..."someone somebody everyone everybody anybody anyone people other person baker".split(" "),
+];
+/** A turn that speaks of somebody else holds one of these. */
+const otherWords: ReadonlySet<string> = new Set([
+  ...named.flatMap((word) => [word, `${word}s`]),
+  ..."she he they shes hes theyve theyd shed hed hers theirs her his their".split(" "),
+]);
+export const namesOther = (text: string): boolean =>
+  (text.match(/[a-z]+/g) ?? []).some((word) => otherWords.has(word));
+
 const isMine =
   /^(?:(?:and|but|while|whereas|though|although|because|since|so|ok|okay|well|also|now|then|oh|right|yes|no|yet|as|whilst|with|only|just|for|in|what|thats|that is) )*(?:i|ive|im|id|ill|me|my|mine|mines|we|weve|were|our|ours)(?: |$)/;
 

@@ -4,7 +4,7 @@
  */
 import type { Amount, Thing } from "../../../tools/contract/index.ts";
 import type { Item } from "../../found/scan.ts";
-import { type Told, toldIn } from "./clauses-told.ts";
+import { namesOther, type Told, toldIn } from "./clauses-told.ts";
 import { amountAt, isAlike, isSameStuff, isStuff, textFrom, thingOf } from "./telling.ts";
 
 /** "my nan's card says 110 g whites, 140 g almond flour": what is scaled to what the baker has. */
@@ -32,6 +32,8 @@ const ofHers =
   /(?:^| )(?:hers|theirs|his(?: one| bowl| batch)?|(?:for|in|into|to) (?:her|his|him|them|their)|(?:her|their) (?:bowl|batch|one|lot|bit|part|mix|recipe)|the other(?: one| bowl)?)(?: |$)/;
 const ofBoth =
   /(?:^| )(?:both|each|together|total|in all|altogether|combined|sum|we|us|ours|between|difference|compared?|compares|than|stronger|weaker|more|less|same|double|twice|half|share|split|left|over|ratio|so much|as much|like hers|hers too)(?: |$)/;
+
+const perHead = /(?:^| )(?:apiece|a head|per (?:person|head|guest)|each of (?:them|us))(?: |$)/;
 
 const amountsIn = (items: readonly Item[], { from, to }: Told): number[] =>
   items.flatMap((item, at) =>
@@ -61,12 +63,15 @@ function tells(items: readonly Item[], part: Told, owner: "me" | "other"): boole
 
 /** The turn without what isn't asked of; undefined where nothing is to be left out. */
 export function withoutOthers(text: string, items: readonly Item[]): string | undefined {
+  if (!namesOther(text)) return undefined;
   const parts = toldIn(items);
   const theirs = parts.filter((part) => tells(items, part, "other"));
   if (theirs.length === 0) return undefined;
   const rest = parts.filter((part) => !theirs.includes(part));
   const own = rest.filter((part) => amountsIn(items, part).length > 0);
   const asked = rest.filter((part) => part.line !== "");
+  // "my book club is nine ladies, so 4 macarons apiece": counted by them
+  if (rest.some((part) => perHead.test(part.line))) return undefined;
   const question = asked.filter(({ line }) => asks.test(`${line} `) || names.test(line));
   const line = (question.length > 0 ? question : asked.slice(-1)).map((each) => each.line).join(" , ");
   const [mine, others] = [asked.some((each) => saysMine(each.line)), ofHers.test(line)];

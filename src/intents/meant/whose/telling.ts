@@ -76,3 +76,20 @@ export const textFrom = (text: string, items: readonly Item[], from: number, to:
   const [first, last] = [items[from], items[to - 1]];
   return first && last && to > from ? text.slice(spanOf(first)[0], spanOf(last)[1]) : "";
 };
+
+export type Part = "chocolate" | "cream";
+
+/** Which part of a ganache a thing is. */
+export const partOf = (thing: Thing | undefined): Part | undefined => {
+  if (!thing || thing.base) return undefined;
+  if (thing.ingredient === "cream" || thing.ingredient === "light whipping cream") return "cream";
+  return thing.chocolate || /chocolate$/.test(thing.ingredient ?? "") ? "chocolate" : undefined;
+};
+
+const uses = /\b(?:pip(?:e|ing|eable)|fill(?:ing)?|glaz(?:e|ing)|drip|truffles?|roll)\b/;
+
+/** " for piping", what the ganache is for; nothing where it isn't said. */
+export function aimSaid(text: string): string {
+  const [said] = uses.exec(text) ?? [];
+  return said ? ` for ${said.startsWith("pip") ? "piping" : said}` : "";
+}

@@ -40,10 +40,11 @@ export function withoutBeside(
   const beside: Beside[] = [];
   let now = text;
   const words = text.match(/[a-z]+/g) ?? [];
+  const numbered = text.match(/[a-z]+(?= \d)/g) ?? [];
   for (const row of kinds) {
     if (!row.marks.some((mark) => now.includes(mark))) continue;
-    const needs = row.words;
-    if (needs && !words.some((word) => needs.has(word))) continue;
+    if (row.words && !holds(row.words, words)) continue;
+    if (row.numbered && !holds(row.numbered, numbered)) continue;
     // set back to the start, since they are looked through one by one
     for (const found of [...now.matchAll(row.said)].reverse()) {
       const [said] = found;
@@ -56,6 +57,8 @@ export function withoutBeside(
   // "im 1.80 m tall", and nothing else
   return beside.length > 0 ? { text: tidied(now) || "by the way", beside } : { text, beside };
 }
+
+const holds = (one: ReadonlySet<string>, of: readonly string[]) => of.some((word) => one.has(word));
 
 const leftOf = ({ leaves = "" }: ToldBeside, found: RegExpMatchArray): string =>
   leaves.replace(/\$(\d)/g, (_, group) => found[Number(group)] ?? "");

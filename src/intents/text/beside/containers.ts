@@ -137,7 +137,7 @@ export const containers: readonly ToldBeside[] = [
     is: "which chocolate or cream it is",
     marks: ["%", "percent", "per cent", "pct"],
     said: new RegExp(
-      `,? ?\\(?(?:\\b(?:it|its|it's|the|and|is|says|which|at|of|with|a|that|thats) )*(?:\\b${container}(?: says| is|:)? )?(?<!\\d)${percent} (?:(?:milk ?)?fat|cocoa(?: solids)?|cacao|nuts|pure|fruit|on the (?:pot|tub|carton|label|pack|packet|wrapper|bar|lid))\\b(?! (?!(?:it says|content|on the)\\b)[a-z])(?: (?:it says|content|on the (?:pot|tub|carton|label|pack)))*\\)?`,
+      `,? ?\\(?(?:\\b(?:it|its|it's|the|and|is|says|which|at|of|with|a|that|thats) )*(?:\\b${container}(?: says| is|:)? )?(?<!\\d)(?:(?<!\\b(?:with|of|at) )${percent} (?:milk ?)?fat|${percent} (?:cocoa(?: solids)?|cacao|nuts|pure|fruit|on the (?:pot|tub|carton|label|pack|packet|wrapper|bar|lid)))\\b(?! (?!(?:it says|content|on the)\\b)[a-z])(?: (?:it says|content|on the (?:pot|tub|carton|label|pack)))*\\)?`,
       "g",
     ),
     unless: ["words", "keeping", "shares"],

@@ -6,7 +6,7 @@ export const matters = {
   words:
     /\b(?:writ(?:e|ten)|put (?:that|this|it) down|not(?:e|es|ed|ing)(?! to self i)|log(?:ged)?|jot(?:ted)?|diary|journal|record(?:ed)?|memo|sav(?:e|ed|ing)|store it|rename|delete|remove|undo|call(?:ed)? (?:it|this|that)|name (?:it|this))\b/,
   money:
-    /\b(?:costs?|costing|prices?|priced|pricing|charg(?:e|ed|ing)|sell(?:s|ing)?|sold|profit|margin|mark ?-?up|worth|break ?even|spend|budget|money|cheap(?:er)?|expensive|pay|paid|bill|receipt|bought|buy|earn|make on|take[- ]home|comes? to|per (?:macaron|piece|box|shell))\b|[£$€]/,
+    /\b(?:costs?|costing|prices?|priced|pricing|charg(?:e|ed|ing)|sell(?:s|ing)?|sold|profit|margin|mark ?-?up|worth|break ?even|spend|budget|money|cheap(?:er)?|expensive|pay|paid|bill|receipt|bought|buy|earn|make on|take[- ]home|comes? to|per (?:macaron|piece|box|shell))\b|[£$€]|\d ?(?:pounds|quid|dollars?|euros?|bucks|pence|cents)\b/,
   /** The same where it is plain that something was bought. */
   cost: /\b(?:costs?|costing|prices?|priced|pricing|charg(?:e|ed|ing)|sell(?:s|ing)?|sold|profit|margin|mark ?-?up|worth|break ?even|money|cheap(?:er)?|expensive|bill|receipt|earn|make on|take[- ]home|comes? to|per (?:macaron|piece|box|shell))\b|[£$€]/,
   stock: /\b(?:shelf|stock|pantry|larder|cupboard|inventory|bought|buy|shopping|list|remember|set|add to)\b/,

@@ -12,7 +12,61 @@ const measured = /\d|\b(?:how much|how many)\b/;
 const amountAsked =
   /\b(?:how (?:much|many)|number of|grams|what to weigh|to make for|to fill|for filling|filling (?:to make )?for|batter for|buttercream for|flavou?r)\b/;
 
+/** When they are to be ready is said, to the hour, and when to start is asked. */
+const planned =
+  /^(?=[\s\S]*\b(?:when|what time|start|begin)\b)(?=[\s\S]*\b(?:ready|by|for)\b[^.?!;]{0,24}?(?:\d ?(?:am|pm|o'?clock)|\d[:.]\d\d|\d in the (?:morning|afternoon|evening)|noon|midday))/;
+const came = "(?:(?!(?:how|what|ready|for|when|want|wants|need|i)\\b)[a-z']+ ){0,4}?";
+/** A weight, and no other heat that is asked about. */
+const weighedCold =
+  /^(?![\s\S]*\b(?:fan|hotter|cooler|convert|gas|fahrenheit|celsius|in f|temp\w*|heat)\b)[\s\S]*\d ?(?:g|gr|grams?|kg|oz)\b/;
+const weighed = /\d ?(?:g|gr|grams?|kg|oz)\b/;
+
 export const moments: readonly ToldBeside[] = [
+  // "24 macarons ready sunday 2 pm, guests only turn up at 4, when do i start"
+  {
+    is: "another hour",
+    marks: [" at ", " from ", " by ", " till ", " until ", " before "],
+    words: eventWords,
+    said: new RegExp(
+      `(?:${clauseStart}| (?=although |though |while ))(?:(?:although|though|because|since|as|while|the|my|our|her|his|a|but|and) )*(?:[a-z]+ )??(?:${events}|${somebody}|kids|folks|friends|people|everyone|everybody|they|shop|store|bakery|library|post office)(?:'?s|'?re| is| are)? ${came}(?:at|from|by|till|until|before|after) ${hour}(?: (?:today|tonight|tomorrow|sharp|though|anyway))*${clauseEnd}`,
+      "g",
+    ),
+    unless: ["words"],
+    beside: planned,
+  },
+  // "..., i leave for church at 9, ..."
+  {
+    is: "another hour",
+    marks: ["leave for ", "go to ", "pick up ", "fetch ", "off to "],
+    said: new RegExp(
+      `${clauseStart}(?:(?:and|but|though|i|we|i'?m|have|must|to|am) )*(?:leave for|go to|pick up|fetch|off to) (?:[a-z]+ ){1,4}?at ${hour}${clauseEnd}`,
+      "g",
+    ),
+    unless: ["words"],
+    beside: planned,
+  },
+  // "300 g dark ganache for piping, oven's on at 150"
+  {
+    is: "what the oven is at",
+    marks: ["oven", "preheat"],
+    said: new RegExp(
+      `(?:,|${clauseStart}) ?(?:(?:and|the|my|our|i|i've|ive|i'm|we've|we|got|have|with|already|just) )*(?:oven(?:'?s| is| was)?|preheated|preheating|heated)(?: (?:is|on|heating|preheating|heated|preheated|warming|hot|going|set|at|to|up|already|now|all))* 1[2-9]\\d(?: ?(?:°|c|degrees?|deg))?(?: ?c)?(?: (?:already|now))*${clauseEnd}`,
+      "g",
+    ),
+    unless: ["words", "baking"],
+    beside: weighedCold,
+  },
+  // "..., theres 24 people coming", "we're 24 people"
+  {
+    is: "how many come",
+    marks: ["people", "guest", "folks", "of us", "visitors", "friends", "kids"],
+    said: new RegExp(
+      `(?:,|${clauseStart}) ?(?:(?:and|with|theres|there's|there are|there is|there'll be|we're|were|we are|we have|i have|i've got|i'?m|i am|having|expecting|got|about|around|so) )*${spoken} (?:people|guests|folks|of us|visitors|friends|kids)(?: (?:are|is|will|be|coming|come|on|their|the|way|over|here|tonight|today|tomorrow|arriving|invited|later))*${clauseEnd}`,
+      "g",
+    ),
+    unless: ["words", "each"],
+    beside: weighed,
+  },
   // "its 19 degrees in here", "26 c in the kitchen"
   {
     is: "how warm the room is",

@@ -26,6 +26,7 @@ export const named: readonly ToldBeside[] = [
   {
     is: "a number that names something",
     marks: numberedWords,
+    numbered: new Set(numberedWords.flatMap((word) => [word, `${word}s`])),
     said: new RegExp(
       `${clauseStart}(?:(?:its|it's|this is|thats|that's|im|i'm|we're|were|now|up|to|from|in|on|see|for|the|at) )*${numbered} ${digits}(?: (?:of|in|from) (?:my|the|this|that|her|his) (?:\\w+ )?(?:book|cookbook|folder|list|binder|recipe|series))?${says}(?=${does}| ?(?:[:,.;!?)-]|$)| \\d|(?<=(?:says|said|reads|for|wants):?))`,
       "g",
@@ -58,7 +59,7 @@ export const named: readonly ToldBeside[] = [
   {
     is: "a number that names something",
     marks: [" of ", "/"],
-    words: new Set(countedTooWords),
+    numbered: new Set(countedTooWords),
     said: new RegExp(
       `(?:\\b(?:its|it's|this is|now|from|in|on|for|at|the) )*\\b${countedToo} ${count}${of}`,
       "g",
@@ -69,6 +70,7 @@ export const named: readonly ToldBeside[] = [
   {
     is: "a number that names something",
     marks: countedTooWords,
+    numbered: new Set(countedTooWords),
     said: new RegExp(
       `${clauseStart}((?:(?:its|it's|this is|thats|that's|now|from|in|on|for|at|the|with) )*\\b${countedToo}) ${digits}(?=${does}(?: |[,.;:!?)]|$))`,
       "g",

@@ -66,6 +66,18 @@ export const peopleTold: readonly ToldBeside[] = [
     leaves: " ",
     unless: ["words"],
   },
+  // "lemon flavor for that? and my son is 38.5 should i worry"
+  {
+    is: "how warm somebody is",
+    marks: ["worr", "doctor", "fever", "normal", "poorly", "ill", "give h"],
+    words: somebodyWords,
+    said: new RegExp(
+      `([.?!,;]) ?(?:(?:and|but|also|oh|btw|by the way),? )*${somebody}(?:${becomes})+(?: at| got| running)* (?:3[5-9]|4[0-2])(?:[.,]\\d)?(?: ?(?:c|degrees))?,? [^.?!;\\d]{3,50}[?.!]*$`,
+      "g",
+    ),
+    leaves: "$1",
+    unless: ["words"],
+  },
   // "her 40th birthday", "birthday number 7"
   {
     is: "a birthday",
@@ -108,7 +120,7 @@ export const peopleTold: readonly ToldBeside[] = [
     is: "a mark for the answer",
     marks: ["a 1", "an 1", "10", "11", "points", "stars", "give you", "rate you"],
     said: new RegExp(
-      `\\b${praised} (?:an? )?(?:solid |perfect |total |clear )?(?:10|11|100|ten|eleven)(?: ?(?:/|out of) ?(?:10|100|ten))?(?: (?:from me|in my book|for me))?(?= ?(?:[.,!;)]|$))|^(?:i'?d|i would|i'?ll|i will|ill) (?:give|rate) (?:you|u|that answer) (?:an? )?(?:\\d{1,3})(?: ?(?:/|out of) ?\\d+)?(?: stars| points| marks)?(?= ?[.!]*$)|^100 ?% (?=(?:agree|agreed|right|true|yes|sure|correct|perfect|great|with you)\\b)|^(?:(?:thanks|ta|thx|cheers|ok|great|nice|lovely),? )*(?:10|11|100|ten|full|5|five) ?(?:(?:/|out of) ?(?:10|100|5|ten|five)|points|stars|marks)(?:,? (?:to|for|from) (?:you|that|me)|,? would \\w+ again|,? (?:again|thanks|thank you))*(?= ?[.!]*$)`,
+      `\\b${praised} (?:solid |perfect |total |clear )?(?:10|11|100|ten|eleven)(?: ?(?:/|out of) ?(?:10|100|ten))?(?: (?:from me|in my book|for me))?(?= ?(?:[.,!;)]|$))|^(?:i'?d|i would|i'?ll|i will|ill) (?:give|rate) (?:you|u|that answer) (?:an? )?(?:\\d{1,3})(?: ?(?:/|out of) ?\\d+)?(?: stars| points| marks)?(?= ?[.!]*$)|^100 ?% (?=(?:agree|agreed|right|true|yes|sure|correct|perfect|great|with you)\\b)|^(?:(?:thanks|ta|thx|cheers|ok|great|nice|lovely),? )*(?:10|11|100|ten|full|5|five) ?(?:(?:/|out of) ?(?:10|100|5|ten|five)|points|stars|marks)(?:,? (?:to|for|from) (?:you|that|me)|,? would \\w+ again|,? (?:again|thanks|thank you))*(?= ?[.!]*$)`,
       "g",
     ),
     leaves: "thanks",

@@ -2,9 +2,9 @@
 import { clauseEnd, clauseStart, money, number } from "./pieces.ts";
 import type { ToldBeside } from "./told-beside.ts";
 
-/** What is asked is no price: an amount of something, or what a weight is for. */
+/** What is asked is no price. */
 const more =
-  /\b(?:how (?:much|many)|grams|flavou?r|cream|whites|batter|filling)\b|\d ?(?:g|gr|grams?|oz|kg|macarons?|macs|shells?)\b/;
+  /\b(?:how (?:much|many)|flavou?r)\b|\b(?:cream|whites|batter|filling|chocolate|choc|sugar|butter)\b[^.?!]{0,30}\?/;
 const per =
   "(?: ?(?:a|per|each|the|for a) ?(?:dozen|half dozen|head|person|pop|kilo|kg|pack|packet|bottle|jar|box|block|tub|litre|six|piece)?)?";
 const bought =

@@ -8,6 +8,8 @@ export interface ToldBeside {
   marks: readonly string[];
   /** And only where one of these words is. */
   words?: ReadonlySet<string>;
+  /** And only where one of these stands in front of a number in digits. */
+  numbered?: ReadonlySet<string>;
   said: RegExp;
   /** It is looked for before slips are mended, too: "yr" and "bb" would be taken for slips. */
   asTyped?: true;

@@ -1,4 +1,4 @@
-/** How many are made, told as a condition: "weights for shells if i bake 30 macarons". */
+/** How many are made, or of what size, told as a condition: "weights for shells if i bake 30 macarons". */
 import type { Phrase } from "./phrase.ts";
 
 const number =
@@ -22,5 +22,11 @@ export const ifIBake: readonly Phrase[] = [
       "g",
     ),
     to: "for $1",
+  },
+  // "if they are 3.5 cm, how many out of the 540": one question, of that size
+  {
+    marks: ["cm, how many", "mm, how many", "cm how many", "mm how many"],
+    from: /\b(?:what )?(?:if|when|supposing|say) (?:they are|they're|theyre|they were|i pipe them|i make them|i piped them|they come out|its|it's|at) (?:only )?(\d+(?:\.\d+)? ?(?:cm|mm)),? how many (?=(?:do i get |would i get |will i get |can i get |does it make |are there )?(?:out of|from|of|in) (?:all )?(?:the|that|those|my) \d)/g,
+    to: "how many of $1 ",
   },
 ];

@@ -57,6 +57,12 @@ export const notWanted: readonly Phrase[] = [
     ),
     to: "?",
   },
+  // "tray 2 goes in later, no timer for that": told, and nothing to time
+  {
+    marks: [" no timer", "timer for that", "timer for it", "timer for those"],
+    from: /^(?!.*(?:\d ?(?:min|h|sec)|\?|\b(?:how|what|when|set|start)\b)).*[,.;] (?:so |and |but )?no timers? (?:needed |wanted )?(?:for|on) (?:that|it|this|those|them)(?: one)?(?: (?:yet|please|pls|though|now))*[.!]*$/g,
+    to: "ok",
+  },
   // "don't want another number, what rule was that"
   {
     marks: ["number", "figure", "sums", "maths"],
@@ -99,7 +105,7 @@ export const notWanted: readonly Phrase[] = [
   {
     marks: [" out", "needed", "wanted", "required", "necessary"],
     from: new RegExp(
-      `(?<=[a-z0-9][,.;:!-]? )(?:(?:and|but|so|please|just) )*(?:leave (?:the |any )?${named} out|(?:the )?${named}(?:s|'s| is| are|'re)? (?:not|isn'?t|aren'?t|never) (?:needed|wanted|required|necessary))${tail}[.!]*$`,
+      `(?<=[a-z0-9][,.;:!-]? )(?:(?:and|but|so|please|just) )*(?:(?<!\\b(?:i|we|you|to) )leave (?:the |any )?${named} out|(?:the )?${named}(?:s|'s| is| are|'re)? (?:not|isn'?t|aren'?t|never) (?:needed|wanted|required|necessary))${tail}[.!]*$`,
       "g",
     ),
     to: (_, out, isNot) => `no ${out ?? String(isNot).replace(/(?<=[^s])s$/, "")}`,

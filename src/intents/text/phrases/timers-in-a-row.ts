@@ -47,8 +47,14 @@ function rowsOf(text: string, one: RegExp, most: number): RegExpExecArray[] {
   }
 }
 
+/** Whether a row can be there at all: it names two of its kind at least. */
+const twice = (text: string, kind: RegExp): boolean => (text.match(kind)?.length ?? 0) > 1;
+const trays = /\b(?:tray|sheet|batch|one)\b/g;
+const stepsNamed = /\b(?:bak|oven|rest|cool|chill|ganache|matur)/g;
+
 /** Every tray with its minutes; as it was said where no unit stands anywhere and the numbers could be something else. */
 function traysInARow(said = ""): string {
+  if (!twice(said, trays)) return said;
   const before = start.exec(said)?.[0] ?? "";
   const order = timersFor.exec(said.slice(before.length))?.[0] ?? "";
   const found = rowsOf(said.slice(before.length + order.length), oneTray, 6);
@@ -75,6 +81,7 @@ const oneStep = new RegExp(
 
 /** "bake one 14, cool one 30": a step each with its minutes; no heat, which has three figures. */
 function stepsInARow(said = ""): string {
+  if (!twice(said, stepsNamed)) return said;
   const before = start.exec(said)?.[0] ?? "";
   const found = rowsOf(said.slice(before.length), oneStep, 5);
   if (found.length < 2 || /\d{3}/.test(said.slice(before.length))) return said;

@@ -1,0 +1,25 @@
+/** "how long does victoria sponge keep in the fridge": of what is no macaron, and no mix of one. */
+import { keptFoods, otherBakes, otherDishes, otherGoods } from "../../../data/words/other-dishes.ts";
+import type { Reading } from "../../tools/contract/index.ts";
+
+const kept = new RegExp(`^(?:${otherDishes}|${otherBakes}|${otherGoods}|${keptFoods})$`);
+/** The subject of the question, up to what it does. */
+const asked: readonly RegExp[] = [
+  /\bhow long (?:does|do|is|are|will|would|can|could|may|should) (?:(?:i|we|you|one) (?:keep|leave|store|have) )?(?:(?:a|an|the|my|our|some|this|that|opened|homemade|fresh|leftover) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|keeps|last|lasts|stay|stays|be|good|sit|stand|live|survive|in|on|out|at|ok|okay|fine|safe|once|after|before|outside|unrefrigerated)\b/,
+  /\b(?:can|may|could|should) (?:i|we|you) (?:keep|leave|store) (?:(?:a|an|the|my|our|some|this|that) )*([a-z]+(?: [a-z]+){0,2}?) (?:in|on|out|at|overnight)\b/,
+  /\b(?:does|do|will|would|can) (?:(?:a|an|the|my|our|some|this|that) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|last|stay)\b/,
+];
+
+/** What it is called; undefined where it is a matter of ours. Pure. */
+export function keepsOther({ text, things }: Reading): string | undefined {
+  if (things.some((each) => each.base ?? each.count)) return undefined;
+  const plain = text.replace(/['’]/g, "");
+  for (const pattern of asked) {
+    const said = pattern.exec(plain)?.[1];
+    if (said === undefined) continue;
+    const words = said.split(" ");
+    const isOther = kept.test(words.at(-1) ?? "") || kept.test(words.slice(-2).join(" "));
+    return isOther && !/\bmac/.test(plain) ? said : undefined;
+  }
+  return undefined;
+}
