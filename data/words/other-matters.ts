@@ -65,7 +65,7 @@ export const otherMatters: readonly OtherMatter[] = [
   },
   {
     name: "pay, tax and the law, where your local authority has the last word",
-    says: /\b(?:minimum wage|vat|sales tax|income tax|(?:owe|pay) (?:any |the |some |vat )*tax|how much tax|tax (?:do|must|should) i|need (?:an? |any )?insurance)\b/,
+    says: /\b(?:minimum wage|(?<!% |percent |with |plus |and |incl |including |inc )vat|sales tax|income tax|(?:owe|pay) (?:any |the |some |vat )*tax|how much tax|tax (?:do|must|should) i|need (?:an? |any )?insurance)\b/,
   },
   {
     name: "pay, tax and the law, where your local authority has the last word",

@@ -33,7 +33,7 @@ const backToDay = [
 const lead = `${opening}(?:(?:can you|could you|just|argh) )*`;
 const end = "(?: (?:please|pls|again|now|then|for me|[.!?]))*$";
 const last =
-  "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|what i (?:just )?(?:did|said)|my last \\S+)";
+  "(?:that|it|this|the last (?:change|thing|one|note|timer|entry|step)|(?:what|whatever) i (?:just |last )?(?:did|said|changed|told you)(?: last)?|my last \\S+)";
 
 export const undo = tool<z.infer<ReturnType<typeof inputs>>>({
   name: "undo",

@@ -52,6 +52,8 @@ export const doseCues = cues(
   [9, "^(?:(?:ok|and|so|now|then) )*for the {weight} (?:one|bowl|batch|{count=bowls})(?: [?])?$"],
   [
     10,
+    "{base} .. {weight} .. (?:should|shall|must|to|has to|needs to|supposed to|want it to) taste (?:of|like) {taste}",
+    "{weight} .. {base} .. (?:should|shall|must|to|has to|needs to|supposed to|want it to) taste (?:of|like) {taste}",
     "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
   ],
   // "violet flavor, 160 g butter and 90 g cream cheese all whipped together": what was mixed is the bowl, no recipe

@@ -16,6 +16,11 @@ export const scaleCues = cues(
     9,
     "^(?:(?:so|ok|and) )*(?:mine|ours|my own|(?:my|our|the) (?:\\S+ ){1,3}?)(?: ?)(?:is|has|goes|takes|are|uses|says) {weight} {ingredient} .. {weight} {ingredient} .. {weight} {ingredient} .. (?:today|only|just|left|have|got|theres|there is|ive) .. {weight} {ingredient}",
   ],
+  // "shells for 42 macarons, what goes on the scale"
+  [
+    9,
+    `^(?!.*(?:{dose}|{taste}|{symptom}|split|divide|save|note|log|costs?|trays?|{base=(?:buttercream|ganache|filling)}) )(?:.* )?{count=shells} .. {number} {count=macarons} .. ${asksParts}`,
+  ],
   // "300 g white chocolate, 100 g cream, scale it to 600 g in all": a list of her own, whatever it makes
   [
     9,

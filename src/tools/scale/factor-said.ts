@@ -1,6 +1,7 @@
 /** The factor that a sentence names: "double it", "by a third less", one count of macarons over another. */
 
 import { takesBack } from "../../../data/words/openers.ts";
+import { containerWords } from "../../../data/words/told-beside.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { pointsBack, says, type Weighed } from "../lib/find.ts";
 import { timesAnew } from "../lib/times-anew.ts";
@@ -19,6 +20,10 @@ const startsAgain = new RegExp(`^${takesBack}`);
 /** What was worked out is no good, and another takes its place. */
 const tooMuch =
   /^(?:(?:no|oh|hm|hmm|um|ok|well|but|sorry|argh|,) ?)*(?:(?:that|it|this)(?: is|'s|s| was|'d be|d be| would be| will be|'ll be)? )?(?:(?:way|far|bit|a bit|much|still|just|all|probably) )*(?:too (?:much|many|little|few|big|small|large)|more than (?:i|we) (?:need|want|can use|have room for|bargained for)|less than (?:i|we) (?:need|want)|not enough|a lot|loads|overkill|over the top)\b/;
+
+/** "half a jar of nut spread": a share of what a thing comes in, and of no recipe. */
+const isOfPack = (behind: string): boolean =>
+  containerWords.has(/^ ?(?:(?:an?|the|my|one|of) )*([a-z]+)/.exec(behind)?.[1] ?? "");
 
 /** "1.5 times", "double", "half the recipe". */
 export function factorOf(reading: Reading): number | undefined {
@@ -68,10 +73,12 @@ export function factorOf(reading: Reading): number | undefined {
       ),
   );
   if (less) return less.value;
-  const cut = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  const isPart = (each: Amount) =>
+    each.fraction && each.dim === "number" && !isOfPack(reading.text.slice(each.at[1]));
+  const cut = reading.amounts.find(isPart);
   if (cut && /(?:down|cut|reduce|bring|scale)\b.*\bto (?:a |one )?$/.test(reading.text.slice(0, cut.at[0])))
     return cut.value;
-  const part = reading.amounts.find((each) => each.fraction && each.dim === "number");
+  const part = reading.amounts.find(isPart);
   return part &&
     says(
       reading,

@@ -5,7 +5,7 @@
 import type { Thing } from "../../../tools/contract/index.ts";
 import { textOf, wordOf } from "../../found/items.ts";
 import type { Item } from "../../found/scan.ts";
-import { aimSaid, amountAt, type Part, partOf, thingAt, thingOf } from "./telling.ts";
+import { aimSaid, amountAt, holdsOther, type Part, partOf, thingAt, thingOf } from "./telling.ts";
 
 const whole = new Set("all whole entire every lot everything".split(" "));
 /** "want to use it completely", "gets used up". */
@@ -64,6 +64,7 @@ function asked(items: readonly Item[]): Part | undefined {
 
 /** The order put so; undefined where the turn tells nothing of the kind. */
 export function allOfOne(text: string, items: readonly Item[]): string | undefined {
+  if (holdsOther(items)) return undefined;
   const said = items.flatMap((_, at) => {
     const amount = amountAt(items, at);
     const part = amount && partOf(thingOf(items, at) ?? behindIts(items, at));

@@ -20,7 +20,7 @@ const kin = "(?: in laws?)?";
 /** "my older sister", "a woman", "the girl next door"; "mum", "neighbour" by themselves. */
 const somebody = `(?:(?:my|our|her|his|their|the|a|an|that|this|another|some|one) (?:[a-z]+ )?${person}${kin}|${person}${kin}|(?:someone|somebody|everyone|everybody|anybody|anyone)s?|people|others|(?:another|the other) (?:person|baker))`;
 const leads =
-  "(?:(?:and|but|while|whereas|though|although|because|since|so|ok|okay|well|also|now|then|oh|hi|hey|right|yes|no|yet|as|that|whilst|btw|with) )*";
+  "(?:(?:and|but|while|whereas|though|although|because|since|so|ok|okay|well|also|now|then|oh|hi|hey|right|yes|no|yet|as|that|whilst|btw|with|next door) )*";
 const isOther = new RegExp(
   `^${leads}(?:she|he|they (?:use|used|put|say|said|add)|shes|hes|theyve|theyd|shed|hed|hers|theirs|her|his|their|${somebody})(?: |$)`,
 );

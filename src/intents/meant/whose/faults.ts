@@ -49,7 +49,9 @@ export function faultsIn(items: readonly Item[]): Fault[] {
     // "wont come to stiff peaks": that there are none is the fault
     const next = items[at + 1];
     const isPeak = /peak/.test(`${item.thing.symptom} ${next ? textOf(next) : ""}`);
-    const from = isPeak ? undefined : deniedFrom(items, at);
+    // "isnt stiff enough": the other fault
+    const isLack = next !== undefined && wordOf(next) === "enough";
+    const from = isPeak || isLack ? undefined : deniedFrom(items, at);
     return [{ at, from: from ?? at, isDenied: from !== undefined || isTakenBack(items, at) }];
   });
 }

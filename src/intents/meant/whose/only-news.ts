@@ -53,6 +53,8 @@ export function onlyNews(text: string, items: readonly Item[]): string | undefin
 /** Every fault that is named stayed away. */
 function isSpared(items: readonly Item[]): boolean {
   const faults = faultsIn(items);
+  // "no, they weren't hollow": what was noted is put right
+  if (/^(?:no|sorry|wait|actually)$/.test(textOf(items[0] as Item)) && items[1]?.is === "sign") return false;
   return faults.length > 0 && faults.every(({ isDenied }) => isDenied) && !isOfBatch(items);
 }
 
@@ -92,7 +94,7 @@ const withoutMine = (line: string): string =>
   line.replace(/^(?:(?:and|but|so|oh|well|poor|my|our|the|a) )+/, "");
 
 const given =
-  /(?:^| )(?:me|us|mine|our|ours|both|wants?|wanted|needs?|needed|order\w*|asks?|asked|gave|gives?|brought|brings|sent|sends|lent|lends|recipe|says?|said)(?: |$)/;
+  /(?:^| )(?:me|us|mine|our|ours|both|wants?|wanted|needs?|needed|order\w*|asks?|asked|gave|gives?|brought|brings|sent|sends|lent|lends|recipe|says?|said|ate|eaten|nicked|stole|took|taken|finished|spilt|spilled|dropped|pinched|scoffed|threw|binned)(?: |$)/;
 const there =
   /(?:^| )(?:at|in) (?:my |our |the )?(?:[a-z]+ )?(?:[a-z]+s (?:house|place|cupboard|pantry|flat|kitchen|cellar)|mums|moms|sisters|dads|nans|grans|neighbours|neighbors)$/;
 

@@ -1,7 +1,7 @@
 /** "300 g white chocolate ganache to pipe, 300 is the chocolate alone, cream?": of one part, where the whole seemed meant. */
 import { wordOf } from "../../found/items.ts";
 import type { Item } from "../../found/scan.ts";
-import { aimSaid, amountAt, partOf, sizeOf, thingOf } from "./telling.ts";
+import { aimSaid, amountAt, holdsOther, partOf, sizeOf, thingOf } from "./telling.ts";
 
 const asks = new Set("how much what whats".split(" "));
 const pointing = new Set("thats being".split(" "));
@@ -28,6 +28,7 @@ export function partAlone(text: string, items: readonly Item[]): string | undefi
       ? [amount]
       : [];
   });
+  if (holdsOther(items)) return undefined;
   const whole = amounts.find(({ dim }) => dim === "weight");
   const isGanache = items.some((item) => item.is === "thing" && item.thing.base === "ganache");
   if (!whole || !isGanache || amounts.some((each) => sizeOf(each) !== sizeOf(whole))) return undefined;

@@ -93,3 +93,7 @@ export function aimSaid(text: string): string {
   const [said] = uses.exec(text) ?? [];
   return said ? ` for ${said.startsWith("pip") ? "piping" : said}` : "";
 }
+
+/** Something of another kind is measured beside it: what is put anew would lose that. */
+export const holdsOther = (items: readonly Item[]): boolean =>
+  items.some((item) => item.is === "amount" && !["weight", "volume", "number"].includes(item.amount.dim));

@@ -22,28 +22,41 @@ const keeps =
 /** No such scene is told in a longer turn. */
 const longest = 70;
 
+/** A turn that is only heard is read as a nod. */
+const heard = "ok";
+
+/** How such a turn is put plainly, and how many amounts it holds at least. */
+interface Way {
+  least: number;
+  put: (text: string, items: readonly Item[]) => string | undefined;
+}
+const way = (least: number, put: Way["put"]): Way => ({ least, put });
+
+/** Asked in their order, whatever else the turn is. */
+const always: readonly Way[] = [way(0, brokenOne), way(2, withoutTheirTimers), way(2, withoutTheirGear)];
+/** Asked in their order where nothing is written down or set to ring. */
+const unlessKept: readonly Way[] = [
+  way(0, onlyNews),
+  way(0, onlyTheFault),
+  way(0, (text, items) => (isPassingNews(text, items) ? heard : undefined)),
+  way(2, withoutCalledOff),
+  way(2, withItsChocolate),
+  way(2, (_, items) => onlyNeeded(items)),
+  way(2, withoutSetApart),
+  way(1, allOfOne),
+  way(1, partAlone),
+  way(1, withoutOthers),
+  way(2, asSupposed),
+  way(2, ofStock),
+];
+
 /** The text of the turn put so; undefined where it says nothing of the kind. */
 export function ownAmounts(text: string, items: readonly Item[]): string | undefined {
-  const amounts = items.filter((item) => item.is === "amount").length;
   if (items.length > longest) return undefined;
-  const broken =
-    brokenOne(text, items) ??
-    (amounts < 2 ? undefined : (withoutTheirTimers(text, items) ?? withoutTheirGear(text, items)));
-  if (broken !== undefined) return broken;
-  if (keeps.test(text)) return undefined;
-  const told = onlyNews(text, items) ?? onlyTheFault(text, items);
-  if (told !== undefined) return told;
-  if (isPassingNews(text, items)) return "ok";
-  if (amounts === 0) return undefined;
-  const apart =
-    amounts < 2
-      ? undefined
-      : (withoutCalledOff(text, items) ??
-        withItsChocolate(text, items) ??
-        onlyNeeded(items) ??
-        withoutSetApart(text, items));
-  if (apart !== undefined) return apart;
-  const alone = allOfOne(text, items) ?? partAlone(text, items) ?? withoutOthers(text, items);
-  if (alone !== undefined) return alone;
-  return amounts < 2 ? undefined : (asSupposed(text, items) ?? ofStock(text, items));
+  const amounts = items.filter((item) => item.is === "amount").length;
+  for (const { least, put } of keeps.test(text) ? always : [...always, ...unlessKept]) {
+    const plain = amounts < least ? undefined : put(text, items);
+    if (plain !== undefined) return plain;
+  }
+  return undefined;
 }

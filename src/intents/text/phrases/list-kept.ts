@@ -37,7 +37,7 @@ const keepsAs =
 const called =
   /\b(?:as|under(?: the (?:name|title)(?: of)?)?|by the (?:name|title)(?: of)?|called|named|call(?:ed)? (?:it|this|that|these|them)|name (?:it|this|that)|(?:the |its |it's )?name (?:is|shall be|should be|will be)) (?!(?:a|my|the|one|an?other|new) (?:new |own )?(?:recipe|formula)\b)([a-z][a-z' -]*)/;
 const filler = new Set(
-  "please pls plz can could would will shall should might you i id i'd we like want wanna need let lets to be have save saved saving store stored storing keep kept keeping remember remembered file filed record recorded put this that it them these those my our the a an new own one recipe recipes formula formulas is are was goes go takes take uses use has contains for me us later here heres here's so ok okay and also with of made from list down away by write written jot taken get add added in into on up hold hang its it's thats that's called named call name under as good day hi hello thanks thank ta cheers down hand next time go going".split(
+  "please pls plz can could would will shall should might you i id i'd we like want wanna need let lets to be have save saved saving store stored storing keep kept keeping remember remembered file filed record recorded put this that it them these those my our the a an new own one recipe recipes formula formulas is are was goes go takes take uses use has contains for me us later here heres here's so ok okay and also with of made from list down away by write written jot taken get add added in into on up hold hang its it's thats that's called named call name under as hi hello thanks thank ta cheers down hand next time go going".split(
     " ",
   ),
 );
@@ -46,7 +46,7 @@ const mostWords = 4;
 /** The words that are neither an order nor talk, where they stand together. */
 function restOf(text: string): string | undefined {
   const runs: string[][] = [[]];
-  for (const word of text.split(/\s+/)) {
+  for (const word of text.replace(/\bgood (?:day|morning|evening)\b/g, " ").split(/\s+/)) {
     const bare = /[a-z]/.test(word) ? word.replace(/[^a-z'-]/g, "") : "";
     if (bare !== "" && !filler.has(bare)) runs.at(-1)?.push(bare);
     if ((bare === "" || filler.has(bare) || /[,.;:!-]$/.test(word)) && runs.at(-1)?.length) runs.push([]);

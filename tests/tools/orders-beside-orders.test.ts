@@ -1,0 +1,55 @@
+/** What a turn wants besides its first matter is answered too, and what is told of another thing takes nothing of it. */
+import { describe, expect, it } from "vitest";
+import { baker } from "../support/ask.ts";
+import { near } from "../support/near.ts";
+
+const tools = async (say: string) => (await baker().ask(say)).map(({ tool }) => tool);
+
+describe("a mix that is wished for behind another question is an order of its own", () => {
+  it.each([
+    ["3 tbsp butter in g, and i want 300 g dark ganache for filling", ["convert", "ganache"]],
+    ["1 cup sugar in g, also i need 200 g white ganache for piping", ["convert", "ganache"]],
+    ["timer 12 min. i need 450 g buttercream", ["timer", "buttercream"]],
+    ["dark ganache for piping with 140 g cream, and set 5 min for the cream to heat", ["ganache", "timer"]],
+  ])("%s", async (say, expected) => expect(await tools(say)).toEqual(expected));
+
+  it("but what it is of belongs to it", async () =>
+    expect(await tools("i want 300 g dark ganache, how much cream")).toEqual(["ganache"]));
+});
+
+describe("numbers as they are typed and dictated", () => {
+  // "one oh five" is 105; house formula: almond flour 1.3 times the whites
+  it("no, one oh five", async () => {
+    const { one } = baker();
+    await one("scale the shells to 165 g whites");
+    expect((await one("grr no, one oh five")).figures).toContainEqual(
+      expect.objectContaining({ name: "almond flour", ...near(136.5) }),
+    );
+  });
+
+  // 5.4 g a tablespoon of cocoa (USDA SR, NDB 19165)
+  it("threetbsp cocoa in g", async () =>
+    expect((await baker().one("threetbsp cocoa in g")).figures).toContainEqual(
+      expect.objectContaining({ name: "result", ...near(16.2) }),
+    ));
+
+  // half a jar is no half of the batch: 150 g almond flour allow 150/130 of the house formula
+  it("half a jar of something else", async () =>
+    expect(
+      (
+        await baker().one(
+          "in the cupboard: 140 g whites, 150 g almond flour, 200 g icing sugar, 130 g granulated, half a jar of nut spread. biggest batch of shells?",
+        )
+      ).figures,
+    ).toContainEqual(expect.objectContaining({ name: "almond flour", ...near(150) })));
+});
+
+describe("names that hold words of talk", () => {
+  it("save recipe rainy day", async () => {
+    const { one } = baker();
+    await one("save recipe rainy day: 120 g whites, 150 g almond flour, 140 g powdered sugar");
+    expect((await one("scale rainy day to 60 g whites")).figures).toContainEqual(
+      expect.objectContaining({ name: "almond flour", ...near(75) }),
+    );
+  });
+});
