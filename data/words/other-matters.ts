@@ -51,6 +51,10 @@ export const otherMatters: readonly OtherMatter[] = [
     says: /\b(?:fever|feverish|paracetamol|ibuprofen|aspirin|running a temperature|has a temperature)\b|\b(?:he|she|son|daughter|baby|toddler|child|kid|boy|girl|husband|wife|mum|mom|dad|hes|shes)(?:'?s| is| has| got| at| is at| has got)* (?:3[5-9]|4[0-2])(?:[.,]\d)?(?: (?:degrees|c|celsius))?(?: (?:and|so|now|today))* (?:what|should|do|is that|shall|worry|call|how bad)\b|^(?:(?:and|so|ok|but) )*(?:3[5-9]|4[0-2])(?:[.,]\d)?(?: (?:degrees|c))? (?:what|should|shall|do) .*\b(?:for|give|to|with|about) (?:him|her|the baby|the kid)\b/,
   },
   {
+    name: "the time elsewhere",
+    says: /\bwhat time is it (?:now )?in (?!(?:here|the oven|total)\b)[a-z]{4,}/,
+  },
+  {
     // "how many kilometres is it to the shop"
     name: "distances",
     says: /\bhow many (?:kilomet(?:re|er)s?|kms?|miles?|met(?:re|er)s?|yards|blocks|stops|steps) (?:(?:is it|are there|is|are|away|further|more|from here|still)\b(?! (?:in )?\d| an? )|(?:to|from|till) [a-z])|\bhow far (?:is it|is|are we) (?:to|from) [a-z]/,

@@ -79,6 +79,9 @@ const isRemainder = (tokens: readonly Token[], i: number, next: number) =>
   !["start", "begin", "time"].includes(text(tokens[i - 2])) &&
   (!tokens[next] || tokens[next]?.kind === "sign");
 
+/** Of them it is told how many days they are. */
+const hours: ReadonlySet<string> = new Set(["h", "hr", "hrs", "hour", "hours", "minutes", "mins"]);
+
 /** The longest phrase of the lexicon that starts at `i`. */
 function phraseAt(
   tokens: readonly Token[],
@@ -158,7 +161,12 @@ function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: nu
     );
   if (token.text.length === 1 && !closes && !["in", "to", "into", "as", "many", "much"].includes(lead))
     return undefined;
-  if (["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;
+  // "36 hours in days", "how many days is 36 hours": one length of time in another, and no day
+  const isDays =
+    token.text === "days" &&
+    ["in", "into", "many"].includes(lead) &&
+    tokens.some((each, at) => hours.has(each.text) && tokens[at - 1]?.kind === "number");
+  if (!isDays && ["second", "day", "in", "mil", "gs", "ins", "days"].includes(token.text)) return undefined;
   const unit = readUnit(tokens, i, 100);
   if (unit) return unit;
   if (!["in", "to", "into", "as"].includes(lead)) return undefined;

@@ -229,6 +229,7 @@ export const convertCues = cues(
     `(?:weight|heavy) .. ${egg}${end}`,
     `how many ${times} .. {time}`,
     `{time} (?:in|to|into|as) ${times}`,
+    `{time} (?:is|are|makes?|equals?|=) (?:how many|what in) ${times}`,
     `(?:what|whats) .. {time} in ${times}`,
     `convert .. (?:{weight}|{volume}|{length}|{temperature}|{time}|{number})`,
     `${ask} ${notGrams}${end}`,

@@ -25,6 +25,9 @@ import { besideStock, isApartFrom, toMake } from "./told-lists.ts";
 import { unknownRecipe } from "./unknown-recipe.ts";
 import { byOne, leftOver, moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
 
+const scaleAlone =
+  /^(?:(?:can|could|will|would|you|please|pls|ok|now|just|so|and) )*(?:scale|rescale|resize|upscale) (?:it|this|that|them|the (?:recipe|shells?\S*|batch\S*))(?: (?:up|down|bigger|smaller|a bit|a little))*(?: (?:for me|please|pls|now|then))*(?: [?.!])*$/;
+
 export function readScale(reading: Reading, memory: Memory): Draft {
   const order = readOrder(reading, memory);
   const isOpen =
@@ -42,7 +45,9 @@ export function readScale(reading: Reading, memory: Memory): Draft {
       reading,
       /(?:^| )(?:recipe|formula|shells?|batter|batch|house|scale|scaling|rescale|weigh|weights?|ingredients|need|double|triple|half|what|how|whats)\S*(?: |$)|<count=|<formula|<base=batter|<factor/,
     );
-  const draft: Draft = isOpen || isTalk ? { unsized: true } : withEqualParts(order);
+  // "scale it up for me": by how much isn't said
+  const isBare = Object.keys(order).length === 0 && reading.amounts.length === 0 && says(reading, scaleAlone);
+  const draft: Draft = isOpen || isTalk || isBare ? { unsized: true } : withEqualParts(order);
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
   const { have } = draft;
   const had = stillThere(before?.have, reading);

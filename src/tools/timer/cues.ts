@@ -23,6 +23,8 @@ export const timerCues = cues(
   [
     -9,
     "(?:i|we|ive|weve|have|has) (?:worked|laboured|labored|spent) (?:for |about |around |like |another )*{time}",
+    // "filled them 3 hours ago, how long in the fridge"
+    "(?:filled|assembled|boxed|froze|frozen|thawed)\\S* (?:(?:them|it|these|all|about|only|just|around) )*{time} ago",
   ],
   // "set one up for the cream": what is set or started with no count is a timer
   [

@@ -79,6 +79,16 @@ export const prices: readonly ToldBeside[] = [
     unless: ["words", "cost"],
     beside: /\bhow much\b[^.?!]*\d ?(?:g|gr|grams?|oz|kg)\b|\d ?(?:g|gr|grams?|oz|kg)\b[^.?!]*\bhow much\b/,
   },
+  // "hers sells at $30, mine costs $14 and sells at $35, my margin?"
+  {
+    is: "a price",
+    marks: ["hers ", "theirs ", "his "],
+    said: new RegExp(
+      `${clauseStart}(?:hers|theirs|his(?: one| box)?)(?:'?s| is| are| sells?| goes?| costs?| go| sell| at| for)+ ${money}${clauseEnd}`,
+      "g",
+    ),
+    beside: /\b(?:mine|ours)\b/,
+  },
   // "its 8 dollars entry"
   {
     is: "a price",

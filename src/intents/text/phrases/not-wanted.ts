@@ -39,6 +39,18 @@ export const notWanted: readonly Phrase[] = [
     from: /^(?:(?:oh|damn|no|argh|ugh|sorry|so|and),? )*(?:i|we) (?:totally |just |completely )?forgot (?:to (?:add|put in|put) )?(?:the |my |any |all the )?([a-z]+(?: [a-z]+)?)(?: in it| in there| this time| again)?[,.;:!]+ ?(?=.*\b(?:flavou?r|flavou?ring|extract|paste|zest|powder|how much (?!(?:do|should|for|in|of (?:it|that))\b))\b.*\d)(?!.*\b\1\b)/g,
     to: "",
   },
+  // "set 30 min rest, no wait not yet, first whats 300 f in c"
+  {
+    marks: [" not yet"],
+    from: /^.{3,80}?,? (?:(?:oh|no|hang on|hold on|wait|actually|sorry),? )+not yet,? (?:(?:first|tell me|just) )*(?=(?:how|what|whats|what's|which|when|why)\b)/g,
+    to: "",
+  },
+  // "36 hours is how many days, dont set anything"
+  {
+    marks: ["set anything", "start anything", "set one", "start one"],
+    from: /[,.;] (?:but |and |so |please )*(?:do not|don'?t|no need to) (?:set|start) (?:anything|one)(?: (?:please|pls|yet|now))*[.!]*$/g,
+    to: "?",
+  },
   // "no need for a timer, how long do the shells rest"
   {
     marks: ["timer", "alarm", "countdown", "clock"],
