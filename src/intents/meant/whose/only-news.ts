@@ -54,7 +54,8 @@ export function onlyNews(text: string, items: readonly Item[]): string | undefin
 function isSpared(items: readonly Item[]): boolean {
   const faults = faultsIn(items);
   // "no, they weren't hollow": what was noted is put right
-  if (/^(?:no|sorry|wait|actually)$/.test(textOf(items[0] as Item)) && items[1]?.is === "sign") return false;
+  const [first, second] = items;
+  if (first && /^(?:no|sorry|wait|actually)$/.test(textOf(first)) && second?.is === "sign") return false;
   return faults.length > 0 && faults.every(({ isDenied }) => isDenied) && !isOfBatch(items);
 }
 

@@ -52,7 +52,7 @@ const unlessKept: readonly Way[] = [
 
 /** The text of the turn put so; undefined where it says nothing of the kind. */
 export function ownAmounts(text: string, items: readonly Item[]): string | undefined {
-  if (items.length > longest) return undefined;
+  if (items.length === 0 || items.length > longest) return undefined;
   const amounts = items.filter((item) => item.is === "amount").length;
   for (const { least, put } of keeps.test(text) ? always : [...always, ...unlessKept]) {
     const plain = amounts < least ? undefined : put(text, items);
