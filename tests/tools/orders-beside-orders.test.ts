@@ -11,6 +11,11 @@ describe("a mix that is wished for behind another question is an order of its ow
     ["1 cup sugar in g, also i need 200 g white ganache for piping", ["convert", "ganache"]],
     ["timer 12 min. i need 450 g buttercream", ["timer", "buttercream"]],
     ["dark ganache for piping with 140 g cream, and set 5 min for the cream to heat", ["ganache", "timer"]],
+    // 130 g over 65 g are 2, and no 2 %
+    [
+      "shells are resting so scale the recipe to 65 g whites; how much lemon flavor for 130 g buttercream at 2 %",
+      ["scale", "dose"],
+    ],
   ])("%s", async (say, expected) => expect(await tools(say)).toEqual(expected));
 
   it("but what it is of belongs to it", async () =>

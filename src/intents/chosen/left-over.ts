@@ -134,13 +134,18 @@ export function leftOver(
     .filter((amount) => !isHeld(amount) && !isChange(amount))
     .filter(({ value }) => !text.includes(String(value)));
   // "this makes 500 g, i want 350 g" is held as one over the other, "2:1" as 2, "$1.20 a box, 6 boxes" as their product
-  const base = ({ value, unit }: Amount) => value * (unit === "" || unit === "times" ? 1 : inBase(1, unit));
+  // a share is no factor of so many: 65 g beside 2 % isn't held in 130 g
+  const base = ({ value, unit, dim }: Amount) =>
+    dim === "percent" ? value / 100 : value * (unit === "" || unit === "times" ? 1 : inBase(1, unit));
+  // nor is it by what is held of the share itself: 130 g over 65 g are 2, and no 2 %
+  const isShare = (own: number) =>
+    reading.amounts.some(({ dim, value }) => dim === "percent" && same(own, value));
   const isPartOfSum = (amount: Amount) =>
     reading.amounts.some((each) => {
       if (each === amount || each.dim === "temperature") return false;
       const [one, other] = [base(amount), base(each)];
       return [one * other, one / other, other / one, one + other, Math.abs(one - other)].some((made) =>
-        held.some((own) => same(own, made)),
+        held.some((own) => same(own, made) && !isShare(own)),
       );
     });
   // "the a kilo" would say nothing
