@@ -220,3 +220,14 @@ describe("the thing comes first", () => {
   test("another timer, by its name alone", () =>
     expectFigures("8 min timer for tray 5 | how long has tray 2 got left | and tray 5", ["left", 8]));
 });
+
+// 0.53 d^2 g a shell (from memory), 2 a macaron and 10 % spare, 4 % stays in bowl and bag: 8.48 g at 4 cm
+describe("somebody else's size", () => {
+  test.each([
+    ["my sister makes hers 5 cm, mine are 4 cm. batter for 30", (66 * 8.48) / 0.96],
+    ["36 macarons, mum does 5 cm ones, mine 4", (80 * 8.48) / 0.96],
+  ])("%s", (talk, batter) => expectFigures(talk, ["batter", batter]));
+});
+
+test("who has a birthday is no timer", async () =>
+  expect(await last("rest timer|my daughter is 9 today!")).toMatchObject([{ tool: "help" }]));

@@ -6,9 +6,7 @@ import type { Amount } from "../../../tools/contract/index.ts";
 import { spanOf, textOf } from "../../found/items.ts";
 import type { Item } from "../../found/scan.ts";
 import { amountsOf, type Piece, piecesTold, withoutPieces } from "./pieces-told.ts";
-import { amountAt } from "./telling.ts";
-
-const listed = (words: string): ReadonlySet<string> => new Set(words.split(" "));
+import { amountAt, listed } from "./telling.ts";
 
 const leads = listed(
   "no nope nah wait sorry oops whoops oh ah er erm um hang on hold actually rather and but so then well i mean meant the that those these my ok",

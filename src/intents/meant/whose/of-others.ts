@@ -169,7 +169,15 @@ function plainly(
     ? undefined
     : gone.find((thing) => isFlavor(thing) && thing.unit === undefined);
   const target = left.flatMap((part) => amountsIn(items, part)).find((at) => !thingOf(items, at));
+  // "mum does 5 cm ones, mine 4": in the unit of theirs
+  const isBare = target !== undefined && amountAt(items, target)?.dim === "number";
+  const size = isBare
+    ? dropped.flatMap((part) => amountsIn(items, part)).find((at) => amountAt(items, at)?.dim === "length")
+    : undefined;
+  const unit = size === undefined ? "" : amountAt(items, size)?.unit;
   const pieces = kept.map((part) => {
+    if (unit && target !== undefined && target >= part.from && target < part.to)
+      return `${textFrom(text, items, part.from, target + 1)} ${unit} ${textFrom(text, items, target + 1, part.to)}`.trim();
     const has = target !== undefined && target >= part.from && target < part.to && stuff;
     const own = part.line.replace(/^(?:and|but|while|whereas|though|although|whilst) /, "");
     const begin = part.from + (part.line.length > own.length ? 1 : 0);

@@ -9,9 +9,7 @@ import { wordOf } from "../../found/items.ts";
 import type { Item } from "../../found/scan.ts";
 import { type Told, toldIn } from "./clauses-told.ts";
 import { amountsOf, type Piece, piecesTold } from "./pieces-told.ts";
-import { thingAt, thingOf } from "./telling.ts";
-
-const listed = (words: string): ReadonlySet<string> => new Set(words.split(" "));
+import { listed, thingAt, thingOf } from "./telling.ts";
 
 /** A question, an order, or something that may change what is made. */
 const asking = listed(

@@ -9,9 +9,8 @@ import { containerWords } from "../../../../data/words/told-beside.ts";
 import type { Amount } from "../../../tools/contract/index.ts";
 import type { Item } from "../../found/scan.ts";
 import { amountsOf, type Piece, piecesTold, withoutPieces } from "./pieces-told.ts";
-import { thingOf } from "./telling.ts";
+import { listed, thingOf } from "./telling.ts";
 
-const listed = (words: string): ReadonlySet<string> => new Set(words.split(" "));
 const has = ({ words }: Piece, set: ReadonlySet<string>) => words.some((word) => set.has(word));
 
 const asking = listed("how what whats which please pls give tell scale flavor flavour");

@@ -46,10 +46,11 @@ export function thingOf(items: readonly Item[], at: number): Thing | undefined {
 export const sizeOf = ({ value, unit }: Amount): number =>
   unit === "" || unit === "times" ? value : inBase(value, unit);
 
-/** Amounts of which one can stand in the other's place: both weights, both counts, a bare number beside a weight. */
+/** Amounts of which one can stand in the other's place: both weights, both counts, both sizes, a bare number beside either. */
 export const isAlike = (one: Amount, other: Amount): boolean =>
   [one, other].every(
-    ({ dim, unit, fraction }) => (dim === "weight" || (dim === "number" && !fraction)) && unit !== "times",
+    ({ dim, unit, fraction }) =>
+      (dim === "weight" || dim === "length" || (dim === "number" && !fraction)) && unit !== "times",
   ) &&
   (one.dim === other.dim || one.unit === "" || other.unit === "");
 
@@ -97,3 +98,6 @@ export function aimSaid(text: string): string {
 /** Something of another kind is measured beside it: what is put anew would lose that. */
 export const holdsOther = (items: readonly Item[]): boolean =>
   items.some((item) => item.is === "amount" && !["weight", "volume", "number"].includes(item.amount.dim));
+
+/** Words that are looked for one by one. */
+export const listed = (words: string): ReadonlySet<string> => new Set(words.split(" "));

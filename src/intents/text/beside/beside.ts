@@ -3,6 +3,7 @@
  * percent stuff", "party is at 5". Each kind is a row of what such a number stands with; where the rest of the turn
  * speaks of the matter that it could belong to, it stays, and is asked about where no calculator takes it.
  */
+import { somebodyWords } from "../../../../data/words/told-beside.ts";
 import type { Beside } from "../../../tools/contract/index.ts";
 import { containers } from "./containers.ts";
 import { dated } from "./dated.ts";
@@ -55,8 +56,16 @@ export function withoutBeside(
     }
   }
   // "im 1.80 m tall", and nothing else
-  return beside.length > 0 ? { text: tidied(now) || "by the way", beside } : { text, beside };
+  if (beside.length === 0) return { text, beside };
+  const rest = tidied(now);
+  return { text: saysNothing(rest) ? "ok" : rest, beside };
 }
+
+const leads: ReadonlySet<string> = new Set("my our the his her their and so but oh today now".split(" "));
+
+/** "my daughter is 9 today!": nothing is left but who it is. */
+const saysNothing = (rest: string): boolean =>
+  (rest.match(/[a-z\d]+/g) ?? []).every((word) => leads.has(word) || somebodyWords.has(word));
 
 const holds = (one: ReadonlySet<string>, of: readonly string[]) => of.some((word) => one.has(word));
 
