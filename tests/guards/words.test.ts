@@ -251,7 +251,7 @@ describe("talk", () => {
       ...everyday,
       ...functionWords,
       ...strangers,
-      ...`${plainEnglish} ${lookAlikes}`.split(/\s+/).filter(Boolean),
+      ...`${plainEnglish()} ${lookAlikes()}`.split(/\s+/).filter(Boolean),
     ])
       expect(each).toMatch(/^[a-z]+$/);
   });

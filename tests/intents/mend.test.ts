@@ -118,7 +118,7 @@ describe("never touched", () => {
 
   it("words of everyday English", () => {
     const slips = new Set(Object.keys(shortSlips));
-    const words = `${plainEnglish} ${lookAlikes}`
+    const words = `${plainEnglish()} ${lookAlikes()}`
       .split(/\s+/)
       .filter((word) => word.length > 3 && !slips.has(word));
     expect(words.length).toBeGreaterThan(5000);

@@ -6,8 +6,15 @@ import { join } from "node:path";
 const packed = "question.pack";
 
 /** What would be worked out at every start, in the order in which the program makes it and takes it up. */
-const tables = ["cues", "phrases", "words"];
+const tables = ["cues", "phrases", "words", "signs"];
+/** Which words each regular expression waits for; and these, of which a question needs a few: it reads no others. */
+export const lineFile = "program.lines";
+export const patternFile = "program.patterns";
+/** Those that hold cues. */
+export const cueFiles = ["program.cues", "program.signs"];
 export const tableFiles = tables.map((name) => `program.${name}`);
+/** What most questions need none of is no part of the pack. */
+export const packedTables = tableFiles.slice(0, 2);
 
 /**
  * Parts ask for one another by name. Each part is a function of what a module gets, and of `part`.
@@ -32,6 +39,14 @@ const places = ${JSON.stringify(places)};
 const pack = ${Object.keys(places).length > 0 ? `read("${packed}").latin1Slice()` : '""'};
 const textOf = (name) => places[name] ? pack.slice(...places[name]) : read(name).latin1Slice();
 const may = (work) => { try { return work(); } catch {} };
+let [lines, sources] = [];
+const patterns = {
+  lines: () => (lines ??= textOf("${lineFile}")),
+  source(start, length) {
+    sources ??= openSync(beside("${patternFile}"));
+    return room.latin1Slice(0, readSync(sources, room, 0, length, start));
+  },
+};
 const parts = new Map();
 function part(name) {
   const known = parts.get(name);
@@ -42,11 +57,11 @@ function part(name) {
   const module = { exports: {} };
   parts.set(name, { module, script });
   const from = (id) => id.startsWith("./") ? part(id.slice(2, -4)) : require(id);
-  script.runInThisContext()(module.exports, from, module, file, __dirname, part);
+  script.runInThisContext()(module.exports, from, module, file, __dirname, part, patterns);
   return module.exports;
 }
 const program = part("program");
-const tables = ${JSON.stringify(tableFiles)}.map((name) => may(() => textOf(name)));`;
+const tables = ${JSON.stringify(tableFiles)}.map((name) => () => may(() => textOf(name)));`;
 
 /** The file that is run as the command. */
 const launcher = (version, places) => `#!/usr/bin/env node

@@ -1,7 +1,7 @@
 // The program in parts: what every question needs, what several calculators share, and each calculator by itself. A
 // single question reads three of them. What V8 takes up at a start grows with every function of a file, run or not.
 import { readFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, dirname, join, relative } from "node:path";
 
 /** The calculators of the registry but the one that knows all others: name and file. */
 function calculators(root) {
@@ -22,11 +22,37 @@ const onlyWhenAsked = {
   transform(code, id) {
     if (!/src[\\/]tools[\\/]registry\.ts$/.test(id)) return undefined;
     const lazy = code.replace(importLine, (line, name) =>
-      always.test(name) ? line : `const ${name} = lazily("${name}", () => part("${name}").${name});`,
+      always.test(name) ? line : `const ${name} = lazily("${name}", () => $part("${name}").${name});`,
     );
     return `import { lazily } from "./lazily.ts";\n${lazy}`;
   },
 };
+
+/** What a first question needs none of. Only functions are exported there, and none is called while a file is read. */
+const laterOnes = (root) => [["behind", join(root, "src/intents/follow/behind.ts")]];
+
+/** The imports of such a file become calls: it is read when one of its functions is called. */
+const onlyWhenCalled = (root) => ({
+  name: "only-when-called",
+  transform(code, id) {
+    const later = laterOnes(root).filter(([, file]) => code.includes(basename(file)) && id !== file);
+    if (!/\.tsx?$/.test(id) || later.length === 0) return undefined;
+    let out = code;
+    const lang = id.endsWith("x") ? "tsx" : "ts";
+    for (const { type, source, specifiers, start, end } of this.parse(code, { lang }).body.reverse()) {
+      const [name] = later.find(([, file]) => file === join(dirname(id), source?.value ?? "")) ?? [];
+      if (!name || type !== "ImportDeclaration") continue;
+      const calls = specifiers
+        .filter(({ importKind }) => importKind !== "type")
+        .map(
+          ({ local, imported }) =>
+            `const ${local.name} = (...all) => $part("${name}").${imported.name}(...all);`,
+        );
+      out = `${out.slice(0, start)}${calls.join(" ")}${out.slice(end)}`;
+    }
+    return out;
+  },
+});
 
 /**
  * What ink awaits while it is read: its layout engine, which the chat awaits instead, and development tools that are
@@ -42,28 +68,65 @@ const inkWaitsLater = (root) => ({
   },
 });
 
+/**
+ * Which part a module goes with: the program's, its folder's calculator's, the only one's that needs it; else what
+ * several share. Calculators that read modules of each other's folders in a circle would be one part.
+ */
+function sharer(entry, tools, folder) {
+  const after = (id, context) => context.getModuleInfo(id)?.importedIds ?? [];
+  const remembered = (work) => {
+    const known = new Map();
+    return (key, context) => {
+      if (!known.has(key)) known.set(key, work(key, context));
+      return known.get(key);
+    };
+  };
+  const from = (starts, context, stops = () => false) => {
+    const all = new Set();
+    for (const left = [...starts]; left.length > 0; ) {
+      const id = left.pop();
+      if (all.has(id) || stops(id)) continue;
+      all.add(id);
+      left.push(...after(id, context));
+    }
+    return all;
+  };
+  const program = remembered((id, context) => from([id], context));
+  /** The calculator whose folder it is in. */
+  const homeOf = (id) => {
+    const [name, ...rest] = relative(folder, id).split(/[\\/]/);
+    return rest.length > 0 && !/^(?:\.\.|lib|contract)$/.test(name) ? name : undefined;
+  };
+  const modules = remembered((_, context) => [
+    ...from(
+      tools.map(([, file]) => file),
+      context,
+    ),
+  ]);
+  const names = remembered((_, context) => [
+    ...new Set([...tools.map(([name]) => name), ...modules("", context).flatMap((id) => homeOf(id) ?? [])]),
+  ]);
+  const own = (name, context) => [
+    ...tools.filter(([each]) => each === name).map(([, file]) => file),
+    ...modules("", context).filter((id) => homeOf(id) === name),
+  ];
+  /** What a calculator needs other than through another one. */
+  const within = remembered((name, context) =>
+    from(own(name, context), context, (id) => (homeOf(id) ?? name) !== name),
+  );
+  return (id, context) => {
+    if (program(entry, context).has(id)) return "program";
+    const home = homeOf(id);
+    if (home) return home;
+    const of = names("", context).filter((name) => within(name, context).has(id));
+    return of.length > 1 ? "shared" : of[0];
+  };
+}
+
 /** What rolldown needs to know, and what is to be written, for the program in parts. */
 export function inParts(root, entry) {
-  const tools = [...calculators(root), ["chat", join(root, "src/cli/chat/main.tsx")]];
-  const reached = new Map();
-  const reachedFrom = (from, context) => {
-    if (!reached.has(from)) {
-      const all = new Set();
-      for (const left = [from]; left.length > 0; ) {
-        const id = left.pop();
-        if (all.has(id)) continue;
-        all.add(id);
-        left.push(...(context.getModuleInfo(id)?.importedIds ?? []));
-      }
-      reached.set(from, all);
-    }
-    return reached.get(from);
-  };
-  const partOf = (id, context) => {
-    if (reachedFrom(entry, context).has(id)) return "program";
-    const of = tools.filter(([, file]) => reachedFrom(file, context).has(id));
-    return of.length > 1 ? "shared" : of[0]?.[0];
-  };
+  const tools = [...calculators(root), ...laterOnes(root), ["chat", join(root, "src/cli/chat/main.tsx")]];
+  const partOf = sharer(entry, tools, join(root, "src/tools"));
   const group = (debugName, priority, is) => ({
     debugName,
     priority,
@@ -76,7 +139,7 @@ export function inParts(root, entry) {
     options: {
       input: { program: entry, ...Object.fromEntries(tools) },
       preserveEntrySignatures: "allow-extension",
-      plugins: [onlyWhenAsked, inkWaitsLater(root)],
+      plugins: [onlyWhenAsked, onlyWhenCalled(root), inkWaitsLater(root)],
       transform: { define: { "process.env.NODE_ENV": '"production"', "process.env.DEV": '"false"' } },
     },
     write: {
@@ -84,6 +147,7 @@ export function inParts(root, entry) {
       entryFileNames: "[name].cjs",
       chunkFileNames: "[name].cjs",
       codeSplitting: {
+        includeDependenciesRecursively: false,
         groups: [
           group("program", 3, (name) => name === "program"),
           group("shared", 2, (name) => name === "shared"),

@@ -3,29 +3,32 @@
 import { rmSync } from "node:fs";
 import { join, relative } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
+import { headOf } from "./pattern-head.mjs";
 import { wordsOf } from "./pattern-words.mjs";
-import { inLines } from "./waiting.mjs";
 
 /** Shorter ones cost less than waiting. */
 const shortest = 20;
 
-/** A name that no file of ours has. */
+/** Names that no file of ours has: of what stands in for a pattern, and of what gives their table. */
 const late = "$waiting";
+const written = "$patterns";
 
 const ours = /[\\/](?:src|data)[\\/].*\.tsx?$/;
 const beside = (name) => JSON.stringify(fileURLToPath(new URL(name, import.meta.url)));
 
 /**
- * A rolldown plugin: the regular expressions of src and data become `waiting(...)`.
- * @param heard those that are put together, by their place; one that isn't there waits for no word
+ * A rolldown plugin: the regular expressions of src and data become `waiting(...)`, and stand in a table. So does what is
+ * put together, where it was heard.
+ * @param heard those that are put together, by their place
  */
-export const waitingPatterns = (root, heard) =>
+export const waitingPatterns = (root, heard, table) =>
   patternsAs(
     root,
     (place, call, regex) => {
-      const { pattern, flags = "" } = regex ?? heard.get(place) ?? {};
-      const words = inLines(pattern ? wordsOf(pattern, flags) : []);
-      return `${late}(${JSON.stringify(words)}, () => ${call}${words && flags.includes("i") ? ", true" : ""})`;
+      const known = regex ?? heard.get(place);
+      if (!known) return call;
+      const { pattern, flags } = known;
+      return `${late}(${table.add(pattern, flags, wordsOf(pattern, flags), headOf(pattern, flags))}, ${written})`;
     },
     beside("waiting.mjs"),
   );
@@ -33,7 +36,7 @@ export const waitingPatterns = (root, heard) =>
 const listeningPatterns = (root) =>
   patternsAs(
     root,
-    (place, call) => `${late}("", () => ${call}, ${JSON.stringify(place)})`,
+    (place, call) => `${late}(() => ${call}, ${JSON.stringify(place)})`,
     beside("listening.mjs"),
   );
 
@@ -90,10 +93,10 @@ export function patternsIn(program) {
   return found.sort((a, b) => a.start - b.start);
 }
 
-/** "text.replace(/.../g, by)" and a turn of phrase's "from: /.../g" begin anew each time. */
+/** "text.replace(/.../g, by)", a turn of phrase's "from: /.../g" and an aside's "said: /.../g" begin anew each time. */
 const takesAll = (node, key) =>
   node.type === "CallExpression"
     ? key === "arguments" && node.callee.property?.name === "replace"
-    : node.type === "Property" && key === "value" && node.key.name === "from";
+    : node.type === "Property" && key === "value" && /^(?:from|said)$/.test(node.key.name);
 
 const waits = (flags, all) => !(all ? /[ydv]/ : /[gydv]/).test(flags);

@@ -1,2 +1,10 @@
-export function waiting(words: string, make: () => RegExp, isSmall?: boolean): RegExp;
-export function inLines(lists: readonly (readonly string[])[]): string;
+export interface Table {
+  lines(): string;
+  source(start: number, length: number): string;
+}
+export function waiting(at: number, table: Table): RegExp;
+export function patternTable(): {
+  lines(): string;
+  sources(): string;
+  add(source: string, flags: string, lists: readonly (readonly string[])[]): number;
+};

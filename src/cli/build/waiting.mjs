@@ -1,23 +1,40 @@
 /** Stands in for a regular expression in the built program: it does all that the program asks of one. */
 class Waiting {
   /**
-   * @param words of each list one is in every text that matches: a line a list, "|" between words; "" where none is known
-   * @param make the regular expression
-   * @param isSmall the words are in small letters, and the text's may be large
+   * @param at where its line begins in the table of patterns
+   * @param table what gives these lines, and the patterns
    */
-  constructor(words, make, isSmall) {
-    this.words = words;
-    this.make = make;
-    this.isSmall = isSmall;
+  constructor(at, table) {
+    this.at = at;
+    this.table = table;
+  }
+  /** Its entry, once it is needed. */
+  get entry() {
+    this.known ??= entryAt(this.at, this.table.lines());
+    return this.known;
   }
   /** The regular expression, if it can match this text. */
   of(text) {
     if (this.pattern) return this.pattern;
-    if (typeof this.words === "string") this.words = listsIn(this.words);
-    const searched = this.isSmall ? text.toLowerCase() : text;
-    for (const list of this.words) if (!list.some((word) => searched.includes(word))) return undefined;
-    this.pattern = this.make();
+    const { lists, isSmall, flags } = this.entry;
+    const searched = spaced(isSmall ? text.toLowerCase() : text);
+    for (const list of lists) if (!list.some((word) => searched.includes(word))) return undefined;
+    if (!this.begins(text)) return undefined;
+    this.pattern = new RegExp(this.source, flags);
     return this.pattern;
+  }
+  /** Its first words are there; compiling them takes a part of the time. */
+  begins(text) {
+    const { head, flags } = this.entry;
+    if (head[1] === 0) return true;
+    this.head ??= new RegExp(this.table.source(...head), flags.replace("g", ""));
+    return this.head.test(text);
+  }
+  get source() {
+    return this.table.source(...this.entry.place);
+  }
+  get flags() {
+    return this.entry.flags;
   }
   test(text) {
     return this.of(text)?.test(text) ?? false;
@@ -25,17 +42,14 @@ class Waiting {
   exec(text) {
     return this.of(text)?.exec(text) ?? null;
   }
-  get source() {
-    return this.make().source;
-  }
-  get flags() {
-    return this.make().flags;
-  }
   [Symbol.replace](text, by) {
     return this.of(text)?.[Symbol.replace](text, by) ?? text;
   }
   [Symbol.match](text) {
     return this.of(text)?.[Symbol.match](text) ?? null;
+  }
+  [Symbol.matchAll](text) {
+    return this.of(text)?.[Symbol.matchAll](text) ?? [].values();
   }
   [Symbol.search](text) {
     return this.of(text)?.[Symbol.search](text) ?? -1;
@@ -46,9 +60,63 @@ class Waiting {
   }
 }
 
-const listsIn = (words) => (words === "" ? [] : words.split("\n").map((list) => list.split("|")));
+let [last, lastSpaced] = [];
+/** One text is asked for hundreds of patterns. */
+function spaced(text) {
+  if (text !== last) {
+    last = text;
+    lastSpaced = ` ${text} `;
+  }
+  return lastSpaced;
+}
 
-/** How lists of words are handed to `waiting`. */
-export const inLines = (lists) => lists.map((list) => list.join("|")).join("\n");
+/** A line a pattern, tabs between: its flags, where it and its head begin and how long they are, then lists of words. */
+function entryAt(at, lines) {
+  const [flags, places, ...lists] = lines.slice(at, lines.indexOf("\n", at)).split("\t");
+  const [start, length, headStart, headLength] = places.split(" ").map(Number);
+  return {
+    flags,
+    place: [start, length],
+    head: [headStart, headLength],
+    lists: lists.map((list) => list.split("|")),
+    isSmall: flags.includes("i"),
+  };
+}
 
-export const waiting = (words, make, isSmall) => new Waiting(words, make, isSmall);
+/** Both are kept as one byte a letter. */
+const asciiOf = (source) =>
+  source.replace(/[\u0100-\uffff]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, "0")}`);
+
+/**
+ * What a table of patterns is written by: the lines, which a question looks through, and the patterns themselves, of
+ * which it needs a few.
+ */
+export function patternTable() {
+  const places = new Map();
+  let [lines, sources] = ["", ""];
+  return {
+    lines: () => lines,
+    sources: () => sources,
+    /**
+     * @param head how it begins, if that is asked first
+     * @param lists of strings: one of each is in every text that matches; small where the pattern takes large letters too
+     * @returns where its line begins
+     */
+    add(source, flags, lists, head = "") {
+      const key = `${flags}/${source}`;
+      const known = places.get(key);
+      if (known !== undefined) return known;
+      const at = lines.length;
+      const [text, first] = [asciiOf(source), asciiOf(head)];
+      const own = [sources.length, text.length, sources.length + text.length, first.length];
+      const sure = lists.filter((list) => !/[\n\t\u0100-\uffff]/.test(list.join("")));
+      const line = [flags, own.join(" "), ...sure.map((list) => list.join("|"))];
+      lines += `${line.join("\t")}\n`;
+      sources += text + first;
+      places.set(key, at);
+      return at;
+    },
+  };
+}
+
+export const waiting = (at, table) => new Waiting(at, table);

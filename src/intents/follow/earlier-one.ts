@@ -6,6 +6,7 @@ import { opening } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
 import type { Way } from "../../tools/lib/ways.ts";
 import { sizes } from "../chosen/slots.ts";
+import { mayBeEarlier } from "./earlier-hint.ts";
 import { pastConversion } from "./past-conversion.ts";
 import { returnsByName } from "./returned.ts";
 import { spaced } from "./spaced.ts";
@@ -62,10 +63,6 @@ const leads = (kind: Kind) =>
 /** "coffee in the full lot", "how many trays for the first amount". */
 const closes = (kind: Kind) =>
   compiled(trailing, kind, `^(.+) (?:for|in|into|with|to|from) (?:${references[kind]})${tail}(?: [.?!])*$`);
-
-/** Something like it may be there at all: looked at before any pattern is made. */
-const hint =
-  /\b(?:full|whole|entire|complete|all of|single|\w*doubl\w+|\w*halv\w+|normal|usual|regular|once|as it was|like it was|how it was|what it was|previous|former|one before|first|original|initial|earlier|starting|second|2nd|third|3rd|half)\b/;
 
 const numbersIn = (value: unknown): number[] => {
   if (typeof value === "number") return [value];
@@ -166,7 +163,7 @@ const firstSaid: Way<Said, Earlier> = ({ text, state, last }) => {
 };
 
 const byWords: Way<Said, Earlier> = ({ text, state, last }) => {
-  if (!hint.test(text) || !counting.has(last.tool)) return undefined;
+  if (!mayBeEarlier(text) || !counting.has(last.tool)) return undefined;
   const row = rowOf(state, last);
   for (const kind of Object.keys(references) as Kind[]) {
     const lead = leads(kind).exec(text)?.[0];
@@ -277,7 +274,6 @@ export function earlierOne(reading: Reading, state: State): Earlier | undefined 
 
 /** "no, the first one.": a sentence of its own that is no talk beside the question. */
 export const namesEarlier = (text: string): boolean =>
-  hint.test(text) &&
   (["full", "single", "before", "first", "second"] as const).some((kind) =>
     new RegExp(`${leads(kind).source.replace(end, "")}(?: [.,;:?!])*$`).test(spaced(text)),
   );

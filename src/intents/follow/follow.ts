@@ -7,7 +7,7 @@ import { faint, type Score, stands } from "../chosen/choose.ts";
 import { opinions } from "../chosen/classify.ts";
 import { drafts } from "../chosen/drafts.ts";
 import { leftOver } from "../chosen/left-over.ts";
-import { pointsOf } from "../chosen/signs.ts";
+import { pointsToGoOn } from "../chosen/signs.ts";
 import { isBare, multiplied } from "../chosen/slots.ts";
 import { type Inputs, type State, sizing } from "./state.ts";
 import { saidNow } from "./step.ts";
@@ -118,7 +118,7 @@ export function choose(
   const dose = tools.find((each) => each.name === "dose");
   if (dose && (scores[0]?.points ?? 0) < stands && intoMix(reading, state.last?.tool))
     return { tool: dose, follows: false };
-  if (last && state.last && follows(last, state.last.inputs, reading, scores, memory(true), leaning)) {
+  if (last && state.last && follows(tools, last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
@@ -230,10 +230,6 @@ function settle(reading: Reading, scores: Score[], last: string | undefined): Sc
 const weight = (sureness: number): number =>
   pull * Math.log10(Math.max(least, sureness) / even) + (sureness >= certain.sureness ? certain.points : 0);
 
-/** What a calculator's own signs say for going on with it, in points of cues; none speak against it. */
-const pointsToGoOn = ({ name, goesOn = [] }: Tool, mask: string): number =>
-  Math.max(0, pointsOf(name, goesOn, mask));
-
 /** "300 g ganache, rum for it": one bowl that is weighed, a flavor, and no number of parts. */
 const dosesOwnBowl = ({ amounts, things, text }: Reading): boolean =>
   amounts.length === 1 &&
@@ -243,6 +239,7 @@ const dosesOwnBowl = ({ amounts, things, text }: Reading): boolean =>
 
 /** True when the last calculator can make something of the sentence and no other has the better claim to it. */
 function follows(
+  tools: readonly Tool[],
   last: Tool,
   before: Inputs,
   reading: Reading,
@@ -273,7 +270,7 @@ function follows(
   // "i sifted 190 already": done, and no other number for what was worked out
   if (counting.has(last.name) && (tellsDone.test(reading.mask) || tellsMoney.test(reading.mask)))
     return false;
-  const goingOn = pointsToGoOn(last, reading.mask);
+  const goingOn = pointsToGoOn(tools, last, reading.mask);
   const bare = isBare(reading);
   // "double the batch": of what was worked out
   if (sizing.has(last.name) && lotTimes.test(reading.text) && multiplied(reading, before)) return true;

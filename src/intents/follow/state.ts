@@ -58,6 +58,10 @@ export interface Turn {
   before?: Topic[];
 }
 
+/** Nothing was asked or turned down before. */
+export const isFirst = ({ last, pending, waiting, turn, past, topics, elsewhere }: State): boolean =>
+  !(last ?? pending ?? waiting ?? turn ?? past?.[0] ?? topics[0] ?? elsewhere);
+
 export const freshState = (): State => ({ table: {}, topics: [] });
 
 /** Calculators that weigh or count what is made: a number alone may be another size of it. */

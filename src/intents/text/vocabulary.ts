@@ -47,11 +47,14 @@ export interface Vocabulary {
   written(): string;
 }
 
-let kept: readonly string[] | undefined;
+let kept: () => readonly string[] | undefined = () => undefined;
 
-/** Hands over what `written` wrote: a word that isn't known would else read every calculator and try all that was heard. */
-export function primeVocabulary(table: string): void {
-  kept = table.split("\n");
+/**
+ * Hands over what `written` wrote, read when it is needed: a word that isn't known would else read every calculator and
+ * try all that was heard.
+ */
+export function primeVocabulary(table: () => string | undefined): void {
+  kept = once(() => table()?.split("\n"));
 }
 
 /** What is heard less often may be a slip itself; what is heard as often is a word of bakers. */
@@ -59,11 +62,13 @@ const [least, often] = [3, 4];
 
 const numberTables = [smallNumbers, tens, magnitudes, partWords];
 const tables = [...numberTables, factorWords, groupWords, ordinals, weekdays, months, dayWords, dayParts];
-const english = `${plainEnglish}${lookAlikes}`.replaceAll("\n", " ");
+
+const english = once(() => `${plainEnglish()}${lookAlikes()}`.replaceAll("\n", " "));
+const alone = once(leftAlone);
 
 /** Everything but the lexicon's own words is made when it is first needed: most sentences are spelt right. */
 export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): Vocabulary {
-  const own = once(() => new Set(kept?.[0]?.split(" ") ?? [...lexicon.words(), ...ownWords()]));
+  const own = once(() => new Set(kept()?.[0]?.split(" ") ?? [...lexicon.words(), ...ownWords()]));
   const small = new Set<string>([...functionWords, ...everyday, ...twoLetters]);
   const unitWords = once(
     () =>
@@ -78,7 +83,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     small.has(word) ||
     tables.some((table) => Object.hasOwn(table, word)) ||
     unitWords().has(word) ||
-    english.includes(` ${word} `) ||
+    english().includes(` ${word} `) ||
     strangers.has(word) ||
     own().has(word);
 
@@ -90,11 +95,11 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     formsOf(word).some(
       (form) => inflects(form) && (word.endsWith("s") || lexicon.get(form) === undefined || isSpelt(form)),
     );
-  const isSpelt = (word: string) => small.has(word) || english.includes(` ${word} `);
+  const isSpelt = (word: string) => small.has(word) || english().includes(` ${word} `);
   const isHeard = (word: string) => heardOften(word) >= least;
   // "tims tray": whose it is
   const leaves = (word: string) =>
-    [word, word.replace(/s$/, "")].some((each) => leftAlone.includes(` ${each} `));
+    [word, word.replace(/s$/, "")].some((each) => alone().includes(` ${each} `));
   const isSlip = (word: string) => Object.hasOwn(shortSlips, word);
   const knows = (word: string): boolean => {
     const known = memo.get(word);
@@ -131,7 +136,7 @@ export function vocabulary(lexicon: Lexicon, ownWords: () => Iterable<string>): 
     (listed(word) || leaves(word) || isForm(word));
   const heard = () => heardWords().filter((word) => isHeard(word) && isTarget(word));
   const targets = once(
-    () => new Set(kept?.[1]?.split(" ") ?? [...trade(), ...talk(), ...measured(), ...heard()]),
+    () => new Set(kept()?.[1]?.split(" ") ?? [...trade(), ...talk(), ...measured(), ...heard()]),
   );
   const things = (word: string): string[] =>
     (lexicon.get(word) ?? []).flatMap(({ words, facets: { id, taste = id } }) =>

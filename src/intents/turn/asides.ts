@@ -3,7 +3,8 @@
  * these in my head": what is told beside a question, with nothing in it that any calculator could take.
  */
 import { strangers } from "../../../data/words/strangers.ts";
-import { namesEarlier } from "../follow/earlier-one.ts";
+import { namesEarlier } from "../follow/behind.ts";
+import { mayBeEarlier } from "../follow/earlier-hint.ts";
 import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import { withoutAsker } from "./asked-by.ts";
@@ -188,7 +189,7 @@ const isPlainlyIdle = (part: Part, ear: Ear): boolean =>
   (part.some((item) => strangers.has(wordOf(item))) ||
     isModest(part, ear) ||
     !part.some((item) => changes.has(wordOf(item)))) &&
-  !namesEarlier(ear.mask(part)) &&
+  !(mayBeEarlier(ear.mask(part)) && namesEarlier(ear.mask(part))) &&
   !opens(part, ear) &&
   (isModest(part, ear) || !asksWithin(part)) &&
   ear.claimed(part) === undefined;

@@ -8,11 +8,11 @@ import { asking } from "../lib/asking.ts";
 import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { learned, lessonText, oddLines, ownFigures, taughtBench, taughtTo } from "../lib/learned.ts";
 import { sameIngredient } from "../lib/lines.ts";
+import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "../lib/shopping.ts";
 import { counted, listed, plain, weight } from "../lib/show.ts";
 import { batterFor, batterForShells, eggsFor, saidSize, shellsFor, sizing } from "../lib/sizing.ts";
 import { withSpares } from "../lib/spares.ts";
 import type { BuyInputs } from "./buy.ts";
-import { figuresOf, itemsOf, lessStock, shoppingList, toBuy } from "./shopping.ts";
 
 const eggMix = "33 g of white from an egg";
 

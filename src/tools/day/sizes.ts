@@ -1,10 +1,10 @@
 /** An order sized: batter with its colors, fillings with their parts and flavor, and what to buy. Weights in g. */
 import { batterLoss, fillingLoss, ringShare } from "../../../data/rules/shells.ts";
-import { shoppingFor } from "../buy/shopping.ts";
 import type { Figure, Item, Outcome, World } from "../contract/index.ts";
 import { houseFor, houseOf, unweighedLine } from "../lib/house.ts";
 import { type Lesson, learned, lessonText, oddLines, ownFigures } from "../lib/learned.ts";
 import { type Line, merged } from "../lib/lines.ts";
+import { shoppingFor } from "../lib/shopping.ts";
 import { counted, plain, weight } from "../lib/show.ts";
 import { batterFor, eggsFor, type Own, shellsFor, sizing } from "../lib/sizing.ts";
 import type { DayInputs } from "./day.ts";

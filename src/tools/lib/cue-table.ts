@@ -6,7 +6,8 @@
  *
  *   line 1   how many cues each calculator has            line 2   the words that cues can't do without
  *   line 3   which cues to look at: always; then, for each of those words, when it is there
- *   then a line a cue, tabs between: its weight, the words it needs, then its walk or else itself
+ *   then a line a cue, tabs between: its weight, the words it needs, then its walk or else its regular expression; the
+ *   build adds to the latter how it begins, and lists of strings of which the sentence, spaced out, holds one each
  */
 import type { Tool } from "../contract/index.ts";
 import { sign } from "./cue.ts";
@@ -35,7 +36,7 @@ export function cueTable(tools: readonly Cued[]): string {
       }
       const walk = walkOf(pattern);
       const ways = needs.map((any) => any.map(idOf).join("|")).join(" ");
-      return [weight, ways, walk ? packed(JSON.stringify(walk)) : pattern].join("\t");
+      return [weight, ways, walk ? packed(JSON.stringify(walk)) : sign(pattern).source].join("\t");
     });
   const lists = [...ids.values()].map((id) => (when[id] ?? []).join(" "));
   return [
@@ -63,6 +64,9 @@ interface Row extends Hit {
   needs: number[][];
   /** As it is written, until it is looked at. */
   written: string;
+  /** What tells sooner that it can't match. */
+  head: string;
+  lists: string[];
   way?: Walk | RegExp;
 }
 
@@ -97,7 +101,7 @@ export function hitsIn(table: string): Hits {
     const look = (place: number) => {
       if (!looked.add(place)) return;
       const row = rowOf(place);
-      if (!hasAll(row.needs, there)) return;
+      if (!hasAll(row.needs, there) || !(row.way || mayMatch(row, mask))) return;
       const way = wayOf(row);
       if (way instanceof RegExp ? way.test(mask) : walks(way, tokens)) hits[row.tool]?.push(row);
     };
@@ -195,21 +199,32 @@ function endsOf(counts: readonly number[]): number[] {
   });
 }
 
+/** Compiling a long regular expression takes longer than all that is looked at here. */
+function mayMatch({ head, lists }: Row, mask: string): boolean {
+  const spaced = ` ${mask} `;
+  return (
+    lists.every((list) => list.split("|").some((each) => spaced.includes(each))) &&
+    (head === "" || new RegExp(head).test(mask))
+  );
+}
+
 function readRow(line: string, tool: number, at: number): Row {
-  const [weight, needs = "", written = ""] = line.split("\t");
+  const [weight, needs = "", written = "", head = "", ...lists] = line.split("\t");
   return {
     tool,
     at,
     weight: Number(weight),
     needs: needs === "" ? [] : needs.split(" ").map((any) => any.split("|").map(Number)),
     written,
+    head,
+    lists,
   };
 }
 
 function wayOf(row: Row): Walk | RegExp {
   row.way ??= row.written.startsWith(signs[0])
     ? (JSON.parse(unpacked(row.written)) as Walk)
-    : sign(row.written);
+    : new RegExp(row.written);
   return row.way;
 }
 

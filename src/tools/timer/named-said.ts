@@ -49,6 +49,9 @@ export const namesTimer = manners(`${none}(?:\\S+ ){0,4}?(?:timers?|alarms?|coun
 const orders = manners(`(?<which>${some})`, `(?<to>${name}?)`).map(
   (each) => new RegExp(`^${opening}${each}${tails}$`),
 );
+/** Every manner holds one of these: they are looked for before any is compiled. */
+const namingWords =
+  /\b(?:called|call|(?:re)?named?|names|titles?d?|(?:re)?label(?:l?ed)?|labels?|known as|tag|read|say)\b/;
 const asked = /^(?:what|which|who|how|it|that|this|so)(?: |$)/;
 const itself = /^(?:it|its|that|thats|this|that one|this one|(?:the|that|this) (?:timers?|one))$/;
 
@@ -56,6 +59,7 @@ const itself = /^(?:it|its|that|thats|this|that one|this one|(?:the|that|this) (
 export function namedSaid(pieces: readonly Piece[], memory: Memory): Draft | undefined {
   if (pieces.some((each) => each.amount?.dim === "time" || each.when)) return undefined;
   const text = textOf(pieces);
+  if (!namingWords.test(text)) return undefined;
   for (const order of orders) {
     const { which, to } = order.exec(text)?.groups ?? {};
     if (!which || !to || asked.test(to)) continue;

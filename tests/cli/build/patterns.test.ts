@@ -8,9 +8,10 @@ import fc from "fast-check";
 import { rolldown } from "rolldown";
 import { parseAst } from "rolldown/parseAst";
 import { describe, expect, it } from "vitest";
-import { wordsOf } from "../../../src/cli/build/pattern-words.mjs";
+import { headOf } from "../../../src/cli/build/pattern-head.mjs";
+import { spacedOut, wordsOf } from "../../../src/cli/build/pattern-words.mjs";
 import { hearPatterns, patternsIn } from "../../../src/cli/build/patterns.mjs";
-import { inLines, waiting } from "../../../src/cli/build/waiting.mjs";
+import { patternTable, waiting } from "../../../src/cli/build/waiting.mjs";
 import { questions } from "../../../src/intents/converse.ts";
 import { understanding } from "../../../src/intents/understanding.ts";
 import { tools } from "../../../src/tools/registry.ts";
@@ -24,7 +25,11 @@ describe("the words that a pattern can't do without", () => {
     ["(?:please )?note", ["note"]],
     ["flavou?r", ["flavour", "flavor"]],
     ["(?:ca|ba)[kt]e", ["cake", "cate", "bake", "bate"]],
-    ["^(?:so )*twice", ["twice"]],
+    ["^(?:so )*twice", [" twice"]],
+    ["^(?:(?:so|and) )*(?:he|she) ", [" he ", " she "]],
+    ["(?:^| )(?:he|we)(?: |$)", [" he ", " we "]],
+    ["(?:^|, )he$", [" he "]],
+    ["he(?= now)", ["he now"]],
     ["(?=.*butter)\\d+", ["butter"]],
     ["(?<!no )sugar", ["sugar"]],
   ])("%s", (source, words) =>
@@ -40,12 +45,25 @@ describe("the words that a pattern can't do without", () => {
         ["in ", "at "],
       ],
     ],
-    ["\\b(?:in|into) \\S+ bowls?$", [[" bowl"], ["in ", "into "]]],
+    [
+      "\\b(?:in|into) \\S+ bowls?$",
+      [
+        [" bowl ", " bowls "],
+        ["in ", "into "],
+      ],
+    ],
     ["(?:twice|double)+ it", [["twice", "double"], [" it"]]],
     ["(?:note|log).*note it", [["note it"]]],
   ])("%s: of each list one", (source, lists) =>
     expect(wordsOf(source).map((list) => list.sort())).toEqual(lists.map((list) => [...list].sort())),
   );
+
+  it("at the ends of a text, a space", () => {
+    for (const source of ["^(?:^| )butter$", "^(?:so )*(?:^| )butter(?: |$)$", "(?:^butter|butter$)"]) {
+      const [words = []] = wordsOf(source);
+      expect(words.some((word) => spacedOut("butter").includes(word))).toBe(true);
+    }
+  });
 
   it.each(["\\d+", "(?:butter)?", "(?:butter|\\d+)", "[a-z]+n?g?", "a|b", "(?!butter)\\S+"])(
     "%s: none that is sure",
@@ -56,6 +74,22 @@ describe("the words that a pattern can't do without", () => {
     expect(wordsOf("Butter", "i")).toEqual([["butter"]]);
     expect(wordsOf("crème", "i")).toEqual([]);
     expect(wordsOf("butter", "iu")).toEqual([]);
+  });
+});
+
+describe("how a pattern begins", () => {
+  const long = `(?:${"the long end of it ".repeat(20)})`;
+  it.each([
+    [`^(?:so |and )*(?:take|try) ${long}`, "^(?:so |and )*(?:take|try) "],
+    [`(?:${"step|".repeat(12)}round \\d|batch )${long}`, `(?:${"step|".repeat(12)}round |batch )`],
+    [`^(?!.*\\?)note${long}`, "^(?!.*\\?)note(?:the )"],
+    [`one ${long}|another ${long}`, "one |another "],
+  ])("%s", (source, head) => expect(headOf(source)).toBe(head));
+
+  it("is asked of no short one, of none that it is most of, and of none that refers back", () => {
+    expect(headOf("take (?:two|three) ")).toBeUndefined();
+    expect(headOf(`^(?:${"a word|".repeat(60)}so)* it`)).toBeUndefined();
+    expect(headOf(`(one|two) ${long}\\1`)).toBeUndefined();
   });
 });
 
@@ -105,11 +139,13 @@ describe("every pattern of the program", async () => {
   const patterns = await everyPattern();
   const sure = patterns.flatMap((pattern) => {
     const lists = wordsOf(pattern.source, pattern.flags);
+    const head = headOf(pattern.source, pattern.flags);
     const isHeld = (text: string) => {
-      const searched = pattern.ignoreCase ? text.toLowerCase() : text;
-      return lists.every((list) => list.some((word) => searched.includes(word)));
+      const searched = spacedOut(pattern.ignoreCase ? text.toLowerCase() : text);
+      const isBegun = head === undefined || new RegExp(head, pattern.flags.replace("g", "")).test(text);
+      return isBegun && lists.every((list) => list.some((word) => searched.includes(word)));
     };
-    return lists.length > 0 ? [{ pattern, isHeld }] : [];
+    return lists.length > 0 || head ? [{ pattern, isHeld }] : [];
   });
 
   it("most have such words", () => {
@@ -150,8 +186,10 @@ it("waiting, it does what it does at once", () => {
       fc.constantFrom(/(two|some) bowls/, /Butter(?: of)? (\S+)/i, /,\s*two/, /\bof\b/, /two.* bowls/),
       (words, pattern) => {
         const text = words.join(" ");
-        const late = () =>
-          waiting(inLines(wordsOf(pattern.source, pattern.flags)), () => pattern, pattern.ignoreCase);
+        const table = patternTable();
+        const at = table.add(pattern.source, pattern.flags, wordsOf(pattern.source, pattern.flags));
+        const source = (start: number, length: number) => table.sources().slice(start, start + length);
+        const late = () => waiting(at, { lines: table.lines, source });
         expect(late().test(text)).toBe(pattern.test(text));
         expect(late().exec(text)).toEqual(pattern.exec(text));
         expect(text.match(late())).toEqual(text.match(pattern));
@@ -160,6 +198,7 @@ it("waiting, it does what it does at once", () => {
         expect(text.split(late())).toEqual(text.split(pattern));
         expect(text.split(late(), 1)).toEqual(text.split(pattern, 1));
         expect(late().source).toBe(pattern.source);
+        expect(late().flags).toBe(pattern.flags);
       },
     ),
   );

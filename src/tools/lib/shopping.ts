@@ -1,9 +1,9 @@
 /** What of a bake's ingredients is on the shelf and what is to be bought, in packs where it is known how a thing is sold. */
 import type { Figure, Item, Stock } from "../contract/index.ts";
-import { white_g } from "../lib/find.ts";
-import { each_g, type Line, sameIngredient } from "../lib/lines.ts";
-import { moneyText } from "../lib/money.ts";
-import { eggsFor } from "../lib/sizing.ts";
+import { white_g } from "./find.ts";
+import { each_g, type Line, sameIngredient } from "./lines.ts";
+import { moneyText } from "./money.ts";
+import { eggsFor } from "./sizing.ts";
 
 export interface Need extends Line {
   /** "shells", "buttercream" or "ganache". */

@@ -1,0 +1,1 @@
+export function headOf(source: string, flags?: string): string | undefined;

@@ -1,0 +1,83 @@
+/**
+ * What a question means behind others. Nothing here is asked of the first question of a conversation: the build keeps
+ * it apart, and reads it when something was said before.
+ */
+import type { Reading } from "../../tools/contract/index.ts";
+import { firstOf, type Way } from "../../tools/lib/ways.ts";
+import { bowlCorrected } from "./bowl-corrected.ts";
+import { corrected } from "./corrected.ts";
+import { type Earlier, earlierOne } from "./earlier-one.ts";
+import { withItsFlavor, withoutEcho } from "./echoed.ts";
+import { forATimer } from "./for-a-timer.ts";
+import { forGood } from "./for-good.ts";
+import { goneBack } from "./gone-back.ts";
+import { moved } from "./heat-moved.ts";
+import { intoPart } from "./into-part.ts";
+import { justWeighed } from "./just-weighed.ts";
+import { ofSize } from "./of-size.ts";
+import { otherPart } from "./other-part.ts";
+import { partCorrected } from "./part-corrected.ts";
+import { partGets } from "./part-gets.ts";
+import { returned } from "./returned.ts";
+import { reworded } from "./reworded.ts";
+import { shareOfPart } from "./share-of-part.ts";
+import type { State, Topic } from "./state.ts";
+import { sumIsBowl } from "./sum-is-bowl.ts";
+import { thatLong } from "./that-long.ts";
+import { toldChange } from "./told-change.ts";
+
+export { allAgain, isRoot } from "./all-again.ts";
+export { namesEarlier } from "./earlier-one.ts";
+export { ofBoth, ofWholeTurn } from "./of-several.ts";
+export { sameAgain } from "./same-again.ts";
+export { shifted } from "./shifted.ts";
+
+interface Said {
+  said: Reading;
+  now: State;
+  /** Names of timers that run. */
+  timers: readonly string[];
+}
+
+/** A sentence that is another, said of what was asked before. */
+const ways: readonly Way<Said, string>[] = [
+  ({ said, now, timers }) => forATimer(said, now, timers),
+  ({ said, now }) => thatLong(said, now),
+  ({ said, now }) => forGood(said, now),
+  ({ said, now }) => moved(said, now),
+  ({ said, now }) => bowlCorrected(said, now),
+  ({ said, now }) => partCorrected(said, now),
+  ({ said, now }) => toldChange(said, now),
+  ({ said, now }) => reworded(said, now),
+  ({ said, now }) => otherPart(said, now),
+  ({ said, now }) => withItsFlavor(said, now),
+  ({ said, now }) => justWeighed(said, now),
+  ({ said, now }) => sumIsBowl(said, now),
+  ({ said, now }) => withoutEcho(said, now),
+];
+
+/** What a question means: other words, another question that it goes on from, or one that is asked once more. */
+export interface Meant {
+  text?: string;
+  topic?: Topic;
+  back?: Earlier;
+}
+
+/** @param timers the names of those that run */
+export function meantBehind(said: Reading, now: State, timers: readonly string[]): Meant {
+  if (now.pending) {
+    // "40 g lemon flavor in the lemon", where it was asked what was put there
+    const text = now.pending.slot === "unclear" ? intoPart(said, now) : undefined;
+    return text === undefined ? {} : { text };
+  }
+  // "the first one is rose flavor", of a bowl that was split: no question that was asked first
+  const part = partGets(said, now);
+  const back = part === undefined ? earlierOne(said, now) : undefined;
+  if (back) return { back };
+  const other = ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now);
+  const text = other?.text ?? part ?? firstOf(ways, { said, now, timers });
+  return { ...(text === undefined ? {} : { text }), ...(other?.topic ? { topic: other.topic } : {}) };
+}
+
+/** The state with the question in front that this sentence returns to, or puts right. */
+export const goesOnFrom = (reading: Reading, now: State): State => corrected(reading, returned(reading, now));
