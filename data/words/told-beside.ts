@@ -4,6 +4,21 @@
  */
 import { people } from "./people.ts";
 
+export interface Words {
+  has(word: string): boolean;
+}
+
+/** Made when it is first asked: most sentences hold no number that is told beside. */
+function late(make: () => readonly string[]): Words {
+  let made: ReadonlySet<string> | undefined;
+  return {
+    has(word) {
+      made ??= new Set(make());
+      return made.has(word);
+    },
+  };
+}
+
 const listed = (words: string): readonly string[] => words.trim().split(/\s+/);
 
 /** Many of them are counted: "the guests are 30". */
@@ -20,13 +35,13 @@ const called = listed("mum mom dad nan nana gran granny grandma grandad granddad
 /** One that is spoken of, with whose it is: "my son", "the twins", "he". */
 export const somebody = `(?:(?:my|our|the|his|her|their) (?:(?:little|big|older|younger|eldest|youngest|middle|grand|great|dear|own) ?)*(?:${kin.join("|")})|${called.join("|")})`;
 /** A text that speaks of one holds one of these: "she's" is two words there, "shes" one. */
-export const somebodyWords: ReadonlySet<string> = new Set(
+const somebodyForms = () =>
   [...kin, ...called].flatMap((word) => [
     word,
     `${word}s`,
     ...["grand", "great", "big", "little"].map((lead) => lead + word),
-  ]),
-);
+  ]);
+export const somebodyWords = late(somebodyForms);
 
 /** They have a number by which they are called, and are never counted by it: "page 12", "order 88". */
 export const numberedWords = listed(
@@ -45,16 +60,16 @@ const containers = listed(
 );
 /** What a bought thing comes in. */
 export const container = `(?:${containers.join("|")})s?`;
-export const containerWords: ReadonlySet<string> = new Set(containers.flatMap((word) => [word, `${word}s`]));
+export const containerWords = late(() => containers.flatMap((word) => [word, `${word}s`]));
 
 const eventList = listed(
   "party parties wedding birthday tea dinner supper lunch brunch breakfast guests guest visitors company school nursery creche bus train flight appointment dentist meeting game match kickoff film concert play show church service christening baptism funeral recital market fair fete reception picnic barbecue bbq choir class lesson club yoga gym shift work delivery courier post",
 );
 /** They begin at an hour that is nobody's timer and no plan. */
 export const events = `(?:${eventList.join("|")})`;
-export const eventWords: ReadonlySet<string> = new Set([
+export const eventWords = late(() => [
   ...eventList.flatMap((word) => [word, `${word}s`]),
-  ...somebodyWords,
+  ...somebodyForms(),
   ...listed("kids friends folks people everyone everybody they theyre shop store bakery library office"),
 ]);
 

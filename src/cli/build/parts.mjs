@@ -29,7 +29,15 @@ const onlyWhenAsked = {
 };
 
 /** What a first question needs none of. Only functions are exported there, and none is called while a file is read. */
-const laterOnes = (root) => [["behind", join(root, "src/intents/follow/behind.ts")]];
+const laterOnes = (root) =>
+  [
+    ["behind", "src/intents/follow/behind.ts"],
+    ["opening", "src/cli/open-chat.ts"],
+    ["ringing", "src/cli/ring-here.ts"],
+  ].map(([name, file]) => [name, join(root, file)]);
+
+/** What only these share goes with the first, which the chat reads before itself. */
+const onScreen = ["opening", "ringing", "chat"];
 
 /** The imports of such a file become calls: it is read when one of its functions is called. */
 const onlyWhenCalled = (root) => ({
@@ -119,7 +127,8 @@ function sharer(entry, tools, folder) {
     const home = homeOf(id);
     if (home) return home;
     const of = names("", context).filter((name) => within(name, context).has(id));
-    return of.length > 1 ? "shared" : of[0];
+    if (of.length < 2) return of[0];
+    return of.every((name) => onScreen.includes(name)) ? onScreen[0] : "shared";
   };
 }
 

@@ -37,9 +37,8 @@ const limit = (word: string, { slips }: Rated) =>
   20 + 2 * Math.max(0, word.length - 4) + (word.length > 3 && slips < wholeSlip ? 3 : 0);
 
 /** Ways to type a word that are a habit more than a slip. */
-const habits: ReadonlyMap<string, string> = new Map(
-  [withoutVowels, shortSlips].flatMap((table) => Object.entries(table)),
-);
+const habit = (word: string): string | undefined =>
+  [shortSlips, withoutVowels].find((table) => Object.hasOwn(table, word))?.[word];
 
 /** Builds a mender over a vocabulary. */
 export function mender(vocabulary: Vocabulary): Mender {
@@ -81,7 +80,7 @@ export function mender(vocabulary: Vocabulary): Mender {
   }
 
   function mend(word: string, beside: Neighbours = {}): string[] | undefined {
-    const slip = habits.get(word);
+    const slip = habit(word);
     if (slip) return slip.split(" ");
     if (word.length < 2 || word.length > 40) return undefined;
     if (vocabulary.knows(word)) return instead(word, beside);
@@ -90,7 +89,7 @@ export function mender(vocabulary: Vocabulary): Mender {
     const [best] = all;
     const right = best && best.cost <= limit(word, best) ? decided(all) : nearly(word);
     // "mli" is near "mlk", which is milk
-    return right?.flatMap((each) => habits.get(each)?.split(" ") ?? [each]);
+    return right?.flatMap((each) => habit(each)?.split(" ") ?? [each]);
   }
 
   /** "how long is hat": a right word that bakers hardly say there, where another that is near fits far better. */

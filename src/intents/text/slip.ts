@@ -3,25 +3,30 @@
 const rows = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
 
 /** Letters whose keys touch, by letter. */
-const touching = new Map<string, string>(
-  rows.flatMap((row, at) =>
-    [...row].map((letter, column): [string, string] => {
-      const [above, below] = [rows[at - 1] ?? "", rows[at + 1] ?? ""];
-      const keys = [
-        row[column - 1],
-        row[column + 1],
-        above[column],
-        above[column + 1],
-        below[column],
-        below[column - 1],
-      ];
-      return [letter, keys.join("")];
-    }),
-  ),
-);
+const neighbours = () =>
+  new Map<string, string>(
+    rows.flatMap((row, at) =>
+      [...row].map((letter, column): [string, string] => {
+        const [above, below] = [rows[at - 1] ?? "", rows[at + 1] ?? ""];
+        const keys = [
+          row[column - 1],
+          row[column + 1],
+          above[column],
+          above[column + 1],
+          below[column],
+          below[column - 1],
+        ];
+        return [letter, keys.join("")];
+      }),
+    ),
+  );
+/** Made when a word isn't known. */
+let touching: ReadonlyMap<string, string> | undefined;
 
-const touch = (a: string | undefined, b: string | undefined) =>
-  a !== undefined && b !== undefined && (touching.get(a)?.includes(b) ?? false);
+function touch(a: string | undefined, b: string | undefined): boolean {
+  touching ??= neighbours();
+  return a !== undefined && b !== undefined && (touching.get(a)?.includes(b) ?? false);
+}
 
 const isVowel = (letter: string) => "aeiouy".includes(letter);
 

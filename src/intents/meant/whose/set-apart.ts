@@ -11,7 +11,7 @@ import type { Item } from "../../found/scan.ts";
 import { amountsOf, type Piece, piecesTold, withoutPieces } from "./pieces-told.ts";
 import { listed, thingOf } from "./telling.ts";
 
-const has = ({ words }: Piece, set: ReadonlySet<string>) => words.some((word) => set.has(word));
+const has = ({ words }: Piece, set: { has(word: string): boolean }) => words.some((word) => set.has(word));
 
 const asking = listed("how what whats which please pls give tell scale flavor flavour");
 /** "the 60 i do tomorrow": these ask only at the beginning, or with who does it behind them. */

@@ -3,7 +3,7 @@
  * percent stuff", "party is at 5". Each kind is a row of what such a number stands with; where the rest of the turn
  * speaks of the matter that it could belong to, it stays, and is asked about where no calculator takes it.
  */
-import { somebodyWords } from "../../../../data/words/told-beside.ts";
+import { somebodyWords, type Words } from "../../../../data/words/told-beside.ts";
 import type { Beside } from "../../../tools/contract/index.ts";
 import { containers } from "./containers.ts";
 import { dated } from "./dated.ts";
@@ -67,7 +67,7 @@ const leads: ReadonlySet<string> = new Set("my our the his her their and so but 
 const saysNothing = (rest: string): boolean =>
   (rest.match(/[a-z\d]+/g) ?? []).every((word) => leads.has(word) || somebodyWords.has(word));
 
-const holds = (one: ReadonlySet<string>, of: readonly string[]) => of.some((word) => one.has(word));
+const holds = (one: Words, of: readonly string[]) => of.some((word) => one.has(word));
 
 const leftOf = ({ leaves = "" }: ToldBeside, found: RegExpMatchArray): string =>
   leaves.replace(/\$(\d)/g, (_, group) => found[Number(group)] ?? "");

@@ -1,4 +1,5 @@
 /** One way in which a number is told beside a question. */
+import type { Words } from "../../../../data/words/told-beside.ts";
 import type { matters } from "./matters.ts";
 
 export interface ToldBeside {
@@ -7,7 +8,7 @@ export interface ToldBeside {
   /** It is looked for only where one of these is in the text: compiling a pattern costs more than looking for letters. */
   marks: readonly string[];
   /** And only where one of these words is. */
-  words?: ReadonlySet<string>;
+  words?: Words;
   /** And only where one of these stands in front of a number in digits. */
   numbered?: ReadonlySet<string>;
   said: RegExp;

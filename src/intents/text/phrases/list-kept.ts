@@ -6,19 +6,25 @@
 import { ingredients } from "../../../../data/words/ingredients.ts";
 import type { Phrase } from "./phrase.ts";
 
-const things = ingredients
-  .flatMap(({ words }) => words)
-  .filter((word) => /^[a-z][a-z' -]+$/.test(word))
-  .sort((a, b) => b.length - a.length)
-  .join("|");
 const number = "\\d+(?:[.,/]\\d+)?";
 const unit = "(?:g|gr|grams?|kg|oz|ounces?|ml)";
-const line = `(?:\\d+ (?:egg )?whites weighing ${number} ?${unit}|${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
 const joint = "(?: ?[,;+&] ?(?:and )?| and | (?=\\d))";
+
+/** Three ingredients and more, each with its weight. */
+function listOf(): RegExp {
+  const things = ingredients
+    .flatMap(({ words }) => words)
+    .filter((word) => /^[a-z][a-z' -]+$/.test(word))
+    .sort((a, b) => b.length - a.length)
+    .join("|");
+  const line = `(?:\\d+ (?:egg )?whites weighing ${number} ?${unit}|${number} ?${unit}?(?: of)? (?:${things})s?\\b(?! (?:shells?|flavou?r|ganache|buttercream))|(?:${things})s?:? ${number}(?: ?${unit}\\b)?)`;
+  return new RegExp(`(?:^|(?<=[\\s:,.(-]))${line}(?:${joint}${line}){2,}(?![a-z\\d])`);
+}
+
 /** Made when it is first looked for: hardly a sentence is a recipe. */
 let list: RegExp | undefined;
 const listIn = (text: string) => {
-  list ??= new RegExp(`(?:^|(?<=[\\s:,.(-]))${line}(?:${joint}${line}){2,}(?![a-z\\d])`);
+  list ??= listOf();
   return list.exec(text);
 };
 
