@@ -9,6 +9,7 @@ kitchen fridge freezer countertop counter worktop pantry cupboard larder shelf s
 whisk spatula bag nozzle nozzles tip tips parchment paper pan pot saucepan microwave thermometer probe sieve
 sieved sifting recipe recipes formula formulas calendar plan planned schedule timeline order orders customer stall
 market wedding birthday party cake cupcakes biscuit biscuits bread pastry patisserie tower runny stiff gloopy gluey
+slid slopped sloshed trickled slides waterbath
 splodge blob blobs dollop dollops smidge pinch pinches dash knob wobbly wrinkly chewy gooey fluffy glossy shiny matte
 tasted tastes tasty yummy yum lovely gorgeous rubbish awful disaster perfect brilliant fantastic meh decent
 alright good better best worse worst strong stronger strongest weak weaker weakest intense subtle overpowering bland

@@ -96,7 +96,7 @@ fennel ferret fescue festinate fetter fettle fibbing fiddle fiddler fiddling fie
 figural figurine fillet fillip fillmore finagler finale finality findlay finn finnish fipple firefly firstly
 fissure fissurella fizz fizzing fizzle flanker flap flatbed flatbottom flatmate flatness flattop flatwork
 flatworm flavone flavorful flavorless flavorous flavourful flavourless flavourous flawed flawless flecked fled
-flee fleming flew flexure flighty flitter flogger flogging floodlight floodplain flop flory flossy flourish
+flee fleming flew flexure flighty flitter flog flogged flogger flogging flogs floodlight floodplain flop flory flossy flourish
 floury floweret flowery fluting flyover foldaway folderal follies fond fondant fondling foodless foodstuff
 footfall foothill footle footling footnote footrest footstall footwall footwork forager foredge forefoot
 forewing forfeit forgery forgo forgoing formless formosa formulaic formulary formulate forrest forte fortify

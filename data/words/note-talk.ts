@@ -9,7 +9,7 @@ little whole half same which what how many much of in for with from to on and or
 do had have i we it they them made make baked bake note log record show me today todays yesterday
 yesterdays yestrdays mornings morning evenings plain filled finished few more previous recent most full
 test tester trial sample saturday sunday monday tuesday wednesday thursday friday saturdays sundays
-mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes got get
+mondays tuesdays wednesdays thursdays fridays lovely perfect hollow cracked ever up out down notes noted logged written recorded not no none never only just even there here got get
 gave rate rated forgot forgotten missed missing skipped find search look pull bring about again also yet so far nice pretty quick
 `);
 
@@ -76,7 +76,7 @@ const batchDown =
   "(?:put|write|mark|jot|note|log|get|take) (?:the |my |that |this )(?:\\S+ ){0,3}(?:\\S*<count=batches\\S*|ones?) down(?: (?:too|as well|also|in there))*(?: [,:;-]| as(?= \\S*<number))|(?:put|stick\\S*|pop|add|throw|write|get|log|toss) (?:the |my )(?:\\S+ ){0,2}(?:\\S*<count=batches\\S*|ones?) in (?:there|the (?:book|log|notes?))(?: (?:too|as well|also))* [,:;-](?= (?:\\S+ )*(?:\\S*<[^>]*symptom=|\\S*<number,fraction>|\\S*<number> out of ))";
 
 /** How a note is opened, at the head of what she says, by an order: "note that", "write this down", "jot". */
-export const noteOrdered = `${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:write|note|jot|take|put|get) (?:something|one thing|a thing|a few things|a couple of things) down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|jot|remember this(?: \\S*batch\\S*)?|write up|type up|write (?:this |that |it )?down)`;
+export const noteOrdered = `${wishes}(?:(?:make|take|save|add|put|set|write|leave|keep|start|create|enter|do) (?:me )?(?:down )?${aNote}(?: down)?(?: that)?|(?:note|jot) (?:it |this |that )?down|(?:write|note|jot|take|put|get) (?:something|one thing|a thing|a few things|a couple of things) down|(?:put|set|get|take) this down(?! (?:to|by|from) )|put (?:it )?down (?:that|:)|(?:another|one more) note|jot|remember this(?: \\S*batch\\S*)?|write up|type up|(?:(?:write|type|scribble|jot|pen|note|log) (?:this|that|it|these|the following)(?: (?:one|batch|lot))?(?: (?:up|down|in))?|(?:put|mark|book|file) (?:this|that|it|these|the following)(?: (?:one|batch|lot))? (?:up|down|in))(?: (?:for me|for us|please|pls))* :|write (?:this |that |it )?down)`;
 
 /** By what it is: "batch log:", "journal today:", "this is a note for", "save this one: lemon batch". */
 export const noteHeaded = `${wishes}(?:(?:(?:my|the|todays|a|new) )?(?:\\S*batch\\S* |baking |bake\\S* |kitchen )?${book}(?: \\S*<when\\S*)?(?: :)?|(?:this|here|that) is (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|heres (?:a|another|my|the|one) note(?: (?:for|about|on|from|of))?|(?:save|keep|log|store) this (?:one )?(?::|,)(?= (?:the |my |todays |this |a )?\\S*<[^>]*taste=\\S* (?:\\S*<[^>]*count=(?:batches|macarons)|ones)))`;

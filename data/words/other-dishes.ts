@@ -1,6 +1,6 @@
 /** What is cooked and baked beside macarons: no fault of theirs has a rule here. "Cookies" may be macarons to a baker, so they aren't among them. */
 export const otherDishes =
-  "rice|risotto|pasta|spaghetti|noodles?|lasagn[ae]|gnocchi|dumplings?|sushi|couscous|porridge|oats|bread|loaf|loaves|baguettes?|sourdough|focaccia|brioche|croissants?|buns?|(?:bread |dinner |cinnamon )?rolls?|bagels?|naan|tortillas?|pizzas?|cakes?|cupcakes?|cheesecakes?|sponges?|muffins?|scones?|brownies?|blondies?|pancakes?|crepes?|waffles?|do(?:ugh)?nuts?|pies?|tarts?|quiches?|pastry|choux|eclairs?|souffles?|pavlovas?|puddings?|flans?|shortbread|gingerbread|granola|omelett?es?|fritters?|potato(?:es)?|soups?|stews?|curry|curries|gravy|steaks?|chicken|fish|pork|beef|lamb|sausages?|burgers?|tofu";
+  "rice|risotto|pasta|spaghetti|noodles?|lasagn[ae]|gnocchi|dumplings?|sushi|couscous|porridge|oats|bread|loaf|loaves|baguettes?|sourdough|focaccia|brioche|croissants?|buns?|(?:bread |dinner |cinnamon )?rolls?|bagels?|naan|tortillas?|pizzas?|cakes?|cupcakes?|cheesecakes?|sponges?|muffins?|scones?|brownies?|blondies?|pancakes?|crepes?|waffles?|do(?:ugh)?nuts?|pies?|tarts?|quiches?|pastry|choux|eclairs?|souffles?|pavlovas?|puddings?|flans?|shortbread|gingerbread|granola|omelett?es?|fritters?|potato(?:es)?|soups?|stews?|curry|curries|gravy|hollandaise|bearnaise|mayonnaise|aioli|carbonara|(?:creme )?brulee|zabaglione|sabayon|steaks?|chicken|fish|pork|beef|lamb|sausages?|burgers?|tofu";
 
 /** More that is baked, and that a number of may be asked for; faults of these nobody tells here. */
 export const otherBakes =
@@ -8,7 +8,7 @@ export const otherBakes =
 
 /** More that somebody asks how long it keeps. */
 export const keptFoods =
-  "jams?|marmalade|chutney|hummus|pesto|mayo|mayonnaise|cheese|yogh?urt|milk|custard|starter|yeast|cooked chicken|ham|bacon|leftovers|rice pudding|biscuits?|cookies|fudge|truffles|piping bags?|bags?|meringue nests?|honey|nuts|fruit|berries|strawberries|bananas?";
+  "salmon|tuna|cod|trout|haddock|mackerel|prawns?|shrimps?|crab|mussels|seafood|turkey|duck|mince|peas|sweetcorn|spinach|veg|vegetables?|chips|fries|wine|juice|soup stock|breast milk|avocados?|apples?|raspberries|blueberries|jams?|marmalade|chutney|hummus|pesto|mayo|mayonnaise|cheese|yogh?urt|milk|custard|starter|yeast|cooked chicken|ham|bacon|leftovers|rice pudding|biscuits?|cookies|fudge|truffles|piping bags?|bags?|meringue nests?|honey|nuts|fruit|berries|strawberries|bananas?";
 
 /** A plain word where it stands for a thing, and a taste or a shape elsewhere: "too tart", "roll it out". */
 export const riskyDishes: ReadonlySet<string> = new Set(

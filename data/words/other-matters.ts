@@ -6,6 +6,10 @@ export interface OtherMatter {
   name: string;
   /** Matched against plain text: no commas needed, typos mended. */
   says: RegExp;
+  /** A length of time in it sets no timer. */
+  hasHours?: true;
+  /** It is ours where the mask of the question holds this. */
+  unless?: RegExp;
 }
 
 const asked = "(?:how many|how much|hw many|hw much|what|whats|any|the|number of|amount of)";
@@ -64,6 +68,16 @@ export const otherMatters: readonly OtherMatter[] = [
     says: /\b(?:water|feed|repot|prune|fertili[sz]e|plant|sow|walk|bathe|worm) (?:my |the |our |some |his |her )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|tomato(?:es)?|roses|garden|lawn|cactus|ferns?|seedlings?|hedge|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horse)\b|\b(?:feed|food|kibble|water|compost|fertili[sz]er) for (?:\w+ )?(?:\d+ )?(?:\w+ )?(?:orchids?|plants?|dogs?|cats?|pupp(?:y|ies)|kittens?|hamsters?|rabbits?|chickens?|hens|goldfish|horses?)\b/,
   },
   {
+    // "roses in the garden, when do i prune them"
+    name: "plants and pets",
+    says: /\b(?:roses?|hedges?|lawn|shrubs?|plants?|trees?|bushes|garden)\b.*\b(?:prune|repot|deadhead|mow|plant|cut back|fertili[sz]e) (?:them|it|those)\b|\bwhen (?:do|should|can) (?:i|we|you) (?:prune|repot|deadhead|mow)\b/,
+  },
+  {
+    // "whats butter going to cost next year"
+    name: "prices to come",
+    says: /\b(?:going to|gonna|will|would|might) .*\b(?:cost|be worth|go up|rise|get dearer|come down)\b.*\b(?:next (?:year|month|week|season|spring|summer|autumn|winter|christmas)|in the future|in (?:a|two|three|five|ten) years?)\b/,
+  },
+  {
     name: "messages",
     says: /^(?:(?:please|pls|can you|could you|and|ok|now|then|will you) )*(?:text|email|message|call|ring up|phone|whatsapp) (?:my|her|his|our|the) (?:\w+ )?(?:sister|brother|mum|mom|dad|nan|gran|friend|neighbou?r|husband|wife|boss|customer|aunt|uncle|son|daughter|cousin|partner|caterer|client)\b/,
   },
@@ -72,7 +86,21 @@ export const otherMatters: readonly OtherMatter[] = [
     says: /\b(?:minimum wage|(?<!% |percent |with |plus |and |incl |including |inc )vat|sales tax|income tax|(?:owe|pay) (?:any |the |some |vat )*tax|how much tax|tax (?:do|must|should) i|need (?:an? |any )?insurance)\b/,
   },
   {
+    // "can my 12 year old legally work 3 hours": the number is taken out as an age
     name: "pay, tax and the law, where your local authority has the last word",
+    hasHours: true,
+    says: /\b(?:child|son|daughter|kids?|teen(?:ager)?s?|children|boy|girl|minors?|nephew|niece|grandson|granddaughter|old)\b.*\b(?:legal|legally|illegal|illegally|lawful|lawfully|allowed|by law|too young|old enough|permitted)\b.*|\b(?:legal|legally|illegal|lawful|allowed|by law|permitted|(?:is|are) it ok by law)\b.*\b(?:child|son|daughter|kids?|teen(?:ager)?s?|children|boy|girl|minors?|nephew|niece|grandson|granddaughter)\b/,
+    unless:
+      /<(?:[^>]*,)?(?:base|count=(?:macarons|shells))|(?:^| )(?:eat|eats|rum|alcohol|timers?|alarm)(?:<| |$)/,
+  },
+  {
+    name: "plans of another kind",
+    says: /\bseating (?:plan|chart|arrangements?|order)\b|\b(?:plan|organi[sz]e|arrange)(?: out)?(?: (?:me|us|the|my|our|a|an|her|his|their|for))* (?:[a-z]+ )?(?:seating|table (?:layout|plan)|guest list|honeymoon|holidays?|vacation|trip|journey|itinerary|workouts?|training|wedding|party|funeral|christening|garden|house move|budget)\b(?! (?:macarons?|macs|bake|baking|order|batch|box|boxes|cake|favou?rs))/,
+    unless: /<(?:[^>]*,)?count=(?:macarons|shells|trays|boxes|batches)|<when>|<(?:[^>]*,)?step=/,
+  },
+  {
+    name: "pay, tax and the law, where your local authority has the last word",
+    hasHours: true,
     says: /\b(?:legal|legally|illegal|illegally|lawful|allowed|fined|the law|by law)\b.*\b(?:pay|paying|paid|hire|employ|an hour|per hour|wages?|work|charge)\b|\b(?:pay|paying|paid|hire|employ|an hour|per hour|wages?)\b.*\b(?:legal|legally|illegal|lawful|allowed|the law|by law)\b/,
   },
   {

@@ -9,6 +9,7 @@ import { score } from "./chosen/choose.ts";
 import { seenBy } from "./chosen/drafts.ts";
 import { elsewhere, isSigh } from "./chosen/elsewhere.ts";
 import { losesSome } from "./chosen/lost.ts";
+import { onlyHeard, onlyPraised } from "./chosen/only-heard.ts";
 import { answersPending, answersWaiting } from "./chosen/pending.ts";
 import { pointsAfter } from "./chosen/signs.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
@@ -84,6 +85,9 @@ function notOurs(
     { tool: help, inputs, known: knownFrom(inputs, inputs), reading, trace: () => [why] },
   ];
   if (isSigh(said)) return step(said, { talk: "nod" }, "a sigh, and nothing asked");
+  if (!("near" in taken) && taken.every(({ tool }) => tool.name === "trouble") && onlyPraised(said))
+    return step(said, { talk: "nod" }, "it went well, and nothing is asked");
+  if ("near" in taken && onlyHeard(said)) return step(said, { talk: "nod" }, "heard, and nothing asked");
   const steps = "near" in taken ? [undefined] : taken;
   for (const each of steps) {
     const none = elsewhere(each?.reading ?? said, now, each?.tool.name);

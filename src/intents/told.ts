@@ -1,4 +1,5 @@
 /** "How did you read that?": each piece of a sentence in its order, what it was taken for, and the inputs it made. */
+import { inputMarks, inputNames } from "../../data/words/inputs-told.ts";
 import type { Amount, Reading, Thing, When } from "../tools/contract/index.ts";
 import type { Step } from "./follow/step.ts";
 
@@ -53,8 +54,9 @@ function moment({ days, weekday, which, day, month, year, minute, part }: When):
 
 const units: Readonly<Record<string, string>> = { g: "g", mm: "mm", min: "min", h: "h", c: "°C", pct: "%" };
 
-/** "base_g" and 230 as "base: 230 g"; lists by their length. */
-function input(name: string, value: unknown): string {
+/** "base_g" and 230 as "base: 230 g"; lists by their length; a mark by its words, or not at all. */
+function input(name: string, value: unknown): string | undefined {
+  if (typeof value === "boolean") return value ? inputMarks.get(name) : undefined;
   const [, plain = name, unit = ""] = /^(.*?)(?:_(g|mm|min|h|c|pct))?$/.exec(name) ?? [];
   const said =
     typeof value === "number"
@@ -64,7 +66,7 @@ function input(name: string, value: unknown): string {
         : typeof value === "object"
           ? "several"
           : String(value);
-  return `${plain.replaceAll("_", " ")}: ${said}`;
+  return `${inputNames.get(name) ?? inputNames.get(plain) ?? plain.replaceAll("_", " ")}: ${said}`;
 }
 
 /** One line a piece, in the order of the sentence; then, where a calculator took it, whose it is and a line an input. Pure. */
@@ -84,6 +86,9 @@ export function told(reading: Reading, step?: Pick<Step, "tool" | "inputs" | "kn
     ...(step ? [`a question for ${step.tool.name}`] : []),
     ...Object.entries(step?.known ?? {})
       .filter(([name]) => step?.inputs[name] !== undefined)
-      .map(([name, from]) => `for ${step?.tool.name}, ${input(name, step?.inputs[name])} (${from})`),
+      .flatMap(([name, from]) => {
+        const said = input(name, step?.inputs[name]);
+        return said === undefined ? [] : [`for ${step?.tool.name}, ${said} (${from})`];
+      }),
   ];
 }

@@ -26,7 +26,11 @@ type HelpInputs = z.infer<ReturnType<typeof inputs>>;
 
 const thanks = `(?:${thanksWords.join("|")}|thank you|thank u|thankyou|much appreciated|bless you)`;
 const praised = praiseWords.join("|");
-const praise = `(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|${praised}|good|nice|cool|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])`;
+const praise = `(?:ok|okay|oh|ah|and|that|thats|is|was|its|so|very|really|just|all|${praised}|good|nice|cool|got|it|youre|you|are|a|the|best|star|lifesaver|legend|gem|treasure|angel|marvel|wonder|godsend|champ|champion|hero|rock|diamond|delight|pearl|peach|pal|what|an|such|absolute|total|real|proper|little|genius|wow|yay|love|i|one|job|work|done|hun|darling|dear|mate|my|friend|,|!|[.])`;
+/** What somebody is called who helps. */
+const dear =
+  "(?:star|lifesaver|legend|gem|treasure|angel|marvel|wonder|godsend|champ|champion|hero|diamond|delight|pearl|peach)";
+const dearTo = new RegExp(`^(?:${praise} )*(?:${dear}|the best)(?: ${praise})*${"(?: [?!.,])*"}$`);
 /** Heard, and nothing asked. */
 const nod = `${nodWords.join("|")}|all right|i see|makes sense|fair enough|will do|good to know`;
 const hello =
@@ -67,6 +71,11 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
         `how (?:does this|do you|does it|do i use (?:this|you|it))(?: thing| app| program)?(?: work)?${end}`,
         `(?:show|give) (?:me )?(?:some |the |a few |an |another )?(?:examples?|commands?|options)${end}`,
         `^(?:some |a few |any )?examples?${end}`,
+        // "give me some examples of what i can ask", "any examples of what i can type", "example questions?"
+        `^(?:(?:please|pls|ok|so|and|can you|could you|show|give|me|some|a|few|an|another|more|any|got|have|you|list|i need|the|tell|us|good) )*(?:examples?|ideas?|samples?|suggestions?|pointers?|hints?)(?: (?:of|for|on|about|as to|with))? (?:(?:what|which|how|things?|questions?|stuff|sorts?|kinds?|sort|kind|of|the) )*(?:(?:i|we|one|you|people) (?:can|could|may|might|should|are able to|get to)(?: actually| even)?|to) (?:ask|type|say|write|try|do|put in|help with|enter|ask for|use you for|use this for|answer|use it for)(?: (?:you|here|in here|about|for|next|first|with you))*${end}`,
+        `^(?:(?:please|pls|ok|so|and|can you|could you|show|give|me|some|a|few|an|another|more|any|got|have|list|i need|the|us|good|your) )*(?:examples? (?:questions?|sentences?|commands?|orders?|sums?|of (?:questions?|sentences?|commands?|orders?|use))|sample (?:questions?|sentences?|commands?))${end}`,
+        // "list things i could ask you", "tell me what i can ask here"
+        `^(?:(?:please|pls|ok|so|and|can you|could you) )*(?:list|show|tell|give)(?: me| us)?(?: (?:some|a few|all|the|of|more))* (?:what|things?|stuff|questions?|sorts? of things?|kinds? of things?)(?: that)? (?:i|we|one) (?:can|could|may|might|should) (?:ask|type|say|try|do|write)(?: (?:you|here|in here|about|for|next|first))*${end}`,
         `^(?:please |can you |ok )*(?:list|show me|tell me) (?:me )?(?:all|everything|all the things|what) (?:that )?(?:you|it|this) (?:can|could|know\\S*)(?: how to)?(?: \\S+)?${end}`,
         // "run me through what all you do", "what all you got", "everything you can do"
         `^(?:please |can you |ok |just |so )*(?:(?:run|walk|take|talk) me (?:down |through )?|give me (?:a |the )?(?:rundown|run down|tour|lowdown|list) (?:of |on )?|show me |tell me |list )?(?:all|everything|all the things|all the stuff|what|what all) (?:of )?(?:that )?(?:you|it|this) (?:(?:can|could|know how to|know|got|have got|have|are able to) )?(?:do|help with|help me with|handle|offer|got|have|know)(?: how to do)?(?: (?:for me|in here|here|with))*${end}`,
@@ -88,6 +97,9 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
       [
         3,
         `^(?:${praise} )*(?:${praised}|legend|genius|lifesaver|nice one|good job|well done|got it)(?: ${praise})*${end}`,
+        // "what a treasure you are", "you are a gem"
+        `^(?:${praise} )*${dear}(?: ${praise})*${end}`,
+        `^(?:${praise} )*(?:youre|you are) (?:simply |just |really |absolutely )?the best(?: ${praise})*${end}`,
       ],
       [3, `^(?:(?:${nod}) (?:, )?)*(?:${nod})${end}`],
       [
@@ -130,6 +142,7 @@ export const helpWith = (tools: () => readonly Tool[]): Tool =>
 function read(mask: string, tools: readonly Tool[]): HelpInputs {
   const plain = mask.replace(/<[^>]*>/g, "").replaceAll("_", " ");
   if (new RegExp(`(?:^| )${thanks}(?= |$)`).test(plain)) return { talk: "thanks" };
+  if (dearTo.test(plain)) return { talk: "thanks" };
   if (new RegExp(`^${hello}(?= |$)`).test(plain)) return { talk: "hello" };
   if (/(?:who are|what are) (?:you|u)(?! for)|your name/.test(plain)) return { talk: "who" };
   if (new RegExp(`^(?:(?:${nod}) (?:, )?)*(?:${nod})${end}$`).test(plain)) return { talk: "nod" };

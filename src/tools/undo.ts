@@ -46,6 +46,7 @@ export const undo = tool<z.infer<ReturnType<typeof inputs>>>({
       `(?:take|took) ${last} back`,
       `take back ${last}`,
       `undo ${last}`,
+      `^${lead}(?:take back|undo|revert|reverse) (?:the )?last${end}`,
       `revert ${last}`,
       `^${lead}revert${end}`,
       `reverse ${last}`,

@@ -34,8 +34,9 @@ export function elsewhere(reading: Reading, state: State, tool: string | undefin
   if (food !== undefined) return { name: food, kind: "bake" };
   if (tool === "cost" && othersEarn(reading)) return { name: "what others earn", kind: "matter" };
   // "timer for the match, 90 min"
-  const isTimer = tool === "timer" && / ?timers?\b|alarm|remind|<time/.test(reading.mask);
-  const matter = isTimer ? undefined : otherMatter(reading);
+  const isTimer = tool === "timer" && / ?timers?\b|alarm|remind/.test(reading.mask);
+  const isTimed = tool === "timer" && reading.mask.includes("<time");
+  const matter = isTimer ? undefined : otherMatter(reading, isTimed);
   if (matter !== undefined) return { name: matter, kind: "matter" };
   if ((tool === undefined || counts.has(tool)) && asksPerGuest(reading))
     return { name: "guests", kind: "guests" };

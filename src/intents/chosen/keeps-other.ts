@@ -5,9 +5,12 @@ import type { Reading } from "../../tools/contract/index.ts";
 const kept = new RegExp(`^(?:${otherDishes}|${otherBakes}|${otherGoods}|${keptFoods})$`);
 /** The subject of the question, up to what it does. */
 const asked: readonly RegExp[] = [
-  /\bhow long (?:does|do|is|are|will|would|can|could|may|should) (?:(?:i|we|you|one) (?:keep|leave|store|have) )?(?:(?:a|an|the|my|our|some|this|that|opened|homemade|fresh|leftover) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|keeps|last|lasts|stay|stays|be|good|sit|stand|live|survive|in|on|out|at|ok|okay|fine|safe|once|after|before|outside|unrefrigerated)\b/,
+  /\bhow long (?:does|do|is|are|will|would|can|could|may|should) (?:(?:i|we|you|one) (?:keep|leave|store|have) )?(?:(?:a|an|the|my|our|some|this|that|opened|homemade|fresh|leftover|frozen|thawed|smoked|raw|cooked|tinned) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|keeps|last|lasts|stay|stays|be|good|sit|stand|live|survive|in|on|out|at|ok|okay|fine|safe|once|after|before|outside|unrefrigerated)\b/,
   /\b(?:can|may|could|should) (?:i|we|you) (?:keep|leave|store) (?:(?:a|an|the|my|our|some|this|that) )*([a-z]+(?: [a-z]+){0,2}?) (?:in|on|out|at|overnight)\b/,
-  /\b(?:does|do|will|would|can) (?:(?:a|an|the|my|our|some|this|that) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|last|stay)\b/,
+  /\b(?:can|may|could|should) (?:i|we|you) (?:re)?freeze (?:(?:a|an|the|my|our|some|this|that|raw|cooked|fresh|leftover) )*([a-z]+(?: [a-z]+)?)(?= ?(?:[?.,]|$)| for | and | or )/,
+  // "shelf life of yoghurt"
+  /\b(?:shelf|fridge|freezer|counter|storage|cupboard) (?:life|time) (?:of|for) (?:(?:a|an|the|my|our|some|this|that|opened|homemade|fresh|leftover|frozen|thawed|smoked|raw|cooked|tinned) )*([a-z]+(?: [a-z]+)?)(?= ?(?:[?.,]|$)| in | on | once | after )/,
+  /\b(?:does|do|will|would|can) (?:(?:a|an|the|my|our|some|this|that|frozen|thawed|smoked|raw|cooked) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|last|stay)\b/,
 ];
 
 /** What it is called; undefined where it is a matter of ours. Pure. */

@@ -36,10 +36,14 @@ function isTold({ mask }: Reading, found: string): boolean {
 const asks =
   /(?:^| )(?:how|what|whats|who|whos|which|why|when|can|could|any|recommend|suggest|please|text|call|email|message|play|tell|give)(?: |$)/;
 
-/** Its name; undefined where a fault is told, or the words are a note's. Pure. */
-export function otherMatter(reading: Reading): string | undefined {
+/**
+ * Its name; undefined where a fault is told, or the words are a note's. Pure.
+ * @param isTimed a length of time is taken for a timer's: what may be timed is ours
+ */
+export function otherMatter(reading: Reading, isTimed = false): string | undefined {
   const said = plainOf(reading);
-  return otherMatters.find(({ says }) => {
+  return otherMatters.find(({ says, hasHours, unless }) => {
+    if ((isTimed && !hasHours) || unless?.test(reading.mask)) return false;
     const found = says.exec(said);
     if (found === null || isTold(reading, found[0])) return false;
     return (

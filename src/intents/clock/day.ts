@@ -1,5 +1,5 @@
 /** Days by name or by distance: "tomorrow", "last sunday", "tonight", "a couple of days ago". */
-import { dayParts, dayWords, shortWeekdays, weekdays } from "../../../data/words/calendar.ts";
+import { dayParts, dayWords, namedTimes, shortWeekdays, weekdays } from "../../../data/words/calendar.ts";
 import { readUnit } from "../found/amounts/unit.ts";
 import { readNumber } from "../found/numbers.ts";
 import type { Token } from "../text/tokens.ts";
@@ -27,6 +27,15 @@ const isDayName = (word: string) =>
     (each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each),
   );
 
+/** "sat 4 pm", "wed noon", "fri at 3": what would else be no day of the week is one. */
+const isTime = (next: Token | undefined, then: Token | undefined): boolean =>
+  next?.kind === "number" ||
+  Object.hasOwn(namedTimes, text(next)) ||
+  Object.hasOwn(dayParts, text(next)) ||
+  /^(?:half|quarter)$/.test(text(next)) ||
+  (/^(?:at|by|around|before)$/.test(text(next)) &&
+    (then?.kind === "number" || Object.hasOwn(namedTimes, text(then))));
+
 export function readDay(tokens: readonly Token[], i: number): WhenRead | undefined {
   const word = text(tokens[i]);
   const lead = text(tokens[i - 1]);
@@ -50,7 +59,7 @@ export function readDay(tokens: readonly Token[], i: number): WhenRead | undefin
   const weekday =
     weekdays[word] ??
     weekdays[word.replace(/s$/, "")] ??
-    (shortDayLeads.has(lead) || tokens[i + 1]?.kind === "number" ? shortWeekdays[word] : undefined);
+    (shortDayLeads.has(lead) || isTime(tokens[i + 1], tokens[i + 2]) ? shortWeekdays[word] : undefined);
   // "sunday week": the one after the next to come
   if (weekday !== undefined && isDayName(word) && text(tokens[i + 1]) === "week")
     return { when: { weekday, which: "week" }, next: i + 2 };

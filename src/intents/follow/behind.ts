@@ -7,10 +7,11 @@ import { firstOf, type Way } from "../../tools/lib/ways.ts";
 import { bowlCorrected } from "./bowl-corrected.ts";
 import { corrected } from "./corrected.ts";
 import { type Earlier, earlierOne } from "./earlier-one.ts";
-import { withItsFlavor, withoutEcho } from "./echoed.ts";
+import { withItsFlavor, withoutBowl, withoutEcho } from "./echoed.ts";
 import { forATimer } from "./for-a-timer.ts";
 import { forGood } from "./for-good.ts";
 import { goneBack } from "./gone-back.ts";
+import { heatAsked } from "./heat-asked.ts";
 import { moved } from "./heat-moved.ts";
 import { intoPart } from "./into-part.ts";
 import { justWeighed } from "./just-weighed.ts";
@@ -21,10 +22,13 @@ import { partGets } from "./part-gets.ts";
 import { returned } from "./returned.ts";
 import { reworded } from "./reworded.ts";
 import { shareOfPart } from "./share-of-part.ts";
+import { sharesAnew } from "./shares-anew.ts";
 import type { State, Topic } from "./state.ts";
 import { sumIsBowl } from "./sum-is-bowl.ts";
 import { thatLong } from "./that-long.ts";
 import { toldChange } from "./told-change.ts";
+import { trayAsked } from "./tray-asked.ts";
+import { weighedAnew } from "./weighed-anew.ts";
 
 export { allAgain, isRoot } from "./all-again.ts";
 export { namesEarlier } from "./earlier-one.ts";
@@ -42,11 +46,14 @@ interface Said {
 /** A sentence that is another, said of what was asked before. */
 const ways: readonly Way<Said, string>[] = [
   ({ said, now, timers }) => forATimer(said, now, timers),
+  ({ said, now }) => heatAsked(said, now),
   ({ said, now }) => thatLong(said, now),
   ({ said, now }) => forGood(said, now),
   ({ said, now }) => moved(said, now),
   ({ said, now }) => bowlCorrected(said, now),
   ({ said, now }) => partCorrected(said, now),
+  ({ said, now }) => weighedAnew(said, now),
+  ({ said, now }) => trayAsked(said, now),
   ({ said, now }) => toldChange(said, now),
   ({ said, now }) => reworded(said, now),
   ({ said, now }) => otherPart(said, now),
@@ -54,6 +61,7 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now }) => justWeighed(said, now),
   ({ said, now }) => sumIsBowl(said, now),
   ({ said, now }) => withoutEcho(said, now),
+  ({ said, now }) => withoutBowl(said, now),
 ];
 
 /** What a question means: other words, another question that it goes on from, or one that is asked once more. */
@@ -74,7 +82,7 @@ export function meantBehind(said: Reading, now: State, timers: readonly string[]
   const part = partGets(said, now);
   const back = part === undefined ? earlierOne(said, now) : undefined;
   if (back) return { back };
-  const other = ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now);
+  const other = sharesAnew(said, now) ?? ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now);
   const text = other?.text ?? part ?? firstOf(ways, { said, now, timers });
   return { ...(text === undefined ? {} : { text }), ...(other?.topic ? { topic: other.topic } : {}) };
 }

@@ -42,3 +42,22 @@ export function withoutEcho({ text, amounts, things }: Reading, { last }: State)
       )
     : undefined;
 }
+
+const inBowl = /(?:^|\b)(?:in|into|to|for|of) (?:the|my|that|those|this|all) $/;
+
+/** "15 g of it is in the 500 g already", behind a dose into 500 g: the bowl by its weight, which is known. */
+export function withoutBowl({ text, amounts, things }: Reading, { last }: State): string | undefined {
+  const [flavor, bowl, ...others] = amounts;
+  const base_g = last?.tool === "dose" ? last.inputs.base_g : undefined;
+  if (!flavor || !bowl || others.length > 0 || typeof base_g !== "number") return undefined;
+  if (flavor.dim !== "weight" || bowl.dim !== "weight" || bowl.of?.base) return undefined;
+  if (Math.abs(inBase(bowl.value, bowl.unit) - base_g) > 1e-9 || things.some((each) => each.base))
+    return undefined;
+  const [from, to] = bowl.at;
+  const lead = inBowl.exec(text.slice(0, from))?.[0];
+  const isBowl =
+    lead !== undefined && /^(?: ?[,.?!]| (?:already|now|bowl|and|is|so)\b|$)/.test(text.slice(to));
+  return isBowl
+    ? `${text.slice(0, from - lead.length)}in it${text.slice(to).replace(/^ bowl\b/, "")}`
+    : undefined;
+}

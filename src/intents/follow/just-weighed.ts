@@ -11,6 +11,10 @@ const asksOthers =
 const thatMuch =
   /\bthat (?:much|many grams|amount|weight)(?: of)?(?: the)? (?=(?:egg|whites|almond|ground|powdered|icing|granulated|caster|castor|sugar|butter|cream|chocolate|dark|milk|white)\b)/;
 
+/** What is to be made of so much of it. */
+const fromIt =
+  /^(?:(?:and|so|ok|now|then|please|can you|could you|right) )*(?:(?:base|build|scale|size|work out|make|do|give me|plan) )?(?:the |my |a )?(shell|batter|ganache|buttercream)s?(?: recipe)? (?:on|from|to|with|by|around|out of|for) (?:that|it|this)(?: (?:much|amount|weight|please|then))*[ ?.!]*$/;
+
 /** The sentence with the weight said; undefined where none is meant. */
 export function justWeighed(
   { text, mask, amounts, things }: Reading,
@@ -22,6 +26,10 @@ export function justWeighed(
   const asMuch = thatMuch.exec(text)?.[0];
   if (asMuch !== undefined) return text.replace(asMuch, `${mass.grams} g `);
   if (!mass.thing) return undefined;
+  // "base the shells on that", "shells from that much"
+  const mix = fromIt.exec(text)?.[1];
+  if (mix !== undefined && things.every((each) => !each.ingredient))
+    return `${mass.grams} g ${mass.thing}, ${mix} recipe`;
   if (/\b(?:thats|that is|its|it is|those are)\b/.test(text)) return undefined;
   if (!asksMix.test(mask) || !asksOthers.test(text)) return undefined;
   const weighed = [...(table.recent ?? []), mass];

@@ -47,8 +47,12 @@ export function ofWholeTurn(reading: Reading, draft: Inputs, state: State): Topi
   // a size nobody has said is the usual one wherever macarons are counted
   const takes = (inputs: Inputs, key: string) =>
     key in inputs || (key === "diameter_mm" && "macarons" in inputs);
+  // "powder color", behind a timer called "bake" and a gel color: what one is called is no name of the other
+  const shared = (tool: string, key: string) => key !== "name" || tool === state.last?.tool;
   const every =
-    turn && keys.length > 0 && turn.topics.every(({ inputs }) => keys.some((key) => takes(inputs, key)));
+    turn &&
+    keys.length > 0 &&
+    turn.topics.every(({ tool, inputs }) => keys.some((key) => shared(tool, key) && takes(inputs, key)));
   // "so what's the filling for 42", behind batter and filling: of the one that is named
   const picks =
     reading.things.some((each) => each.base !== undefined) &&

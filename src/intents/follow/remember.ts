@@ -1,6 +1,7 @@
 /** What a conversation keeps of an answer. */
 import type { Outcome, Table } from "../../tools/contract/index.ts";
 import { derivedFrom } from "./derived.ts";
+import { heatIn } from "./heat-asked.ts";
 import type { State, Topic } from "./state.ts";
 import type { Step } from "./step.ts";
 import { lengthIn } from "./that-long.ts";
@@ -40,9 +41,11 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
     { ...last, table, ...(step.reading ? { text: step.reading.text } : {}) },
   ].slice(-12);
   const minutes = lengthIn(outcome);
+  const heat_c = heatIn(outcome) ?? state.heat_c;
   return {
     table,
     ...(minutes === undefined ? {} : { minutes }),
+    ...(heat_c === undefined ? {} : { heat_c }),
     last,
     topics,
     row,

@@ -5,7 +5,7 @@ import { lineAgain, marginAgain, mixAgain } from "./named-again.ts";
 import { ofOtherKind } from "./of-other-kind.ts";
 import { splitChanged } from "./split-changed.ts";
 import { about, type State, sizing, type Topic } from "./state.ts";
-import { bowlRighted, convertedNamed, recipeOf, tasteNamed } from "./the-one-named.ts";
+import { bowlRighted, convertedNamed, doseOfTurn, recipeOf, tasteNamed } from "./the-one-named.ts";
 
 interface Said {
   reading: Reading;
@@ -269,6 +269,7 @@ const named: readonly Way<Said, Topic>[] = [
   recipeOf,
   convertedNamed,
   tasteNamed,
+  doseOfTurn,
 ];
 
 /** Whether a sentence names what it returns to. */

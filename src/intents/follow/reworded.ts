@@ -16,6 +16,8 @@ interface Rewording {
   from: RegExp;
   /** Sentences with an amount are meant, and no others; "any": both. */
   amounts?: true | "any";
+  /** Not where this input was said before. */
+  unless?: string;
   to: string;
 }
 
@@ -107,6 +109,16 @@ const rewordings: readonly Rewording[] = [
     ),
     to: "how many macarons does it fill",
   },
+  // "so how many do i end up with", behind a recipe that was weighed out
+  {
+    after: ["scale"],
+    // its own list says how many it makes
+    unless: "makes",
+    from: new RegExp(
+      `^${opening}how many (?:(?:is|are|will|would|does|do|can|could|should|might) )*(?:${it}|i|we|you)(?: (?:be|make|give|come to|yield|get|end up with|have|get out of (?:it|that)|have in the end)(?: me| us)?)?(?: ${later})?[ ?.]*$`,
+    ),
+    to: "how many macarons is that",
+  },
   // "no, the usual", behind so many percent
   {
     after: ["dose"],
@@ -158,8 +170,11 @@ export function reworded(reading: Reading, state: State): string | undefined {
   if (makings) return makings;
   if (inSpoons.test(text)) return text.replace(inSpoons, "how many $2 of ");
   const found = rewordings.find(
-    ({ after, from, amounts: has = false }) =>
-      after.includes(last?.tool ?? "") && (has === "any" || has === amounts.length > 0) && from.test(text),
+    ({ after, from, unless, amounts: has = false }) =>
+      after.includes(last?.tool ?? "") &&
+      !(unless && unless in (last?.inputs ?? {})) &&
+      (has === "any" || has === amounts.length > 0) &&
+      from.test(text),
   );
   return found && text.replace(found.from, found.to).replace(/\bthat , (?=in|as|into|to)/, "that ");
 }

@@ -38,6 +38,8 @@ export interface State {
   in_box?: number;
   /** How many minutes the last answer says, where it says one length of time: "timer for that long". */
   minutes?: number;
+  /** The heat that was told last, in °C: "whats that in f". */
+  heat_c?: number;
   /** What was turned down just before as none of ours: "and for 60?" is still of that. `text` is how it was asked. */
   elsewhere?: { name: string; kind: "bake" | "matter" | "guests"; text: string };
   /** What the last calculator was asked in a row, newest last: "for both" is of the last two. */

@@ -39,6 +39,18 @@ export const tasteNamed: Way<Said, Topic> = ({ reading, state: { last, past = []
   return topic && isSameForm(topic) ? topic : undefined;
 };
 
+/** "what about with powder color", behind a dose and a timer of one turn: no timer is called so, the dose is asked with it. */
+export const doseOfTurn: Way<Said, Topic> = ({ reading, state: { last, turn } }) => {
+  const { things, amounts, whens, mask } = reading;
+  const named = things.filter((each) => each.dose && !each.base);
+  if (last?.tool !== "timer" || named.length !== 1 || amounts.length > 0 || whens.length > 0)
+    return undefined;
+  if (!isShort(reading) || !asksWith.test(mask)) return undefined;
+  return turn?.topics.findLast(({ tool, inputs }) => tool === "dose" && inputs.base_g !== undefined);
+};
+const asksWith =
+  /^(?:(?:and|so|ok|but|or|what|about|how|if|its|it|is|was|were|i|we|use|used|with|for|in|take|took|of|a|the|instead) )+\S*<[^>]*dose=\S*(?: (?:instead|then|please|pls|now|in it|for it|\?))*$/;
+
 const ingredientOf = ({ ingredient }: Inputs): unknown => ingredient;
 
 /** "and the flour in oz", behind 2 cups of flour and 3 tbsp of butter: the one of them. */

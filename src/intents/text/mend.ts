@@ -135,6 +135,6 @@ export function mender(vocabulary: Vocabulary): Mender {
     numbers,
     mend,
     joins: (one, two) =>
-      one.length + two.length >= 5 && vocabulary.targets().has(one + two) ? one + two : undefined,
+      one.length + two.length >= 5 && vocabulary.trade().has(one + two) ? one + two : undefined,
   };
 }

@@ -27,7 +27,7 @@ const ascii = (text: string): string =>
     .replace(/[‐-―−]/g, "-")
     .replace(/[×✕✖]/g, "x")
     .replace(/÷/g, "/")
-    .replace(/[→⇒➔➜]/g, " to ")
+    .replace(/[→⇒➔➜]/g, "->")
     .replace(/º/g, "°")
     .toLowerCase()
     .replace(/ß/g, "ss")
@@ -39,7 +39,10 @@ const ascii = (text: string): string =>
  */
 export function folded(asked: string): string {
   const text = (isPlain.test(asked) ? asked : ascii(asked)).replaceAll("`", "'").toLowerCase();
-  return text.includes(">") ? text.replace(/-+>|=>/g, " to ") : text;
+  // "100 g cream -> firm dark ganache": what it is for, and nothing to be made firm
+  return text.includes(">")
+    ? text.replace(/(?:-+>|=>)(?= ?(?:an? )?(?:firm|stiff|loose|soft))/g, " for ").replace(/-+>|=>/g, " to ")
+    : text;
 }
 
 /** A folded text with its turns of phrase put plainly. */

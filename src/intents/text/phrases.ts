@@ -2,41 +2,66 @@
 import { anForAnd } from "./phrases/an-for-and.ts";
 import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
+import { billOrdered } from "./phrases/bill-ordered.ts";
+import { bowlFirst } from "./phrases/bowl-first.ts";
+import { bowlTooSmall } from "./phrases/bowl-too-small.ts";
+import { bowlsSideways } from "./phrases/bowls-sideways.ts";
+import { canYou } from "./phrases/can-you.ts";
 import { clockSaid } from "./phrases/clock.ts";
 import { clockStarted } from "./phrases/clock-started.ts";
+import { comesToMacarons } from "./phrases/comes-to-macarons.ts";
 import { dollars } from "./phrases/dollars.ts";
+import { doneAgo } from "./phrases/done-ago.ts";
 import { drawl } from "./phrases/drawl.ts";
 import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
+import { eggsCracked } from "./phrases/eggs-cracked.ts";
+import { feetMissing } from "./phrases/feet-missing.ts";
 import { flavorLeft } from "./phrases/flavor-left.ts";
 import { forTheNotes } from "./phrases/for-the-notes.ts";
 import { givenTime } from "./phrases/given-time.ts";
 import { habits } from "./phrases/habits.ts";
+import { halfAndHalf } from "./phrases/half-and-half.ts";
 import { ifIBake } from "./phrases/if-i-bake.ts";
 import { indirect } from "./phrases/indirect.ts";
+import { keptCounted } from "./phrases/kept-counted.ts";
 import { leadIn } from "./phrases/lead-in.ts";
 import { leftOutOfPrice } from "./phrases/left-out-of-price.ts";
+import { letGoFor } from "./phrases/let-go-for.ts";
 import { linesForMacarons } from "./phrases/lines-for-macarons.ts";
 import { listGrown } from "./phrases/list-grown.ts";
 import { listKept } from "./phrases/list-kept.ts";
+import { meantLast } from "./phrases/meant-last.ts";
 import { measures } from "./phrases/measures.ts";
 import { meringueAsked } from "./phrases/meringue-asked.ts";
+import { meringueWont } from "./phrases/meringue-wont.ts";
 import { mixesNamed } from "./phrases/mixes-named.ts";
+import { moreOfThem } from "./phrases/more-of-them.ts";
+import { myDefault } from "./phrases/my-default.ts";
 import { notForNotes } from "./phrases/not-for-notes.ts";
 import { notWanted } from "./phrases/not-wanted.ts";
 import { offhand } from "./phrases/offhand.ts";
 import { offhandTimers } from "./phrases/offhand-timers.ts";
+import { onTop } from "./phrases/on-top.ts";
 import { oneHanded } from "./phrases/one-handed.ts";
 import { oneHandedBowls } from "./phrases/one-handed-bowls.ts";
 import { oneHandedTimers } from "./phrases/one-handed-timers.ts";
 import { oneMoreTold } from "./phrases/one-more-told.ts";
+import { oneOfIt } from "./phrases/one-of-it.ts";
+import { onePartGets } from "./phrases/one-part-gets.ts";
 import { orderInPassing } from "./phrases/order-in-passing.ts";
+import { ordersSideways } from "./phrases/orders-sideways.ts";
+import { otherWeights } from "./phrases/other-weights.ts";
 import { overSoStop } from "./phrases/over-so-stop.ts";
+import { ownCount } from "./phrases/own-count.ts";
+import { packsBought } from "./phrases/packs-bought.ts";
 import { partsTold } from "./phrases/parts-told.ts";
+import { partsWithoutCommas } from "./phrases/parts-without-commas.ts";
 import { polite } from "./phrases/polite.ts";
 import { pricesKept } from "./phrases/prices-kept.ts";
 import { pricesTold } from "./phrases/prices-told.ts";
 import { putRight } from "./phrases/put-right.ts";
+import { ratioRefused } from "./phrases/ratio-refused.ts";
 import { recipesKept } from "./phrases/recipes-kept.ts";
 import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
@@ -44,25 +69,57 @@ import { roundaboutSums } from "./phrases/roundabout-sums.ts";
 import { saidTwice } from "./phrases/said-twice.ts";
 import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
+import { sharesTold } from "./phrases/shares-told.ts";
+import { sizeKept } from "./phrases/size-kept.ts";
 import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
+import { stillAsMany } from "./phrases/still-as-many.ts";
 import { takenUp } from "./phrases/taken-up.ts";
 import { talk } from "./phrases/talk.ts";
 import { thingFirst } from "./phrases/thing-first.ts";
+import { timeThat } from "./phrases/time-that.ts";
 import { timersInARow } from "./phrases/timers-in-a-row.ts";
 import { timesSign } from "./phrases/times-sign.ts";
 import { toStock } from "./phrases/to-stock.ts";
 import { toldScene } from "./phrases/told-beside.ts";
+import { toldBriefly } from "./phrases/told-briefly.ts";
+import { trayHolds } from "./phrases/tray-holds.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
+import { unitFirst } from "./phrases/unit-first.ts";
 import { weighedFirst } from "./phrases/weighed-first.ts";
+import { weighedOut } from "./phrases/weighed-out.ts";
 import { weightsOfBatch } from "./phrases/weights-of-batch.ts";
 import { wentIn } from "./phrases/went-in.ts";
+import { whatIsLeft } from "./phrases/what-is-left.ts";
 import { whoSays } from "./phrases/who-says.ts";
+import { wrappedOrder } from "./phrases/wrapped-order.ts";
 
 // sounds and signs of money, then slips: the others are written in right words
 const phrases = [
   ...leadIn,
+  ...canYou,
+  ...wrappedOrder,
+  ...feetMissing,
+  ...letGoFor,
+  ...meringueWont,
+  ...myDefault,
+  ...timeThat,
+  ...packsBought,
+  ...ratioRefused,
+  ...keptCounted,
+  ...stillAsMany,
+  ...halfAndHalf,
+  ...eggsCracked,
+  ...moreOfThem,
+  ...otherWeights,
+  ...doneAgo,
+  ...oneOfIt,
+  ...whatIsLeft,
+  ...onePartGets,
+  ...partsWithoutCommas,
+  ...onTop,
+  ...billOrdered,
   ...whoSays,
   ...notForNotes,
   ...leftOutOfPrice,
@@ -84,18 +141,31 @@ const phrases = [
   ...pricesKept,
   ...pricesTold,
   ...partsTold,
+  ...sharesTold,
   ...listGrown,
   ...orderInPassing,
   ...weighedFirst,
+  ...meantLast,
   ...putRight,
   ...saidTwice,
   ...thingFirst,
+  ...unitFirst,
+  ...bowlsSideways,
+  ...ordersSideways,
+  ...toldBriefly,
   ...flavorLeft,
   ...twoFillings,
   ...wentIn,
   ...clockStarted,
   ...takenUp,
   ...splitAsked,
+  ...bowlFirst,
+  ...bowlTooSmall,
+  ...weighedOut,
+  ...comesToMacarons,
+  ...ownCount,
+  ...trayHolds,
+  ...sizeKept,
   ...mixesNamed,
   ...meringueAsked,
   ...weightsOfBatch,

@@ -45,8 +45,10 @@ export function withoutCourtesy(items: Part, ear: Ear): Part {
   from = behindThanks(items, from, ear);
   from += exclamation(items.slice(from), ear);
   from = behindNod(items, from, ear);
-  // "help!! 20 g violet went into 250 g": what is to be helped with follows
-  if (wordOf(items[from]) === "help" && isBreak(items[from + 1]) && carriesAmount(items.slice(from)))
+  // "help!! 20 g violet went into 250 g", "help i put 11 g in it": what is to be helped with follows
+  const told = items[from + 1];
+  const isTold = isBreak(told) || told?.is === "amount" || /^(?:i|ive|we|weve)$/.test(wordOf(told));
+  if (wordOf(items[from]) === "help" && isTold && carriesAmount(items.slice(from)))
     from += items.slice(from + 1).findIndex((item) => !isBreak(item)) + 1;
   const asked = from + leadIn(items.slice(from));
   if (asked > from && ear.claimed(items.slice(asked))) from = asked;

@@ -57,6 +57,11 @@ export const benchCues = cues(
     "^(?:(?:and|so|but|ok|what) )*(?:can|will|does|would|could|if|is|when|should) (?:my|the|our|i|it) .. {count=trays}",
   ],
   [-16, "^(?:(?:and|so|but|ok) )*(?:are|is) there .. {count=trays}"],
+  // "my oven wont take 3 trays" says what isn't; "wont take more than 2" what is
+  [
+    -16,
+    "(?:wont|cant|doesnt|dont|isnt|couldnt|wouldnt|(?:does|do|will|would|could|can|is) not|cannot|never) (?:\\S+ )?(?:take|takes|fit|fits|hold|holds|have|do|get|bake|manage)(?! (?:more|any more|over) )(?: \\S+)? {number}",
+  ],
   ...lessonCues,
   [
     8,

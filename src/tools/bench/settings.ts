@@ -53,7 +53,7 @@ export const settings: readonly Setting[] = [
     name: "trays at once",
     words: /at once|at a time|ovens?(?: |$)/,
     unit: "trays",
-    say: (v) => `${plain(v)} trays at once`,
+    say: (v) => (v === 1 ? "one tray at once" : `${plain(v)} trays at once`),
     book: "one tray at a time",
   },
   {

@@ -3,6 +3,7 @@
 import { bringsItDown, neededFor } from "../../../data/words/mending-talk.ts";
 import { otherColorants } from "../../../data/words/not-food.ts";
 import { opening } from "../../../data/words/openers.ts";
+import { wentWords } from "../../../data/words/putting.ts";
 import { vessel } from "../../../data/words/vessels.ts";
 import { cues } from "../lib/cue.ts";
 
@@ -263,7 +264,7 @@ export const doseGoesOn = cues(
   // "12 g slipped in", of the flavor
   [
     6,
-    "(?:{weight}|{number}) (?:(?:that|which|has|had|have|of it) )*(?:slipped|went|gone|fell|dropped|landed|tipped|got|plopped|glugged|ended up|splashed) (?:in|into)",
+    `(?:{weight}|{number}) (?:(?:that|which|has|had|have|of it) )*(?:${wentWords}) (?:in|into)`,
     "(?:grams|amount|weight|quantity)\\S* of (?:the |more |extra )*{color=plain}",
   ],
   // "id rather stick with the powder"

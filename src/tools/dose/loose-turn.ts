@@ -1,5 +1,5 @@
 /** What every way of taking a loose weight looks at, worked out once. */
-import { putWords } from "../../../data/words/putting.ts";
+import { putWords, wentWords } from "../../../data/words/putting.ts";
 import type { Amount, Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, says, type Weighed } from "../lib/find.ts";
 import type { Way } from "../lib/ways.ts";
@@ -55,7 +55,7 @@ const isOfUnknown = ({ text, unknown }: Reading, { amount }: Weighed): boolean =
 const agrees = /^(?:(?:ok|okay|alright|right|so|and|now) (?:, )?)+/;
 
 const isInBowl = new RegExp(
-  `in there|<(?:weight|number)> in (?:so far|already|now|it(?: |$))|(?:i|ive|we|weve) (?:have |just |already )*(?:${putWords}|went with)|(?:is|was|would|will) (?:that|it|this)|would (?:\\S+ )?\\S*<(?:weight|number)\\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:fell|went|dropped|landed|slipped) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \\S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)`,
+  `in there|<(?:weight|number)> in (?:so far|already|now|it(?: |$))|(?:i|ive|we|weve) (?:have |just |already )*(?:${putWords}|went with)|(?:is|was|would|will) (?:that|it|this)|would (?:\\S+ )?\\S*<(?:weight|number)\\S* be(?: |$)|is (?:she|he) (?:right|correct)|(?:${wentWords}) in|fell|verdict|enough|too (?:strong|weak|much|little)|already|inside the|(?:put|got|dropped|tipped) \\S*<(?:number|weight)> (?:inside|in)(?: |$)|within the|in range|went in|alright|okay|overd|<(?:weight|number)> (?:is |be )?ok(?: |$)`,
 );
 
 /** From here up a number behind a flavor is grams of a bowl: "matcha for 205". From memory. */

@@ -138,8 +138,13 @@ const isNamedToo = (reading: Reading, { color, ingredient }: Thing): boolean =>
 
 /** "630 g dark piping ganache": the kind of the ganache, not a weight of chocolate. */
 export function describes(reading: Reading, chocolate: Thing): boolean {
-  if (/choc/.test(chocolate.text)) return false;
   const mix = reading.things.find((each) => each.base === "ganache" && each.at[0] > chocolate.at[0]);
   const between = mix ? reading.text.slice(chocolate.at[1], mix.at[0]).trim() : "-";
+  // "cream for 300 g dark chocolate ganache": the weight stands before the name of the whole
+  if (/choc/.test(chocolate.text))
+    return (
+      between === "" &&
+      /\d ?(?:g|gr|grams?|kg|oz)(?: of)?(?: [a-z]+)? $/.test(reading.text.slice(0, chocolate.at[0]))
+    );
   return between === "" || reading.things.some((each) => each.use && each.text === between);
 }

@@ -6,6 +6,8 @@ import { type Draft, ganacheBefore } from "./turn.ts";
 import { inAll, loosePart, type Part } from "./weights-bare.ts";
 
 const namesGanache = /<[^>]*base=ganache/;
+/** Firm, piping or loose: only a ganache is. */
+const namesUse = /<[^>]*use=/;
 
 /** The first weight of each part; chocolate and cream together make the whole. */
 export function weightsByPart(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
@@ -31,6 +33,8 @@ function partOf(thing: Thing, reading: Reading, memory: Memory, isTotal: boolean
   const isKind =
     describes(reading, thing) ||
     (isTotal && (memory.follows || says(reading, namesGanache))) ||
+    // "firm dark, 300 g in all"; "160 g dark chocolate for piping, and the total" asks for it
+    (isTotal && says(reading, namesUse) && !/choc/.test(thing.text)) ||
     namesKind(reading, thing, memory);
   const isHere = isChocolateHere(reading, thing);
   if ((thing.chocolate || isHere) && isKind) return "total_g";

@@ -5,7 +5,39 @@ import { limitSourceCues } from "./limit-source.ts";
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
 
+const filledOnes =
+  "(?:{count=(?:macarons|shells|boxes)}|{base=(?:filling|buttercream|ganache)}|them|these|those|ones|filled)";
+/** Where macarons are set out to be eaten or sold. */
+const setOut =
+  "(?:buffet|display|show|stall|spread|table|platter|counter|sideboard|dessert|reception|wedding|party|tower|stand|trestle|bar|desk|office|picnic|out)";
+
 export const keepCues = cues(
+  // "freezer life of filled macarons", "keeping time for buttercream ones", "time limit on a buffet"
+  [
+    9,
+    `(?:shelf|fridge|freezer|counter|storage|keeping|cupboard|buffet|display|table|stall|refrigerator|chilled|frozen) (?:life|lives|lifespan|life span) .. ${filledOnes}`,
+    `(?:keeping|storage|storing|holding|standing|serving) (?:time|times|limit|period|span) (?:of|for|on|with) (?:\\S+ ){0,4}?${filledOnes}`,
+    `time limit (?:of|for|on|with) (?:\\S+ ){0,4}?${filledOnes} (?:\\S+ ){0,2}?(?:on|at|in|out)`,
+    `(?:lifespan|life span|life expectancy) (?:of|for) (?:\\S+ ){0,4}?${filledOnes}`,
+    `${filledOnes} (?:and their |, their |, |s )?(?:shelf|fridge|freezer|counter|storage) life`,
+    "^(?:(?:and|so|ok|whats|what is|the|their|its|my) )*(?:shelf|fridge|freezer|counter) life(?: (?:then|please|pls|of (?:them|these|those|it)|in the (?:fridge|freezer)|[?]))*$",
+  ],
+  // "is 3 hours on a buffet ok for filled ones", "can filled ones sit 3 h on the display": no timer
+  [
+    12,
+    `^(?:(?:and|so|ok|but|would|will) )*(?:is|are|was|be) {time} (?:out )?(?:on|at|in) (?:the |a |my |our )?(?:\\S+ )?${setOut} (?:\\S+ )*(?:ok|okay|safe|fine|too long|alright|allowed|good|bad)`,
+    `^(?:(?:and|so|ok|but) )*{time} (?:out )?(?:on|at) (?:the |a |my |our )?(?:\\S+ )?${setOut} (?:(?:is|that|thats|be|a bit|much|way|still|would|for|filled|ones|{count=macarons}) )*(?:ok|okay|safe|fine|too long|alright|allowed)`,
+    `^(?:(?:and|so|ok|but) )*(?:can|could|may|should|will) (?:the |my |a |\\S+ of )*${filledOnes} (?:still )?(?:sit|stand|stay|be|lie|last|survive|wait|be left) (?:out )?(?:for )?{time} (?:out )?(?:on|at|in) (?:the |a |my |our )?(?:\\S+ )?${setOut}`,
+    `${filledOnes} (?:out )?(?:on|at) (?:the |a |my |our )?(?:\\S+ )?${setOut} (?:for )?{time}(?: ,)? (?:is it |is that |are they |still |all )*(?:ok|okay|safe|fine|too long|alright)`,
+    `how (?:long|many \\S+) (?:(?:out|max|at most) )?(?:on|at) (?:the |a |my |our )?(?:\\S+ )?${setOut} (?:for|with|do|can|are) (?:\\S+ ){0,3}?${filledOnes}`,
+  ],
+  // "how long can a tray of filled ones stand on the buffet": out of the fridge, wherever that is
+  [
+    6,
+    `how (?:long|many \\S+) (?:can|could|may|should|do|will|would|are|is) .. ${filledOnes} .. (?:stand|sit|stay|be|lie|last|left|set|survive|wait|ok|okay|safe|fine|good|out|hold|remain|keep) .. ${setOut}`,
+    `how (?:long|many \\S+) (?:can|could|may|should|do) i (?:leave|keep|have|put|stand|set|display) .. ${filledOnes} .. ${setOut}`,
+    `how (?:long|many \\S+) (?:can|could|may|should|do|will|are) (?:they|these|those|it) (?:stand|sit|stay|be|lie|last|survive|wait|hold|remain|keep|ok|safe) .. ${setOut}`,
+  ],
   // "is the 7 day limit your own invention or published"
   [16, ...limitSourceCues],
   // told of what happened, and no timer

@@ -8,7 +8,7 @@ import type { Draft } from "./draft.ts";
 import { fridgeForUnfrozen } from "./unfrozen.ts";
 
 export const outWords =
-  /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic)\b/;
+  /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic|buffet|on (?:the |a )?(?:display|show)(?! fridge)|trestle|dessert bar|cake stand|(?:stand|stood|sit|sat|stay|last|left|set|survive|wait|be) (?:up |out )?at (?:the|a|my|our|her|his) (?:wedding|party|reception|shower|christening|office|fair|fete|show))\b/;
 /** Longer than any limit, whatever the hours. */
 export const dayLong =
   /\b(?:overnight|all (?:night|day|weekend)|last night|(?:since|from) (?:yesterday|the day before|last \w+|monday|tuesday|wednesday|thursday|friday|saturday|sunday))\b/;

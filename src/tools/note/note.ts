@@ -98,7 +98,7 @@ export const note = tool<NoteInputs>({
     [
       9,
       "^(?:(?:please|ok|and|oh) )*(?:write|put|save) (?:it |this |that )?(?:in|into|to) (?:my|the) notes?",
-      "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note)",
+      "^(?:(?:oh|ok|and|also) )*add to (?:it|that|this|the note|my note|notes?)(?: |$)",
     ],
     [
       6,
@@ -136,7 +136,7 @@ export const note = tool<NoteInputs>({
       "write (?:this |that |it )?down",
       "(?:note|log|record|jot) (?:this|that|it) down",
       "(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:notes?|log|book|notebook)",
-      "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this)(?: one| note| batch)?)",
+      "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|notes?)(?: one| note| batch)?)",
       "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:the|my)) .. (?:notes?|{count=batches}|one)",
       "(?:correct|fix|change|amend|edit|update|delete|remove|scrap|erase) (?:that|this|the|my|last) .. (?:note|notes|entry)",
     ],

@@ -54,7 +54,7 @@ const intoText = (pattern: string): string =>
     .replaceAll(" (?::|,)", "\\s*[:,]")
     .replaceAll(" ", "\\s+");
 const appender = new RegExp(
-  `^${lead}(?:${intoText(intoNote)}\\s*|${intoText(besideNote)}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:tack|throw|stick)\\s+on\\s+(?:there\\s+)?that\\s+|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:the|my)\\s+[^:,]*?(?:notes?|batch|one))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add(?:ed)?\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
+  `^${lead}(?:${intoText(intoNote)}\\s*|${intoText(besideNote)}\\s*|${ontoNote.replaceAll(" ", "\\s+")}\\s*[:,;–—-]+\\s*|(?:tack|throw|stick)\\s+on\\s+(?:there\\s+)?that\\s+|(?:add|append|put)\\s+(?:this\\s+)?(?:to|on)\\s+(?:(?:that|it|this)(?:\\s+(?:one|note|batch))?|(?:(?:the|my)\\s+[^:,]*?(?:notes?|batch|one)|notes?))(?:\\s+that)?(?:\\s*[:,.;–—-]+\\s*|\\s+|$)|add(?:ed)?\\s+(?:that|also|in)\\s+|add\\s+(?=(?:they|it|its|theyre|we|\\d+|[a-z]+)\\s))`,
   "iu",
 );
 const corrector = new RegExp(
@@ -74,11 +74,17 @@ const haste =
 const asWished =
   /^(?:(?:(?:batch|bake|it|this)\s+)?(?:noted|recorded|logged|written|entered|put)(?:\s+(?:down|on\s+record))?(?:\s*[:,–-]|\s+that\b)|(?:on\s+)?(?:paper|record)(?:\s*[:,–-]|\s+that\b)|(?:in\s+)?writing\s*[:,–-]|that(?=\s+(?:the|to?day['’]?s|yesterday['’]?s|my|i|we|they|it|its)\s))\s*/iu;
 
+/** "write this up for me: ...", "make a note of this: ...": an order that ends at its colon, where the batch begins. */
+const upToColon = new RegExp(
+  `^${lead}(?:(?:write|type)\\s+up|(?:write|type|scribble|jot|pen|mark|note|put|log|book|file|record)\\s+(?:this|that|it|these|the\\s+following)(?:\\s+(?:one|batch|lot))?(?:\\s+(?:up|down|in))?|(?:make|take|keep)\\s+(?:a|another)\\s+note\\s+of\\s+(?:this|that|it|these))(?:\\s+(?:for\\s+(?:me|us)|please|pls|one|batch))*\\s*:\\s*`,
+  "iu",
+);
+
 /** The words of a new note. @param isWithin the order stands behind the batch that it is about */
 export const noteWords = (text: string, isWithin = false): string =>
   (isWithin
     ? text.replace(orderWithin.test(text) ? orderWithin : orderBetween, ", ")
-    : text.replace(haste, "").replace(asWished, "").replace(opener, "")
+    : text.replace(haste, "").replace(asWished, "").replace(upToColon, "").replace(opener, "")
   )
     .replace(inNotes, "")
     .replace(closer, "")

@@ -3,6 +3,7 @@ import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
 import { whichDay } from "../lib/asked-again.ts";
 import { cues } from "../lib/cue.ts";
+import { amongNoted } from "./among-noted.ts";
 import { answerRecall } from "./answer.ts";
 import { Period } from "./period.ts";
 import { asksTrouble, readRecall } from "./read.ts";
@@ -62,6 +63,8 @@ export const recall = tool<RecallInputs>({
       "^(?:(?:my|the|all|any|and|ok|so|please|pls|our) )*notes? (?:on|about|for|of|from|regarding) (?:the |my )?{taste}(?: (?:ones?|please|pls|again|{count=(?:batches|macarons|shells)}))*(?: [?])?$",
       "^(?:(?:and|ok|so|the|my) )*{taste}(?: (?:ones?|{count=(?:batches|macarons|shells)}))? (?:, |: |- )?what (?:did|have|had) i (?:write|written|note|noted|put|log|logged|jot|jotted|say|record|recorded)(?: down)?(?: (?:about|on|of|for) (?:it|them|that|those))?(?: (?:last time|again|then))*(?: [?])?$",
     ],
+    // "any with wrinkled tops in there", "anything browned in the log": of what was noted
+    [9, ...amongNoted],
     // "were there any problems with them": what was noted
     [4, asksTrouble],
     [

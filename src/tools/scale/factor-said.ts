@@ -169,5 +169,38 @@ export function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | 
     name: each.thing?.ingredient ?? each.thing?.text ?? "",
     grams: each.grams,
   }));
-  return { lines: merged(lines), factor: wanted.value / made.value };
+  return {
+    lines: merged(lines),
+    factor: wanted.value / made.value,
+    // shells are counted in another way than what is asked for next
+    ...(made.of?.count === "shells" || wanted.of?.count === "shells" ? {} : { makes: made.value }),
+  };
+}
+
+/** Fewer are as many times the recipe rather than so many macarons. */
+const fewest = 6;
+
+/** "what about 50", behind a recipe that makes 20: so many of what it makes. */
+export function madeAnew(
+  { amounts, text }: Reading,
+  { follows }: Memory,
+  before: Draft | undefined,
+): Draft | undefined {
+  const [only, ...others] = amounts;
+  if (!follows || before?.makes === undefined || !before.lines || !only || others.length > 0)
+    return undefined;
+  // "no, 75", behind so much of one of its lines, is of that
+  const isOfStock =
+    before.have !== undefined &&
+    !only.of &&
+    !/\bfor (?:only |just |about )?$/.test(text.slice(0, only.at[0]));
+  const isCount =
+    !isOfStock &&
+    only.dim === "number" &&
+    only.unit === "" &&
+    !only.fraction &&
+    (!only.of || only.of.count === "macarons") &&
+    Number.isInteger(only.value) &&
+    only.value >= fewest;
+  return isCount ? { factor: only.value / before.makes } : undefined;
 }

@@ -8,7 +8,7 @@ import { sparesSaid } from "../lib/spares.ts";
 import { stillThere, withCupboard } from "./at-hand.ts";
 import { besideThing } from "./beside-said.ts";
 import type { Draft } from "./draft.ts";
-import { factorOf, madeFor, timesBefore } from "./factor-said.ts";
+import { factorOf, madeAnew, madeFor, timesBefore } from "./factor-said.ts";
 import {
   type Line,
   merged,
@@ -49,6 +49,13 @@ export function readScale(reading: Reading, memory: Memory): Draft {
   const isBare = Object.keys(order).length === 0 && reading.amounts.length === 0 && says(reading, scaleAlone);
   const draft: Draft = isOpen || isTalk || isBare ? { unsized: true } : withEqualParts(order);
   const before = memory.follows && memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined;
+  // the same list, pointed at once more, makes as many
+  if (
+    before?.makes !== undefined &&
+    draft.lines &&
+    JSON.stringify(draft.lines) === JSON.stringify(before.lines)
+  )
+    draft.makes = before.makes;
   const { have } = draft;
   const had = stillThere(before?.have, reading);
   // "there are 270 g of powdered sugar now", of several that are at hand
@@ -138,7 +145,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     const loose = reading.amounts.some((each) => each.dim === "weight" && !each.of);
     if (!loose && new Set(lines.map(({ name }) => name)).size === weights.length) return { ...common, lines };
   }
-  const yields = madeFor(reading, weights);
+  const yields =
+    madeFor(reading, weights) ??
+    (weights.length === 0 && factor === undefined && size === undefined
+      ? madeAnew(reading, memory, memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined)
+      : undefined);
   if (yields) return { ...common, ...yields };
   const against =
     besideStock(reading, weights) ??

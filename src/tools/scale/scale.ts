@@ -14,6 +14,8 @@ export const inputs = later(() =>
   z.strictObject({
     /** A recipe said in the sentence. Without one it is the saved formula, or the house formula. */
     lines: z.optional(z.array(line)),
+    /** How many macarons those lines make, where that was told with them. */
+    makes: z.optional(count("macarons")),
     /** So many whites of those lines were counted, and not weighed. */
     counted_whites: z.optional(count("whites")),
     /** Eggs by number are lines of it. */
@@ -86,7 +88,7 @@ export const scale = tool<ScaleInputs>({
   ],
   rivals: [
     ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
-    ["lines", "formula", "pointed", "own", "counted_whites", "counted_eggs"],
+    ["lines", "formula", "pointed", "own", "counted_whites", "counted_eggs", "makes"],
     ["spare_percent", "spares"],
   ],
   read: readScale,

@@ -13,10 +13,12 @@ const ofBatter =
   (turn) =>
     turn.memory.table.mass?.thing === "batter" ? way(turn) : undefined;
 
-/** The one part of what was split that the sentence names, where it names no amount. */
+/** The one part of what was split that the sentence names, where it names no amount but a size. */
 function partNamed({ reading, memory }: ShellsTurn) {
   const [only, ...others] = (memory.table.parts ?? []).filter((each) => isNamed(reading, each.name));
-  return others.length === 0 && reading.amounts.length === 0 ? only : undefined;
+  // a size says how large they are, and nothing of the bowl
+  const isSizeOnly = reading.amounts.every(({ dim }) => dim === "length");
+  return others.length === 0 && isSizeOnly ? only : undefined;
 }
 
 const bowlBySize =
@@ -33,7 +35,8 @@ const ofNamed = ofBatter((turn) => {
       | "shells"
       | "macarons"
       | undefined) ?? (says(reading, traysForPart) ? "trays" : undefined);
-  return part && want ? { batter_g: part.grams, want, ...sized(memory.table.diameter_mm) } : undefined;
+  const size = diameter(reading) ?? memory.table.diameter_mm;
+  return part && want ? { batter_g: part.grams, want, ...sized(size) } : undefined;
 });
 
 /** "how many macarons from 270". */

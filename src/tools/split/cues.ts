@@ -27,6 +27,13 @@ export const splitCues = cues(
   ],
   [16, "^{weight} of what in the "],
   [-9, "still split\\S*"],
+  // "2 to 3 drops", "one to two pinches": how much of a thing, and no ratio
+  [
+    -9,
+    "(?:{number}|one|two) (?:to|or) {number} (?:(?:drops?|pinch|pinches|dashes|splashes|squirts)(?:<\\S+)?|{unit})",
+  ],
+  // "dark ganache, two to one": its own ratio, and no bowl
+  [-9, "^(?:(?:a|some|the) )?(?:{chocolate} )?{base=ganache} (?:, )?{number} (?:to|:) {number}(?: [?.])?$"],
   // "35 percent for strawberry and 65 percent for vanilla", of a bowl
   [
     11,

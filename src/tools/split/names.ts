@@ -189,7 +189,7 @@ export function restName(reading: Reading): Draft {
   )?.[1];
   if (plain) return { rest: plain };
   const match =
-    /(?:the_rest\S*|the rest(?: \S+)?|(?<=(?:<\S+|,) )rest\S*|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |be |for |to |can be )*(\S+)<(?:color|taste|chocolate|[^>]*color)/.exec(
+    /(?:the_rest\S*|the rest(?: \S+)?|(?<=(?:<\S+|,) )rest\S*|remainder|remaining|others?)\S* (?:stays? |left |is |in |goes |gets |becomes |be |for |to |can be )*(\S+)<(?:chocolate|(?:[^>]*,)?(?:color|taste)=|[^>]*color)/.exec(
       reading.mask,
     );
   return match?.[1] ? { rest: match[1].replaceAll("_", " ") } : {};

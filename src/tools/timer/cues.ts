@@ -175,7 +175,7 @@ export const timerCues = cues(
     "(?:change|move|reset) .. to (?:{time}|{when})",
     "set {count=trays} .. to {time}",
     "in , {time}",
-    "^(?:please |ok |and |now )*time (?:the |my )?{base=ganache}$",
+    "^(?:(?:please|pls|ok|and|now|oh|also|then|so|can you|could you|,) )*time (?:the |my |this )?{base=ganache}(?: (?:please|pls|too|now|as well|for me|then|also|[.!]))*$",
     "how many \\S*min\\S* (?:remain|remaining|are left|left|to go) (?:for|on)",
     "(?:^|, )stop (?:it|that|them)$",
     "^[+] {number}$",

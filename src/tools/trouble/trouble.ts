@@ -1,6 +1,7 @@
 /** What went wrong and what to change: causes in order, with the baker's own notes about the same symptom beside them. */
 import * as z from "zod/mini";
 import { troubles } from "../../../data/rules/troubles.ts";
+import { upset } from "../../../data/words/feelings.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
 import { temperature_c } from "../lib/inputs.ts";
@@ -24,6 +25,9 @@ export const inputs = later(() =>
 
 export type TroubleInputs = z.infer<ReturnType<typeof inputs>>;
 
+/** Nothing else is asked beside it. */
+const unasked = "^(?!.*(?:^| )(?:how|what|whats|when|where|which|should|can|could|would) )";
+
 export const trouble = tool<TroubleInputs>({
   name: "trouble",
   purpose: "What went wrong with shells, ganache, buttercream or meringue, and what to change",
@@ -46,6 +50,8 @@ export const trouble = tool<TroubleInputs>({
     [5, "(?:not one\\S*|not a single|none|no|zero) .. (?:feets?|frills?|skirts?)"],
     [11, "{symptom} .. (?:what|why) .. (?:gone|went|go|goes) wrong"],
     [7, "what (?:did|have|am|was|whatever am) i (?:do|done|doing) wrong"],
+    // "my last batch had no feet, im raging": told with feeling, and no search in the notes
+    [7, `${unasked}(?:\\S+ )*{symptom} .. ${upset}`, `${unasked}(?:\\S+ )*${upset} .. {symptom}`],
     // rooms and the sky
     [-12, "(?:in|at) (?:my|the|our|this|a) flat\\S*", "full<?\\S* moon"],
     [6, "{base=ganache} .. {symptom}", "{symptom} {base=ganache}"],

@@ -63,7 +63,7 @@ function deniedFrom(items: readonly Item[], at: number): number | undefined {
     const word = wordOf(item);
     if (item?.is === "sign" || ends.has(word)) return undefined;
     if (!denying.has(word)) continue;
-    const next = wordOf(items[place + 1]);
+    const next = plainWord(items[place + 1]);
     if (turning.has(next) && !(pronouns.has(next) && /^(?:none|not|neither)$/.test(word))) return undefined;
     if (/^(?:dont|not)$/.test(word) && isOrder(items, place)) return undefined;
     const isWide =
@@ -71,11 +71,15 @@ function deniedFrom(items: readonly Item[], at: number): number | undefined {
     const allowed = word === "no" ? few : between;
     const isNear = items
       .slice(place + 1, at)
-      .every((each) => (each.is === "thing" ? Boolean(each.thing.symptom) : allowed.has(wordOf(each))));
+      .every((each) => (each.is === "thing" ? Boolean(each.thing.symptom) : allowed.has(plainWord(each))));
     return isWide || isNear ? place : undefined;
   }
   return undefined;
 }
+
+/** "one" of "not one cracked" was read as a number. */
+const plainWord = (item: Item | undefined): string =>
+  item?.is === "amount" && item.amount.text === "one" ? "one" : wordOf(item);
 
 /** "dont split it", "please do not crack them": told to somebody. */
 function isOrder(items: readonly Item[], at: number): boolean {

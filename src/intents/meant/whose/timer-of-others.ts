@@ -13,6 +13,26 @@ const page =
 const hasTime = (items: readonly Item[], { from, to }: Told): boolean =>
   items.some((_, at) => at >= from && at < to && amountAt(items, at)?.dim === "time");
 
+/** Where the one number without a unit stands in what is told of the baker's own. */
+function bareIn(items: readonly Item[], rest: readonly Told[]): number | undefined {
+  const found = items.flatMap((_, at) => {
+    const amount = amountAt(items, at);
+    const isBare = amount?.dim === "number" && amount.unit === "" && !amount.fraction;
+    return isBare && rest.some(({ from, to }) => at >= from && at < to) ? [at] : [];
+  });
+  const part = rest.find(({ from, to }) => found[0] !== undefined && found[0] >= from && found[0] < to);
+  return found.length === 1 && part && (part.owner === "me" || ownTime.test(part.line))
+    ? found[0]
+    : undefined;
+}
+const ownTime = /(?:^| )(?:mine|i|we|my|ours?)(?: |$)/;
+
+const unitOf = (items: readonly Item[], parts: readonly Told[]): string =>
+  parts
+    .flatMap(({ from, to }) => items.slice(from, to))
+    .flatMap((item) => (item.is === "amount" && item.amount.dim === "time" ? [item.amount.unit] : []))[0] ??
+  "min";
+
 const they = /^(?:(?:and|but) )*they .*(?: theirs| their )/;
 
 /** "nan leaves hers 60 min but set 35": the order begins at the joint. */
@@ -43,10 +63,19 @@ export function withoutTheirTimers(text: string, items: readonly Item[]): string
       !wanting.test(part.line),
   );
   const rest = parts.filter((part) => !theirs.includes(part));
-  if (theirs.length === 0 || !rest.some((part) => hasTime(items, part))) return undefined;
-  if (!rest.some((part) => asked.test(part.line))) return undefined;
+  if (theirs.length === 0 || !rest.some((part) => asked.test(part.line))) return undefined;
+  // "my neighbour sets 20 min, mine bake 14": in the unit of theirs
+  const bare = rest.some((part) => hasTime(items, part)) ? undefined : bareIn(items, rest);
+  if (bare === undefined && !rest.some((part) => hasTime(items, part))) return undefined;
+  const unit = unitOf(items, theirs);
   return rest
-    .map((part) => textFrom(text, items, part.from, part.to).replace(/^(?:and|but|so|while) /, ""))
+    .map((part) => {
+      const isBare = bare !== undefined && bare >= part.from && bare < part.to;
+      const said = isBare
+        ? `${textFrom(text, items, part.from, bare + 1)} ${unit} ${textFrom(text, items, bare + 1, part.to)}`.trim()
+        : textFrom(text, items, part.from, part.to);
+      return said.replace(/^(?:and|but|so|while) /, "");
+    })
     .join(", ")
     .replace(/\bmine (?:should be|is|needs|gets|wants|takes)\b/, "timer for")
     .replace(/\b(?:set|start|give|run) mine(?: to| for| at)?(?= )/, "set a timer for");

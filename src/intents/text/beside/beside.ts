@@ -7,6 +7,7 @@ import { somebodyWords, type Words } from "../../../../data/words/told-beside.ts
 import type { Beside } from "../../../tools/contract/index.ts";
 import { containers } from "./containers.ts";
 import { dated } from "./dated.ts";
+import { kitchenTold } from "./kitchen-told.ts";
 import { matters } from "./matters.ts";
 import { moments } from "./moments.ts";
 import { named } from "./named.ts";
@@ -14,7 +15,15 @@ import { peopleTold } from "./people-told.ts";
 import { prices } from "./prices.ts";
 import type { ToldBeside } from "./told-beside.ts";
 
-const rows: readonly ToldBeside[] = [...peopleTold, ...dated, ...named, ...containers, ...prices, ...moments];
+const rows: readonly ToldBeside[] = [
+  ...peopleTold,
+  ...kitchenTold,
+  ...dated,
+  ...named,
+  ...containers,
+  ...prices,
+  ...moments,
+];
 
 /** Nobody tells so much beside a question; and a long line would cost the square of its length. */
 const longest = 600;
@@ -61,7 +70,11 @@ export function withoutBeside(
   return { text: saysNothing(rest) ? "ok" : rest, beside };
 }
 
-const leads: ReadonlySet<string> = new Set("my our the his her their and so but oh today now".split(" "));
+const leads: ReadonlySet<string> = new Set(
+  "my our the his her their and so but oh today now ty thanks thank you thx cheers ok okay right bye".split(
+    " ",
+  ),
+);
 
 /** "my daughter is 9 today!": nothing is left but who it is. */
 const saysNothing = (rest: string): boolean =>

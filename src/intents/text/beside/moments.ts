@@ -43,7 +43,7 @@ export const moments: readonly ToldBeside[] = [
       "g",
     ),
     unless: ["words"],
-    beside: planned,
+    beside: new RegExp(`${planned.source}|^[^a-z]*(?:ty|thx|cheers|thanks|thank you|ok|right|bye)[^a-z]*$`),
   },
   // "300 g dark ganache for piping, oven's on at 150"
   {

@@ -86,7 +86,7 @@ export const oneHanded: readonly Phrase[] = [
   {
     marks: ["feet"],
     from: new RegExp(
-      `\\b(?:my |the )?feet ?(?:[?:,.!-]+ ?|\\b(?:are|theres|there are|there is|is) )? ?${none}\\b(?: (?:on|of|at|in|for|from) (?:any|all|a single one|one|them|em|these|the lot|it|this one)(?: (?:of )?(?:them|em|these|shells|trays?|macs))?)?`,
+      `(?<!\\b(?:no|without|zero|small|tiny|low|uneven|lopsided|any) )\\b(?:my |the )?feet ?(?:[?:,.!-]+ ?|\\b(?:are|theres|there are|there is|is) )? ?${none}\\b(?: (?:on|of|at|in|for|from) (?:any|all|a single one|one|them|em|these|the lot|it|this one)(?: (?:of )?(?:them|em|these|shells|trays?|macs))?)?`,
       "g",
     ),
     to: "no feet",

@@ -46,6 +46,15 @@ export const toStock: readonly Phrase[] = [
     ),
     to: stocked,
   },
+  // "2 kg icing sugar in the drawer", "there's 500 g cream in the fridge": told with its place, and nothing asked
+  {
+    marks: ["in the ", "in my ", "in our ", "at home"],
+    from: new RegExp(
+      `^${lead}(?!.*\\b(?:went|goes|gone|fell|used|spilt|spilled|lost)\\b)(?:(?:there is|there are|theres|there's|i have|i've|ive|we have|we've|weve|i|we)(?: got)? )?(?:about |another )?(${listKept}) (?:sitting |left |stored |kept |stashed )?(?:in (?:the|my|our) (?:back of the |bottom of the )?(?:${cold}|drawer|(?:kitchen |baking )?(?:cabinet|drawer|cupboard)|baking (?:box|shelf)|store ?room|utility room|basement|garage|tin|jar|bin|crate|tub)|at home|in at home)(?: too| as well| now| at the moment| right now)*[ .!]*$`,
+      "g",
+    ),
+    to: stocked,
+  },
   // "..., note that down as stock", "note it for the pantry"
   {
     marks: places.flatMap((each) => [

@@ -1,0 +1,70 @@
+/**
+ * "oops a blob went on the floor, scale says 128 now": some of what was weighed is gone, and the scale says what is left
+ * of it: the recipe again, from so much of the same.
+ */
+import type { Reading } from "../../tools/contract/index.ts";
+import { gramsOf } from "../../tools/lib/units.ts";
+import { spaced } from "./spaced.ts";
+import type { State } from "./state.ts";
+
+/** What happened to it. */
+const gone =
+  /\b(?:blob|bit|some|few|part|splash|drop|spoonful|dollop|yolk|it|i|we|that|cat|dog|kid|kids)\b.*\b(?:went|gone|fell|dropped|dripped|spilled|spilt|splashed|stuck|sticks|stayed|lost|slipped|landed|missed|knocked|tipped|leaked|ran|out|licked|floor|sink|counter|worktop|table)\b|\b(?:spilled|spilt|dropped|lost|knocked|tipped|splashed)\b/;
+/** Where the number is read off. */
+const shown =
+  /\b(?:scales?|display|it|that)(?: now| actually| really)? (?:says?|said|reads?|shows?|shown|weighs|is|is at|is down to|is now|stands at|comes to)(?: now| only| just| about| at)* $/;
+const down =
+  /\b(?:down to|so its|so it's|now its|now it's|now|only|leaves|leaving|so|have|ive got|got)(?: only| just| about)? $/;
+const behind = /^ (?:is |are |g )?(?:left|remain\w*|remaining|on the scales?|now|still there|to go)\b/;
+/** Another thing is asked, or more than one is told. */
+const otherMatter =
+  /\?|\b(?:how|what|when|why|which|can|should|is it|timer|note|log|more|another|added|add)\b/;
+
+interface Stock {
+  name: string;
+  grams: number;
+}
+
+/** Nobody scales shells by less. */
+const leastWeight_g = 15;
+
+/** The one thing that the recipe was scaled by. */
+function stockOf({ inputs }: NonNullable<State["last"]>): Stock | undefined {
+  const { have } = inputs as { have?: Stock[] };
+  return have?.length === 1 ? have[0] : undefined;
+}
+
+/** "i lost 20 g", "dropped 15 g on the floor": so much less than there was. */
+const lostSo =
+  /^(?:(?:oh|oops|argh|ugh|no|damn|well|and|but|so|sorry|whoops|i|we|ive|weve|have|just|think|then|must have|about|some|,) )*(?:lost|spilled|spilt|dropped|splashed|tipped out|poured away|wasted) (?:about |around |some |maybe )?$/;
+const ofIt =
+  /^(?: (?:of (?:it|that|them|the [a-z]+(?: (?:whites?|flour|sugar))?)|on the (?:floor|table|counter|worktop|side)|down the (?:sink|drain)|in the sink|already|just now|there|sadly))*[ .!]*$/;
+
+/** The sentence put plainly; undefined where nothing was weighed or nothing is gone. Pure. */
+export function weighedAnew(
+  { text: said, amounts, things, whens }: Reading,
+  { last }: State,
+): string | undefined {
+  const stock = last?.tool === "scale" ? stockOf(last) : undefined;
+  const [only, ...others] = amounts;
+  if (!stock || !only || others.length > 0 || whens.length > 0) return undefined;
+  const isGrams = only.dim === "weight" || (only.dim === "number" && only.unit === "" && !only.fraction);
+  if (!isGrams || only.high !== undefined || only.of?.count || otherMatter.test(said)) return undefined;
+  const grams = gramsOf(only);
+  const named = things.filter(
+    ({ ingredient, base, dose, taste }) => (ingredient ?? base ?? dose ?? taste) && ingredient !== "egg yolk",
+  );
+  const isOwn = named.every(({ ingredient }) => ingredient === stock.name);
+  const before = `${spaced(said.slice(0, only.at[0]))} `;
+  const after = said.slice(only.at[1]);
+  if (isOwn && lostSo.test(before) && ofIt.test(after))
+    return grams < stock.grams ? `${stock.grams - grams} g ${stock.name}` : undefined;
+  const isRead = shown.test(before) || behind.test(after) || down.test(before);
+  // "a few cracked, 8 left" counts
+  if (!isRead || !gone.test(said) || grams < leastWeight_g) return undefined;
+  if (isOwn) return `${grams} g ${stock.name}`;
+  const [other, ...more] = named;
+  return other?.ingredient && more.length === 0 && !other.base && !other.dose
+    ? `i only have ${grams} g ${other.text}`
+    : undefined;
+}
