@@ -110,7 +110,7 @@ export const ordersSideways: readonly Phrase[] = [
   // "270 g cream cheese 90 g butter 60 g icing sugar, divide by 3", "half not third"
   {
     marks: ["divide by", "divided by", "divide it by", "divide that by", "divide all by"],
-    from: /^((?:.*?\d+ ?g(?:rams?)? [a-z ]+){2,}?),? (?:all |and )?divided?(?: (?:it|that|all|everything|the lot))? by (2|3|4|two|three|four)(?= ?[?.!]*$)/g,
+    from: /^(?=.*\d ?g(?:rams?)?\b.*\d ?g(?:rams?)?\b)(.+?),? (?:all |and )?divided?(?: (?:it|that|all|everything|the lot))? by (2|3|4|two|three|four)(?= ?[?.!]*$)/g,
     to: (_said, list = "", by = "") => `${list}, ${shares[by]} of that`,
   },
   {

@@ -66,7 +66,7 @@ export const toldBriefly: readonly Phrase[] = [
   {
     marks: [" up to ", " down to "],
     from: new RegExp(
-      `^${lead}(?:take|bring|get) ((?:${weight} [a-z ]+?(?:, | and |,? )){2,}?)(?:up|down) to (\\d+(?:[.,]\\d+)? ?(?:g|grams?|kg))(?: in total| in all| total| altogether)?(?= ?[?.!]*$)`,
+      `^${lead}(?:take|bring|get) (?=\\d)(?=.*\\d ?g\\b.*\\d ?g\\b)(.+?),? (?:up|down) to (\\d+(?:[.,]\\d+)? ?(?:g|grams?|kg))(?: in total| in all| total| altogether)?(?= ?[?.!]*$)`,
       "g",
     ),
     to: "$1$2, scale to $3",
