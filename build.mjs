@@ -15,8 +15,8 @@ import {
   tableMaker,
 } from "./src/cli/build/launcher.mjs";
 import { inParts } from "./src/cli/build/parts.mjs";
+import { patternTable } from "./src/cli/build/pattern-table.mjs";
 import { hearPatterns, waitingPatterns } from "./src/cli/build/patterns.mjs";
-import { patternTable } from "./src/cli/build/waiting.mjs";
 
 const root = dirname(fileURLToPath(import.meta.url));
 const dist = join(root, "dist");

@@ -24,10 +24,10 @@ sells selling sold packaging packets ribbon ribbons labour labor wages hourly eu
 colour colours color colors coloured colored dye flavour flavours flavor flavors flavoured flavored flavouring
 reheat reheated reheating rewarm rewarmed rewarming rebake rebaked rebaking microwave microwaved
 stir stirring stirs whisking whisked sift temper tempering emulsify double boiler bain marie
-sprinkles nonpareils carrots chia broth sweetener maltose lotus wafers chilli isomalt
+sprinkles nonpareils carrots chia broth sweetener maltose wafers chilli isomalt
 watery whipping simmer simmering scald lukewarm tepid thaw thawed defrosted frozen airtight tub tubs boxed
 weigh weighs weighed weight weights gram grams meringue macaronage croquant craquelin feuilletine couverture
-center centre rings ring core poem football joke weather news bitcoin capital president song sing story
+center centre rings ring core poem football joke weather news capital president song sing story
 outs tare unflavored unflavoured
 gluten lactose soy soya vegan allergic allergy toss unfilled shelf stable pasteurise pasteurize
 unheated uncooked unpasteurised unpasteurized van cab

@@ -79,7 +79,7 @@ export const otherMatters: readonly OtherMatter[] = [
   },
   {
     name: "messages",
-    says: /^(?:(?:please|pls|can you|could you|and|ok|now|then|will you) )*(?:text|email|message|call|ring up|phone|whatsapp) (?:my|her|his|our|the) (?:\w+ )?(?:sister|brother|mum|mom|dad|nan|gran|friend|neighbou?r|husband|wife|boss|customer|aunt|uncle|son|daughter|cousin|partner|caterer|client)\b/,
+    says: /^(?:(?:please|pls|can you|could you|and|ok|now|then|will you) )*(?:text|email|message|call|ring up|phone) (?:my|her|his|our|the) (?:\w+ )?(?:sister|brother|mum|mom|dad|nan|gran|friend|neighbou?r|husband|wife|boss|customer|aunt|uncle|son|daughter|cousin|partner|caterer|client)\b/,
   },
   {
     name: "pay, tax and the law, where your local authority has the last word",
@@ -91,7 +91,7 @@ export const otherMatters: readonly OtherMatter[] = [
     hasHours: true,
     says: /\b(?:child|son|daughter|kids?|teen(?:ager)?s?|children|boy|girl|minors?|nephew|niece|grandson|granddaughter|old)\b.*\b(?:legal|legally|illegal|illegally|lawful|lawfully|allowed|by law|too young|old enough|permitted)\b.*|\b(?:legal|legally|illegal|lawful|allowed|by law|permitted|(?:is|are) it ok by law)\b.*\b(?:child|son|daughter|kids?|teen(?:ager)?s?|children|boy|girl|minors?|nephew|niece|grandson|granddaughter)\b/,
     unless:
-      /<(?:[^>]*,)?(?:base|count=(?:macarons|shells))|(?:^| )(?:eat|eats|rum|alcohol|timers?|alarm)(?:<| |$)/,
+      /<(?:[^>]*,)?(?:base|count=(?:macarons|shells))|(?:^| )(?:eat|eats|rum|alcohol|timers?|alarm|counter|fridge|out|warm)(?:<| |$)/,
   },
   {
     name: "plans of another kind",

@@ -5,7 +5,7 @@ export const strangers: ReadonlySet<string> = new Set(
   politics war news bus buses train trains flight flights  airport hotel hotels taxi car cars bike bicycle traffic 
    directions dog   cat cats puppy kitten vet vaccine pet pets hair haircut dentist doctor nurse hospital
   medicine appointment email emails mail     internet online website wifi password computer
-  laptop printer  python javascript bitcoin crypto bank     loan mortgage taxes tax insurance
+  laptop printer  python javascript crypto bank     loan mortgage taxes tax insurance
   love dating horoscope zodiac  planet moon  rocket homework essay
   exam  geography capital  language translate translation     
   lasagne lasagna pizza burger steak chicken beef pork lamb  curry soup salad sandwich bread sourdough pasta

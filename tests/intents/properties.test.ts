@@ -18,9 +18,10 @@ function sound(reading: Reading, whole: string): void {
     for (let at = 0; at < length; at++) if (text[at] !== " " && text[at] !== whole[from + at]) return false;
     return true;
   };
+  // words that ask for nothing ("#0") are heard as "ok", which stands nowhere
   let from = 0;
   while (from + length <= whole.length && !stands(from)) from += 1;
-  expect(from + length).toBeLessThanOrEqual(whole.length);
+  if (text !== "ok") expect(from + length).toBeLessThanOrEqual(whole.length);
   for (const { at } of [...reading.amounts, ...reading.things, ...reading.whens]) {
     expect(at[0]).toBeGreaterThanOrEqual(0);
     expect(at[1]).toBeGreaterThan(at[0]);
@@ -161,6 +162,8 @@ describe("any text is read", () => {
       { numRuns: 300 },
     );
   });
+
+  it("a sign and a nought, which ask for nothing", () => through("#0"));
 
   it("made of half of a character", () => {
     through("230 g \ud83c buttercream");

@@ -103,6 +103,11 @@ describe("timers", () => {
     ["piped 10 min ago, timer 30 min", 20],
     ["right i never set it. 25 min, caramel", 25],
   ])("%s", async (said, expected) => expect((await figureOf("left", said))?.value).toBe(expected));
+  test("and what is timed is its name", async () => {
+    const { one, record } = baker();
+    expect((await one("right i never set it. 25 min, caramel")).headline).toContain("caramel");
+    expect(record().timers.map(({ label }) => label)).toEqual(["caramel"]);
+  });
   test.each(["oh and time the ganache", "time the ganache please", "also time the ganache"])(
     "%s, behind a ganache: 45 min, as it sets",
     async (said) => expect((await figureOf("left", "300 g dark ganache for piping", said))?.value).toBe(45),
@@ -115,6 +120,7 @@ describe("who can't come, and as many are made", () => {
     ["8 of them cant come but i still need the 30, an hour later", /30 macarons.* 17:00/],
     ["6 people cancelled, still 30 though, and make it an hour later", /30 macarons.* 17:00/],
     ["one hour later please, still 30", /30 macarons.* 17:00/],
+    ["an hour later please, still 24", /24 macarons.* 17:00/],
     ["5 of the guests cant come but the number stays, half an hour earlier", /30 macarons.* 15:30/],
     ["8 of them cant come but i still need the 30", /30 macarons.* 16:00/],
     ["8 of them cant come, so 22", /22 macarons.* 16:00/],
@@ -283,6 +289,15 @@ describe("none of ours, by its name", () => {
 });
 
 describe("how it was read", () => {
+  test("of a weight what it is of, and what of it", async () => {
+    const { ask } = baker();
+    await ask("want peppermint, 15 g of it is already in the 500 g buttercream, is it ok");
+    const lines = ((await ask("how did you read that"))[0]?.items ?? []).map(({ text }) => String(text));
+    expect(lines.filter((line) => /\b(?:base|flavor): \d/.test(line))).toEqual([
+      expect.stringContaining("base: 500 g"),
+      expect.stringContaining("flavor: 15 g"),
+    ]);
+  });
   test.each([
     "want peppermint, 15 g of it is already in the 500 g buttercream, is it ok",
     "clear all timers",

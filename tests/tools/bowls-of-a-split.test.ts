@@ -59,3 +59,40 @@ it("behind a fault, too much is still of the oil that was spoken of: 0.2-0.5 % o
   );
   expect(figures?.[0]).toMatchObject({ name: "orange oil", low: 0.5, high: 1.25 });
 });
+
+describe("every part that is named keeps its weight", () => {
+  const four = { pink: 120, lilac: 90, mint: 100, yellow: 90 };
+  it.each([
+    ["split 400 g batter pink 120 lilac 90 mint 100 yellow 90", four],
+    ["split 400 g batter into pink 120, lilac 90, mint 100 and yellow 90", four],
+    // 600 - 120 - 90 - 100 - 90
+    [
+      "split 600 g batter pink 120 g, lilac 90 g, mint 100 g and yellow 90 g, rest plain",
+      { ...four, "the rest": 200 },
+    ],
+    // mint is a taste and a color, which is no reason to call it by its neighbor
+    [
+      "split 600 g batter, mint 100 g, pink 120 g, yellow 90 g, rest plain",
+      { mint: 100, pink: 120, yellow: 90, "the rest": 290 },
+    ],
+  ])("%s", async (say, parts) => {
+    const { figures } = await talk(say);
+    expect(Object.fromEntries((figures ?? []).map(({ name, value }) => [name, value]))).toEqual(parts);
+  });
+  it.each([
+    // 600 × 2/3; 600 × 3/4; 600 / 2, and as many as are said now
+    [["split 600 g batter in two, first twice the second"], 400, 200],
+    [["split 600 g batter in 3 bowls", "just two bowls, the first twice the second"], 400, 200],
+    [
+      [
+        "split 600 g batter in 3 bowls, the first double the others",
+        "make it two bowls, one three times the other",
+      ],
+      450,
+      150,
+    ],
+  ])("%s: one bowl is told by the other", async (turns, first, second) => {
+    const { figures } = await talk(...turns);
+    expect(figures?.map(({ value }) => value)).toEqual([first, second]);
+  });
+});

@@ -1,6 +1,6 @@
 /**
  * Bowls that are told in one turn and put right in the next: shares, parts, weights, and what goes into each of them.
- * Worked by hand. Doses from the rulebook, in percent of the mix: flavor 3 to 5 (common practice); gel color
+ * Worked by hand. Doses as in data/rules/doses.ts, in percent of the mix: flavor 3 to 5 (common practice); gel color
  * 0.5 to 1.5, powder color 0.3 to 1, extract and vanilla paste 1 to 2, freeze-dried fruit 3 to 8, salt 0.2 to 0.5 (from
  * memory). An ounce is 28.349523125 g; shares, parts and ounces are arithmetic.
  */

@@ -65,12 +65,12 @@ describe("a split with other shares", () => {
     expect(Object.values(joined)).toEqual([180, 180, 180]);
   });
   it("drops are no ratio", async () => {
-    const answers = await baker().ask(first);
-    expect(answers[0]?.tool).toBe("split");
-    const her = baker();
-    await her.ask(first);
-    const tools = (await her.ask("gel for the white, 2 to 3 drops ok?")).map(({ tool }) => tool);
-    expect(tools).not.toContain("split");
+    // 540 × 3/4 and 1/4
+    expect(await figuresOf(first)).toEqual({ green: 405, white: 135 });
+    // drops weigh nothing that is known: asked back for in grams
+    const { tool, status, question, figures } = await talk(first, "gel for the white, 2 to 3 drops ok?");
+    expect([tool, status, figures ?? []]).toEqual(["dose", "asking", []]);
+    expect(question).toMatch(/in grams/);
   });
 });
 
@@ -154,6 +154,9 @@ describe("what to weigh", () => {
     // 136 - 20
     ["i lost 20 g", 116],
     ["i spilled some sugar, 120 left", 120],
+    // of another ingredient: 136 - 20; (176.8 - 15) / 1.3
+    ["i lost 20 g of the sugar", 116],
+    ["spilled 15 g almond flour on the floor", 124.46],
   ])("%s", async (say, whites) => {
     expect((await figuresOf(eggs, say)).whites).toBe(whites);
   });

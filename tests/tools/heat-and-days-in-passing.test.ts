@@ -2,7 +2,9 @@
  * What is said in few words: a day's short name with noon behind it, a heat on the other scale after something else was
  * answered, a spoon named first, a timer's usual length, what slid in by itself. Values by hand: 150 °C is 302 °F (NIST
  * SP 811, B.8); 3 to 5 % of 315 g are 9.45 to 15.75 g, at 4.93 g a teaspoon 1.92 to 3.19 of them (NIST Handbook 44 for
- * the spoon); shells rest 30 min, bake 15, a ganache sets 45 (common practice). The clock stands on Saturday 14 March 2026.
+ * the spoon); a concentrated flavor is 3 to 5 % of a buttercream and 3 to 4 % of a ganache (common practice). How long a
+ * step takes by itself is from data/rules/step-times.ts: shells rest 30 min, bake 15, a ganache sets 45 (common practice).
+ * The clock stands on Saturday 14 March 2026.
  */
 import { describe, expect, it } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
@@ -28,7 +30,11 @@ describe("a day by its short name", () => {
   it.each([
     "i sat at 200 g of buttercream all day, how much flavor",
     "200 g buttercream in the sun, how much flavor",
-  ])("is none in %s", async (said) => expect((await last(said))[0]?.tool).toBe("dose"));
+  ])("is none in %s: 3 to 5 % of 200 g", async (said) => {
+    const answers = await last(said);
+    expect(answers.map(({ tool }) => tool)).toEqual(["dose"]);
+    expect(figures(answers)).toMatchObject([{ name: "flavor", low: 6, high: 10 }]);
+  });
 });
 
 describe("the heat that was told, on the other scale", () => {
@@ -60,7 +66,13 @@ describe("a spoon named first", () => {
 
   it("is one where it went in", async () => {
     const [answer] = await last("tsp vanilla in 200 g buttercream is that too much");
-    expect(answer?.figures?.[0]).toMatchObject({ name: "share", unit: "%" });
+    // a teaspoon is 4.93 g: 4.93 / 200
+    expect(answer?.figures?.[0]).toMatchObject({
+      name: "share",
+      unit: "%",
+      value: expect.closeTo(4.93 / 2, 2),
+    });
+    expect(answer?.headline).toMatch(/^2\.46 %: under the 3-5 %/);
   });
 });
 
@@ -91,8 +103,12 @@ describe("what went in by itself", () => {
       "help 11 g of toffee flavouring slipped into 220g milk ganache, how much more ganache",
     );
     expect(answers.map(({ tool }) => tool)).toEqual(["dose"]);
-    // 11 g at 4 and at 3 %: 275 and 366.7 g; 220 g with the 11 g in it weigh 220
-    expect(answers[0]?.figures?.[0]).toMatchObject({ name: "add base", low: 55 });
+    // down to 4 %: 11 / 0.04 - 220 = 55 g; to the middle of 3 and 4 %: 11 / 0.035 - 220 = 94.29 g
+    expect(answers[0]?.figures?.[0]).toMatchObject({
+      name: "add base",
+      low: expect.closeTo(55, 6),
+      high: expect.closeTo(94.29, 2),
+    });
   });
 });
 
@@ -101,6 +117,10 @@ describe("every last one", () => {
     "every last one has a peak standing up on it, what did i do",
     "theres a little hat on all of them",
   ])("%s", async (said) =>
-    expect((await last(said))[0]).toMatchObject({ tool: "trouble", status: "answered" }),
+    expect((await last(said))[0]).toMatchObject({
+      tool: "trouble",
+      status: "answered",
+      headline: expect.stringMatching(/^Peaks that stay on top/),
+    }),
   );
 });

@@ -30,7 +30,7 @@ describe("back to a size before", () => {
     ).toMatchObject(range(9, 15));
   });
 
-  // 0.42 × 3.8² / 0.92 g of filling a macaron (rule book, 3): 40 take 263.687 g
+  // 0.42 × 3.8² / 0.92 g of filling a macaron (from memory): 40 take 263.687 g
   it.each(["no, just the once", "the single amount", "no, the first number"])(
     "of macarons: %s",
     async (said) => {

@@ -2,7 +2,10 @@
  * Things said from the side: what is swapped, a bowl that turned out bigger, "of them" of the whites, a list divided, a
  * mix made of what was just weighed. Values by hand, by the book's rules (common practice): concentrated flavors 3 to 5 %
  * of buttercream, mint oil 0.2 to 0.5 %; ganache to pipe 1.25 : 1 of dark, 2 : 1 of milk, 2.5 : 1 of white; shells 1.3 g
- * almond flour and powdered sugar to 1 g whites and sugar; buttercream 2 : 3 : 5 of whites, sugar and butter.
+ * almond flour and powdered sugar to 1 g whites and sugar; buttercream 2 : 3 : 5 of whites, sugar and butter. A shell
+ * takes 0.53 × d² g of batter and a filling 0.42 × d² g, d in cm and 3.8 where none is said; 4 % of the batter and 8 % of
+ * the filling stay in bowl and bag; of two fillings the ring is 60 % (from memory). What a ganache holds is summed from
+ * USDA SR26, file ABBREV.
  */
 import { describe, expect, it } from "vitest";
 import type { Answer } from "../../src/tools/contract/index.ts";
@@ -61,12 +64,16 @@ describe("how much of the mix", () => {
       ),
   );
 
-  // 22 g at 15 % are of 146.7 g, at 5 % of 440 g in which the jam itself is counted: 120 g are there
+  // to 15 %: 22 / 0.15 - 120 = 26.7 g; to the middle of 5 to 15 %: 22 / 0.1 - 120 = 100 g
   it.each(["so whats the buttercream i still have to add", "what do i fold in of the plain stuff"])(
     "%s",
     async (said) => {
       const [answer] = await last("22 g raspberry jam went in 120 g buttercream, too much?", said);
-      expect(answer?.figures?.[0]).toMatchObject({ name: "add base", unit: "g" });
+      expect(answer?.figures?.[0]).toMatchObject({
+        name: "add base",
+        low: expect.closeTo(22 / 0.15 - 120, 6),
+        high: expect.closeTo(100, 6),
+      });
     },
   );
 });
@@ -89,9 +96,10 @@ describe("what was just weighed or made", () => {
     });
   });
 
+  // water in 100 g: dark chocolate 1.25 g (19903), cream 57.71 g (01053); (200 × 1.25 + 160 × 57.71) / 360 = 26.34 %
   it("is asked what it holds", async () => {
-    const [answer] = await last("200 g dark 160 g cream what is that good for", "how much water has it got");
-    expect(answer?.tool).toBe("ganache");
+    const said = await last("200 g dark 160 g cream what is that good for", "how much water has it got");
+    expect(figure(said, "water")).toMatchObject({ unit: "%", value: expect.closeTo(9483.6 / 360, 6) });
   });
 });
 
@@ -114,11 +122,16 @@ describe("weights said from the side", () => {
     expect(figure(await last(said), "whites")?.value).toBe(130);
   });
 
+  // 30 × 0.42 × 3.8² / 0.92 = 197.77 g, of which 60 and 40 %
   it("of macarons, where only their number is told", async () => {
     const by = await last(
       "im doing thirty, ring of buttercream and lemon curd in the center, how much of the two",
     );
     expect(by.map(({ tool }) => tool)).toEqual(["fill"]);
+    expect([figure(by, "ring")?.value, figure(by, "center")?.value]).toEqual([
+      expect.closeTo(118.66, 2),
+      expect.closeTo(79.11, 2),
+    ]);
   });
 });
 
@@ -145,24 +158,52 @@ describe("a slip put right with the word for it behind", () => {
 
   it("takes no comma of a number for one", async () => {
     const [shells] = await last("610 g batter, how many shells", "piped at 4,2 cm i mean");
-    // a shell's weight goes by the square of its width: 8 g at 38 mm
+    // 585.6 g are piped, 9.3492 g in each: 62.6
     expect(shells?.figures?.find(({ name }) => name === "shells")?.value).toBe(
-      Math.floor(610 / (8 * (42 / 38) ** 2)),
+      Math.floor((610 * 0.96) / (0.53 * 4.2 ** 2)),
     );
   });
 });
 
 describe("orders given from the side", () => {
   it.each([
-    [["how much rose for 185 g buttercream", "doubling it, 370"], "dose"],
-    [["13 g caramel flavor slipped into 220 g buttercream, waaay to strong. what do i stir in"], "dose"],
-    [["smbc 300 g", "what temp over the waterbath"], "buttercream"],
-    [["350 g smbc as the end result, parts pls"], "buttercream"],
-    [["feet all went sideways on half of them"], "trouble"],
-    [["timer 25 min for resting", "how long do they have left to rest"], "timer"],
-  ])("%j", async (turns, tool) => {
+    // 3 and 5 % of 370
+    [
+      ["how much rose for 185 g buttercream", "doubling it, 370"],
+      "dose",
+      [{ name: "flavor", low: 11.1, high: 18.5 }],
+    ],
+    // to 5 %: 13 / 0.05 - 220; to the middle, 4 %: 13 / 0.04 - 220
+    [
+      ["13 g caramel flavor slipped into 220 g buttercream, waaay to strong. what do i stir in"],
+      "dose",
+      [{ name: "add base", low: 40, high: 105 }],
+    ],
+    // published: USDA FSIS, egg safety
+    [["smbc 300 g", "what temp over the waterbath"], "buttercream", [{ value: 71, unit: "°C" }]],
+    [
+      ["350 g smbc as the end result, parts pls"],
+      "buttercream",
+      [
+        { name: "whites", value: 70 },
+        { name: "sugar", value: 105 },
+        { name: "butter", value: 175 },
+      ],
+    ],
+    [
+      ["timer 25 min for resting", "how long do they have left to rest"],
+      "timer",
+      [{ name: "left", value: 25 }],
+    ],
+  ])("%j", async (turns, tool, figures) => {
     const answers = await last(...turns);
     expect(answers.map((each) => [each.tool, each.status])).toEqual([[tool, "answered"]]);
+    expect(answers[0]?.figures?.slice(0, figures.length)).toMatchObject(figures);
+  });
+
+  it("of feet", async () => {
+    const answers = await last("feet all went sideways on half of them");
+    expect(answers.map(({ headline }) => headline)).toEqual([expect.stringMatching(/^Lopsided feet/)]);
   });
 
   it("of a price, where the cost stands before its margin", async () => {
@@ -170,11 +211,10 @@ describe("orders given from the side", () => {
   });
 
   it("never mind, and another number", async () => {
-    // a shell takes 8 g, a batch 10 % more of them, 4 % stays in bowl and bag: twenty are five thirds of twelve
-    const [twelve] = await last("shells for 12 macarons, weights");
-    const [twenty] = await last("shells for 12 macarons, weights", "nvm 20");
-    expect(twenty?.tool).toBe(twelve?.tool);
-    expect(twenty?.headline).not.toBe(twelve?.headline);
+    // with a tenth of spares 40 shells are 44 and 24 are 27
+    const ask = "shells for 12 macarons, weights";
+    const [twelve, twenty] = [figure(await last(ask), "whites"), figure(await last(ask, "nvm 20"), "whites")];
+    expect(Number(twenty?.value) / Number(twelve?.value)).toBeCloseTo(44 / 27, 6);
   });
 });
 

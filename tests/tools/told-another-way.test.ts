@@ -64,14 +64,21 @@ describe("what is hers for good is kept", () => {
     ["default spare 15 percent for me please", "15 % spare shells, from now on."],
   ])("%s", async (say, kept) => expect(await headline(say)).toBe(kept));
 
-  it("and what is asked behind it is answered", async () =>
-    expect(await tools("use 42 mm from now on, batter for 30?")).toEqual([
+  it("and what is asked behind it is answered", async () => {
+    const said = await answers("use 42 mm from now on, batter for 30?");
+    expect(said.map(({ tool, status }) => `${tool} ${status}`)).toEqual([
       "bench answered",
       "shells answered",
-    ]));
+    ]);
+    // 66 × 0.53 × 4.2² / 0.96
+    expect(said[1]?.figures).toContainEqual(figure("batter", 642.7575));
+  });
 
   it("but not what is asked, or of this batch alone", async () => {
-    expect(await tools("go with 42 mm for these, 30 macarons, batter?")).toEqual(["shells answered"]);
+    const { one, record } = baker();
+    const { tool, figures } = await one("go with 42 mm for these, 30 macarons, batter?");
+    expect([tool, record().bench]).toEqual(["shells", {}]);
+    expect(figures).toContainEqual(figure("batter", 642.7575));
     expect(await tools("what do i usually bake at")).toEqual(["recall answered"]);
   });
 });

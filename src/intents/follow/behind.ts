@@ -16,6 +16,7 @@ import { moved } from "./heat-moved.ts";
 import { intoPart } from "./into-part.ts";
 import { justWeighed } from "./just-weighed.ts";
 import { ofSize } from "./of-size.ts";
+import { oneFewer } from "./one-fewer.ts";
 import { otherPart } from "./other-part.ts";
 import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
@@ -47,6 +48,7 @@ interface Said {
 const ways: readonly Way<Said, string>[] = [
   ({ said, now, timers }) => forATimer(said, now, timers),
   ({ said, now }) => heatAsked(said, now),
+  ({ said, now }) => oneFewer(said, now),
   ({ said, now }) => thatLong(said, now),
   ({ said, now }) => forGood(said, now),
   ({ said, now }) => moved(said, now),

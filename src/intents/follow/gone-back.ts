@@ -27,7 +27,7 @@ const between = list(
 const behind = list(
   "? , . when do i start must should to what time begin how early please pls now then whats the plan",
 );
-/** Nobody bakes fewer for a day: an hour or a tray is meant. */
+/** Nobody bakes fewer for a day (from memory): an hour or a tray is meant. */
 const fewest = 6;
 
 /** So many again for another hour: what is planned for is asked for with both. */

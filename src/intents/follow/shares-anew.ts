@@ -157,6 +157,9 @@ const pieces: Readonly<Record<string, number>> = { halves: 2, thirds: 3, quarter
 const onlyPieces =
   /^(?:[a-z]+ ){0,4}?(?:in |into )?(halves|thirds|quarters|fifths)(?: (?:then|please|instead|will do|is fine))*(?: [.!?])*$/;
 
+/** One part is told by another: they are not alike. */
+const isUneven = /\b(?:twice|double|thrice|triple|half (?:as|of|the)|bigger|larger|smaller|less|more)\b/;
+
 /** Another number of parts, all alike. */
 function manyIn(text: string): number | undefined {
   const piece = onlyPieces.exec(text)?.[1];
@@ -165,6 +168,7 @@ function manyIn(text: string): number | undefined {
     numberOf(said),
   );
   const many = found.at(-1);
+  if (isUneven.test(text)) return undefined;
   if (many === undefined || new Set(found).size > 1 || !Number.isInteger(many) || many < 2) return undefined;
   return sameIn.test(text) && revises.test(text) ? many : undefined;
 }

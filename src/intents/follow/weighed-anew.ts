@@ -3,6 +3,7 @@
  * of it: the recipe again, from so much of the same.
  */
 import type { Reading } from "../../tools/contract/index.ts";
+import { sameIngredient } from "../../tools/lib/lines.ts";
 import { gramsOf } from "../../tools/lib/units.ts";
 import { spaced } from "./spaced.ts";
 import type { State } from "./state.ts";
@@ -25,7 +26,7 @@ interface Stock {
   grams: number;
 }
 
-/** Nobody scales shells by less. */
+/** Nobody scales shells by less (from memory): a smaller number behind is read as something else. */
 const leastWeight_g = 15;
 
 /** The one thing that the recipe was scaled by. */
@@ -38,12 +39,12 @@ function stockOf({ inputs }: NonNullable<State["last"]>): Stock | undefined {
 const lostSo =
   /^(?:(?:oh|oops|argh|ugh|no|damn|well|and|but|so|sorry|whoops|i|we|ive|weve|have|just|think|then|must have|about|some|,) )*(?:lost|spilled|spilt|dropped|splashed|tipped out|poured away|wasted) (?:about |around |some |maybe )?$/;
 const ofIt =
-  /^(?: (?:of (?:it|that|them|the [a-z]+(?: (?:whites?|flour|sugar))?)|on the (?:floor|table|counter|worktop|side)|down the (?:sink|drain)|in the sink|already|just now|there|sadly))*[ .!]*$/;
+  /^(?: (?:of (?:it|that|them)|(?:of )?(?:the |my )?what|on the (?:floor|table|counter|worktop|side)|down the (?:sink|drain)|in the sink|already|just now|there|sadly))*[ .!]*$/;
 
 /** The sentence put plainly; undefined where nothing was weighed or nothing is gone. Pure. */
 export function weighedAnew(
   { text: said, amounts, things, whens }: Reading,
-  { last }: State,
+  { last, table }: State,
 ): string | undefined {
   const stock = last?.tool === "scale" ? stockOf(last) : undefined;
   const [only, ...others] = amounts;
@@ -57,13 +58,20 @@ export function weighedAnew(
   const isOwn = named.every(({ ingredient }) => ingredient === stock.name);
   const before = `${spaced(said.slice(0, only.at[0]))} `;
   const after = said.slice(only.at[1]);
-  if (isOwn && lostSo.test(before) && ofIt.test(after))
-    return grams < stock.grams ? `${stock.grams - grams} g ${stock.name}` : undefined;
+  const [other, ...more] = named;
+  const [from, to] = other?.at ?? [0, 0];
+  const about = from < only.at[1] ? after : `${said.slice(only.at[1], from)}what${said.slice(to)}`;
+  if (lostSo.test(before) && ofIt.test(about)) {
+    const had = isOwn
+      ? stock
+      : table.recipe?.find(({ name }) => sameIngredient(name, other?.ingredient ?? ""));
+    if (!had || more.length > 0 || grams >= had.grams) return undefined;
+    return isOwn ? `${had.grams - grams} g ${had.name}` : `i only have ${had.grams - grams} g ${had.name}`;
+  }
   const isRead = shown.test(before) || behind.test(after) || down.test(before);
   // "a few cracked, 8 left" counts
   if (!isRead || !gone.test(said) || grams < leastWeight_g) return undefined;
   if (isOwn) return `${grams} g ${stock.name}`;
-  const [other, ...more] = named;
   return other?.ingredient && more.length === 0 && !other.base && !other.dose
     ? `i only have ${grams} g ${other.text}`
     : undefined;

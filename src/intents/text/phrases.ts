@@ -1,15 +1,18 @@
 /** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
 import { anForAnd } from "./phrases/an-for-and.ts";
 import { asWeighed } from "./phrases/as-weighed.ts";
+import { askedOfTheBowl } from "./phrases/asked-of-the-bowl.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
 import { billOrdered } from "./phrases/bill-ordered.ts";
 import { bowlFirst } from "./phrases/bowl-first.ts";
 import { bowlTooSmall } from "./phrases/bowl-too-small.ts";
-import { bowlsSideways } from "./phrases/bowls-sideways.ts";
 import { canYou } from "./phrases/can-you.ts";
+import { changedAgain } from "./phrases/changed-again.ts";
+import { chocolateSwapped } from "./phrases/chocolate-swapped.ts";
 import { clockSaid } from "./phrases/clock.ts";
 import { clockStarted } from "./phrases/clock-started.ts";
 import { comesToMacarons } from "./phrases/comes-to-macarons.ts";
+import { countTold } from "./phrases/count-told.ts";
 import { dollars } from "./phrases/dollars.ts";
 import { doneAgo } from "./phrases/done-ago.ts";
 import { drawl } from "./phrases/drawl.ts";
@@ -17,6 +20,7 @@ import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
 import { eggsCracked } from "./phrases/eggs-cracked.ts";
 import { feetMissing } from "./phrases/feet-missing.ts";
+import { filledWhen } from "./phrases/filled-when.ts";
 import { flavorLeft } from "./phrases/flavor-left.ts";
 import { forTheNotes } from "./phrases/for-the-notes.ts";
 import { givenTime } from "./phrases/given-time.ts";
@@ -31,10 +35,12 @@ import { letGoFor } from "./phrases/let-go-for.ts";
 import { linesForMacarons } from "./phrases/lines-for-macarons.ts";
 import { listGrown } from "./phrases/list-grown.ts";
 import { listKept } from "./phrases/list-kept.ts";
+import { listToSize } from "./phrases/list-to-size.ts";
 import { meantLast } from "./phrases/meant-last.ts";
 import { measures } from "./phrases/measures.ts";
 import { meringueAsked } from "./phrases/meringue-asked.ts";
 import { meringueWont } from "./phrases/meringue-wont.ts";
+import { mixAndItsParts } from "./phrases/mix-and-its-parts.ts";
 import { mixesNamed } from "./phrases/mixes-named.ts";
 import { moreOfThem } from "./phrases/more-of-them.ts";
 import { myDefault } from "./phrases/my-default.ts";
@@ -50,13 +56,13 @@ import { oneMoreTold } from "./phrases/one-more-told.ts";
 import { oneOfIt } from "./phrases/one-of-it.ts";
 import { onePartGets } from "./phrases/one-part-gets.ts";
 import { orderInPassing } from "./phrases/order-in-passing.ts";
-import { ordersSideways } from "./phrases/orders-sideways.ts";
 import { otherWeights } from "./phrases/other-weights.ts";
 import { overSoStop } from "./phrases/over-so-stop.ts";
 import { ownCount } from "./phrases/own-count.ts";
 import { packsBought } from "./phrases/packs-bought.ts";
 import { partsTold } from "./phrases/parts-told.ts";
 import { partsWithoutCommas } from "./phrases/parts-without-commas.ts";
+import { plainToAdd } from "./phrases/plain-to-add.ts";
 import { polite } from "./phrases/polite.ts";
 import { pricesKept } from "./phrases/prices-kept.ts";
 import { pricesTold } from "./phrases/prices-told.ts";
@@ -79,10 +85,10 @@ import { talk } from "./phrases/talk.ts";
 import { thingFirst } from "./phrases/thing-first.ts";
 import { timeThat } from "./phrases/time-that.ts";
 import { timersInARow } from "./phrases/timers-in-a-row.ts";
+import { timersInPassing } from "./phrases/timers-in-passing.ts";
 import { timesSign } from "./phrases/times-sign.ts";
 import { toStock } from "./phrases/to-stock.ts";
 import { toldScene } from "./phrases/told-beside.ts";
-import { toldBriefly } from "./phrases/told-briefly.ts";
 import { trayHolds } from "./phrases/tray-holds.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
@@ -150,9 +156,15 @@ const phrases = [
   ...saidTwice,
   ...thingFirst,
   ...unitFirst,
-  ...bowlsSideways,
-  ...ordersSideways,
-  ...toldBriefly,
+  ...plainToAdd,
+  ...chocolateSwapped,
+  ...askedOfTheBowl,
+  ...timersInPassing,
+  ...listToSize,
+  ...mixAndItsParts,
+  ...changedAgain,
+  ...countTold,
+  ...filledWhen,
   ...flavorLeft,
   ...twoFillings,
   ...wentIn,

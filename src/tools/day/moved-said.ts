@@ -128,10 +128,34 @@ function answered({ text }: Reading, { slot, last }: Memory): Draft | undefined 
   return { [before.unclear_of === "start" ? "start_min" : "shift_min"]: sign * before.unclear_min };
 }
 
-/** How the plan is to be moved. A new number of macarons in the same breath is another order. */
+const counted =
+  /(?:^| )(?:(?:but|and|make it|its|it is|only|just|still|with|for|need|want|do|the|i|we|,) )*\S*<number>(?: \S*<[^>]*count=macarons[^>]*>)?(?: (?:please|then|now|instead|though|of them))*(?= |$)/;
+
+/** "make it 24, an hour later": another number of macarons in the same breath, and the plan is moved with it. */
+function movedAndCounted(reading: Reading): Draft | undefined {
+  const [many, ...others] = reading.amounts.filter(
+    ({ dim, unit, fraction }) => dim === "number" && !unit && !fraction,
+  );
+  if (!many || others.length > 0 || (many.of && many.of.count !== "macarons")) return undefined;
+  const mask = reading.mask
+    .replace(counted, "")
+    .replace(/^(?: ?,)+ ?|(?: ?,)+ ?$/g, "")
+    .trim();
+  const said = shiftSaid({
+    ...reading,
+    mask,
+    amounts: reading.amounts.filter((each) => each !== many),
+    things: reading.things.filter(({ count }) => count !== "macarons"),
+  });
+  return said && { ...said, macarons: many.value };
+}
+
+/** How the plan is to be moved. */
 export function movedSaid(reading: Reading, memory: Memory): Draft | undefined {
   const way = answered(reading, memory);
   if (way) return way;
+  if (memory.follows && reading.amounts.length === 2) return movedAndCounted(reading);
+  // a new number of macarons alone is another order
   if (reading.amounts.some((each) => each.of?.count === "macarons")) return undefined;
   return startSaid(reading) ?? shiftSaid(reading);
 }

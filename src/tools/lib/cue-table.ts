@@ -64,9 +64,11 @@ interface Row extends Hit {
   needs: number[][];
   /** As it is written, until it is looked at. */
   written: string;
-  /** What tells sooner that it can't match. */
+  /** What tells sooner that it can't match: how it begins, and lists of strings. */
   head: string;
-  lists: string[];
+  lists: string[][];
+  /** The head, once it is asked. */
+  begins?: RegExp;
   way?: Walk | RegExp;
 }
 
@@ -200,12 +202,12 @@ function endsOf(counts: readonly number[]): number[] {
 }
 
 /** Compiling a long regular expression takes longer than all that is looked at here. */
-function mayMatch({ head, lists }: Row, mask: string): boolean {
+function mayMatch(row: Row, mask: string): boolean {
   const spaced = ` ${mask} `;
-  return (
-    lists.every((list) => list.split("|").some((each) => spaced.includes(each))) &&
-    (head === "" || new RegExp(head).test(mask))
-  );
+  if (!row.lists.every((list) => list.some((each) => spaced.includes(each)))) return false;
+  if (row.head === "") return true;
+  row.begins ??= new RegExp(row.head);
+  return row.begins.test(mask);
 }
 
 function readRow(line: string, tool: number, at: number): Row {
@@ -217,7 +219,7 @@ function readRow(line: string, tool: number, at: number): Row {
     needs: needs === "" ? [] : needs.split(" ").map((any) => any.split("|").map(Number)),
     written,
     head,
-    lists,
+    lists: lists.map((list) => list.split("|")),
   };
 }
 

@@ -177,7 +177,7 @@ export function madeFor(reading: Reading, weights: readonly Weighed[]): Draft | 
   };
 }
 
-/** Fewer are as many times the recipe rather than so many macarons. */
+/** Fewer are as many times the recipe rather than so many macarons (from memory: nobody bakes a recipe for five). */
 const fewest = 6;
 
 /** "what about 50", behind a recipe that makes 20: so many of what it makes. */

@@ -21,7 +21,8 @@ const namesBefore = ({ before }: Said): string[] =>
 /** "one of them twice the others", "twice as much pink as white". */
 export function related(said: Said): Draft | undefined {
   const { reading, before } = said;
-  const unlike = before?.equal === undefined ? undefined : oneOfThem(reading, before.equal);
+  const [bowls = before?.equal] = bowlsIn(said).map(({ value }) => value);
+  const unlike = before && bowls !== undefined ? oneOfThem(reading, bowls) : undefined;
   if (unlike) return { parts: unlike };
   const parts = relatedParts(reading, namesBefore(said));
   return parts && { parts };

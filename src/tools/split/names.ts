@@ -77,7 +77,7 @@ export function nameBeside(reading: Reading, amount: Amount, bowl: Amount | unde
   const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);
   const shares = reading.amounts.filter((each) => each !== bowl).map((each) => each.at[0]);
   const names = reading.things
-    .filter((each) => (joined?.color ? each.color : each.taste) && !each.base)
+    .filter((each) => (each.color || each.taste) && !each.base)
     .map((each) => each.at[0]);
   const from = bowl ? bowl.at[1] : 0;
   const first = Math.min(...names.filter((at) => at >= from || at < (bowl?.at[0] ?? 0)));

@@ -72,7 +72,7 @@ function isFractionOf({ text }: Reading, { dim, fraction, at }: Amount): boolean
 /** "in three, one double the others": the first is that one. */
 export function oneOfThem(reading: Reading, equal: number): Share[] | undefined {
   const said =
-    /\bone(?:<number>)? (?:of them |bowl |part )?(?:is |gets |being |should be |with )?(?:the )?(\S+)<factor>(?:<\S+)? (?:(?:as|of|the) )*(?:much|big|large|size|weight|amount|\S*others?|\S*rest)/.exec(
+    /\b(?:the_)?(?:one|first|1st)(?:<number>)? (?:of them |one |bowl |part )?(?:is |gets |being |should be |with )?(?:the )?(\S+)<factor>(?:<\S+)? (?:(?:as|of|the) )*(?:much|big|large|size|weight|amount|\S*others?|\S*second|2nd|\S*rest)/.exec(
       reading.mask,
     );
   const times = said && reading.amounts.find((each) => each.unit === "times")?.value;

@@ -9,9 +9,10 @@ import { rolldown } from "rolldown";
 import { parseAst } from "rolldown/parseAst";
 import { describe, expect, it } from "vitest";
 import { headOf } from "../../../src/cli/build/pattern-head.mjs";
+import { patternTable } from "../../../src/cli/build/pattern-table.mjs";
 import { spacedOut, wordsOf } from "../../../src/cli/build/pattern-words.mjs";
 import { hearPatterns, patternsIn } from "../../../src/cli/build/patterns.mjs";
-import { patternTable, waiting } from "../../../src/cli/build/waiting.mjs";
+import { waiting } from "../../../src/cli/build/waiting.mjs";
 import { questions } from "../../../src/intents/converse.ts";
 import { understanding } from "../../../src/intents/understanding.ts";
 import { tools } from "../../../src/tools/registry.ts";
@@ -148,7 +149,8 @@ describe("every pattern of the program", async () => {
     return lists.length > 0 || head ? [{ pattern, isHeld }] : [];
   });
 
-  it("most have such words", () => {
+  // those that are asked by their heads alone count too
+  it("most have such words or such a head", () => {
     expect(patterns.length).toBeGreaterThan(1000);
     expect(sure.length / patterns.length).toBeGreaterThan(0.6);
   });
@@ -178,18 +180,43 @@ describe("every pattern of the program", async () => {
   });
 });
 
+/** Longer than 300 letters: it waits for "two " or "some " at the start too. */
+const long = new RegExp(`^(two|some) (?:of )*(bowls|butter)(?:${" and another long end of it".repeat(12)})?`);
+
+/** The patterns as they wait in the built program, one behind the other in one table. */
+function waitingFor(patterns: readonly RegExp[]): () => ReturnType<typeof waiting>[] {
+  const table = patternTable();
+  const places = patterns.map(({ source, flags }) =>
+    table.add(source, flags, wordsOf(source, flags), headOf(source, flags)),
+  );
+  const source = (start: number, length: number) => table.sources().slice(start, start + length);
+  return () => places.map((at) => waiting(at, { lines: table.lines, source }));
+}
+
+it("waiting for its head, it is made of no text that begins otherwise", () => {
+  expect([long.source.length > 300, headOf(long.source)]).toEqual([true, "^(two|some) "]);
+  const made = (text: string) => {
+    const [late] = waitingFor([long])();
+    const found = late?.exec(text)?.[0];
+    return [found, (late as { pattern?: RegExp } | undefined)?.pattern];
+  };
+  // its words are in all of them
+  expect(made("so two bowls")).toEqual([undefined, undefined]);
+  expect(made("two little bowls")).toEqual([undefined, long]);
+  expect(made("two of bowls")).toEqual(["two of bowls", long]);
+});
+
 it("waiting, it does what it does at once", () => {
   const pieces = ["two", "bowls", "of", "butter", "230_g<weight>", " ", ","];
+  const several = [/(two|some) bowls/, /Butter(?: of)? (\S+)/i, long, /,\s*two/, /\bof\b/, /two.* bowls/];
+  const all = waitingFor(several);
   fc.assert(
     fc.property(
       fc.array(fc.constantFrom(...pieces), { maxLength: 12 }),
-      fc.constantFrom(/(two|some) bowls/, /Butter(?: of)? (\S+)/i, /,\s*two/, /\bof\b/, /two.* bowls/),
+      fc.constantFrom(...several),
       (words, pattern) => {
         const text = words.join(" ");
-        const table = patternTable();
-        const at = table.add(pattern.source, pattern.flags, wordsOf(pattern.source, pattern.flags));
-        const source = (start: number, length: number) => table.sources().slice(start, start + length);
-        const late = () => waiting(at, { lines: table.lines, source });
+        const late = () => all()[several.indexOf(pattern)] as ReturnType<typeof waiting>;
         expect(late().test(text)).toBe(pattern.test(text));
         expect(late().exec(text)).toEqual(pattern.exec(text));
         expect(text.match(late())).toEqual(text.match(pattern));

@@ -11,11 +11,15 @@ const tag =
   "(?:,? ?(?:will it|can it|does it|would it|would they|i think|i fear|im afraid|i guess|sadly|though))*";
 const opener = "((?:(?:hm|hmm|oh|no|wait|well|ugh|argh|actually|sorry|ok|but|and|so),? )*)";
 
+/** Nothing but another size: "600 g batter in two goes" is an order of its own. */
+const size =
+  "(?:(?:do|make|make it|say|try|use|take|go for|lets do|let's do|let us do|its|only|just|please|i'?ll do|we'?ll do|for|with|about|at most|to) )*\\d+(?:[.,]\\d+)? ?(?:g|grams?|kg|macarons|macs|shells)?(?: (?:please|pls|then|instead|max|at most|only|today|thanks))*[ .!]*$";
+
 export const bowlTooSmall: readonly Phrase[] = [
   {
     marks: ["bowl", "mixer", "machine", " pan", " pot", "jug", " tub", "container", " bag"],
     from: new RegExp(
-      `^${opener}(?:i (?:think|fear|guess|doubt|bet) )?(?:my|the|our|this) ${vessel} ${cant} ${holds} ${much}${tag}(?: ?[?!,.;:-])* ?(?:so |then |and )?(?=[^?]*\\d)`,
+      `^${opener}(?:i (?:think|fear|guess|doubt|bet) )?(?:my|the|our|this) ${vessel} ${cant} ${holds} ${much}${tag}(?: ?[?!,.;:-])* ?(?:so |then |and )?(?=${size})`,
       "g",
     ),
     to: "$1thats too much, ",
@@ -23,7 +27,7 @@ export const bowlTooSmall: readonly Phrase[] = [
   {
     marks: ["bowl", "mixer", "machine", " pan", " pot", "jug", " tub", "container", " bag"],
     from: new RegExp(
-      `^${opener}(?:that|it|this)(?:ll|'ll)? (?:${cant}) (?:fit|go)(?: in| into| all in)*(?: (?:my|the|our|this))? ${vessel}${tag}(?: ?[?!,.;:-])* ?(?:so |then |and )?(?=[^?]*\\d)`,
+      `^${opener}(?:that|it|this)(?:ll|'ll)? (?:${cant}) (?:fit|go)(?: in| into| all in)*(?: (?:my|the|our|this))? ${vessel}${tag}(?: ?[?!,.;:-])* ?(?:so |then |and )?(?=${size})`,
       "g",
     ),
     to: "$1thats too much, ",

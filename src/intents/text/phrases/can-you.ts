@@ -5,7 +5,7 @@ const lead = "(?:(?:hi|hey|hello|ok|okay|so|and|oh|well|now),? )*";
 const can =
   "(?:(?:can|could|will|would|do|are|can't|cant) (?:you|u|this|it)|(?:is|are) (?:it|this|you) able to|do you know how to)";
 const sums =
-  "(?:sums?|maths?|arithmetic|calculat(?:e|ions?)|percentages?|divisions?|divide|multiplications?|multiply|subtract(?:ions?)?|add(?:ing)?(?: up)?|count(?:ing)?|numbers|fractions|convert(?: things| units)?|conversions?|times tables?)";
+  "(?:sums?|maths?|arithmetic|calculat(?:e|ions?)|percentages?|divisions?|multiplications?|subtract(?:ions?)?|add(?:ing)?(?: up)?|count(?:ing)?|numbers|fractions|convert(?: things| units)?|conversions?|times tables?)";
 const label =
   "(?:(?:a|an|the|my|me|us a|some) )*(?:(?:us|usa|american|eu|european|uk|food|ingredients?|product) )?labels?";
 

@@ -5,7 +5,7 @@ import { count } from "./spelt.ts";
 const lead = "(?:(?:ok|okay|and|so|oh|well|right|now),? )*";
 /** None of these is what a timer of the kitchen runs for: they are over. */
 const done =
-  "(?:filled|boxed|packed|assembled|made|finished|iced|ate|eaten|came out|come out|took (?:them|it|these|those) out|sold|delivered|labell?ed|sandwiched|sifted|weighed)";
+  "(?:filled|boxed|packed|assembled|made|finished|iced|ate|eaten|came out|come out|sold|delivered|labell?ed|sandwiched|sifted|weighed)";
 const what =
   "(?: (?:them|it|these|those|all|up|everything|dinner|lunch|breakfast|of the oven|the (?:shells|macarons|macs|batch|first batch|last batch|lot|ganache|buttercream|filling)))*";
 const who =
@@ -14,7 +14,8 @@ const ago = `(?:(?:about|around|some|like|over) )*(?:${count}|an?|half an|a coup
 const told = `${who}${done}${what} (?:${ago}|yesterday|last night)`;
 const timer =
   "(?:(?:can you |could you |please |pls |now |so |and |then |just )*(?:(?:set|start|put|run|give me|need|i need|i want|want) )*(?:me )?(?:(?:a|an|the|another) )?(?:new )?(?:timer|alarm)\\b[^?]*|\\d+ ?(?:min|mins|minutes?|h|hours?) timer\\b[^?]*)";
-const other = "(?!.*\\b(?:how|what|when|still|ok to|safe|keep|good|note|log|since|from then|started)\\b)";
+const other =
+  "(?!.*\\b(?:how|what|when|still|ok to|safe|keep|good|note|log|since|from then|started|matur\\w*|fridge|freezer|counter|out|chill\\w*)\\b)";
 
 export const doneAgo: readonly Phrase[] = [
   {

@@ -39,4 +39,10 @@ export const forTheNotes: readonly Phrase[] = [
     ),
     to: "note: ",
   },
+  // "put this under wednesday: lavender, tops wrinkled"
+  {
+    marks: ["put this under", "file this under", "put it under", "put that under"],
+    from: /^(?:please )?(?:put|file|log|write) (?:this|it|that) (?:down )?under (yesterday|today|(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?=:| -)/g,
+    to: "note for $1",
+  },
 ];

@@ -2,7 +2,8 @@
 import type { Phrase } from "./phrase.ts";
 
 const it = "(?:it|them|these|those|that|each|one|the lot)";
-const money = "(?=(?:about |around |just |only )?(?:[$£€]|\\d|[a-z]+ (?:dollars|pounds|euros|quid)))";
+const money =
+  "(?=(?:about |around |just |only )?(?:[$£€]|\\d+(?:[.,]\\d+)?(?! ?(?:m|mins?|minutes?|h|hrs?|hours?|s|secs?|seconds?|days?|weeks?|g|grams?|%|[.,]?\\d)\\b)|[a-z]+ (?:dollars|pounds|euros|quid)))";
 const holder =
   "(?:tin|tub|jar|carton|case|crate|hamper|bag|pouch|sleeve|basket|cone|packet|pack|tray|stack|drawer|gift tin|cake box|window box)";
 const some = "(\\d+|six|eight|ten|twelve|twenty|two dozen|a dozen)";
@@ -57,5 +58,11 @@ export const letGoFor: readonly Phrase[] = [
         ? `box of ${count}`
         : whole;
     },
+  },
+  // "$13 cost at 50% margin what price"
+  {
+    marks: ["cost at", "costs at"],
+    from: /^((?:(?:ok|so|and),? )*)((?:[£$€] ?)\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)? ?(?:dollars?|euros?|pounds?|quid|bucks)) costs? at (?:an? )?(\d+(?:[.,]\d+)? ?(?:%|percent)) margin,? (?=what|which|how much)/g,
+    to: "$1it costs $2, at $3 margin ",
   },
 ];

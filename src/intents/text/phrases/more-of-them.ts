@@ -3,7 +3,7 @@ import { smallNumbers, tens } from "../../../../data/words/numbers.ts";
 import type { Phrase } from "./phrase.ts";
 import { spelt } from "./spelt.ts";
 
-const many = `(?<![\\d.,:/-])(\\d{1,3}|a dozen|two dozen|${spelt})`;
+const many = `(?<![\\d.,:/-])(\\d{1,3}(?!\\d)|a dozen|two dozen|${spelt})`;
 const macarons = "(?: (?:filled )?(?:macarons?|macs|macaroons?))";
 const day =
   "(?: (?:for )?(?:today|tomorrow|tonight|the weekend|(?:on |next )?(?:mon|tues|wednes|thurs|fri|satur|sun)day))";
@@ -32,7 +32,7 @@ export const moreOfThem: readonly Phrase[] = [
   {
     marks: [" and ", " plus ", "+", ", another", ", then"],
     from: new RegExp(
-      `${many}${macarons}(?:${day}|${forWhom})?(?:,| and|, and| plus| \\+|,? then)+ (?:${more})${macarons}?(${day}|${forWhom})?(?=.*\\b(?:${asked}|plan)\\b|(?<=\\b${asked} for [^?]{0,80}))`,
+      `${many}${macarons}(?:${day}|${forWhom})?(?:,| and|, and| plus| \\+|,? then)+ (?:${more})(?! (?:shells?|halves|boxes|trays?|bowls?|batches|eggs?|whites|g|grams?)\\b)${macarons}?(${day}|${forWhom})?(?=.*\\b(?:${asked}|plan)\\b|(?<=\\b${asked} for [^?]{0,80}))`,
       "g",
     ),
     to: (...found) => summed(found, [found[1], found[2], found[3]], found[4] ?? ""),

@@ -126,11 +126,11 @@ const alwaysSo: readonly Phrase[] = [
     ),
     to: "my oven setting is $1 $2. ",
   },
-  // "usually i bake at 150 for 14 min"
+  // "usually i bake at 150 for 14 min": shells bake at 130 to 170 °C, 265 to 340 °F, so that the number says its scale
   {
     marks: ["always", "usually", "normally", "generally"],
     from: new RegExp(
-      `^${lead}(?:(?:i|we) (?:always|usually|normally|generally)|(?:always|usually|normally|generally),? (?:i|we)) bake(?: (?:them|mine|the shells|my shells|everything))? at (\\d+) ?(?:°|degrees? )?(c|f|celsius|fahrenheit)? (?:for )?${minutes}${please}`,
+      `^(?!.*\\b(?:how|what|when|which)\\b)${lead}(?:(?:i|we) (?:always|usually|normally|generally)|(?:always|usually|normally|generally),? (?:i|we)) bake(?: (?:them|mine|the shells|my shells|everything))? at (\\d+) ?(?:°|degrees? )?(c|f|celsius|fahrenheit)? (?:for )?${minutes}${please}`,
       "g",
     ),
     to: (_, heat = "", scale = "", time = "") =>

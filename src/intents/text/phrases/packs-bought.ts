@@ -13,7 +13,7 @@ const bowl = `(?:\\b${weight} (?:of )?(?:[a-z]+ ){0,3}${mix}\\b|\\b(?:${mix}|bow
 const asks = "\\b(?:how (?:much|many grams?|many g)|grams of|what dose)\\b";
 /** Then the bottle or its price is what it is about. */
 const ofBottle =
-  "\\b(?:price|margin|profit|shelf|stock|notes?|save|remember|label|directions?|says|enough|whole|all of|empt(?:y|ied)|per|charge|sell|timer|costs|convert|tipped|poured|put|added|went|already|in ml|how many ml|how (?:much|many) (?:does|do|did|is|was) [^?]*cost)\\b";
+  "\\b(?:price|margin|profit|shelf|stock|notes?|save|remember|label|directions?|says|enough|whole|all of|empt(?:y|ied)|per|charge|sell|timer|costs|convert|used?|using|use it up|more|is in|in it|good for|is all i have|tipped|poured|put|added|went|already|in ml|how many ml|how (?:much|many) (?:does|do|did|is|was) [^?]*cost)\\b";
 const flavor =
   "(?:[a-z]+ ){0,2}?(?:extract|flavou?r(?:ing)?|essence|oil|liqueur|rum|kirsch|syrup|concentrate)";
 

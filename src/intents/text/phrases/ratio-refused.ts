@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 const one = "(?:\\d+(?:\\.\\d+)?|one|two|three)";
 const ratio = `${one} ?(?:to|:) ?${one}(?![\\d.]| ?(?:g|gr|grams?|kg|oz|ml|min|mins|minutes?|days?|hours?|%|percent|c|f)\\b)`;
 const refusing =
-  "(?:(?:(?:i|we) )?(?:do not|don'?t|did not|didn'?t) (?:want|need|like|mean)(?: it)?|not(?: in)?|no|never|anything but|(?:instead of|rather than)(?= 1| one))(?: an?| the| another)?";
+  "(?:(?:(?:i|we) )?(?:do not|don'?t|did not|didn'?t) (?:want|need|like|mean)(?: it)?|not(?: in)?|never|anything but|(?:instead of|rather than)(?= 1| one))(?: an?| the| another)?";
 const tail = "(?: (?:ratio|this time|please|pls|again|for me|any ?more|ganache|today))*";
 /** What is wanted in its place. */
 const wanted =
@@ -20,17 +20,7 @@ const dropped = (...found: string[]): string => {
 
 export const ratioRefused: readonly Phrase[] = [
   {
-    marks: [
-      "not ",
-      "no ",
-      "n't ",
-      "nt want",
-      "nt need",
-      "never ",
-      "anything but",
-      "instead of",
-      "rather than",
-    ],
+    marks: ["not ", "n't ", "nt want", "nt need", "never ", "anything but", "instead of", "rather than"],
     from: new RegExp(
       `(?:(?<=^)|,? (?:but |and )?(?<=[ ,]))${refusing} ${ratio}${tail}(?:[,.;:!]? ?(?:but |so |make it )?(?=\\S)|(?= ?[.!?]*$))`,
       "g",

@@ -23,7 +23,7 @@ const told =
 
 /** Circles on a mat, whatever they are called. */
 const outlined = "(?:macaron |printed |little |marked )*(?:circles|rings|rounds|outlines|spots)";
-const mat = "(?:mats?|tray|sheet|template|liner|baking sheet|silpat)";
+const mat = "(?:mats?|tray|sheet|template|liner|baking sheet)";
 const bought =
   "(?:(?:i|we)(?:'ve| have|'m| am|ve| got)? ?(?:just |finally |now |only )?(?:treated (?:myself|ourselves) to|bought|got|been given|was given|ordered|picked up|invested in|found|been lent|splashed out on|switched to|moved to|using|own|bought myself|got myself)|there's|theres|there is|this is|here's|heres)";
 

@@ -85,4 +85,10 @@ export const sharesTold: readonly Phrase[] = [
     to: (_said, before = "", part = "", mix = "", one = "", other = "") =>
       plainly(before, part, mix, one, other),
   },
+  // "vanilla gets 150 and cocoa whatever remains"
+  {
+    marks: ["whatever", "what is left", "whats left", "what's left", "what remains"],
+    from: /\b(?:the )?([a-z]+(?: [a-z]+)?) (?:gets|takes|has) (\d+(?:[.,]\d+)?) ?(?:g|grams?)?(?:,| and|, and| -) (?:the )?([a-z]+(?: [a-z]+)?) (?:gets |takes |is |has )?what(?:ever)?(?:'s| is| s|s)? (?:remains|remaining|left(?: over)?)\b/g,
+    to: "$2 g $1 and the rest $3",
+  },
 ];

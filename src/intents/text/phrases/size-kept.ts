@@ -11,6 +11,7 @@ const are =
 const wide =
   "(?: (?:across|wide|in diameter|diameter|each|always|every time|from now on|round|as a rule|now))*";
 const end = "(?:,? (?:please|pls|thanks|thank you|ok))*[ .!]*$";
+const lead = "((?:(?:and|so|ok|okay|now|then|please),? )*)";
 const marks = ["save", "remember", "store", "keep", "note", "bear", "know", "mark", "set"];
 
 export const sizeKept: readonly Phrase[] = [
@@ -27,5 +28,14 @@ export const sizeKept: readonly Phrase[] = [
       "g",
     ),
     to: "from now on my shells are always $1",
+  },
+  // "save my size, i pipe 3.5 cm"
+  {
+    marks: ["my size", "my shell size", "my diameter"],
+    from: new RegExp(
+      `^${lead}(?:save|keep|remember|store|set|note) my (?:size|shell size|diameter)(?: (?:as|to|at|please))*[,:]? ?(?:(?:i pipe(?: them)?(?: at)?|i make them|they'?re|they are|its|it's|at|is) )?(?=\\d+(?:[.,]\\d+)? ?(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?)?${end})`,
+      "g",
+    ),
+    to: "$1remember my shells are ",
   },
 ];

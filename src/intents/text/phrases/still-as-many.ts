@@ -37,7 +37,8 @@ export const stillAsMany: readonly Phrase[] = [
       const rest = String(found.at(-1))
         .slice(said.length)
         .replace(/[ .!?]+/g, "");
-      return rest === "" ? `make it ${many}` : "";
+      if (rest === "") return `make it ${many}`;
+      return /later|earlier|sooner/.test(rest) ? `make it ${many}, ` : `${many} macarons, `;
     },
   },
   {
@@ -54,13 +55,13 @@ export const stillAsMany: readonly Phrase[] = [
     ),
     to: "make it $1",
   },
-  // "an hour later please, still 30": nothing new about them
+  // "an hour later please, still 30"
   {
     marks: [" still "],
     from: new RegExp(
-      `(?<=\\b(?:later|earlier|sooner)\\b[^\\d]{0,20}),? (?:and |but )*still (?:(?:need|want|make|do|for|the|all|of) )*${count}(?: (?:macarons|macs|of them|please|though|pls|anyway))*(?= ?[.!?]*$)`,
+      `(?<=\\b(?:later|earlier|sooner)\\b[^\\d]{0,20}),? (?:and |but )*still (?:(?:need|want|make|do|for|the|all|of) )*(${count})(?: (?:macarons|macs|of them|please|though|pls|anyway))*(?= ?[.!?]*$)`,
       "g",
     ),
-    to: "",
+    to: ", $1 macarons",
   },
 ];

@@ -183,4 +183,10 @@ export const talk: readonly Phrase[] = [
     from: /(?<=\d) (?:love|dear|darling|mate|pet|hun)\b/g,
     to: "",
   },
+  // "every last one has a peak": all of them, and none that was the last
+  {
+    marks: ["every last", "every single"],
+    from: /\bevery (?:last|single) (one|shell|macaron|batch|tray)\b/g,
+    to: "every $1",
+  },
 ];

@@ -1,10 +1,11 @@
-/** What is wanted by the spoon or on its usual timer, named first: "tsp of flavor for 315 g buttercream". */
+/** The measure that is wanted, named first: "tsp of flavor for 315 g buttercream", "cups for 250 g sugar". */
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:ok|okay|and|so|now|hm|then|also|please),? )*)";
+const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const weight = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|kg|oz|ml)";
 /** A spoonful that went in, or is asked about, is one of them. */
 const isOne =
-  "(?!.*\\b(?:ok|okay|alright|fine|enough|too|much|many|right|went|fell|added|add|put|used|left|went in|is|was|grams?|g\\?)\\b)";
+  "(?!.*\\b(?:per|each|ok|okay|alright|fine|enough|too|much|many|right|went|fell|added|add|put|used|left|is|was|grams?|g\\?)\\b)";
 
 export const unitFirst: readonly Phrase[] = [
   {
@@ -15,16 +16,13 @@ export const unitFirst: readonly Phrase[] = [
     ),
     to: "$1how many $2 ",
   },
-  // "put the ganache on its usual timer"
+  // "cups for 250 g granulated sugar"
   {
-    marks: ["usual timer", "normal timer", "standard timer", "regular timer"],
-    from: /\b(?:put|set|get|stick|pop|start|have) (?:the |my |that )?([a-z]+(?: [a-z]+)?) (?:on|onto|to|with) (?:its|the|their|a|my) (?:usual|normal|standard|regular) timer\b/g,
-    to: "start the $1 timer",
-  },
-  // "every last one has a peak": all of them, and none that was the last
-  {
-    marks: ["every last", "every single"],
-    from: /\bevery (?:last|single) (one|shell|macaron|batch|tray)\b/g,
-    to: "every $1",
+    marks: ["cup", "tbsp", "tablespoon", "tsp", "teaspoon", "stick", "ounces for", "oz for"],
+    from: new RegExp(
+      `^${lead}(cups?|tbsps?|tablespoons?|tsps?|teaspoons?|sticks?|oz|ounces?) (?:for|is|in|from) (${weight} (?:of )?[a-z ]{3,30})(?= ?[?.!]*$)`,
+      "g",
+    ),
+    to: "$1how many $2 is $3",
   },
 ];

@@ -51,6 +51,12 @@ export const weighedOut: readonly Phrase[] = [
     ),
     to: "$1i have $2 g of whites",
   },
+  // "one white went down the sink so its just 85 g of them": the whites
+  {
+    marks: [" of them", " of it"],
+    from: /^((?:(?:so|well|oh|oops),? )*)(?:one|an?|another|the last|half an?) (?:egg )?(?:white|egg) (?:went|fell|dropped|got lost|ended up|is gone|spilt|spilled|splashed|broke)[a-z ]*?,? (?:so|and|which leaves|leaving|leaves me)(?: (?:its|it's|i have|ive|there is|theres|now|just|only|me|with|got))* (\d+(?:[.,]\d+)? ?(?:g|grams?)) (?:of them|of it|of whites?)\b/g,
+    to: "$1$2 whites",
+  },
 ];
 
 /** "30 macarons, shells only": what else they are made of isn't asked. */

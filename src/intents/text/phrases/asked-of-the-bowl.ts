@@ -1,0 +1,35 @@
+/** What a bowl holds, takes or is enough for: "how big a buttercream would 3 g suit", "how much water has it got". */
+import type { Phrase } from "./phrase.ts";
+
+const mix = "(butter ?cream|ganache|filling|batter|smbc)";
+const grams = "((?:(?:the|those|that|my) )?\\d+(?:[.,]\\d+)? ?(?:g|grams?)(?: of (?:it|that))?)";
+
+export const askedOfTheBowl: readonly Phrase[] = [
+  // "how big a buttercream would 3 g suit", "how much ganache is 3 g enough for"
+  {
+    marks: ["how big ", "how large ", " for", " suit"],
+    from: new RegExp(
+      `\\bhow (?:big|large|much) (?:(?:an?|of|the|my|bowl|batch) )*${mix} (?:(?:would|does|do|can|could|will) ${grams} (?:suit|fit|be (?:right|enough|good) for|need|serve|go with)|(?:is|are) ${grams} (?:right|enough|good|sufficient) for)\\b`,
+      "g",
+    ),
+    to: (_said, what = "", one, other) => `how much ${what} does ${one ?? other} do`,
+  },
+  // "how much water and fat has it got"
+  {
+    marks: ["has it got", "has that got", "have they got", "has this got"],
+    from: /\b(how (?:much|many)\b[^?]*?) (?:has|have) (it|that|this|they) got\b/g,
+    to: "$1 does $2 have",
+  },
+  // "..., and then orange oil, how much in all of that"
+  {
+    marks: [", how much"],
+    from: /,? ?\b(?:and then|and|then|plus|also) ((?:[a-z]+ ){0,3}(?:oil|extract|flavou?r(?:ing)?|essence|paste|powder|zest|salt|rum|vanilla|liqueur)), how much(?: of it)? (?=(?:in|for|into) (?:(?:all|half) of )?(?:that|it|this)\b)/g,
+    to: ", and how much $1 ",
+  },
+  // "matcha powder for the whole amount"
+  {
+    marks: ["whole amount", "entire amount", "whole weight", "whole quantity"],
+    from: /\bfor the (?:whole|entire) (?:amount|weight|quantity)\b(?! of)/g,
+    to: "for all of it",
+  },
+];

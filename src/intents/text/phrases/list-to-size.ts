@@ -1,0 +1,35 @@
+/** A list brought to another size: "divide by 3", "half not third", "take ... up to 1 kg in total". */
+import type { Phrase } from "./phrase.ts";
+
+const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const shares: Readonly<Record<string, string>> = {
+  "2": "half",
+  two: "half",
+  "3": "a third",
+  three: "a third",
+  "4": "a quarter",
+  four: "a quarter",
+};
+
+export const listToSize: readonly Phrase[] = [
+  // "270 g cream cheese 90 g butter 60 g icing sugar, divide by 3", "half not third"
+  {
+    marks: ["divide by", "divided by", "divide it by", "divide that by", "divide all by"],
+    from: /^(?=.*\d ?g(?:rams?)?\b.*\d ?g(?:rams?)?\b)(.+?),? (?:all |and )?divided?(?: (?:it|that|all|everything|the lot))? by (2|3|4|two|three|four)(?= ?[?.!]*$)/g,
+    to: (_said, list = "", by = "") => `${list}, ${shares[by]} of that`,
+  },
+  {
+    marks: [" not "],
+    from: /^(?:(?:no|sorry|oops|wait|actually),? )*(half|a third|a quarter|third|quarter|double|twice),? not (?:a |the )?(?:half|third|quarter|double|twice)(?= ?[?.!]*$)/g,
+    to: "no, $1",
+  },
+  // "take 200 g butter, 120 g sugar, 80 g whites up to 1 kg in total"
+  {
+    marks: [" up to ", " down to "],
+    from: new RegExp(
+      `^${lead}(?:take|bring|get) (?=\\d)(?=.*\\d ?g\\b.*\\d ?g\\b)(.+?),? (?:up|down) to (\\d+(?:[.,]\\d+)? ?(?:g|grams?|kg))(?: in total| in all| total| altogether)?(?= ?[?.!]*$)`,
+      "g",
+    ),
+    to: "$1$2, scale to $3",
+  },
+];

@@ -1,0 +1,35 @@
+/** A timer of a step, ordered or asked about in passing: "on its usual timer", "ganache timer on too", "left to rest". */
+import type { Phrase } from "./phrase.ts";
+
+export const timersInPassing: readonly Phrase[] = [
+  // "put the ganache on its usual timer"
+  {
+    marks: ["usual timer", "normal timer", "standard timer", "regular timer"],
+    from: /\b(?:put|set|get|stick|pop|start|have) (?:the |my |that )?([a-z]+(?: [a-z]+)?) (?:on|onto|to|with) (?:its|the|their|a|my) (?:usual|normal|standard|regular) timer\b/g,
+    to: "start the $1 timer",
+  },
+  // "how long do they have left to rest": of the timer
+  {
+    marks: ["left to rest", "left to bake", "left to cool", "left to set", "to go resting", "still to rest"],
+    from: /^((?:(?:and|so|ok),? )*)how (?:long|much longer|many minutes|much time) (?:do|does|have|has|is|are) (?:they|it|the \w+|my \w+) (?:have |got )?(?:left|still)(?: got)? to (rest|bake|cool|set)(?=\W*$)/g,
+    to: "$1how long left on the $2 timer",
+  },
+  // "..., cream for piping. ganache timer."
+  {
+    marks: ["ganache timer", "buttercream timer"],
+    from: /([.;!] ?)(ganache|buttercream) timer(?= ?[.!]*$)/g,
+    to: "$1start the $2 timer",
+  },
+  // "..., ganache timer on too"
+  {
+    marks: ["timer on", "timer going", "timer running"],
+    from: /(?:,|\band|\bplus|\bwith|&) (?:the )?(ganache|rest|bake|cooling|buttercream) timer (?:on|going|running)(?: too| as well| also| please| pls)*(?= ?[.!]*$)/g,
+    to: ", and start the $1 timer",
+  },
+  // "log peach batch, good feet. and a timer, 20 min"
+  {
+    marks: [" a timer,"],
+    from: /\b(and|plus|also) (?:set )?a timer, (\d+(?:[.,]\d+)? ?(?:m|mins?|minutes?|h|hours?))\b/g,
+    to: "$1 set a timer for $2",
+  },
+];
