@@ -33,7 +33,9 @@ export interface Said {
 }
 
 /** They only work something out: said a second time it is the same sum, and no second order. */
-const sums: ReadonlySet<string> = new Set(["ganache", "buttercream", "scale", "shells", "fill", "day"]);
+const sums: ReadonlySet<string> = new Set(
+  "ganache buttercream scale shells fill day convert dose split keep trouble".split(" "),
+);
 
 /**
  * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left

@@ -48,8 +48,10 @@ export function readDay(tokens: readonly Token[], i: number): WhenRead | undefin
   if (days !== undefined)
     return { when: word === "tonight" ? { days, part: "night" } : { days }, next: i + 1 };
   if (word === "this" || word === "last" || word === "next") {
-    const then = text(tokens[i + 1]);
-    if (word === "last" && then === "night") return { when: { days: -1, part: "night" }, next: i + 2 };
+    // "last night's batch", "this mornings tray"
+    const then = text(tokens[i + 1]).replace(/^(night|evening|morning|afternoon)'?s$/, "$1");
+    if (word === "last" && (then === "night" || then === "evening"))
+      return { when: { days: -1, part: "night" }, next: i + 2 };
     if (word === "this" && dayParts[then]) return { when: { days: 0, part: dayParts[then] }, next: i + 2 };
     // "last saturday's bake"
     const weekday = weekdays[then] ?? shortWeekdays[then] ?? weekdays[then.replace(/s$/, "")];

@@ -34,7 +34,8 @@ export function withoutTakenBack(items: readonly Item[]): Item[] {
       begun ||
       (old === from - 1 &&
         (inOtherUnit(before.amount, meant.amount) ||
-          (isLike(before.amount, meant.amount) && isSurelyBack(said, items, at))));
+          (isLike(before.amount, meant.amount) &&
+            (isSurelyBack(said, items, at) || isNear(before.amount, meant.amount)))));
     if (!isBrokenOff && !isLike(before.amount, meant.amount)) continue;
     if (!isBrokenOff && !standsAlone(items, at) && !isOfSame(items, old, at)) continue;
     // "8 min and another, no two": of what came in between
@@ -103,15 +104,18 @@ function isBegunAgain(items: readonly Item[], from: number, at: number, meant: A
   const before = items[from - 1];
   const said = items.slice(from, at).map(wordOf);
   if (before?.is !== "amount" || !isBare(before.amount) || before.amount.fraction) return false;
-  const near = meant.value / before.amount.value;
   return (
     meant.dim === "weight" &&
-    before.amount.value >= 20 &&
-    near > 0.66 &&
-    near < 1.5 &&
+    isNear(before.amount, meant) &&
     said.some((word) => /^(?:its|is)$/.test(word)) &&
     said.every((word) => /^(?:|oh|no|its|it|is|that|thats)$/.test(word))
   );
+}
+
+/** "flavor for 240, no 260 g buttercream": a slip is near what is meant, by half of it at most. From memory. */
+function isNear(old: Amount, meant: Amount): boolean {
+  const near = meant.value / old.value;
+  return old.value >= 20 && near > 0.66 && near < 1.5;
 }
 
 /** A weight instead of a volume, or the other way round. */

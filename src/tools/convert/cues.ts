@@ -65,6 +65,9 @@ export const convertCues = cues(
   [
     9,
     `^${unitLead}how many ${weights} (?:(?:is|are|in|does|do|would) ){1,2}${notGrams}(?: (?:make|makes|come to|be))?${end}`,
+    // "grams in 3 oz?"
+    `^${unitLead}${weights} in ${notGrams}${end}`,
+    `^${unitLead}${times} in {time}${end}`,
     `^${unitLead}(?:what|whats|convert|turn) (?:(?:is|are|does|do|would) ){0,2}${notGrams} (?:in|to|into|as|make|makes) ${weights}${end}`,
   ],
   // "three quarters of 340 is what"

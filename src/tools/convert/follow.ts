@@ -61,6 +61,17 @@ const measuresSame = (reading: Reading, before: Draft): boolean =>
   ) ||
     reading.things.some((each) => each.unit && /\bsame $/.test(reading.text.slice(0, each.at[0]))));
 
+/** Nothing but a measure, "in" which nothing is asked. */
+const onlyUnit =
+  /^(?:(?:and|or|for|what about|how about) )*(?:an? |one )?\S*<unit=[^>]*>(?: (?:then|too|[?.!]))*$/;
+
+/** "a tsp of salt in grams. tbsp?": one of that measure, in grams as before. */
+function oneOfThat(before: Draft, { mask }: Reading, unit: string | undefined): Draft | undefined {
+  if (!unit || before.value !== 1 || !before.to || !before.unit || before.unit === "large") return undefined;
+  const isAnother = kind(unit) === kind(before.unit) && kind(unit) !== kind(before.to);
+  return isAnother && onlyUnit.test(mask) ? { ...before, unit } : undefined;
+}
+
 /** A follow-up without an amount of its own: "and in ounces", "and sifted?", "what about honey", "and 400?". */
 export function changed(before: Draft, reading: Reading): Draft {
   // "whats that in fahrenheit", behind an oven's heat: of the answer
@@ -94,6 +105,8 @@ export function changed(before: Draft, reading: Reading): Draft {
     return {};
   const isMeasure = measuresSame(reading, before);
   const to = isMeasure ? undefined : targets(reading)[0];
+  const another = oneOfThat(before, reading, to);
+  if (another) return another;
   // "and twice that many tablespoons?"
   const times = reading.amounts.find((each) => each.unit === "times")?.value;
   if (times !== undefined && before.value !== undefined && (to === undefined || to === before.unit))

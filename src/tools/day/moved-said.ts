@@ -129,10 +129,10 @@ function answered({ text }: Reading, { slot, last }: Memory): Draft | undefined 
 }
 
 const counted =
-  /(?:^| )(?:(?:but|and|make it|its|it is|only|just|still|with|for|need|want|do|the|i|we|,) )*\S*<number>(?: \S*<[^>]*count=macarons[^>]*>)?(?: (?:please|then|now|instead|though|of them))*(?= |$)/;
+  /(?:^| )(?:(?:but|and|make it|its|it is|only|just|still|with|for|need|want|do|the|i|we|,) )*\S*<number>(?: (more|extra|fewer|less))?(?: \S*<[^>]*count=macarons[^>]*>)?(?: (more|extra|fewer|less))?(?: (?:please|then|now|instead|though|of them))*(?= |$)/;
 
 /** "make it 24, an hour later": another number of macarons in the same breath, and the plan is moved with it. */
-function movedAndCounted(reading: Reading): Draft | undefined {
+function movedAndCounted(reading: Reading, before: Draft): Draft | undefined {
   const [many, ...others] = reading.amounts.filter(
     ({ dim, unit, fraction }) => dim === "number" && !unit && !fraction,
   );
@@ -147,14 +147,20 @@ function movedAndCounted(reading: Reading): Draft | undefined {
     amounts: reading.amounts.filter((each) => each !== many),
     things: reading.things.filter(({ count }) => count !== "macarons"),
   });
-  return said && { ...said, macarons: many.value };
+  const [, ahead, behind] = counted.exec(reading.mask) ?? [];
+  const way = ahead ?? behind;
+  if (way === undefined) return said && { ...said, macarons: many.value };
+  // "10 more, and an hour later": than there were
+  const changed = (before.macarons ?? Number.NaN) + (/more|extra/.test(way) ? many.value : -many.value);
+  return said && changed > 0 ? { ...said, macarons: changed } : undefined;
 }
 
 /** How the plan is to be moved. */
 export function movedSaid(reading: Reading, memory: Memory): Draft | undefined {
   const way = answered(reading, memory);
   if (way) return way;
-  if (memory.follows && reading.amounts.length === 2) return movedAndCounted(reading);
+  if (memory.follows && reading.amounts.length === 2)
+    return movedAndCounted(reading, memory.last?.inputs ?? {});
   // a new number of macarons alone is another order
   if (reading.amounts.some((each) => each.of?.count === "macarons")) return undefined;
   return startSaid(reading) ?? shiftSaid(reading);

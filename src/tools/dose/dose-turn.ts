@@ -6,8 +6,9 @@ import { type Draft, doseBefore } from "./draft.ts";
 import { colorKind, colorsOfBatter, describesMix, flavorsAsked, isFlavor } from "./flavor-said.ts";
 import { readShare } from "./percent-said.ts";
 import { isBowl } from "./several-bowls.ts";
+import { readSpoon } from "./spoon-asked.ts";
 import { readStrength } from "./strength-said.ts";
-import { asksEnoughFor, readSpoon, readWant } from "./want-said.ts";
+import { asksEnoughFor, readWant } from "./want-said.ts";
 
 export interface DoseTurn {
   reading: Reading;

@@ -19,9 +19,9 @@ import { enoughFor, putIntoBowl } from "./put-in.ts";
 import { forBowls } from "./several-bowls.ts";
 import { isFarOver, readShareOfBowl } from "./share-of-bowl.ts";
 import { readSharesOf } from "./shares-said.ts";
+import { inGrams } from "./spoon-asked.ts";
 import { readTimes } from "./times-said.ts";
 import { readTwicePart } from "./twice-part.ts";
-import { inGrams } from "./want-said.ts";
 
 /** One draft a flavor that is asked for; most questions name one or none. */
 export function readDose(reading: Reading, memory: Memory): Draft[] {

@@ -1,8 +1,8 @@
-/** What is wanted: a dose, a verdict on what is in the bowl, or a way to mend it; and the spoon it is asked in. */
+/** What is wanted: a dose, a verdict on what is in the bowl, or a way to mend it. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import { type Draft, doseBefore, doseLeanedOn } from "./draft.ts";
+import { type Draft, doseLeanedOn } from "./draft.ts";
 import { inTurn } from "./of-turn.ts";
 import { plainAsked } from "./plain-asked.ts";
 
@@ -200,18 +200,3 @@ const ways: readonly WantWay[] = [
 
 export const readWant = (reading: Reading, memory: Memory): Draft =>
   firstOf(ways, { reading, before: doseLeanedOn(memory) }) ?? {};
-
-export function readSpoon(reading: Reading): Draft {
-  const unit = reading.things.find(
-    (each) => each.unit === "tsp" || each.unit === "tbsp" || each.unit === "ml",
-  )?.unit;
-  if (unit) return { spoon: unit as "tsp" };
-  // "... be in grams", where spoons were asked for before
-  return says(reading, /(?:^| )in \S*<unit=g>/) ? { spoon: "g" } : {};
-}
-
-/** "whats that in grams", of so many spoons. */
-export function inGrams({ mask }: Reading, memory: Memory): Draft | undefined {
-  const { spoon, ...before } = doseBefore(memory) ?? {};
-  return spoon && /(?:that|it|those) in \S*<unit=g>/.test(mask) ? { ...before, spoon: "g" } : undefined;
-}

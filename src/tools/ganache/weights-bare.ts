@@ -5,7 +5,7 @@ import { type Draft, ganacheBefore } from "./turn.ts";
 
 /** The weight is of chocolate and cream together. */
 export const inAll =
-  /(?:^| )(?:total|altogether|in all|all in|all told|all together|finished|in the end)(?: |$)/;
+  /(?:^| )(?:total|altogether|in all|all in|all told|all together|overall|all up|finished|in the end)(?: |$)/;
 
 const parts = ["chocolate_g", "cream_g", "total_g"] as const;
 
@@ -28,7 +28,9 @@ export function fromBareNumber(reading: Reading, memory: Memory): Draft {
   const ofKind = reading.amounts.find((each) => each.dim === "number" && each.of?.color === "white");
   const [bare = ofKind, second] = bareNumbers(reading);
   const before = ganacheBefore(memory);
-  if (!bare || !memory.follows || !before) return {};
+  if (!bare) return {};
+  // "dark, firm for rolling, 480 altogether"
+  if (!memory.follows || !before) return !second && says(reading, inAll) ? { total_g: bare.value } : {};
   // "sorry, 500 is only the chocolate"
   const named = isOnly.exec(reading.mask)?.[1];
   if (named) return { [named === "cream" ? "cream_g" : "chocolate_g"]: bare.value };

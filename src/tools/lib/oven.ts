@@ -76,7 +76,9 @@ function isSource(words: readonly string[], mention: Mention, heat: number, alon
     );
   }
   const between = words.slice(heat + 1, mention.at);
-  if (!between.every((word) => leadIn.has(word))) return false;
+  // "165 c, conventional. mine has a fan", and not "fan 145 c, conventional would be"
+  const isFirst = !words.slice(0, heat).some((word) => fanWords.test(word) || plainWords.test(word));
+  if (!between.every((word) => leadIn.has(word) || (word === "," && isFirst && !alone))) return false;
   return (
     !alone ||
     !between.includes("in") ||

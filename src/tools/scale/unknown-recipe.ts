@@ -31,6 +31,9 @@ const ways = [
 const inNoName =
   /^(?:for|to|with|from|by|in|on|at|of|weigh|measure|need|want|do|does|is|are|i|we|you|if|how|what|much|many|it|that|this|and|or|so|than|when)$/;
 
+/** "no wait times 1.2": how a turn begins is no recipe either. */
+const begins = new RegExp(`^(?:${leadingIn}|${takingBack})$`);
+
 const ofRecipe = /(?:^| )(?:recipe|formula|card)$/;
 
 /** The name of such a recipe; undefined where the house formula or something said before is meant. Pure. */
@@ -40,7 +43,9 @@ export function unknownRecipe({ mask }: Pick<Reading, "mask">): string | undefin
     if (said === undefined) continue;
     const words = said.split(" ");
     if (words.some((word) => inNoName.test(word))) continue;
-    const isOwn = words.some((word) => /^[a-z_]+(?:<when>)?$/.test(word) && !houseWords.has(word));
+    const isOwn = words.some(
+      (word) => /^[a-z_]+(?:<when>)?$/.test(word) && !houseWords.has(word) && !begins.test(word),
+    );
     // "my pistachio recipe", where no such recipe was saved; pistachio shells are the house formula's
     const isTaste = /(?:taste=|color=)/.test(said) && ofRecipe.test(said) && !/shells|batter/.test(said);
     const plain = said.replace(/<[^>]*>/g, "").replaceAll("_", " ");

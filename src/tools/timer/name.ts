@@ -84,7 +84,10 @@ export function nameFrom(some: readonly Piece[], edges: ReadonlySet<string> = na
     .slice(0, 60)
     .trim()
     // "for it to firm up"
-    .replace(/^to (?=firm|stiffen)/, "");
+    .replace(/^to (?=firm|stiffen)/, "")
+    // "time the rest for 30 min"
+    .replace(/ (?:for|of|at|until)$/, "")
+    .replace(/^the (?=rest$)/, "");
   // "1:30 minutes" leaves its unit behind
   const isUnit = some.slice(from, to).every((each) => each.thing?.unit !== undefined);
   // "25 grams" is no name either; "the ten minute one" may be

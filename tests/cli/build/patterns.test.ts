@@ -186,8 +186,9 @@ const long = new RegExp(`^(two|some) (?:of )*(bowls|butter)(?:${" and another lo
 /** The patterns as they wait in the built program, one behind the other in one table. */
 function waitingFor(patterns: readonly RegExp[]): () => ReturnType<typeof waiting>[] {
   const table = patternTable();
+  const add: (source: string, flags: string, lists: string[][], head?: string) => number = table.add;
   const places = patterns.map(({ source, flags }) =>
-    table.add(source, flags, wordsOf(source, flags), headOf(source, flags)),
+    add(source, flags, wordsOf(source, flags), headOf(source, flags)),
   );
   const source = (start: number, length: number) => table.sources().slice(start, start + length);
   return () => places.map((at) => waiting(at, { lines: table.lines, source }));
@@ -207,16 +208,14 @@ it("waiting for its head, it is made of no text that begins otherwise", () => {
 });
 
 it("waiting, it does what it does at once", () => {
-  const pieces = ["two", "bowls", "of", "butter", "230_g<weight>", " ", ","];
+  const pieces = ["two", "two bowls", "bowls", "of", "butter", "230_g<weight>", " ", ","];
   const several = [/(two|some) bowls/, /Butter(?: of)? (\S+)/i, long, /,\s*two/, /\bof\b/, /two.* bowls/];
   const all = waitingFor(several);
   fc.assert(
-    fc.property(
-      fc.array(fc.constantFrom(...pieces), { maxLength: 12 }),
-      fc.constantFrom(...several),
-      (words, pattern) => {
-        const text = words.join(" ");
-        const late = () => all()[several.indexOf(pattern)] as ReturnType<typeof waiting>;
+    fc.property(fc.array(fc.constantFrom(...pieces), { maxLength: 12 }), (words) => {
+      const text = words.join(" ");
+      for (const [at, pattern] of several.entries()) {
+        const late = () => all()[at] as ReturnType<typeof waiting>;
         expect(late().test(text)).toBe(pattern.test(text));
         expect(late().exec(text)).toEqual(pattern.exec(text));
         expect(text.match(late())).toEqual(text.match(pattern));
@@ -226,7 +225,7 @@ it("waiting, it does what it does at once", () => {
         expect(text.split(late(), 1)).toEqual(text.split(pattern, 1));
         expect(late().source).toBe(pattern.source);
         expect(late().flags).toBe(pattern.flags);
-      },
-    ),
+      }
+    }),
   );
 });

@@ -5,6 +5,12 @@ const mix = "(butter ?cream|ganache|filling|batter|smbc)";
 const grams = "((?:(?:the|those|that|my) )?\\d+(?:[.,]\\d+)? ?(?:g|grams?)(?: of (?:it|that))?)";
 
 export const askedOfTheBowl: readonly Phrase[] = [
+  // "coffee for the entire lot"
+  {
+    marks: ["entire "],
+    from: /\b(the|an|my|this|that) entire (?=lot|batch|bowl|thing|amount|mix|filling|batter|buttercream|ganache)/g,
+    to: "$1 whole ",
+  },
   // "how big a buttercream would 3 g suit", "how much ganache is 3 g enough for"
   {
     marks: ["how big ", "how large ", " for", " suit"],

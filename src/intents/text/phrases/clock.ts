@@ -34,6 +34,12 @@ export const clockSaid: readonly Phrase[] = [
     to: (_whole, lead = "", more = "", length = "") =>
       `${lead === "a" && /^h/.test(length) ? "an" : lead}${more} ${length}`,
   },
+  // "alarm ten to eleven": no range
+  {
+    marks: [" to ", " past "],
+    from: /\b(alarm|ring|buzz|beep|wake me|(?:remind|call|ping) me),? (?:for )?(?=(?:an? )?(?:five|ten|twenty|twenty five|quarter|half|5|10|20|25) (?:to|past) (?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1[0-2]|[1-9])\b(?! ?(?:min|h|sec|%|g\b|c\b)))/g,
+    to: "$1 at ",
+  },
   {
     marks: ["a week on "],
     from: /\ba week on (monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/g,

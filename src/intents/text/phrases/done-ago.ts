@@ -15,7 +15,7 @@ const told = `${who}${done}${what} (?:${ago}|yesterday|last night)`;
 const timer =
   "(?:(?:can you |could you |please |pls |now |so |and |then |just )*(?:(?:set|start|put|run|give me|need|i need|i want|want) )*(?:me )?(?:(?:a|an|the|another) )?(?:new )?(?:timer|alarm)\\b[^?]*|\\d+ ?(?:min|mins|minutes?|h|hours?) timer\\b[^?]*)";
 const other =
-  "(?!.*\\b(?:how|what|when|still|ok to|safe|keep|good|note|log|since|from then|started|matur\\w*|fridge|freezer|counter|out|chill\\w*)\\b)";
+  "(?!.*\\b(?:how|what|when|still|ok to|safe|keep|good|note|log|since|from then|started|matur\\w*|fridge|freezer|counter|(?<!c[ao]me )out|chill\\w*)\\b)";
 
 export const doneAgo: readonly Phrase[] = [
   {

@@ -4,6 +4,12 @@ import type { Phrase } from "./phrase.ts";
 const joins = "(?:(?:ok|okay|so|and|oh|hey|hi|hello|right|um|uh|er|well|sorry|now),? )*";
 
 export const leadIn: readonly Phrase[] = [
+  // "plus what is 5/8 of 480": another question, and no sum
+  {
+    marks: [" plus "],
+    from: /^plus,? (?=(?:what|whats|what's|how|can|do|does|is|are|which|when)\b)/g,
+    to: "and ",
+  },
   // "grr no, one oh five": a sound
   {
     marks: [

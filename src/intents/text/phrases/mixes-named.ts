@@ -12,6 +12,12 @@ const listed = (row: string): string =>
     .join(" and ");
 
 export const mixesNamed: readonly Phrase[] = [
+  // "44 macarons: the batter i need, and the filling i need"
+  {
+    marks: ["batter ", "filling ", "whites ", "eggs "],
+    from: /\b(?:the |what |which )?(batter|filling|whites|eggs)(?: that)? (?:i need|i'?ll need|we need|needed|i want|required)(?:,|,? and|,? then| \+| plus)+ (?:the |what |which )?(batter|filling|whites|eggs|trays)(?: that)? (?:i need|i'?ll need|we need|needed|i want|required|to go with (?:it|them))/g,
+    to: "how much $1 and $2",
+  },
   {
     marks: ["ganache, ", "ganache how", "ganache what", "ganache and", "ganache so"],
     from: new RegExp(

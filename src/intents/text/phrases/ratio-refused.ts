@@ -5,6 +5,8 @@ const one = "(?:\\d+(?:\\.\\d+)?|one|two|three)";
 const ratio = `${one} ?(?:to|:) ?${one}(?![\\d.]| ?(?:g|gr|grams?|kg|oz|ml|min|mins|minutes?|days?|hours?|%|percent|c|f)\\b)`;
 const refusing =
   "(?:(?:(?:i|we) )?(?:do not|don'?t|did not|didn'?t) (?:want|need|like|mean)(?: it)?|not(?: in)?|never|anything but|(?:instead of|rather than)(?= 1| one))(?: an?| the| another)?";
+/** "no 3 to 1 please" asks for it, "no 1 to 1 this time" refuses. */
+const noSuch = `no ${ratio}(?= this time\\b)`;
 const tail = "(?: (?:ratio|this time|please|pls|again|for me|any ?more|ganache|today))*";
 /** What is wanted in its place. */
 const wanted =
@@ -20,9 +22,19 @@ const dropped = (...found: string[]): string => {
 
 export const ratioRefused: readonly Phrase[] = [
   {
-    marks: ["not ", "n't ", "nt want", "nt need", "never ", "anything but", "instead of", "rather than"],
+    marks: [
+      "this time",
+      "not ",
+      "n't ",
+      "nt want",
+      "nt need",
+      "never ",
+      "anything but",
+      "instead of",
+      "rather than",
+    ],
     from: new RegExp(
-      `(?:(?<=^)|,? (?:but |and )?(?<=[ ,]))${refusing} ${ratio}${tail}(?:[,.;:!]? ?(?:but |so |make it )?(?=\\S)|(?= ?[.!?]*$))`,
+      `(?:(?<=^)|,? (?:but |and )?(?<=[ ,]))(?:${refusing} ${ratio}|${noSuch})${tail}(?:[,.;:!]? ?(?:but |so |make it )?(?=\\S)|(?= ?[.!?]*$))`,
       "g",
     ),
     to: (...found) => {

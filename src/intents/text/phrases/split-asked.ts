@@ -26,4 +26,10 @@ export const splitAsked: readonly Phrase[] = [
     from: /^((?:(?:ok|okay|and|now|so|please|can you),? )*)cut (?=(?:the |my |these |those )?\d+(?:\.\d+)? ?(?:g|grams?|kg|oz) (?:of [a-z]+ )?(?:in|into|between) (?:\d|two|three|four|five|six|seven|eight|nine|ten))/g,
     to: "$1split ",
   },
+  // "split me that into chocolate and cream": for whom changes nothing
+  {
+    marks: ["split me ", "divide me ", "break me "],
+    from: /\b(split|divide|break) me (?=that|this|it|those|them|up|down)/g,
+    to: "$1 ",
+  },
 ];

@@ -9,7 +9,8 @@ const joint = "(?:,|;|\\.| -)?(?: (?:but|and|yet|though|still|anyway))*";
 const stays = `(?: ?(?:i|we)(?:'ll| will| do)?)?(?: (?:still|keep|make|need|want|do|have|bake|take|leave|stick with|stay with)(?: (?:need|want|do|have|make|bake|it|at|on|all|of|as))*)(?: the)? (${count})(?: (?:macarons|macs|of them|anyway|though|please|still|pls|all the same|as planned))*`;
 const same =
   " (?:the number|the amount|it all|everything|as many|the rest) (?:stays?|is the same|remains|doesn'?t change)(?: as (?:it is|is|planned)| the same)?";
-const end = "(?:[,.;]? ?(?:and |but |only |just )*(?=\\S)|(?= ?[.!?]*$))";
+const end =
+  "(?:[,.;]? ?(?:and |but |only |just |make it (?=.*(?:later|earlier|sooner)))*(?=\\S)|(?= ?[.!?]*$))";
 
 export const stillAsMany: readonly Phrase[] = [
   {
@@ -46,11 +47,30 @@ export const stillAsMany: readonly Phrase[] = [
     from: new RegExp(`^${lead}${out}${joint}${same}(?:[,.;]? ?(?:and |but |only |just )*(?=\\S))`, "g"),
     to: "",
   },
+  // "6 people cancelled, an hour later": how many macarons that leaves nobody said
+  {
+    marks: [
+      " come",
+      " coming",
+      "cancel",
+      "dropped out",
+      "bailed",
+      "pulled out",
+      "backed out",
+      " ill",
+      " sick",
+    ],
+    from: new RegExp(
+      `^${lead}${out}(?:(?:,|;|\\.| -)? ?(?:and |so |but |only )*(?:make it )?(?=(?:an?|half an|\\d+) (?:hours?|min\\w*|half) (?:later|earlier|sooner))|(?= ?[.!]*$))`,
+      "g",
+    ),
+    to: (...found) => (String(found.at(-1)).length > (found[0] ?? "").length + 2 ? "" : "some cancelled"),
+  },
   // "8 of them can't come, so 22"
   {
     marks: [" so "],
     from: new RegExp(
-      `^${lead}${out}(?:,|;|\\.| -)? so (?:(?:it'?s|that'?s|make it|make|only|just|now|then|we need|i need|down to) )*(${count})(?: (?:macarons|macs|now|then|please|of them|will do|is enough))*(?= ?[.!?]*$)`,
+      `^${lead}${out}(?:,|;|\\.| -)? so (?:(?:it'?s|that'?s|make it|make|only|just|now|then|we need|i need|down to) )*(${count})(?: (?:macarons|macs|now|then|please|of them|will do|is enough))*(?= ?[.!?]*$|,? (?:and )?(?:an?|half an|\\d+) (?:hours?|min\\w*|half) (?:later|earlier|sooner))`,
       "g",
     ),
     to: "make it $1",

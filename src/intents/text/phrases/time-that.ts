@@ -7,10 +7,10 @@ const number =
 const time = `((?:\\d[\\d./ ]{0,6}|(?:(?!to |in |on )[a-z]+ ){1,4}?)(?:h|hrs?|hours?|mins?|minutes?)(?: (?:and )?${number})?)`;
 const who = "(?:(?:i|we)(?:'ll|ll| will|'m| am|'re| are|'d| would)?|im|ill|well|lets|let's|going to|gonna) ";
 const gives =
-  "(?:(?:going to|gonna|just|to) )*(?:give|giving|leave|leaving|let|letting|allow|allowing|chill|chilling|rest|resting|put|putting|cool|cooling|bake|baking)";
+  "(?:(?:going to|gonna|just|to) )*(give|giving|leave|leaving|let|letting|allow|allowing|chill|chilling|rest|resting|put|putting|cool|cooling|bake|baking)";
 const thing = "(it|them|this|these|that|(?:the|my|our|those|these) [a-z]+(?: [a-z]+)??)";
 const state =
-  "(?: (?:have|sit|set|stand|chill|cool|rest|bake|dry|firm up|wait|for|another|about|around|in the (?:fridge|freezer|oven)|on the side|on the counter|on the rack))*";
+  "((?: (?:have|sit|set|stand|chill|cool|rest|bake|dry|firm up|wait|for|another|about|around|in the (?:fridge|freezer|oven)|on the side|on the counter|on the rack))*)";
 const forWhat =
   "(?: (?:to (?:set|chill|cool|rest|bake|dry|firm up|stand|sit|harden|thicken|come up to room temp\\w*)|in the (?:fridge|freezer|oven)|on the (?:side|counter|rack)|of (?:rest|chilling|cooling)|first|then|now|more or less))*";
 const keeps =
@@ -18,8 +18,10 @@ const keeps =
 const end = "(?:,? (?:for me|please|pls|thanks|then|ok|too))*[ ?.!]*$";
 
 const named = /^(?:the|my|our|those|these) (.+)$/;
-const order = (whole = "", what = "", length = ""): string => {
-  const name = named.exec(what)?.[1];
+/** "let them rest 20 min": where only "them" is said, what they do. */
+const doing = /\b(rest|chill|cool|dry|bake)/;
+const order = (whole = "", what = "", length = "", done = ""): string => {
+  const name = named.exec(what)?.[1] ?? doing.exec(done)?.[1];
   return length === "" ? whole : `set a ${name ? `${name} ` : ""}timer for ${length.trim()}`;
 };
 
@@ -30,7 +32,7 @@ export const timeThat: readonly Phrase[] = [
       `^${lead}(?:${who})?${gives} ${thing}${state} ${time}${forWhat}(?:,|\\.|;)? ?${keeps}${end}`,
       "g",
     ),
-    to: order,
+    to: (whole, gives = "", what = "", state = "", length = "") => order(whole, what, length, gives + state),
   },
   // "the ganache gets 50 min, can you keep time", "ganache chills 50 min, can you keep time"
   {
@@ -39,7 +41,8 @@ export const timeThat: readonly Phrase[] = [
       `^${lead}((?:(?:the|my|our|these|those) )?(?!i |we |you |it |they )[a-z]+) (?:gets?|needs?|has to|have to|chills?|rests?|sets?|cools?|bakes?|sits?|stands?|takes?|wants?)${state} ${time}${forWhat}(?:,|\\.|;)? ?${keeps}${end}`,
       "g",
     ),
-    to: (whole = "", what = "", length = "") => order(whole, named.test(what) ? what : `the ${what}`, length),
+    to: (whole = "", what = "", _state = "", length = "") =>
+      order(whole, named.test(what) ? what : `the ${what}`, length),
   },
   // "what did you say the ganache has still to go", "what does the bake have to go"
   {
