@@ -15,8 +15,10 @@ import { heatAsked } from "./heat-asked.ts";
 import { moved } from "./heat-moved.ts";
 import { intoPart } from "./into-part.ts";
 import { justWeighed } from "./just-weighed.ts";
+import { lostOfBowl } from "./lost-of-bowl.ts";
 import { ofSize } from "./of-size.ts";
 import { oneFewer } from "./one-fewer.ts";
+import { oneMinute } from "./one-minute.ts";
 import { otherPart } from "./other-part.ts";
 import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
@@ -25,6 +27,7 @@ import { reworded } from "./reworded.ts";
 import { shareOfPart } from "./share-of-part.ts";
 import { sharesAnew } from "./shares-anew.ts";
 import type { State, Topic } from "./state.ts";
+import { stretchedTo } from "./stretched-to.ts";
 import { sumIsBowl } from "./sum-is-bowl.ts";
 import { thatLong } from "./that-long.ts";
 import { toldChange } from "./told-change.ts";
@@ -49,12 +52,15 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now, timers }) => forATimer(said, now, timers),
   ({ said, now }) => heatAsked(said, now),
   ({ said, now }) => oneFewer(said, now),
+  ({ said, now }) => oneMinute(said, now),
+  ({ said, now }) => stretchedTo(said, now),
   ({ said, now }) => thatLong(said, now),
   ({ said, now }) => forGood(said, now),
   ({ said, now }) => moved(said, now),
   ({ said, now }) => bowlCorrected(said, now),
   ({ said, now }) => partCorrected(said, now),
   ({ said, now }) => weighedAnew(said, now),
+  ({ said, now }) => lostOfBowl(said, now),
   ({ said, now }) => trayAsked(said, now),
   ({ said, now }) => toldChange(said, now),
   ({ said, now }) => reworded(said, now),

@@ -74,7 +74,7 @@ export function strange(reading: Reading, points: number): boolean {
   // a fault that the trade has a name for is told, whatever else was going on
   const told =
     reading.things.some((each) => each.formula) ||
-    (reading.mended.length === 0 && reading.things.some((each) => each.symptom));
+    (reading.mended.length === 0 && reading.things.some((each) => each.symptom && !each.color));
   // nothing leaves this machine
   if (sendsIt.test(reading.text) && points < 9) return true;
   const sure = told ? faint : reading.amounts.length > 0 || reading.whens.length > 0 ? 4 : 6;
@@ -118,6 +118,7 @@ export function choose(
   const dose = tools.find((each) => each.name === "dose");
   if (dose && (scores[0]?.points ?? 0) < stands && intoMix(reading, state.last?.tool))
     return { tool: dose, follows: false };
+  if (last?.name === "timer" && tellsGone.test(reading.mask)) return undefined;
   if (last && state.last && follows(tools, last, state.last.inputs, reading, scores, memory(true), leaning)) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
@@ -311,6 +312,10 @@ function follows(
     );
   });
 }
+
+/** "one is gone", behind a timer: told of macarons, and no minutes. */
+const tellsGone =
+  /^(?:(?:and|so|ok|oh|no|now|ugh|but) )*(?:(?:another )?(?:one|\S*<number>)|another)(?: of (?:them|those|these))? (?:(?:is|are|was|were|has|have|got|just|already|been) )*(?:gone|eaten|broken|broke|cracked|lost|missing|stolen|dropped|smashed|ruined|fell)(?:<\S*>)?(?: (?:already|now|sadly|too|on the floor))*(?: [.!])*$/;
 
 const asksParts =
   /(?:^| )(?:what|whats|how much|which) (?:(?:of|the|are|is|about) )*\S*<[^>]*ingredient=(?:whites|butter|granulated_sugar|sugar|cream)[^>]*> (?:and|or|,) (?:(?:the|what|how much) )*\S*<[^>]*ingredient=(?:whites|butter|granulated_sugar|sugar|cream)[^>]*>/;

@@ -15,13 +15,20 @@ const thatMuch =
 const fromIt =
   /^(?:(?:and|so|ok|now|then|please|can you|could you|right) )*(?:(?:base|build|scale|size|work out|make|do|give me|plan) )?(?:the |my |a )?(shell|batter|ganache|buttercream)s?(?: recipe)? (?:on|from|to|with|by|around|out of|for) (?:that|it|this)(?: (?:much|amount|weight|please|then))*[ ?.!]*$/;
 
+/** "bag's empty after that. other three for the shells?": the other lines of the recipe. */
+const otherLines =
+  /^(?:.*[.,;] )?(?:(?:and|so|ok|then|whats|what are|what about) )*(?:the )?(?:other (?:three|3|things|ingredients|lines|ones|weights)|others)(?: (?:for|in|of) (?:the |my )?(?:shells?|batter|recipe|shell recipe))[ ?.!]*$/;
+
 /** The sentence with the weight said; undefined where none is meant. */
 export function justWeighed(
   { text, mask, amounts, things }: Reading,
   { last, table }: State,
 ): string | undefined {
   const mass = table.mass;
-  if (last?.tool !== "convert" || !mass || amounts.length > 0) return undefined;
+  if (last?.tool !== "convert" || !mass) return undefined;
+  if (mass.thing && otherLines.test(text) && things.every((each) => !each.ingredient))
+    return `${mass.grams} g ${mass.thing}, what else for the shells`;
+  if (amounts.length > 0) return undefined;
   // "so use that much whites"
   const asMuch = thatMuch.exec(text)?.[0];
   if (asMuch !== undefined) return text.replace(asMuch, `${mass.grams} g `);

@@ -1,27 +1,73 @@
-/** "the dog ate one", behind filling for so many macarons: one fewer is filled. */
+/**
+ * "the dog ate one", behind filling for so many macarons: one fewer is filled; "the dog ate one and i dropped 2": three
+ * fewer; "i dropped one, still want 24": as many as before.
+ */
+import { smallNumbers } from "../../../data/words/numbers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
 import { spaced } from "./spaced.ts";
 import type { State } from "./state.ts";
 
 const lead =
   "(?:(?:ok|okay|and|so|oh|well|right|no|nah|nope|actually|hm|sorry|but|then|ugh|argh|wait|ha|,) )*";
+const leads = new RegExp(`^${lead}`);
 const who =
-  "(?:i|we|he|she|they|somebody|someone|(?:the|my|our|his|her) (?:[a-z]+ )?(?:dog|cat|son|daughter|kids?|boy|girl|toddler|husband|wife|mum|mom|dad|sister|brother|neighbou?r|baby|child|children|puppy|mouse|bird|hens?))";
+  "(?:i|we|he|she|they|somebody|someone|(?:(?:the|my|our|his|her) (?:[a-z]+ )?)?(?:dog|cat|son|daughter|kids?|boy|girl|toddler|husband|wife|mum|mom|dad|sister|brother|neighbou?r|baby|child|children|puppy|mouse|bird|hens?))";
 const took =
   "(?:(?:just|has|have|had|'ve|already|then|also) )*(?:ate|eaten|had|got|stole|nicked|pinched|took|scoffed|dropped|broke|smashed|crushed|lost|squashed|ruined|wasted|licked|sat on)";
 const gone =
-  "(?:(?:has|have|was|is|just|already|got|been|went) )*(?:eaten|broken|broke|dropped|smashed|crushed|lost|squashed|ruined|missing|fell(?: down| on the floor)?|fallen|stolen|gone)";
-const tail =
-  "(?: of (?:them|those|these|the macarons|the macs))?(?:,? (?:already|again|now|sorry|lol|sadly|haha|ugh|too))*(?: [.!])*$";
+  "(?:(?:has|have|was|were|is|are|just|already|got|been|went) )*(?:eaten|broken|broke|dropped|smashed|crushed|lost|squashed|ruined|missing|fell(?: down| on the floor)?|fallen|stolen|gone)";
+const ofThem = "(?: of (?:them|those|these|the macarons|the macs)| macarons?| macs?)?";
+const tail = `${ofThem}(?: on the floor)?(?:,? (?:already|again|now|too|sorry|lol|sadly|haha|ugh))*`;
 
-const tookOne = new RegExp(`^${lead}${who} ${took} (?:one|a macaron|another one|another|1)${tail}`);
-const oneGone = new RegExp(`^${lead}(?:one|1)(?: of (?:them|those|these|the macarons))? ${gone}${tail}`);
+const single = "(?:one|a macaron|another one|another|1)";
+const many = `(?:${single}|a couple|\\d{1,2}|${Object.keys(smallNumbers).join("|")})`;
+const events = {
+  took: new RegExp(`^${who} ${took} (${many})${tail}$`),
+  gone: new RegExp(`^(${many})${ofThem} ${gone}${tail}$`),
+  // "the dog ate one and the cat two"
+  more: new RegExp(`^(?:${who} )?(${many})${tail}$`),
+};
+/** "still want 24", "but i need all 24", "need 24 anyway". */
+const stays =
+  /^(?:but |and |though |so )*(?:i |we )?(?:do )?(?:(?:still|anyway|all the same) )*(?:need|want|make|do|have to have|must have|keep|bake|fill|am making|doing|its|for)? ?(?:(?:still|to have|to make|have|all|the|full|my) )*(\d{1,3})(?: (?:macarons|macs|of them|anyway|though|please|still|all the same|as planned|in all|in total|total))*$/;
+const anyway = /\b(?:still|anyway|all the same)\b/;
+const staysMark = /\b(?:still|anyway|all the same|as planned|need|want)\b/;
+
+/** How many of a plain number are meant. */
+const isSingle = new RegExp(`^${single}$`);
+const numberOf = (said: string): number =>
+  isSingle.test(said)
+    ? 1
+    : said === "a couple"
+      ? 2
+      : /^\d/.test(said)
+        ? Number(said)
+        : (smallNumbers[said as keyof typeof smallNumbers] ?? Number.NaN);
+
+/** How many are gone in one clause; undefined where it tells of something else. */
+function goneIn(clause: string, isFirst: boolean): number | undefined {
+  const found =
+    events.took.exec(clause) ?? events.gone.exec(clause) ?? (isFirst ? null : events.more.exec(clause));
+  return found ? numberOf(found[1] ?? "") : undefined;
+}
 
 /** The sentence put plainly; undefined where no macarons are filled. Pure. */
 export function oneFewer({ text: said }: Reading, { last }: State): string | undefined {
   const macarons = last?.tool === "fill" ? last.inputs.macarons : undefined;
-  const text = spaced(said);
-  if (typeof macarons !== "number" || macarons < 2 || !(tookOne.test(text) || oneGone.test(text)))
-    return undefined;
-  return `make it ${macarons - 1} macarons`;
+  if (typeof macarons !== "number" || macarons < 2) return undefined;
+  const text = spaced(said)
+    .replace(leads, "")
+    .replace(/(?: [.!?])+$/, "");
+  const clauses = text.split(/(?: [,;.])? (?:and|but) | [,;.] /).map((each) => each.trim());
+  const final = clauses.at(-1) ?? "";
+  const kept =
+    (clauses.length > 1 || anyway.test(final)) && staysMark.test(final) ? stays.exec(final)?.[1] : undefined;
+  const told = kept === undefined ? clauses : clauses.slice(0, -1);
+  const counts = told.map((each, at) => goneIn(each, at === 0));
+  if (counts.some((each) => each === undefined || Number.isNaN(each))) return undefined;
+  if (kept !== undefined) return `make it ${kept} macarons`;
+  const lost = counts.reduce<number>((sum, each) => sum + (each ?? 0), 0);
+  // several at once are told as any other change
+  if (counts.length === 1 && lost !== 1) return undefined;
+  return lost < macarons ? `make it ${macarons - lost} macarons` : undefined;
 }

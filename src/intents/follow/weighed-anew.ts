@@ -41,6 +41,11 @@ const lostSo =
 const ofIt =
   /^(?: (?:of (?:it|that|them)|(?:of )?(?:the |my )?what|on the (?:floor|table|counter|worktop|side)|down the (?:sink|drain)|in the sink|already|just now|there|sadly))*[ .!]*$/;
 
+/** "added another, 104 g now", of whites that were weighed: so much in all. */
+const oneMoreSaid = /^[^?]*\b(?:another|one more|a second|a third|two more)\b[^?]*$/;
+const oneMore =
+  /^(?:(?:and|so|ok|oh|then|now|i|ive|we|just|have) )*(?:added|cracked|put in|threw in|broke|separated|found) (?:another|one more|a second|a third|a fourth|two more)(?: (?:one|egg|white))?[,.;]? (?:(?:so|its|it's|it is|thats|that's|makes|making|comes to|now|which|that|weighs?|they|all|together|in all|total) )*$/;
+
 /** The sentence put plainly; undefined where nothing was weighed or nothing is gone. Pure. */
 export function weighedAnew(
   { text: said, amounts, things, whens }: Reading,
@@ -50,7 +55,13 @@ export function weighedAnew(
   const [only, ...others] = amounts;
   if (!stock || !only || others.length > 0 || whens.length > 0) return undefined;
   const isGrams = only.dim === "weight" || (only.dim === "number" && only.unit === "" && !only.fraction);
-  if (!isGrams || only.high !== undefined || only.of?.count || otherMatter.test(said)) return undefined;
+  if (
+    !isGrams ||
+    only.high !== undefined ||
+    only.of?.count ||
+    (otherMatter.test(said) && !oneMoreSaid.test(said))
+  )
+    return undefined;
   const grams = gramsOf(only);
   const named = things.filter(
     ({ ingredient, base, dose, taste }) => (ingredient ?? base ?? dose ?? taste) && ingredient !== "egg yolk",
@@ -68,6 +79,8 @@ export function weighedAnew(
     if (!had || more.length > 0 || grams >= had.grams) return undefined;
     return isOwn ? `${had.grams - grams} g ${had.name}` : `i only have ${had.grams - grams} g ${had.name}`;
   }
+  if (oneMore.test(before) && stock.name === "whites" && isOwn && grams > stock.grams)
+    return `${grams} g ${stock.name}`;
   const isRead = shown.test(before) || behind.test(after) || down.test(before);
   // "a few cracked, 8 left" counts
   if (!isRead || !gone.test(said) || grams < leastWeight_g) return undefined;

@@ -1,9 +1,12 @@
-/** "three bars of dark, 300 grams together", "2 tubs of cream, 500 g in all": what the packs weigh, not how many they are. */
+/**
+ * "three bars of dark, 300 grams together", "2 tubs of cream, 500 g in all": what the packs weigh, not how many they are.
+ * "2 vials of mint oil 2 ml each in 300 g buttercream": that many times what one holds.
+ */
 import { isWord, spanOf, wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
 const packs =
-  /^(?:bars?|blocks?|slabs?|tablets?|bags?|packs?|packets?|pkts?|tubs?|cartons?|pots?|jars?|tins?|cans?|tubes?|sachets?|boxes|bottles?|bowls?|lumps?|bits?|pieces?|pats?)$/;
+  /^(?:bars?|blocks?|slabs?|tablets?|bags?|packs?|packets?|pkts?|tubs?|cartons?|pots?|jars?|tins?|cans?|tubes?|sachets?|boxes|bottles?|bowls?|lumps?|bits?|pieces?|pats?|vials?|phials?|flasks?|ampoules?|pouches?|pipettes?)$/;
 const leads = new Set(
   "so or at its thats which that weighing weigh weighs making makes is are about around roughly they theyre it for coming come comes to".split(
     " ",
@@ -42,8 +45,82 @@ const isStuff = (item: Item | undefined): item is Item & { is: "thing" } =>
 const endAt = (items: readonly Item[], at: number): number =>
   ends.find((words) => words.every((word, i) => isWord(items[at + i], word)))?.length ?? 0;
 
+const isMeasure = (item: Item | undefined): item is AmountItem =>
+  item?.is === "amount" && ["weight", "volume"].includes(item.amount.dim) && item.amount.high === undefined;
+const isFlavor = (item: Item | undefined): item is Item & { is: "thing" } =>
+  item?.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste) && !item.thing.base;
+const holding = new Set("of with at holding holds a is are being having".split(" "));
+const eachOne = new Set(["each", "apiece"]);
+
+/** Where the words in between end. */
+const past = (items: readonly Item[], at: number, words: ReadonlySet<string>, sign = false): number => {
+  let to = at;
+  while (words.has(wordOf(items[to])) || (sign && items[to]?.is === "sign" && to === at)) to += 1;
+  return to;
+};
+
+interface Packed {
+  measure: AmountItem;
+  flavor: Item;
+  next: number;
+}
+
+/** What one of the packs that begin at `at` holds, and of which flavor. */
+function packedAt(items: readonly Item[], at: number): Packed | undefined {
+  const ahead = items[at + 1];
+  // "two 5 ml bottles of mint oil"
+  if (isMeasure(ahead) && isPack(items[at + 2])) {
+    const of = past(items, at + 3, holding);
+    const flavor = items[of];
+    return isFlavor(flavor) ? { measure: ahead, flavor, next: of + 1 } : undefined;
+  }
+  if (!isPack(ahead)) return undefined;
+  const of = past(items, at + 2, holding);
+  const first = items[of];
+  // "2 vials of 2 ml mint oil", "2 vials of 2 ml each of mint oil"
+  if (isMeasure(first)) {
+    const then = past(items, past(items, of + 1, eachOne), holding);
+    const flavor = items[then];
+    return isFlavor(flavor) ? { measure: first, flavor, next: then + 1 } : undefined;
+  }
+  // "2 vials of mint oil, 2 ml each"
+  if (!isFlavor(first)) return undefined;
+  const place = past(items, past(items, of + 1, new Set(), true), holding);
+  const measure = items[place];
+  return isMeasure(measure) && eachOne.has(wordOf(items[place + 1]))
+    ? { measure, flavor: first, next: place + 2 }
+    : undefined;
+}
+
+/** Packs of a flavor that goes into a bowl: that many times what one holds. What is bought or priced stays as it is. */
+function withPacked(items: readonly Item[]): Item[] {
+  const inBowl = items.some((item) => item.is === "thing" && item.thing.base);
+  if (!inBowl || items.some((item) => item.is === "amount" && item.amount.dim === "money")) return [...items];
+  for (let at = 0; at < items.length; at++) {
+    const count = items[at];
+    const found = isCount(count) && Number.isInteger(count.amount.value) ? packedAt(items, at) : undefined;
+    if (!found || !isCount(count)) continue;
+    const value = found.measure.amount.value * count.amount.value;
+    const [from] = count.amount.at;
+    const [, to] = spanOf(items[at + 1] as Item);
+    const all: Item = {
+      is: "amount",
+      amount: {
+        ...found.measure.amount,
+        value,
+        text: `${value} ${found.measure.amount.unit}`,
+        taken: `${value} ${found.measure.amount.unit} in all: ${count.amount.value} × ${found.measure.amount.text}`,
+        at: [from, to],
+      },
+    };
+    return [...items.slice(0, at), all, found.flavor, ...items.slice(found.next)];
+  }
+  return [...items];
+}
+
 /** The items with the weight before what is in the packs, and their number gone. Pure. */
-export function withPacks(items: readonly Item[]): Item[] {
+export function withPacks(all: readonly Item[]): Item[] {
+  const items = withPacked(all);
   for (let at = 0; at < items.length; at++) {
     const count = items[at];
     if (!isCount(count) || !isPack(items[at + 1])) continue;

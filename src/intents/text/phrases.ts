@@ -3,6 +3,7 @@ import { anForAnd } from "./phrases/an-for-and.ts";
 import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedOfTheBowl } from "./phrases/asked-of-the-bowl.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
+import { batchCounted } from "./phrases/batch-counted.ts";
 import { billOrdered } from "./phrases/bill-ordered.ts";
 import { bowlFirst } from "./phrases/bowl-first.ts";
 import { bowlTooSmall } from "./phrases/bowl-too-small.ts";
@@ -178,6 +179,7 @@ const phrases = [
   ...ownCount,
   ...trayHolds,
   ...sizeKept,
+  ...batchCounted,
   ...mixesNamed,
   ...meringueAsked,
   ...weightsOfBatch,

@@ -188,11 +188,17 @@ const isPlainlyIdle = (part: Part, ear: Ear): boolean =>
   // what speaks of another matter changes nothing here
   (part.some((item) => strangers.has(wordOf(item))) ||
     isModest(part, ear) ||
-    !part.some((item) => changes.has(wordOf(item)))) &&
+    !criedOut(part).some((item) => changes.has(wordOf(item)))) &&
   !(mayBeEarlier(ear.mask(part)) && namesEarlier(ear.mask(part))) &&
-  !opens(part, ear) &&
+  !opens(criedOut(part), ear) &&
   (isModest(part, ear) || !asksWithin(part)) &&
-  ear.claimed(part) === undefined;
+  ear.claimed(criedOut(part)) === undefined;
+
+/** "help the lid came off!!": a cry, where nothing is named that help is wanted with. */
+const criedOut = (part: Part): Part =>
+  wordOf(part[0]) === "help" && !part.some((item) => /^(?:with|on|about|for|from)$/.test(wordOf(item)))
+    ? part.slice(wordOf(part[1]) === "me" ? 2 : 1)
+    : part;
 
 /** "my arithmetic isnt what it was", "ive forgotten how fractions work": what the baker can't do any more. */
 const isModest = (part: Part, ear: Ear): boolean =>

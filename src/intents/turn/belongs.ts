@@ -11,9 +11,38 @@ export const tellsMix = (part: Part, ear: Ear): boolean =>
 /** "640 g batter for the shells": a bowl, and nothing asked of it. */
 export const tellsBowl = (part: Part, ear: Ear): boolean =>
   !asks(part, ear) &&
-  /^(?:i have |ive got |theres )?\S*<weight> (?:of )?\S*<base=\S+(?: (?:for|to pipe) (?:the |my )?\S*<count=\S+)?$/.test(
+  (/^(?:i have |ive got |theres )?\S*<weight> (?:of )?\S*<base=\S+(?: (?:for|to pipe) (?:the |my )?\S*<count=\S+)?$/.test(
     ear.mask(part),
+  ) ||
+    weighsBowl(part));
+
+/** Words that a bowl is told with, and none that order one: "white ganache weighing 130 g", "smbc, 500 g in all". */
+const bowlTold = new Set(
+  "a an the my our this that of with weighing weighs weighed is it its it's comes came to at makes made in on all total altogether there here have has i ive we got theres bowl pot tub scale scales ready finished done plain about roughly exactly just only now sits stands holds waiting".split(
+    " ",
+  ),
+);
+
+function weighsBowl(part: Part): boolean {
+  const amounts = part.filter((item) => item.is === "amount");
+  const things = part.filter((item) => item.is === "thing" && item.thing.unit === undefined);
+  return (
+    amounts.length === 1 &&
+    amounts[0]?.is === "amount" &&
+    amounts[0].amount.dim === "weight" &&
+    things.filter((item) => item.is === "thing" && item.thing.base !== undefined).length === 1 &&
+    things.every(
+      (item) => item.is === "thing" && (item.thing.base !== undefined || item.thing.chocolate !== undefined),
+    ) &&
+    part.every(
+      (item) =>
+        item.is === "amount" ||
+        (item.is === "thing" && !item.thing.dose && !item.thing.taste) ||
+        (item.is === "sign" && /^[,:-]$/.test(item.text)) ||
+        (item.is === "word" && bowlTold.has(item.text)),
+    )
   );
+}
 
 /** "thats how much butter i have": of the answer before, and no question. */
 export const tellsThat = (part: Part, ear: Ear): boolean =>
@@ -79,13 +108,23 @@ export const asksOfIt = (told: Part, part: Part, ear: Ear): boolean =>
   );
 
 /** "put 16 g flavor in 250 g buttercream and it tastes like shampoo": what was done, though it sounds like an order. */
-export const tellsPutIn = (part: Part, ear: Ear): boolean =>
-  /^(?:(?:i|we|ive|weve|oh|no|so|ok|just|accidentally|oops) )*(?:put|added|add|dumped|tipped|poured|stirred|dropped|spilled|spilt|knocked) (?:in )?\S*<weight> .*(?:in|into|to) (?:the |my )?\S*<weight>/.test(
-    ear.mask(part),
-  ) && !/(?:^| )(?:how|what|whats|which|too|ok|okay|\?)(?: |$)/.test(ear.mask(part));
+export const tellsPutIn = (part: Part, ear: Ear): boolean => {
+  const mask = ear.mask(part);
+  if (fellIn.test(mask) && !/(?:^| )(?:how|what|whats|which|\?)(?: |$)/.test(mask)) return true;
+  return wasPutIn.test(mask) && !/(?:^| )(?:how|what|whats|which|too|ok|okay|\?)(?: |$)/.test(mask);
+};
+const wasPutIn =
+  /^(?:(?:i|we|ive|weve|oh|no|so|ok|just|accidentally|oops) )*(?:put|added|add|dumped|tipped|poured|stirred|dropped|spilled|spilt|knocked) (?:in )?\S*<weight> .*(?:in|into|to) (?:the |my )?\S*<weight>/;
+/** "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in". */
+const fellIn =
+  /<base=\S+.*(?: |, )(?:and|but|then|so) (?:(?:about|a whole|all of|instead|now) )*\S*<weight>(?: of (?:it|that))? (?:(?:just|has|have|all) )*(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|tipped)(?: (?:in|into|out|it|there|by accident|by mistake))+$/;
 
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
-export const isBareTail = (part: Part, ear: Ear): boolean => tail.test(ear.mask(part));
+export const isBareTail = (part: Part, ear: Ear): boolean =>
+  tail.test(ear.mask(part)) || listed.test(ear.mask(part));
+/** "list the ingredients in grams", "every ingredient by weight, please": of the mix before, part by part. */
+const listed =
+  /^(?:(?:and|so|then|please|now|ok|can you|could you|just) )*(?:(?:list|give|show|tell|write|break|spell|lay|state|weigh|i need|i want|id like|what are|whats|what is) (?:(?:me|us|it|them|out|down|for) )*)?(?:(?:the|all|of|every|each|their|its|my|full|whole|single) )*(?:ingredients?|weights?|amounts?|quantities|everything|parts|proportions|breakdown|recipe|ingredient list)(?: (?:and|with|in|by|as|the|their|its|of|for|each|every|all|it|them|one|weights?|amounts?|ingredients?|\S*<unit=(?:g|oz)>))*(?: (?:please|pls))?(?: \?)?$/;
 
 /** "whites are 170 g, what about the rest": of what stands before it. */
 export const asksOthers = (part: Part, ear: Ear): boolean =>

@@ -10,6 +10,7 @@ import { orderedBehindNote } from "./note-ended.ts";
 import { pairedKinds } from "./paired-kinds.ts";
 import { pairedSizes } from "./paired-sizes.ts";
 import { asks, carriesAmount, type Ear, earFor, longest, type Part } from "./part.ts";
+import { toldInParts } from "./parts-told.ts";
 import { join } from "./rejoin.ts";
 import { sharedCount, sharedEnd, sharedHour } from "./shared-end.ts";
 import { timerAtEnd, timerOrdered } from "./timer-ordered.ts";
@@ -22,7 +23,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const noted = askedThenNoted(asked, ear);
   if (noted) return [...clauses(noted.asked, tools), [...noted.order]];
   const whole = wholeTurn(ear.mask(asked));
-  if (whole) return whole === "note" ? splitNote(asked, ear) : splitTimer(asked, ear);
+  if (whole) return whole === "note" ? splitNote(asked, ear) : splitTimer(inOneBreath(asked, ear), ear);
   const items = withoutAsides(asked, ear);
   const cuts = cutSentences(items).flatMap((sentence) => {
     const bases = pairedBases(sentence);
@@ -34,6 +35,14 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   // signs alone are a question too, one that nobody understands
   return cuts.length === 0 ? [items] : sharedHour(sharedCount(sharedEnd(join(cuts, ear), ear), ear), ear);
 }
+
+/** What is told in little sentences reads as if commas stood between them: the same words, the same question. */
+const inOneBreath = (items: Part, ear: Ear): Part =>
+  toldInParts(ear.mask(items))
+    ? items.map((item, at) =>
+        item.is === "sign" && /^[.;]$/.test(item.text) && at < items.length - 1 ? { ...item, text: "," } : item,
+      )
+    : items;
 
 /** "I never wrote up last week's, so here goes. Note for March 7: ...": what is told before a note is none of it. */
 function fromNote(items: Part, ear: Ear): Part {

@@ -24,9 +24,12 @@ const most = 10;
 const strength = (said: string): number =>
   /[.;?!]/.test(said) ? 0 : /also|then|plus/i.test(said) ? 1 : /,.*\band\b|-/i.test(said) ? 2 : 3;
 
-/** "140 g powdered sugar", "egg whites 115 g", "200 g sugar at $2 a kilo": a line of a list, that asks nothing. */
+/**
+ * "140 g powdered sugar", "egg whites 115 g", "200 g sugar at $2 a kilo": a line of a list, that asks nothing; the first
+ * one stands behind what the list is of, "my shells are 105 g whites".
+ */
 const line =
-  /^(?:\d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?)(?: of)?(?: [a-zé'-]+){1,3}(?: at \S+ an? \S+)?|[a-zé'-]+(?: [a-zé'-]+){0,2} \d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?))$/i;
+  /^(?:(?:(?:my|our|the|his|her) )?(?:[a-z'-]+ ){1,4}(?:are|is|takes?|uses?|needs?|ha(?:s|ve)|goes|=) )?(?:\d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?)(?: of)?(?: [a-zé'-]+){1,3}(?: at \S+ an? \S+)?|[a-zé'-]+(?: [a-zé'-]+){0,2} \d[\d.,/]* ?(?:g|gr|grams?|kg|oz|ounces?))$/i;
 const asks =
   /\b(?:in|into|to|from|how|what|whats|which|when|why|timer|label|bake|rest|set|start|split|scale|convert|double|make|flavou?r(?:ed|ing)?|filling|batter|buttercream|ganache|bowl|ready|for|it|please|pls|if|with|is|more|too|again|same)\b/i;
 const isLine = (piece: string): boolean => line.test(piece) && !asks.test(piece);

@@ -23,10 +23,13 @@ const inUnit = new RegExp(
 const ofOthers = new RegExp(
   `^${lead}(?:what else|(?:what|which|how (?:often|many times)|when) (?:did|have) i|show me|list) `,
 );
+/** "split one tray by mistake": what became of it, and no bowl that is to be split. */
+const mishap =
+  /^(?:split|share|turn) (?!.*<(?:weight|volume|time)|.*(?:base|ingredient)=).*<count=(?:trays|shells|macarons|batches)>/;
 /** Whether a note ends before it. Pure. */
 export function orderedBehindNote(rest: Part, ear: Ear): boolean {
   const mask = ear.mask(rest);
-  if (told(mask)) return false;
+  if (told(mask) || mishap.test(mask)) return false;
   if (timerWanted(mask)) return true;
   const tool = ear.claimed(rest)?.name;
   if (tool === "cost" && asksOfMoney.test(mask) && !/ sold | sells? /.test(` ${mask} `)) return true;

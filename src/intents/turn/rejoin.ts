@@ -22,9 +22,9 @@ import {
 import type { Cut } from "./cut.ts";
 import { bringsList } from "./list-brought.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
-import { asksOfSplit, tellsFault, tellsFaultBesideTimer } from "./related.ts";
+import { asksOfSplit, tellsFault, tellsFaultAhead, tellsFaultBesideTimer } from "./related.ts";
 import { asksWeightOf, isShareOf } from "./shares.ts";
-import { wantsMix } from "./wants-mix.ts";
+import { flavorsMix, wantsMix } from "./wants-mix.ts";
 
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
 const sticksTo =
@@ -86,7 +86,9 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     if (
       waiting.length === 0 &&
       last &&
-      ((endsAsked(last) && isAnother.test(ear.mask(part))) || wantsMix(last, part, ear))
+      ((endsAsked(last) && isAnother.test(ear.mask(part))) ||
+        wantsMix(last, part, ear) ||
+        flavorsMix(last, part, ear))
     ) {
       out.push(part);
       continue;
@@ -102,7 +104,10 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
         bringsList(last, part, ear) ||
         ordersLabel(last, part, ear) ||
         asksWeightOf(last, part, ear) ||
-        asksPartsOf(last, part, ear))
+        asksPartsOf(last, part, ear) ||
+        namesTimer(last, part, ear) ||
+        timesTimer(last, part, ear) ||
+        asksAlone(last, part, ear))
     ) {
       out[out.length - 1] = joined(last, part);
       continue;
@@ -111,6 +116,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       waiting.length > 0 &&
       !isBareTail(part, ear) &&
       !asksWeightOf(waiting, part, ear) &&
+      !asksAlone(waiting, part, ear) &&
       !(
         (tellsSums(waiting, ear) && asksOfSums(part, ear)) ||
         (tellsStock(waiting, ear) && asksMixOf(part, ear))
@@ -136,8 +142,9 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
     const isFault =
       waiting.length > 0 &&
-      ((whole && tellsFault(part, waiting, ear)) || tellsFaultBesideTimer(waiting, part, ear));
-    const isWish = waiting.length > 0 && wantsMix(waiting, part, ear);
+      ((whole && tellsFault(part, waiting, ear)) || tellsFaultBesideTimer(waiting, part, ear) || tellsFaultAhead(waiting, part, ear));
+    const isWish =
+      waiting.length > 0 && (wantsMix(waiting, part, ear) || flavorsMix(waiting, part, ear));
     if (apart || isTimer || isFault || isWish || asksOfSplit(waiting, part, ear)) {
       out.push(waiting);
       waiting = [];
@@ -159,7 +166,13 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
     ear.claimed(waiting)?.name === "timer" &&
     /(?:^| )timers?(?: |$)/.test(ear.mask(waiting)) &&
     !["timer", undefined].includes(ear.claimed(last)?.name);
-  if (!last || orders(waiting, ear) || startsTimer || tellsFault(last, waiting, ear))
+  if (
+    !last ||
+    orders(waiting, ear) ||
+    startsTimer ||
+    tellsFault(last, waiting, ear) ||
+    flavorsMix(last, waiting, ear)
+  )
     return [...out, waiting];
   return [...out.slice(0, -1), joined(last, waiting)];
 }
@@ -176,6 +189,39 @@ const asksPartsOf = (before: Part, part: Part, ear: Ear): boolean =>
   asksParts.test(ear.mask(part)) &&
   (/<weight> (?:of )?(?:[a-z]+ )?\S*<[^>]*base=/.test(ear.mask(before)) || makesOf.test(ear.mask(before))) &&
   !before.some((item) => item.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste));
+
+/** "20 minutes on a timer. call it proofing": its name. */
+const namesTimer = (before: Part, part: Part, ear: Ear): boolean =>
+  /^(?:(?:and|please|then|you can|so) )*(?:call|name|label|title) (?:it|this|that|the timer|this one|that one) /.test(
+    ear.mask(part),
+  ) &&
+  !carriesAmount(part) &&
+  ear.claimed(before)?.name === "timer" &&
+  (/<time[,>]/.test(ear.mask(before)) || opens(before, ear));
+
+/** "set a timer. 25 minutes": its time. */
+const timesTimer = (before: Part, part: Part, ear: Ear): boolean =>
+  !carriesAmount(before) &&
+  /^(?:(?:for|in|of|make it|about|just) )*\S*<time>(?: (?:please|pls|long|from now))*$/.test(ear.mask(part)) &&
+  ear.claimed(before)?.name === "timer" &&
+  /(?:^| )(?:timers?|alarm|countdown)(?: |$)/.test(ear.mask(before)) &&
+  !endsAsked(before);
+
+/** "filling for 36 macarons. how much?", "cost $18, margin 55 %. price?": nothing but what is wanted of the part before. */
+const asksAlone = (before: Part, part: Part, ear: Ear): boolean => {
+  if (endsAsked(before) || asks(before, ear) || !carriesAmount(before)) return false;
+  const tool = ear.claimed(before)?.name;
+  const mask = ear.mask(part);
+  return (
+    (/^(?:fill|shells|ganache|buttercream|dose)$/.test(tool ?? "") && muchAlone.test(mask)) ||
+    (tool === "cost" && sumAlone.test(mask)) ||
+    (tool === "label" && listAlone.test(mask))
+  );
+};
+const muchAlone = /^(?:(?:so|and) )*how (?:much|many \S*<unit=g>)(?: (?:is|do|does|i|it|that|need|take|make|in all|in \S*<unit=g>))*(?: \?)?$/;
+const sumAlone =
+  /^(?:(?:so|and|the|my|what|whats|what is|which) )*(?:price|margin|mark ?up|profit|selling price|food cost)(?: (?:please|then|is that|in percent))*(?: \?)?$/;
+const listAlone = /^(?:(?:so|and) )*(?:it )?contains what(?: \?)?$/;
 
 /** "my smbc curdled when i added the butter. what do i do": about the fault that is told. */
 const asksOf = (before: Part, part: Part): boolean =>

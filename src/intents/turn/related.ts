@@ -68,3 +68,17 @@ export const tellsFault = (before: Part, part: Part, ear: Ear): boolean =>
   hasBase(part) &&
   !sharesBase(before, part) &&
   ![undefined, ear.claimed(before)].includes(ear.claimed(part));
+
+const sizes = new Set(["shells", "fill", "convert"]);
+/** "..., so i need batter for 24 more", "of those": what the fault led to, and nothing of its own. */
+const leanedOn =
+  /^(?:(?:and|but|oh|ok|well|,) )*(?:so|because|since|as|again|still|instead|then)(?: |$)|(?:^| )(?:again|more|another|new|them|those|these|it|that|replace|redo|remake)(?: |$)/;
+/** "whisked the whites 10 min, no peaks. batter for 24 macarons": the fault is asked about, and so is the size. */
+export const tellsFaultAhead = (fault: Part, order: Part, ear: Ear): boolean =>
+  fault.some((item) => item.is === "thing" && item.thing.symptom) &&
+  !carriesAmount(fault) &&
+  carriesAmount(order) &&
+  !sharesBase(fault, order) &&
+  ear.claimed(fault)?.name === "trouble" &&
+  sizes.has(ear.claimed(order)?.name ?? "") &&
+  !leanedOn.test(ear.mask(order));

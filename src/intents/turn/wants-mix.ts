@@ -15,3 +15,16 @@ export const wantsMix = (before: Part, part: Part, ear: Ear): boolean =>
   wish.test(ear.mask(part)) &&
   ["ganache", "buttercream", "scale", "shells"].includes(ear.claimed(part)?.name ?? "") &&
   others.includes(ear.claimed(before)?.name ?? "");
+
+const partsAsked =
+  /(?:^| )(?:what goes in|what do i put in|ingredients?|(?:the|all|in its) (?:two|three|four)(?:<number>)?|weights|amounts|quantities|recipe|breakdown|list)(?: |$)|\S*<[^>]*ingredient=\S*chocolate[^>]*> (?:and|,) \S*<[^>]*ingredient=cream/;
+const flavorOfIt =
+  /^(?:(?:and|also|then|plus|so|,) )*(?:how much )?(?:\S+ ){0,3}?\S*<[^>]*dose=[^>]*>(?: \S+){0,2}? (?:for|in|into) (?:it|that|this|them|all of (?:it|that|this)|the lot|(?:the|this|my) (?:whole|entire|full) (?:\S*batch\S*|\S*bowl\S*|lot|thing|amount|quantity|mix))(?: (?:too|as well|also|then|please|pls|\?))*$/;
+
+/** "750 g smbc, what goes in. vanilla extract for the whole batch too": the parts of a mix, and its flavor besides. */
+export const flavorsMix = (before: Part, part: Part, ear: Ear): boolean =>
+  flavorOfIt.test(ear.mask(part)) &&
+  /<[^>]*base=(?:ganache|buttercream)/.test(ear.mask(before)) &&
+  / ?\S*<weight>/.test(ear.mask(before)) &&
+  !/<[^>]*(?:dose|taste)=/.test(ear.mask(before)) &&
+  partsAsked.test(ear.mask(before));

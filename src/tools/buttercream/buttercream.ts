@@ -192,6 +192,8 @@ export const buttercream = tool<ButtercreamInputs>({
     fill: cues([
       14,
       "{base=buttercream} for (?:all of )?(?:it|that|those|them) .. (?:weights?|grams|whats in it|what goes in)",
+      // "half of that filling as smbc, what goes in"
+      "{fraction} (?:of )?(?:it|that|this|the|those)(?: {base=filling})? (?:(?:as|in|of|for|is|will|be|with|to|going) )*{base=buttercream} .. (?:weights?|grams|whats in it|what goes in|what do i (?:weigh|need)|ingredients|parts)",
       // "and the ring, what does that break down to if it's swiss meringue buttercream"
       "(?:ring|border|rim|dam|center|centre|middle|outside|inside) .. (?:break\\S*|split<\\S+|split|made (?:up )?(?:of|from)|consists?|work out|works out|come to|comes to|weigh\\S*|what goes in) .. {base=buttercream}",
       "{base=buttercream} (?:for (?:the )?)?(?:ring|border|rim|dam|center|centre|middle) .. (?:break\\S*|made (?:up )?(?:of|from)|consists?|work out|works out|come to|comes to)",

@@ -114,6 +114,10 @@ const orderWords: readonly RegExp[] = [
   /(?:^| )(?:ready|done|due|finished|needed|wanted)(?: |$)/,
   // "20 for saturday 3pm, mango ganache"
   /^(?:(?:ok|and|so|now|need) )*\S*<number> (?:for|by) \S*<when>/,
+  // "24 today", "..., 30 tomorrow at 4 pm": nothing else is counted for a day
+  new RegExp(
+    `(?:^|[,.;] )(?:(?:ok|and|so|now|need|just|only|then) )*\\S*<number>${notPeople} (?:(?:for|by|on|at) )*\\S*<when>(?: (?:at )?\\S*<when>)?(?: (?:please|pls|then|[.?!]))*$`,
+  ),
   // "plan 36 for tuesday noon"
   new RegExp(
     `(?:^|[,:] )(?:(?:please|can you|could you|ok|and|so) )*(?:plan|schedule|time) (?:me )?\\S*<number>${notPeople} (?:\\S+ ){0,3}?(?:for|by|on|due|ready) .*<when>`,

@@ -7,11 +7,13 @@ import { type Dose, find } from "./in-force.ts";
 import { noDose } from "./no-dose.ts";
 import { missingIn, unclearIn } from "./open-question.ts";
 import { backward, check, forward, mend } from "./sums.ts";
+import { doseTable } from "./table-asked.ts";
 
 /**
  * @throws never: what can't be worked out comes back as `asking`, `impossible` or `declined`.
  */
 export function answerDose(said: DoseInputs, world: World): Outcome {
+  if (said.list) return doseTable(said.list);
   const inputs = shareAsWeight(said);
   const refused = noDose(inputs);
   if (refused) return refused;

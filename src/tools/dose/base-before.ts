@@ -49,6 +49,10 @@ const bareGrams = ({ reading }: BaseTurn): Weighed[] =>
       : [],
   );
 
+/** "forgot 30 g butter, thats in it too", "plus 30 g butter": one more part of a bowl that was told in its parts. */
+const oneMorePart =
+  /^(?:(?:oh|and|i|ive|sorry|wait|no|oops|ah|so|also|,) )*(?:plus|also|(?:forgot|missed|left out|didnt (?:say|mention|count)|forgot to (?:say|mention|count|add up))(?: that)?|there(?:s| is| was)(?: also)?|with)(?: (?:the|my|another|about|some|also|,|there is|theres|of))* \S*<weight>|^(?:(?:oh|and|so|,) )*\S*<weight> (?:of )?\S*<[^>]*ingredient=\S* (?:as well|too|also)(?: |$)/;
+
 /** "oh and another 50 g butter went in": on top of the bowl that was spoken of, its flavor with it. */
 const partAdded: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
@@ -59,7 +63,8 @@ const partAdded: BaseWay = (turn) => {
     /^(?:and |now )*(?:with|plus) \S*<weight>|\b(?:put \S* ?\S*<weight> .* in(?:to)? (?:it|that|there|the bowl)|went in|goes in|gone in|beating|beat|adding|added|add|in as well|in too|in (?:it|there|that|the (?:bowl|mix|ganache)) (?:as well|too|also)|also in|stir\w*|melt\w*)\b/.test(
       reading.mask,
     );
-  if (!asWell) return undefined;
+  const isNew = before.parts?.every(({ name }) => name !== added.thing?.ingredient) ?? false;
+  if (!asWell && !(isNew && oneMorePart.test(reading.mask))) return undefined;
   return {
     ...(before.parts ? summed([...before.parts, partOf(added)]) : { base_g: before.base_g + added.grams }),
     ...(before.flavor_g === undefined ? {} : { flavor_g: before.flavor_g, want: "check" as const }),

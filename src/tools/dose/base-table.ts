@@ -52,7 +52,7 @@ const laidAside: BaseWay = (turn) => {
 };
 
 const asksFlavor =
-  /(?:^| )(?:add|adding|flavou?r|put|with|how much) |^(?:and |then |now |so )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then))?(?: \?)?$/;
+  /(?:^| )(?:add|adding|flavou?r|put|with|how (?:much|many)) |^(?:and |then |now |so |also |plus |the |some )*\S*<[^>]*(?:dose|taste)=[^>]*>(?: (?:please|pls|then|too|also|as well))*(?: [,:])?(?: (?:in |how many )?\S*<unit=(?:g|oz)>| (?:the )?weight| amount| how (?:much|many))?(?: (?:please|pls))?(?: \?)?$/;
 
 /** True where what was worked out last is something to flavor, and no other mix is named. */
 function wantsFlavor({ reading, memory, base }: BaseTurn): boolean {

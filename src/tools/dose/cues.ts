@@ -23,12 +23,22 @@ const inParts =
   "^(?!.*(?:<(?:money|time|temperature|length|volume)|count=(?!bowls)|<when|base=batter|remainder|fraction| rest |split|divide|share|half|other way|note|save|label says|bottle says|directions|recipe|cost|fat|sugar|water))(?!.*<weight>.*<weight>)(?!.*<percent>.*<percent>)(?!.*<number)(?=.*<weight>)(?=.*<(?:[^>]*,)?base=)(?=.*<(?:[^>]*,)?(?:taste|dose)=)";
 
 export const doseCues = cues(
+  // "which flavors do you know", "what goes with pistachio", "suggest a filling"
+  [
+    12,
+    "^(?!.*(?:<(?:weight|volume|percent|money|when)|count=(?:trays|boxes)) ?)(?:(?:so|and|ok|hi|please|pls|can you|could you) )*(?:(?:what|which|how many) (?:\\S+ )?{dose=flavor} (?:(?:do|can|could|have) (?:you|u)|(?:can|could) (?:i|we)|(?:are|is) (?:there|in))|(?:list|show|tell) (?:me )?(?:(?:all|the|your|of) )*{dose=flavor}|what (?:can|could|do) i \\S*<dose=flavor>)",
+    "^(?!.*<(?:weight|volume|percent|money|when|number) ?)(?:(?:so|and|ok|hi) )*(?:what|which) (?:(?:other|else|two|three) )?(?:(?:{dose=flavor}|{base}|tastes?|colou?rs?) )?(?:else )?(?:go|goes|pair|pairs|match|matches|works?|tastes?|suits?|fits?) (?:(?:well|nicely|best|good|great) )*(?:with|together)",
+    "^(?!.*<(?:weight|volume|percent|money|number) ?)(?:(?:so|and|ok|hi|please|pls|can you|could you|help me) )*(?:suggest|recommend|pick|choose|propose) (?:(?:me|us|a|an|some|any|the|nice|good|new|other|fun|seasonal) )*(?:{dose=flavor}|{base=filling}|combinations?|combo|pairings?)",
+    "^(?!.*<(?:weight|volume|percent|money|number) ?)(?:(?:so|and|ok|hi|um|hm) )*(?:what|which) (?:other )?(?:{dose=flavor}|combinations?) (?:(?:should|shall|would|could|do) (?:i|we|you) (?:make|do|bake|choose|pick|go|take|recommend|suggest|like)|(?:is|are) (?:good|nice|best|popular|in season))",
+  ],
   // "buttercream, 590 g; raspberry; 2.5 percent", "12 g of it left, 4 percent, how much ganache": told in its parts
   [
     9,
     `${inParts}(?=.*{percent}).*`,
     `${inParts}(?=.*(?:enough for|how far|how much (?:{base} )?(?:can|could|will|would|does)|what {base} (?:does|will))).*`,
   ],
+  // "and vanilla extract in the same 195"
+  [8, "^(?:(?:and|also|plus|ok|now|then|so) )*{dose} (?:in|into|for|to) (?:the |that |this )?same (?:{number}|{weight})(?: (?:please|pls|too|[?.]))*$"],
   // what whitens or colors and has no row
   [
     9,

@@ -91,6 +91,8 @@ export const inputs = later(() =>
     asks_drops: z.optional(z.boolean()),
     /** Asked for by a word that no table has: "how much pistazienmus". */
     unknown: z.optional(z.string()),
+    /** She asks which flavors there are doses for, or what goes with what. */
+    list: z.optional(z.enum(["known", "pairing"])),
     /** A color with much water in it, which no row is of. */
     liquid_color: z.optional(z.boolean()),
     /** What is sold to color food and is neither gel nor powder color: "titanium dioxide", "airbrush color". */

@@ -7,10 +7,14 @@ const saysMore =
   /<(?:weight|number)> (?:\S*<unit=g> )?(?:of )?(?:more|extra|additional|on top|further)\b|\b(?:another|extra|additional|further|plus) \S*<(?:weight|number)>|_(?:more|extra|additional)_\S*<weight>|<weight> \S*<[^>]*(?:dose|taste)=\S* (?:more|extra|on top|again)\b/;
 const ofAnother = /\b(?:how|buttercream|ganache|plain)\b|<[^>]*base=/;
 
+/** "lemon zest for another 180 g": a bowl of that weight, and no more of what is in the first. */
+const forAnother =
+  /\bfor (?:(?:about|around|a|an) )*(?:another|further|extra|additional) \S*<(?:weight|number)>|\bfor \S*<(?:weight|number)> more\b/;
+
 /** "dripped in 5 more". */
 export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
   if (loose === undefined || before?.base_g === undefined || loose <= 0) return undefined;
-  if (!saysMore.test(mask) || ofAnother.test(mask)) return undefined;
+  if (!saysMore.test(mask) || ofAnother.test(mask) || forAnother.test(mask)) return undefined;
   if (before.flavor_g === undefined) return { more_g: loose, want: "check" };
   // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
   const isPlain = /\b(?:have|ive|got|spare|left|theres|there is)\b/.test(mask);
@@ -21,7 +25,8 @@ export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
 
 /** "2 g more lemon", "another 2 g of lemon flavor", behind what went into a bowl of it: on top of that. */
 export function moreOfNamed({ mask }: Reading, before: Draft | undefined, grams: number): Draft | undefined {
-  if (before?.base_g === undefined || !saysMore.test(mask) || ofAnother.test(mask)) return undefined;
+  if (before?.base_g === undefined || !saysMore.test(mask)) return undefined;
+  if (ofAnother.test(mask) || forAnother.test(mask)) return undefined;
   return before.flavor_g === undefined
     ? { flavor_g: undefined, more_g: grams, want: "check" }
     : { flavor_g: before.flavor_g + grams, want: "check" };

@@ -20,6 +20,7 @@ import { forBowls } from "./several-bowls.ts";
 import { isFarOver, readShareOfBowl } from "./share-of-bowl.ts";
 import { readSharesOf } from "./shares-said.ts";
 import { inGrams } from "./spoon-asked.ts";
+import { tableAsked } from "./table-asked.ts";
 import { readTimes } from "./times-said.ts";
 import { readTwicePart } from "./twice-part.ts";
 
@@ -76,6 +77,7 @@ type WholeWay = Way<{ reading: Reading; memory: Memory }, Draft | Draft[]>;
 
 /** Sentences that say by themselves all that there is to read: the bowl, the flavor and what is wanted. */
 const wholeWays: readonly WholeWay[] = [
+  ({ reading }) => tableAsked(reading),
   ({ reading, memory }) => readNotThat(reading, memory),
   ({ reading, memory }) => enoughFor(reading, memory),
   ({ reading, memory }) => inGrams(reading, memory),

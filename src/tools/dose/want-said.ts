@@ -63,7 +63,7 @@ const newBowl: WantWay = ({ reading: { amounts }, before }) =>
     : undefined;
 
 const saysMend = inTurn(
-  /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|balance it|weaken|put right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/,
+  /\b(?:rescues?|fix(?:es)?|saves?|dilutes?|(?<!\b(?:is|be|are)(?: then| the)? )correct|mend|tone it down|bring it (?:back|down)|(?:so )?(?:its|it is|thats|get (?:it|that|this)) (?:back )?(?:in|into|within) (?:the )?range|balance it|weaken|put (?:it |that |this |them )?right|sort (?:it|that|this)|calm (?:it|that|this) down|even it out|water it down|too much what now|undo the|repair|to get it back|to bring)\b/,
 );
 
 /** "a touch of citric acid would fix it": what is to go in, and nothing that went in. */

@@ -80,7 +80,7 @@ export const fillCues = cues(
     8,
     "how fars? .. {weight} (?:of )?(?:the |my )?{base=(filling|buttercream|ganache)} (?:\\S+ ){0,5}(?:go|stretch|get me|take me)",
   ],
-  [8, "(?:center|centre|middle) .. {base} (?:around|round|outside)"],
+  [10, "(?:center|centre|middle)\\S* .. {base} (?:(?:piped|pipe|going|goes|all)\\S* )*(?:around|round|outside)"],
   [
     8,
     `${ringWord} .. ${centerWord}`,

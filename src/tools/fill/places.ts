@@ -22,6 +22,8 @@ const ringNamed = [
   `(?:^| )${edge} of (?:the |my )?${thing}`,
   `${thing} ${edge}(?: |$)`,
   `${thing} ${piped}${edge}(?: |$)`,
+  // "lemon curd in the middle and buttercream piped round it"
+  `${thing} (?:(?:piped\\S*|pipe\\S*|going|goes|all) )*a?round(?: (?:it|that|them))?(?: [,.]| and|$)`,
   `(?:^| )(?:round|around|on|along|at|for|to) the ${edge} ${put}${thing}`,
   `(?:^| )(?:outside|edge) ${put}${thing}`,
 ].map((each) => new RegExp(each));

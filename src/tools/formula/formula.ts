@@ -15,6 +15,11 @@ const line = z.object({
   high_g: z.optional(weight_g),
 });
 
+const told = "(?:(?:so|ok|and|well|right|here) )*";
+/** A line of a recipe, and what stands between two. */
+const ofList = " (?:{weight}|{number}) (?:of )?(?:\\S+ ){0,2}?{ingredient}";
+const more = "(?: (?:,|and|&|[+]|;|plus))*";
+
 export const inputs = later(() =>
   z.strictObject({
     does: z.optional(
@@ -79,6 +84,12 @@ export const formula = tool<FormulaInputs>({
   purpose: "Your own recipes: save, show, list, correct, forget",
   inputs,
   cues: cues(
+    // "my garden shells are 110 g whites, 140 g almond flour, 135 g powdered sugar and 100 g sugar": the whole of it
+    [
+      14,
+      `^${told}(?:(?:my|our|the) )?(?:[a-z]+ ){0,2}?{count=shells} (?:are|take|use|have)${ofList}(?:${more}${ofList}){2,6}(?: [.!])*$`,
+      `^${told}(?:my|our|the) (?:[a-z]+ ){1,3}?(?:mix|formula|recipe) (?:is|takes|uses|has|goes)${ofList}(?:${more}${ofList}){2,6}(?: [.!])*$`,
+    ],
     [
       9,
       "^(?:please |ok |and )*(?:save|store|remember|keep) (?:my|our|this|the) (?:\\S+ ){1,4}: .*{weight} {ingredient}",

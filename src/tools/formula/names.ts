@@ -14,7 +14,9 @@ const patterns = [
   /^(?:please |ok |and )*(?:save|store|keep|remember|add|file) (?:this |a |another |my |the )?(?:new )?one[,:-]? (.+)$/,
   /^(?:please |ok )*(?:save|store|keep|remember|file) (?:this|that|it|these|them)(?: one)?(?: (?:please|for (?:me|later)))* ?, (?:please )?(.+?):?$/,
   /^(?:please |ok )*(?:save|store|keep|remember) (?:my|our|this|the) (.+?):?$/,
-  /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has)$/,
+  /(?:my|our) (.+?) (?:are|is|take|takes|use|uses|have|has|=)$/,
+  // "my garden shells: 110 g whites, ...", "the garden shells take"
+  /^(?:(?:so|ok|and|here) )*(?:(?:my|our|the) )?((?:[a-z]+ ){0,3}(?:shells|macarons|mix|batter))(?: ?=| take| takes| use| uses| have| has| are| is)?$/,
   // "cloud shells is 120 g almond flour, ..., keep it"
   /^(?:(?:so|ok|and) )*(?!(?:the|my|our|a|mine|ours|it|this|that|there|here|what|list|recipe)\b)((?:[a-z]\S* ?){1,4}?) (?:is|are|goes|takes|uses|has)$/,
 ];

@@ -73,12 +73,21 @@ export function build(
       : { name, value: usual[name], low: ends[0], high: ends[1], unit: "g" };
   };
   const withButter =
-    chocolate === "white" && use === "piping" && inputs.ratio === undefined
+    chocolate === "white" && use === "piping" && inputs.ratio === undefined && inputs.with_butter !== false
       ? butterVersion(given, grams)
       : undefined;
   const scale = world.bench.scale_g;
   const show = (name: Part) => `${weight(usual[name], scale)} g ${name === "total" ? "in all" : name}`;
   const order = parts.filter((name) => name !== given);
+  if (withButter && inputs.with_butter)
+    return {
+      status: "answered",
+      headline: `${withButter.text}, ${weight(withButter.total_g, scale)} g in all: set with butter`,
+      figures: withButter.figures.map((each) => ({ ...each, name: each.name.replace(", with butter", "") })),
+      rule,
+      cautions: [keepFilledCold],
+      leaves: { ...leftOf(withButter.total_g, chocolate) },
+    };
   return {
     status: "answered",
     headline: `${order.map(show).join(", ")}${withButter ? `; or set with butter: ${withButter.text}` : ""}`,

@@ -185,6 +185,12 @@ export const ganacheCues = cues(
 
 export const ganacheGoesOn = cues(
   resizing,
+  // "changed my mind, the one with butter"
+  [
+    9,
+    "^(?:(?:ok|okay|no|so|and|then|actually|changed my mind|i changed my mind|on second thought|,|i|we|ill|take|want|lets|make|do|have|it|rather|please|give me) )*(?:(?:the|that) (?:one|version|way) (?:set )?)?(?:with|without|no) (?:the |any )?{ingredient=butter}(?: (?:then|please|after all|instead|now|in|in it))*(?: [.?])?$",
+    "^(?:(?:ok|okay|no|so|and|then|actually|changed my mind|,|ill|i|take|want|lets|do) )*the {ingredient=butter} (?:one|version|way)(?: (?:then|please|after all|instead|now))*(?: [.?])?$",
+  ],
   [14, ...insteadOfGone],
   // "and 40 g unsalted butter on top of that"
   [

@@ -44,6 +44,8 @@ export const inputs = later(() =>
     target_percent: z.optional(share_percent),
     /** Chocolate over cream, as she said it. */
     ratio: z.optional(z.number().check(z.gt(0, { error: "A ratio has to be above zero." }))),
+    /** White, set with butter, or without any: "the one with butter". */
+    with_butter: z.optional(z.boolean()),
     /** Grams more or less of one of its lines: "20 g less cream". */
     steps: z.optional(
       z.array(z.object({ name: z.string(), grams: weight_g, does: z.enum(["more", "less"]) })),

@@ -9,8 +9,26 @@ const namesGanache = /<[^>]*base=ganache/;
 /** Firm, piping or loose: only a ganache is. */
 const namesUse = /<[^>]*use=/;
 
+/** "white chocolate in hand: 300 g. i want a filling ganache", "cream: 120 g, ...": a part of it, told before the order. */
+const toldFirst =
+  /^(?:(?:the|my|some|only|just|with|i|ive|have|got|in|on|shelf|fridge|here|so|ok|[,:]) )*\S*<[^>]*ingredient=(\w*chocolate|cream)[^>]*> (?:(?:i|ive|we|have|got|in|on|the|my|hand|shelf|house|pantry|stock|here|left|there|is|at|home|a|bag|cupboard|fridge|weighs?|weighing|only|just|about|all|of|it) |[:=] )+\S*<weight>(?: (?:in|on|the|my|hand|shelf|house|here|left|there|is|all|i|have|at|home|of|it|fridge|cupboard|stock))*(?: [,.;-])? .*(?:base=ganache|use=)/;
+/** "ganache, white, 420 g": the kind of what is ordered, and no chocolate that is weighed. */
+const kindOfWhole =
+  /base=ganache[^>]*> (?:[,.;:-] )*\S*<[^>]*(?:chocolate=|color=white)[^>]*> (?:[,.;:-] )*\S*<weight>(?! (?:of )?(?:chocolate|\S*<[^>]*ingredient))/;
+
+/** The one weight of an order that is told in pieces. */
+function toldInPieces(reading: Reading, [only, ...more]: readonly Weighed[]): Draft | undefined {
+  if (!only || more.length > 0 || only.amount.dim !== "weight") return undefined;
+  const part = toldFirst.exec(reading.mask)?.[1];
+  if (part && !says(reading, inAll)) return { [part === "cream" ? "cream_g" : "chocolate_g"]: only.grams };
+  const isKind = says(reading, kindOfWhole) && !says(reading, asksCream) && !/\bchoc/.test(reading.text);
+  return isKind ? { total_g: only.grams } : undefined;
+}
+
 /** The first weight of each part; chocolate and cream together make the whole. */
 export function weightsByPart(reading: Reading, memory: Memory, weights: readonly Weighed[]): Draft {
+  const pieces = toldInPieces(reading, weights);
+  if (pieces) return pieces;
   const out: Draft = {};
   const isTotal = weights.length === 1 && says(reading, inAll);
   for (const { grams, thing: named, amount, estimate } of weights) {

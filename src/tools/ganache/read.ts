@@ -91,9 +91,25 @@ function ordered(reading: Reading, memory: Memory): Draft | Draft[] {
     // a ratio that was said is built with: none is asked for
     ...(said && found.want === "ratio" ? { want: "build" } : {}),
     ...(said ? { ratio: said.ratio } : {}),
+    ...butterSaid(reading, found),
     ...(grades.length > 0 && found.want !== "target" ? { grades } : {}),
   };
 }
+
+/** "the one with butter", "i want no butter in": which of the two whites; a butter that is weighed is part of the mix. */
+function butterSaid(reading: Reading, { want, lines }: Draft): Draft {
+  const isPart = lines !== undefined || reading.amounts.some(({ of }) => of?.ingredient === "butter");
+  if (isPart || (want !== undefined && want !== "build")) return {};
+  // "the version without butter and the one with": both
+  if (bothWays.test(reading.text)) return {};
+  if (noButter.test(reading.text)) return { with_butter: false };
+  return butterOne.test(reading.text) ? { with_butter: true } : {};
+}
+const bothWays = /\bwith(?:out)?\b.* (?:and|or|then|,) .*\bwith(?:out)?\b/;
+const noButter =
+  /\b(?:no|without|not|skip|leave out|hold)(?: (?:the|any|one with))* butter\b|\bbutter ?(?:less|free)\b/;
+const butterOne =
+  /\b(?:the|that) (?:one|version|way|recipe) (?:set )?(?:with|that has|using) (?:the )?butter\b|\b(?:the )?butter (?:one|version|way)\b|\bset with butter\b|^(?:(?:and|so|ok|then|no|actually|changed my mind|rather|make it|the one),? )*with (?:the )?butter(?: (?:then|please|after all|instead|now))*[ .?!]*$/;
 
 export const readGanache = (reading: Reading, memory: Memory): Draft | Draft[] =>
   unknownTo(reading) ??

@@ -7,7 +7,12 @@ import { iceWords, outWords } from "./days-said.ts";
 export const room_c = 20;
 
 /** Shells without a filling: said so, or shells alone with no word of macarons. */
-function isBareShells({ reading, words }: Said): boolean {
+function isBareShells({ reading, words: said }: Said): boolean {
+  // "filled macarons, not the empty shells"
+  const words = said.replace(
+    /\b(?:not|no|never) (?:the |my |any )?(?:empty |bare |plain |unfilled |naked )*shells?\b/g,
+    "",
+  );
   const unfilled =
     /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/;
   if (unfilled.test(words) && /shell|unfilled|halves|filled/.test(words)) return true;

@@ -3,7 +3,7 @@ import type { Reading } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { ofPlace, room_c } from "./about-place.ts";
 import { activitySaid } from "./activity-said.ts";
-import { dayLong, outWords } from "./days-said.ts";
+import { dayLong, filledThen, outWords } from "./days-said.ts";
 import type { KeepInputs } from "./keep.ts";
 import { fridgeForUnfrozen } from "./unfrozen.ts";
 import { warmthSaid } from "./warmth-said.ts";
@@ -145,7 +145,7 @@ const ofCold: readonly Subject[] = [
     "cold",
     ({ words }) =>
       /how (?:cold|warm)|what (?:temp|heat|degree)|which temp|cold enough/.test(words) &&
-      !/\bhow (?:long|many days)\b/.test(words),
+      !/\bhow (?:long|many days)\b|\b(?:till|until) when\b/.test(words),
   ],
   [
     "cold",
@@ -160,6 +160,8 @@ const ofCold: readonly Subject[] = [
 
 const subjects = [...first, ...ofEggs, ...ofCold, ...ofPlace];
 
+const madeThen = new RegExp(`\\b(?:made|${filledThen}|baked)\\b`);
+
 /** Undefined where nothing is said of keeping. */
 export function aboutSaid(reading: Reading): About | undefined {
   const words = fridgeForUnfrozen(wordsOf(reading));
@@ -168,9 +170,7 @@ export function aboutSaid(reading: Reading): About | undefined {
     words,
     eggs: isEgg(reading) || reading.things.some((each) => each.ingredient === "pasteurised whites"),
     warm_c: warmthSaid(reading).air_c,
-    dated:
-      reading.whens.length > 0 &&
-      /\b(?:made|(?<!\b(?:of|the|my|some|those|these|with) )filled|baked)\b/.test(words),
+    dated: reading.whens.length > 0 && madeThen.test(words),
   };
   return subjects.find(([, isMeant]) => isMeant(said))?.[0];
 }

@@ -72,6 +72,18 @@ export const keepCues = cues(
     "(?:how (?:long|many days)|keep|last|good|ok|okay|safe) .. unfrozen",
     "unfrozen .. (?:how (?:long|many days)|keep|last|good|ok|okay|safe)",
   ],
+  // "is it ok to give to children after 3 hours on the counter": no timer
+  [
+    12,
+    `(?:is|are|would|will|am|was) (?:(?:it|they|these|those|that|this|i|we|them|still|be|really|macarons|{count=macarons}) )+(?:ok|okay|fine|safe|alright|right|allowed|legal|permitted|good|wise|bad|wrong|edible|risky) (?:to|for) (?:\\S+ ){0,8}?{time} (?:\\S+ ){0,2}?(?:${setOut}|side|worktop|room|warm|heat|sun|car|kitchen)`,
+    `(?:can|could|may|should|shall|might) (?:(?:i|we|they|you|these|those|one|macarons|{count=macarons}|still|be) )+(?:sell|sold|eat|eaten|serve|served|give|given|offer|offered|hand|handed|feed|fed) (?:\\S+ ){0,8}?{time} (?:\\S+ ){0,2}?(?:${setOut}|side|worktop|room|warm|heat|sun|car|kitchen)`,
+  ],
+  // "froze 36 filled macarons on 1 january, how long are they good": no order for that day
+  [
+    24,
+    "(?:froze|frozen) (?:\\S+ )*?{count=macarons} (?:\\S+ )*?{when} (?:\\S+ )*?(?:how long|until when|till when|good|ok|okay|keep|last|safe|eat|sell)",
+    "{count=macarons} (?:\\S+ )*?(?:froze|frozen|freezer) (?:\\S+ )*?{when} (?:\\S+ )*?(?:how long|until when|till when|good|ok|okay|keep|last|safe|eat|sell)",
+  ],
   // a day's plan, and no question of its own
   [-20, "when (?:do|should|can|must) i (?:start|begin)", "{number} (?:\\S+ )?{count=macarons} .. {when}"],
   [

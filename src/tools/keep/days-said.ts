@@ -12,6 +12,15 @@ export const outWords =
 /** Longer than any limit, whatever the hours. */
 export const dayLong =
   /\b(?:overnight|all (?:night|day|weekend)|last night|(?:since|from) (?:yesterday|the day before|last \w+|monday|tuesday|wednesday|thursday|friday|saturday|sunday))\b/;
+/**
+ * Macarons were filled then; "filled macarons" that are frozen, or "36 filled ones" in the freezer, are only what they
+ * are like.
+ */
+export const filledThen = [
+  "(?<!\\b(?:of|the|my|some|those|these|with|froze|freeze|freezing|frozen|\\d+|few|dozen) )",
+  "fill?ed",
+  "(?! (?:macarons?|macs|ones|boxes) (?:(?:that|which|i|we|were|was|are|got|went|have been|put) )*(?:froze|frozen|(?:in|into) the freezer))",
+].join("");
 export const iceWords = /\b(?:fr[ei]+z\w*|froze|frozen|frost\w*)\b/;
 
 /** Each moment goes to the last deed named before it: made, frozen, thawed; else it is the day asked about. */
@@ -149,7 +158,9 @@ type Deed = "made" | "frozen" | "thawed";
 const deedWords: readonly (readonly [Deed, RegExp])[] = [
   [
     "made",
-    /\b(?:made|make|making|(?<!\b(?:of|the|my|some|those|these|with) )fill?ed|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\b/,
+    new RegExp(
+      `\\b(?:made|make|making|${filledThen}|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\\b`,
+    ),
   ],
   ["frozen", /\b(?:froze|frozen|freeze|(?:in|into) the freezer)\b/],
   [

@@ -76,18 +76,15 @@ function isSource(words: readonly string[], mention: Mention, heat: number, alon
     );
   }
   const between = words.slice(heat + 1, mention.at);
-  // "165 c, conventional. mine has a fan", and not "fan 145 c, conventional would be"
-  const isFirst = !words.slice(0, heat).some((word) => fanWords.test(word) || plainWords.test(word));
-  if (!between.every((word) => leadIn.has(word) || (word === "," && isFirst && !alone))) return false;
-  return (
-    !alone ||
-    !between.includes("in") ||
-    words
-      .slice(0, heat)
-      .some((word) =>
-        ["recipe", "book", "cookbook", "magazine", "says", "gives", "wants", "card", "calls"].includes(word),
-      )
+  const ahead = words.slice(0, heat);
+  const isWritten = ahead.some((word) =>
+    ["recipe", "book", "cookbook", "magazine", "says", "gives", "wants", "card", "calls"].includes(word),
   );
+  // "book gives 165 c, conventional. mine has a fan", and not "fan 145 c, conventional would be"
+  const isFirst = !ahead.some((word) => fanWords.test(word) || plainWords.test(word));
+  const joins = isFirst && (!alone || isWritten);
+  if (!between.every((word) => leadIn.has(word) || (word === "," && joins))) return false;
+  return !alone || !between.includes("in") || isWritten;
 }
 
 const leadIn = new Set(["in", "a", "an", "the", "with", "(", "on", "is", "oven", "electric"]);

@@ -5,11 +5,20 @@ import { type MethodRow, methodRows } from "../../../data/rules/methods.ts";
 import type { Bench, Figure, Outcome, World } from "../contract/index.ts";
 import { plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
+import { judgeTime } from "./judge-time.ts";
 import type { MethodInputs } from "./method.ts";
 
+/** Shells this close to the rule's own size bake like them; from memory. */
+const sameSize_mm = 2;
+
 /** @throws never: without a step it asks which one. */
-export function answerMethod({ step, oven, heat_c, offset_c, judge_c }: MethodInputs, world: World): Outcome {
+export function answerMethod(
+  { step, oven, heat_c, offset_c, judge_c, judge_min, diameter_mm }: MethodInputs,
+  world: World,
+): Outcome {
   if (judge_c !== undefined) return judge(judge_c, world.bench, oven);
+  if (judge_min !== undefined && (step === "bake" || step === "rest" || step === undefined))
+    return judgeTime(judge_min, step, world.bench);
   if (heat_c !== undefined)
     return dialFor(heat_c, offset_c ?? world.bench.oven_offset_c, offset_c !== undefined);
   const row = methodRows.find((each) => each.id === step);
@@ -24,9 +33,15 @@ export function answerMethod({ step, oven, heat_c, offset_c, judge_c }: MethodIn
     figures: row.figures,
     basis: row.basis,
   };
+  const other =
+    row.id === "bake" &&
+    diameter_mm !== undefined &&
+    Math.abs(diameter_mm - shellOven.diameter_mm) > sameSize_mm;
   return {
     status: "answered",
-    headline,
+    headline: other
+      ? `There is no rule here for shells of ${plain(diameter_mm)} mm; those of ${shellOven.diameter_mm} mm: ${headline}`
+      : headline,
     ...(figures ? { figures: [...figures] } : {}),
     rule: {
       text: own ? `${headline}; the book: ${row.headline}` : row.headline,

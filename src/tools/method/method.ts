@@ -4,8 +4,9 @@ import { methodRows } from "../../../data/rules/methods.ts";
 import { otherDishes } from "../../../data/words/other-dishes.ts";
 import { later, tool } from "../contract/index.ts";
 import { cues } from "../lib/cue.ts";
-import { temperature_c } from "../lib/inputs.ts";
+import { diameter_mm, temperature_c, time_min } from "../lib/inputs.ts";
 import { answerMethod } from "./answer.ts";
+import { judgesSome, judgesStep } from "./judged-time.ts";
 import { readMethod } from "./read.ts";
 
 export const inputs = later(() =>
@@ -19,6 +20,10 @@ export const inputs = later(() =>
     heat_c: z.optional(temperature_c),
     /** A heat that is to be judged: "is 350 too hot for shells". */
     judge_c: z.optional(temperature_c),
+    /** A time that is to be judged: "they baked 20 min, too long?". */
+    judge_min: z.optional(time_min),
+    /** Of shells of this size: the times here are for one. */
+    diameter_mm: z.optional(diameter_mm),
     /** How much hotter than its dial the oven runs, as said in the same breath; else the bench's. */
     offset_c: z.optional(z.number()),
   }),
@@ -50,6 +55,9 @@ export const method = tool<MethodInputs>({
   purpose: "How a step is done: oven and times for shells, resting, folding, ganache, maturing, freezing",
   inputs,
   cues: cues(
+    // "i let them rest 90 min, is that too long": no timer
+    [14, ...judgesStep],
+    [11, ...judgesSome],
     [
       5,
       "(?:been|were) (?:in|in there|in the oven|baking|{step=bake}|resting|{step=rest}) (?:for |about |around |like |nearly )*{time}(?!.* (?:fridge|freezer|counter))",
@@ -68,6 +76,11 @@ export const method = tool<MethodInputs>({
     [
       12,
       "^(?:(?:and|so|whats|what is|the|ok) )*(?:oven|baking|bake|{step=bake}) (?:(?:times?|temps?|temperature|heat|setting|and|for|of|,|the) )*{length}(?: {count=shells|macarons})?(?: [?])?$",
+    ],
+    // "how long for 45 mm shells"
+    [
+      14,
+      "(?:^|, |[.;] )(?:(?:and|so|ok|but|then) )*(?:how long|how many (?:minutes|min)|what (?:time|heat|temp\\S*)) (?:(?:for|do|does|should|must|will|would|to|i|the|my|a|of) )*(?:bake<\\S+ |{step=bake} )?(?:(?:for|the|my|a|of) )*{length} (?:{count=shells|macarons}|ones)(?: (?:for|take|need|go|in|in the oven|in for|then|now|please|\\S*<step=bake>|to))*(?: [?])?$",
     ],
     // what is left, and no resting
     [-14, "(?:freeze|freez|keep|save|eat|give|sell|use|chill|store) the {step=rest}"],
@@ -192,7 +205,7 @@ export const method = tool<MethodInputs>({
     8,
     "^(?:and |in |with |mine is |its |for )*(?:an? )?(?:fan|convection|conventional|static)(?: oven| one)?(?: [?])?$",
   ]),
-  rivals: [["step"], ["about", "judge_c", "heat_c"]],
+  rivals: [["step"], ["about", "judge_c", "judge_min", "heat_c"]],
   read: readMethod,
   compute: answerMethod,
 });

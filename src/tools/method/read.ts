@@ -4,6 +4,8 @@ import { readOven } from "../bench/places.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { sign } from "../lib/cue.ts";
 import { inCelsius, ovenNamed } from "../lib/oven.ts";
+import { inBase } from "../lib/units.ts";
+import { judgedTime } from "./judged-time.ts";
 import type { MethodInputs } from "./method.ts";
 
 /** The patterns of each row, compiled when first asked. */
@@ -21,6 +23,8 @@ const rows = () => {
 
 export function readMethod(reading: Reading, memory: Memory): Partial<MethodInputs> {
   const { mask } = reading;
+  const time = judgedTime(reading);
+  if (time) return time;
   const asked = rows().find((row) => row.asks.some((pattern) => pattern.test(mask)));
   const named = asked ?? firstNamed(mask, "words") ?? firstNamed(mask, "loose");
   const oven = ovenNamed(reading);
@@ -66,7 +70,14 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
   const judge = judged(reading);
   if (judge !== undefined) return { step: "bake", about: "heat", judge_c: judge, ...(oven ? { oven } : {}) };
   if (sets) return { step: "bake", ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
-  return { ...(named ? { step: named.id } : {}), ...(about ? { about } : {}), ...(oven ? { oven } : {}) };
+  const width = named?.id === "bake" ? reading.amounts.find(({ dim }) => dim === "length") : undefined;
+  const wide = width ? { diameter_mm: inBase(width.value, width.unit) } : {};
+  return {
+    ...(named ? { step: named.id } : {}),
+    ...wide,
+    ...(about ? { about } : {}),
+    ...(oven ? { oven } : {}),
+  };
 }
 
 /** "is 350 too hot for shells": °C. */

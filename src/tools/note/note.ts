@@ -173,6 +173,11 @@ export const note = tool<NoteInputs>({
     // "and from thursday: fig batch, shiny, 9/10"
     [12, ...anotherBatch],
     [12, ...swaps],
+    // "add that everybody loved them", "add day 3 was the best"
+    [
+      8,
+      "^(?:(?:oh|and|also|ah|please) )*add (?:that )?(?!(?:to|it|this|that|an?|the|some|more|another|\\S*<(?:weight|time|volume|percent|money|temperature)\\S*|\\S*<number>|\\S*<[^>]*(?:ingredient|dose|base)=\\S*) )\\S+ \\S+ \\S+",
+    ],
     // "put with it that it was a bit too sweet"
     [14, `^(?:(?:oh|and|also|ah|please|can you|could you) )*(?:${intoNote}|${besideNote}) `],
     [9, "^(?:sorry|no|oops|actually|wait|oh) .*{number} out of", "^{number} out of {number}$"],

@@ -44,6 +44,10 @@ const tells =
 const adds = new RegExp(
   `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my|notes?(?= ))(?! ${bookName} (?:[:,;-]|\\S*<))|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
+/** "add that everybody loved them", "also put down that day 3 was best", right behind a note: more of that one. */
+const addsOn = new RegExp(
+  `^${leads}(?:add (?:that )?(?!(?:to|it|this|an?) )|(?<=also )(?:note|put|write|jot|log|record)(?: it)?(?: down)?(?: that| :)? )\\S`,
+);
 const goesBeside = new RegExp(`^${leads}${besideNote}(?: |$)`);
 const corrects = new RegExp(
   `^${leads}(?:(?:i (?:must|need to|have to|should|want to)|let me|id like to) )?(?:(?:correct|fix|change|amend|edit|update) (?:that|it|this|the|my|last)|(?:correction|to correct)|i (?:wrote|noted|typed) (?:that|it|this) (?:down )?wrong|(?:the|its|that) (?:rating|score) (?:should be|should have been|is really|was really))(?: |$)`,
@@ -88,6 +92,10 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (removes.test(mask)) return { do: "remove", ...targetOf(reading, memory) };
   if (adds.test(mask))
     return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(text), true) };
+  const onNote = memory.last?.tool === "note" ? (memory.last.inputs as Draft) : undefined;
+  const named = onNote?.facts?.flavors ?? [];
+  if (onNote && addsOn.test(mask) && tastesIn(pieces(reading)).every((each) => named.includes(each)))
+    return { do: "append", ...targetOf(reading, memory), ...whole(reading, addedWords(noteWords(text))) };
   // "remember my sister is allergic to hazelnut": hers to know again, and no label's list
   if (tellsAllergy.test(mask))
     return {

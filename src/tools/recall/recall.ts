@@ -212,6 +212,11 @@ export const recall = tool<RecallInputs>({
       "last time",
       "best one",
     ],
+    // "usually i rest them 40 min, batter for 24": told ahead of what is asked
+    [
+      -9,
+      "^(?:(?:so|and|ok|well|but) )*(?:usually|normally|normaly|typically|generally|as a rule) (?:i|we) (?:\\S+ ){0,5}?(?:{time}|{temperature}|{number}|{length})(?: \\S+){0,6} (?:[,.;:-]) (?!(?:right|yes|no|correct|dont i|isnt it)(?: |$))\\S+",
+    ],
     [1, "notes?", "{count=batches}", "last", "usually"],
     [
       -9,

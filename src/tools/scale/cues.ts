@@ -31,6 +31,11 @@ export const scaleCues = cues(
     9,
     "^(?!.*(?:how many|{dose}|{taste}|{symptom}|{count=(?:macarons|shells|bowls)}|split|divide|save|note|log|costs?|baked|left|piped) ).*{base=batter} (?:\\S+ ){0,6}?{weight} (?:(?:of it|in all|in total|total|altogether|,|:|-|and|so) )*(?:(?:the|all|its|give me|show me|tell me|list|please|in|my|are|which|what|with|need|want) )*(?:weights|quantities|amounts|ingredients|proportions|grams of each|how much of each|what goes in|breakdown|weigh ?out|what do i weigh)(?: .*)?$",
   ],
+  // "batter for shells, 550 g of it, what do i put in"
+  [
+    11,
+    "^(?!.*(?:{dose}|{taste}|{symptom}|split|divide|{count=macarons}) )(?:\\S+ ){0,3}?{base=batter}(?: for (?:the |my |some )?{count=shells})?(?: (?:,|:|-|of|about|at|needed|is))* {weight} (?:(?:of it|in all|in total|total|altogether|,|:|-|and|so) )*what (?:do|should|must|shall|would|have) i (?:have to )?(?:put|weigh|measure|mix|throw|tip|use)(?: (?:in|out|up|into it|together|for it|in it|in the bowl))*(?: [?])?$",
+  ],
   // "i need 600 g shell batter", and no more: what to weigh out for it
   [
     6,
@@ -72,7 +77,7 @@ export const scaleCues = cues(
   ],
   [
     14,
-    "^(?:(?:and|now|ok|so|do|weights for|whats|the) )*{formula} (?:but |only )?(?:with|for|from|using|at) (?:only |just )?(?:{weight}|{number}) (?:of )?{ingredient}(?: (?:please|pls|instead|today|now))*(?: [?])?$",
+    "^(?:(?:and|now|ok|so|do|weights for|whats|the) )*{formula} (?:but |only )?(?:with|for|from|using|at|on|out of) (?:only |just )?(?:{weight}|{number}) (?:of )?{ingredient}(?: (?:please|pls|instead|today|now))*(?: [?])?$",
   ],
   [
     5,

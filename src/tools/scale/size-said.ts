@@ -23,7 +23,10 @@ export function sizeOf(
   // "900 g all in all", behind what there was of one ingredient; "so 195 g in total" of what there is stays that
   const whole = before && !says(reading, tellsStock) ? wholeSaid(reading) : undefined;
   if (whole !== undefined) return { total_g: whole };
-  const total = reading.amounts.find((each) => each.dim === "weight" && (!each.of || each.of.base));
+  const total = reading.amounts.find(
+    // "batter for shells, 550 g of it"
+    (each) => each.dim === "weight" && (!each.of || each.of.base || each.of.count === "shells"),
+  );
   const single = reading.things.filter((each) => each.ingredient && !each.base);
   if (
     total &&

@@ -84,9 +84,15 @@ const fromBaked: KnownWay = ({ reading, weights: [first] }) =>
     ? { baked_g: first.grams }
     : undefined;
 
+/** "400 g of batter, can i get 25 macarons out of it". */
+const canGet =
+  /(?:^| )(?:can|could|will|would|do|does) (?:i|we|it|that|this|they|(?:\S*<weight> (?:of )?)?(?:my |the )?\S*<base=batter\S*) (?:(?:get|make|do|give|yield|manage|pipe|fill|stretch to|reach|be|still|really|squeeze) )+(?:me |us )?(?:(?:all|about|the|as many as) )*\S*<number> (?:[a-z]+ )?\S*<count=macarons/;
+
 /** "is 380 g of batter enough for 20 macarons". */
 const isBatterEnough: KnownWay = ({ reading, macarons, batter }) =>
-  macarons && batter && says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/)
+  macarons &&
+  batter &&
+  (says(reading, /(?:^| )(?:enough|plenty|suffice|do|cover)(?: |$)/) || says(reading, canGet))
     ? { macarons: macarons.value, batter_g: batter.grams }
     : undefined;
 
@@ -187,9 +193,9 @@ const ways: readonly KnownWay[] = [
   allTheWhites,
   traysOfSo,
   traysFor,
+  isBatterEnough,
   outOfBatter,
   fromBaked,
-  isBatterEnough,
   areWhitesEnough,
   order,
   shellsMade,

@@ -184,7 +184,7 @@ const mixBeside = (reading: Reading, amount: Amount): Thing | undefined => {
 export function restName(reading: Reading): Draft {
   const mix = mixOfRest(reading);
   if (mix) return { rest: mix };
-  const plain = /(?:^| )the_rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(
+  const plain = /(?:^| )(?:the_)?rest_(?:\S+_)?(plain|natural|white|uncolou?red)(?:<|_| |$)/.exec(
     reading.mask,
   )?.[1];
   if (plain) return { rest: plain };

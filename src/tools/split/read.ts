@@ -22,6 +22,7 @@ import {
   someOfThem,
 } from "./by-share.ts";
 import { changedWeight, grown, heavyParts, listedWeights, othersEqual, portions } from "./by-weight.ts";
+import { mixed } from "./mixed.ts";
 import { partTold } from "./part-told.ts";
 import { type Draft, saidOf } from "./said.ts";
 
@@ -33,6 +34,7 @@ const ways = [
   related,
   grown,
   inOrder,
+  mixed,
   halves,
   percents,
   portions,

@@ -19,6 +19,11 @@ const uncounted =
   "(?!.*(?:{weight}|{macarons}|{count=(?:macarons|shells|batches)}|{when}))(?:the |my |this |that |those |these )?(?:{count=trays} (?:{number}|[a-z])|(?!.*{number})\\S+(?: \\S+){0,3})(?: (?:please|pls|too|as well|also|now|[.!?]))*$";
 
 export const timerCues = cues(
+  // "whisked 10 min, is that too long": judged, and nothing to wait for
+  [
+    -9,
+    "^(?!.*(?:timer|alarm|countdown)).*{time} .*(?:is|was) (?:that|it|this) (?:too (?:long|short|much)|long enough)",
+  ],
   // "i worked two hours": told of what has passed
   [
     -9,

@@ -40,6 +40,12 @@ export const clockSaid: readonly Phrase[] = [
     from: /\b(alarm|ring|buzz|beep|wake me|(?:remind|call|ping) me),? (?:for )?(?=(?:an? )?(?:five|ten|twenty|twenty five|quarter|half|5|10|20|25) (?:to|past) (?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1[0-2]|[1-9])\b(?! ?(?:min|h|sec|%|g\b|c\b)))/g,
     to: "$1 at ",
   },
+  // "ten to ten, ring me"
+  {
+    marks: [" to ", " past "],
+    from: /^((?:(?:at|ok|and|so),? )*)((?:five|ten|twenty|twenty five|quarter|half|5|10|20|25) (?:to|past) (?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1[0-2]|[1-9]))(?: please)?,? (?=(?:ring|buzz|beep|wake me|remind me|call me|ping me|alarm|give me a (?:shout|ring))\b)/g,
+    to: "at $2, ",
+  },
   {
     marks: ["a week on "],
     from: /\ba week on (monday|tuesday|wednesday|thursday|friday|saturday|sunday)\b/g,

@@ -20,6 +20,15 @@ export const eggsCracked: readonly Phrase[] = [
     from: new RegExp(`^${lead}${some} ${came}${broke}${where}[ .!]*$`, "g"),
     to: "ok",
   },
+  // "cracked 2 whites, they weigh 70 g": so much they are
+  {
+    marks: [" weigh", " come to", " came to", " are ", " together ", " in all "],
+    from: new RegExp(
+      `\\b((?:${count}) (?:egg )?whites),? (?:and )?(?:(?:they|those|these|it|which|that|together|all|in all) )+(?:(?:weighs?|weighed|comes? to|came to|are|is) (?:together |in all |exactly |about |only )?|(?<=together |in all )(?:about |only )?)(?=\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|oz)\\b)`,
+      "g",
+    ),
+    to: "$1 weigh ",
+  },
   // "i have 6 eggs but 2 are cracked"
   {
     marks: ["egg"],

@@ -44,6 +44,12 @@ const keeps =
 const end = `${keeps}(?:,? (?:please|pls|thanks|for me|here|now))*[ .!]*$`;
 
 export const habits: readonly Phrase[] = [
+  // "i pipe 4.5 cm shells now, keep it so"
+  {
+    marks: ["keep it", "keep them", "leave it", "stay so", "stays so"],
+    from: /(?<=^(?:(?:ok|okay|so|and|right),? )*(?:i|we|my|our|mine)\b.*\d.*)[,.;]? ?(?:and |please |so )*(?:(?:keep|leave) (?:it|them|that) (?:so|that way|like that|like this|at that|from now on)|(?:and )?(?:it|that) stays so)(?: (?:please|pls|from now on|now|then))*(?= ?[.!]*$)/g,
+    to: ", remember that",
+  },
   {
     marks: [
       "always",

@@ -61,6 +61,10 @@ function restOf(text: string): string | undefined {
   return only && more.length === 0 && only.length <= mostWords ? only.join(" ") : undefined;
 }
 
+/** What a list is headed by. */
+const title =
+  /^(?:(?:so|ok|and|here|heres) )*(?:(?:my|our|the) )?((?!(?:my|our|the|a|have|got|for|scale|batch|recipe|new|save|label|cost)\b)(?:[a-z'-]+ ){1,3}?(?:shells|macarons|mix|batter))(?: recipe| formula)? ?[:=]$/;
+
 const trimmed = (name: string): string | undefined => {
   const said = restOf(name);
   return said && said.length > 2 ? said : undefined;
@@ -72,6 +76,9 @@ function named(text: string): string {
   const before = text.slice(0, found.index).trim();
   const behind = text.slice(found.index + found[0].length).trim();
   const around = `${before} | ${behind}`;
+  // "my garden shells: 110 g whites, ...", and no more: told to be kept
+  const titled = /^[.!]?$/.test(behind) ? title.exec(before)?.[1] : undefined;
+  if (titled) return `save recipe ${titled}: ${found[0].trim()}`;
   // told with its name, it may be told of at length: "my sister's shells are what i make most, ..., save them under ..."
   const isOrdered = [before, behind].some((side) => keepsAs.test(side));
   if (!keeps.test(around) || (isOrdered ? isStock : isOther).test(around)) return text;
@@ -96,6 +103,8 @@ export const listKept: readonly Phrase[] = [
       "call",
       "name",
       "recipe",
+      ":",
+      "=",
     ],
     from: /^(?=(?:[^\d]*\d+){3}).*$/gs,
     to: named,

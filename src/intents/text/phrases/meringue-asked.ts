@@ -11,6 +11,12 @@ const tail =
   "(?: (?:do|should|does|must|will|can|i|it|they|the|peaks|go|take|whip|whisk|beat|them|to|need|be|is|want|wanted|for|that|this|get|have|has|on|look))*";
 
 export const meringueAsked: readonly Phrase[] = [
+  // "350 g butter. swiss meringue: sugar and whites?": with butter it is the buttercream
+  {
+    marks: ["swiss m", "italian m", "french m"],
+    from: /(?<=\bbutter\b(?!cream).*)\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! buttercream)|\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! buttercream)(?=.*\bbutter\b)/g,
+    to: (_said, before = "", ahead = "") => `${before || ahead} meringue buttercream`,
+  },
   {
     marks: ["meringue", "whites", "whip", "whisk"],
     from: new RegExp(

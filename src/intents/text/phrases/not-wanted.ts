@@ -12,7 +12,6 @@ const refusing =
 const tail =
   "(?: (?:in it|in there|in this|in these|this time|this one|today|tonight|now|at all|for now|after all|please|pls|or anything|anymore|any more|yet|either))*";
 const asks = "\\b(?:how|what|whats|what's|which|when|why|where|who|whose)\\b";
-const question = `(?=[^]*?${asks})`;
 
 const asksWhy = /\b(?:rule|why|how come|basis|source|reason|come from|where|formula)\b/;
 
@@ -22,6 +21,10 @@ const thing =
 const named = `((?:(?:milk|dark|white|gel|powder|lemon|orange|vanilla|almond|rose|coffee|mint|cream|sea|food|egg) )?${thing})`;
 /** Something else is wanted in the same breath. */
 const wanted = `(?:[,.;:!]+|(?= (?:but|only|just)\\b)| -)(?=[^]*(?:\\d|\\binstead\\b|${asks}))`;
+
+/** Something is asked behind it, or turned into another unit. */
+const asked = `(?:${asks}|\\d[^]* (?:in|to|into) (?:g|gr|grams?|ml|oz|ounces|cups?|tbsp|tsp|c|f|celsius|fahrenheit|mm|cm|inch(?:es)?|h|hours|min|minutes)\\b)`;
+const turned = `(?=[^]*?${asked})`;
 
 const timer =
   "(?:(?:me )?(?:a|an|the|any|another|one) )?(?:timers?|alarms?|countdown|clock)(?: for (?:it|that|this|them|me))?";
@@ -55,7 +58,7 @@ export const notWanted: readonly Phrase[] = [
   {
     marks: ["timer", "alarm", "countdown", "clock"],
     from: new RegExp(
-      `${start}(?:(?:(?:do not|don'?t|not|no need to) (?:set|setting|start|starting|run|put on|make|bother with)|${notAsked}|without|not|no) )(?:set |setting |start |starting )?${timer}${tail}(?:[,.;:!]+ ?| -+ | but | only | just | )(?!to\\b|is\\b|was\\b|has\\b)${question}`,
+      `${start}(?:(?:(?:do not|don'?t|not|no need to) (?:set|setting|start|starting|run|put on|make|bother with)|${notAsked}|without|not|no) )(?:set |setting |start |starting )?${timer}${tail}(?:[,.;:!]+ ?| -+ | but | only | just | )(?:(?:first|just|only|tell me)(?: of all)?,? )*(?!to\\b|is\\b|was\\b|has\\b)${turned}`,
       "g",
     ),
     to: "",
@@ -64,10 +67,16 @@ export const notWanted: readonly Phrase[] = [
   {
     marks: ["timer", "alarm", "countdown"],
     from: new RegExp(
-      `(?<=${asks}[^]*?)[,.;!?]? (?:and |but |so |please )*(?:i )?(?:(?:do not|don'?t|not|no need to) (?:set|setting|start|starting|run|put on|make|bother with)|${notAsked}|without) (?:set |setting |start |starting )?${timer}${tail}[.!?]*$`,
+      `(?<=${asked}[^]*?)[,.;!?]? (?:and |but |so |please )*(?:i )?(?:(?:do not|don'?t|not|no need to) (?:set|setting|start|starting|run|put on|make|bother with)|${notAsked}|without|no) (?:set |setting |start |starting )?${timer}${tail}(?:,? (?:and |but )?(?:just|only) (?:(?:give me|tell me|want|the|a) )*(?:numbers?|answer|sum|figure|result|hours|minutes|time))?[.!?]*$`,
       "g",
     ),
     to: "?",
+  },
+  // "no rest today so only start the bake timer": told, and the order behind it
+  {
+    marks: ["timer"],
+    from: /^((?:(?:ok|okay|so|and|well|right),? )*)(?:no|skipping(?: the)?|not|without(?: the| a)?|i'?m skipping(?: the)?|i skip(?: the)?) (?:rest|resting|bake|baking|cooling|maturing)(?: (?:today|this time|for (?:these|them|this batch|now)|tonight|now|needed|at all))*[,.;:-]? ?(?:so |and |then )?(?:just |only |please )*(?=(?:start|set|run|put|begin)\b.*\btimer)/g,
+    to: "$1",
   },
   // "tray 2 goes in later, no timer for that": told, and nothing to time
   {

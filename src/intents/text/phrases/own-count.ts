@@ -21,6 +21,15 @@ export const ownCount: readonly Phrase[] = [
     ),
     to: "$1recipe for $3 macarons is $2, i want $4",
   },
+  // "this makes 30 and i need 45: 100 g whites, ...": the list behind
+  {
+    marks: [" make", " give", " yield", " does ", " is for", " for "],
+    from: new RegExp(
+      `${lead}(?:(?:my |the |our |this )?(?:recipe|formula|list|card) )?${makes} ${many}${joint}(?:and |but |so )?${want}${many}(?: ?[:;,.-]| -)+ ${list}(?=[ ?.!]*$)`,
+      "g",
+    ),
+    to: "$1recipe for $2 macarons is $4, i want $3",
+  },
   // "recipe for 24 macarons: 100 g whites, .... scale to 36"
   {
     marks: ["recipe", "formula", "card "],

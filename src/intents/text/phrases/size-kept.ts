@@ -38,4 +38,15 @@ export const sizeKept: readonly Phrase[] = [
     ),
     to: "$1remember my shells are ",
   },
+  // "save my size 3.5 cm, 24 today": an order behind it
+  {
+    marks: ["my size", "my shell size", "my diameter"],
+    from: new RegExp(
+      `^${lead}(?:save|keep|remember|store|set|note) my (?:size|shell size|diameter)(?: (?:as|to|at|is|of|please))*[,:]? ?(?:(?:i pipe(?: them)?(?: at)?|i make them|they'?re|they are|its|it's|at|is) )?${length}(?:,|;|\\.)?(?: and)? (?:(\\d+) (?=(?:today|tomorrow|tonight|on )\\b)|(?=(?:batter|filling|how|what|plan|for|make|need|\\d+|i |then|now)\\b))`,
+      "g",
+    ),
+    // a number with its day is an order for macarons
+    to: (_, lead = "", wide = "", many = "") =>
+      `${lead}remember my shells are ${wide}. ${many === "" ? "" : `${many} macarons `}`,
+  },
 ];

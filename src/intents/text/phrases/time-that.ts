@@ -14,7 +14,7 @@ const state =
 const forWhat =
   "(?: (?:to (?:set|chill|cool|rest|bake|dry|firm up|stand|sit|harden|thicken|come up to room temp\\w*)|in the (?:fridge|freezer|oven)|on the (?:side|counter|rack)|of (?:rest|chilling|cooling)|first|then|now|more or less))*";
 const keeps =
-  "(?:(?:and|so|then|please|pls|just|if you would|,) ?)*(?:(?:can|could|will|would|wont|won't) you |mind |you (?:can |could |may )?)?(?:please |pls |just )*(?:time (?:it|that|them|this|those|me)|timing (?:it|that|them|this)|keep (?:the )?time(?: (?:of|on|for) (?:it|that|them|this))?|keep an eye on (?:the time|it|them|that)|keep track(?: of (?:it|that|them|this|the time))?|clock (?:it|that|them|this)|count (?:it|that|them) down|put (?:that|it|them) on (?:a|the) (?:timer|clock))";
+  "(?:(?:and|so|then|please|pls|just|if you would|,) ?)*(?:(?:can|could|will|would|wont|won't) you |mind |you (?:can |could |may )?)?(?:please |pls |just )*(?:time (?:it|that|them|this|those|me)|timing (?:it|that|them|this)|keep (?:the )?time(?: (?:of|on|for) (?:it|that|them|this))?|keep an eye on (?:the time|it|them|that)|keep track(?: of (?:it|that|them|this|the time))?|clock (?:it|that|them|this)|count (?:it|that|them) down|(?:set|start) (?:it|that|them|this|one|a timer)|(?:set )?(?:a )?timer|put (?:that|it|them) on (?:a|the) (?:timer|clock))";
 const end = "(?:,? (?:for me|please|pls|thanks|then|ok|too))*[ ?.!]*$";
 
 const named = /^(?:the|my|our|those|these) (.+)$/;
@@ -36,9 +36,9 @@ export const timeThat: readonly Phrase[] = [
   },
   // "the ganache gets 50 min, can you keep time", "ganache chills 50 min, can you keep time"
   {
-    marks: [" time ", " timing ", "keep time", "keep track", "eye on", "clock", "count "],
+    marks: [" time ", " timing ", "keep time", "keep track", "eye on", "clock", "count ", " timer", " set ", " start "],
     from: new RegExp(
-      `^${lead}((?:(?:the|my|our|these|those) )?(?!i |we |you |it |they )[a-z]+) (?:gets?|needs?|has to|have to|chills?|rests?|sets?|cools?|bakes?|sits?|stands?|takes?|wants?)${state} ${time}${forWhat}(?:,|\\.|;)? ?${keeps}${end}`,
+      `^${lead}((?:(?:the|my|our|these|those) )?(?!i |we |you |it |they )[a-z]+(?: (?:ganache|curd|jam|syrup|buttercream|cream|shells|batter|dough))?) (?:gets?|needs?(?: to)?|has to|have to|must|should|ought to|wants to|chills?|rests?|sets?|cools?|bakes?|sits?|stands?|takes?|wants?)${state} ${time}${forWhat}(?:,|\\.|;)? ?${keeps}${end}`,
       "g",
     ),
     to: (whole = "", what = "", _state = "", length = "") =>

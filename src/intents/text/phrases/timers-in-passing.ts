@@ -1,7 +1,17 @@
 /** A timer of a step, ordered or asked about in passing: "on its usual timer", "ganache timer on too", "left to rest". */
 import type { Phrase } from "./phrase.ts";
+import { count } from "./spelt.ts";
 
 export const timersInPassing: readonly Phrase[] = [
+  // "14 min for tray 1, and the next tray wants 35 to rest": minutes, as the others are
+  {
+    marks: [" to rest", " to chill", " to cool", " to dry", " to bake", " resting"],
+    from: new RegExp(
+      `(?<=\\b(?:min|mins|minutes?|timers?|alarm|set|start)\\b.*\\b(?:wants?|needs?|gets?|takes?|has|and|for|then)(?: about| another)?) (${count}) (?=(?:to (?:rest|chill|cool|dry)|resting)\\b)(?!0|[1-4] )`,
+      "g",
+    ),
+    to: " $1 min ",
+  },
   // "put the ganache on its usual timer"
   {
     marks: ["usual timer", "normal timer", "standard timer", "regular timer"],

@@ -8,6 +8,23 @@ const isOne =
   "(?!.*\\b(?:per|each|ok|okay|alright|fine|enough|too|much|many|right|went|fell|added|add|put|used|left|is|was|grams?|g\\?)\\b)";
 
 export const unitFirst: readonly Phrase[] = [
+  // "tsp of salt in g and tsp of baking soda in g": one of each
+  {
+    marks: [
+      "and tsp",
+      "and teaspoon",
+      "and tbsp",
+      "and tablespoon",
+      "and cup",
+      ", tsp",
+      ", tbsp",
+      ", cup",
+      ", teaspoon",
+      ", tablespoon",
+    ],
+    from: /(?<=\b(?:in|to|into) (?:g|gr|grams?|ml|oz|ounces)),? (and |plus |, )?(?=(?:tsp|teaspoon|tbsp|tablespoon|cup) (?:of )?[a-z ]{2,24} (?:in|to|into) (?:g|gr|grams?|ml|oz|ounces)\b)/g,
+    to: " and a ",
+  },
   {
     marks: ["tsp", "teaspoon", "tbsp", "tablespoon"],
     from: new RegExp(

@@ -13,7 +13,18 @@ const all =
 const isIn =
   "(?:(?:it'?s|it is|thats|that's|that is|it|they|all of it|all|now|already|just|has|have|is|was|gone|went|i put it|i tipped it|stirred) )*(?:in|in there|in it|in now|inside)(?: (?:now|already|there|too))*";
 
+const measure = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|ml|drops?|tsp|tbsp)";
+
 export const wentIn: readonly Phrase[] = [
+  // "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in": what is in it, and not what was meant
+  {
+    marks: [" in", " into"],
+    from: new RegExp(
+      `^((?:(?:oh|no|oops|so|argh|ugh|sorry|and|well|ok),? )*)(?:i |we )?(?:only )?(?:wanted|meant|was going|intended|aimed|planned|tried)(?: (?:to (?:put|add|use|have|weigh|pour)|for))?(?: (?:in|just|only|about))* ${measure} (?:of )?([a-z][a-z ]{2,30}?) (in|into|for|to) (?:my |the |our |a )?(${measure} (?:of )?[a-z][a-z ]{2,24}?),? (?:and|but|then|only|so|yet)? ?(?:now |then |instead |actually |about |a whole |the |whole )*(${measure}) (?:of (?:it|that) )?(?:just |all |actually )?(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|came out|tipped)(?: (?:in|into|out|it|there|by accident|by mistake|instead))*(?=$|[,.;!?])`,
+      "g",
+    ),
+    to: "$1i put $5 $2 $3 $4",
+  },
   // "40 g is all the jar had and its in, ..."
   {
     marks: [" all ", "everything", "the lot", " what "],

@@ -1,0 +1,222 @@
+/**
+ * Times that are judged, what is lost of a bowl, what a pack holds, and numbers that stand by another word. Values by hand:
+ * shells rest 30-60 min and bake 12-18 min at 150 °C, of 38 mm (common practice); filled macarons may be out of the fridge
+ * for 2 h (common practice of food authorities) and are best within 2 months of freezing (from memory); flavor 3-5 % of the
+ * buttercream (common practice); the house formula is 1.3 g almond flour to 1 g whites (common practice); a shell takes
+ * 0.53 × d² g of batter, d in cm and 3.8 where none is said, of 96 % of it, two to a macaron, 10 % spare; a macaron of 38 mm
+ * takes 158.2122 / 24 = 6.5922 g filling (from memory); white ganache for piping is 2.5 : 1, set with butter 200 : 120 : 50
+ * (common practice); a teaspoon of salt is 6 g, one of baking soda 4.6 g, a cup of ground almond flour 95 g (USDA SR,
+ * portion weights). The clock stands on Saturday 14 March 2026.
+ */
+import { describe, expect, it } from "vitest";
+import type { Answer } from "../../src/tools/contract/index.ts";
+import { baker } from "../support/ask.ts";
+
+const last = async (turns: string): Promise<Answer[]> => {
+  const { ask } = baker();
+  let answers: Answer[] = [];
+  for (const turn of turns.split("|")) answers = await ask(turn.trim());
+  return answers;
+};
+const figureOf = (answer: Answer | undefined, name: string) =>
+  (answer?.figures ?? []).find((each) => each.name === name);
+
+describe("a time that is told is judged, and no timer set", () => {
+  it.each([
+    ["i let them bake for 14 min, too long?", /14 min is within the 12-18 min/],
+    ["is 14 min too long to bake", /14 min is within the 12-18 min/],
+    // 20 − 18
+    ["they baked for 20 min, too long?", /20 min is 2 min past the 12-18 min/],
+    // 12 − 10
+    ["i baked at 150 for 10 min, long enough?", /10 min is 2 min short of the 12-18 min/],
+    // 90 − 60
+    ["i let them rest for 90 min, is that too long", /90 min is 30 min past the 30-60 min/],
+    ["rested the shells 90 min, is that ok", /90 min is 30 min past the 30-60 min/],
+    // 30 − 20
+    ["shells rested 20 min, is that enough", /20 min is 10 min short of the 30-60 min/],
+    ["i let them go for 20 min, too long? | bake", /20 min is 2 min past the 12-18 min/],
+  ])("%s", async (said, headline) => {
+    const answers = await last(said);
+    expect(answers.map(({ tool, status }) => [tool, status])).toEqual([["method", "answered"]]);
+    expect(answers[0]?.headline).toMatch(headline);
+  });
+  it("asks which step, where none is said", async () => {
+    const [answer] = await last("i let them go for 14 min, is that too long");
+    expect([answer?.tool, answer?.status]).toEqual(["method", "asking"]);
+  });
+  it("has no rule for another size", async () => {
+    for (const said of [
+      "usually i bake at 150 for 14 min, how long for 45 mm shells",
+      "bake time for 45 mm",
+      "how long do i bake 4.5 cm macarons",
+    ]) {
+      const [answer] = await last(said);
+      expect(answer?.tool, said).toBe("method");
+      expect(answer?.headline, said).toMatch(/no rule here for shells of 45 mm/);
+    }
+  });
+  it.each(["set a rest timer for 90 min", "let them rest for 30 min"])("still a timer: %s", async (said) => {
+    expect((await last(said))[0]?.tool).toBe("timer");
+  });
+});
+
+describe("out of the fridge and in the freezer", () => {
+  it.each([
+    "is it allowed to sell to children after 3 hours on the counter",
+    "is it ok to give to children after 3 hours on the counter",
+    "are macarons still safe to eat after 3 hours on the buffet table",
+    "can these be given to my gran after 2.5 hours in the car",
+  ])("past the 2 h: %s", async (said) => {
+    const [answer] = await last(said);
+    expect(answer?.tool).toBe("keep");
+    expect(answer?.headline).toMatch(/^No: .*past the 2 h/);
+  });
+  it.each([
+    "froze filled macarons on 1 january, how long do they keep",
+    "froze 36 filled macarons on 1 january, how long are they good for",
+    "filled macarons frozen on 1 january, how long do they keep",
+    "froze 36 macarons on 1 january, how long do they keep",
+  ])("two months from 1 January: %s", async (said) => {
+    const [answer] = await last(said);
+    expect(answer?.headline).toMatch(/2 months ended on Sun 1 Mar/);
+    expect(figureOf(answer, "in the fridge")).toBeUndefined();
+  });
+  it("filled on a day is no freezing", async () => {
+    const [answer] = await last("filled macarons on monday, how long do they keep");
+    // Monday 9 March is day 1, day 7 the 15th
+    expect(answer?.headline).toMatch(/use by Sun 15 Mar/);
+  });
+  it("not the empty shells", async () => {
+    const [answer] = await last(
+      "going to freeze some filled macarons, not the empty shells, for how long is that good",
+    );
+    expect(answer?.headline).toMatch(/2 months/);
+  });
+});
+
+describe("what is lost of a bowl", () => {
+  it.each([
+    // (300 − 20) × 3 and 5 %
+    ["300 g buttercream, how much vanilla | 20 g fell on the floor", 8.4, 14],
+    ["300 g buttercream, how much vanilla | i lost 20 g", 8.4, 14],
+    ["300 g buttercream, how much vanilla | i dropped 20 g of the buttercream on the floor", 8.4, 14],
+    // (300 − 30) × 3 and 5 %
+    ["300 g buttercream, how much vanilla | 30 g stuck to the bowl", 8.1, 13.5],
+  ])("%s", async (said, low, high) => {
+    const flavor = figureOf((await last(said))[0], "flavor");
+    expect(flavor?.low).toBeCloseTo(low, 6);
+    expect(flavor?.high).toBeCloseTo(high, 6);
+  });
+  it("a flavor that was stirred in is lost with it", async () => {
+    const [answer] = await last("10 g vanilla in 300 g buttercream, too much | 20 g fell on the floor");
+    // 10 / 300
+    expect(figureOf(answer, "share")?.value).toBeCloseTo(3.3333, 3);
+  });
+  it("what fell in went in", async () => {
+    const [answer] = await last("300 g buttercream, how much vanilla | 20 g fell into the bowl");
+    // 20 / 300
+    expect(figureOf(answer, "share")?.value).toBeCloseTo(6.6667, 3);
+  });
+  it.each([
+    ["i dropped one, still want 24", 24],
+    // 24 − 1 − 2
+    ["the dog ate one and i dropped 2", 21],
+    // 24 − 3 − 2
+    ["dog ate 3 of them and the cat 2", 19],
+    ["i broke two. still need all 24", 24],
+    ["i dropped one", 23],
+  ])("of 24 filled macarons: %s", async (said, macarons) => {
+    const [answer] = await last(`24 macarons, how much filling | ${said}`);
+    expect(figureOf(answer, "filling")?.value).toBeCloseTo((158.21217391 / 24) * macarons, 4);
+  });
+  it("says nothing of a timer", async () => {
+    for (const said of ["one is gone", "two are gone", "another one broke"])
+      expect((await last(`timer 20 min | ${said}`))[0]?.tool, said).not.toBe("timer");
+  });
+});
+
+describe("what is meant by a number", () => {
+  it.each([
+    // 2 × 2 / 300
+    ["2 vials of mint oil 2 ml each in 300 g buttercream, too much", "share", 1.33333],
+    // 3 × 2 / 300
+    ["300 g buttercream with 3 vials of 2 ml each of orange oil, too strong?", "share", 2],
+    // 2 × 5 / 300
+    ["two 5 ml bottles of mint oil in 300 g buttercream, too much?", "share", 3.33333],
+    // 155 × 4 %
+    [
+      "i like 4 in 100 for pear flavour and the bowl of buttercream is 155 g, so how many grams",
+      "flavor",
+      6.2,
+    ],
+    // 4.5 / 160
+    [
+      "4.5 g violet flavor, how much buttercream can i do with it | would it stretch to 160 g?",
+      "share",
+      2.8125,
+    ],
+    // 15 / 200
+    ["i meant to add 5 g of rum to the 200 g ganache but 15 g went in, too strong?", "share", 7.5],
+    // 70 × 1.3
+    ["cracked 2 whites, they weigh 70 g, what do the other shell things weigh", "almond flour", 91],
+    // 104 × 1.3
+    ["70 g whites, what do the others weigh | added another, 104 g now", "almond flour", 135.2],
+    // 100 × 45 / 30
+    ["this makes 30 and i need 45: 100 g whites 125 g almond 125 g powdered 90 g sugar", "whites", 150],
+    // 400 × 0.96 / 7.6532 = 50.2 shells
+    ["400 g of batter, can i get 25 macarons out of it or not", "shells", 50],
+    ["will 300 g batter give me 20 macarons", "macarons", 18],
+    // 53 shells × 0.53 × 3.5² / 0.96
+    ["for this batch of 24 i pipe 3.5 cm, batter", "batter", 358.44],
+    ["345 halved", "result", 172.5],
+    ["345 halved | minus 40", "result", 132.5],
+    // 100 / 60
+    ["how many hours is 100 min, no timer, just the number", "result", 1.66667],
+    // 2 × 95
+    ["dont start a timer yet, first 2 cups almond flour in g", "result", 190],
+    ["no rest today so only start the bake timer", "left", 15],
+    ["timer 17 min | too much, take one off", "left", 16],
+    // 200 × 120 / 200
+    [
+      "200 g white chocolate for piping, how much cream, i want no butter in | changed my mind, the one with butter",
+      "cream",
+      120,
+    ],
+  ])("%s", async (said, name, value) => {
+    const answers = await last(said);
+    expect(answers).toHaveLength(1);
+    expect(figureOf(answers[0], name)?.value).toBeCloseTo(value, 2);
+  });
+  it("more base for what fell in, and not for what was meant", async () => {
+    const answers = await last(
+      "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in. how much plain buttercream saves it",
+    );
+    expect(answers).toHaveLength(1);
+    // 18 / 5 % − 250, 18 / 4 % − 250
+    expect(figureOf(answers[0], "add base")).toMatchObject({ low: 110, high: 200 });
+  });
+});
+
+describe("two in a breath", () => {
+  it.each([
+    ["save my size 3.5 cm and 24 macarons, how much batter", ["bench", "shells"]],
+    ["usually i rest them 40 min, batter for 24 macarons", ["bench", "shells"]],
+    ["whisked the whites 10 min, no peaks. batter for 24 macarons", ["trouble", "shells"]],
+    ["my shells are hollow. batter for 24 macarons", ["trouble", "shells"]],
+    ["tsp of salt in g and tsp of baking soda in g", ["convert", "convert"]],
+    ["note: rhubarb, split one tray by mistake. seven out of ten", ["note"]],
+  ])("%s", async (said, tools) => {
+    const answers = await last(said);
+    expect(answers.map(({ tool }) => tool)).toEqual(tools);
+    expect(answers.every(({ status }) => status === "answered")).toBe(true);
+  });
+  it("asks for the hour of a day's order, not for how many", async () => {
+    expect((await last("24 today"))[0]?.headline).toMatch(/what time/);
+    const kept = await last("save my size 3.5 cm, 24 today");
+    expect(kept.map(({ tool, status }) => [tool, status])).toEqual([
+      ["bench", "answered"],
+      ["day", "asking"],
+    ]);
+    expect(kept[1]?.headline).toMatch(/what time/);
+  });
+});
