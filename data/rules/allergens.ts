@@ -148,6 +148,10 @@ export const tasteAllergens: readonly TasteAllergens[] = [
   { taste: "speculoos", unsure: "wheat and soy of the biscuits" },
   { taste: "gingerbread", unsure: "wheat of the gingerbread" },
   { taste: "tiramisu", unsure: "wheat, egg and milk of the tiramisu" },
+  { taste: "butter pecan", brings: ["pecan"], unsure: "milk of the butter" },
+  { taste: "dulce de leche", brings: ["milk"] },
+  { taste: "birthday cake", unsure: "wheat, egg and milk of the cake" },
+  { taste: "red velvet", unsure: "wheat, egg and milk of the cake" },
   { taste: "malt", brings: ["barley"] },
   { taste: "whisky", unsure: "barley, unless it is distilled" },
   { taste: "champagne", unsure: "sulphites" },
@@ -187,4 +191,64 @@ export const mixAllergens: readonly {
   { base: "cream cheese filling", brings: [{ allergen: "milk", from: "cream cheese" }] },
   { base: "mascarpone filling", brings: [{ allergen: "milk", from: "mascarpone" }] },
   { base: "butter filling", brings: [{ allergen: "milk", from: "butter" }] },
+];
+
+/**
+ * What is made of several things and sold or cooked under one name. `brings` is what makes it what it is; a kitchen
+ * may put in more, so a thing of several parts is always named as to be checked.
+ */
+export const preparedAllergens: readonly {
+  words: readonly string[];
+  brings: readonly string[];
+  /** What only the wrapper or the recipe can tell. */
+  unsure?: string;
+}[] = [
+  { words: ["curd", "lemon curd", "fruit curd"], brings: ["egg", "milk"] },
+  {
+    words: ["custard", "pastry cream", "creme patissiere", "crème pâtissière", "creme anglaise"],
+    brings: ["egg", "milk"],
+    unsure: "wheat, where it is thickened with flour",
+  },
+  { words: ["diplomat cream", "mousseline"], brings: ["egg", "milk"] },
+  { words: ["meringue"], brings: ["egg"] },
+  { words: ["mayonnaise"], brings: ["egg"] },
+  { words: ["frangipane"], brings: ["almond", "egg", "milk"] },
+  { words: ["gianduja", "gianduia"], brings: ["hazelnut"], unsure: "milk, soy lecithin and other nuts" },
+  { words: ["nougat", "turron", "halva", "croquant", "brittle"], brings: [], unsure: "which nuts, and egg" },
+  {
+    words: ["praline", "praliné", "nut", "nuts", "mixed nuts"],
+    brings: [],
+    unsure: "which nuts it is made of",
+  },
+  {
+    words: [
+      "cookie",
+      "cookies",
+      "biscuit",
+      "biscuits",
+      "wafer",
+      "feuilletine",
+      "shortbread",
+      "brownie",
+      "sponge",
+      "cake",
+    ],
+    brings: ["wheat"],
+    unsure: "milk, egg and soy",
+  },
+  { words: ["pretzel"], brings: ["wheat"] },
+  {
+    words: ["cheese", "whey", "ghee", "lactose", "quark", "crème fraîche", "creme fraiche"],
+    brings: ["milk"],
+  },
+  { words: ["fudge", "caramel", "toffee", "butterscotch"], brings: [], unsure: "milk" },
+  { words: ["tofu", "miso"], brings: ["soy"] },
+  { words: ["black walnut", "walnut"], brings: ["walnut"] },
+  { words: ["hazel nut", "hazel nuts", "filbert"], brings: ["hazelnut"] },
+  { words: ["pinenut", "pinenuts", "pignoli"], brings: ["pine nut"] },
+  { words: ["groundnut", "monkey nut"], brings: ["peanut"] },
+  { words: ["almond milk", "almond cream"], brings: ["almond"] },
+  { words: ["oat milk"], brings: ["oats"] },
+  { words: ["soy milk", "soya milk", "soy cream", "soya cream"], brings: ["soy"] },
+  { words: ["coconut cream", "coconut milk", "rice milk", "cocoa butter", "cacao butter"], brings: [] },
 ];

@@ -19,7 +19,17 @@ const spirit = (taste: string, ...words: string[]): TasteRow => ({ taste, words,
 
 export const tastes: readonly TasteRow[] = [
   plain("vanilla", "vanila", "vanille", "vannila", "vanillia"),
-  nut("pistachio", "pistachio", "pistacho", "pistaccio", "pistache", "pistacchio", "pistashio", "pista"),
+  nut(
+    "pistachio",
+    "pistachio",
+    "pistacho",
+    "pistaccio",
+    "pistache",
+    "pistacchio",
+    "pistashio",
+    "pista",
+    "pist",
+  ),
   nut("hazelnut", "hazelnut", "hazlenut", "noisette"),
   nut("praline", "unknown", "praliné"),
   nut("walnut", "walnut"),

@@ -76,5 +76,6 @@ export const inputMarks: ReadonlyMap<string, string> = new Map(
     counted_eggs: "counted in eggs",
     each_bowl: "in each bowl",
     at_hand: "what there is at hand",
+    plan: "the plan that you have",
   }),
 );

@@ -356,7 +356,14 @@ export const units: readonly UnitRow[] = [
   },
   // a sum said without a sign: the bench's currency
   { unit: "unsigned", dim: "money", per: 1, words: [], source: "arithmetic" },
-  { unit: "USD cent", dim: "money", per: 0.01, words: ["cents"], risky: ["¢"], source: "ISO 4217" },
+  {
+    unit: "USD cent",
+    dim: "money",
+    per: 0.01,
+    words: ["cents", "ct", "cts"],
+    risky: ["¢"],
+    source: "ISO 4217",
+  },
   { unit: "EUR", dim: "money", per: 1, words: ["€", "eur", "euro", "euros"], source: "ISO 4217" },
   { unit: "GBP penny", dim: "money", per: 0.01, words: ["pence"], risky: ["p"], source: "ISO 4217" },
   {

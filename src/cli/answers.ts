@@ -17,11 +17,11 @@ export function answerFrom(tool: string, outcome: Outcome): Answer {
 
 export function declined(reading: Reading, near: string[]): Answer {
   const about = near.map(topicNamed);
-  const hint = about.length ? `Did you mean something about ${about.join(" or ")}? ` : "";
+  const hint = about.length ? `: did you mean something about ${about.join(" or ")}? ` : ". ";
   return {
     tool: "help",
     status: "declined",
-    headline: `${nearMiss(reading) || `${hint}I didn't understand that. `}I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
+    headline: `${nearMiss(reading) || `I didn't understand that${hint}`}I weigh, convert, time and note for macarons: try "230 g buttercream, how much flavor?" or "help".`,
   };
 }
 
@@ -55,9 +55,13 @@ export const withoutSettled = (answers: readonly Answer[], steps: readonly Said[
     // "375 g of dark ganache: choc? cream?": the same answer says both
     const isSame =
       sums.has(answer.tool) &&
-      steps
-        .slice(0, Math.max(at, 0))
-        .some(({ answer: before }) => before.tool === answer.tool && before.headline === answer.headline);
+      steps.slice(0, Math.max(at, 0)).some(
+        ({ answer: before, inputs }) =>
+          before.tool === answer.tool &&
+          before.headline === answer.headline &&
+          // 100 g of yellow batter and 100 g of red are two bowls
+          (inputs.hue === undefined || own?.inputs.hue === undefined || inputs.hue === own.inputs.hue),
+      );
     if (isSame || (own?.repeats && isTwice)) return false;
     if (answer.status !== "asking" || !own) return true;
     return !steps

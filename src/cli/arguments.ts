@@ -37,6 +37,9 @@ export function parseArguments(argv: readonly string[]): Parsed {
       return { ok: false, message: `--completion needs a shell behind it: ${shells.join(", ")}.` };
     if (home !== undefined && values.demo)
       return { ok: false, message: "--demo has a record of its own; leave --home out." };
+    // a variable of the shell that was empty, most likely: read as no question, it would wait for lines
+    if (words.length > 0 && words.join("").trim() === "")
+      return { ok: false, message: "The question is empty." };
     return {
       ok: true,
       value: {

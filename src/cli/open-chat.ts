@@ -56,6 +56,7 @@ function chatOptions({ session, store, now_ms, env, stdin, stdout, demo, speak }
     session,
     now_ms,
     home: store.home,
+    isDemo: demo,
     stdin,
     stdout,
     env,

@@ -57,7 +57,7 @@ export const options = [
 export const summary = "weigh, time, plan and note for filled macarons, in plain words";
 
 export const uses: readonly (readonly [how: string, says: string])[] = [
-  ["bowlside", 'the chat; "bye" or Ctrl-C leaves'],
+  ["bowlside", 'the chat; "bye" leaves, and so does Ctrl-C on an empty line'],
   ['bowlside "QUESTION"', "one answer, then it ends; the quotes may go where the shell allows it"],
   ["... | bowlside", "each line a turn of one conversation, a blank line a new one"],
 ];

@@ -56,7 +56,8 @@ function withTaken(outcome: Outcome, { amounts, mended }: Reading): Outcome {
 
 /** A weight that was said and isn't in the sum: no number is given until it is clear what it is for. */
 function unsure(left: readonly string[]): Outcome {
-  const question = `What is the ${left.join(" and the ")} for? I don't want to leave it out: say it once more, one thing at a time.`;
+  const [is, its, it] = left.length > 1 ? ["are", "their", "them"] : ["is", "its", "it"];
+  const question = `What ${is} the ${left.join(" and the ")} for? I haven't found ${its} place yet: ask once more with what ${it === "it" ? "it is" : "each is"} of, or without ${it}.`;
   return { status: "asking", headline: question, question };
 }
 

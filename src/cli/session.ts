@@ -35,6 +35,8 @@ export interface Session {
   ask(line: string): Promise<Turn>;
   /** The record now, for the timers on screen. */
   world(): Promise<World>;
+  /** A recipe is being told line by line: a blank line ends it, and not the conversation. */
+  isListing?(): boolean;
   /** What the store had to say about the record, such as a damaged file kept aside. */
   notice?(): string | undefined;
 }
@@ -246,6 +248,7 @@ export function startSession(around: Surroundings): Session {
 
   return {
     world: current,
+    isListing: () => isDictating(state),
     notice() {
       notice = around.store.late() ?? notice;
       return notice;

@@ -32,7 +32,7 @@ import { withNames } from "./names.ts";
 import { itemsOf, readingOf } from "./read.ts";
 import { recipeLines } from "./recipe/recipe-lines.ts";
 import { clauses } from "./turn/clauses.ts";
-import { ownText, withoutDropped } from "./turn/dropped.ts";
+import { inOneBreath, ownText, withoutDropped } from "./turn/dropped.ts";
 import type { Understanding } from "./understanding.ts";
 
 /** A sentence that no calculator took. */
@@ -55,7 +55,8 @@ export function questions(asked: string, { reader, tools }: Understanding, names
   const parts = clauses(items, tools);
   const kept = withoutDropped(text, items, parts);
   return parts.map((part) => {
-    const own = parts.length > 1 ? ownText(kept, items, part) : { text: kept, items: part };
+    const said = inOneBreath(kept, items, part);
+    const own = parts.length > 1 ? ownText(said, items, part) : { text: said, items: part };
     return readingOf(asked, own.text, own.items, mended, reader, beside);
   });
 }

@@ -11,6 +11,7 @@ import type { Lexicon } from "./found/lexicon.ts";
 import { type Item, scan } from "./found/scan.ts";
 import { withBothBowls } from "./meant/both-bowls.ts";
 import { withChange } from "./meant/changed-by.ts";
+import { withCountedEach } from "./meant/counted-each.ts";
 import { withPacks } from "./meant/packs.ts";
 import { withoutRefused } from "./meant/refused.ts";
 import { withServings } from "./meant/served.ts";
@@ -70,7 +71,11 @@ export function itemsOf(
           withUnsigned(
             withChange(
               withSums(
-                withoutBowl(withoutTooMuch(withoutRefused(withoutTakenBack(withPacks(spreadEach(joined)))))),
+                withoutBowl(
+                  withoutTooMuch(
+                    withoutRefused(withoutTakenBack(withPacks(spreadEach(withCountedEach(joined))))),
+                  ),
+                ),
               ),
             ),
           ),

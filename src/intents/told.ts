@@ -57,6 +57,9 @@ const units: Readonly<Record<string, string>> = { g: "g", mm: "mm", min: "min", 
 /** "base_g" and 230 as "base: 230 g"; lists by their length; a mark by its words, or not at all. */
 function input(name: string, value: unknown): string | undefined {
   if (typeof value === "boolean") return value ? inputMarks.get(name) : undefined;
+  const mark = inputMarks.get(name);
+  // which plan or note it is, by the record's own number: only that one is meant is worth a word
+  if (typeof value === "number" && (mark !== undefined || value >= firstMoment)) return mark;
   const [, plain = name, unit = ""] = /^(.*?)(?:_(g|mm|min|h|c|pct))?$/.exec(name) ?? [];
   const said =
     typeof value === "number"
@@ -64,9 +67,30 @@ function input(name: string, value: unknown): string | undefined {
       : Array.isArray(value)
         ? `${value.length} of them`
         : typeof value === "object"
-          ? "several"
+          ? inside(value)
           : String(value);
+  if (said === undefined) return undefined;
   return `${inputNames.get(name) ?? inputNames.get(plain) ?? plain.replaceAll("_", " ")}: ${said}`;
+}
+
+/** A moment in ms, and no amount: nothing on a bench comes to so much. */
+const firstMoment = 1e11;
+
+/** When it is; what else is put together has its pieces in the sentence above. */
+const inside = (value: object | null): string | undefined =>
+  isWhen(value) ? moment(value).replace(/^a moment, /, "") : undefined;
+
+const isWhen = (value: unknown): value is When =>
+  typeof value === "object" &&
+  value !== null &&
+  ["days", "weekday", "day", "minute", "part"].some((key) => key in value);
+
+/** Where an input came from: no moment and no plan was said where the sentence has none. */
+function sourceOf(from: string, value: unknown, { whens, amounts }: Reading, ofPlan: boolean): string {
+  const isUnsaid = isWhen(value)
+    ? whens.length === 0
+    : typeof value === "number" && (value >= firstMoment || (ofPlan && amounts.length === 0));
+  return from === "said" && isUnsaid ? "from your record" : from;
 }
 
 /** One line a piece, in the order of the sentence; then, where a calculator took it, whose it is and a line an input. Pure. */
@@ -88,7 +112,11 @@ export function told(reading: Reading, step?: Pick<Step, "tool" | "inputs" | "kn
       .filter(([name]) => step?.inputs[name] !== undefined)
       .flatMap(([name, from]) => {
         const said = input(name, step?.inputs[name]);
-        return said === undefined ? [] : [`for ${step?.tool.name}, ${said} (${from})`];
+        return said === undefined
+          ? []
+          : [
+              `for ${step?.tool.name}, ${said} (${sourceOf(from, step?.inputs[name], reading, step?.inputs.plan !== undefined)})`,
+            ];
       }),
   ];
 }

@@ -209,7 +209,7 @@ function notOurs({ elsewhere = "", kind, near }: HelpInputs, tools: readonly Too
     ?.examples[0]?.say;
   const rule =
     kind === "matter"
-      ? `I have no rule for ${elsewhere}, so I give no figure: that is none of mine.`
+      ? `I keep to filled macarons; ${elsewhere} I leave to others.`
       : `I have no rule for ${elsewhere}, so I give no figure: my rules are of filled macarons.`;
   return { status: "declined", headline: `${rule} Try "${say}" or "help".` };
 }

@@ -34,8 +34,6 @@ describe("understood", () => {
       { question: "70 g cream + 110 g white chocolate - how much" },
     ],
     [["300 g", "-", "how", "much"], { question: "300 g - how much" }],
-    [[""], {}],
-    [["   "], {}],
   ])("%j", (argv, more) => {
     expect(parseArguments(argv)).toEqual({ ok: true, value: { ...plain, ...more } });
   });
@@ -44,6 +42,9 @@ describe("understood", () => {
 describe("refused, with a sentence that names it", () => {
   it.each([
     [["--nope"], /--nope/],
+    [[""], /question is empty/],
+    [["   ", ""], /question is empty/],
+    [["--json", ""], /question is empty/],
     [["--jsn", "help"], /--jsn/],
     [["-x"], /-x/],
     [["--home"], /home/],

@@ -89,7 +89,7 @@ export const why: Answer = {
 export const check: Answer = {
   tool: "dose",
   status: "answered",
-  headline: "6 %: over the 3-5 %; add base to bring it down, ask how much",
+  headline: "6 %: over the 3-5 %; add 30 to 75 g plain buttercream to bring it down",
   figures: [
     { name: "share", value: 6, unit: "%" },
     { name: "flavor", low: 4.5, high: 7.5, unit: "g" },

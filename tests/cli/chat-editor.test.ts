@@ -105,13 +105,19 @@ describe("asking", () => {
 
   it("isn't locked by a paste whose end is lost", () => {
     expect(typed(["\u001b[200~abc\u0003"])).toMatchObject({ leave: undefined, editor: { text: "abc" } });
-    expect(typed(["\u001b[200~abc\u0003\u0003"]).leave).toBe("now");
+    expect(typed(["\u001b[200~abc\u0003\u0003\u0003"]).leave).toBe("now");
   });
 });
 
 describe("leaving", () => {
-  it("leaves at once with Ctrl-C, and no later key is carried out", () => {
-    expect(typed(["ab\u0003c\r"])).toMatchObject({ leave: "now", lines: [], editor: { text: "ab" } });
+  it("leaves at once with Ctrl-C on an empty line, and no later key is carried out", () => {
+    expect(typed(["\u0003c\r"])).toMatchObject({ leave: "now", lines: [], editor: { text: "" } });
+  });
+
+  it("clears a line that is begun with the first Ctrl-C, and leaves with the next", () => {
+    expect(typed(["ab\u0003"])).toMatchObject({ leave: undefined, editor: { text: "", cursor: 0 } });
+    expect(typed(["ab\u0003c\r"])).toMatchObject({ leave: undefined, lines: ["c"] });
+    expect(typed(["ab\u0003\u0003"])).toMatchObject({ leave: "now", lines: [] });
   });
 
   it("leaves in turn with Ctrl-D on an empty line", () => {
@@ -119,8 +125,11 @@ describe("leaving", () => {
   });
 
   it("hears Ctrl-C behind a sequence that was cut off", () => {
-    for (const begun of ["\u001b", "\u001b[", "\u001b[1;", "\u001bO", "\u001b]0;title"])
-      expect(typed([`${begun}\u0003`]).leave, begun).toBe("now");
+    for (const begun of ["\u001b", "\u001b[", "\u001b[1;", "\u001bO", "\u001b]0;title"]) {
+      // what the rest of it left in the line is cleared first
+      expect(typed([`${begun}\u0003`]).editor.text, begun).toBe("");
+      expect(typed([`${begun}\u0003\u0003`]).leave, begun).toBe("now");
+    }
   });
 
   it("takes an Escape with nothing behind it for the key, not for part of the next", () => {

@@ -55,6 +55,18 @@ describe("the live part", () => {
     expect(frame(writing(`${long}b`, 37)).cursor).toEqual({ x: 2, y: 1 });
   });
 
+  it("breaks a question between its words, and the cursor keeps its place in them", () => {
+    // 37 cells: "I have 230 g buttercream, how much" is 34, " flavor" would be 41
+    const line = "I have 230 g buttercream, how much flavor?";
+    expect(text(writing(line)).slice(0, 2)).toEqual(["∪ I have 230 g buttercream, how much ", "  flavor?"]);
+    expect(frame(writing(line)).cursor).toEqual({ x: 9, y: 1 });
+    expect(frame(writing(line, 35)).cursor).toEqual({ x: 2, y: 1 });
+    expect(frame(writing(line, 34)).cursor).toEqual({ x: 36, y: 0 });
+    // spaces at the end of a full row take none of the next
+    expect(text(writing(`${"a".repeat(37)}  b`)).slice(0, 2)).toEqual([`∪ ${"a".repeat(37)}`, "  b"]);
+    expect(frame(writing(`${"a".repeat(37)}  `)).cursor).toEqual({ x: 39, y: 0 });
+  });
+
   it("shows the rows around the cursor when the question is very long", () => {
     const rows = "abcdefghij".split("").map((each) => each.repeat(37));
     const line = rows.join("");

@@ -130,6 +130,23 @@ describe("figures", () => {
       [{ name: "cream", value: 200, unit: "g" }],
       ["  cream  200 g"],
     ],
+    [
+      "one of what is counted",
+      "17 g batter",
+      [
+        { name: "macarons", value: 1, unit: "macarons" },
+        { name: "boxes", value: 1, unit: "boxes" },
+        { name: "whites", value: 11, unit: "whites" },
+      ],
+      ["  macarons   1 macaron", "  boxes      1 box", "  whites    11 whites"],
+    ],
+    ["seconds keep their s", "Done", [{ name: "pour", value: 1, unit: "s" }], ["  pour  1 s"]],
+    [
+      "a unit that is the name",
+      "perishable",
+      [{ name: "aw", value: 0.887, low: 0.867, high: 0.907, unit: "aw" }],
+      ["  aw  0.89 (0.87 to 0.91)"],
+    ],
     ["singular and plural", "1 tray", [{ name: "trays", value: 1, unit: "trays" }], []],
   ])("%s", (_name, headline, figures, lines) => {
     expect(shown(headline, figures)).toEqual(lines);

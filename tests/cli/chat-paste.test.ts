@@ -40,7 +40,47 @@ describe("a paste", () => {
     });
   });
 
-  it("of two ingredients is two turns", () => {
-    expect(pasted("", "105 g egg whites\n130 g almond flour\n").turns).toHaveLength(2);
+  it("of two ingredients is one turn, heard as it would be in one line; not ended, it waits", () => {
+    const two = "200 g dark chocolate\n160 g cream";
+    expect(pasted("", `${two}\n`)).toEqual({ turns: ["200 g dark chocolate; 160 g cream"], rest: "" });
+    expect(pasted("", two)).toEqual({ turns: [], rest: "200 g dark chocolate; 160 g cream" });
+  });
+
+  const recipe = ["save recipe:", ...lines].join("\n");
+
+  it.each([
+    ["a blank line and a question", "\n\nhow many macarons is that", "how many macarons is that"],
+    ["a question right below", "\nhow much batter is that?", "how much batter is that?"],
+    ["a line of spaces and an order", "\n \nscale it to 90 g whites", "scale it to 90 g whites"],
+  ])("of a list and %s keeps the list one turn, and the question waits", (_name, behind, rest) => {
+    expect(pasted("", lines.join("\n") + behind)).toEqual({ turns: [recipe], rest });
+    expect(pasted("", `${lines.join("\n")}${behind}\n`)).toEqual({ turns: [recipe, rest], rest: "" });
+  });
+
+  it("of a question above a list asks it behind the list, and saves no recipe by its words", () => {
+    const turns = [recipe, "how many macarons from this"];
+    expect(pasted("", ["how many macarons from this:", ...lines].join("\n"))).toEqual({ turns, rest: "" });
+  });
+
+  it("of two lists has two, and what stands between them is asked between them", () => {
+    const text = ["Shells:", ...lines, "", "350 f in c", "", "200 g dark chocolate", "160 g cream", ""];
+    expect(pasted("", text.join("\n"))).toEqual({
+      turns: [
+        ["save recipe Shells:", ...lines].join("\n"),
+        "350 f in c",
+        "200 g dark chocolate; 160 g cream",
+      ],
+      rest: "",
+    });
+  });
+
+  it("of times, counts and doses is no list", () => {
+    const rows = [
+      "12 min rest",
+      "24 macarons pistachio",
+      "9 g coconut flavor in 150 g smbc",
+      "5 g mint into 200 g ganache",
+    ];
+    expect(pasted("", `${rows.join("\n")}\n`).turns).toEqual(rows);
   });
 });

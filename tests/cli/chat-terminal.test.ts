@@ -135,7 +135,7 @@ describe("the window", { retry: 2 }, () => {
     screen.type("a draft that is quite a bit longer than forty cells");
     await screen.sees("forty cells");
     screen.resize(40, 30);
-    await screen.sees(/∪ a draft that is quite a bit longer th\n {2}an forty cells\n"help"/);
+    await screen.sees(/∪ a draft that is quite a bit longer\s*\n {2}than forty cells\n"help"/);
     expect(times(screen, "·  shells")).toBe(1);
     expect(times(screen, "a draft that")).toBe(1);
     expect(times(screen, "6.9 to 11.5 g flavor")).toBe(1);
@@ -162,6 +162,35 @@ describe("the window at rest", () => {
     await screen.sees("heard: one");
     screen.resize(60, 6);
     await screen.sees(/heard: one\n\n∪\n"help" for examples/);
+  });
+});
+
+describe("sticky fingers", () => {
+  it("an empty Enter asks nothing, and what was said before still holds", async () => {
+    const screen = await chat();
+    screen.type("one\r");
+    await screen.sees("heard: one");
+    screen.type("\r\r  \rtwo\r");
+    await screen.sees("heard: two");
+    expect(await screen.log()).toEqual(["ask one", "ask two"]);
+    expect(screen.lines().join("\n")).not.toContain("new conversation");
+    screen.type("new conversation\r");
+    await screen.sees("A new conversation: what was said before is set aside");
+    expect((await screen.log()).at(-1)).toBe("ask");
+  });
+
+  it("Ctrl-C takes a begun line away and stays; on the empty line it leaves", async () => {
+    const screen = await chat();
+    screen.type("half a quest");
+    await screen.sees("∪ half a quest");
+    screen.type("\u0003");
+    await screen.sees(/∪\s*\n"help"/);
+    expect(times(screen, "half a quest")).toBe(0);
+    screen.type("whole\r");
+    await screen.sees("heard: whole");
+    screen.type("\u0003");
+    expect(await screen.ended()).toBe(0);
+    expect(await screen.log()).toEqual(["ask whole", "closed"]);
   });
 });
 

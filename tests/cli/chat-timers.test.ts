@@ -15,7 +15,7 @@ const timer = (
   due_ms: number,
   state: Timer["state"] = "running",
 ): Timer => ({ id, label, set_ms, due_ms, state });
-const look = { signs: drawn, most: 4, still: false };
+const look = { columns: 40, signs: drawn, most: 4, still: false };
 
 describe("running timers", () => {
   const three = [
@@ -49,6 +49,15 @@ describe("running timers", () => {
         expect(width(line)).toBeLessThan(40);
         expect(line).toMatch(/^30:00:00 .* shells.*tray 2$/);
       }
+  });
+
+  it("name a timer in full where there is room for it", () => {
+    const named = timer(1, "first tray of the pistachio shells", 0, 20 * min);
+    // 5 + 2 + 10 + 2 cells before the name, 34 for it, and one free
+    expect(timerLines([named], 0, { ...look, columns: 54 })[0]).toContain(
+      "first tray of the pistachio shells",
+    );
+    expect(timerLines([named], 0, { ...look, columns: 53 })[0]).toContain(drawn.gap);
   });
 
   it("stand still for a screen reader", () => {

@@ -19,6 +19,7 @@ function conversation(ask: (line: string) => Promise<void> = async () => {}) {
       return { asked: line, answers: [] };
     },
     show: (turn) => seen.push(`show ${turn.asked}`),
+    isListing: () => false,
     own: (word) => void seen.push(`own ${word}`),
     startOver: () => seen.push("start over"),
     async after() {
@@ -47,6 +48,7 @@ describe("turns", () => {
     const turns = startTurns({
       ask: async (line) => ({ asked: line, answers: line === "" ? [dose] : [] }),
       show: (turn) => seen.push(`show ${turn.answers.length}`),
+      isListing: () => true,
       own: () => {},
       startOver: () => seen.push("start over"),
       after: async () => {},
@@ -89,12 +91,22 @@ describe("turns", () => {
     expect(seen).toEqual(["ask one", "show one", "after"]);
   });
 
-  it("start over at a blank line, but only when something was said", async () => {
+  it("take an empty Enter for nothing, however often", async () => {
     const { turns, seen } = conversation();
-    turns.submit(["", "one", "", "  "]);
+    turns.submit(["", "one", "", "  ", "and for 300?"]);
     await later();
-    expect(seen).toEqual(["ask one", "show one", "after", "ask ", "start over", "after"]);
+    expect(seen).toEqual(["ask one", "show one", "after", "ask and for 300?", "show and for 300?", "after"]);
   });
+
+  it.each(["new conversation", "Start a new chat, please.", "start over", "let's start afresh"])(
+    "start over when that is said: %s",
+    async (line) => {
+      const { turns, seen } = conversation();
+      turns.submit(["one", line]);
+      await later();
+      expect(seen).toEqual(["ask one", "show one", "after", "ask ", "start over", "after"]);
+    },
+  );
 
   it("go on after trouble", async () => {
     const { turns, seen } = conversation(async (line) => {
@@ -132,7 +144,18 @@ describe("words of the chat's own", () => {
     expect(farewellLines(0, 80)).toEqual([]);
     expect(text(farewellLines(1, 80))).toEqual(["1 timer runs on; it rings when the chat is open."]);
     expect(text(farewellLines(2, 80))).toEqual(["2 timers run on; they ring when the chat is open."]);
-    expect(text(startOverLines(80))[0]).toContain("A new conversation");
+    expect(text(introLines([], "/tmp/invented", 80, true))).toEqual([
+      "The demo's record is in /tmp/invented",
+    ]);
+    expect([0, 1, 2].flatMap((running) => text(farewellLines(running, 80, true)))).toEqual([
+      "The demo's record is gone.",
+      "The demo's record is gone, and its timer with it.",
+      "The demo's record is gone, and its 2 timers with it.",
+    ]);
+    expect(text(startOverLines("start over", 80, drawn))).toEqual([
+      "∪ start over",
+      "A new conversation: what was said before is set aside, the record stays.",
+    ]);
     expect(
       text(troubleLines(Object.assign(new Error("It is locked."), { hint: "Close the other window." }), 80)),
     ).toEqual(["That didn't work: It is locked. Close the other window."]);

@@ -161,8 +161,10 @@ describe("the program", () => {
     const { screen, untouched } = await chat();
     screen.type("which batch was my best\r");
     await screen.sees("salted caramel");
+    expect(screen.lines().join("\n")).not.toContain("Your record");
     screen.type("bye\r");
     expect(await screen.ended()).toBe(0);
+    expect(screen.lines().at(-1)).toBe("The demo's record is gone, and its 2 timers with it.");
     untouched();
     expect(left()).toEqual([]);
   });

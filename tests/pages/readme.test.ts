@@ -35,12 +35,24 @@ describe("what you can ask", () => {
     .filter((line) => /^\| [a-z]/.test(line) && !line.startsWith("| about"))
     .map((line) => {
       const [, about = "", examples = ""] = line.split("|").map((each) => each.trim());
-      return [about, examples.split(" · ").map((each) => each.replace(/^"|"$/g, ""))] as const;
+      return [about, examples.split(/ [·→] /).map((each) => each.replace(/^"|"$/g, ""))] as const;
     });
 
   it("has rows, each with questions in quotes and nothing else", () => {
     expect(rows).toHaveLength(10);
     for (const [about, questions] of rows) expect([about, questions.length > 2]).toEqual([about, true]);
+  });
+
+  it("what stands behind no arrow is answered by itself, in a record with nothing in it", async () => {
+    const alone = [...section(readme, "What you can ask").matchAll(/[|·] "([^"]+)"/g)].map(
+      ([, say = ""]) => say,
+    );
+    expect(alone.length).toBeGreaterThan(30);
+    for (const say of alone) {
+      const answers = await baker().ask(say);
+      const may = say === "undo" ? "impossible" : "answered";
+      expect([say, ...answers.map(({ status }) => status)]).toEqual([say, ...answers.map(() => may)]);
+    }
   });
 
   it.each(rows)(

@@ -39,10 +39,12 @@ export interface ChatProps {
   env: Readonly<Record<string, string | undefined>>;
   /** Hands over how to end the work under way, for after the screen is gone. */
   onStart(stop: () => Promise<unknown>): void;
+  /** What the live part is drawn as from here on; undefined where it isn't on the screen, or can't be wiped by its lines. */
+  onFrame(frame: Frame | undefined): void;
 }
 
 /** The whole chat: what is finished above, what is live below. */
-export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
+export function Chat({ options, opened, env, onStart, onFrame }: ChatProps): ReactNode {
   const { exit } = useApp();
   const { stdout } = useStdout();
   const { setCursorPosition } = useCursor();
@@ -57,7 +59,9 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
   // What the queue and the watch need from later renders than the one they were made in.
   const now = useRef({ columns: size.columns, running: 0 });
   const entries = useEntries(
-    opened.cursorRow === undefined ? introLines(options.intro(opened.world), options.home, size.columns) : [],
+    opened.cursorRow === undefined
+      ? introLines(options.intro(opened.world), options.home, size.columns, options.isDemo)
+      : [],
   );
   const trouble = (error: unknown) => entries.add(troubleLines(error, now.current.columns));
   const voice = useVoice(env, trouble);
@@ -70,7 +74,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
     tell: (asked, answer) => entries.add(ownLines(asked, answer, now.current.columns, signs)),
   });
   const leave = () => {
-    entries.add(farewellLines(now.current.running, now.current.columns));
+    entries.add(farewellLines(now.current.running, now.current.columns, options.isDemo));
     setClosing(true);
   };
 
@@ -107,6 +111,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
     () =>
       startTurns({
         ask: (line) => waiting.during(() => options.session.ask(line)),
+        isListing: () => options.session.isListing?.() ?? false,
         show(turn) {
           entries.add(turnLines(turn, now.current.columns, signs, still));
           own.answered(turn);
@@ -119,7 +124,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
           }
           await own.carryOut(word, line);
         },
-        startOver: () => entries.add(startOverLines(now.current.columns)),
+        startOver: (line) => entries.add(startOverLines(line, now.current.columns, signs)),
         after: () => timers.watch.look(),
         trouble,
         leave,
@@ -171,6 +176,7 @@ export function Chat({ options, opened, env, onStart }: ChatProps): ReactNode {
   // biome-ignore lint/correctness/useExhaustiveDependencies: when it changes, and not with every frame
   useLayoutEffect(() => entries.hold(isBig), [isBig]);
   useBig(isBig, [...rang, ...timers.running], options.now_ms, signs);
+  useLayoutEffect(() => onFrame(still ? undefined : frame));
   below.current = frame ? frame.lines.length - frame.cursor.y : 0;
   // When a signal ends the process, the shell's prompt must not come into the middle of the frame.
   useLayoutEffect(() => () => void stdout.write("\n".repeat(below.current)), [stdout]);

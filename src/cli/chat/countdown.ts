@@ -5,12 +5,14 @@ import type { Signs } from "./signs.ts";
 import { printable, shortened } from "./text.ts";
 
 const barSize = 10;
-/** Cells of a line. Under 40, so that no terminal a baker uses breaks it when its window is made narrower. */
-const lineSize = 39;
+/** Cells of a name that are left to it in any window. */
+const leastName = 8;
 /** From here on a ring is late and says by how much. */
 const late_ms = 10_000;
 
 export interface TimerView {
+  /** Cells in a line; the last one stays free. */
+  columns: number;
   signs: Signs;
   /** How many lines there are for timers. */
   most: number;
@@ -22,7 +24,7 @@ export interface TimerView {
 export function timerLines(
   timers: readonly Timer[],
   now_ms: number,
-  { signs, most, still }: TimerView,
+  { columns, signs, most, still }: TimerView,
 ): string[] {
   const soonest = [...timers].sort((a, b) => a.due_ms - b.due_ms || a.id - b.id);
   const shown = soonest.slice(0, soonest.length > most ? Math.max(0, most - 1) : most);
@@ -33,7 +35,9 @@ export function timerLines(
   const lines = shown.map((timer, at) => {
     const time = (left[at] ?? "").padStart(size);
     const line = still ? `${time}  ` : `${time}  ${bar(timer, now_ms, signs)}  `;
-    return line + shortened(printable(timer.label), lineSize - line.length, signs.gap);
+    return (
+      line + shortened(printable(timer.label), Math.max(leastName, columns - 1 - line.length), signs.gap)
+    );
   });
   const more = soonest.length - shown.length;
   return more > 0 && most > 0 ? [...lines, `${" ".repeat(size)}  and ${more} more`] : lines;

@@ -22,7 +22,7 @@ export interface Edited {
   submitted: string[];
   /** Those of them that joined the history. */
   kept: string[];
-  /** The baker wants to go: at once, or when what was submitted is answered. Later keys do nothing. */
+  /** The baker wants to go: at once, or when what was submitted is answered. Later keys do nothing. A line that is begun is cleared first. */
   leave?: "now" | "in turn";
 }
 
@@ -58,7 +58,11 @@ export function edit(editor: Editor, keys: readonly Key[], likely: Likely = () =
     if (now.history !== history) kept.push(now.history.at(-1) ?? "");
   };
   for (const key of keys) {
-    if (key.do === "leave") return { editor: now, submitted, kept, leave: "now" };
+    if (key.do === "leave") {
+      if (now.text === "") return { editor: now, submitted, kept, leave: "now" };
+      now = cleared(now);
+      continue;
+    }
     if (key.do === "leave or erase" && now.text === "")
       return { editor: now, submitted, kept, leave: "in turn" };
     if (key.do === "paste" && key.text.includes("\n")) {
@@ -123,6 +127,15 @@ function insert(editor: Editor, text: string): Editor {
   };
 }
 
+/** Nothing is written, and no older line is looked at. */
+const cleared = (editor: Editor): Editor => ({
+  ...editor,
+  text: "",
+  cursor: 0,
+  place: editor.history.length,
+  draft: "",
+});
+
 /** The line was ended: it joins the history unless it is blank, a goodbye, or was the last one too. */
 function asked(editor: Editor): Editor {
   // a recipe of several lines comes back as one
@@ -132,7 +145,7 @@ function asked(editor: Editor): Editor {
     .replace(/:; /, ": ");
   const keep = line !== "" && !isLeaving(line) && line !== editor.history.at(-1);
   const history = keep ? [...editor.history, line].slice(-longestHistory) : editor.history;
-  return { text: "", cursor: 0, history, place: history.length, draft: "" };
+  return cleared({ ...editor, history });
 }
 
 function target({ text, cursor }: Editor, to: Extract<Key, { do: "move" }>["to"]): number {

@@ -28,14 +28,27 @@ export function figureLines(figures: readonly Figure[], headline: string, column
 /** The number that stands in the column, and what follows it: unit and range. */
 function amountOf(figure: Figure): { number: string; rest: string } {
   const { value, low, high } = figure;
-  const unit = unitOf(figure.unit);
+  const unit = unitOf(figure);
   const range = low === undefined || high === undefined ? "" : rangeOf(figure, low, high);
   // "5 s left", and no twelfth of a minute
   if (figure.unit === "min" && value !== undefined && !range && !Number.isInteger(value))
     return { number: lengthText(value), rest: "" };
+  if (isLong(figure))
+    return { number: `${plain((low ?? 0) / 60)} to ${plain((high ?? 0) / 60)}`, rest: " h" };
   if (value === undefined) return { number: range || ends(figure), rest: range || ends(figure) ? unit : "" };
   return { number: shown(value, figure.unit), rest: `${unit}${range ? ` (${range})` : ""}` };
 }
+
+/** From two hours on a range of minutes in whole hours is said in those. */
+const isLong = ({ unit, value, low, high }: Figure): boolean =>
+  unit === "min" &&
+  value === undefined &&
+  low !== undefined &&
+  high !== undefined &&
+  low >= 120 &&
+  low % 60 === 0 &&
+  high % 60 === 0 &&
+  low !== high;
 
 function rangeOf(figure: Figure, low: number, high: number): string {
   const [from, to] = [shown(low, figure.unit), shown(high, figure.unit)];
@@ -48,8 +61,16 @@ function ends(figure: Figure): string {
   return figure.high !== undefined ? `up to ${shown(figure.high, figure.unit)}` : "";
 }
 
-/** A ratio's ":1" sits at its number, other units a space away. */
-const unitOf = (unit: string) => (unit === "" || unit.startsWith(":") ? unit : ` ${printable(unit)}`);
+/** A ratio's ":1" sits at its number, other units a space away; "aw 0.89" needs no second aw, and one is one macaron. */
+function unitOf({ name, unit, value, low, high }: Figure): string {
+  if (unit === "" || unit.startsWith(":")) return unit;
+  if (unit === name && !/s$/.test(unit)) return "";
+  const isOne = shown(value ?? high ?? low ?? 0, unit) === "1" && (low ?? high) === undefined;
+  return ` ${printable(isOne ? unit.replace(counted, "") : unit)}`;
+}
+
+/** What makes many of what is counted: "trays", "boxes"; not the s of seconds. */
+const counted = /(?<=ch|x)es$|(?<=[a-z]{3})s$/;
 
 const money = /^[A-Z]{3}$/;
 
@@ -61,6 +82,9 @@ function shown(value: number, unit: string): string {
 /** Whether the headline has all numbers of a figure with its unit, and it is clear that it means this one. */
 function isSaid(figure: Figure, all: readonly Figure[], headline: string): boolean {
   if (figure.unit === "min" && figure.value !== undefined && headline.includes(lengthText(figure.value)))
+    return true;
+  const { low = 0, high = 0 } = figure;
+  if (isLong(figure) && new RegExp(`\\b${low / 60}(?: h)?\\b.*\\b${high / 60} h\\b`).test(headline))
     return true;
   const numbers = [figure.value, figure.low, figure.high].filter((each) => each !== undefined);
   const said = headline.match(/\d+(?:\.\d+)?/g) ?? [];

@@ -39,7 +39,11 @@ export async function drawFirst(options: ChatOptions): Promise<Opened> {
   const frame = liveFirst(options, opened, columns, stdout.rows || 24);
   const { x, y } = frame.cursor;
   const up = frame.lines.length - 1 - y;
-  const lines = [...introLines(options.intro(opened.world), options.home, columns), blank, ...frame.lines];
+  const lines = [
+    ...introLines(options.intro(opened.world), options.home, columns, options.isDemo),
+    blank,
+    ...frame.lines,
+  ];
   stdout.write(
     `${lines.map((line) => painted(line, color)).join("\r\n")}${up > 0 ? `\u001b[${up}A` : ""}\r${x > 0 ? `\u001b[${x}C` : ""}`,
   );

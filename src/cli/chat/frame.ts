@@ -36,7 +36,7 @@ const mostQuestion = 6;
 export function layFrame(input: FrameInput): Frame {
   const room = Math.max(1, input.rows - 2);
   const most = Math.max(0, Math.min(mostTimers, room - 2));
-  const timers = timerLines(input.timers, input.now_ms, { signs: input.signs, most, still: input.still });
+  const timers = timerLines(input.timers, input.now_ms, { ...input, most });
   const hints = room - timers.length > 1 && !input.settling ? [hintOf(input)] : [];
   const question = layQuestion(
     input,
@@ -65,7 +65,7 @@ function hintOf({ likely, signs, columns, waits }: FrameInput): string {
   return signs.take + signs.gap + units.join("").trimStart();
 }
 
-/** The question broken into rows of cells, and of those the ones around the cursor. */
+/** The question broken into rows between its words, and of those the ones around the cursor. */
 function layQuestion(
   { columns, editor, signs }: FrameInput,
   most: number,
@@ -73,24 +73,38 @@ function layQuestion(
   const margin = width(signs.prompt);
   // One cell stays free at the end of a row: the cursor stands there behind the last character.
   const room = Math.max(2, columns - margin - 1);
-  const rows: string[] = [""];
-  let used = 0;
-  let at = 0;
-  let place = { x: margin, y: 0 };
-  for (const each of graphemes(editor.text)) {
-    if (used + cells(each) > room) {
-      rows.push("");
-      used = 0;
-    }
-    if (at <= editor.cursor) place = { x: margin + used, y: rows.length - 1 };
-    rows[rows.length - 1] += each;
-    used += cells(each);
-    at += each.length;
-  }
-  if (at <= editor.cursor) place = { x: margin + used, y: rows.length - 1 };
+  const rows = rowsOf(editor.text, room);
+  let y = rows.length - 1;
+  while (y > 0 && (rows[y]?.at ?? 0) > editor.cursor) y -= 1;
+  const before = editor.text.slice(rows[y]?.at ?? 0, editor.cursor);
+  // behind a space that no longer fits, the cursor waits in the free cell
+  const place = { x: margin + Math.min(width(before), room), y };
   const top = Math.max(0, Math.min(place.y - most + 1, rows.length - most));
   const lines = rows
     .slice(top, top + most)
-    .map((row, index) => (top + index === 0 ? signs.prompt : " ".repeat(margin)) + row);
+    .map(({ text }, index) => (top + index === 0 ? signs.prompt : " ".repeat(margin)) + text);
   return { lines, x: place.x, y: place.y - top };
+}
+
+/** Rows of at most `room` cells, each with the index where it begins. A word longer than a row is cut. */
+function rowsOf(text: string, room: number): { text: string; at: number }[] {
+  const rows = [{ text: "", at: 0 }];
+  let row = rows[0] as (typeof rows)[0];
+  let at = 0;
+  const turn = () => {
+    row = { text: "", at };
+    rows.push(row);
+  };
+  for (const [piece] of text.matchAll(/\s+|\S+/g)) {
+    const isSpace = piece.trim() === "";
+    if (!isSpace && row.text !== "" && width(row.text) + width(piece) > room) turn();
+    for (const each of graphemes(piece)) {
+      const fits = width(row.text) + cells(each) <= room;
+      // a space at the end of a row needs no cell
+      if (!fits && !isSpace) turn();
+      if (fits || !isSpace) row.text += each;
+      at += each.length;
+    }
+  }
+  return rows;
 }

@@ -1,7 +1,8 @@
 /** Lists of an answer: one row an item, its short facts aligned, what the baker wrote at length below. */
 import type { Item } from "../../tools/contract/index.ts";
+import { lengthText } from "../../tools/lib/days.ts";
 import { plain, weight } from "../../tools/lib/show.ts";
-import { dayOf, minutes, timeOf } from "./moments.ts";
+import { dayOf, timeOf } from "./moments.ts";
 import { padded, printable, width } from "./text.ts";
 import { wrapped } from "./wrap.ts";
 
@@ -62,7 +63,8 @@ export function factText(name: string, value: string | number | boolean | string
   if (typeof value === "boolean") return value ? name : `not ${name}`;
   if (typeof value === "string") return moment.test(value) ? `${dayOf(value)} ${timeOf(value)}` : value;
   if (name === "grams") return `${weight(value)} g`;
-  if (name === "left") return `${minutes(value)} left`;
+  // as the sentence above it has it
+  if (name === "left") return `${lengthText(value)} left`;
   if (name === "order") return `${value}.`;
   const [, plainName = name, unit = ""] = /^(.*)_(g|mm|min|h|c|percent)$/.exec(name) ?? [];
   return `${plainName.replaceAll("_", " ")} ${plain(value)}${unit ? ` ${unitSigns[unit] ?? unit}` : ""}`;

@@ -2,8 +2,10 @@ import "./terminal.ts";
 import { render } from "ink";
 import { Chat } from "./chat.tsx";
 import { readFirst, undoFirst } from "./first-frame.ts";
+import type { Frame } from "./frame.ts";
 import { laidOut } from "./layout-engine.ts";
 import type { ChatOptions } from "./options.ts";
+import { steadyOutput } from "./steady-output.ts";
 
 export type { ChatOptions } from "./options.ts";
 
@@ -27,11 +29,20 @@ export async function openChat(options: ChatOptions): Promise<void> {
     const opened = options.opened ?? (await readFirst(options));
     const env = options.env ?? process.env;
     await laidOut;
-    const chat = <Chat options={options} opened={opened} env={env} onStart={onStart} />;
+    let drawn: Frame | undefined;
+    const steady = steadyOutput(stdout, stdin, () => drawn);
+    const onFrame = (frame: Frame | undefined) => {
+      drawn = frame;
+    };
+    const chat = <Chat options={options} opened={opened} env={env} onStart={onStart} onFrame={onFrame} />;
     if (opened.cursorRow !== undefined) stdout.write(undoFirst(opened.cursorRow));
-    // Ctrl-C is a key like the others here; it leaves by the same door as "bye".
+    // Ctrl-C is a key like the others here; on an empty line it leaves by the same door as "bye".
     // Incremental rendering stays off: with a visible cursor it starts one line too low.
-    await render(chat, { stdin, stdout, exitOnCtrlC: false }).waitUntilExit();
+    try {
+      await render(chat, { stdin, stdout: steady.stream, exitOnCtrlC: false }).waitUntilExit();
+    } finally {
+      steady.release();
+    }
   } finally {
     stdin.setRawMode?.(false);
     await stop();

@@ -9,6 +9,8 @@ export interface ChatOptions {
   now_ms(): number;
   /** Where the record is kept; named at the top. */
   home: string;
+  /** The record is an invented one, gone when the chat is left. */
+  isDemo?: boolean;
   /** Marks timers as rung in the record. */
   ring(timerIds: number[]): Promise<readonly number[]>;
   /** Questions of earlier sessions, the oldest first. */

@@ -1,6 +1,6 @@
 /** What is said to the chat itself, and not to a calculator. */
 
-export type OwnWord = "big" | "speak" | "stop speaking" | "copy";
+export type OwnWord = "big" | "speak" | "stop speaking" | "copy" | "new conversation";
 
 const words: Readonly<Record<OwnWord, RegExp>> = {
   big: /^(?:big|(?:show |make )?(?:the |my |all )?(?:timers? |clock |digits |numbers )?(?:big|bigger|large)|big (?:timers?|clock|digits|numbers|screen))$/,
@@ -9,6 +9,8 @@ const words: Readonly<Record<OwnWord, RegExp>> = {
   "stop speaking":
     /^(?:stop (?:speaking|talking|reading(?: aloud)?)|don'?t speak|no (?:more )?speaking|(?:be )?quiet|silence|hush)$/,
   copy: /^copy(?: (?:it|that|this|the (?:last )?answer))?$/,
+  "new conversation":
+    /^(?:(?:start|begin|open) )?(?:a )?(?:new|fresh) (?:conversation|chat|talk|session)$|^(?:let'?s )?(?:start|begin) (?:over|afresh|anew)$|^(?:forget|drop|clear) (?:(?:all )?(?:that|what) (?:we|i|you) (?:said|talked about)(?: so far| before)?|(?:the|this) (?:conversation|chat))$/,
 };
 
 /** The word, where a line is that and nothing else. */

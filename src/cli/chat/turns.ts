@@ -5,12 +5,14 @@ import { type OwnWord, ownWord } from "./own-words.ts";
 
 export interface TurnsAround {
   ask(line: string): Promise<Turn>;
+  /** A list is being told line by line: an empty line ends it. */
+  isListing(): boolean;
   /** A turn that was answered. */
   show(turn: Turn): void;
   /** A word for the chat itself. */
-  own(word: OwnWord, line: string): Promise<void> | void;
-  /** The baker ended a conversation with a blank line. */
-  startOver(): void;
+  own(word: Exclude<OwnWord, "new conversation">, line: string): Promise<void> | void;
+  /** The baker ended a conversation, and said so. */
+  startOver(line: string): void;
   /** After each answer, before the next question. */
   after(): Promise<void>;
   trouble(error: unknown): void;
@@ -28,7 +30,6 @@ export interface Turns {
 /** A queue of questions. A word like "bye" leaves in its turn, so that what was asked before is answered. */
 export function startTurns(around: TurnsAround): Turns {
   let stopped = false;
-  let talking = false;
   let last: Promise<void> = Promise.resolve();
 
   function go(): void {
@@ -40,16 +41,19 @@ export function startTurns(around: TurnsAround): Turns {
     if (stopped) return;
     if (isLeaving(line)) return go();
     const word = ownWord(line);
+    if (word === "new conversation") return startOver(line);
     if (word) return around.own(word, line);
-    // Enter on an empty line of a conversation that hasn't begun is nothing worth a word.
-    const blank = line.trim() === "";
-    if (blank && !talking) return;
-    const turn = await around.ask(line);
-    // A blank line that ends a list has an answer; one that ends a conversation has none.
-    const over = blank && turn.answers.length === 0;
-    talking = !over;
-    if (over) around.startOver();
-    else around.show(turn);
+    // Sticky fingers come onto Enter all the time: an empty line changes nothing, but where it ends a list.
+    if (line.trim() === "" && !around.isListing()) return;
+    around.show(await around.ask(line));
+    await around.after();
+  }
+
+  /** To the session a blank line is a new conversation, behind one that ends a list. */
+  async function startOver(line: string): Promise<void> {
+    if (around.isListing()) around.show(await around.ask(""));
+    await around.ask("");
+    around.startOver(line);
     await around.after();
   }
 

@@ -33,7 +33,7 @@ export function useKeys(onKeys: (keys: Key[]) => void, onEnd: () => void, onAny:
     const onData = (chunk: string | Buffer) => {
       clearTimeout(waiting);
       const text = String(chunk);
-      // Ctrl-C leaves from anywhere
+      // Ctrl-C is heard from anywhere
       if (latest.current.onAny() && text !== interrupt) return;
       take(decode(state, text));
       if (state.pending) waiting = setTimeout(() => take(flush(state)), sequence_ms);

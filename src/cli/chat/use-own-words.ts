@@ -25,7 +25,7 @@ export interface OwnWords {
   big: boolean;
   /** Goes back from them; false where they aren't on. */
   back(): boolean;
-  carryOut(word: OwnWord, line: string): Promise<void>;
+  carryOut(word: Exclude<OwnWord, "new conversation">, line: string): Promise<void>;
   /** A turn was answered: it can be copied, and is read aloud where that is wanted. */
   answered(turn: Turn): void;
   /** Starts reading aloud; says why where it can't. */

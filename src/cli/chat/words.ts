@@ -25,7 +25,7 @@ export function turnLines(turn: Turn, columns: number, signs: Signs, still = fal
 }
 
 const ownHelp =
-  'Here in the chat: "big" for timers that read from afar, "speak" and "stop speaking", "copy" for the last answer, the arrow up to ask again, "bye" to leave.';
+  'Here in the chat: "big" for timers that read from afar, "speak" and "stop speaking", "copy" for the last answer, the arrow up to ask again, "new conversation" to set aside what was said, "bye" to leave.';
 
 /** Help that lists what all there is. */
 const isOverview = ({ answers: [answer] }: Turn) =>
@@ -52,10 +52,10 @@ export const ownAnswers = {
 } as const;
 
 /** What stands at the top: the lines handed in, and where the record is kept. */
-export function introLines(intro: readonly string[], home: string, columns: number): Line[] {
+export function introLines(intro: readonly string[], home: string, columns: number, isDemo = false): Line[] {
   return [
     ...intro.flatMap((text) => paragraph(text, columns)),
-    ...said(`Your record is in ${home}`, "quiet", columns),
+    ...said(`${isDemo ? "The demo's" : "Your"} record is in ${home}`, "quiet", columns),
   ];
 }
 
@@ -76,13 +76,17 @@ export function noticeLines(notice: string, columns: number): Line[] {
   return said(notice, "trouble", columns);
 }
 
-/** After a blank line. */
-export function startOverLines(columns: number): Line[] {
-  return said("A new conversation: what was said before is set aside, the record stays.", "quiet", columns);
-}
+/** After a word for it. */
+export const startOverLines = (asked: string, columns: number, signs: Signs): Line[] =>
+  ownLines(asked, "A new conversation: what was said before is set aside, the record stays.", columns, signs);
 
-/** What is said on leaving: nothing, unless timers are still running. */
-export function farewellLines(running: number, columns: number): Line[] {
+/** What is said on leaving: nothing, unless timers are still running, or go with the demo. */
+export function farewellLines(running: number, columns: number, isDemo = false): Line[] {
+  if (isDemo) {
+    const timers =
+      running === 0 ? "" : running === 1 ? ", and its timer with it" : `, and its ${running} timers with it`;
+    return said(`The demo's record is gone${timers}.`, "quiet", columns);
+  }
   if (running === 0) return [];
   const which = running === 1 ? "1 timer runs on; it rings" : `${running} timers run on; they ring`;
   return said(`${which} when the chat is open.`, "quiet", columns);

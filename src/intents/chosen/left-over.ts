@@ -4,6 +4,7 @@
  */
 import type { Amount, Reading } from "../../tools/contract/index.ts";
 import { white_g } from "../../tools/lib/find.ts";
+import { each_g } from "../../tools/lib/lines.ts";
 import { inBase, unitRow } from "../../tools/lib/units.ts";
 import type { Inputs } from "../follow/state.ts";
 
@@ -48,8 +49,10 @@ const textIn = (value: unknown): string => {
 const same = (a: number, b: number) => Math.abs(a - b) <= 1e-6 * Math.max(1, Math.abs(b));
 
 /** The values by which an input may hold an amount: as said, in base units, percent as a share. */
-function values({ value, high, unit, dim }: Amount): number[] {
+function values({ value, high, unit, dim, per: each }: Amount): number[] {
   const per = dim === "percent" ? 0.01 : unit === "" || unit === "times" ? 1 : unitRow(unit).per;
+  // "12.99 per kg" is held by the gram
+  if (dim === "money" && each) return [value, value * per, (value * per) / inBase(each.value, each.unit)];
   return [value, ...(high === undefined ? [] : [high])].flatMap((each) => [each, each * per]);
 }
 
@@ -66,6 +69,35 @@ function isNumberThatCounts({ amounts, text }: Reading, amount: Amount): boolean
     !/^,? ?(?:no|sorry|wait|i mean|oops)\b/.test(behind) &&
     !/(?:^| )(?:im|i'm|aged|age|turned) $/.test(before) &&
     !amounts.some((each) => each !== amount && each.per && each.at[0] <= at[0] && at[1] <= each.at[1])
+  );
+}
+
+/** A sum of money: with its sign, or a number with hundredths. */
+const isSum = ({ dim, unit, fraction, text }: Amount): boolean =>
+  (dim === "money" && /\d/.test(text)) ||
+  (dim === "number" && unit === "" && !fraction && /\d[.,]\d\d?$/.test(text));
+
+/** Sums of so many are looked through. */
+const mostSums = 10;
+
+/** Whether what is held is this sum with some of the others, or this sum by a weight that another one is for. */
+function makesUp(held: number, sum: Amount, amounts: readonly Amount[]): boolean {
+  const worth = ({ value, unit, dim }: Amount) => (dim === "money" ? inBase(value, unit) : value);
+  const per = amounts.flatMap(({ dim, per: each }) =>
+    dim === "money" && each ? [inBase(each.value, each.unit)] : [],
+  );
+  if ([...per, ...Object.values(each_g)].some((grams) => same(held, worth(sum) / grams))) return true;
+  const others = amounts
+    .filter(
+      (each) => each !== sum && (isSum(each) || (each.dim === "number" && each.unit === "" && !each.of)),
+    )
+    .slice(0, mostSums)
+    .map(worth);
+  return [...Array(2 ** others.length).keys()].some((mask) =>
+    same(
+      held,
+      others.reduce((all, each, at) => ((mask >> at) % 2 === 1 ? all + each : all), worth(sum)),
+    ),
   );
 }
 
@@ -112,6 +144,9 @@ export function leftOver(
     values(amount).some((value) =>
       earlier.some((old) => held.some((each) => same(each, old + value) || same(each, old - value))),
     );
+  // "€3.20 for almonds, €0.80 icing sugar" are held together, "sugar 1.20" by the gram, "eggs 0.30 each" by an egg's
+  const isInSum = (amount: Amount) =>
+    tool === "cost" && isSum(amount) && held.some((each) => makesUp(each, amount, reading.amounts));
   const left = reading.amounts
     .filter(
       (amount) =>
@@ -120,7 +155,9 @@ export function leftOver(
         (!follows &&
           tool === "dose" &&
           ((amount.dim === "volume" && !amount.of) || isPlainFactor(reading, amount))) ||
-        (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)),
+        (!follows && exact.has(tool) && isNumberThatCounts(reading, amount)) ||
+        // "box 1.80": in a sum of money every sum counts, however small
+        (tool === "cost" && isSum(amount)),
     )
     .filter(({ of }) => of?.ingredient !== "tant pour tant")
     // "60 / 40 percent" is held as two shares
@@ -131,7 +168,7 @@ export function leftOver(
     )
     // "16 a kilo": the unit of a price, in which it is held
     .filter(({ text: said }) => !(priced.has(tool) && /^(?:an? |per |each )/.test(said)))
-    .filter((amount) => !isHeld(amount) && !isChange(amount))
+    .filter((amount) => !isHeld(amount) && !isChange(amount) && !isInSum(amount))
     .filter(({ value }) => !text.includes(String(value)));
   // "this makes 500 g, i want 350 g" is held as one over the other, "2:1" as 2, "$1.20 a box, 6 boxes" as their product
   // a share is no factor of so many: 65 g beside 2 % isn't held in 130 g

@@ -27,6 +27,12 @@ const isDayName = (word: string) =>
     (each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each),
   );
 
+/** "they sat 3 hours": what somebody did, and no day. */
+const hasSat: ReadonlySet<string> = new Set(
+  "they it these those have has had just all macarons macs shells boxes ones that which i we only".split(" "),
+);
+const isVerb = (word: string, lead: string): boolean => word === "sat" && hasSat.has(lead);
+
 /** "sat 4 pm", "wed noon", "fri at 3": what would else be no day of the week is one. */
 const isTime = (next: Token | undefined, then: Token | undefined): boolean =>
   next?.kind === "number" ||
@@ -61,7 +67,9 @@ export function readDay(tokens: readonly Token[], i: number): WhenRead | undefin
   const weekday =
     weekdays[word] ??
     weekdays[word.replace(/s$/, "")] ??
-    (shortDayLeads.has(lead) || isTime(tokens[i + 1], tokens[i + 2]) ? shortWeekdays[word] : undefined);
+    (!isVerb(word, lead) && (shortDayLeads.has(lead) || isTime(tokens[i + 1], tokens[i + 2]))
+      ? shortWeekdays[word]
+      : undefined);
   // "sunday week": the one after the next to come
   if (weekday !== undefined && isDayName(word) && text(tokens[i + 1]) === "week")
     return { when: { weekday, which: "week" }, next: i + 2 };

@@ -22,6 +22,7 @@ export function remember(state: State, step: Answered, outcome: Outcome): State 
   if (outcome.status === "asking" && outcome.slot)
     return {
       ...kept,
+      ...(outcome.leaves ? { table: laid(state.table, outcome.leaves) } : {}),
       last,
       topics,
       pending: { ...last, slot: outcome.slot, ...(step.reading ? { of: step.reading.said } : {}) },

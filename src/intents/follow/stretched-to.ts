@@ -18,12 +18,14 @@ const times = 5;
 /** The sentence put plainly; undefined where no flavor was asked that way round. Pure. */
 export function stretchedTo({ text, amounts, things }: Reading, { last }: State): string | undefined {
   const [only, ...others] = amounts;
-  if (last?.tool !== "dose" || only?.dim !== "weight" || only.of || others.length > 0) return undefined;
+  if (last?.tool !== "dose" || !only || only.of || only.fraction || others.length > 0) return undefined;
+  const isBare = only.dim === "number" && only.unit === "";
+  if (only.dim !== "weight" && !isBare) return undefined;
   const { flavor_g, base_g, base } = last.inputs;
   if (typeof flavor_g !== "number" || base_g !== undefined) return undefined;
   if (gramsOf(only) < times * flavor_g || things.some((each) => !each.unit)) return undefined;
   const said = `${text.slice(0, only.at[0])}#${text.slice(only.at[1])}`;
   return ways.some((each) => each.test(said))
-    ? `what about ${only.text} of ${typeof base === "string" ? base : "buttercream"}`
+    ? `what about ${only.text}${isBare ? " g" : ""} of ${typeof base === "string" ? base : "buttercream"}`
     : undefined;
 }

@@ -21,7 +21,7 @@ const notTastes = new Set(
 export function joinFlavors(items: readonly Item[], { knows }: Mender): Item[] {
   const out: Item[] = [];
   for (let i = 0; i < items.length; ) {
-    const run = flavorRun(items, i);
+    const run = listed(items, i) ? i + 1 : flavorRun(items, i);
     if (run === i) {
       out.push(items[i] as Item);
       i += 1;
@@ -39,6 +39,29 @@ export function joinFlavors(items: readonly Item[], { knows }: Mender): Item[] {
 
 const isFlavorPart = (thing: FlavorThing) =>
   Boolean(thing.taste || thing.form || (thing.dose && thing.taste !== undefined));
+
+/**
+ * "2 flavors raspberry pistachio": the flavors are counted, and as many tastes stand behind them. They are none of that
+ * name, and each taste is one by itself.
+ */
+function listed(items: readonly Item[], i: number): boolean {
+  const isTaste = (item: Item | undefined) =>
+    item?.is === "thing" && item.thing.taste !== undefined && !item.thing.base && !item.thing.count;
+  const isSign = (item: Item | undefined) => item?.is === "sign" && /^[:,-]$/.test(item.text);
+  // back over the tastes, and a colon before them, to the flavors
+  let head = i;
+  while (isTaste(items[head])) head -= 1;
+  if (head < i && isSign(items[head])) head -= 1;
+  const flavors = items[head];
+  const many = items[head - 1];
+  if (flavors?.is !== "thing" || !/^(?:flavou?rs|tastes)$/.test(flavors.thing.text)) return false;
+  if (many?.is !== "amount" || many.amount.dim !== "number" || many.amount.unit !== "") return false;
+  let from = head + 1;
+  if (isSign(items[from])) from += 1;
+  let end = from;
+  while (isTaste(items[end])) end += 1;
+  return end - from === many.amount.value;
+}
 
 /** Where the run of tastes and forms from `i` ends; `i` itself when there is none. "zest of lime" is one run. */
 function flavorRun(items: readonly Item[], i: number): number {

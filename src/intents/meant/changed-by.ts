@@ -15,6 +15,9 @@ export function withChange(items: readonly Item[]): Item[] {
   // "minus 20 percent" is read as a number below zero
   const value = Math.abs(said);
   const at = items.indexOf(only);
+  // "10 % more spare": more of those, and the order stays
+  if (items.slice(at + 1, at + 4).some((item) => /^(?:spares?|extras)$/.test(wordOf(item))))
+    return [...items];
   const [before, behind] = [wordOf(items[at - 1]), wordOf(items[at + 1])];
   const by = isChangeBy(items, only) ? (lowers.test(wordOf(items[at - 2])) ? "less" : "more") : undefined;
   const beside = by ?? (said < 0 ? "minus" : [before, behind].find((each) => down.has(each) || up.has(each)));

@@ -77,7 +77,8 @@ export function withUnsigned(all: readonly Item[]): Item[] {
   const out: Item[] = [];
   for (let at = 0; at < items.length; at++) {
     const item = items[at] as Item;
-    const wage = item.is === "when" ? wageAt(items, at, item.when) : undefined;
+    const wage =
+      item.is === "when" ? (wageAt(items, at, item.when) ?? packedAt(items, at, item.when)) : undefined;
     if (wage) {
       out.push({ is: "amount", amount: wage });
       continue;
@@ -139,6 +140,27 @@ function wageAt(items: readonly Item[], at: number, when: When): Amount | undefi
   };
   return { ...asMoney(number), per: { unit: "h", value: 1 } };
 }
+
+/** "$9 ingredients, box at 1.20, 60 % margin": what the box costs, and no hour of the day. */
+function packedAt(items: readonly Item[], at: number, when: When): Amount | undefined {
+  const sum = /^(\d+[.,]\d\d)$/.exec(when.text)?.[1];
+  const ofMoney = items.some(
+    (each) =>
+      /^(?:ingredients?|margin|markup|costs?|price)$/.test(wordOrSign(each)) ||
+      (each.is === "amount" && each.amount.dim === "money"),
+  );
+  const isPacked = wordOrSign(items[at - 1]) === "at" && packing.test(said(items[at - 2]));
+  if (!sum || !ofMoney || !isPacked || when.half === "am" || when.half === "pm") return undefined;
+  return asMoney({
+    dim: "number",
+    value: Number(sum.replace(",", ".")),
+    unit: "",
+    text: sum,
+    at: [when.at[1] - sum.length, when.at[1]],
+  });
+}
+
+const packing = /^(?:box|boxes|bags?|ribbons?|stickers?|packaging|packing|wrapping)$/;
 
 /** The sum that starts at a place, and the last item that is part of it. */
 function sumAt(

@@ -38,7 +38,9 @@ export function ingredientLine(line: string, reader: Reader): IngredientLine {
   const thing = ownerIn(reading, own);
   const name =
     qualified ??
-    (thing && (thing.ingredient || thing.chocolate) ? nameOf(thing) : wordsOf(reading)) ??
+    (thing && (thing.ingredient || thing.chocolate) && !isOfMix(thing, reading)
+      ? nameOf(thing)
+      : wordsOf(reading)) ??
     (thing && nameOf(thing));
   const weights = amounts.filter((each) => each.dim !== "number");
   if (unweighable.test(text) && !weights.some((each) => each.dim === "weight" || !/drops?/.test(text)))
@@ -101,6 +103,20 @@ const amountsIn = (reading: Reading) =>
     (each) => ["weight", "volume"].includes(each.dim) || (each.dim === "number" && each.unit === ""),
   );
 const isNamed = (thing: Thing) => Boolean(thing.ingredient || thing.chocolate);
+
+/** "pistachio ganache", "walnut cream": the taste of a mix, and no ingredient by itself; its whole name is kept. */
+const isOfMix = (thing: Thing, { things, text }: Reading): boolean =>
+  things.some(
+    (each) =>
+      each.at[0] >= thing.at[1] &&
+      (each.base !== undefined
+        ? !/\b(?:for|in|into|to|and|with)\b/.test(text.slice(thing.at[1], each.at[0]))
+        : thing.taste !== undefined &&
+          !thing.dose &&
+          each.ingredient !== undefined &&
+          each.ingredient !== thing.ingredient &&
+          text.slice(thing.at[1], each.at[0]) === " "),
+  );
 
 function ownerIn(reading: Reading, amounts: readonly Amount[]): Thing | undefined {
   const owner = amounts.find((each) => each.of && isNamed(each.of))?.of;

@@ -12,6 +12,7 @@ import { changedAgain } from "./phrases/changed-again.ts";
 import { chocolateSwapped } from "./phrases/chocolate-swapped.ts";
 import { clockSaid } from "./phrases/clock.ts";
 import { clockStarted } from "./phrases/clock-started.ts";
+import { colorsEach } from "./phrases/colors-each.ts";
 import { comesToMacarons } from "./phrases/comes-to-macarons.ts";
 import { countTold } from "./phrases/count-told.ts";
 import { dollars } from "./phrases/dollars.ts";
@@ -19,9 +20,11 @@ import { doneAgo } from "./phrases/done-ago.ts";
 import { drawl } from "./phrases/drawl.ts";
 import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
+import { dryMixWeighed } from "./phrases/dry-mix-weighed.ts";
 import { eggsCracked } from "./phrases/eggs-cracked.ts";
 import { feetMissing } from "./phrases/feet-missing.ts";
 import { filledWhen } from "./phrases/filled-when.ts";
+import { fillingsCounted } from "./phrases/fillings-counted.ts";
 import { flavorLeft } from "./phrases/flavor-left.ts";
 import { forTheNotes } from "./phrases/for-the-notes.ts";
 import { givenTime } from "./phrases/given-time.ts";
@@ -73,13 +76,16 @@ import { recipesKept } from "./phrases/recipes-kept.ts";
 import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
+import { saidFormally } from "./phrases/said-formally.ts";
 import { saidTwice } from "./phrases/said-twice.ts";
 import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
 import { sharesTold } from "./phrases/shares-told.ts";
 import { sizeKept } from "./phrases/size-kept.ts";
+import { someAreFine } from "./phrases/some-are-fine.ts";
 import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
+import { stepOfTray } from "./phrases/step-of-tray.ts";
 import { stillAsMany } from "./phrases/still-as-many.ts";
 import { takenUp } from "./phrases/taken-up.ts";
 import { talk } from "./phrases/talk.ts";
@@ -94,6 +100,7 @@ import { trayHolds } from "./phrases/tray-holds.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
 import { unitFirst } from "./phrases/unit-first.ts";
+import { volumesAdded } from "./phrases/volumes-added.ts";
 import { weighedFirst } from "./phrases/weighed-first.ts";
 import { weighedOut } from "./phrases/weighed-out.ts";
 import { weightsOfBatch } from "./phrases/weights-of-batch.ts";
@@ -167,9 +174,15 @@ const phrases = [
   ...countTold,
   ...filledWhen,
   ...flavorLeft,
+  ...fillingsCounted,
+  ...colorsEach,
+  ...dryMixWeighed,
   ...twoFillings,
   ...wentIn,
+  ...saidFormally,
   ...clockStarted,
+  ...stepOfTray,
+  ...someAreFine,
   ...takenUp,
   ...splitAsked,
   ...bowlFirst,
@@ -186,6 +199,7 @@ const phrases = [
   ...linesForMacarons,
   ...shareAhead,
   ...timesSign,
+  ...volumesAdded,
   ...spoken,
   ...dollars,
   ...oneHanded,

@@ -9,6 +9,7 @@ import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 import { withoutAsker } from "./asked-by.ts";
 import { withoutSettledLead } from "./leads.ts";
+import { withoutNoScale } from "./no-scale.ts";
 import { carriesAmount, type Ear, opens, type Part } from "./part.ts";
 import { asksWhatToSay, isRhetorical, isSoiled, isToldAsked } from "./scenes.ts";
 
@@ -18,7 +19,8 @@ export function withoutAsides(all: Part, ear: Ear): Part {
   const items = /^(?:and |so |ok )*(?:now|then|next) \? \S/.test(ear.mask(all))
     ? all.slice(all.findIndex((item) => isSign(item, /^\?$/)) + 1)
     : all;
-  const settled = withoutSettledLead(withoutAsker(withoutAfterthought(items, ear), ear), ear);
+  const measured = withoutNoScale(withoutAfterthought(items, ear), ear);
+  const settled = withoutSettledLead(withoutAsker(measured, ear), ear);
   let rest = withoutLead(withoutReasons(withoutHeading(settled, ear), ear), ear);
   for (const aside of sentencesIn(rest).filter((part) => isIdle(part, ear) && part.length > 3)) {
     const left = rest.filter((item) => !aside.includes(item));
@@ -182,7 +184,21 @@ function withoutAfterthought(items: Part, ear: Ear): Part {
 const isIdle = (part: Part, ear: Ear): boolean =>
   isSoiled(part, ear) || isToldAsked(part, ear) || isRhetorical(part, ear) || isPlainlyIdle(part, ear);
 
+/** "at room temperature", "pink and white": a piece of the question told as a sentence of its own, and no talk. */
+const isPiece = (part: Part): boolean =>
+  (part.length <= 6 &&
+    /^(?:at|in|on|inside|outside|under|without)$/.test(wordOf(part[0])) &&
+    !part.some((item) => subjects.has(wordOf(item)) && !articles.has(wordOf(item)))) ||
+  (part.some((item) => item.is === "thing" && item.thing.color !== undefined) &&
+    part.every(
+      (item) =>
+        item.is === "sign" ||
+        (item.is === "thing" && item.thing.color !== undefined) ||
+        /^(?:and|plus|or|a|the|with|then)$/.test(wordOf(item)),
+    ));
+
 const isPlainlyIdle = (part: Part, ear: Ear): boolean =>
+  !isPiece(part) &&
   part.every((item) => item.is === "word" || item.is === "sign" || (item.is === "thing" && isTalk(item))) &&
   !part.some((item) => isSign(item, /^\?$/)) &&
   // what speaks of another matter changes nothing here

@@ -40,7 +40,9 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
 const inOneBreath = (items: Part, ear: Ear): Part =>
   toldInParts(ear.mask(items))
     ? items.map((item, at) =>
-        item.is === "sign" && /^[.;]$/.test(item.text) && at < items.length - 1 ? { ...item, text: "," } : item,
+        item.is === "sign" && /^[.;]$/.test(item.text) && at < items.length - 1
+          ? { ...item, text: "," }
+          : item,
       )
     : items;
 

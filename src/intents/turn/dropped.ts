@@ -41,6 +41,21 @@ export function ownText(
   return { text: without(text.slice(from, to), within, new Set(part), from), items: movedBack(part, from) };
 }
 
+/** Stops between the parts of one question read as the commas that its mask has there: told so or so, it is the same. */
+export function inOneBreath(text: string, items: readonly Item[], part: Part): string {
+  const kept = new Set(part);
+  const [first, last] = [part[0], part.at(-1)];
+  if (!first || !last) return text;
+  const [from, to] = [spanOf(first)[0], spanOf(last)[1]];
+  let out = text;
+  for (const item of items) {
+    if (item.is !== "sign" || !/^[.;]$/.test(item.text) || kept.has(item)) continue;
+    const [at, end] = item.at;
+    if (at > from && end < to && end - at === 1) out = `${out.slice(0, at)},${out.slice(end)}`;
+  }
+  return out;
+}
+
 const movedBack = (part: Part, by: number): readonly Item[] =>
   by === 0
     ? part

@@ -142,9 +142,10 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !["timer", undefined].includes(ear.claimed(waiting)?.name);
     const isFault =
       waiting.length > 0 &&
-      ((whole && tellsFault(part, waiting, ear)) || tellsFaultBesideTimer(waiting, part, ear) || tellsFaultAhead(waiting, part, ear));
-    const isWish =
-      waiting.length > 0 && (wantsMix(waiting, part, ear) || flavorsMix(waiting, part, ear));
+      ((whole && tellsFault(part, waiting, ear)) ||
+        tellsFaultBesideTimer(waiting, part, ear) ||
+        tellsFaultAhead(waiting, part, ear));
+    const isWish = waiting.length > 0 && (wantsMix(waiting, part, ear) || flavorsMix(waiting, part, ear));
     if (apart || isTimer || isFault || isWish || asksOfSplit(waiting, part, ear)) {
       out.push(waiting);
       waiting = [];
@@ -202,7 +203,9 @@ const namesTimer = (before: Part, part: Part, ear: Ear): boolean =>
 /** "set a timer. 25 minutes": its time. */
 const timesTimer = (before: Part, part: Part, ear: Ear): boolean =>
   !carriesAmount(before) &&
-  /^(?:(?:for|in|of|make it|about|just) )*\S*<time>(?: (?:please|pls|long|from now))*$/.test(ear.mask(part)) &&
+  /^(?:(?:for|in|of|make it|about|just) )*\S*<time>(?: (?:please|pls|long|from now))*$/.test(
+    ear.mask(part),
+  ) &&
   ear.claimed(before)?.name === "timer" &&
   /(?:^| )(?:timers?|alarm|countdown)(?: |$)/.test(ear.mask(before)) &&
   !endsAsked(before);
@@ -214,13 +217,18 @@ const asksAlone = (before: Part, part: Part, ear: Ear): boolean => {
   const mask = ear.mask(part);
   return (
     (/^(?:fill|shells|ganache|buttercream|dose)$/.test(tool ?? "") && muchAlone.test(mask)) ||
+    (tool === "dose" && doseAlone.test(mask)) ||
     (tool === "cost" && sumAlone.test(mask)) ||
     (tool === "label" && listAlone.test(mask))
   );
 };
-const muchAlone = /^(?:(?:so|and) )*how (?:much|many \S*<unit=g>)(?: (?:is|do|does|i|it|that|need|take|make|in all|in \S*<unit=g>))*(?: \?)?$/;
+const muchAlone =
+  /^(?:(?:so|and) )*how (?:much|many \S*<unit=g>)(?: (?:is|do|does|i|it|that|need|take|make|in all|in \S*<unit=g>))*(?: \?)?$/;
+/** "what does the dose come to?" */
+const doseAlone =
+  /^(?:(?:so|and) )*(?:what|how much) (?:does|do|will|would|is) (?:(?:the|that|it|this|my) )*(?:dose|dosage|amount|weight|quantity|\S*<dose=flavor>)?(?: ?(?:come|comes|work|works|amount|amounts) (?:out )?(?:to|at|as))?(?: (?:in \S*<unit=g>|then|please))*(?: \?)?$/;
 const sumAlone =
-  /^(?:(?:so|and|the|my|what|whats|what is|which) )*(?:price|margin|mark ?up|profit|selling price|food cost)(?: (?:please|then|is that|in percent))*(?: \?)?$/;
+  /^(?:(?:so|and|the|my|what|whats|what is|which) )*(?:price|margin|mark ?up|profit|selling price|food cost|price each|each|per (?:piece|macaron\S*|one))(?: (?:please|then|is that|in percent|each|apiece|per piece|per \S*<count=macarons>))*(?: \?)?$/;
 const listAlone = /^(?:(?:so|and) )*(?:it )?contains what(?: \?)?$/;
 
 /** "my smbc curdled when i added the butter. what do i do": about the fault that is told. */

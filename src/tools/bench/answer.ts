@@ -97,10 +97,11 @@ function show(keys: string[] | undefined, world: World): Outcome {
     status: "answered",
     headline,
     figures: own.flatMap((row) => settingFigure(row, world.bench[row.key])),
+    // whose each of the two is
     items: own.map((row) => ({
       setting: row.name,
-      text: saySetting(row, world.bench[row.key]),
-      book: row.book,
+      text: `yours: ${saySetting(row, world.bench[row.key])}`,
+      book: `the book's: ${row.book}`,
     })),
   };
 }

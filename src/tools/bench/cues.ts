@@ -29,7 +29,17 @@ const kitchen =
 const asking = "(?: (?:please|pls|then|now|so far|already|at the moment|right now|[?]))*";
 const grid = `(?:{number}|{length}) (?:x|by) (?:{number}|{length})`;
 
+/** The shells' size, without "my". */
+const shellSize =
+  "(?:(?:the|my|our) )?(?:shells?|\\S*<count=shells>|macarons?|\\S*<count=macarons>|size|diameter|shell)(?: (?:size|diameter))?";
+
 export const benchCues = cues(
+  // "set shells back to 38"
+  [
+    9,
+    `^(?:(?:please|pls|ok|and|so|now) )*(?:set|put|change|switch|reset) ${shellSize} (?:back )?to (?:{length}|{number})${end}`,
+    `^(?:(?:please|pls|ok|and|so|now) )*${shellSize} back to (?:{length}|{number})${end}`,
+  ],
   // what a mat is printed with, in whatever order: "new silicone mat: twenty circles on it, use that"
   [
     8,

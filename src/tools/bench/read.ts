@@ -133,6 +133,9 @@ function inRows({ amounts, text }: Reading): number | undefined {
   return isRows || isGrid ? first.value * second.value : undefined;
 }
 
+const setsShells =
+  /^(?:(?:please|pls|ok|and|so|now) )*(?:(?:set|put|change|switch|reset) )?(?:(?:the|my|our) )?(?:shells?|\S*<count=(?:shells|macarons)>|macarons?|size|diameter)(?: (?:size|diameter))? (?:back )?to \S*<number>/;
+
 /** "i always pipe mine 4 cm". */
 function readSize(reading: Reading): Draft {
   const length = amountOf(reading, "length");
@@ -141,7 +144,11 @@ function readSize(reading: Reading): Draft {
     /circles?|rounds?|<count=shells>/.test(reading.mask) && counted(reading, "shells") !== undefined;
   if (length && (!onTray(reading) || ofCircles || /use=piping|(?:^| )pip(?:e|ing) /.test(reading.mask)))
     return { diameter_mm: inBase(length.value, length.unit) };
-  return {};
+  // "set shells back to 38": of shells so many are millimeters
+  const [bare, ...others] = reading.amounts.filter(({ dim, unit }) => dim === "number" && unit === "");
+  return bare && others.length === 0 && setsShells.test(reading.mask) && bare.value >= 15 && bare.value <= 90
+    ? { diameter_mm: bare.value }
+    : {};
 }
 
 /** "15 % spare shells", "no spares". */

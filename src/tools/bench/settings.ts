@@ -1,6 +1,6 @@
 /** Every setting of the bench, a row each: what it is called, what shows it, what the book has instead. */
 import type { Bench, Figure } from "../contract/index.ts";
-import { plain } from "../lib/show.ts";
+import { counted, plain } from "../lib/show.ts";
 
 export type SettingKey = Exclude<keyof Bench, "use_book" | "forgotten">;
 
@@ -29,7 +29,7 @@ export const settings: readonly Setting[] = [
     name: "shells a tray",
     words: tag("count=trays"),
     unit: "shells",
-    say: (v) => `${plain(v)} shells a tray`,
+    say: (v) => `${counted(v, "shell")} a tray`,
     book: "30 shells of 38 mm to a tray",
   },
   {

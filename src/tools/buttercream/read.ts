@@ -232,7 +232,10 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
     );
     // "half of that filling as smbc, what goes in"
     const share = reading.amounts.find(
-      (each) => each.fraction && each.value < 1 && /^ (?:of )?(?:that|it|this|the)\b/.test(reading.text.slice(each.at[1])),
+      (each) =>
+        each.fraction &&
+        each.value < 1 &&
+        /^ (?:of )?(?:that|it|this|the)\b/.test(reading.text.slice(each.at[1])),
     );
     const of_g = mass.grams * (share?.value ?? 1);
     if (part) out[`${part}_g`] = of_g * (times?.value ?? 1);

@@ -69,7 +69,10 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
     ],
     world.stock,
   );
-  const buys = needs.filter((need) => toBuy(need) > 1e-9);
+  const wanted = inputs.enough_of;
+  // of one thing alone: what else a bake wants wasn't asked
+  const asked = wanted === undefined ? needs : needs.filter((need) => sameIngredient(need.name, wanted));
+  const buys = asked.filter((need) => toBuy(need) > 1e-9);
   const whites = buys.filter((need) => need.name === "whites").reduce((sum, need) => sum + toBuy(need), 0);
   const list = shoppingList(buys, world.stock);
   const cautions = [...[house, ...recipes].flatMap(unweighedLine), ...odd];
@@ -86,8 +89,10 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
       inputs.enough_of !== undefined
         ? enoughText(inputs.enough_of, needs)
         : list.length
-          ? `To buy: ${list.map((each) => `${each.name} ${weight(each.grams)} g${each.name === "whites" ? ` (${counted(eggsFor(each.grams), "egg")})` : ""}${each.packs ? ` (${each.packs} × ${plain(each.pack_g ?? 0)} g)` : ""}`).join(", ")}`
-          : "Nothing: all of it is on your shelf",
+          ? `${inputs.enough ? enoughOfAll(macarons, needs, world.stock.length > 0) : ""}To buy: ${list.map((each) => `${each.name} ${weight(each.grams)} g${each.name === "whites" ? ` (${counted(eggsFor(each.grams), "egg")})` : ""}${each.packs ? ` (${each.packs} × ${plain(each.pack_g ?? 0)} g)` : ""}`).join(", ")}`
+          : inputs.enough
+            ? `Yes: all that ${counted(macarons, "macaron")} take is on your shelf`
+            : "Nothing: all of it is on your shelf",
     figures: [
       ...figuresOf(buys),
       ...(whites > 0 ? [{ name: "eggs", value: eggsFor(whites), unit: "eggs" }] : []),
@@ -103,10 +108,10 @@ export function answerBuy(inputs: BuyInputs, known: World): Outcome {
       "flavor and color not counted",
     ],
     ...(cautions.length ? { cautions } : {}),
-    items: itemsOf(needs, list),
+    items: itemsOf(asked, list),
     working: [
       `batter ${plain(batter)} g`,
-      ...needs.map(
+      ...asked.map(
         (need) =>
           `${need.name} for the ${need.part}: ${plain(need.grams)} g${need.have > 0 ? ` − ${plain(need.have)} g on the shelf = ${plain(toBuy(need))} g` : ""}`,
       ),
@@ -124,6 +129,23 @@ function enoughText(name: string, needs: readonly { name: string; grams: number;
   return lacks > 1e-9
     ? `No: ${weight(needed)} g ${name} is needed, ${weight(lacks)} g more than is on the shelf`
     : `Yes: ${weight(needed)} g ${name} is needed, and it is on the shelf`;
+}
+
+/** "enough for 30": what the shelf has of it, each thing by name, ahead of what is to be bought. */
+function enoughOfAll(
+  macarons: number,
+  needs: readonly { name: string; grams: number; have: number }[],
+  hasShelf: boolean,
+): string {
+  const many = counted(macarons, "macaron");
+  if (!hasShelf) return `I can't tell for ${many}: nothing is on your shelf. `;
+  const names = needs
+    .map((each) => each.name)
+    .filter((name, at, all) => all.findIndex((other) => sameIngredient(other, name)) === at);
+  const isThere = (name: string) =>
+    needs.every((each) => !sameIngredient(each.name, name) || each.grams - each.have <= 1e-9);
+  const there = names.filter(isThere);
+  return `Not enough for ${many}${there.length > 0 ? `, but enough ${listed(there)}` : ""}. `;
 }
 
 /** "60 rosy with buttercream": a recipe that makes the shells is no filling too. */

@@ -32,6 +32,8 @@ export const inputs = later(() =>
     have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** Whether there is enough of this one is asked. */
     enough_of: z.optional(z.string()),
+    /** Whether the shelf holds all of it is asked. */
+    enough: z.optional(z.boolean()),
     /** Only the shells' ingredients are asked for. */
     shells_only: z.optional(z.boolean()),
   }),
@@ -51,6 +53,21 @@ export const buy = tool<BuyInputs>({
       "(?:do i have|have i got|ive got|is there|will i have) (?:got )?enough (?:of (?:the |my )?)?{ingredient} (?:\\S+ )?for (?:\\S+ )?{number} (?:\\S+ )?{count=macarons}",
     ],
     [
+      16,
+      // "enough almond flour for 40?"
+      "^(?:(?:so|and|ok|then|is|have|there|i|ive|got|do|we) )*enough (?:of )?(?:the |my |our )?{ingredient} for (?:(?:making|the|a|another) )*{number}(?: (?:of them|{count=macarons}))?(?: [?])?$",
+    ],
+    [
+      9,
+      // "enough for 30 macarons?", "can i make 60 macarons with what i have", of what is on the shelf
+      "^(?:(?:so|and|ok|then) )*enough (?:for|to make|to bake) (?:another )?{number} {count=macarons} [?]$",
+      "^(?:(?:so|and|ok|then) )*(?:(?:is there|have i|ive|have we|do i have|do we have|i have|got)(?: got| still)? )?enough (?:(?:left|stuff|ingredients?|things|in|on|the|my|our|stock|pantry|cupboard|shelf|larder|everything|of) )+(?:for|to make|to bake) (?:another )?{number} {count=macarons}(?: [?])?$",
+      "^(?:(?:so|and|ok|then) )*(?:is there|have i|ive|have we|do i have|do we have)(?: got| still)? enough (?:for|to make|to bake) (?:another )?{number} {count=macarons}(?: [?])?$",
+      "^(?:(?:so|and|ok|then) )*(?:is|does|do|will|would) (?:my |our |the )?(?:pantry|shelf|stock|cupboard|larder) .. {number} {count=macarons}",
+      "^(?:(?:so|and|ok|then) )*(?:can|could) (?:i|we) (?:still |also )?(?:make|bake|do) {number}(?: {count=macarons})? (?:with|from|out of|on) (?:what|whats|everything|all) (?:\\S+ )*(?:have|got|left|there|shelf|pantry|cupboard|stock|larder|home|house)(?: [?])?$",
+      "^(?:(?:so|and|ok|then) )*(?:can|could) (?:i|we) (?:still |also )?(?:make|bake|do) {number}(?: {count=macarons})? (?:with|from|out of|on) (?:the|my|our) (?:shelf|pantry|cupboard|stock|larder)(?: [?])?$",
+    ],
+    [
       7,
       "(?:making|doing|baking|bake|make) {number} .. what (?:all )?(?:do|will|would|must) i need(?: to (?:buy|get|have))?(?: [?])?$",
     ],
@@ -68,6 +85,11 @@ export const buy = tool<BuyInputs>({
       "(?:what|how much) .. (?:order|buy) .. {count=macarons}",
     ],
     [3, "(?:buy|shop|shopping|groceries)"],
+    // for how many is asked
+    [
+      8,
+      "^(?:(?:so|and|ok|then) )*(?:is there|have i got|do i have|ive got|have we got|do we have) enough (?:of )?(?:the |my )?{ingredient}(?: left)?(?: [?])?$",
+    ],
     // "which phone should i buy"
     [
       -9,
@@ -82,8 +104,17 @@ export const buy = tool<BuyInputs>({
       "timer",
     ],
   ),
+  // "can i make 60", of what is on the shelf
+  after: {
+    shelf: cues([
+      16,
+      "^(?:(?:so|and|ok|then) )*(?:can|could) (?:i|we) (?:still |also |now )?(?:make|bake|do) (?:another )?{number}(?: {count=macarons})?(?: (?:with|from|out of|of|on) (?:that|it|those|this|them|what .*))?(?: (?:now|then))*(?: [?])?$",
+      "^(?:(?:so|and|ok|then|is|that|it|this|will|be) )*enough (?:for|to make) (?:another )?{number}(?: {count=macarons})?(?: [?])?$",
+    ]),
+  },
   goesOn: cues([
     12,
+    "^(?:(?:so|and|ok|then|but) )*(?:is there|have i got|do i have|ive got)?(?: |^)enough (?:of )?(?:the |my )?{ingredient}(?: (?:then|too|as well|for (?:that|it|them|those)))*(?: [?])?$",
     spares,
     // "i got 500 g almond flour already"
     "^(?:(?:but|and|well|ok|oh|no) )*(?:i|we|ive|weve) (?:still |already |have |got |only )*(?:have |got )?{weight} .. {ingredient}(?! .. (?:pantry|larder|shelf|cupboard|stock|save|remember|bag))",
@@ -114,7 +145,7 @@ export const buy = tool<BuyInputs>({
     ["chocolate"],
     ["formula"],
     ["have"],
-    ["enough_of"],
+    ["enough_of", "enough"],
     ["spare_percent", "spares"],
   ],
   read: readBuy,
@@ -157,6 +188,10 @@ function hasSaid(reading: Reading, before: BuyInputs["have"] = []): BuyInputs["h
   return [...before.filter(({ name }) => !said.some((each) => sameIngredient(each.name, name))), ...said];
 }
 
+/** "enough for 30", "can i make 60", "does my pantry do for 24". */
+const asksEnough =
+  /\benough\b|^(?:(?:so|and|ok|then) )*(?:(?:can|could) (?:i|we) (?:still |also )?(?:make|bake|do)\b|(?:is|does|do|will|would) (?:my |our |the )?(?:pantry|shelf|stock|cupboard|larder)\b)/;
+
 function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const bare = reading.amounts.find(
     (each) => each.dim === "number" && each.unit === "" && !each.of && !each.fraction,
@@ -180,15 +215,16 @@ function readBuy(reading: Reading, memory: Memory): Partial<BuyInputs> {
   const before =
     memory.follows && memory.last?.tool === "buy" ? (memory.last.inputs as Partial<BuyInputs>) : {};
   const have = hasSaid(reading, before.have);
-  const enough_of = /\b(?:have|got|is there|ive|enough)\b.*\benough\b|^(?:is|have i|do i)\b.*\benough\b/.test(
-    reading.text,
-  )
-    ? reading.things.find((each) => each.ingredient)?.ingredient
-    : undefined;
+  const enough_of =
+    /\b(?:have|got|is there|ive|enough)\b.*\benough\b|^(?:(?:so|and|ok) )*(?:enough|(?:is|have i|do i)\b.*\benough)\b/.test(
+      reading.text,
+    )
+      ? reading.things.find((each) => each.ingredient)?.ingredient
+      : undefined;
   return {
     ...order,
     ...(have ? { have } : {}),
-    ...(enough_of ? { enough_of } : {}),
+    ...(enough_of ? { enough_of } : asksEnough.test(reading.text) ? { enough: true } : {}),
     ...(macarons !== undefined ? { macarons } : shells !== undefined ? { shells } : {}),
     ...(size !== undefined ? { diameter_mm: size } : {}),
     ...sparesSaid(reading),

@@ -85,6 +85,15 @@ function settleDegree({ unit, to, value, oven }: ConvertInputs): string | undefi
   return value !== undefined && value >= 270 ? "°F" : undefined;
 }
 
+/** "175.33 = 1 / 3 × 526, rounded": what never ends is shown as far as it can be weighed. */
+function sumText(value: number, said: string): string {
+  const full = shown(value, "");
+  const before = Math.abs(value) < 1 ? 0 : Math.trunc(Math.abs(value)).toString().length;
+  return /\.\d{6}$/.test(full)
+    ? `${plain(value, Math.max(2, 5 - before))} = ${said}, rounded`
+    : `${full} = ${said}`;
+}
+
 function sumAnswer(sum: string, unit: string): Outcome {
   const worked = workOut(sum);
   if (worked.ok) {
@@ -96,7 +105,7 @@ function sumAnswer(sum: string, unit: string): Outcome {
       .replace(/\d+\.\d{5,}/g, (long) => plain(Number(long), 2));
     return {
       status: "answered",
-      headline: `${shown(worked.value, unit)} = ${said}`,
+      headline: unit === "" ? sumText(worked.value, said) : `${shown(worked.value, unit)} = ${said}`,
       figures: [{ name: "result", value: worked.value, unit }],
       rule: { text: said, basis: "arithmetic" },
       working: [`${said} = ${shown(worked.value, unit)}`],

@@ -27,6 +27,11 @@ export function answerCost(inputs: CostInputs, world: World): Outcome {
 function answerNow(said: CostInputs, world: World): Outcome {
   if (said.mixed)
     return { status: "impossible", headline: `I can't add ${said.mixed}: say it all in one currency.` };
+  if (said.part !== undefined)
+    return asking(
+      `I don't know what the ${said.part} alone costs. What goes into it? Each thing with its weight and its price, please.`,
+      "lines",
+    );
   if (said.sizes) return answerList(said, (one) => answerNow(one, world));
   const sold = soldTogether(said, world);
   if (sold && "status" in sold) return sold;

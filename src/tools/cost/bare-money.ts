@@ -1,6 +1,7 @@
 /** Numbers that are money though no sign says so: "costs me 9", "ingredients 9 box 1.20". */
 import type { Amount, Reading } from "../contract/index.ts";
 import { type Piece, wordsBetween, wordsOf } from "../lib/pieces.ts";
+import { unitRow } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { shareSaid } from "./said-share.ts";
 
@@ -21,8 +22,23 @@ export function isSaidAsSum(number: Amount, list: readonly Piece[]): boolean {
   // "10 dollars on ingredients and 2 on boxes"
   if (/^ ?on (?:the )?\w/.test(behind) && /(?:and|plus|,)$/.test(wordsBetween(list, -1, at).trim()))
     return true;
+  if (isPriceAmongPrices(number, list, at)) return true;
+  // "box 1.80": the box stands before its price
+  const isFree = !number.of || number.of.at[0] < number.at[0];
+  return isFree && !isDozen(number) && (ofThing.test(behind) || thingIs.test(before) || costs.test(before));
+}
+
+/** "almond flour 14.90 per kg, sugar 1.20": for as much as the price before it. */
+function isPriceAmongPrices(number: Amount, list: readonly Piece[], at: number): boolean {
+  const named = list[at - 1]?.thing;
   return (
-    !number.of && !isDozen(number) && (ofThing.test(behind) || thingIs.test(before) || costs.test(before))
+    Boolean(named?.ingredient || named?.chocolate) &&
+    /\d[.,]\d/.test(number.text) &&
+    list
+      .slice(0, at)
+      .some(
+        ({ amount }) => amount?.dim === "money" && amount.per && unitRow(amount.per.unit).dim === "weight",
+      )
   );
 }
 
@@ -30,7 +46,7 @@ export function isSaidAsSum(number: Amount, list: readonly Piece[]): boolean {
 const ofThing = /^ ?(?:of |for )?(?:the )?(?:packaging|packing|labou?r|wages?)\b/;
 /** "ingredients were $8.50 and packaging 1.50". */
 const thingIs =
-  /\b(?:ingredients?|packaging|boxes|ribbons?|stickers?|labels)(?: (?:is|are|was|were|costs?|another|about))?$/;
+  /\b(?:ingredients?|packaging|packing|box|boxes|bags?|ribbons?|stickers?|labels?|wrapping|labou?r|work)(?: (?:is|are|was|were|costs?|another|about|at|for|:))?$/;
 const costs =
   /\b(?:costs?|costs? me|cost (?:is|was)|(?:sells?|sold) (?:it |them )?(?:for|at)|selling(?: (?:it|them|each))?(?: (?:for|at))?|price is|charge)$/;
 

@@ -1,7 +1,8 @@
 /** Adds up everything that costs: lines by their prices, packaging, labor. */
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { sameIngredient } from "../lib/lines.ts";
+import { white_g } from "../lib/find.ts";
+import { each_g, sameIngredient } from "../lib/lines.ts";
 import { dollars, moneyText } from "../lib/money.ts";
 import { listed, plain } from "../lib/show.ts";
 import type { CostInputs } from "./cost.ts";
@@ -48,14 +49,20 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   let currency = currencyOf(inputs, world);
   let own = taught.length > 0;
   const missing: string[] = [];
+  const ofEggs: string[] = [];
   let asked = 0;
   let shelf = inputs.currency;
   for (const { name, grams, price_per_g } of lines ?? []) {
-    const said = price_per_g ?? inputs.prices?.find((each) => isOf(each.name, name))?.price_per_g;
+    const saidEgg = name === "whites" ? ofEgg(inputs.prices) : undefined;
+    const said = price_per_g ?? inputs.prices?.find((each) => isOf(each.name, name))?.price_per_g ?? saidEgg;
     const priced = world.stock.filter((each) => each.price_per_g !== undefined);
+    const egg = priced.findLast((each) => each.name === "egg");
     const stock =
       priced.findLast((each) => sameIngredient(each.name, name)) ??
-      priced.findLast((each) => isOf(each.name, name));
+      priced.findLast((each) => isOf(each.name, name)) ??
+      (name === "whites" && egg ? { ...egg, price_per_g: ofEgg([egg]) } : undefined);
+    if (name === "whites" && (said !== undefined ? said === saidEgg : stock?.name === "egg"))
+      ofEggs.push(`${plain(white_g)} g of white from an egg, which is paid for whole`);
     // prices that were asked for come in the order of the lines that had none
     const price = said ?? stock?.price_per_g ?? inputs.more_prices?.[asked++];
     if (price === undefined) {
@@ -122,7 +129,36 @@ export function billOf(inputs: CostInputs, world: World): Bill | Outcome | undef
   const total = parts.reduce((sum, each) => sum + each.amount, 0);
   const ingredients =
     lines?.length || inputs.ingredients !== undefined ? fromLines + (inputs.ingredients ?? 0) : undefined;
-  return { parts, total, ...(ingredients !== undefined ? { ingredients } : {}), currency, own, assumed };
+  const unused = (lines?.length ? (inputs.prices ?? []) : []).filter(
+    ({ name }) => !lines?.some((line) => isOf(name, line.name) || (name === "egg" && line.name === "whites")),
+  );
+  return {
+    parts,
+    total,
+    ...(ingredients !== undefined ? { ingredients } : {}),
+    currency,
+    own,
+    assumed: [
+      ...assumed,
+      ...ofEggs,
+      ...(unused.length > 0
+        ? [
+            `no ${listed(
+              unused.map((each) => each.name),
+              "or",
+            )} in it, so its price isn't used`,
+          ]
+        : []),
+    ],
+  };
+}
+
+/** What a gram of white costs of eggs that are bought whole. */
+function ofEgg(
+  prices: readonly { name: string; price_per_g?: number | undefined }[] = [],
+): number | undefined {
+  const egg = prices.findLast((each) => each.name === "egg")?.price_per_g;
+  return egg === undefined ? undefined : (egg * (each_g.egg ?? 0)) / white_g;
 }
 
 /** The share of one box in what all of them cost. */

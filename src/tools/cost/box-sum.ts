@@ -13,7 +13,10 @@ const few = 4;
  * that too: what a box is sold at is said to be so.
  */
 export function boxBeside({ amount, own, earlier, words, aimed }: Beside): "packaging" | undefined {
-  if (!/^(?:(?:add|also|with) )*(?:the |a |per )?(?:box|bag|ribbon|sticker|label)$/.test(own))
+  // "box at 1.20", behind what went into it
+  const isBehind = earlier.length > 0 && aimed;
+  const box = isBehind ? own.replace(/ (?:at|for|is|costs?|:)$/, "") : own;
+  if (!/^(?:(?:add|also|with) )*(?:the |a |per )?(?:box|bag|ribbon|sticker|label)$/.test(box))
     return undefined;
   const isPacking = earlier.length === 0 ? words <= few : aimed || amount.value < Math.max(...earlier);
   return isPacking ? "packaging" : undefined;
@@ -80,6 +83,9 @@ const boxIs =
   /^(?:(?:and|plus|but|also|oh|ok|so|my|the|each|a|empty|gift) )*(?:box|boxes|bags?) (?:(?:is|are|was|were|costs?|me|about|at|another|come to|comes to) )+$/;
 const aBox = /^(?:(?:and|the) )*box $/;
 const boxBehind = /^ (?:box|bag|tin|ribbon|sticker|label)\b/;
+/** "..., box is 1.80", beside what all of it cost. */
+const boxComesTo =
+  /(?:[,;.:] ?|\b(?:and|plus) )(?:(?:the|a|each|one|my) )?(?:box|bag) (?:(?:is|was|costs?|comes to|itself|alone) )+$/;
 const boxesAt = /\bboxes (?:at|for|@) $/;
 
 /**
@@ -108,8 +114,8 @@ export function packed(money: readonly Sum[], reading: Reading, before: Draft, m
       asksPrice &&
       base !== undefined &&
       sum.value < base &&
-      sum.use === "price" &&
-      (boxesAt.test(left) || isABox);
+      ((sum.use === "price" && (boxesAt.test(left) || isABox)) ||
+        (sum.use === "cost" && boxComesTo.test(left)));
     if (ofBill || ofBoxes) return { ...sum, use: "packaging" };
     // "box €18", behind €9 of ingredients: what it is sold at
     return isAlone && aBox.test(left) && sum.value >= spent ? { ...sum, use: "price" } : sum;

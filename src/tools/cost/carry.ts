@@ -19,6 +19,9 @@ export function carry(before: Draft, said: Draft, follows: boolean): Draft {
   const own =
     said.lines || said.cost !== undefined || said.ingredients !== undefined || said.formula !== undefined;
   if (!follows && own) return said;
+  // "almond flour 15 a kilo, sugar 1.20, ..., what do 30 cost": a sum of its own, whatever was spent before
+  const isAnew = (said.prices?.length ?? 0) > 1 && said.macarons !== undefined && !before.lines;
+  if (isAnew) return { ...(before.currency ? { currency: before.currency } : {}), ...said };
   const { price, price_for, want: _want, was: _was, ...others } = before;
   const parts: Draft = Object.fromEntries(
     Object.entries(others).filter(([key]) => !aims.some((each) => each === key)),
@@ -86,6 +89,8 @@ const pricesToo = ({ prices: old }: Draft, { prices }: Draft): Draft =>
 /** What the answer before went by, where this one changes something in it. */
 export function changeTo(before: Draft, now: Draft, memory: Memory): Draft {
   const { was: _older, ...rest } = before;
+  // prices of a bake of its own: nothing in the sum before was changed
+  if ((now.prices?.length ?? 0) > 1 && !rest.prices && !rest.lines) return {};
   if (!memory.follows || memory.slot !== undefined || Object.keys(rest).length === 0) return {};
   const changed = Object.keys(now).some(
     (key) => JSON.stringify(now[key as keyof Draft]) !== JSON.stringify((rest as Draft)[key as keyof Draft]),

@@ -44,6 +44,8 @@ export const inputs = later(() =>
     of_which: z.optional(z.object({ price_per_g: money, pack_g: z.optional(weight_g) })),
     /** Answers to "what does a kilo of it cost?", in the order of the lines that had no price. */
     more_prices: z.optional(z.array(money)),
+    /** One part of a batch of which only the whole is known: "the pistachio filling". */
+    part: z.optional(z.string()),
     formula: z.optional(z.string()),
     cost: z.optional(money),
     ingredients: z.optional(money),

@@ -6,7 +6,7 @@ import type { Sum } from "./money.ts";
 /** What stands beside a sum: the macarons that it is for, or a box of which nobody said how many it holds. */
 export interface For {
   macarons?: number;
-  boxed?: true;
+  boxed?: true | undefined;
 }
 
 const many =
@@ -37,7 +37,7 @@ export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
     const from = isLasts ? start + 1 : start;
     const to = clauseEnd(list, place, places[at + 1] ?? list.length);
     const said = forOf(list.slice(from, place), list.slice(place + 1, to));
-    const own = Object.keys(said).length === 0 ? (madeBefore(list, from) ?? said) : said;
+    const own = said.macarons === undefined ? { ...said, ...(madeAside(list, from, to, said) ?? {}) } : said;
     // "boxes at $18 and each one costs me $7.20": each of the boxes
     const left = list
       .slice(from, place)
@@ -51,6 +51,34 @@ export function countsOf(reading: Reading, money: readonly Sum[]): For[] {
     found.push(ofBoxes ? { boxed: true } : own);
   }
   return found;
+}
+
+/** What is made for a sum, told beside it; a box's price is for what is in the box, and for nothing told behind it. */
+function madeAside(list: readonly Piece[], from: number, to: number, said: For): For | undefined {
+  if (!said.boxed) return madeBefore(list, from) ?? madeBehind(list, to);
+  const isBatch = list.slice(from, to).some((each) => /^batch(?:es)?$/.test(each.text));
+  const made = isBatch ? madeBehind(list, to) : undefined;
+  return made && { macarons: made.macarons as number, boxed: undefined };
+}
+
+/** "a batch costs 12 euros, it makes 30", "cost 12. that made 24 macarons": so many for it. */
+function madeBehind(list: readonly Piece[], to: number): For | undefined {
+  if (!/^[,;.]$/.test(list[to]?.text ?? "")) return undefined;
+  const clause = list.slice(to + 1, clauseEnd(list, to, list.length));
+  const at = clause.findIndex((each) => each.amount !== undefined);
+  const amount = clause[at]?.amount;
+  const lead = clause.slice(0, Math.max(at, 0)).map((each) => each.text);
+  const end = clause.slice(at + 1).map((each) => each.text);
+  const isMade =
+    /^(?:(?:and|it|that|this|they|the|one|a|each|batch|recipe) )*(?:makes?|made|yields?|gives?|gave|is (?:for|enough for)|does)(?: (?:me|us|about|around))?$/;
+  const isWhole = amount?.dim === "number" && amount.unit === "" && Number.isInteger(amount.value);
+  return isWhole &&
+    amount.value >= 2 &&
+    (!amount.of || amount.of.count === "macarons") &&
+    isMade.test(lead.join(" ")) &&
+    /^(?:(?:of them|filled|macarons?|macs?|pieces?) ?)*$/.test(end.join(" "))
+    ? { macarons: amount.value }
+    : undefined;
 }
 
 /** "24 macarons, cost 12": so many were made, said by itself before what they cost. */

@@ -36,6 +36,7 @@ export function levelled(inputs: CostInputs): Level | Outcome {
   // "a batch of 48 costs £14.40, what does a box of 6 cost"
   const part = inputs.price === undefined && macarons !== undefined && cost_for !== undefined;
   if (part && cost_for !== macarons && cost_for !== undefined) return ofPart(inputs, macarons, cost_for);
+  if (inABox(inputs, cost_for, price_for)) return ofBox(inputs, macarons ?? 1, cost_for ?? 1);
   if (cost_for === undefined || price_for === undefined || cost_for === price_for)
     return { inputs: withCount(inputs, cost_for ?? price_for), sums: [] };
   const [few, whole] = [Math.min(cost_for, price_for), Math.max(cost_for, price_for)];
@@ -47,6 +48,34 @@ export function levelled(inputs: CostInputs): Level | Outcome {
       grown,
       (name, was, now) =>
         `${name} for ${plain(whole)}: ${plain(whole / few, 4)} × ${plain(was)} = ${plain(now)}`,
+    ),
+  };
+}
+
+/** "2.50 each, 6 in a box, box 0.60, ingredients 0.45 each": the box is for all six, and both sums for one. */
+const inABox = (
+  { macarons, box_of, box_packaging, price }: CostInputs,
+  cost_for: number | undefined,
+  price_for: number | undefined,
+): boolean =>
+  box_packaging !== undefined &&
+  price !== undefined &&
+  macarons !== undefined &&
+  macarons === box_of &&
+  cost_for !== undefined &&
+  cost_for === price_for &&
+  cost_for < macarons;
+
+/** Both sides for the whole box. */
+function ofBox(inputs: CostInputs, macarons: number, few: number): Level {
+  const grown = scaled(inputs, [...spent, "price"], macarons, few);
+  return {
+    inputs: { ...inputs, ...grown, cost_for: macarons, price_for: macarons },
+    sums: written(
+      inputs,
+      grown,
+      (name, was, now) =>
+        `${name} for ${plain(macarons)}: ${plain(macarons / few)} × ${plain(was)} = ${plain(now)}`,
     ),
   };
 }

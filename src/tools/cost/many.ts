@@ -7,7 +7,13 @@ import type { Sum } from "./money.ts";
 import { shareSaid } from "./said-share.ts";
 
 /** The macarons: counted, in a box or a dozen, or behind "what does it cost to make". Sums of money are no counts. */
-export const macaronsSaid = (reading: Reading, money: readonly Sum[], memory: Memory): number | undefined =>
+export function macaronsSaid(reading: Reading, money: readonly Sum[], memory: Memory): number | undefined {
+  const said = countSaid(reading, money, memory);
+  // "cookies 1.80": nobody makes a part of one
+  return said === undefined || Number.isInteger(said) ? said : undefined;
+}
+
+const countSaid = (reading: Reading, money: readonly Sum[], memory: Memory): number | undefined =>
   (asksBoxOf.test(reading.text) ? perBox(reading) : undefined) ??
   counted(withoutSums(reading, money), "macarons") ??
   perBox(reading) ??

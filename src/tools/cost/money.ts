@@ -55,7 +55,7 @@ export function sums(reading: Reading): Sum[] {
       currency:
         sign === "$" && country
           ? country
-          : isMoney && amount.unit !== "unsigned"
+          : isMoney && amount.unit !== "unsigned" && !isCents(amount)
             ? amount.unit.slice(0, 3)
             : "",
       ...(bare === undefined ? {} : { bare }),
@@ -80,10 +80,14 @@ function signBefore({ at, value }: Amount, { text }: Reading): 1 | -1 {
 /** "6 a litre": what a litre weighs nobody said, so it is no price of a weight, and no cost of the whole either. */
 const isPerVolume = ({ per }: Amount): boolean => per !== undefined && unitRow(per.unit).dim === "volume";
 
+/** "30 cents", "30 ct": a hundredth of whatever the rest is in. */
+const isCents = ({ unit, text }: Pick<Amount, "unit" | "text">): boolean =>
+  unit === "USD cent" && !/[$¢]|us/i.test(text);
+
 /** A $ may be of several countries, a number without a sign of any; every other sign says its currency. */
 function signOf({ dim, unit, text }: Amount, isElsewhere: boolean): Sum["bare"] {
   if (dim !== "money") return isElsewhere ? undefined : "";
-  if (unit === "unsigned") return "";
+  if (unit === "unsigned" || isCents({ unit, text })) return "";
   return isBareDollar(unit, text) ? "$" : undefined;
 }
 

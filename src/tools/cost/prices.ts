@@ -1,7 +1,7 @@
 /** Weights and what they cost: lines with their prices, packs, and the price that was asked for. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { bareNumbers, type Weighed, weighed } from "../lib/find.ts";
-import { nameOf } from "../lib/lines.ts";
+import { each_g, nameOf } from "../lib/lines.ts";
 import { inBase, unitRow } from "../lib/units.ts";
 import type { CostInputs } from "./cost.ts";
 import type { Draft } from "./draft.ts";
@@ -15,10 +15,22 @@ type PricedLine = NonNullable<CostInputs["lines"]>[number];
 export const isWeightPrice = (sum: Sum, reading: Reading) => pricePerGram(sum, reading) !== undefined;
 
 function pricePerGram({ amount, value, per: on }: Sum, reading: Reading): number | undefined {
+  // "eggs 30 ct each", behind a price by the kilo
+  const one_g = amount.per ? undefined : pieceOf(amount.at, reading);
+  if (one_g !== undefined) return value / one_g;
   const per = amount.per ?? on;
   if (per) return unitRow(per.unit).dim === "weight" ? value / inBase(per.value, per.unit) : undefined;
   const pack = packOf(amount.at, reading);
   return pack === undefined ? undefined : value / pack;
+}
+
+/** "eggs 30 ct each": what one of them weighs. */
+function pieceOf([from, to]: readonly [number, number], { text, things }: Reading): number | undefined {
+  if (!/^ ?(?:each|apiece|a piece|per piece|per egg|an egg|the piece)\b/.test(text.slice(to)))
+    return undefined;
+  const owner = things.findLast((each) => each.at[1] <= from && each.ingredient);
+  const isBeside = owner && /^(?: |are|is|at|cost|costs|for|:|=)*$/.test(text.slice(owner.at[1], from));
+  return isBeside ? each_g[owner.ingredient ?? ""] : undefined;
 }
 
 /** The weight that a price is for: "$4 for 500 g", "16 a kilo", "a 2 lb bag is $9". */

@@ -19,7 +19,26 @@ const answers =
   (turn) =>
     turn.memory.slot === slot ? read(turn) : undefined;
 
+/** "what does the pistachio filling cost", of a batch of which only the whole sum is known. */
+const ofPart: Way<Turn, Draft> = ({ reading, memory, before }) => {
+  const part = reading.things.find((each) => each.base && each.base !== "batter");
+  const isKnown =
+    before.lines !== undefined ||
+    before.formula !== undefined ||
+    memory.table.recipe !== undefined ||
+    memory.names.formulas.some((name) => reading.text.includes(name.toLowerCase()));
+  if (!part || isKnown || reading.amounts.length > 0 || !asksPart.test(reading.mask)) return undefined;
+  const words = reading.text
+    .slice(0, part.at[1])
+    .split(/ the | my | our /)
+    .at(-1);
+  return { part: words ?? part.text };
+};
+const asksPart =
+  /^(?:(?:and|so|ok|but|now|then) )*(?:(?:what|how much|whats)(?: (?:does|do|did|would|will|is))?(?: just| only)? (?:the|my|our) (?:\S+ ){0,3}\S*base=\S+(?: (?:alone|itself|by itself|only))* (?:costs?|come to|comes to|cost me)\b|(?:what|whats) (?:is )?the (?:cost|price) of (?:just |only )?(?:the|my|our) (?:\S+ ){0,3}\S*base=\S+(?: alone| itself)?(?: \?)?$)/;
+
 const ways: readonly Way<Turn, Draft>[] = [
+  ofPart,
   answers("cost_for", ({ reading, before }) => ({ ...before, cost_for: costForSaid(reading) })),
   answers("lacks", added),
   answers("of_which", pricedAnew),

@@ -1,17 +1,18 @@
 /** What becomes of an order or of the plan that is meant: made, gone on with, moved, over, dropped. */
 import { matures } from "../../../data/rules/step-times.ts";
 import type { Outcome, Plan, World } from "../contract/index.ts";
-import type { DayPlan } from "../day-plan/index.ts";
+import type { DayOrder, DayPlan } from "../day-plan/index.ts";
 import { asking } from "../lib/asking.ts";
 import { localDay, shortDay, weekdayOf } from "../lib/days.ts";
 import { type Lesson, learned, lessonText, oddLines, taughtBench, taughtTo } from "../lib/learned.ts";
 import { sizing } from "../lib/sizing.ts";
 import type { Said } from "../lib/when.ts";
+import { askedAbout } from "./at-moment.ts";
 import type { DayInputs } from "./day.ts";
 import { dropped, over } from "./ended.ts";
-import { wallNow } from "./kept.ts";
+import { msOf, wallNow } from "./kept.ts";
 import { orderOf, planNow } from "./making.ts";
-import { dueAt, started, whichWay } from "./moved.ts";
+import { begunAt, dueAt, started, whichWay } from "./moved.ts";
 import { hasMoved } from "./moved-said.ts";
 import { shareDone } from "./part-done.ts";
 import { dayOf, isAbout, planMeant } from "./plan-meant.ts";
@@ -108,9 +109,13 @@ function planned(asked: DayInputs, world: World): Outcome {
   const finished = inputs.want === "done" ? stepMeant(standing ?? noPlan, inputs.step) : undefined;
   if (inputs.want === "done" && !finished)
     return { status: "impossible", headline: "There is no such step in the plan." };
+  if (standing && inputs.start !== undefined && inputs.start_as === "begun")
+    return begunThen(inputs, order, standing, kept, due.at_ms, world);
   if (inputs.start !== undefined || inputs.start_min !== undefined)
     return started(inputs, order, standing, kept, world);
   const plan = planNow(inputs, order, standing);
+  if (plan.fits && (inputs.want === "at" || inputs.want === "when" || inputs.want === "pin"))
+    return askedAbout(inputs, plan, order, world);
   if (!plan.fits) {
     const later = inAWeek(inputs, due.at_ms, standing, world);
     if (later) return later;
@@ -121,6 +126,28 @@ function planned(asked: DayInputs, world: World): Outcome {
       ? { done_ids: [...new Set([...(inputs.done_ids ?? []), ...overWith(standing, finished, inputs.step)])] }
       : {};
   return shown({ ...inputs, ...done_ids }, plan, order, due.at_ms, due.assumed, kept, world);
+}
+
+/** A bake that was begun at another hour than planned: all of it stands as much later or earlier. */
+function begunThen(
+  { start, start_min: _min, start_as: _as, ...rest }: DayInputs,
+  order: DayOrder,
+  standing: Standing,
+  kept: Plan | undefined,
+  due_ms: number,
+  world: World,
+): Outcome {
+  const begun = begunAt(start, standing, world);
+  if (!begun.ok) return { status: "impossible", headline: begun.why };
+  const inputs: DayInputs = {
+    ...rest,
+    want: "late",
+    late_min: (begun.at_ms - msOf(standing.start)) / 60_000,
+  };
+  const plan = planNow(inputs, order, standing);
+  return plan.fits
+    ? shown(inputs, plan, order, due_ms, [], kept, world)
+    : cannot(inputs, plan, order, due_ms, standing, kept, world);
 }
 
 /** "An hour later" is counted from the hour that was settled, and is then an hour of its own day. */
@@ -140,8 +167,8 @@ function withHour({ within_min, ...said }: DayInputs, now_ms: number): DayInputs
 /** What was said over what the plan was made for; where nothing of the order was said, the plan's own alone. */
 function goneOn(kept: Plan, said: DayInputs): DayInputs {
   if (!said.as_kept) return { ...kept.made_for, ...said };
-  const { want, late_min, step, plan } = said;
-  return { ...kept.made_for, want, late_min, step, plan };
+  const { want, late_min, step, plan, at } = said;
+  return { ...kept.made_for, want, late_min, step, plan, ...(at ? { at } : {}) };
 }
 
 /** A sheet without an hour is planned for one that is far off. */

@@ -1,5 +1,6 @@
 import { opening } from "../../../data/words/openers.ts";
 import { cues } from "../lib/cue.ts";
+import { asksMoment, asksStep, mixAt, momentAgain, shellsAt } from "./asked-of-plan.ts";
 import { restsAgain } from "./rest-again.ts";
 
 /** "timers for each of those steps", "an alarm on every stage of it". */
@@ -17,6 +18,13 @@ export const dayCues = cues(
     "^(?:(?:so|and|ok) )*(?:anything|something|nothing) (?:planned|scheduled)(?: [?])?$",
   ],
   [9, `${timersOf}(?:steps?|stages?)${timersEnd}`],
+  // "what am i doing at 2pm"
+  [7, ...asksMoment],
+  // "put it on timers", whatever was asked since the plan: of several there is only that
+  [
+    14,
+    `^${opening}(?:(?:please|can you|could you|will you|would you|just) )*(?:put|set|stick\\S*|get|make|turn|pop) (?:me )?(?:(?:all|all of|it|that|this|them|those|these|everything|the plan|the steps|the day|the schedule|the lot|the whole (?:thing|day|plan)) ?)+ (?:on|onto|into|as|up as) (?:to )?(?:my |the )?(?:timers|alarms)(?: (?:please|pls|then|now|for me|too))*(?: [?])?$`,
+  ],
   [-9, "{time} .. timer", "timer .. {time}"],
   // "save it as" is a recipe's otherwise
   [
@@ -125,6 +133,16 @@ export const dayCues = cues(
 );
 
 export const dayGoesOn = cues(
+  [
+    14,
+    "^(?:(?:and|so|ok|okay|but|oh|sorry|well|actually|no|oops|i|we|im|were|ive|weve|have|really|did) )*(?:only |just |finally |now )+(?:started|starting|begun|beginning|got going|got started|getting started|getting going)(?: (?:it|them|baking|now|late|work|weighing))*$",
+  ],
+  // "when do i bake", "can i do the shells tonight at 8", "i started late at 1pm"
+  [16, ...asksMoment, ...asksStep, momentAgain, shellsAt, mixAt],
+  [
+    16,
+    "^(?!.*(?:^| )(?:if|what|when|could|would|can|should)(?: |$)).*(?:i|we|ive|weve) (?:\\S+ ){0,2}(?:start|started|began|begun|begin|got going|got started)(?: (?:it|them|that|this|baking|late|later|early|earlier|than|planned|a bit|bit|a|weighing|work|the|bake|today|with|at|about|around|only|,))* {when}",
+  ],
   [16, ...restsAgain],
   // "could you set alarms for all of these", "timers for the lot", "now set the timers"
   [

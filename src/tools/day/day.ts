@@ -43,7 +43,8 @@ export const inputs = later(() =>
     orders: z.optional(z.array(z.object({ macarons: count("macarons"), due: when }))),
     /** The start that is wanted or asked about, where a plan is moved by it; or by so many minutes from where it was. */
     start: z.optional(when),
-    start_as: z.optional(z.enum(["at", "asked", "too late", "from"])),
+    /** "begun": told of a bake that is under way, "i started late at 1pm". */
+    start_as: z.optional(z.enum(["at", "asked", "too late", "from", "begun"])),
     start_min: z.optional(z.number().check(z.gte(-20_160), z.lte(20_160))),
     /** Minutes that the hour of being ready is moved by, below zero for earlier. */
     shift_min: z.optional(z.number().check(z.gte(-20_160), z.lte(20_160))),
@@ -79,7 +80,12 @@ export const inputs = later(() =>
     colors: z.optional(colors),
     /** The kept plan that is spoken of, by when it was made: what has begun by now stays as it was. */
     plan: z.optional(z.number()),
-    want: z.optional(z.enum(["plan", "timers", "calendar", "sheet", "next", "late", "done", "drop"])),
+    /** "at": what there is to do at an hour; "when": when a step comes; "pin": a step is wanted at an hour of its own. */
+    want: z.optional(
+      z.enum(["plan", "timers", "calendar", "sheet", "next", "late", "done", "drop", "at", "when", "pin"]),
+    ),
+    /** With `want: "at"`: the hour that is asked about. */
+    at: z.optional(when),
     /** Nothing of the order was said with what is wanted: the kept plan's own order stands. */
     as_kept: z.optional(z.boolean()),
     /** With `sheet`: the day whose plan is meant, and what it is printed on. */
@@ -146,7 +152,7 @@ export const day = tool<DayInputs>({
     { say: "batter for 24 macarons", tool: "shells" },
   ],
   rivals: [
-    ["want", "late_min", "step", "as_kept"],
+    ["want", "late_min", "step", "as_kept", "at"],
     ["due", "within_min"],
     ["fillings", "unplaced"],
     ["no_rest", "by_record"],

@@ -43,12 +43,22 @@ export const dueAtHour = (hour: number, due: Partial<When>): Partial<When> => {
 const asksReady =
   /start\w* (?:at|by|from|on) .*\bwhen .*(?:ready|done|finished)|when .*(?:ready|done|finished) .*\bif i (?:start|begin)/;
 
+/** "what am i doing at 2", "i began at 1": the hour of something else, behind a plan. */
+const isOfElse = (text: string): boolean =>
+  /\b(?:started|began|begun|got going|got started)\b/.test(text) ||
+  (/^(?:(?:and|so|but|ok|okay|then|now|hm) )*(?:what|whats|where|wheres|who|how|why|which|am|do|does|did)\b/.test(
+    text,
+  ) &&
+    !/\b(?:ready|due|done|finish\w*|needs?|wants?|instead|if|about|deliver\w*|collect\w*|pick\w*|by|for|until|till|start\w*|make it)\b/.test(
+      text,
+    ));
+
 /** A new hour keeps the day that was said before: "they want them at 4 now". */
 export function dueSaid(reading: Reading, before: Draft | undefined): Draft["due"] | undefined {
   if (asksReady.test(reading.text) || sleepsIn.test(reading.mask) || startsAt.test(reading.mask))
     return undefined;
   const said = reading.whens.at(-1);
-  if (!said) return undefined;
+  if (!said || (before && isOfElse(reading.text))) return undefined;
   const { at: _at, ...due } = reading.whens.length > 1 ? ({ ...reading.whens[0], ...said } as When) : said;
   const old = before?.due as Partial<When> | undefined;
   const onlyTime =

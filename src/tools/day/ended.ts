@@ -1,12 +1,12 @@
 /** A plan that is over, or that is dropped. */
 import type { Outcome, Plan, World } from "../contract/index.ts";
 import { friendly } from "../lib/days.ts";
-import { counted, plain } from "../lib/show.ts";
+import { counted } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
 import { msOf, timerOf } from "./kept.ts";
 
 export function over(kept: Plan, { want }: DayInputs, world: World): Outcome {
-  const what = `${plain(kept.macarons)} macarons were due ${friendly(msOf(kept.ready), world.now_ms)}`;
+  const what = `${counted(kept.macarons, "macaron")} ${kept.macarons === 1 ? "was" : "were"} due ${friendly(msOf(kept.ready), world.now_ms)}`;
   return {
     status: want === "next" ? "answered" : "impossible",
     headline: `That plan is over: ${what}. ${want === "next" ? "Nothing more is planned." : "Say how many you need next, and when."}`,

@@ -43,6 +43,7 @@ function madeFor(inputs: DayInputs): Partial<DayInputs> {
     unclear_min: _unclear,
     unclear_of: _of,
     idle: _idle,
+    at: _at,
     ...order
   } = inputs;
   return Object.fromEntries(Object.entries(order).filter(([, value]) => value !== undefined));

@@ -12,6 +12,7 @@ import {
 import { clockOfMinute, localIso } from "../lib/days.ts";
 import { plain } from "../lib/show.ts";
 import { shellsFor, shellsOnTray, sizing } from "../lib/sizing.ts";
+import { pipedAtOnce } from "./at-once.ts";
 import type { DayInputs } from "./day.ts";
 import { fillingSteps } from "./fillings.ts";
 import { isAsPlanned } from "./part-done.ts";
@@ -65,6 +66,16 @@ export function planNow(
   order: DayOrder,
   standing: Standing | undefined,
 ): DayPlan | DayImpossible {
+  const plan = planLate(inputs, order, standing);
+  return standing ? pipedAtOnce(plan, order) : plan;
+}
+
+/** Every step as late as it can be. */
+function planLate(
+  inputs: DayInputs,
+  order: DayOrder,
+  standing: Standing | undefined,
+): DayPlan | DayImpossible {
   const first = standing ?? planDay(order);
   if (!first.fits) return first;
   const done = inputs.want === "done" ? stepMeant(first, inputs.step) : undefined;
@@ -79,7 +90,7 @@ export function planNow(
   if (late === 0 && !skipRest && first.ready === order.due) return first;
   if (late > 0 && inputs.done_ids?.length && !skipRest) return lateAfter(inputs.done_ids, late, order, first);
   // late before the first step is begun: it begins that much later
-  const away = first.start > order.now ? late : Math.max(0, first.start + late - order.now);
+  const away = Math.max(0, first.start > order.now ? late : first.start + late - order.now);
   return rework(order, first, order.now, { late, skipRest, away });
 }
 

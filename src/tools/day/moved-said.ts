@@ -4,6 +4,7 @@
  */
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
+import { begunSaid, stepMoved } from "./asked-of-plan.ts";
 import type { Draft } from "./draft.ts";
 
 const lead =
@@ -36,7 +37,7 @@ const away = new RegExp(
   `^(?:(?:and|but|so|oh|sorry|ok|no|actually) )*(?:i|im|ill|ive|we|were) (?:\\S+ ){0,3}?(?:home|back|free|busy|away|out|work|working|at work|there|in|kitchen)(?: (?:at|in|the|home|kitchen|work))*(?: (?:before|till|until|from|by|at|after))? ${moment}${tail}`,
 );
 const startsAt = new RegExp(
-  `^${lead}(?:the |my )?${begin}${work}(?: time)?(?: (?:at|from|by|on|around|about|to|is|should be|to be|will be|be|moves to|moved to))* ${moment}${tail}`,
+  `^${lead}(?:the |my )?${begin}(?: (?:late|later|early|earlier))?${work}(?: time)?(?: (?:at|from|by|on|around|about|to|is|should be|to be|will be|be|moves to|moved to))* ${moment}${tail}`,
 );
 const startMoved = new RegExp(
   `^${lead}${move} (?:the |my |our )?(?:start(?:ing)?|beginning)(?: time)?(?: (?:to|at|for|back|up|out|forward|until|till|be|on))* ${moment}${tail}`,
@@ -163,7 +164,7 @@ export function movedSaid(reading: Reading, memory: Memory): Draft | undefined {
     return movedAndCounted(reading, memory.last?.inputs ?? {});
   // a new number of macarons alone is another order
   if (reading.amounts.some((each) => each.of?.count === "macarons")) return undefined;
-  return startSaid(reading) ?? shiftSaid(reading);
+  return begunSaid(reading) ?? stepMoved(reading) ?? startSaid(reading) ?? shiftSaid(reading);
 }
 
 /** The turn before moved the plan: what it stands at now is on the table, and not in what was said. */

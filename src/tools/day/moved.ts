@@ -3,7 +3,7 @@ import type { Outcome, Plan, When, World } from "../contract/index.ts";
 import { type DayOrder, planDay, wallSeconds } from "../day-plan/index.ts";
 import { asking } from "../lib/asking.ts";
 import { clock, clockOfMinute, friendly, lengthText, localDay, localIso, momentOf } from "../lib/days.ts";
-import { ahead, type Said } from "../lib/when.ts";
+import { ahead, behind, minutesMeant, type Said } from "../lib/when.ts";
 import type { DayInputs } from "./day.ts";
 import { msOf } from "./kept.ts";
 import { planRule } from "./making.ts";
@@ -55,6 +55,26 @@ function startOf(
     start_as === "asked" || start_as === "too late" || first_ms === undefined ? from : minuteOf(first_ms);
   return { ok: true, at_ms: Math.max(momentOf(found.day, minute), world.now_ms), assumed: [] };
 }
+
+/** When it was begun: an hour alone is of the day that the plan begins on, and none that is still to come. */
+export function begunAt(
+  start: DayInputs["start"],
+  { start: first }: Standing,
+  { now_ms }: World,
+): { ok: true; at_ms: number } | { ok: false; why: string } {
+  const { text: _text, ...said } = (start ?? {}) as Partial<When>;
+  // "only just started"
+  if (Object.keys(said).length === 0) return { ok: true, at_ms: now_ms };
+  const meant = minutesMeant(said as Said).map((minute) => momentOf(localDay(msOf(first)), minute));
+  const hours = meant.length > 0 && !isDated(said) ? meant.filter((at_ms) => at_ms <= now_ms) : [];
+  const near = hours.toSorted((a, b) => Math.abs(a - msOf(first)) - Math.abs(b - msOf(first)))[0];
+  if (near !== undefined) return { ok: true, at_ms: near };
+  const found = behind(said as Said, now_ms);
+  if (!found.ok) return found;
+  return found.timed ? { ok: true, at_ms: found.at_ms } : { ok: false, why: "At what time was it begun?" };
+}
+const isDated = ({ days, weekday, day }: Partial<When>): boolean =>
+  days !== undefined || weekday !== undefined || day !== undefined;
 
 const minuteOf = (ms: number): number => {
   const [hour = 0, minute = 0] = localIso(ms).slice(11).split(":").map(Number);

@@ -86,6 +86,25 @@ export function overWith(plan: DayPlan, target: DayStep, said: DayInputs["step"]
 }
 
 /**
+ * What is over before a step that began at `to`: as planned, else one by one as long as each takes, as far as there was
+ * time since the last thing that was done. It took some time all the same.
+ */
+function toldBefore(steps: readonly DayStep[], to: number, free: number): Map<string, DoneStep> {
+  const over = new Map<string, DoneStep>();
+  let last = to;
+  for (const step of [...steps].sort((a, b) => b.start - a.start)) {
+    const end = Math.min(step.end, step.hands ? last : to);
+    const least = end - least_s;
+    const length = step.end - step.start;
+    const start =
+      step.end <= end ? Math.min(step.start, least) : Math.min(Math.max(end - length, free), least);
+    over.set(step.id, { id: step.id, start, end });
+    if (step.hands) last = Math.min(last, start);
+  }
+  return over;
+}
+
+/**
  * What has been done when a step is said to be finished at `now`: it and all that it comes after; of the rest what the
  * plan has begun, as planned, except that hands that were at this step until now were at no other.
  */
@@ -99,14 +118,18 @@ export function doneBy(plan: DayPlan, target: DayStep, now: number, said?: DayIn
   const start = isAhead
     ? Math.min(now - least_s, Math.max(now - (target.end - target.start), free))
     : target.start;
+  const told = toldBefore(
+    steps.filter(({ id }) => before.has(id)),
+    start,
+    free,
+  );
   const done = new Map<string, DoneStep>([[target.id, { id: target.id, start, end: now }]]);
   for (const step of steps) {
     const { id } = step;
     if (id === target.id || allBefore(id, steps).has(target.id)) continue;
-    if (before.has(id)) {
-      const end = Math.min(step.end, start);
-      // planned for later than it is said to be over: it took some time all the same
-      done.set(id, { id, start: Math.min(step.start, end - least_s), end });
+    const over = told.get(id);
+    if (over) {
+      done.set(id, over);
     } else if (step.start < now && (!step.hands || !target.hands || step.end <= (isAhead ? now : start)))
       done.set(id, { id, start: step.start, end: step.end });
   }

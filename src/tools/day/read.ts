@@ -1,6 +1,7 @@
 /** Reads what is to be ready and when, or what is to be done with the plan there is. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
+import { askedOfPlan } from "./asked-of-plan.ts";
 import type { Draft } from "./draft.ts";
 import { dueSaid, withinSaid } from "./due-said.ts";
 import { lengthsSaid } from "./lengths-said.ts";
@@ -36,6 +37,16 @@ const ways: readonly Way<Turn, Draft>[] = [
     asksSheet(reading)
       ? readSheet(reading, { ...readOrder(reading, memory), ...readDetails(reading) }, plan, memory)
       : undefined,
+  ({ reading, memory, plan, last }) => {
+    const asked = askedOfPlan(reading, last);
+    // an order of its own is planned first
+    if (
+      !asked ||
+      (plan === undefined && !memory.follows && memory.table.order === undefined && asked.want === "when")
+    )
+      return undefined;
+    return { ...asked, ...(plan === undefined ? {} : { plan }) };
+  },
   moved,
   ofThePlan,
 ];
@@ -66,7 +77,7 @@ function moved({ reading, memory, plan, before, last }: Turn): Draft | undefined
       ...(plan === undefined ? before : before?.due ? { due: before.due } : {}),
       ...said,
       // the plan is asked for again, not another set of timers
-      ...(last?.want ? { want: "plan" as const } : {}),
+      ...(last?.want && said.want === undefined ? { want: "plan" as const } : {}),
       ...(plan === undefined ? {} : { plan, by_record: true }),
     }
   );

@@ -45,7 +45,7 @@ export function cannot(
           `${inputs.wake_min === undefined ? "started now" : "started as early as you can"} they are ready ${friendly(msOf(plan.readyAt), world.now_ms)}`,
         ]
       : []),
-    ...(plan.most ? [`${plan.most} macarons would be ready in time`] : []),
+    ...(plan.most ? [`${counted(plan.most, "macaron")} would be ready in time`] : []),
     ...(plan.noRestFits ? ["with the no-rest method it would fit"] : []),
   ];
   const onward =
@@ -114,6 +114,7 @@ export function shown(
     assumed,
     cautions: [
       ...standCautions(plan, world),
+      ...batterNow(inputs, plan, world),
       ...(sized?.cautions ?? []),
       "Keep them at 5 °C (41 °F) or below until they are boxed; your local food authority has the last word.",
       ...backInFridge(plan, world),
@@ -181,6 +182,14 @@ function nowAndNext(plan: DayPlan, world: World): string {
 function withSizes(rule: Rule, sized: Sized | undefined): Rule {
   if (!sized) return rule;
   return { text: `${rule.text}; ${sized.rule}`, basis: sized.own ? "your bench" : rule.basis };
+}
+
+/** The batter is made ahead of the plan: its trays go first. */
+function batterNow({ want, step }: DayInputs, plan: DayPlan, world: World): string[] {
+  const first = plan.steps.find(({ id }) => id.startsWith("pipe-"));
+  return want === "done" && step?.kind === "macaronage" && first && first.start <= wallNow(world)
+    ? ["Finished batter can't wait: pipe it now, bake it as soon as it has rested (from memory)."]
+    : [];
 }
 
 /** Piped shells that a plan leaves standing for hours, most often overnight. */

@@ -99,15 +99,21 @@ const hadPut: BaseWay = ({ reading, before, weights }) => {
 
 const addsIt = inTurn(/\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stirred|mixed)\b/);
 
+/** "can i fix it w 50 g", "and with 200 more": so much plain mix, where something is over. */
+const fixesWith =
+  /\b(?:fix|save|rescue|mend|dilute|repair|sort|stretch) (?:it|that|this|them) (?:with|w|by adding|using) (?:only |just |another )?\S*<(?:weight|number)>|^(?:(?:and|or|so|ok|what if|what about|how about) )*(?:with|w) (?:only |just |another )?\S*<(?:weight|number)>(?: more|(?: more)? (?:of |plain )*\S*<[^>]*base=\S*)(?: (?:then|instead|[?.]))*$/;
+
 /** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
   const said = weights.length > 0 ? weights : bareGrams(turn);
   const [only] = said;
-  if (!only || said.length > 1 || only.thing || !addsIt(reading.text) || asksRight(reading.text))
+  const fixes = fixesWith.test(reading.mask);
+  const isOther = only?.thing !== undefined && !(fixes && only.thing.base);
+  if (!only || said.length > 1 || isOther || !(fixes || addsIt(reading.text)) || asksRight(reading.text))
     return undefined;
   if (before?.base_g === undefined || before.flavor_g === undefined) return undefined;
-  if (before.want !== "mend" && before.added_g === undefined) return undefined;
+  if (!fixes && before.want !== "mend" && before.added_g === undefined) return undefined;
   const plain_g = before.base_g - (before.added_g ?? 0);
   return {
     base_g: plain_g + only.grams,
@@ -140,7 +146,12 @@ const plainAdded: BaseWay = (turn) => {
       reading.mask,
     );
   return (goneIn.test(reading.mask) && asksNow.test(reading.mask)) || hasMore
-    ? { base_g: before.base_g + added.grams, flavor_g: before.flavor_g, want: "check" }
+    ? {
+        base_g: before.base_g + added.grams,
+        added_g: added.grams,
+        flavor_g: before.flavor_g,
+        want: "check",
+      }
     : undefined;
 };
 

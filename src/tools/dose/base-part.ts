@@ -104,7 +104,10 @@ const each: BaseWay = (turn) => {
   const { reading, memory } = turn;
   const equal = partsOf(memory);
   const part =
-    memory.table.part ?? (areEqual(equal) && equal[0] ? { ...equal[0], thing: "batter" } : undefined);
+    memory.table.part ??
+    (areEqual(equal) && equal[0]
+      ? { ...equal[0], thing: equal[0].of ?? (memory.last?.tool === "fill" ? "filling" : "batter") }
+      : undefined);
   // the mask holds words mended, without what they are
   const mended = reading.mask.replace(/<[^>]*>/g, "");
   return part && (asksPart.test(reading.text) || asksPart.test(mended))

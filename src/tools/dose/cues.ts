@@ -38,7 +38,10 @@ export const doseCues = cues(
     `${inParts}(?=.*(?:enough for|how far|how much (?:{base} )?(?:can|could|will|would|does)|what {base} (?:does|will))).*`,
   ],
   // "and vanilla extract in the same 195"
-  [8, "^(?:(?:and|also|plus|ok|now|then|so) )*{dose} (?:in|into|for|to) (?:the |that |this )?same (?:{number}|{weight})(?: (?:please|pls|too|[?.]))*$"],
+  [
+    8,
+    "^(?:(?:and|also|plus|ok|now|then|so) )*{dose} (?:in|into|for|to) (?:the |that |this )?same (?:{number}|{weight})(?: (?:please|pls|too|[?.]))*$",
+  ],
   // what whitens or colors and has no row
   [
     9,
@@ -330,6 +333,11 @@ export const doseGoesOn = cues(
     "^(?:(?:so|and|ok|hm|then) )*(?:what|how much) (?:should|ought) (?:it|that|there|i|to) (?:have (?:been|had|put|used|gone in)|be)",
   ],
   [14, "how (?:much|many) of (?:it|that|the same|this) (?:for|in|into) {weight}"],
+  // "teaspoons for 260 g?": of the flavor before
+  [
+    14,
+    "^(?:(?:and|so|ok|how many|how much in|the) )*{unit=(tsp|tbsp|ml)} (?:for|in|into) (?:the )?{weight}(?: (?:of )?(?:it|that|{base}))?(?: (?:then|please|now))*(?: [?.])?$",
+  ],
   [12, "\\S*<number,fraction> .. (?:staying|stays|kept|left) \\S*plain\\S* .. (?:needs?|what|how much)"],
   // "half of it stays plain, so for the other half?"
   [

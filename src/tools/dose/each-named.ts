@@ -33,6 +33,13 @@ export function eachNamed(turn: DoseTurn): Draft[] {
       isOfBefore && targets.length === 1 && common.base_g === undefined && weight.flavor_g !== undefined
         ? moreOfNamed(reading, memory.follows ? before : undefined, weight.flavor_g)
         : undefined;
+    // "half tsp vanilla in 180 g, too much?": the share that was wished of another taste is none of its
+    const otherTaste =
+      before?.percent !== undefined &&
+      isWeighed &&
+      common.base_g !== undefined &&
+      named.taste !== undefined &&
+      named.taste !== before.taste;
     const otherRow = before?.percent !== undefined && nameOf(target, reading).dose !== before.dose;
     return {
       ...common,
@@ -43,7 +50,7 @@ export function eachNamed(turn: DoseTurn): Draft[] {
         : {}),
       ...(isSame ? {} : { ...named, ...hueOf(target, reading) }),
       ...(isSame || targets.length > 1 || !memory.follows ? {} : replaced(before, named)),
-      ...(otherRow && common.percent === undefined ? { by_table: true } : {}),
+      ...((otherRow || otherTaste) && common.percent === undefined ? { by_table: true } : {}),
       ...(before?.end !== undefined && common.end === undefined ? { whole_range: true } : {}),
       ...(isWeighed && (putIn || before?.want === "flavor") ? { want: "check" } : {}),
       ...(isWeighed && putIn ? { base_g: before?.base_g, base: before?.base } : {}),

@@ -100,7 +100,9 @@ export function flavorsAsked(reading: Reading): Thing[] {
   // "coffee and salt for 200 g", "lemon flavor, rum": listed beside what has a form
   const isListed = (each: Thing) =>
     particular.some((other) => isJoint(reading, each, other) || isJoint(reading, other, each));
-  const listed = free.filter((each) => !asked.includes(each) && isListed(each));
+  const listed = free.filter(
+    (each) => !asked.includes(each) && isListed(each) && !partIs.test(reading.text.slice(0, each.at[0])),
+  );
   const both = [...asked, ...listed, ...particular].sort((a, b) => a.at[0] - b.at[0]);
   // "flavor and salt for 275 g": two of them
   const plain = formed.find(
@@ -116,6 +118,10 @@ export function flavorsAsked(reading: Reading): Thing[] {
   if (plain && particular.length === 1) return dedupe([plain, ...particular]);
   return dedupe(particular.length > 0 ? both.filter((each) => !repeats(each, both)) : formed);
 }
+
+/** "half of it is going to be coffee, espresso powder for that half": what the half is, and no flavor of a list. */
+const partIs =
+  /\b(?:half|part|third|quarter|rest)(?: of (?:it|that|this|the \w+))? (?:is|will be|becomes)(?: going)?(?: to be)? $/;
 
 /** Nothing but "and" or a comma between the two. */
 const isJoint = ({ text }: Reading, first: Thing, second: Thing): boolean =>

@@ -17,7 +17,7 @@ export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
   if (!saysMore.test(mask) || ofAnother.test(mask) || forAnother.test(mask)) return undefined;
   if (before.flavor_g === undefined) return { more_g: loose, want: "check" };
   // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
-  const isPlain = /\b(?:have|ive|got|spare|left|theres|there is)\b/.test(mask);
+  const isPlain = /\b(?:have|ive|got|spare|left|theres|there is|with|w)\b/.test(mask);
   return isPlain && loose > before.flavor_g
     ? { base_g: before.base_g + loose, flavor_g: before.flavor_g, want: "check" }
     : { flavor_g: before.flavor_g + loose, want: "check" };

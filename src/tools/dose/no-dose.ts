@@ -35,8 +35,9 @@ const withoutWeight: Refusal = ({ unweighable, base_g }) =>
     : undefined;
 
 /** "how many drops of lemon oil". */
-const inDrops: Refusal = ({ asks_drops, base_g }) =>
-  asks_drops && base_g === undefined
+const inDrops: Refusal = ({ asks_drops, base_g, base, dose, name }) =>
+  // "how many drops in 1.5 g": nothing is named that so little could be a bowl of
+  asks_drops && (base_g === undefined || !(base ?? dose ?? name))
     ? declined(
         "A drop has no weight of its own: bottles and liquids differ, so I give no number of drops. Put the bowl on the scale, set it to zero and drop until it shows the grams.",
       )

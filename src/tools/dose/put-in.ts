@@ -9,6 +9,10 @@ import { isFlavor } from "./flavor-said.ts";
 const iPut = new RegExp(
   `(?:^| )i (?:have |ve |already |just )*(?:${putWords})(?: in| already)? \\S*<weight>`,
 );
+/** "oops put 12 g raspberry in": told without a word of whom. */
+const putIn = new RegExp(
+  `^(?:(?:oops|oh|no|damn|argh|and|so|but|accidentally|just|already|,) )*(?:${putWords})(?: in)? \\S*<weight>(?: of)?(?: \\S+){0,2}? in(?:to)?(?: (?:it|there|already|now|too|by mistake|[.!?]))*$`,
+);
 const intoIt = new RegExp(`${iPut.source} (?:in|into|to) (?:this|that|the|my) \\S*<[^>]*base=`);
 
 /** "i put 8 g gel", behind the dose for a bowl: into that bowl. */
@@ -16,7 +20,7 @@ export const putInBefore = (reading: Reading, before: Draft | undefined): boolea
   before?.base_g !== undefined &&
   !reading.things.some((each) => each.base) &&
   weighed(reading).length === 1 &&
-  says(reading, iPut);
+  (says(reading, iPut) || says(reading, putIn));
 
 /** "i put already 8 g in this ganache, is too much?": of the flavor that was spoken of, into the bowl that was. */
 export function putIntoBowl(reading: Reading, memory: Memory): Draft | undefined {

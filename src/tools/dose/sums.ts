@@ -91,7 +91,7 @@ export function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const advice = {
     under: `, ${weightRange(low - flavor_g, high - flavor_g, world.bench.scale_g)} more would bring it in`,
     within: "",
-    over: `; add base to bring it down, ask how much`,
+    over: `; add ${weightRange(...toBringDown(flavor_g, base_g, dose, inputs.of_finished), world.bench.scale_g)} plain ${dose.base} to bring it down`,
   }[verdict];
   return {
     status: "answered",
@@ -108,6 +108,17 @@ export function check(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   };
 }
 
+/** Plain mix to the top of the range, and to its middle. */
+function toBringDown(
+  flavor_g: number,
+  base_g: number,
+  { low, high }: Dose,
+  of_finished: boolean | undefined,
+): [least: number, most: number] {
+  const more = (p: number) => (flavor_g / p) * (of_finished ? 100 - p : 100) - base_g;
+  return [more(high), more((low + high) / 2)];
+}
+
 /** How much plain mix brings it back into the range. */
 export function mend(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const [flavor_g, base_g] = [inputs.flavor_g, inputs.base_g ?? 1];
@@ -115,10 +126,10 @@ export function mend(inputs: DoseInputs, dose: Dose, world: World): Outcome {
   const share = (flavor_g / base_g) * 100;
   if (share <= dose.high + 1e-9) return check(inputs, dose, world);
   const middle = (dose.low + dose.high) / 2;
-  const [low, high] = [(flavor_g / dose.high) * 100 - base_g, (flavor_g / middle) * 100 - base_g];
+  const [low, high] = toBringDown(flavor_g, base_g, dose, false);
   return {
     status: "answered",
-    headline: `Add ${weightRange(low, high, world.bench.scale_g)} plain ${dose.base}`,
+    headline: `Add ${weightRange(low, high, world.bench.scale_g)} plain ${dose.base}${inputs.added_g === undefined ? "" : ` on top of the ${plain(inputs.added_g)} g`}`,
     figures: [
       { name: "add base", low, high, unit: "g" },
       { name: "share", value: share, unit: "%" },

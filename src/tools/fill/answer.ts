@@ -100,11 +100,16 @@ function groundFor(said: FillInputs, world: World): Ground {
     assumed: [
       ...(size.diameterFrom === "book" && said_g === undefined ? [`${d} mm shells`] : []),
       ...(said.placed ? [`${said.ring} as the ring, ${said.center} as the center`] : []),
+      ...(said.bowls && said.filling_g !== undefined ? [together(said.bowls, world.bench.scale_g)] : []),
     ],
     cautions: oddLines(taught, world.now_ms),
     scale_g: world.bench.scale_g,
   };
 }
+
+/** Two bowls fill as many as their sum, whichever goes into which. */
+const together = (bowls: NonNullable<FillInputs["bowls"]>, scale_g: number | undefined): string =>
+  `${bowls.map(({ name, grams }) => `${weight(grams, scale_g)} g ${name}`).join(" and ")} taken together`;
 
 /** What the answers have in common: where the number comes from. */
 const common = ({ assumed, cautions }: Ground) => ({
@@ -239,7 +244,7 @@ function toMake(said: FillInputs, macarons: number, ground: Ground): Outcome {
     }));
     return {
       ...outcome,
-      headline: `${parts.map(({ name, grams }) => `${weight(grams, scale_g)} g ${name}`).join(", ")}: ${weight(total, scale_g)} g in all for ${counted(macarons, "macaron")}`,
+      headline: `${parts.map(({ name, grams }) => `${weight(grams, scale_g)} g ${name}`).join(", ")}: ${weight(total, scale_g)} g ${shares.some(({ base }) => base) ? "" : `${what} `}in all for ${counted(macarons, "macaron")}`,
       figures: [
         ...parts.map(({ name, grams }) => ({ name, value: grams, unit: "g" })),
         { ...made, name: "total" },

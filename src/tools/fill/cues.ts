@@ -7,7 +7,59 @@ import { centerWord, ringWord } from "./places.ts";
 /** "forget the jam, just buttercream in all 45", "no jam then, only ganache": one filling after all. */
 const oneAfterAll = `^${opening}(?:forget|scrap|ditch|never ?mind|lose|skip|drop|leave out|without|no) (?:about )?(?:the |any |a )?(?:{ingredient}|{taste}|{chocolate}|{dose})(?: (?:then|now|after all))? (?:, )?(?:and |then |its |make it |do |use )*(?:just|only|all) (?:the |plain )?{base=(buttercream|ganache|filling)}`;
 
+/** "15 w raspberry buttercream", "12 of them get lemon curd": so many with a mix. */
+const soMany = (link: string) =>
+  `{number} (?:{count=macarons} )?${link}(?:(?:a|the|my|some|plain) )*(?:\\S*<[^>]*(?:taste|chocolate)=[^>]*> ){0,2}{base=(buttercream|ganache|filling)}`;
+const withIt = "(?:(?:of|them|those|with|w|in|as|are|is|get|gets|take|takes|want|filled|be|to) )";
+const next = "(?:(?:,|and|plus|&|\\+|then|another|the|other) )*";
+/** Nothing is weighed, and no flavor is asked for: the numbers are macarons. */
+const onlyCounts =
+  "(?!.*(?:<weight|<money|<percent|<time|<when|base=batter|how much (?:\\S+ ){0,3}?\\S*<[^>]*dose=|(?:^| )(?:note|log|split|save|label) ))";
+/** What an order may be asked about besides its filling. */
+const ofNothingElse =
+  "(?!.*(?:(?:^| )(?:cost|costs|price|charge|sell|buy|shopping|plan|start|recipe|whites|margin)(?: |$)|count=(?:shells|trays|boxes)|<remember))";
+const bothCounted = (link: string) => `${soMany(link)} ${next}${soMany(link)}`;
+const flavorsNumbered = "{number} (?:(?:different|separate) )?(?:flavou?rs|tastes)<[^>]*>";
+
 export const fillCues = cues(
+  // "fill 15 w raspberry buttercream 15 w pistachio ganache", "15 macarons lemon buttercream and 15 rose ganache"
+  [
+    12,
+    `^${onlyCounts}.*(?:to_)?fill(?:ing|ed)?(?:<\\S+)? .*${bothCounted(`${withIt}*`)}`,
+    `^${onlyCounts}.*${bothCounted(`${withIt}*`)} .*(?:filling|fill|to_fill)(?:<\\S+)?`,
+    `^${onlyCounts}.*${bothCounted(`${withIt}+`)}`,
+    `^${onlyCounts}.*{count=macarons}.* ${bothCounted(`${withIt}*`)}`,
+    `^${onlyCounts}.*{number} {count=macarons} ${withIt}*(?:\\S*<[^>]*(?:taste|chocolate)=[^>]*> ){0,2}{base=(buttercream|ganache|filling)} ${next}${soMany(`${withIt}*`)}`,
+    // "buttercream for 15 and ganache for 15"
+    `^${onlyCounts}.*{base=(buttercream|ganache)} (?:(?:do|will|should|i|need|make|have|to|needed) )*for {number} (?:{count=macarons} )?(?:{taste} )?${next}(?:how much )?(?:{taste} )?{base=(buttercream|ganache)} (?:(?:do|will|should|i|need|make|have|to|needed) )*for {number}`,
+    `^${onlyCounts}.*(?:{taste} )?{base=(buttercream|ganache)} {number} ${next}(?:{taste} )?{base=(buttercream|ganache)} {number} .*(?:filling|fill|to_fill|{count=macarons})`,
+    // "12 each of lemon buttercream and dark ganache"
+    `^${onlyCounts}.*{number} (?:{count=macarons} )?(?:of )?each .*{base=(buttercream|ganache)} (?:and|,|&|plus) (?:\\S+ ){0,4}?{base=(buttercream|ganache)}`,
+  ],
+  // "30 macarons, 2 flavors", "3 flavors 30 macarons 12 9 9"
+  [
+    9,
+    `^${onlyCounts}${ofNothingElse}.*{number} {count=macarons} (?:\\S+ ){0,4}?${flavorsNumbered}`,
+    `^${onlyCounts}${ofNothingElse}.*${flavorsNumbered} (?:\\S+ ){0,4}?{number} {count=macarons}`,
+  ],
+  // "fill 30, 5 g each, how much do i need"
+  [
+    9,
+    "^(?!.*(?:{dose}|base=batter)).*(?:to_)?fill(?:ing)?(?:<\\S+)? (?:\\S+ ){0,2}?{number} (?:{count=macarons} )?(?:(?:,|with|at|and|of|by) )*{weight} (?:each|apiece|in each|a piece|per {count=macarons})",
+    "^(?!.*(?:{dose}|base=batter)).*{weight} (?:each|apiece|in each|a piece|per {count=macarons}) .. (?:to_)?fill(?:<\\S+)? (?:\\S+ ){0,2}?{number}",
+  ],
+  // "how much is in one macaron", "what goes in each one"
+  [
+    5,
+    "^(?!.*base=batter)(?:(?:and|so|ok|then|now) )*how much (?:(?:of it|of that) )?(?:is|goes|go|sits|do i put|should i put|do i pipe|will be|would be|should go|gets) (?:(?:in|into|inside|piped) )+(?:one|a|an|each|every|a single|one single|{number}) (?:single )?{count=macarons}",
+  ],
+  // no flavor to weigh, where they are counted
+  [4.5, `^${onlyCounts}.*${flavorsNumbered}`],
+  // "140 g buttercream and 90 g ganache, enough for 30"
+  [
+    8,
+    "{weight} (?:of )?{base=(buttercream|ganache)} (?:(?:,|and|plus|&) )*(?:{weight}|{number}) (?:of )?{base=(buttercream|ganache)} .* ?(?:enough|cover|do|fill)(?: \\S+){0,2} {number}",
+  ],
   // "55 macarons, 4.5 cm across, how much do i need to fill them"
   [
     9,
@@ -80,7 +132,10 @@ export const fillCues = cues(
     8,
     "how fars? .. {weight} (?:of )?(?:the |my )?{base=(filling|buttercream|ganache)} (?:\\S+ ){0,5}(?:go|stretch|get me|take me)",
   ],
-  [10, "(?:center|centre|middle)\\S* .. {base} (?:(?:piped|pipe|going|goes|all)\\S* )*(?:around|round|outside)"],
+  [
+    10,
+    "(?:center|centre|middle)\\S* .. {base} (?:(?:piped|pipe|going|goes|all)\\S* )*(?:around|round|outside)",
+  ],
   [
     8,
     `${ringWord} .. ${centerWord}`,
@@ -158,7 +213,14 @@ export const fillCues = cues(
   [-1.5, "{taste} .. {weight}"],
 );
 
+/** "two flavors: raspberry and pistachio", of what was just worked out. */
+const inFlavors = `^${opening}(?:(?:in|make|it|them|that|its|with|for|as) )*${flavorsNumbered}(?: (?:[:,-]|and|each|please|pls|{taste}))*(?: [?])?$`;
+
+/** "half of them raspberry, the other half pistachio", of the macarons that a recipe was made for. */
+const inShares = `^${opening}(?:(?:make|its|with|want|i|we|do|she|he|they|wants) )*{fraction} (?:(?:of|them|it|those|the|is|are|be|in|as|to) )*{taste} (?:(?:,|and|the|other) )*(?:{fraction}|rest|remainder\\S*) (?:(?:of|them|it|those|the|is|are|be|in|as|to) )*{taste}(?: (?:please|pls|then))*(?: [?])?$`;
+
 export const fillGoesOn = cues(
+  [14, inFlavors],
   [14, ...sameIn("{unit=oz}")],
   [
     12,
@@ -174,11 +236,14 @@ export const fillAfter = {
   // "filling to go with it", "how much filling would they need", behind the weights of a batter
   scale: cues([
     14,
+    inFlavors,
+    inShares,
     `^${opening}(?:(?:how|hw) much |the |and |what |some |whats the )*{base=(?:filling|buttercream|ganache)} (?:(?:do|does|would|will|should|is|to|needed|needs|that|they|it|this|i|go|goes|need|take|want|make|for|with|fill|\\S*to_fill\\S*|them|those|these|all) ?)*(?: [?])?$`,
   ]),
   // "ok now just the filling, for 20 of those"
   shells: cues([
     14,
+    inFlavors,
     `^${opening}(?:(?:now|and|then|so|just|only|also|do|tell me|what about|how about|how much|the|my) )*{base=filling} (?:, )?(?:(?:for|if|with|just|only|about) )+(?:the |those |these )?{number}(?: (?:of (?:them|those|these)|{count=macarons}|then|please|pls|instead))*(?: [?])?$`,
     // "buttercream for 20 macarons of 4 cm", behind their batter
     `^${opening}(?:(?:also|plus|then|now|how much|some|the|my) )*{base=(?:buttercream|filling)} (?:do i need )?for (?:the |those |these )?{number} {count=macarons}(?: (?:of|at|with) {length})?(?: (?:please|pls|then|too))*(?: [?])?$`,

@@ -18,6 +18,8 @@ export const inputs = later(() =>
     diameter_mm: z.optional(diameter_mm),
     /** Filling at hand: how many it fills, or, beside a number of macarons, whether it is enough. */
     filling_g: z.optional(weight_g),
+    /** The bowls that the filling at hand is in, where there are several. */
+    bowls: z.optional(z.array(z.object({ name: z.string(), grams: z.number() }))),
     /** So much goes into each, as she said: it goes before the rule for the size. */
     each_g: z.optional(weight_g),
     filling: z.optional(z.string()),
@@ -27,7 +29,14 @@ export const inputs = later(() =>
     of_macarons: z.optional(count("macarons")),
     /** "half ganache, half buttercream": each by its name. */
     shares: z.optional(
-      z.array(z.object({ name: z.string(), share: z.number(), base: z.optional(z.string()) })),
+      z.array(
+        z.object({
+          name: z.string(),
+          share: z.number(),
+          base: z.optional(z.string()),
+          count: z.optional(z.number()),
+        }),
+      ),
     ),
     /** Two fillings: a ring and a center. */
     two: z.optional(z.boolean()),
@@ -73,6 +82,7 @@ export const fill = tool<FillInputs>({
   ],
   rivals: [
     ["macarons", "shells", "batter_g", "filling_g", "of_macarons"],
+    ["filling_g", "bowls"],
     ["flavors", "shares", "two", "ring", "center", "placed"],
   ],
   read: readFill,

@@ -14,6 +14,7 @@ import {
 } from "../lib/find.ts";
 import { countedShares, namedShares, shareSaid, sharesChanged } from "../lib/shares.ts";
 import type { FillInputs } from "./fill.ts";
+import { type CountedMixes, flavorsCounted, mixesCounted, tastesIn } from "./mixes-counted.ts";
 import { edgeAndCenter, namesByPlace } from "./places.ts";
 
 const ounces = new RegExp(sameIn("\\S*<unit=oz>").join("|").replaceAll("[?]", "\\?"));
@@ -54,6 +55,10 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
           reading,
           /(?:^| )(?:centers?|centres?|middles?|cores?|insides?|each|rings?|fillings)(?:_\S*)?(?: |$)/,
         )));
+  const told = two ? undefined : (mixesCounted(reading) ?? ofTheOrder(reading, memory));
+  if (told) return { ...told, ...(size === undefined ? {} : { diameter_mm: size }) };
+  const together = bothBowls(reading, weights);
+  if (together) return { ...together, ...(size === undefined ? {} : { diameter_mm: size }) };
   const mixes = two ? [] : twoMixes(reading);
   const macarons = counted(reading, "macarons") ?? minis(reading) ?? (one ? 1 : undefined);
   const shells = numberOf("shells");
@@ -65,7 +70,9 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
     (memory.follows ||
       memory.slot ||
       enough ||
-      /for \S*<number|<number> of (?:them|those|these)|<number> (?:\S+ )?ones/.test(reading.mask))
+      /for \S*<number|fill(?:ing)?(?:<\S+)? (?:\S+ ){0,2}?\S*<number>|<number> of (?:them|those|these)|<number> (?:\S+ )?ones/.test(
+        reading.mask,
+      ))
       ? bareNumbers(reading).find(
           (each) => !/(?:the|same|those|these|both|all) $/.test(reading.text.slice(0, each.at[0])),
         )?.value
@@ -79,7 +86,7 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
   const backward = before?.filling_g !== undefined && before.macarons === undefined && !isCount;
   const ways = /(?:per|each|every|a) \S*<dose=flavor/.test(reading.mask)
     ? reading.amounts.find((each) => each.of?.dose === "flavor" && each.dim === "number")?.value
-    : undefined;
+    : flavorsCounted(reading)?.value;
   // "how many macs will that 370 fill"
   const bowl =
     weights.length === 0 &&
@@ -181,6 +188,43 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
   };
 }
 
+/** "two flavors: raspberry and pistachio", behind filling, batter or a recipe for so many: they share the filling evenly. */
+function ofTheOrder(reading: Reading, { follows, last, table }: Memory): CountedMixes | undefined {
+  const { macarons } = table;
+  const tastes = [...new Set(tastesIn(reading))];
+  const ways = flavorsCounted(reading);
+  const isOfIt = (follows && last?.tool === "fill") || ["scale", "shells"].includes(last?.tool ?? "");
+  const isAll = isOfIt && reading.amounts.every((each) => each === ways);
+  return macarons !== undefined && isAll && ways?.value === tastes.length
+    ? { macarons, shares: tastes.map((name) => ({ name, share: 1 / tastes.length })) }
+    : undefined;
+}
+
+/** "140 g buttercream and 90 g ganache, enough for 30": both go into them, whatever goes into which. */
+function bothBowls(
+  reading: Reading,
+  weights: ReturnType<typeof weighed>,
+): Pick<FillInputs, "filling_g" | "bowls" | "macarons"> | undefined {
+  const bowls = weights.flatMap(({ grams, thing }) => (thing?.base ? [{ name: thing.base, grams }] : []));
+  const isApart = new Set(bowls.map(({ name }) => name)).size === bowls.length;
+  if (bowls.length < 2 || bowls.length !== weights.length || !isApart || !says(reading, suffices))
+    return undefined;
+  const macarons =
+    counted(reading, "macarons") ??
+    reading.amounts.find(
+      (each) =>
+        each.dim === "number" &&
+        each.unit === "" &&
+        !each.fraction &&
+        !weights.some((w) => w.amount === each),
+    )?.value;
+  return {
+    filling_g: bowls.reduce((sum, { grams }) => sum + grams, 0),
+    bowls,
+    ...(macarons === undefined ? {} : { macarons }),
+  };
+}
+
 /** "filling for 552 g batter", "how much filling would they need" behind a batter: for what that gives. */
 function ofBatter(reading: Reading, memory: Memory): Partial<FillInputs> | undefined {
   const { amounts, things, mask } = reading;
@@ -189,9 +233,12 @@ function ofBatter(reading: Reading, memory: Memory): Partial<FillInputs> | undef
   if (!mix || others.length > 1 || /(?:^| )(?:enough|how many)(?: |$)/.test(mask)) return undefined;
   const [only] = weighed(reading);
   const { mass, macarons } = memory.table;
+  // "i have 3 eggs", behind a recipe for 30: the batter is of the eggs, and no longer for those
+  const { whites_count, have } = memory.last?.inputs ?? {};
+  const isAnew = whites_count !== undefined || have !== undefined;
   const isOfTable =
     others.length === 0 &&
-    macarons === undefined &&
+    (macarons === undefined || isAnew) &&
     mass?.thing === "batter" &&
     memory.last?.tool === "scale" &&
     (pointsBack(reading) || /(?:^| )(?:they|goes|go|need|needs|take|takes|want|wants)(?: |$)/.test(mask));

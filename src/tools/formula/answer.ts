@@ -57,7 +57,11 @@ function changeOrScale({ name = "it", lines = [] }: FormulaInputs): Outcome {
 function save(inputs: FormulaInputs, world: World): Outcome {
   const { name, lines, unread = [], unweighed = [], doubts = [], taken = [] } = inputs;
   if (inputs.file) return wanted(inputs.file);
-  if (!name) return asking("What shall I call it?", "name");
+  if (!name) {
+    const question = asking("What shall I call it?", "name");
+    // "how many macarons is that", before it has a name
+    return lines?.length ? { ...question, leaves: leavesOf(lines) } : question;
+  }
   if (inputs.started && !inputs.collecting && !inputs.cancelled)
     return finished(inputs, named(world, name), world);
   if (inputs.collecting || inputs.cancelled) return collect(inputs, named(world, name), world);

@@ -70,6 +70,11 @@ export const throwsAway = [
   "^(?:(?:and|so|ok|the|my|our|recipe|formula|i think|then|now) )*{formula}(?: recipe| formula)? (?:can|may|should|must|has to|is to) (?:go|be (?:deleted|removed|forgotten|binned|thrown (?:out|away)|dropped))(?: (?:now|please|then|too))*(?: [.!])*$",
 ];
 
+/** The one just shown or scaled, for good. */
+const pointedForGood =
+  "^(?:(?:please|ok|so|and|then|now|can you|could you|lets|i want to|id like to|i will|ill) )*(?:always )?(?:use|take|go by|go with|stick to|stick with|work with|make|set|bake) (?:that|this|it|the)(?: (?:one|recipe|formula))? (?:(?:always|please|as|for) )*(?:from now on|from here on|in future|for good|every time|by default|always|(?:my|the|our) (?:house|usual|standard|default|go to))(?: (?:one|recipe|formula|please|then))*$";
+const fromNowOn =
+  "^(?:from now on|in future) (?:please )?(?:always )?(?:use|take|go by|go with) (?:that|this|it)(?: (?:one|recipe|formula))?$";
 const keeps = "(?:save|store|keep|remember|file)";
 const it = "(?: (?:it|this|that|them|these|one|recipe|list|please|pls|for me|for later|down))*";
 /** An order to keep it at the end of what stands before the list. */
@@ -164,6 +169,13 @@ export const formula = tool<FormulaInputs>({
       "from now on .* {formula} .. {weight} (?:of )?{ingredient}",
     ],
     [14, ...throwsAway],
+    // "use grandmas from now on", "make grandmas my default"
+    [
+      16,
+      "^(?:(?:please|ok|so|and|then|now|can you|could you|lets|i want to|id like to|i will|ill) )*(?:always )?(?:use|take|go by|go with|stick to|stick with|work with|make|set|bake|switch to) (?:(?:the|my|our|always) )*{formula}(?: recipe| formula| shells)? (?:(?:always|please|as|for) )*(?:from now on|from here on|in future|for good|every time|by default|always|(?:my|the|our) (?:house|usual|standard|default|go to))(?: (?:one|recipe|formula|shells|please|then))*$",
+      "^always (?:use|take|go by|go with) (?:(?:the|my|our) )*{formula}(?: recipe| formula| shells)?$",
+      "^(?:from now on|in future) (?:please )?(?:always )?(?:use|take|go by|go with) (?:(?:the|my|our) )*{formula}(?: recipe| formula| shells)?$",
+    ],
     [
       10,
       "(?:take|leave) .. {ingredient} (?:out of|from) {formula}",
@@ -197,7 +209,9 @@ export const formula = tool<FormulaInputs>({
     ],
   ),
   // "change the butter to 200 g", of the recipe that was just saved or shown
-  goesOn: cues([12, ...rightedLine]),
+  // "use that one from now on"
+  goesOn: cues([12, ...rightedLine], [22, pointedForGood, fromNowOn]),
+  after: { scale: cues([22, pointedForGood, fromNowOn]) },
   examples: [
     {
       say: "save recipe snowy shells: 105 g whites, 130 g almond flour, 130 g powdered sugar, 95 g granulated sugar",

@@ -30,7 +30,9 @@ export function readFormula(reading: Reading, memory: Memory): Draft {
     return { does: "save", name: before.name, ...linesFrom(reading, 0, memory) };
   const file = fileIn(reading.said);
   if (file) return { does: "save", file, ...nameOfFile(reading.said) };
-  const housed = readHouse(reading, saved);
+  const ofScaled =
+    memory.last?.tool === "scale" ? (memory.last.inputs.formula as string | undefined) : undefined;
+  const housed = readHouse(reading, saved, before?.name ?? ofScaled);
   if (housed) return housed;
   if (
     memory.slot === "name" &&

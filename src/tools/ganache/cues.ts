@@ -67,6 +67,14 @@ export const ganacheCues = cues(
     "{weight} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
     "{base=ganache} .. {symptom=(loose|stiff|split)_ganache} .. {ingredient=(cream|chocolate)} .. (?:{weight}|{number})",
   ],
+  // "150 white 60 cream ganache and it split": grams, with no unit
+  [
+    12,
+    "{base=ganache} .. {symptom=split_ganache} .. {number} {ingredient} .. {number} {ingredient}",
+    "{base=ganache} .. {symptom=split_ganache} .. {number} {color=white} .. {number} {ingredient}",
+    "{number} {ingredient} .. {number} {ingredient} .. {symptom=split_ganache}",
+    "{number} {color=white} .. {number} {ingredient} .. {symptom=split_ganache}",
+  ],
   [
     10,
     "{number} / {number} .. {base=ganache} .. {symptom=(loose|stiff|split)_ganache}",
@@ -212,6 +220,11 @@ export const ganacheGoesOn = cues(
     6,
     "(?:^|\\S+ )enough (?:to|for|so) .. {use}",
     "{use} (?:i mean|i meant|sorry|rather|instead|actually|though)(?: [?])?$",
+  ],
+  // "still split", behind one that is being brought back
+  [
+    14,
+    "^(?:(?:and|but|oh|no|ugh|argh|now|ok|well|hm|its|it|is|the|my|all|{base=ganache}) (?:, )?)*still (?:all |a bit |so |quite )*(?:split|broken|greasy|oily|separated)(?:<\\S*>)?(?: (?:now|though|help))*(?: [?])?$",
   ],
   // behind one that split: what was stirred in
   [

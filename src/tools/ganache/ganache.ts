@@ -56,6 +56,8 @@ export const inputs = later(() =>
     have_g: z.optional(weight_g),
     /** Cream or milk that was stirred in already to bring a split one back. */
     stirred_g: z.optional(weight_g),
+    /** It stays split, and how much was stirred in isn't said. */
+    still: z.optional(z.boolean()),
     /** A weight put right of which nobody knows whether it is the chocolate or the cream. */
     unsure_g: z.optional(weight_g),
     /** Another mix than a ganache. */

@@ -19,7 +19,9 @@ export function mendSplit(inputs: GanacheInputs, world: World): Outcome {
   if (stirred_g > 0) return goOn(stirred_g, step, most, scale);
   return {
     status: "answered",
-    headline: `Bring it to ${split.low_c}-${split.high_c} °C, then stir in warm cream or milk from the center, ${weight(step, scale)} g at a time, ${weight(most, scale)} g at most`,
+    headline: inputs.still
+      ? `Back to ${split.low_c}-${split.high_c} °C, and another ${weight(step, scale)} g of warm cream or milk from the center; ${weight(most, scale)} g in all, no more. How much has gone in? "added ${weight(step, scale)} g" and I say what is left`
+      : `Bring it to ${split.low_c}-${split.high_c} °C, then stir in warm cream or milk from the center, ${weight(step, scale)} g at a time, ${weight(most, scale)} g at most`,
     figures: [
       { name: "at a time", value: step, unit: "g" },
       { name: "at most", value: most, unit: "g" },

@@ -58,8 +58,14 @@ const ratio: WantWay = ({ reading, weights }) =>
 const itSplit =
   /(?:^|(?:and|now|oh|no|oops|but|ok|so|,) )(?:it|its|that) (?:has |just |all |is |went and )*split(?:<\S+)?(?: |$)/;
 
+/** "ganache split 150 white 60 cream": what is in it stands behind, and nothing is to be shared out. */
+const splitThenLines =
+  /<base=ganache[^ ]* (?:(?:has|just|all|went|and|is) )*(?:split|broke|broken|separated) \S*<(?:number|weight)> \S*<(?:ingredient|color=white)/;
+
 const hasSplit: WantWay = ({ reading }) =>
-  reading.things.some((each) => each.symptom === "split ganache") || says(reading, itSplit)
+  reading.things.some((each) => each.symptom === "split ganache") ||
+  says(reading, itSplit) ||
+  splitThenLines.test(reading.mask)
     ? { want: "split" }
     : undefined;
 

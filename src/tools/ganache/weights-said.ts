@@ -43,12 +43,19 @@ const cupOfCream: WeightsWay = ({ reading, memory, before, isOpen }) => {
   return portion && { cream_g: portion.grams, by_volume: true };
 };
 
-/** "it split, was 200 g dark, 150 g cream and 20 g butter": all of it is in the bowl. */
+/** "it split, was 200 g dark, 150 g cream and 20 g butter", "150 white 60 cream 5 raspberry": all of it is in the bowl. */
 const bowlOfLines: WeightsWay = ({ weights, isBowl }) => {
-  const lines = weights.filter((each) => each.thing?.ingredient);
-  return isBowl && lines.length > 1
-    ? { total_g: lines.reduce((sum, each) => sum + each.grams, 0) }
-    : undefined;
+  const lines = isBowl ? weights.flatMap(({ grams, thing }) => lineOf(grams, thing)) : [];
+  return lines.length > 1 ? { total_g: lines.reduce((sum, { grams }) => sum + grams, 0), lines } : undefined;
+};
+
+/** "60 cream", "150 white" of a ganache, "5 raspberry". */
+const lineOf = (grams: number, thing: Weighed["thing"]): { name: string; grams: number }[] => {
+  const white = thing?.color === "white" ? "white chocolate" : undefined;
+  const name = thing?.chocolate
+    ? `${thing.chocolate} chocolate`
+    : (thing?.ingredient ?? white ?? thing?.taste);
+  return name === undefined || thing?.base ? [] : [{ name, grams }];
 };
 
 const ofEach =

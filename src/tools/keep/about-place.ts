@@ -38,6 +38,14 @@ const hasSat = ({ reading, words }: Said): boolean =>
   /\b(?:sat|sitting|stood|standing|been left|left|forgot\w*|lying)\b/.test(words) &&
   !/fridge|refrigerat|freez|chill|cool|cold|ice/.test(words);
 
+/** Places without a fridge, where a length of time is told of one: "3 hours in the office", "in my bag for 2 h". */
+const stayed =
+  /\b(?:on|in|at|by|under) (?:the |a |my |our |her |his )?(?:\w+ )?(?:bag|office|van|tent|marquee|patio|terrace|garden|lawn|desk|heat|hall|church|kitchen|party|wedding|side|display|trolley)\b/;
+const isTimed = ({ reading, words }: Said): boolean =>
+  stayed.test(words) &&
+  reading.amounts.some((each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60) &&
+  !/fridge|refrigerat|freez|chill/.test(words);
+
 export const ofPlace: readonly Subject[] = [
   ["shells", isBareShells],
   [
@@ -55,6 +63,7 @@ export const ofPlace: readonly Subject[] = [
   ],
   ["outside", ({ warm_c }) => warm_c !== undefined && warm_c >= room_c],
   ["outside", hasSat],
+  ["outside", isTimed],
   [
     "fridge",
     ({ words }) =>

@@ -28,6 +28,10 @@ export const isEgg = (reading: Reading): boolean =>
 
 const made = /\b(?:filled|macarons?|macs|buttercream|meringue)\b/;
 
+/** "filled at 3 pm, when are they ready", "when will they be ready if i fill at 5": matured, and no day of keeping. */
+const readyOf =
+  /\b(?:fill|filled|filling)\b.* (?<!until |till )(?:when|what time) (?:are|will|would|do|is|can|should) (?:they|these|those|it|the \w+|macarons|macs|i)(?: all| be| get| have them| become)* (?:ready|done|best|edible|matured?|at their best)\b|\bwhen (?:are|will|would|do) (?:they|these|those|macarons|macs)(?: all| be| get| become)* (?:ready|done|best|matured?) (?:if|when|,)? ?(?:(?:i|we|ill|im|they|are|were|it|them|was) )*(?:fill|filled|filling)\b/;
+
 /** Steps of the day and questions of its own, before fridge and freezer. */
 const first: readonly Subject[] = [
   // "filled at noon, when is maturing done", "is 28 h enough maturing", "filled at 6 pm, when can i eat them"
@@ -36,7 +40,7 @@ const first: readonly Subject[] = [
     ({ words }) =>
       /\b(?:enough|long enough|done|over|ready|finished)\b.*\bmatur\w*|\bmatur\w*\b.*\b(?:enough|done|over|ready|finished)\b|\bfilled\b.*\b(?<!until |till |up to )when (?:can|could|may|should) (?:i|we|they) (?:eat|serve|try|have|sell)\b/.test(
         words,
-      ),
+      ) || readyOf.test(words),
   ],
   // "how long before serving do they come out": a step of the day, and no question of safety
   [
@@ -85,6 +89,15 @@ const first: readonly Subject[] = [
 ];
 
 const ofEggs: readonly Subject[] = [
+  // "are they ok for a pregnant friend": raw egg is what matters to her
+  [
+    "frail",
+    ({ reading, words }) =>
+      /\b(?:pregnan\w*|bab(?:y|ies)|toddlers?|infants?|immun\w+|chemo\w*|elderly)\b/.test(words) &&
+      /\b(?:ok|okay|safe|fine|eat|give|allowed|alright|can|may|should|risky|risk)\b/.test(words) &&
+      reading.amounts.length === 0 &&
+      reading.whens.length === 0,
+  ],
   // "my whites sat out overnight": no heat makes good what stood warm too long
   [
     "outside",

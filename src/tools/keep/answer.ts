@@ -2,11 +2,11 @@
 import { freshDairy, fridge, inFridge, keepingRules, outside } from "../../../data/rules/keeping.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { keepingCaution } from "../lib/care.ts";
+import { keepingCaution, maturedCaution } from "../lib/care.ts";
 import { activityLines, withFilling } from "./activity.ts";
 import { cold, freezerAt, thawing } from "./cold.ts";
 import { answerDays } from "./days.ts";
-import { rawEgg, rawEggKept } from "./eggs.ts";
+import { forTheFrail, rawEgg, rawEggKept } from "./eggs.ts";
 import { answerFreezer } from "./freezer.ts";
 import { posted, serving } from "./handing.ts";
 import { heatUndoesNothing } from "./heating-said.ts";
@@ -25,7 +25,8 @@ export function answerKeep(inputs: KeepInputs, world: World): Outcome {
         ]
       : [];
   const heated = inputs.reheat && inputs.about === "outside" ? [heatUndoesNothing] : [];
-  return { ...outcome, cautions: [...(outcome.cautions ?? []), ...heated, ...fresh, keepingCaution] };
+  const last = inputs.about === "matured" ? maturedCaution : keepingCaution;
+  return { ...outcome, cautions: [...(outcome.cautions ?? []), ...heated, ...fresh, last] };
 }
 
 type Answer = (inputs: KeepInputs, world: World) => Outcome;
@@ -38,6 +39,7 @@ const answers: Readonly<Record<NonNullable<KeepInputs["about"]>, Answer>> = {
   thaw: () => thawing,
   cold,
   eggs: rawEgg,
+  frail: () => forTheFrail,
   whites: rawEggKept,
   "shelf stable": () => shelfStable,
   activity: activityLines,

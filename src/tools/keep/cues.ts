@@ -1,6 +1,7 @@
 import { cues } from "../lib/cue.ts";
 import { heatingWords } from "./heating-said.ts";
 import { limitSourceCues } from "./limit-source.ts";
+import { spellCues } from "./spell-cues.ts";
 
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
@@ -40,6 +41,7 @@ export const keepCues = cues(
   ],
   // "is the 7 day limit your own invention or published"
   [16, ...limitSourceCues],
+  [13, ...spellCues],
   // told of what happened, and no timer
   [
     12,
@@ -91,6 +93,8 @@ export const keepCues = cues(
     "(?:enough|long enough|done|over|ready|finished) .. (?:matur\\S*|\\S*<step=mature>)",
     "(?:matur\\S*|\\S*<step=mature>) .. (?:enough|done|over|ready|finished)",
     "filled .. {when} .. when (?:can|could|may|should) (?:i|we|they) (?:eat|serve|try|have|sell)",
+    "(?:fill|filled|filling)(?:<\\S*>)? (?:(?:them|these|those|it|all|macarons|{count=macarons}|was|were) )*(?:(?:at|on|by|around) )*{when} .. (?:when|what time) (?:are|will|would|do|is) (?:they|these|those|it|macarons|{count=macarons})(?: all| be| get| become)* (?:ready|done|best|edible|mature\\S*|\\S*<step=mature>)",
+    "when (?:are|will|would|do) (?:they|these|those|it)(?: all| be| get| become)* (?:ready|done|best|mature\\S*|\\S*<step=mature>) (?:(?:if|when|,|i|we|ill|im|they|are|were|them|was) )*(?:fill|filled|filling)(?:<\\S*>)? .. {when}",
   ],
   [
     9,

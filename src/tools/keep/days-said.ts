@@ -90,7 +90,9 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (age !== undefined && out.made === undefined) out.made = { days: -age };
   if (
     out.made &&
-    /\b(?:will|going to|gonna|want to|plan to|if i (?:make|fill)|making|filling)\b/.test(wordsOf(reading)) &&
+    /\b(?:will|ill|going to|gonna|want to|plan to|(?:if|when) i (?:make|fill)|making|filling)\b/.test(
+      wordsOf(reading),
+    ) &&
     (!/\b(?:made|filled)\b/.test(wordsOf(reading)) || /\bif i (?:make|fill)\b/.test(wordsOf(reading)))
   )
     out.coming = true;

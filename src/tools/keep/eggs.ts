@@ -25,6 +25,13 @@ const unheated: Outcome = {
   cautions: ["Raw egg is a risk above all to children, the old, the pregnant and the sick."],
 };
 
+/** For the pregnant, the very young, the old and the sick. */
+export const forTheFrail: Outcome = {
+  ...unheated,
+  headline: `Only where no egg in them is still raw: shells are baked, whites in a buttercream need ${eggs.safe_c} °C (${eggs.safe_f} °F) or are pasteurised ones; and kept at ${fridge.limit_c} °C (${fridge.limit_f} °F) or below all along`,
+  cautions: [...(unheated.cautions ?? []), "Ask the doctor or midwife where there is any doubt."],
+};
+
 /** "i heated the whites only to 60": under the line or over it. */
 function heated(told_c: number, said_f: boolean | undefined): Outcome {
   const told = said_f

@@ -22,6 +22,8 @@ export const inputs = later(() =>
         "thaw",
         "cold",
         "eggs",
+        /** Whether somebody may eat them whom raw egg could harm. */
+        "frail",
         "whites",
         "shelf stable",
         "activity",

@@ -18,8 +18,15 @@ function spell(inputs: KeepInputs, world: World) {
   // out since the day of making: without an hour all that is sure is a night or more
   const nights =
     inputs.out_since_made && since?.ok && !sayHour(from) ? daysBetween(since.day, localDay(world.now_ms)) : 0;
+  // "since 1pm, its 4 now": the clock on her wall, whatever ours says
+  const walls =
+    from?.days === undefined && from?.minute !== undefined && inputs.out_until?.half === undefined
+      ? inputs.out_until?.minute
+      : undefined;
+  const by_wall = walls === undefined ? undefined : (((walls - (from?.minute ?? 0)) % 720) + 720) % 720;
   const last_min =
     inputs.out_min ??
+    by_wall ??
     (since?.ok && (nights === 0 ? sayHour(from) : false) ? (until_ms - since.at_ms) / 60_000 : undefined);
   const out_min =
     last_min === undefined && inputs.out_earlier_min === undefined
@@ -104,4 +111,4 @@ const hours = (min: number) =>
     ? `${plain(min)} min`
     : min % 15 === 0
       ? `${plain(min / 60)} h`
-      : `${Math.floor(min / 60)} h ${plain(min % 60)} min`;
+      : `${Math.floor(Math.round(min) / 60)} h ${Math.round(min) % 60} min`;

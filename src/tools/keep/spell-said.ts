@@ -114,7 +114,7 @@ function sinceOf(reading: Reading, goesOn: boolean): Draft["out_since"] {
 }
 
 /** "now 10.30", "its 9:30 now": the hour by her own clock. */
-function hourNow(reading: Reading): Draft["out_until"] {
+export function hourNow(reading: Reading): Draft["out_until"] {
   const said = reading.whens.find((when: When) => {
     if (when.minute === undefined || (when.days ?? 0) !== 0) return false;
     return (
@@ -125,9 +125,11 @@ function hourNow(reading: Reading): Draft["out_until"] {
   });
   if (said) return placeless(said);
   // "now 11": an hour by itself
-  const bare = /\bnow(?: its| it is)? (\d{1,2})(?= (?:ok|okay|safe|fine|still|and|can)\b| ?[,?]|$)/.exec(
-    reading.text,
-  )?.[1];
+  const bare =
+    /\bnow(?: its| it is)? (\d{1,2})(?= (?:ok|okay|safe|fine|still|and|can)\b| ?[,?]|$)/.exec(
+      reading.text,
+    )?.[1] ??
+    /\b(?:its|it's|it is) (?:about |nearly |just )?(\d{1,2}) (?:right )?now\b/.exec(reading.text)?.[1];
   if (bare && Number(bare) < 24) return { minute: Number(bare) * 60 };
   const dotted = /\bnow(?: its| it is)? (\d{1,2})[.](\d{2})\b|\b(?:its|it is) (\d{1,2})[.](\d{2}) now\b/.exec(
     reading.text,

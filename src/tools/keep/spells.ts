@@ -3,17 +3,30 @@ import type { Memory, Reading } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import type { Draft } from "./draft.ts";
 import { outInputs, wasHot, wasOut } from "./limit.ts";
-import { asSlot, ownSpells } from "./spell-said.ts";
+import { asSlot, hourNow, ownSpells } from "./spell-said.ts";
+
+/** "3 hrs ok?", behind how long they may be out. */
+const bareTime =
+  /^(?:(?:and|so|is|are|but|for|what about|how about|if|its) )*\S*<time>(?: (?:is|ok|okay|safe|fine|too long|then|still|now|alright|out|[?.]))*$/;
 
 /** @param draft what the sentence says by itself */
 export function withSpells(draft: Draft, reading: Reading, memory: Memory): Draft {
   const last = memory.last?.tool === "keep" ? (memory.last.inputs as Draft) : undefined;
+  if (last?.about === "outside" && !wasOut(last) && bareTime.test(reading.mask))
+    return { about: "outside", ...(wasHot(last) ? warmthOf(last) : {}), ...asSlot(reading) };
   const before = last && (wasOut(last) || wasHot(last)) ? last : undefined;
   const own = draft.about === "outside" || before ? ownSpells(reading, before) : {};
   const isTimed = draft.out_min !== undefined || draft.overnight === true;
   const asks =
     isTimed && mayThey.test(reading.text) && !wereOut.test(reading.text) ? { out_asked: true } : {};
-  if (!before) return { ...draft, ...(draft.about === "outside" ? own : {}), ...asks };
+  const until = draft.out_since && draft.about === "outside" ? hourNow(reading) : undefined;
+  if (!before)
+    return {
+      ...draft,
+      ...(until ? { out_until: until } : {}),
+      ...(draft.about === "outside" ? own : {}),
+      ...asks,
+    };
   const isNew = isTimed && own.out_earlier_min === undefined;
   if (otherOnes.test(reading.text))
     return isTimed ? draft : { ...draft, out_asked: false, ...(wasHot(before) ? { hot: false } : {}) };

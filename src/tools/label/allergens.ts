@@ -3,6 +3,7 @@ import { allergens, tasteAllergens } from "../../../data/rules/allergens.ts";
 import { tastes } from "../../../data/words/flavors.ts";
 import type { Bottle } from "../contract/index.ts";
 import { ingredientNamed } from "../lib/lines.ts";
+import { isPlainly, partsWithin } from "./composite.ts";
 
 export interface Brings {
   /** Allergen ids that are in it for certain. */
@@ -26,8 +27,13 @@ export function bringsOf(name: string, taste: string | undefined, bottles: reado
   const own = bottleList(taste, bottles);
   if (own) return { sure: own, unsure: [] };
   const row = ingredientNamed(name);
-  if (row) return { sure: [...row.allergens], unsure: row.unsure ? [`${name}: ${row.unsure}`] : [] };
-  if (taste) return tasteBrings(taste, name);
+  if (row)
+    return {
+      sure: [...row.allergens],
+      unsure: row.unsure ? [`${name}: read its wrapper for ${row.unsure}`] : [],
+    };
+  // "lemon curd" is more than its taste, "peanut buttercream" more than its base
+  if (taste) return gather([tasteBrings(taste, name), { ...ofParts(name, bottles), unsure: [] }]);
   // a line of a saved recipe keeps its name alone: "mint flavor"
   const named = tastes
     .map((each) => each.taste)
@@ -36,8 +42,23 @@ export function bringsOf(name: string, taste: string | undefined, bottles: reado
     ...named,
     ...bottles.map((each) => each.taste).filter((each) => name.startsWith(`${each} `)),
   ].sort((a, b) => b.length - a.length);
-  if (longest) return bringsOf(name, longest, bottles);
-  return { sure: [], unsure: [`${name}: not in the table, its allergens aren't known`] };
+  if (longest && partsWithin(name).length < 2) return bringsOf(name, longest, bottles);
+  return ofParts(name, bottles);
+}
+
+/** Every part of a name that a table knows is declared; the rest of it stays open. */
+function ofParts(name: string, bottles: readonly Bottle[]): Brings {
+  const parts = partsWithin(name);
+  if (parts.length === 0)
+    return { sure: [], unsure: [`${name}: not in the table, its allergens aren't known`] };
+  const sure = [...new Set(parts.flatMap((each) => bottleList(each.taste, bottles) ?? each.sure))];
+  if (isPlainly(name)) return { sure, unsure: [] };
+  const open = [...new Set(parts.flatMap((each) => each.unsure ?? []))];
+  const look = open.length > 0 ? `; look for ${open.join(", ")}` : "";
+  return {
+    sure,
+    unsure: [`${name}: what it is made of belongs behind it in brackets, and may bring more${look}`],
+  };
 }
 
 /** A taste by name. Nut tastes declare their nut: a flavor of them may be made from it. */

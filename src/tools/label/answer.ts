@@ -4,10 +4,10 @@ import type { Market } from "../../../data/rules/labels.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { sellingCaution } from "../lib/care.ts";
-import { plusDays, shortDay } from "../lib/days.ts";
+import { localDay, plusDays, shortDay } from "../lib/days.ts";
 import { weight } from "../lib/show.ts";
 import { ahead, behind } from "../lib/when.ts";
-import { bringsOf, gather } from "./allergens.ts";
+import { type Brings, bringsOf, gather } from "./allergens.ts";
 import { allergensOf, described } from "./declare.ts";
 import { filledOf } from "./filled.ts";
 import type { LabelInputs } from "./label.ts";
@@ -43,18 +43,30 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     }),
   );
   if (!ingredients?.length) {
-    if ((inputs.mixes || inputs.named) && !inputs.as_pdf)
-      return allergensOf(described(inputs, world), inputs, market);
+    const isNet = inputs.net_g !== undefined || inputs.net_oz !== undefined;
+    if ((inputs.mixes || inputs.named) && (!inputs.as_pdf || isNet)) {
+      const outcome = allergensOf(described(inputs, world), inputs, market);
+      // what is in it is told as far as it is known; a list by weight can't be printed of it
+      return inputs.as_pdf
+        ? {
+            ...outcome,
+            headline: `Nothing printed yet: it takes each ingredient with its weight in grams. ${outcome.headline}`,
+          }
+        : outcome;
+    }
     return asking("What is in it? Each ingredient with its weight in grams, please.", "lines");
   }
-  const brings = gather(ingredients.map((each) => each.brings));
+  const weighed = gather(ingredients.map((each) => each.brings));
+  const shells = inputs.from_table ? described({ mixes: inputs.mixes ?? [] }, world) : undefined;
+  const brings = gather([weighed, namedBeside(inputs, weighed, world), ...(shells ? [shells] : [])]);
   if (inputs.want === "allergens")
     return allergensOf(
       {
         ...brings,
-        from: ingredients.flatMap((each) =>
-          each.brings.sure.map((id) => ({ allergen: id, from: each.name })),
-        ),
+        from: [
+          ...(shells?.from ?? []),
+          ...ingredients.flatMap((each) => each.brings.sure.map((id) => ({ allergen: id, from: each.name }))),
+        ],
       },
       inputs,
       market,
@@ -72,13 +84,25 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     : outcome;
 }
 
+const isRefused = /^(?:no|not|without)\b|\bfree\b/;
+
+/** What was named and isn't weighed brings its allergens all the same, and is told where it brings more. */
+function namedBeside({ unread = [], beside = [] }: LabelInputs, weighed: Brings, { bottles }: World): Brings {
+  const of = (name: string) => bringsOf(name, undefined, bottles).sure;
+  const more = beside.filter((name) => of(name).some((id) => !weighed.sure.includes(id)));
+  return {
+    sure: [...unread.filter((text) => !isRefused.test(text)), ...more].flatMap(of),
+    unsure: more.map((name) => `${name}: named without a weight, so not in the list`),
+  };
+}
+
 const landName = (land: string): string => (/^u\.?k\.?$/.test(land) ? "the UK" : `"${land}"`);
 
 /** Nobody with an allergy is told that something is safe. */
 const noPromise: Outcome = {
   status: "declined",
   headline:
-    "I can't say that anything is safe for an allergy. Shells are almond and egg; fillings mostly bring milk, and often soy, wheat or nuts.",
+    "Every macaron holds almond and egg, from its shells; fillings mostly bring milk, and often soy, wheat or nuts. I can't say that anything is safe for an allergy.",
   cautions: [
     "Another flour doesn't help where the bowls, the flavors or the kitchen have met the allergen: read every wrapper, and leave it out when in doubt.",
     "Whoever has the allergy, and their doctor, have the last word; for selling, your local food authority.",
@@ -87,6 +111,20 @@ const noPromise: Outcome = {
 
 /** Day 5 and day 7 of the day of making. */
 function datesOf(inputs: LabelInputs, world: World): Dates | Outcome | undefined {
+  const rule = datesByRule(inputs, world);
+  if (!inputs.use_by || (rule && "status" in rule)) return rule;
+  const said = ahead(inputs.use_by, world.now_ms);
+  if (!said.ok) return { status: "impossible", headline: said.why };
+  const latest = rule?.useBy ?? plusDays(localDay(world.now_ms), inFridge.days - 1);
+  if (said.day > latest)
+    return {
+      status: "impossible",
+      headline: `Use by ${named(said.day)} is past day ${inFridge.days}: made ${rule ? "that day" : "today"}, it is ${named(latest)} at the latest.`,
+    };
+  return { bestBy: rule && rule.bestBy < said.day ? rule.bestBy : said.day, useBy: said.day };
+}
+
+function datesByRule(inputs: LabelInputs, world: World): Dates | Outcome | undefined {
   if (!inputs.made) return undefined;
   const past = behind(inputs.made, world.now_ms);
   const made = past.ok ? past : ahead(inputs.made, world.now_ms);

@@ -46,6 +46,8 @@ export const labelCues = cues(
     "(?:is|are) there (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient}) in .. (?:{base}|{count=(macarons|shells)})",
     "allergic",
     "allergy",
+    "(?:coeliac|celiac|lactose intolerant)",
+    "any (?:nuts?|peanuts?|gluten|soya?|dairy|lactose|wheat|eggs?|milk|{ingredient=(egg|milk|almonds|peanuts)}) in (?:them|these|it|those|{count=(macarons|shells)})",
   ],
   [1, "net (?:weight|wt)", "{weight} .. {ingredient}", "(?:contains|contain)"],
   [
@@ -62,6 +64,15 @@ export const labelCues = cues(
 );
 
 export const labelGoesOn = cues(
+  // "label it as 90g box use by in 5 days"
+  [
+    24,
+    "^(?:(?:and|ok|so|please|now|then) )*label (?:it|them|this|that|those) (?:(?:as|for|with|a|an|in) )*(?:{weight}|use by|best by|best before|net)",
+  ],
+  [
+    16,
+    "^(?:(?:and|ok|so|please|the|its|with) )*(?:use|best|sell) (?:by|before)(?: date)? (?:is |in |on |= )?(?:{when}|{time})",
+  ],
   // "uk instead"
   [
     12,

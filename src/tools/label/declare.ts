@@ -112,7 +112,7 @@ export function allergensOf(found: Found, inputs: LabelInputs, market: Market): 
       ...(inputs.market
         ? []
         : [market === "us" ? "United States law" : "European Union law, as your bench is set"]),
-      ...(inputs.mixes?.includes("shells") && !inputs.lines
+      ...(inputs.mixes?.includes("shells") && (!inputs.lines || inputs.from_table)
         ? [
             found.house
               ? `shells by your house recipe, ${found.house}`

@@ -35,6 +35,8 @@ export const inputs = later(() =>
     also: z.optional(z.array(z.string())),
     /** Pieces of the sentence that couldn't be read as a line. */
     unread: z.optional(z.array(z.string())),
+    /** Foods named where no line weighs them: they count for the allergens. */
+    beside: z.optional(z.array(z.string())),
     /** The lines came from the answer before. */
     from_table: z.optional(z.boolean()),
     formulas: z.optional(z.array(z.string())),
@@ -45,6 +47,8 @@ export const inputs = later(() =>
     net_g: z.optional(weight_g),
     net_oz: z.optional(weight_g),
     made: z.optional(whenSaid),
+    /** A day that she says herself, in the place of day 7. */
+    use_by: z.optional(whenSaid),
     /** A description instead of weights: what it is made of, by name. */
     mixes: z.optional(z.array(z.string())),
     named: z.optional(z.array(z.object({ name: z.string(), taste: z.optional(z.string()) }))),
@@ -105,9 +109,10 @@ export const label = tool<LabelInputs>({
     { say: "made them on the 9th, still good today", tool: "keep" },
   ],
   rivals: [
-    ["lines", "also", "unread", "from_table", "formulas", "mixes", "named", "asked", "bare_g"],
+    ["lines", "also", "unread", "beside", "from_table", "formulas", "mixes", "named", "asked", "bare_g"],
     ["net_g", "net_oz", "bare_g"],
     ["made"],
+    ["use_by"],
     ["want"],
     ["market", "elsewhere"],
     ["by"],

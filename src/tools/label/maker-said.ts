@@ -9,7 +9,8 @@ export interface Maker {
 
 const intro =
   /\b(?:(?:my|our|the|add|add the|add my|put) (?:name|address)(?: and (?:my )?address)?|name and address|name on it|made by)(?: (?:is|are))? ?[:,]? ?(?=\S)/;
-const end = /\s*(?:;|\bnet (?:weight|wt)\b|\bbest (?:before|by)\b|:|$)/;
+const end =
+  /\s*(?:;|\bnet (?:weight|wt)\b|\bbest (?:before|by)\b|,?\s*\b(?:and |please |can you |could you )*(?:put|add|print|write|use) (?:it|that|this|them|both)\b|:|$)/;
 /** A shorter piece is no name. */
 const leastLetters = 3;
 

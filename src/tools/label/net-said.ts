@@ -22,6 +22,8 @@ export function netSaid({ amounts, text }: Reading): { input: Partial<LabelInput
       (each) =>
         /\bnet\b[\s\w:]{0,20}$/.test(before(each)) ||
         /^\s*net\b/.test(text.slice(each.at[1])) ||
+        // "as a 90 g box"
+        /^\s*(?:a |per |each )?(?:box|bag|pack)(?:es|s)?\b/.test(text.slice(each.at[1])) ||
         (!each.of && /\b(?:box|bag|pack|weighs?)\b[\s\w:]{0,12}$/.test(before(each))),
     );
   return said && { at: said.at[0], input: inUnit(said) };

@@ -1,25 +1,43 @@
 /** Reads a label's ingredients, or a description to find allergens by: each way in its order. */
-import type { Memory, Reading } from "../contract/index.ts";
+import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { nameOf } from "../lib/lines.ts";
 import { gramsOf } from "../lib/units.ts";
 import { firstOf } from "../lib/ways.ts";
 import { amended } from "./amended.ts";
 import { byDescription, isAllergenWord } from "./description-said.ts";
-import { askedAgain, netAgain, printedAgain, rightWays, signed } from "./said-anew.ts";
+import { askedAgain, netAgain, printedAgain, rightWays, signed, usedBy } from "./said-anew.ts";
 import { type Draft, isFood, type LabelTurn, type LabelWay, labelTurn } from "./turn.ts";
-import { asksSafety } from "./want-said.ts";
+import { asksSafety, tellsOfSomebody } from "./want-said.ts";
+import { besideLines } from "./whole-name.ts";
 
 const forSafety: LabelWay = ({ reading }) => (asksSafety.test(reading.text) ? { want: "safe" } : undefined);
+
+/** "nut allergy at the party": somebody's, and nothing else is said of what is in them. */
+const ofSomebody: LabelWay = ({ reading, foods }) =>
+  tellsOfSomebody(reading.text) &&
+  reading.amounts.every((each) => each.dim !== "weight") &&
+  foods.every((each) => isAllergenWord(each) || isNut(each))
+    ? { want: "safe" }
+    : undefined;
+
+/** "almond allergy": the almond is what isn't borne. */
+const isNut = (each: Thing) =>
+  /^(?:almonds?|peanuts?|hazelnuts?|pistachios?|cashews?|walnuts?|pecans?)$/.test(each.text);
 
 const asksToAdd =
   /^(?:(?:and|ok|oh|also|now|please) )*(?:add|plus|with|put) |\bas well\b|(?:to|on|in) the (?:ingredients|list|label)\b/;
 
 /** "130 g almond flour, 100 g egg whites, ...". */
-const byWeight: LabelWay = ({ reading, memory, before, lines, unread, common }) => {
+const byWeight: LabelWay = ({ reading, memory, before, lines, unread, common, isMaker, asked }) => {
   if (lines.length === 0) return undefined;
   // "add 40 g pistachio paste to the ingredients"
   const kept = memory.follows && asksToAdd.test(reading.text) ? (before?.lines ?? []) : [];
   const open = unread.filter((each) => isInIt(each, reading));
+  const isLeft = (each: Thing) => isMaker(each) || (asked.length > 0 && isAllergenWord(each));
+  const weighed = [...kept, ...lines].map(({ name }) => name);
+  const beside = besideLines(reading, weighed, isLeft).filter(
+    (name) => !open.some((each) => each.includes(name)),
+  );
   return {
     want: "label",
     ...common,
@@ -27,6 +45,7 @@ const byWeight: LabelWay = ({ reading, memory, before, lines, unread, common }) 
     // "label for lazy sunday with 40 g pistachio paste": both
     ...withSaved(reading, memory),
     ...(open.length > 0 ? { unread: open } : {}),
+    ...(beside.length > 0 ? { beside } : {}),
   };
 };
 
@@ -94,11 +113,15 @@ const theFilled: LabelWay = ({ reading, memory: { table }, before, want, common 
 };
 
 /** The recipe of the answer before. */
-const ofTable: LabelWay = ({ memory, before, want, common }) => {
+const ofTable: LabelWay = ({ reading, memory, before, want, asked, common }) => {
   const { recipe } = memory.table;
+  // of a filling alone: what is asked about are macarons, unless the filling is named
+  const isFilling = want === "allergens" && !reading.things.some((each) => each.base);
   return recipe?.length && !before
     ? {
         ...common,
+        ...(isFilling ? { mixes: ["shells"] } : {}),
+        ...(isFilling && asked.length > 0 ? { asked } : {}),
         want: want ?? "label",
         lines: recipe.map(({ name, grams }) => ({ name, grams })),
         from_table: true,
@@ -112,10 +135,18 @@ const askedOfBefore: LabelWay = ({ memory, before, want, asked, common }) =>
     ? { ...before, ...common, asked }
     : undefined;
 
+/** "egg free version?", of nothing before: of any macaron, whose shells are known. */
+const ofAnyMacaron: LabelWay = ({ want, before, asked, common }) =>
+  want === "allergens" && !before && asked.length > 0
+    ? { ...common, want, mixes: ["shells"], asked }
+    : undefined;
+
 const ways: readonly LabelWay[] = [
   forSafety,
+  ofSomebody,
   weighedBeside,
   ...rightWays,
+  usedBy,
   amended,
   signed,
   askedAgain,
@@ -129,6 +160,7 @@ const ways: readonly LabelWay[] = [
   theFilled,
   ofTable,
   askedOfBefore,
+  ofAnyMacaron,
 ];
 
 export function readLabel(reading: Reading, memory: Memory): Draft {

@@ -64,6 +64,16 @@ export const askedAgain = onward((turn, before) =>
     : undefined,
 );
 
+/** "use by in 4 days", behind a label: of it. */
+export const usedBy = onward(({ lines, common, reading, memory }, before) =>
+  common.use_by &&
+  lines.length === 0 &&
+  memory.follows &&
+  !/^(?:how|what|is|are|can|may)\b/.test(reading.text)
+    ? { ...before, ...common, want: "label" }
+    : undefined,
+);
+
 /** "net weight 480", behind its allergens: of the label again. */
 export const netAgain = onward(({ hasNet, memory, common }, before) =>
   hasNet && memory.follows ? { ...before, ...common, want: "label" } : undefined,

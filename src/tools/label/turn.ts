@@ -1,6 +1,7 @@
 /** What every way of asking for a label looks at, worked out once. */
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { readLines } from "../lib/lines.ts";
+import { inBase } from "../lib/units.ts";
 import type { Way } from "../lib/ways.ts";
 import { placeless } from "../lib/when-said.ts";
 import { asksAbout } from "./asked-said.ts";
@@ -10,6 +11,7 @@ import { marketSaid } from "./market-said.ts";
 import { netSaid } from "./net-said.ts";
 import { printSaid } from "./print-said.ts";
 import { wantSaid } from "./want-said.ts";
+import { wholeName } from "./whole-name.ts";
 
 export type Draft = Partial<LabelInputs>;
 export type Line = NonNullable<LabelInputs["lines"]>[number];
@@ -24,6 +26,8 @@ export interface LabelTurn {
   /** The weighed ingredients of the sentence, and its pieces that couldn't be read as one. */
   lines: Line[];
   unread: readonly string[];
+  /** Where the maker's name stands. */
+  isMaker: (thing: Thing) => boolean;
   /** What there is to eat in the sentence; the maker's name is none of it: "add address: Anna Baker". */
   foods: Thing[];
   /** Ids of the allergens that are asked about. */
@@ -34,6 +38,8 @@ export interface LabelTurn {
   /** Whatever may stand beside anything else: market, dates, net weight, paper, who makes it. */
   common: Draft;
 }
+
+const minutesADay = 24 * 60;
 
 export const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
 
@@ -48,7 +54,16 @@ export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
   const net = netSaid(reading);
   const maker = makerSaid(reading);
   const print = printSaid(reading);
-  const made = reading.whens[0];
+  // "use by in 5 days": that day itself, and no day of making
+  const isUseBy = ({ at }: { at: readonly [number, number] }) =>
+    /\b(?:use|best|sell) (?:by|before)(?: date)?(?: (?:is|in|on|the|=|:))* ?$/.test(
+      reading.text.slice(0, at[0]),
+    );
+  const made = reading.whens.find((each) => !isUseBy(each));
+  const useBy = reading.whens.find(isUseBy);
+  // "in 5 days", "5 days"
+  const useIn = reading.amounts.find((each) => each.dim === "time" && isUseBy(each));
+  const useDays = useIn ? Math.round(inBase(useIn.value, useIn.unit) / minutesADay) : undefined;
   const isMaker = ({ at }: Pick<Thing, "at">) => maker !== undefined && within(maker, at);
   const read = readLines(reading);
   const lines = read.lines.filter((each) => each.at[0] !== net?.at && !isMaker(each));
@@ -57,14 +72,15 @@ export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
     memory,
     before,
     want,
-    lines: lines.map(({ name, grams, thing }) => ({
-      name,
-      grams,
-      ...(thing?.taste && !thing.ingredient ? { taste: thing.taste } : {}),
-    })),
+    lines: lines.map(({ grams, thing, ...line }) => {
+      const name = wholeName(reading, { ...line, thing });
+      const isTaste = name === line.name && thing?.taste && !thing.ingredient;
+      return { name, grams, ...(isTaste ? { taste: thing.taste } : {}) };
+    }),
     unread: read.unread,
     foods: reading.things.filter((each) => isFood(each) && !isMaker(each)),
     asked: asksAbout(reading),
+    isMaker,
     hasNet: net !== undefined,
     hasMaker: maker !== undefined,
     common: {
@@ -74,6 +90,7 @@ export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
       ...marketSaid(reading),
       ...net?.input,
       ...(made ? { made: placeless(made) } : {}),
+      ...(useBy ? { use_by: placeless(useBy) } : useDays ? { use_by: { days: useDays } } : {}),
     },
   };
 }

@@ -14,6 +14,10 @@ export const asksSafety = new RegExp(
   `(?:safe|ok|okay|suitable|fine|can|for|someone|somebody|anyone|people|guests?) .*${somebodys}|${somebodys}\\b.*(?:kid|child|guest|friend|customer|person|eat|instead|safe|suitable|can (?:i|we|she|he|they)|(?:is|are|would) (?:it|this|these|they|that) (?:ok|okay|fine|alright))`,
 );
 
+/** "nut allergy at the party", "one of them is coeliac". */
+export const tellsOfSomebody = (text: string): boolean =>
+  new RegExp(`\\b${somebodys}`).test(text) && !/\b(?:labels?|declare|contains?|list|which|what)\b/.test(text);
+
 /** Signs of a question about what is in it; they count where an allergen is named: "any nuts", "egg free". */
 const asksContents =
   /free\b|^(?:and |so |but )*(?:(?:does|do|has|have) (?:it|they|that|these|those|this)|any) |(?:is|are) there .*\bin\b/;

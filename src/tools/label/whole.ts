@@ -46,7 +46,10 @@ export function wholeLabel(
       ? [
           {
             line: "allergens",
-            text: contains.length ? `Contains: ${contains.join(", ")}` : "Contains: none of the nine",
+            text: contains.length
+              ? `Contains: ${contains.join(", ")}`
+              : // what isn't known may be one of them
+                `Contains: ${brings.unsure.length > 0 ? "______" : "none of the nine"}`,
           },
         ]
       : [

@@ -1,8 +1,10 @@
 /** The sentences that every answer about keeping, selling, raw egg or allergens ends with. */
 
 /** Keeping, raw egg: who decides. */
-export const keepingCaution =
-  "When in doubt throw it out. Your local food authority and its rules for home kitchens have the last word.";
+const lastWord = "Your local food authority and its rules for home kitchens have the last word.";
+export const keepingCaution = `When in doubt throw it out. ${lastWord}`;
+/** When they have matured: who decides, and nothing is in doubt. */
+export const maturedCaution = lastWord;
 
 /** Selling: who decides. */
 export const sellingCaution =

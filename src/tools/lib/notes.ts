@@ -44,8 +44,8 @@ export function readAs(note: Partial<Note>): string {
     value === undefined ? [] : [text(plain(value))];
   return [
     ...(note.flavors?.length ? [listed(note.flavors)] : []),
-    ...bit(note.macarons, (n) => `${n} macarons`),
-    ...bit(note.shells, (n) => `${n} shells`),
+    ...bit(note.macarons, (n) => `${n} ${n === "1" ? "macaron" : "macarons"}`),
+    ...bit(note.shells, (n) => `${n} ${n === "1" ? "shell" : "shells"}`),
     ...bit(note.trays, (n) => (n === "1" ? "1 tray" : `${n} trays`)),
     ...bit(note.diameter_mm, (n) => `${n} mm`),
     ...bit(note.oven_c && Math.round(note.oven_c), (n) => `oven ${n} °C`),

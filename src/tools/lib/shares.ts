@@ -7,6 +7,8 @@ export interface NamedShare {
   share: number;
   /** The mix it is of, where the name is one. */
   base?: string;
+  /** So many of them, where they were counted. */
+  count?: number;
 }
 
 const nameOf = (thing: Thing): string | undefined =>
@@ -25,7 +27,10 @@ function behind(
   { at }: { at: readonly [number, number] },
 ): Thing | undefined {
   const next = Math.min(
-    ...amounts.filter((each) => each.at[0] >= at[1]).map((each) => each.at[0]),
+    // "half of 40 macarons with buttercream": the share is of those, and its name comes behind them
+    ...amounts
+      .filter((each) => each.at[0] >= at[1] && text.slice(at[1], each.at[0]).trim() !== "of")
+      .map((each) => each.at[0]),
     text.length,
   );
   const rest = text.indexOf(" rest", at[1]);

@@ -7,15 +7,18 @@ import { plain } from "../lib/show.ts";
 import { fahrenheit } from "../lib/units.ts";
 import { judgeTime } from "./judge-time.ts";
 import type { MethodInputs } from "./method.ts";
+import { bakeOn, noSoftening } from "./told-signs.ts";
 
 /** Shells this close to the rule's own size bake like them; from memory. */
 const sameSize_mm = 2;
 
 /** @throws never: without a step it asks which one. */
 export function answerMethod(
-  { step, oven, heat_c, offset_c, judge_c, judge_min, diameter_mm }: MethodInputs,
+  { step, oven, heat_c, offset_c, judge_c, judge_min, wobbles, softens, diameter_mm }: MethodInputs,
   world: World,
 ): Outcome {
+  if (softens) return noSoftening;
+  if (wobbles) return bakeOn(judge_min);
   if (judge_c !== undefined) return judge(judge_c, world.bench, oven);
   if (judge_min !== undefined && (step === "bake" || step === "rest" || step === undefined))
     return judgeTime(judge_min, step, world.bench);

@@ -3,6 +3,7 @@ import { methodRows } from "../../../data/rules/methods.ts";
 import { longestStand_min } from "../../../data/rules/step-times.ts";
 import type { Bench, Outcome } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
+import { lengthText } from "../lib/days.ts";
 import { plain } from "../lib/show.ts";
 
 const own = { bake: "bake_min", rest: "rest_min" } as const;
@@ -25,14 +26,14 @@ export function judgeTime(judge_min: number, step: "bake" | "rest" | undefined, 
   const time = row?.figures?.find(({ unit }) => unit === "min");
   const { value = 0, low = value, high = value } = time ?? {};
   const hers = bench[own[step]];
-  const said = `${plain(judge_min)} min`;
+  const said = lengthText(judge_min);
   const range = `the ${plain(low)}-${plain(high)} min that ${step === "bake" ? "shells bake" : "shells rest"}`;
   const side = judge_min > high ? "over" : judge_min < low ? "under" : undefined;
   const verdict =
     side === "over"
-      ? `${said} is ${plain(judge_min - high)} min past ${range}`
+      ? `${said} is ${lengthText(judge_min - high)} past ${range}`
       : side === "under"
-        ? `${said} is ${plain(low - judge_min)} min short of ${range}`
+        ? `${said} is ${lengthText(low - judge_min)} short of ${range}`
         : `${said} is within ${range}`;
   const dried =
     step === "rest" && judge_min > longestStand_min.value

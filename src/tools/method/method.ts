@@ -8,6 +8,7 @@ import { diameter_mm, temperature_c, time_min } from "../lib/inputs.ts";
 import { answerMethod } from "./answer.ts";
 import { judgesSome, judgesStep } from "./judged-time.ts";
 import { readMethod } from "./read.ts";
+import { softens, wobbles, wobblesAfter } from "./told-signs.ts";
 
 export const inputs = later(() =>
   z.strictObject({
@@ -22,6 +23,10 @@ export const inputs = later(() =>
     judge_c: z.optional(temperature_c),
     /** A time that is to be judged: "they baked 20 min, too long?". */
     judge_min: z.optional(time_min),
+    /** Told that the tops still wobble: they bake on. */
+    wobbles: z.optional(z.boolean()),
+    /** How long butter takes to soften is asked. */
+    softens: z.optional(z.boolean()),
     /** Of shells of this size: the times here are for one. */
     diameter_mm: z.optional(diameter_mm),
     /** How much hotter than its dial the oven runs, as said in the same breath; else the bench's. */
@@ -58,6 +63,8 @@ export const method = tool<MethodInputs>({
     // "i let them rest 90 min, is that too long": no timer
     [14, ...judgesStep],
     [11, ...judgesSome],
+    [14, ...wobbles.map((each) => each.replace("^", wobblesAfter))],
+    [16, ...softens],
     [
       5,
       "(?:been|were) (?:in|in there|in the oven|baking|{step=bake}|resting|{step=rest}) (?:for |about |around |like |nearly )*{time}(?!.* (?:fridge|freezer|counter))",
@@ -181,6 +188,8 @@ export const method = tool<MethodInputs>({
   after: {
     ganache: untilSet,
     fill: untilSet,
+    // "they still wobble", behind what is wrong with them
+    trouble: cues([16, ...wobbles]),
   },
   examples: [
     { say: "what oven temperature for macaron shells", inputs: { step: "bake", about: "heat" } },
@@ -205,7 +214,10 @@ export const method = tool<MethodInputs>({
     8,
     "^(?:and |in |with |mine is |its |for )*(?:an? )?(?:fan|convection|conventional|static)(?: oven| one)?(?: [?])?$",
   ]),
-  rivals: [["step"], ["about", "judge_c", "judge_min", "heat_c"]],
+  rivals: [
+    ["step", "wobbles", "softens"],
+    ["about", "judge_c", "judge_min", "heat_c"],
+  ],
   read: readMethod,
   compute: answerMethod,
 });

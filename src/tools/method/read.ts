@@ -7,6 +7,7 @@ import { inCelsius, ovenNamed } from "../lib/oven.ts";
 import { inBase } from "../lib/units.ts";
 import { judgedTime } from "./judged-time.ts";
 import type { MethodInputs } from "./method.ts";
+import { signTold } from "./told-signs.ts";
 
 /** The patterns of each row, compiled when first asked. */
 let compiled: { id: string; asks: RegExp[]; words: RegExp[]; loose: RegExp[] }[] | undefined;
@@ -23,6 +24,8 @@ const rows = () => {
 
 export function readMethod(reading: Reading, memory: Memory): Partial<MethodInputs> {
   const { mask } = reading;
+  const told = signTold(reading);
+  if (told) return told;
   const time = judgedTime(reading);
   if (time) return time;
   const asked = rows().find((row) => row.asks.some((pattern) => pattern.test(mask)));
@@ -53,11 +56,11 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
   // "it was at 170 instead of 150", behind what to set: what is aimed at stays
   const wanted =
     memory.last?.tool === "method" ? (memory.last.inputs as { heat_c?: number }).heat_c : undefined;
-  const told =
+  const wasAt =
     /^(?:(?:but|and|so|oh|it|the oven|mine) )*(?:was|read|reads|is|showed|went|got) (?:at |to |up to )?\S*<(?:number|temperature)>/.test(
       mask,
     );
-  if (wanted !== undefined && told) return { step: "bake", about: "heat", heat_c: wanted };
+  if (wanted !== undefined && wasAt) return { step: "bake", about: "heat", heat_c: wanted };
   // "they have been in about 20 min"
   if (!named && /(?:^| )(?:been|were) (?:in|in there|in the oven|baking)(?: \S+){0,2} \S*<time>/.test(mask))
     return { step: "bake", about: "time" };

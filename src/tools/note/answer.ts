@@ -8,6 +8,7 @@ import { capital, listed } from "../lib/show.ts";
 import { isTaste } from "../lib/tastes.ts";
 import { behind } from "../lib/when.ts";
 import { correction } from "./correct.ts";
+import { withoutUnread } from "./facts.ts";
 import { fieldsOf } from "./fields.ts";
 import { noteMeant, setAside } from "./ignoring.ts";
 import type { NoteInputs } from "./note.ts";
@@ -213,7 +214,7 @@ function correct(inputs: NoteInputs, target: Note, world: World): Outcome {
       day ? `Corrected, for ${friendlyDay(day.date, world.now_ms)}` : isMore ? "Added" : "Corrected",
       isMore ? `what was added to the ${name} note` : `the correction of the ${name} note`,
     ),
-    ...withAssumed([...(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]),
+    ...withAssumed([...withoutUnread(inputs.facts?.assumed ?? []), ...(day?.assumed ?? [])]),
   };
 }
 

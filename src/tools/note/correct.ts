@@ -73,6 +73,9 @@ function stepMeant(minutes: number, wrong: readonly number[], note: Note): Step 
   const steps = Object.keys(own) as Step[];
   const named = steps.find((each) => own[each] !== undefined && wrong.includes(own[each]));
   if (named) return named;
+  // "15 min not 14", of what was never noted as 14: no time that is there is put wrong for it
+  if (wrong.length > 0 && !steps.some((each) => isNear(own[each] ?? 0, minutes)))
+    return note.bake_min === undefined && minutes <= 20 ? "bake" : undefined;
   const there = steps.filter((each) => own[each] !== undefined);
   // "and 40 min", where only a bake of 15 is noted: nobody bakes them so long
   if (there.length === 1 && there[0] === "bake" && minutes > plausible.bake_min[1]) return undefined;

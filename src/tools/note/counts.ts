@@ -60,7 +60,11 @@ export function countsIn(some: readonly Piece[]): Omit<Found, "assumed"> {
     const isOfThem = count === "shells" && /^(?:them|em)$/.test(some[at + 2]?.text ?? "") && isAll(some, at);
     const what =
       (isOfThem ? "macarons" : count) ??
-      (isAll(some, at) || opensBatch(some, at) || madeOf(some, at) || behindFlavor(some, at)
+      (isAll(some, at) ||
+      opensBatch(some, at) ||
+      aheadOfFlavors(some, at) ||
+      madeOf(some, at) ||
+      behindFlavor(some, at)
         ? "macarons"
         : undefined);
     if (what !== "macarons" && what !== "shells" && what !== "trays") return;
@@ -86,6 +90,34 @@ function madeOf(some: readonly Piece[], at: number): boolean {
   );
 }
 
+/** What a flavor is told in: "raspberry / pistachio", "vanilla choc". */
+const isOfFlavor = (piece: Piece | undefined): boolean =>
+  piece !== undefined &&
+  (piece.thing?.taste !== undefined ||
+    piece.thing?.chocolate !== undefined ||
+    piece.thing?.ingredient === "chocolate" ||
+    /^(?:\/|and|&|n|with)$/.test(piece.text));
+/** More than so many are hardly made at once: a heat, or a weight without its unit. */
+const mostMade = 120;
+/** What may stand between a note's beginning and its flavor. */
+const leadsIn = /^(?:note|log|record|made|baked|did|piped|yesterday|today|batch|of|the|my|new|a|some|:)$/;
+
+/** "sat party 30 raspberry/pistachio 150C 14 min": so many of that flavor, whatever comes next. */
+function aheadOfFlavors(some: readonly Piece[], at: number): boolean {
+  const value = some[at]?.amount?.value ?? 0;
+  if (value < 12 || value > mostMade || some[at + 1]?.thing?.taste === undefined) return false;
+  if (losses.has(some[at - 1]?.text ?? "") || /^(?:at|for|of|by|to|no)$/.test(some[at - 1]?.text ?? ""))
+    return false;
+  const end = some.findIndex((each, i) => i > at && !isOfFlavor(each));
+  const behind = end < 0 ? undefined : some[end];
+  return (
+    !behind?.thing?.base &&
+    !behind?.thing?.dose &&
+    behind?.thing?.count === undefined &&
+    !behind?.thing?.symptom
+  );
+}
+
 /** "36 pistachio, feet ok": the number that a note begins with, right before its flavor, counts the macarons. */
 function opensBatch(some: readonly Piece[], at: number): boolean {
   const [next, behind] = [some[at + 1], some[at + 2]];
@@ -100,11 +132,17 @@ function opensBatch(some: readonly Piece[], at: number): boolean {
 /** "raspberry 48, 5 cracked": the number right behind the flavor that a note begins with. */
 function behindFlavor(some: readonly Piece[], at: number): boolean {
   const next = some[at + 1];
+  const value = some[at]?.amount?.value ?? 0;
+  let from = at - 1;
+  while (from >= 0 && isOfFlavor(some[from])) from--;
+  const isNamed = some.slice(from + 1, at).some((each) => each.thing?.taste !== undefined);
+  const lead = some[from];
   return (
-    some[at - 1]?.thing?.taste !== undefined &&
-    (some[at - 2] === undefined || isSign(some[at - 2])) &&
-    (some[at]?.amount?.value ?? 0) >= 12 &&
-    (next === undefined || isSign(next))
+    isNamed &&
+    (lead === undefined || isSign(lead) || leadsIn.test(lead.text) || lead.when !== undefined) &&
+    value >= 12 &&
+    value <= mostMade &&
+    (next === undefined || isSign(next) || next.text === "and")
   );
 }
 
@@ -123,7 +161,7 @@ function isAll(some: readonly Piece[], at: number): boolean {
   const ends =
     first === undefined || isSign(first) || ["and", "in", "from", "altogether"].includes(first.text);
   // "there were 38"
-  const wereThere = before === "were" && some[at - 2]?.text === "there";
+  const wereThere = before === "were" && /^(?:there|they)$/.test(some[at - 2]?.text ?? "");
   return (made.has(before) || wereThere) && ends && value >= 4;
 }
 
@@ -142,7 +180,7 @@ const isFaultOfShells = (before: readonly Piece[]): boolean =>
 const isFault = (piece: Piece) => piece.thing?.symptom !== undefined && !praise.includes(piece.thing.symptom);
 
 /** "3 shells cracked", "no feet on one tray", "two hollow", "2 of them had no feet", "lost 4 shells". */
-function isDamage(some: readonly Piece[], at: number): boolean {
+export function isDamage(some: readonly Piece[], at: number): boolean {
   if (losses.has(some[at - 1]?.text ?? "") && some[at - 1]?.text !== "gave") return true;
   // "no feet on 4"; in "two cracked and got 30 out of it" the number is another matter
   const before = some.slice(Math.max(0, at - 3), at);

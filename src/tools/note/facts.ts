@@ -5,9 +5,10 @@ import { praise as praised, symptoms } from "../../../data/words/symptoms.ts";
 import type { Reading } from "../contract/index.ts";
 import { type Piece, pieces } from "../lib/pieces.ts";
 import { ratingIn } from "../lib/rating.ts";
+import { listed, plain } from "../lib/show.ts";
 import { tastesIn, withBrownButter } from "../lib/tastes.ts";
 import { inBase } from "../lib/units.ts";
-import { countsIn } from "./counts.ts";
+import { countsIn, isDamage } from "./counts.ts";
 import { ovenIn, timesIn } from "./heat.ts";
 import { dosesIn, weightsIn } from "./weights.ts";
 
@@ -86,9 +87,35 @@ export function factsOf(reading: Reading, from = 0): Facts {
     ),
     wrong,
     wrong_flavors: tastesIn(some.filter((_, at) => ["not"].includes(some[at - 1]?.text ?? ""))),
-    assumed: [...oven.assumed, ...times.assumed],
+    assumed: [...oven.assumed, ...times.assumed, ...unread(said, taken, times.loose)],
   };
 }
+
+/** Numbers under ten are talk more often than not: "day 3", "two of them". */
+const leastTold = 10;
+
+/** What stands in the words alone is said, so that nobody looks for it later: "33", "20 min" of no step. */
+function unread(some: readonly Piece[], taken: ReadonlySet<number>, loose_min: readonly number[]): string[] {
+  const left = some.flatMap(({ amount }, at) =>
+    amount?.dim === "number" &&
+    amount.unit === "" &&
+    !amount.fraction &&
+    !amount.of &&
+    amount.value >= leastTold &&
+    /\d/.test(amount.text) &&
+    !taken.has(at) &&
+    !isDamage(some, at)
+      ? [amount.text]
+      : [],
+  );
+  const all = [...left, ...loose_min.map((each) => `${plain(each)} min`)];
+  return all.length > 0 ? [`${listed(all)} ${onlyWords}`] : [];
+}
+
+const onlyWords = "in its words only: what it is of isn't said";
+/** What a correction took: its neighbours said what the number is of. */
+export const withoutUnread = (assumed: readonly string[]): string[] =>
+  assumed.filter((each) => !each.endsWith(onlyWords));
 
 /** "they rose beautifully", "the shells all rose": what they did, and no flavor. */
 const withoutVerbs = (some: readonly Piece[]): Piece[] =>

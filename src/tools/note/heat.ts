@@ -69,6 +69,7 @@ function isBareHeat(some: readonly Piece[], at: number): boolean {
   const amount = some[at]?.amount;
   if (amount?.dim !== "number" || amount.unit !== "" || amount.fraction || amount.of) return false;
   if (amount.value < 100 || amount.value > 500) return false;
+  if (isBesideTime(some, at)) return true;
   // "145 fan"
   if (["fan", "convection"].includes(some[at + 1]?.text ?? "")) return true;
   const from = Math.max(0, at - 6);
@@ -78,6 +79,24 @@ function isBareHeat(some: readonly Piece[], at: number): boolean {
       (each) => each.text === "oven" || each.thing?.step === "bake" || each.thing?.step === "preheat",
     );
   return oven >= 0 && some.slice(from + oven, at).every((each) => !isSign(each) || each.text === ":");
+}
+
+/** Heats that stand beside a time with no word of the oven, in °C and in °F: 100 or 200 may be macarons, or whites. */
+const bareHeats = [
+  [130, 190],
+  [265, 375],
+] as const;
+
+/** "150 14 min", "14 min at 150", "145 for 13 min": the heat and the time of a bake, side by side. */
+function isBesideTime(some: readonly Piece[], at: number): boolean {
+  const value = some[at]?.amount?.value ?? 0;
+  if (!bareHeats.some(([low, high]) => value >= low && value <= high)) return false;
+  const isBake = (piece: Piece | undefined) =>
+    piece?.amount?.dim === "time" && minutesOf(piece.amount) >= 5 && minutesOf(piece.amount) <= 30;
+  const behind = /^(?:for|,|x)$/.test(some[at + 1]?.text ?? "") ? at + 2 : at + 1;
+  const before = /^(?:at|@|,)$/.test(some[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  // "14 min, 150 pieces" counts something
+  return (isBake(some[behind]) && behind <= at + 2) || (some[at - 1]?.text !== "," && isBake(some[before]));
 }
 
 const minutesOf = (amount: Amount) =>
@@ -168,8 +187,20 @@ const tellsTimes = (some: readonly Piece[], at: number): boolean =>
 /** What shells do while their skin forms. */
 const isStanding = /^(?:dried|drying|sat|stood|standing|sitting)$/;
 
+/** "150 14 min rest 35", "14 min at 150, rested 35": right beside the heat, and the step behind has a number of its own. */
+function isOfHeat(some: readonly Piece[], at: number): boolean {
+  const isHeat = (i: number) => some[i]?.amount?.dim === "temperature" || isBareHeat(some, i);
+  const before = /^(?:for|,)$/.test(some[at - 1]?.text ?? "") ? at - 2 : at - 1;
+  const behind = /^(?:at|@)$/.test(some[at + 1]?.text ?? "") ? at + 2 : at + 1;
+  const own = some[at + 1]?.thing?.step;
+  const isOther = own !== undefined && own !== "bake" && some[at + 2]?.amount === undefined;
+  const named = some[at - 1]?.thing?.step ?? some[at - 2]?.thing?.step;
+  return !isOther && (named === undefined || named === "bake") && (isHeat(before) || isHeat(behind));
+}
+
 /** The step that a time belongs to: named just before it, else just behind it, else baking where the oven's heat is near. */
 function stepOf(some: readonly Piece[], at: number, minutes: number): string | undefined {
+  if (isOfHeat(some, at) && minutes >= 5 && minutes <= 30) return "bake";
   for (let back = at - 1; back >= 0 && back >= at - 6; back--) {
     const each = some[back] as Piece;
     // "13 min in the oven and 55 min rest": its own step stands right behind it

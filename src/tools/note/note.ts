@@ -76,7 +76,7 @@ export const note = tool<NoteInputs>({
     // told in the past tense, with what a note is made of: no question
     [
       8,
-      "^(?:i |we )?(?:just )?(?:baked\\S*|made) (?:\\S+ ){0,3}{taste} (?:\\S+ )*(?:{number} .*(?:{symptom}|{temperature}|{time})|{symptom} .*{time})(?!.* (?:what|why|how|help))",
+      "^(?:and )?(?:\\S*<when> )?(?:i |we )?(?:just )?(?:baked\\S*|made) (?:\\S+ ){0,3}{taste} (?:\\S+ )*(?:{number} .*(?:{symptom}|{temperature}|{time})|{symptom} .*{time})(?!.* (?:what|why|how|help))",
       "^(?:(?:oh|and|also|then|from|on|for) )*\\S*(?:yesterday|today|morning|night|week|monday|tuesday|wednesday|thursday|friday|saturday|sunday)\\S*<when>(?: [:,-])? {taste} (?:\\S+ )*(?:{number} out of|\\S*<number,fraction>)(?!.* (?:what|why|how))",
     ],
     ...exchangeCues,
@@ -170,6 +170,21 @@ export const note = tool<NoteInputs>({
   // "rating 7", "oh and rested 40 min"
   goesOn: cues(
     [10, ...toldAgain],
+    // "also left tray was too brown": what was seen of that batch
+    [
+      14,
+      "^(?:(?:oh|ok) )*(?:also|and|plus|btw|forgot to say|forgot)(?: :| ,| that)? (?:(?:the|my|a|one|some|both|left|right|top|bottom|first|second|last|back|front|inner|outer|hand|side|few|most|all|of) )*(?:{count=(?:trays|shells|macarons)}|trays?|sheets?|shells|tops|feet|bottoms|oven|half|batch|edges|one) (?:(?:was|were|had|came|turned|looked|got|stayed|went|stuck|cracked|browned|spread|a bit|a little|slightly|too|out|really|very) )*(?!.*(?:^| )(?:what|why|how|help|fix|should|[?])(?: |$))\\S+",
+    ],
+    // "they were 28 in the end"
+    [
+      14,
+      "^(?:(?:and|oh|so|actually|but) )*(?:they|there) were (?:only )?{number}(?: {count=macarons})?(?: (?:in the end|in all|in total|altogether|of them|after all))*(?: [.!])?$",
+    ],
+    // "actually 15 min", of a time that was noted
+    [
+      14,
+      `^${takesBack}(?:(?:it was|that was|they were|its|was|more like|rather|they took|it took|make it|make that|baked|for|,) )*{time}(?: [.!])?$`,
+    ],
     // "and from thursday: fig batch, shiny, 9/10"
     [12, ...anotherBatch],
     [12, ...swaps],

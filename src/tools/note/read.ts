@@ -40,7 +40,7 @@ const closes = new RegExp(
 );
 const rated = /^(?:i )?(?:made|baked) (?:a |some |the )?\S*<[^>]*taste=.* (?:rating|rated) \S*<number/;
 const tells =
-  /^(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^(?:(?:oh|and|also|then|from|on|for) )*\S*<when>(?: [:,-])? \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
+  /^(?:and )?(?:\S*<when> )?(?:i |we )?(?:just )?(?:baked\S*|made) (?:\S+ ){0,3}\S*<[^>]*taste=.*(?:<number|<symptom|<temperature|<time)|^(?:(?:oh|and|also|then|from|on|for) )*\S*<when>(?: [:,-])? \S*<[^>]*taste=.*(?:<number,fraction| out of )/;
 const adds = new RegExp(
   `^${leads}(?:${ontoNote} [:,;-]|(?:add|append|put) (?:this |an? note |another note |a line )?(?:to|on) (?:that|it|this|the|my|notes?(?= ))(?! ${bookName} (?:[:,;-]|\\S*<))|(?:tack|stick\\S*|pop|throw) on|add :|${intoNote}|(?:oh |and |ok )*add (?:that|also|in)(?= (?:the|they|it|its|i|my|all|some|most|one|\\S*<number>|tops|shells|feet|we) )|(?:oh |and |ok )*add(?= (?:they|it|its|theyre|we|\\S*<number> (?:were|was|had|cracked)) ))(?: |$)|add (?:that|this)(?: please| pls)?$`,
 );
@@ -57,6 +57,11 @@ const removes = new RegExp(
 );
 const takesBack =
   /^(?!wait \S*<time>$)(?:(?:oops|oh|wait|hmm) (?:, )?)*(?:not \S+ (?:, )?(?:i meant|but|its|it was)|no|nope|sorry|actually|wait|i meant|i mean|oops|it should|that should)(?: |$)|it was .* not /;
+/** "they were 28 in the end". */
+const wereSoMany =
+  /^(?:(?:and|oh|so|actually|but) )*(?:they|there) were (?:only )?\S*<number>(?: \S*<count=macarons>)?(?: (?:in the end|in all|in total|altogether|of them|after all))*(?: [.!])?$/;
+const alsoSeen =
+  /^(?:(?:oh|ok) )*(?:also|and|plus|btw|forgot to say|forgot)(?: :| ,| that)? (?:(?:the|my|a|one|some|both|left|right|top|bottom|first|second|last|back|front|inner|outer|hand|side|few|most|all|of) )*(?:\S*<count=(?:trays|shells|macarons)\S*|trays?|sheets?|shells|tops|feet|bottoms|oven|half|batch|edges|one) /;
 const carriesOn =
   /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
 const tellsAllergy =
@@ -139,6 +144,8 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   const flavors = tastesIn(pieces(reading));
   if (isAnotherBatch(mask, flavors, before)) return { do: "add", ...whole(reading, withoutLead(text)) };
   const onTable = memory.table.note === undefined ? {} : { note: memory.table.note };
+  if (wereSoMany.test(mask))
+    return { do: "correct", again: true, ...onTable, ...whole(reading, addedWords(text)) };
   // "and it was 16 min", "16 not 15"
   const wrong = wrongNumbers(reading.said);
   if (isToldAgain(mask) || (wrong.length > 0 && isFigure.test(mask))) {
@@ -148,7 +155,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   }
   if (takesBack.test(mask)) return { do: "correct", ...onTable, ...whole(reading, correctedWords(text)) };
   const ofSame = flavors.length > 0 && flavors.every((each) => before.includes(each));
-  return carriesOn.test(mask) || goesOn.test(mask) || (ofSame && ofBatch.test(mask))
+  return carriesOn.test(mask) || alsoSeen.test(mask) || goesOn.test(mask) || (ofSame && ofBatch.test(mask))
     ? { do: "append", ...onTable, ...whole(reading, addedWords(text)) }
     : {};
 }

@@ -7,7 +7,7 @@ import { capital, counted, listed, plain } from "../lib/show.ts";
 import { isTaste } from "../lib/tastes.ts";
 import { type Span, spanOf } from "./period.ts";
 import type { RecallInputs } from "./recall.ts";
-import { typical } from "./typical.ts";
+import { rows, typical } from "./typical.ts";
 
 /** As many notes as an answer shows; the line above them counts all. */
 const most = 20;
@@ -29,6 +29,8 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   if (inputs.want === "total") return total(inputs, found, about);
   if (inputs.want === "best" || inputs.want === "worst") return ranked(inputs.want, found, about, world);
   if (inputs.want === "compare") return versus(found, about, world);
+  const figure = inputs.measure && oneFigure(inputs, found, about, world);
+  if (figure) return figure;
   if (inputs.want === "last") {
     const { back = 0 } = inputs;
     if (found.length > 0 && back >= found.length)
@@ -41,6 +43,37 @@ export function answerRecall(inputs: RecallInputs, world: World): Outcome {
   }
   if (inputs.want === "first") return shown(found.slice(-1), world, "");
   return shown(found, world, about);
+}
+
+/** "how long did i bake them": the figure itself first, of the newest note that has it. */
+function oneFigure(
+  inputs: RecallInputs,
+  notes: readonly Note[],
+  about: string,
+  world: World,
+): Outcome | undefined {
+  const { measure } = inputs;
+  if (!measure) return undefined;
+  const row = rows[measure];
+  const ordered = inputs.want === "first" ? [...notes].reverse() : notes;
+  const note = ordered.find((each) => row.value(each, inputs) !== undefined);
+  if (!note) {
+    const outcome = shown(ordered.slice(0, 1), world, about);
+    return { ...outcome, headline: `No note${about} says that. ${outcome.headline}` };
+  }
+  const value = row.value(note, inputs) ?? 0;
+  const others = notes.filter((each) => each !== note && row.value(each, inputs) !== undefined);
+  const outcome = shown([note], world, "");
+  const behind =
+    others.length > 0 ? ` (the newest of ${counted(others.length + 1, "note")} that say it)` : "";
+  return {
+    ...outcome,
+    headline: `${plain(value, 0)} ${row.unit || "out of 10"}${behind}. ${outcome.headline}`,
+    figures: [
+      { name: row.name, value, unit: row.unit },
+      ...(outcome.figures ?? []).filter((each) => each.name !== row.name),
+    ],
+  };
 }
 
 interface Search {
@@ -153,7 +186,13 @@ function versus(notes: readonly Note[], about: string, world: World): Outcome {
   if (!late || !early)
     return { ...shown(pair, world, about), cautions: ["There is no earlier one to compare it with."] };
   const said = (note: Note) =>
-    `${friendlyDay(note.date, world.now_ms)}${note.rating === undefined ? "" : `, ${plain(note.rating)} out of 10`}`;
+    [
+      `${friendlyDay(note.date, world.now_ms)}${note.flavors.length > 0 ? ` ${listed(note.flavors)}` : ""}`,
+      ...(note.oven_c === undefined ? [] : [`${plain(note.oven_c, 0)} °C`]),
+      ...(note.bake_min === undefined ? [] : [`${plain(note.bake_min)} min`]),
+      ...(note.problems.length > 0 ? [listed(note.problems)] : []),
+      ...(note.rating === undefined ? [] : [`${plain(note.rating)} out of 10`]),
+    ].join(", ");
   return {
     status: "answered",
     headline: capital(`${said(late)}; before that ${said(early)}`),

@@ -23,6 +23,11 @@ const first = /(?:^| )first (?:time|\S*<count=batches)|did i first/;
 const last =
   /(?:last|most recent|latest|newest) time|did i last|(?:^| )(?:the|my|me) (?:last|latest|newest|most recent)(?: |$)|^last \S*<|when did i (?:make|bake|do|\S*<step=bake)/;
 
+/** "any tips from my notes": what she usually does. */
+const learns = /(?:^| )(?:tips|lessons|advice|pointers)(?: \S+)* notes?(?: |$)|(?:^| )learn(?:ed)? from /;
+const lastNoted =
+  /^(?:(?:and|so|ok) )*(?:what|which)(?: \S+){0,2} (?:did|have|had) (?:i|we) (?:note|noted|write|wrote|written|log|logged|record|recorded|jot|put)(?: down)? (?:last|most recently|latest)(?: \?)?$/;
+
 /** What has to stand in a question for the words that are left in it to be looked for. */
 const asksNotes =
   /(?:^| )(?:show|list|find|search|look|see|read|get|pull|bring|which|what|whats|when|where|any|anything|everything|did|have|has|how|who|ones?|notes?|\S*<count=\S+|about|with|without|mention\S*|say|says|said|and|or|only|just|also|but|recipes?|last|first)(?: |$)|\?$/;
@@ -74,9 +79,9 @@ export function readRecall(reading: Reading, memory: Memory): Draft {
     // "play some music there": no question about notes
     !asksNotes.test(mask)
       ? []
-      : leftOver(some);
+      : leftOver(some).filter((word) => word !== "oven");
   const draft: Draft = {
-    ...(want === "typical" || want === "total" ? measureOf(some, mask) : {}),
+    ...(want === "typical" || want === "total" ? measureOf(some, mask) : figureAsked(some, mask, want)),
     ...(flavors.length ? { flavors } : {}),
     ...(problems.length ? { problems } : {}),
     ...(praise.length ? { praise } : {}),
@@ -121,13 +126,32 @@ function without(before: Draft, now: Draft): Draft {
 
 function wantOf(mask: string, hasPeriod: boolean): RecallInputs["want"] {
   if (compared.test(mask)) return "compare";
+  if (learns.test(mask)) return "typical";
   if (usual.test(mask)) return "typical";
   if (totals.test(mask)) return "total";
   if (times.test(mask)) return "count";
   if (best.test(mask)) return "best";
   if (worst.test(mask)) return "worst";
   if (first.test(mask)) return "first";
+  // "what did i note last", "what was my last note about"
+  if (lastNoted.test(mask)) return "last";
   return last.test(mask) && !hasPeriod ? "last" : "list";
+}
+
+/** "how long did i bake them", "what temp did i use for the party": the one figure that is asked of a batch. */
+function figureAsked(some: readonly Piece[], mask: string, want: RecallInputs["want"]): Draft {
+  if (want !== "list" && want !== "last" && want !== "first" && want !== "best") return {};
+  const { measure } = measureOf(some, mask);
+  const isAsked =
+    /^(?:(?:and|so|ok|then) )*(?:(?:how (?:long|hot|many|much|wide|big)|(?:what|which|whats)(?: (?:was|is|were|did i have as))? (?:the|my )?)(?: |$)|(?:what|which) (?:temp|oven|heat|bake|rest))/.test(
+      mask,
+    ) ||
+    /^(?:(?:and|so|ok|then) )*(?:what|which|whats)(?: \S+){0,3} (?:temp|temps|temperature|heat|time|size|diameter)(?: |$)/.test(
+      mask,
+    );
+  if (!measure && /how many did (?:i|we) (?:make|get|bake|\S*<step=bake)/.test(mask))
+    return { measure: "macarons" };
+  return measure && isAsked ? { measure } : {};
 }
 
 function measureOf(some: readonly Piece[], mask: string): Draft {

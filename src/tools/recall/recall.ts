@@ -114,6 +114,21 @@ export const recall = tool<RecallInputs>({
     ],
     // "have i got anything written down about gooseberry", "whats on file for cherry"
     [9, ...onRecord],
+    // "what did i write down last", "which was better", "compare the two", "any tips from my notes"
+    [
+      18,
+      "^(?:(?:and|so|ok) )*(?:what|which)(?: \\S+){0,2} (?:did|have|had) (?:i|we) (?:note|noted|write|wrote|written|log|logged|record|recorded|jot|put)(?: down)? (?:last|most recently|latest)(?: [?])?$",
+      "^(?:(?:and|so|ok|please|can you|now) )*compare (?:(?:the|those|these|last) )*(?:{number}|both|both of them|them|those|these)(?: (?:notes|please|{count=batches}))*(?: [?])?$",
+      "^(?:(?:and|so|ok) )*which (?:one |batch |of (?:them|the two|those|these|both) |\\S*<count=batches> )?(?:was|were|came out|turned out|tasted|went|did) (?:the )?(?:better|best|nicer|worse|worst)(?: one)?(?: [?])?$",
+      "(?:any|what|some|got) (?:tips|lessons|advice|pointers|learnings?)\\S* .. notes?(?: [?])?$",
+      "what (?:can|could|do|did|should) i learn(?:ed)? from (?:my|the) (?:notes?|{count=batches})(?: [?])?$",
+    ],
+    // "how long did they rest", "how hot was the oven for the party": of what was baked
+    [
+      8,
+      "^(?:(?:and|so|ok) )*how long (?:did|have|had) (?:they|it|those|these|the last ones?) (?:\\S+ )?{step=(?:rest|bake|mature)}(?: (?:for|last time|then|in the end))*(?: [?])?$",
+      "^(?:(?:and|so|ok) )*how hot (?:was|did i have|had i) (?:the |my )?oven(?: (?:for|on|at) .*)?(?: (?:then|last time))*(?: [?])?$",
+    ],
     // of what was worked out just now, and no note
     [-9, "(?:thats|that is|its|it is) what i (?:made|did|have|had|got|used|put)"],
     [5.5, "how (?:often|many times) (?:do|did|have) i"],

@@ -14,7 +14,7 @@ interface Row {
   value(note: Note, inputs: RecallInputs): number | undefined;
 }
 
-const rows: Readonly<Record<Measure, Row>> = {
+export const rows: Readonly<Record<Measure, Row>> = {
   bake: { name: "bake", unit: "min", value: (note) => note.bake_min },
   rest: { name: "rest", unit: "min", value: (note) => note.rest_min },
   mature: {

@@ -2,6 +2,7 @@
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Figure, Outcome, Rule, World } from "../contract/index.ts";
 import { isFilling } from "../formula/kind.ts";
+import { eggsNote } from "../lib/eggs-told.ts";
 import { egg_g, white_g } from "../lib/find.ts";
 import { houseOf, unweighedLine } from "../lib/house.ts";
 import {
@@ -200,6 +201,7 @@ function factorOf(said: ScaleInputs, recipe: Recipe, world: World): Factor | Out
   if (said.whites_count !== undefined)
     return byStock([{ name: "whites", grams: said.whites_count * white_g }], recipe, [
       `${white_g} g a white (USDA SR, NDB 01124)`,
+      ...eggsNote(said),
     ]);
   if (said.have?.length) return byStock(said.have, recipe, []);
   if (said.total_g !== undefined)

@@ -10,6 +10,10 @@ const shellIngredient = "{ingredient=(whites|almond_flour|powdered_sugar|granula
 const asksParts =
   "(?:(?:what|whats|which) (?:all )?(?:goes|go|do i put|should i put|shall i put|to put) (?:on|in|into) (?:the |my )?(?:scales?|{count=bowls}|bowl|it|there|that)|(?:what|how much) (?:do|should|must|shall|would|can|to) (?:i |we )?(?:weigh|measure|scale)(?: (?:out|up))?|(?:what|whats|list|give me|tell me|show me) (?:(?:are|is|me|all|the|out) )*(?:amounts?|weights?|ingredients|quantities|breakdown|recipe)|break (?:it|that|this) down)";
 
+/** "list everything in grams", "each ingredient by weight, please": nothing else behind the size. */
+const eachListed =
+  "(?:(?:and|so|then|please|now|can you|could you|just) )*(?:(?:list|give|show|tell|write|break|spell|i need|i want|what are|whats|what is) (?:(?:me|us|it|them|out|down) )*)?(?:(?:the|all|of|every|each|their|its|full|whole|single) )*(?:ingredients?|weights|quantities|everything|breakdown|recipe|ingredient list)(?: (?:and|with|in|by|as|the|their|its|of|for|each|every|all|it|them|one|weights?|amounts?|{unit=(?:g|oz)}))*(?: (?:,|please|pls))*(?: [?.!])?";
+
 export const scaleCues = cues(
   // "mine is 110 g whites, 140 g almond flour, ... today theres just 88 g whites"
   [
@@ -20,6 +24,11 @@ export const scaleCues = cues(
   [
     9,
     `^(?!.*(?:{dose}|{taste}|{symptom}|split|divide|save|note|log|costs?|trays?|{base=(?:buttercream|ganache|filling)}) )(?:.* )?{count=shells} .. {number} {count=macarons} .. ${asksParts}`,
+  ],
+  // "i need 60 shells, ingredients in grams", "batter for 28 macarons, list everything": part by part
+  [
+    16,
+    `^(?!.*(?:{dose}|{taste}|{symptom}|{weight}|{money}|split|divide|save|note|log|costs?|buy|label|pantry|shelf|{base=(?:buttercream|ganache|filling)}) )(?=.*(?:{count=shells}|{base=batter}))(?:\\S+ ){0,4}?{number} (?:\\S+ ){0,5}?[,.;:-] ${eachListed}$`,
   ],
   // "300 g white chocolate, 100 g cream, scale it to 600 g in all": a list of her own, whatever it makes
   [

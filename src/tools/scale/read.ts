@@ -2,9 +2,10 @@
 import { houseFormula } from "../../../data/rules/shells.ts";
 import { takesBack } from "../../../data/words/openers.ts";
 import type { Memory, Reading } from "../contract/index.ts";
+import { eggsTold } from "../lib/eggs-told.ts";
 import { diameter, egg_g, isWhitesCount, says, type Weighed, weighed, white_g } from "../lib/find.ts";
 import { sameIngredient } from "../lib/lines.ts";
-import { sparesSaid } from "../lib/spares.ts";
+import { moreSparesSaid, sparesSaid } from "../lib/spares.ts";
 import { stillThere, withCupboard } from "./at-hand.ts";
 import { besideThing } from "./beside-said.ts";
 import type { Draft } from "./draft.ts";
@@ -113,7 +114,8 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     ...(eggs.length > 0 ? { counted_eggs: true } : {}),
     ...(formula ? { formula } : nameless(reading, memory, weights)),
     ...(size !== undefined ? { diameter_mm: size } : {}),
-    ...sparesSaid(reading),
+    ...(moreSparesSaid(reading, memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined) ??
+      sparesSaid(reading)),
   };
   // "house recipe for that many grams", behind a sum
   if (
@@ -212,7 +214,11 @@ function readOrder(reading: Reading, memory: Memory): Draft {
   } else if (whites && weighedWhites(reading) !== undefined)
     out.have = [{ name: "whites", grams: weighedWhites(reading) ?? 0 }];
   else if (one !== undefined) out.whites_count = one;
-  else if (whites) out.whites_count = moreOrFewer(reading, memory, before, whites.value);
+  else if (whites)
+    Object.assign(out, {
+      whites_count: moreOrFewer(reading, memory, before, whites.value),
+      ...eggsTold(reading),
+    });
   else Object.assign(out, sizeOf(reading, memory, before, lines));
   // "one broke, 3 whites", of the recipe that was scaled
   const goesOn =

@@ -2,8 +2,9 @@
 
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
+import { egg_size, eggs_g } from "../lib/eggs-told.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
-import { namedSpares, spare_percent } from "../lib/spares.ts";
+import { namedSpares, spare_more, spare_percent } from "../lib/spares.ts";
 import { answerScale } from "./answer.ts";
 import { scaleAfter, scaleCues, scaleGoesOn } from "./cues.ts";
 import { readScale } from "./read.ts";
@@ -38,6 +39,9 @@ export const inputs = later(() =>
     /** It was told as what there is: another thing that is there joins it. */
     at_hand: z.optional(z.boolean()),
     whites_count: z.optional(count("whites")),
+    /** What was told of the eggs that they come out of. */
+    eggs_g: z.optional(eggs_g),
+    egg_size: z.optional(egg_size),
     total_g: z.optional(weight_g),
     macarons: z.optional(count("macarons")),
     /** One line is asked for, and nothing says for how much: "how much almond flour do i need". */
@@ -46,6 +50,9 @@ export const inputs = later(() =>
     diameter_mm: z.optional(diameter_mm),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
+    /** More or fewer of them than there were. */
+    spare_more: z.optional(spare_more),
+    spare_less: z.optional(spare_more),
     /** The number of them, where that was said. */
     spares: z.optional(z.string()),
     /** The one line she asks about; the others are given all the same. */
@@ -87,9 +94,9 @@ export const scale = tool<ScaleInputs>({
     { say: "1 cup almond flour in grams", tool: "convert" },
   ],
   rivals: [
-    ["factor", "have", "at_hand", "whites_count", "total_g", "macarons", "shells"],
+    ["factor", "have", "at_hand", "whites_count", "eggs_g", "egg_size", "total_g", "macarons", "shells"],
     ["lines", "formula", "pointed", "own", "counted_whites", "counted_eggs", "makes"],
-    ["spare_percent", "spares"],
+    ["spare_percent", "spares", "spare_more", "spare_less"],
   ],
   read: readScale,
   compute: (inputs, world) => namedSpares(answerScale(inputs, world), inputs),

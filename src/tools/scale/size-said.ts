@@ -131,9 +131,22 @@ export function sizeOf(
     says(reading, /recipe|weigh|ingredients|each|<ingredient/)
   )
     return { total_g: batter };
+  const same = ofWhatWasSaid(reading, memory, before);
+  if (same) return same;
   return memory.table.macarons !== undefined && says(reading, /recipe|weigh|ingredients/)
     ? { macarons: memory.table.macarons }
     : {};
+}
+
+/** "ok and the recipe from that", behind three eggs: of those, and not of the macarons that were spoken of before. */
+function ofWhatWasSaid(reading: Reading, { last }: Memory, before: Draft | undefined): Draft | undefined {
+  if (last?.tool !== "scale" || !before || reading.amounts.length > 0) return undefined;
+  if (!pointsBack(reading) && !says(reading, /(?:^| )(?:then|now|again)(?: |$)/)) return undefined;
+  const { whites_count, have, total_g, eggs_g, egg_size } = before;
+  if (whites_count !== undefined)
+    return { whites_count, ...(eggs_g ? { eggs_g } : {}), ...(egg_size ? { egg_size } : {}) };
+  if (have?.length) return { have };
+  return total_g === undefined ? undefined : { total_g };
 }
 
 const namesFormula = ({ text }: Reading, { names }: Memory): boolean =>

@@ -43,7 +43,7 @@ export function answerShelf(inputs: ShelfInputs, world: World): Outcome {
           'Nothing is changed on the shelf. What goes into a bowl is asked like this: "20 g rum in 200 g buttercream, too much?"',
       };
     default:
-      return list(world);
+      return list(inputs.bottles_only ? { ...world, stock: [] } : world, inputs.bottles_only);
   }
 }
 
@@ -100,7 +100,7 @@ function forget({ entries, taste }: ShelfInputs, world: World): Outcome {
     taste && stock.length === 0 ? `${taste} bottle` : listed((entries ?? []).map((each) => each.name));
   if (bottles.length + stock.length === 0)
     return what
-      ? { status: "impossible", headline: `There is no ${what} on the shelf to forget.` }
+      ? { status: "impossible", headline: `Nothing to forget: no ${what} on the shelf.` }
       : asking("Forget what: which bottle or ingredient?", "entries");
   return {
     status: "answered",
@@ -122,13 +122,13 @@ const stockItem = (each: Stock): Item => ({
   ...(each.pack_g !== undefined ? { pack_g: each.pack_g } : {}),
 });
 
-function list(world: World): Outcome {
+function list(world: World, isBottles = false): Outcome {
   const { stock, bottles } = world;
   const items = [...stock.map(stockItem), ...bottles.map(bottleItem)];
   if (items.length === 0)
     return {
       status: "answered",
-      headline: "The shelf is empty: no stock and no bottles are saved",
+      headline: isBottles ? "No bottles are saved" : "The shelf is empty: no stock and no bottles are saved",
       items: [],
     };
   const priced = stock.filter((each) => each.grams === 0 && each.price_per_g !== undefined);

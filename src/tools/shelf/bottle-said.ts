@@ -18,7 +18,7 @@ export function readBottle(reading: Reading): Draft | undefined {
   if (
     !says(
       reading,
-      /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)|<[^>]*dose=[^>]*> (?:says|said|reads)(?: |$)|^(?:my|this|our) \S*<[^>]*taste=[^>]*> (?:says|said|reads) \S*<(?:weight|volume)|^(?:(?:please|pls|ok|can you) )*(?:save|remember|keep|store|note|put|add|log|record) (?:my|this|our|a|the) (?:new )?\S*<[^>]*(?:dose|taste)=\S* .*<percent>/,
+      /bottle|label says|label reads|directions|(?:oil|extract|flavou?r\S*) (?:says|reads)|<[^>]*dose=[^>]*> (?:says|said|reads|states|recommends|wants)(?: |$)|^(?:(?:the|my|our|ok|so|and|new|a|this) )*\S*<[^>]*taste=[^>]*>(?: (?:bottle|jar|label|tube|tub|packet))* (?:says|said|reads|states|recommends|wants) .*<percent>|^(?:my|this|our) \S*<[^>]*taste=[^>]*> (?:says|said|reads) \S*<(?:weight|volume)|^(?:(?:please|pls|ok|can you) )*(?:save|remember|keep|store|note|put|add|log|record) (?:my|this|our|a|the) (?:new )?\S*<[^>]*(?:dose|taste)=\S* .*<percent>/,
     )
   )
     return undefined;

@@ -4,6 +4,7 @@ import { goneWord } from "./moves.ts";
 import { stillHave } from "./still-have.ts";
 
 const place = "(?:pantry|larder|cupboard|shelf|stock|stores?|store cupboard|kitchen)";
+const listPlace = "(?:pantry|larder|cupboard|cupboards|shelf|shelves|stock|inventory|store cupboard)";
 const save = "(?:save|remember|keep|store|note|put|add|log|record)";
 
 /** Told, and nothing made of it: a weight beside an ingredient is a recipe's anywhere else. */
@@ -31,7 +32,35 @@ export const shelfCues = cues(
     `${told}(?:(?:the|my|our|new|fresh|more|order of|${sack}|of) )*{ingredient} ${came} (?:(?:today|yesterday|just now|now|this morning|\\S*<when>|,|:|-|it is|its) )*{weight}`,
     `${told}(?:(?:the|my|our|new|fresh|more|just|got|i|we|a|an) )*{weight} (?:(?:of|new|fresh|more) )*{ingredient} ${came}`,
   ],
+  // "pistachio paste: 60 g left, cost 9.80 for 200 g": both are told
+  [
+    14,
+    "^(?:(?:the|my|our|and|ok) )*(?:{ingredient}|{chocolate}) .. {weight} (?:left|in stock|remaining|on the shelf|there|in it) .. (?:{money}|{number})(?: (?:for|per|a|an|the) {weight})?(?: [.])?$",
+    "^(?:(?:the|my|our|and|ok) )*(?:{ingredient}|{chocolate}) .. (?:{money}|{number})(?: (?:for|per|a|an|the) {weight})? .. {weight} (?:left|in stock|remaining|on the shelf|there|in it)(?: [.])?$",
+  ],
+  // "butter 2.79 per 250 g"
+  [
+    5,
+    "^(?:(?:the|my|our|and|ok) )*(?:{ingredient}|{chocolate}) (?:: )?{money}(?: (?:for|per) {weight})?(?: [.])?$",
+  ],
   [7, ...stillHave],
+  // "shelf", "my cupboard?", "bottles?": all that is there
+  [
+    9,
+    `^(?:(?:my|the|our|show|open|whole|list|see|check) )*${listPlace}(?: (?:list|contents|please|pls))*(?: [?])?$`,
+    "^(?:(?:and|my|the|our|show|list|what|which|all|see|saved) )*bottles(?: (?:list|please|pls|saved))*(?: [?])?$",
+  ],
+  // "how much is left of the pistachio", whatever was dosed before
+  [
+    12,
+    "^(?:(?:and|so|ok|now) )*(?:how (?:much|many)|whats|what is|what|is anything|is there anything|anything|is any|is there any|any) (?:(?:is|have i|do i have|i have|i got|have|got|have we|still|there|now|is there) )*left (?:over )?(?:of|from) (?:(?:the|my|our) )*(?:{ingredient}|{taste}|{dose})(?: (?:now|then|please|pls|bottle|flavou?r|paste|jar))*(?: [?])?$",
+    "^(?:(?:and|so|ok|now) )*how (?:much|many) (?:of )?(?:(?:the|my|our) )*(?:{ingredient}|{taste}|{dose}) (?:(?:is|do|have|i|we|there|still|now|got) )*(?:left|remaining|in stock)(?: (?:now|then|please|pls))*(?: [?])?$",
+  ],
+  // "pistachio paste says 5 to 8 percent": nobody else's directions
+  [
+    11,
+    "^(?:(?:the|my|our|ok|so|and|new|a|this) )*(?:{dose}|{taste})(?: (?:bottle|jar|label|tube|tub|packet))* (?:says|said|reads|states|recommends|wants) (?:(?:to|use|max|maximum|at|most|up|about|between|dose|it|at) )*{percent}(?: (?:of (?:the )?(?:weight|base|filling)|by weight|please|ok))*(?: [.])?$",
+  ],
   // "i stocked up: 310 g cream, 230 g whites"
   [
     9,

@@ -209,6 +209,11 @@ export function prices(reading: Reading, before?: Draft): Entry[] {
   if (per === undefined) return [{ name: nameOf(owner) }];
   const value = money.dim === "money" ? inBase(money.value, money.unit) : money.value;
   const currency = currencySaid(money);
+  // "raspberry 25 g bottle 6.50": a flavor, and no berries
+  const name =
+    owner.taste && !owner.dose && !owner.chocolate && says(reading, /(?:^| )bottles?(?: |$)/)
+      ? `${owner.taste} flavor`
+      : nameOf(owner);
   const pack =
     weight && !money.per && says(reading, /(?:bag|pack|packet|box|carton|tub|jar|sack|block)(?: |$)/)
       ? { pack_g: per }
@@ -217,7 +222,7 @@ export function prices(reading: Reading, before?: Draft): Entry[] {
   const unitPrice = !("pack_g" in pack) && (money.per || perUnit) ? { per_g: per } : {};
   return [
     {
-      name: nameOf(owner),
+      name,
       price_per_g: value / per,
       ...pack,
       ...unitPrice,

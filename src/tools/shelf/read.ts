@@ -8,6 +8,7 @@ import { boughtList } from "./bought-list.ts";
 import type { Draft } from "./draft.ts";
 import { bought, entriesOf, prices } from "./entries.ts";
 import { corrects, stands, takes, takingWord } from "./moves.ts";
+import { stockAndPrice } from "./stock-and-price.ts";
 import { doesWhat } from "./way.ts";
 import { readPack, readWhole } from "./whole.ts";
 
@@ -16,6 +17,8 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   if (whole) return whole;
   const pack = readPack(reading);
   if (pack) return pack;
+  const both = stockAndPrice(reading);
+  if (both) return both;
   const bottle = readBottle(reading);
   if (bottle) return bottle;
   const before = memory.last?.tool === "shelf" ? (memory.last.inputs as Draft) : undefined;
@@ -60,6 +63,7 @@ export function readShelf(reading: Reading, memory: Memory): Draft {
   if (memory.follows && does === before?.does && ofShare && corrects.test(reading.mask))
     return { does: "unsure", entries };
   const taste = reading.things.find((each) => each.taste && !each.ingredient)?.taste;
+  if (does === "list" && says(reading, /(?:^| )bottles(?: |$)/)) return { does, bottles_only: true };
   if (does === "forget" && taste && says(reading, /bottle/)) return { does, taste };
   // "forget mint": what is in stock, else the bottle
   const bottled = reading.things.find((each) => each.taste && memory.names.bottles.includes(each.taste));

@@ -39,6 +39,8 @@ export const inputs = later(() =>
     loose_g: z.optional(inBowl_g),
     /** More is used than there is, and she said to go to nothing. */
     to_zero: z.optional(z.boolean()),
+    /** Only the bottles are asked for. */
+    bottles_only: z.optional(z.boolean()),
     taste: z.optional(z.string()),
     form: z.optional(z.string()),
     /** 0 where the bottle only says how much at most. */
@@ -117,6 +119,7 @@ export const shelf = tool<ShelfInputs>({
       "entries",
       "loose_g",
       "to_zero",
+      "bottles_only",
       "taste",
       "form",
       "low_percent",

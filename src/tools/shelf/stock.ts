@@ -1,7 +1,7 @@
 /** Ingredients in stock: put there, used, priced. */
 import type { Effect, Figure, Outcome, Stock, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { sameIngredient } from "../lib/lines.ts";
+import { each_g, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
 import { capital, listed, plain, weight } from "../lib/show.ts";
 import type { ShelfInputs } from "./shelf.ts";
@@ -16,6 +16,10 @@ export const g = (grams: number, world: World) => `${weight(grams, world.bench.s
 /** g of the same that were counted just before, where this puts that right; of what changed nothing none. */
 const takenBack = ({ instead_g }: Entry, { last }: World): number =>
   last?.tool === "shelf" && last.answer.status === "answered" ? (instead_g ?? 0) : 0;
+
+const egg_g = each_g.egg ?? 50;
+/** Whole eggs, which were told by their number. */
+const inEggs = ({ name, grams = 0 }: Entry): boolean => name === "egg" && Number.isInteger(grams / egg_g);
 
 export function put({ does, entries }: ShelfInputs, world: World): Outcome {
   if (!entries?.length) return asking("What is it, and how many grams?", "entries");
@@ -52,6 +56,9 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
     headline: `On the shelf: ${listed(done.map((each) => each.text))}`,
     figures: done.map((each) => each.figure),
     effects: done.map((each) => each.effect),
+    ...(entries.some(inEggs)
+      ? { assumed: [`an egg counts as ${plain(egg_g)} g (a large one's, USDA SR)`] }
+      : {}),
     change: `${listed(entries.map((each) => `${g(each.grams ?? 0, world)} ${each.name}`))} on the shelf`,
     ...leave(
       entries,
@@ -60,12 +67,14 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
   };
 }
 
-/** The bench's currency, or the one that all prices so far are in. */
-function usualCurrency({ bench, stock }: World): string | undefined {
+/** The bench's currency, or the one that all prices so far are in, or that of the sum just before. */
+function usualCurrency({ bench, stock, last }: World): string | undefined {
+  const spoken =
+    last?.tool === "cost" ? last.answer.figures?.find(({ unit }) => /^[A-Z]{3}$/.test(unit)) : undefined;
   const used = new Set(
     stock.flatMap((each) => (each.price_per_g === undefined ? [] : (each.currency ?? "USD"))),
   );
-  return bench.currency ?? (used.size === 1 ? [...used][0] : undefined);
+  return bench.currency ?? (used.size === 1 ? [...used][0] : used.size === 0 ? spoken?.unit : undefined);
 }
 
 /** One thing spoken of lies on the table: "scale it", "how much of it". */
@@ -152,9 +161,9 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     return asking(`What does ${entry.name} cost, and for how much: a kilo, a pound, a 500 g bag?`, "entries");
   const known = stockOf(world, entry.name);
   const currency = entry.currency ?? usualCurrency(world) ?? "USD";
-  const { each_g } = entry;
+  const { each_g: one_g } = entry;
   const assumed = [
-    ...(each_g === undefined ? [] : [`${plain(each_g)} g in one, a large egg's (USDA SR)`]),
+    ...(one_g === undefined ? [] : [`${plain(one_g)} g in one, a large egg's (USDA SR)`]),
     ...(entry.as_before ? [`for ${g(entry.per_g ?? 0, world)}, as the price before`] : []),
     ...(entry.currency || world.bench.currency
       ? []
@@ -170,7 +179,7 @@ export function price(inputs: ShelfInputs, world: World): Outcome {
     : { do: "add", list: "stock", entry: { name: entry.name, grams: 0, ...patch } };
   return {
     status: "answered",
-    headline: `Saved: ${entry.name} at ${each_g === undefined ? "" : `${moneyText(entry.price_per_g * each_g, currency)} each, `}${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
+    headline: `Saved: ${entry.name} at ${one_g === undefined ? "" : `${moneyText(entry.price_per_g * one_g, currency)} each, `}${moneyText(entry.price_per_g * 1000, currency)} a kilo`,
     figures: [{ name: `${entry.name} a kilo`, value: entry.price_per_g * 1000, unit: currency }],
     rule: { text: "your own price; costs go by it from now on", basis: "your bench" },
     ...(assumed.length > 0 ? { assumed } : {}),

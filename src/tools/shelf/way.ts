@@ -21,11 +21,16 @@ import {
 } from "./moves.ts";
 import { asksStill } from "./still-have.ts";
 
+/** "shelf", "my cupboard?", "bottles?": all that is there. */
+const isNameOfAll =
+  /^(?:(?:and|my|the|our|show|open|whole|list|see|check|what|which|all|saved) )*(?:pantry|larder|cupboards?|shelf|shelves|(?:store )?stock|inventory|store cupboard|bottles)(?: (?:list|contents|please|pls|saved))*(?: \?)?$/;
+
 const isMeasure = ({ dim, fraction }: Amount): boolean =>
   dim === "weight" || dim === "volume" || (dim === "number" && !fraction);
 
 export function doesWhat(reading: Reading, before: Draft | undefined, memory: Memory): Does | undefined {
   const measured = reading.amounts.filter(isMeasure);
+  if (says(reading, isNameOfAll)) return "list";
   // "forget the butter" is all of it; "remove 100 g butter" so much
   if (
     measured.length === 0 &&
@@ -42,7 +47,7 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
       !says(reading, putsSo) &&
       says(
         reading,
-        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|^(?:(?:and|so|is|there) )*any(?:thing)? left of |(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
       ));
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||

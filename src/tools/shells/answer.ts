@@ -12,6 +12,7 @@ import { baked, eggsAnswer, oneShell, trayAnswer, unbaked } from "./one.ts";
 import { forOrder } from "./order.ts";
 import type { Measures } from "./rule.ts";
 import type { ShellsInputs } from "./shells.ts";
+import { sizeFor } from "./size-asked.ts";
 import { fromBatter, haveBatter, isEnough, whitesBatter } from "./yields.ts";
 
 /** @throws never: what is missing comes back as `asking`. */
@@ -30,6 +31,9 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     return said.macarons === undefined
       ? asking("How many macarons are in them?", "macarons")
       : finished(said.macarons, size, world);
+  const made = said.shells ?? (said.macarons === undefined ? undefined : 2 * said.macarons);
+  if (said.want === "size" && said.batter_g !== undefined && made !== undefined)
+    return sizeFor(said.batter_g, made, size, world);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
   if (said.baked_g !== undefined) return unbaked(said.baked_g, world);
@@ -52,9 +56,13 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
   const batter = said.batter_g ?? haveBatter(said, house) ?? whitesBatter(said, house);
   if (batter !== undefined && said.macarons !== undefined)
     return isEnough(fromBatter(batter, size, onTray, said, world), batter, said.macarons, size, world);
-  if (batter !== undefined) return fromBatter(batter, size, onTray, said, world);
+  // shells that were counted aren't worked out once more
+  if (batter !== undefined && said.shells === undefined) return fromBatter(batter, size, onTray, said, world);
+  // half of 29 shells: what pairs up is cut off, what is to be piped is not
+  const counted =
+    said.shells && (said.want === "macarons" ? Math.floor(said.shells) : Math.ceil(said.shells));
   const shells =
-    said.shells ??
+    counted ??
     (said.trays !== undefined && said.macarons === undefined ? said.trays * onTray : undefined) ??
     (said.macarons !== undefined ? shellsFor(said.macarons, world.bench) : undefined);
   if (shells === undefined && said.want === "baked" && said.diameter_mm !== undefined)

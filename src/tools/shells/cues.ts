@@ -15,6 +15,9 @@ const batterBehind =
 const baked =
   "(?!\\S+ (?:sales?|off|offs|days?|class|classes|club|stall|fair|shop|swap|along|night|party|table|morning|evening|weekend|session|contest|competition)(?: |$))(?<!(?:next|big|our|another|todays|tomorrows|weekends|mondays|tuesdays|wednesdays|thursdays|fridays|saturdays|sundays|<when>) ){step=bake}";
 
+const whatSize =
+  "(?:(?:what|which|whats) (?:(?:is|was|the|their|my|shell|a) )*(?:size|diameter|width|{unit=(?:mm|cm)})|how (?:big|wide|large|small)|how many {unit=(?:mm|cm)})";
+
 export const shellsCues = cues(
   // "two trays of 28, batter in grams"
   [
@@ -22,6 +25,26 @@ export const shellsCues = cues(
     "^(?!.*(?:timer|min|note|{time}|{taste})).*{number} (?:full |baking )*{count=trays} (?:of|with|at|holding) {number} .. (?:{base=batter}|{count=(?:macarons|shells)})",
   ],
   [9, batterBehind],
+  // "rest 30 tray 1 and 2": which trays
+  [-12, "{step=(?:rest|bake|cool)} (?:\\S+ ){0,2}?{number} trays?<count=trays> {number}"],
+  // "i got 71 shells out of 520 g, what size are they"
+  [
+    12,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*{number} {count=(?:shells|macarons)} .*(?:from|out of|with) (?:\\S+ ){0,3}?{weight} .*${whatSize}`,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*${whatSize} .*{number} {count=(?:shells|macarons)} .*(?:from|out of|with) (?:\\S+ ){0,3}?{weight}`,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*{weight} (?:\\S+ ){0,5}?(?:made|gave|got me|yielded|came to) (?:\\S+ )?{number} {count=(?:shells|macarons)} .*${whatSize}`,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*${whatSize} .*{weight} (?:\\S+ ){0,5}?(?:made|gave|got me|yielded|came to) (?:\\S+ )?{number} {count=(?:shells|macarons)}`,
+  ],
+  [
+    12,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*${whatSize} .*{count=shells} .*{number} (?:\\S+ ){0,3}?(?:from|out of) (?:\\S+ ){0,3}?{weight}`,
+    `^(?!.*(?:<length|<money|{dose}|(?:^| )(?:note|log) )).*{number} {count=macarons} .*(?:from|out of) (?:\\S+ ){0,3}?{weight} .*${whatSize}`,
+  ],
+  // "one shell is broken so 29"
+  [
+    9,
+    "{number} (?:of (?:the|my) )?{count=shells} (?:\\S+ ){0,3}?(?:broken?|cracked|crumbled|smashed|ruined|burnt|burned|gone|fell)\\S* (?:\\S+ ){0,4}?(?:so|leaves|leaving|thats|makes|left with|down to|only|now|have|got|,|=) (?:\\S+ ){0,3}?{number}(?: (?:{count=shells}|left|now|shells|then))*(?: [.,;])?(?: how many {count=macarons}.*)?(?: [?])?$",
+  ],
   // "say i pipe them an inch and a half, whats a tray hold"
   [
     9,
@@ -46,7 +69,7 @@ export const shellsCues = cues(
   ],
   [
     10,
-    "(?:can|could|will|would) (?:i|we) (?:make|get|do|bake) {number} {count=macarons} (?:with|from|out of) {number} {ingredient=(egg|whites)}",
+    "(?:can|could|will|would) (?:i|we) (?:make|get|do|bake) {number} {count=macarons} (?:with|from|out of) (?:only |just |my )?{number} (?:[a-z]+ )?{ingredient=(egg|whites)}",
   ],
   [
     10,

@@ -1,6 +1,7 @@
 /** What a sizing question starts from: macarons, shells, batter, whites, other ingredients at hand or trays. */
 import { houseFormula } from "../../../data/rules/shells.ts";
 import type { Amount } from "../contract/index.ts";
+import { eggsTold } from "../lib/eggs-told.ts";
 import { bareNumbers, countedOf, forUs, isWhitesCount, says, type Weighed, weighed } from "../lib/find.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { lostOf } from "./lost-said.ts";
@@ -26,7 +27,10 @@ const theseOnes = /^ of (?:them|those|these)|^ (?:big |small |large |little |min
 
 function knownOf(turn: ShellsTurn): Known {
   const { amounts, text } = turn.reading;
-  const weights = weighed(turn.reading);
+  const ofEggs = eggsTold(turn.reading).eggs_g !== undefined;
+  const weights = weighed(turn.reading).filter(
+    ({ thing }) => !ofEggs || (thing && thing.ingredient !== "egg"),
+  );
   const lines = weights.filter(({ thing }) => houseFormula.some((each) => each.name === thing?.ingredient));
   const numberOf = (what: string) => countedOf(turn.reading, what);
   return {
@@ -102,9 +106,9 @@ const areWhitesEnough: KnownWay = ({ reading, macarons, whites }) =>
   whites &&
   says(
     reading,
-    /(?:^| )(?:with|from|out of) (?:only |just |the |my )?\S*<number> \S*<ingredient=(?:egg|whites)/,
+    /(?:^| )(?:with|from|out of) (?:only |just |the |my )?\S*<number> (?:[a-z]+ )?\S*<ingredient=(?:egg|whites)/,
   )
-    ? { macarons: macarons.value, whites_count: whites.value }
+    ? { macarons: macarons.value, whites_count: whites.value, ...eggsTold(reading) }
     : undefined;
 
 const order: KnownWay = ({ reading, before, macarons }) => {
@@ -121,7 +125,16 @@ const traysOfSo: KnownWay = ({ reading: { amounts, text }, batter }) => {
     trays &&
     each &&
     /^ ?(?:full )?(?:baking )?(?:trays?|sheets?|mats?|pans?) (?:of|with|at|x|holding|that (?:hold|take)) (?:about )?$/;
-  return joins?.test(text.slice(trays?.at[1], each?.at[0])) && trays && each && !batter
+  if (!trays || !each) return undefined;
+  // "4 trays, 30 shells on each"
+  const isOnEach =
+    /^ ?(?:full )?(?:baking )?(?:trays?|sheets?|mats?|pans?) ?[,.;:-]?(?: (?:and|with|it is|thats))? $/.test(
+      text.slice(trays.at[1], each.at[0]),
+    ) &&
+    /^ (?:shells? )?(?:(?:on|in|to|for) (?:each|every|a|one)|per|each|a)(?: (?:one|tray|sheet|mat|pan|of (?:them|those)))?(?: ?[,.;:?-]|$| (?:how|what|batter|shells))/.test(
+      text.slice(each.at[1]),
+    );
+  return (isOnEach || joins?.test(text.slice(trays.at[1], each.at[0]))) && !batter
     ? { shells: trays.value * each.value, on_tray: each.value }
     : undefined;
 };
@@ -172,12 +185,16 @@ const whitesOnTable: KnownWay = ({ reading, memory }) => {
     : undefined;
 };
 
-const whitesCounted: KnownWay = ({ whites }) => whites && { whites_count: whites.value };
+const whitesCounted: KnownWay = ({ reading, whites }) =>
+  whites && { whites_count: whites.value, ...eggsTold(reading) };
 
 /** "make that 3 trays", behind what one of them holds: the shells on them. */
-const traysSaid: KnownWay = ({ before, numberOf }) => {
-  const trays = numberOf("trays")?.value ?? 1;
-  return trays > 1 ? { trays, ...(before?.want === "tray" ? { want: "shells" } : {}) } : undefined;
+const traysSaid: KnownWay = ({ reading, before, numberOf }) => {
+  const said = numberOf("trays");
+  const trays = said?.value ?? 1;
+  // "rest 30 tray 2": which tray, and not how many
+  const isName = said && /^ ?(?:min )?(?:tray|sheet|pan)s? \d/.test(reading.text.slice(said.at[1]));
+  return trays > 1 && !isName ? { trays, ...(before?.want === "tray" ? { want: "shells" } : {}) } : undefined;
 };
 
 /** "how many trays for 15". */

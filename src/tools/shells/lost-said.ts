@@ -26,3 +26,19 @@ export const lostSome: ShellsWay = ({ reading, memory: { table } }) => {
     ? { shells: table.shells - only.value, lost: only.value, want: "macarons", ...sized(table.diameter_mm) }
     : undefined;
 };
+
+const soMany =
+  /(?:(?:^| )so|leaves|leaving|(?:that|it) makes|thats|that is|down to|left with|only|now|have|ive got|got|[,=]) (?:(?:me|only|just|now|with|at|about|i|ive|have|got|theres|its) )*\S*<number>(?: \S*<count=shells>)?(?: (?:left|now|shells|good ones|whole ones|then|of them))*(?: [.,;])?(?: (?:so )?how many \S*<count=macarons.*)?(?: [?])?$/;
+const broke =
+  /(?:^| )(?:broken?|cracked|crumbled|smashed|ruined|burnt|burned|hollow|stuck|dropped|ate|eaten|gone|lost|fell|bad|dud|binned|no good)(?:<|_| |$)/;
+
+/** "one shell is broken so 29": how many there are then is said, and they pair up. */
+export const soManyLeft: ShellsWay = ({ reading, memory: { table } }) => {
+  const numbers = reading.amounts.filter(isNumber);
+  const [gone, left, ...more] = numbers;
+  const ofShells = reading.things.some(({ count }) => count === "shells");
+  if (!gone || !left || more.length > 0 || numbers.length !== reading.amounts.length || !ofShells)
+    return undefined;
+  if (left.value <= gone.value || !says(reading, soMany) || !says(reading, broke)) return undefined;
+  return { shells: left.value, lost: gone.value, want: "macarons", ...sized(table.diameter_mm) };
+};

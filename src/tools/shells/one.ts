@@ -31,7 +31,7 @@ export function trayAnswer(size: Measures, onTray: number, world: World): Outcom
     return { status: "impossible", headline: `No ${plain(size.diameter_mm)} mm shell fits that tray.` };
   return {
     status: "answered",
-    headline: `${onTray} shells of ${plain(size.diameter_mm)} mm on one tray`,
+    headline: `${counted(onTray, "shell")} of ${plain(size.diameter_mm)} mm on one tray`,
     figures: [{ name: "shells", value: onTray, unit: "shells" }],
     rule:
       own || isOwn(size)

@@ -1,8 +1,9 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
+import { usualDiameter } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { diameter, says, sizeAgain, thatSize } from "../lib/find.ts";
 import { countedShares, namedShares } from "../lib/shares.ts";
-import { sparesSaid } from "../lib/spares.ts";
+import { moreSparesSaid, sparesSaid } from "../lib/spares.ts";
 import { inBase } from "../lib/units.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
 import { bowlWays, ofEach } from "./bowl-said.ts";
@@ -10,7 +11,8 @@ import { boxWays } from "./boxes-said.ts";
 import { fromBareNumber, fromTable } from "./earlier.ts";
 import { finishedWeight } from "./finished-said.ts";
 import { knownSaid } from "./known-said.ts";
-import { lostOf, lostSome } from "./lost-said.ts";
+import { lostOf, lostSome, soManyLeft } from "./lost-said.ts";
+import { countedOut, sizeAsked } from "./size-asked.ts";
 import { isUsualSize, severalSizes, sizeAt } from "./sizes-said.ts";
 import { onTraySaid } from "./tray-said.ts";
 import { type Draft, ofBatter, type ShellsTurn, type ShellsWay, shellsTurn, sized } from "./turn.ts";
@@ -51,11 +53,18 @@ const onThatTray: ShellsWay = ({ reading, memory }) =>
 const sizeAnew =
   /^(?:(?:and|so|ok|then) )*\S*<count=(macarons|shells)> (?:at|if|with|of|in) (?:\S+ ){0,4}?\S*<(?:length|number)>(?: \?)?$/;
 
+/** "at 38", of an order or a bowl of which no size was said: the size, as behind one that was. */
+const usualWhereAt = (reading: ShellsTurn["reading"], before: Draft | undefined): number | undefined =>
+  says(reading, /^(?:(?:and|so|ok|or|but|what|how|about|if) )*at \S*<number>/) &&
+  [before?.macarons, before?.shells, before?.batter_g].some((each) => each !== undefined)
+    ? usualDiameter.value
+    : undefined;
+
 /** "batter for 24 macarons at 40 mm": what is known, with whatever is said beside it or stood there before. */
 const sizing: Way<ShellsTurn, Draft> = (turn) => {
   const { reading, memory, before } = turn;
   const known = knownSaid(turn);
-  const again = sizeAgain(reading, before?.diameter_mm);
+  const again = sizeAgain(reading, before?.diameter_mm ?? usualWhereAt(reading, before));
   const at = sizeAt(reading, before);
   const size = diameter(reading) ?? at ?? again ?? thatSize(reading, memory);
   const shells = reading.amounts.find((each) => each.of?.count === "shells");
@@ -81,10 +90,14 @@ const sizing: Way<ShellsTurn, Draft> = (turn) => {
     ...(want ? { want } : {}),
     ...(on_tray === undefined ? {} : { on_tray }),
     ...(shares ? { shares } : {}),
-    ...sparesSaid(reading, before?.macarons),
+    ...(moreSparesSaid(reading, before) ?? sparesSaid(reading, before?.macarons)),
   };
   if (Object.keys(known).length > 0 || again !== undefined || (at !== undefined && before)) return draft;
-  if (draft.spare_percent !== undefined && before?.macarons !== undefined) return draft;
+  if (
+    (draft.spare_percent ?? draft.spare_more ?? draft.spare_less) !== undefined &&
+    before?.macarons !== undefined
+  )
+    return draft;
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
   return { ...draft, ...fromBareNumber(turn), ...fromTable(turn, want) };
@@ -94,6 +107,9 @@ const ways: readonly ShellsWay[] = [
   ...boxWays,
   finishedWeight,
   lostSome,
+  soManyLeft,
+  sizeAsked,
+  countedOut,
   severalSizes,
   ...bowlWays,
   eggsForWhites,

@@ -2,8 +2,9 @@
 
 import * as z from "zod/mini";
 import { later, tool } from "../contract/index.ts";
+import { egg_size, eggs_g } from "../lib/eggs-told.ts";
 import { count, diameter_mm, weight_g } from "../lib/inputs.ts";
-import { namedSpares, spare_percent } from "../lib/spares.ts";
+import { namedSpares, spare_more, spare_percent } from "../lib/spares.ts";
 import { answerShells } from "./answer.ts";
 import { shellsAfter, shellsCues, shellsGoesOn } from "./cues.ts";
 import { readShells } from "./read.ts";
@@ -24,6 +25,9 @@ export const inputs = later(() =>
     /** What an egg weighs in its shell: it says nothing of its white. */
     egg_g: z.optional(weight_g),
     whites_count: z.optional(count("whites")),
+    /** What was told of the eggs that they come out of. */
+    eggs_g: z.optional(eggs_g),
+    egg_size: z.optional(egg_size),
     /** Lines of the house formula at hand, from the scarcest of which the batter follows. */
     have: z.optional(z.array(z.object({ name: z.string(), grams: weight_g }))),
     /** The size of the bench or the book again, after another was said. */
@@ -37,6 +41,9 @@ export const inputs = later(() =>
     on_tray: z.optional(count("shells")),
     /** Spares said with the question, in the place of the bench's. */
     spare_percent: z.optional(spare_percent),
+    /** More or fewer of them than there were. */
+    spare_more: z.optional(spare_more),
+    spare_less: z.optional(spare_more),
     /** The number of them, where that was said. */
     spares: z.optional(z.string()),
     /** How the order is shared out, for what is asked of a part of it next. */
@@ -59,6 +66,7 @@ export const inputs = later(() =>
         "one",
         "boxes",
         "finished",
+        "size",
       ]),
     ),
   }),
@@ -93,11 +101,11 @@ export const shells = tool<ShellsInputs>({
   ],
   rivals: [
     ["diameter_mm", "usual_size"],
-    ["macarons", "shells", "batter_g", "whites_g", "whites_count", "have", "trays"],
+    ["macarons", "shells", "batter_g", "whites_g", "whites_count", "eggs_g", "egg_size", "have", "trays"],
     ["want"],
     ["in_box"],
     ["shares", "macarons"],
-    ["spare_percent", "spares"],
+    ["spare_percent", "spares", "spare_more", "spare_less"],
   ],
   read: readShells,
   compute: (inputs, world) => namedSpares(answerShells(inputs, world), inputs),

@@ -1,6 +1,7 @@
 /** Back from a bowl: what batter, whites or other lines at hand make, and whether that is enough. */
 import { spareShells } from "../../../data/rules/shells.ts";
 import type { Outcome, World } from "../contract/index.ts";
+import { eggsNote } from "../lib/eggs-told.ts";
 import { exact } from "../lib/exact.ts";
 import { white_g } from "../lib/find.ts";
 import { type House, houseOf } from "../lib/house.ts";
@@ -69,6 +70,7 @@ export function fromBatter(
     ...oddOnes(size, world, false),
     assumed: [
       ...assumptions(size, false, world),
+      ...eggsNote(said),
       ...(fromWhites
         ? [
             `${house.name ? `your house recipe, ${house.name}` : "the house formula"}, ${said.have ? batterPer(said.have, house) : `batter ${plain((house.total * 100) / house.whites)} per 100 of whites`}`,

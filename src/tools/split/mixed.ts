@@ -57,13 +57,15 @@ export function mixed(said: Said): Draft | undefined {
   const from = rest ? rest.index + rest[0].length : text.length;
   const isBehind = (each: Amount) => rest !== undefined && sharedOut.test(text.slice(from, each.at[0]));
   const shares = amounts.filter(isShare);
+  const isOfRest = (each: Amount) => ofRest.test(text.slice(each.at[1])) || isBehind(each);
+  const firstOfRest = shares.find(isOfRest);
   const pieces = shares.filter(
-    (each, at) =>
-      ofRest.test(text.slice(each.at[1])) ||
-      isBehind(each) ||
+    (each) =>
+      isOfRest(each) ||
       // "half of the rest red, the other half white", "the rest half green half white"
-      (at > 0 && /\bother $/.test(text.slice(0, each.at[0]))) ||
-      (rest && each.at[0] > from && shares.some((other) => other.at[0] < each.at[0] && isBehind(other))),
+      (firstOfRest !== undefined &&
+        each.at[0] > firstOfRest.at[0] &&
+        (isBehind(firstOfRest) || /\bother $/.test(text.slice(0, each.at[0])))),
   );
   const whole = shares.filter((each) => !pieces.includes(each));
   if ([...whole, ...pieces].some((each) => named(each) === undefined)) return undefined;

@@ -61,6 +61,9 @@ export function isRatioPart(reading: Reading, amount: Amount): boolean {
   );
 }
 
+const isOfMix = ({ things }: Reading, { at }: Thing): boolean =>
+  things.some((each) => each.base !== undefined && each.at[0] === at[1] + 1);
+
 /** The color or taste that follows an amount before the next one, else the one right before it. */
 export function nameBeside(reading: Reading, amount: Amount, bowl: Amount | undefined): string | undefined {
   const ofMixes = new Set(reading.things.flatMap((each) => each.base ?? [])).size > 1;
@@ -77,7 +80,8 @@ export function nameBeside(reading: Reading, amount: Amount, bowl: Amount | unde
   const joined = reading.things.find((each) => isName(each) && amount.at[0] - each.at[1] === 1);
   const shares = reading.amounts.filter((each) => each !== bowl).map((each) => each.at[0]);
   const names = reading.things
-    .filter((each) => (each.color || each.taste) && !each.base)
+    // "mint 100, pink 120": a taste may stand in a row of colors, "apricot ganache" is none of it
+    .filter((each) => (each.color || (each.taste && !isOfMix(reading, each))) && !each.base)
     .map((each) => each.at[0]);
   const from = bowl ? bowl.at[1] : 0;
   const first = Math.min(...names.filter((at) => at >= from || at < (bowl?.at[0] ?? 0)));

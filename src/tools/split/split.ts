@@ -6,6 +6,7 @@ import { later, tool } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { weight_g } from "../lib/inputs.ts";
 import { plain, weight } from "../lib/show.ts";
+import { sumShown } from "./adds-up.ts";
 import { splitCues } from "./cues.ts";
 import { readShares } from "./read.ts";
 
@@ -102,7 +103,10 @@ function compute(said: SplitInputs, world: World): Outcome {
       ? [{ name: "each", value: found[0]?.grams ?? 0, unit: "g" }]
       : found.map((each) => ({ name: each.name, value: each.grams, unit: "g" })),
     rule: {
-      text: `${said.by ? `${said.by}; ` : ""}the parts add up to what is in the bowl`,
+      text: `${said.by ? `${said.by}; ` : ""}the parts add up to what is in the bowl${sumShown(
+        found.map(({ grams }) => grams),
+        scale,
+      )}`,
       basis: "arithmetic",
     },
     working: [

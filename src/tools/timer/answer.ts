@@ -160,6 +160,10 @@ const bell_min = 10;
 const rangLately = (timer: Live, now_ms: number): boolean =>
   timer.isRung && now_ms - timer.due_ms <= bell_min * 60_000;
 
+/** It had rung when the timer that "it" points at was set, which still runs: then its bell is no news. */
+const rangBefore = (timer: Live, recent: string | undefined, live: readonly Live[]): boolean =>
+  live.some(({ label, isRung, set_ms }) => label === recent && !isRung && set_ms >= timer.due_ms);
+
 function toStop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Live[] | Outcome {
   if (inputs.both) return together(inputs, live, now_ms);
   const some = inputs.name ? severalSaid(inputs.name, live, inputs.recent) : [];
@@ -168,10 +172,22 @@ function toStop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Liv
   return "status" in target ? target : [target];
 }
 
+/** All of a few; of more how many, and the next to ring. */
+const toldOf = 3;
+const stillRunning = (rest: readonly Live[], now_ms: number): string => {
+  const [next] = rest;
+  if (!next) return "";
+  return rest.length <= toldOf
+    ? ` Still running: ${rest.map((each) => line(each, now_ms)).join("; ")}`
+    : ` Still running: ${rest.length}, the next: ${line(next, now_ms)}`;
+};
+
 function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outcome {
   // "stop", said to the bell: what rings is meant, never what still runs
   const ringing =
-    inputs.name || inputs.all || inputs.both ? [] : live.filter((each) => rangLately(each, now_ms));
+    inputs.name || inputs.all || inputs.both
+      ? []
+      : live.filter((each) => rangLately(each, now_ms) && !rangBefore(each, inputs.recent, live));
   const gone = inputs.all
     ? live.filter((each) => each.label !== inputs.except)
     : ringing.length === 1
@@ -182,7 +198,7 @@ function stop(inputs: TimerInputs, live: readonly Live[], now_ms: number): Outco
   const rest = live.filter((each) => !gone.includes(each) && !each.isRung);
   return {
     status: "answered",
-    headline: `Stopped ${names}.${rest.length ? ` Still running: ${rest.map((each) => line(each, now_ms)).join("; ")}` : ""}`,
+    headline: `Stopped ${names}.${inputs.more_to_stop ? "" : stillRunning(rest, now_ms)}`,
     items: gone.map((each) => ({ ...item(each), state: "stopped" })),
     effects: gone.map((each) => ({ do: "change", list: "timers", id: each.id, patch: { state: "stopped" } })),
     change: gone.length === 1 ? `stopping ${names}` : "stopping the timers",

@@ -19,6 +19,11 @@ const uncounted =
   "(?!.*(?:{weight}|{macarons}|{count=(?:macarons|shells|batches)}|{when}))(?:the |my |this |that |those |these )?(?:{count=trays} (?:{number}|[a-z])|(?!.*{number})\\S+(?: \\S+){0,3})(?: (?:please|pls|too|as well|also|now|[.!?]))*$";
 
 export const timerCues = cues(
+  // "3 hrs ok?", "is 14 min too long": of what nobody said, and no order
+  [
+    -9,
+    "^(?:(?:and|so|is|are|would|be|its|but) )*{time} (?:(?:is|be|still|that) )*(?:ok|okay|safe|fine|alright|enough|too long|too short|too much)(?: (?:for (?:them|it|that|those)|then|or not))*(?: [?])?$",
+  ],
   // "whisked 10 min, is that too long": judged, and nothing to wait for
   [
     -9,
@@ -46,6 +51,11 @@ export const timerCues = cues(
   [
     8,
     "{time} .* , (?:(?:and|so|please|can you|could you|will you|would you) )*(?:time (?:it|that|them|this)|clock (?:it|that)|(?:set|start|run|put on) (?:a |the |me a )?(?:timer|countdown|alarm)|count it down)(?: (?:for me|for it|for that|please|pls|will you|would you|now|then))*$",
+  ],
+  // "how much longer til saturday 4pm": told, and nothing set
+  [
+    14,
+    `^${opening}(?:how (?:long|far|much (?:time|longer)|many (?:hours|days|minutes|hrs|mins)\\S*)|(?:time|hours|days|minutes)(?:<\\S*>)?)(?: (?:is|it|there|do|we|i|have|got|left|still|off|away|are|more|longer|time|now|the))* (?:till|until|til|to|before) (?:the )?{when}(?: [?])?$`,
   ],
   // "pasta is done stop it", "cancel the bread"
   [9, ...stopsDone],

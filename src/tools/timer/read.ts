@@ -25,7 +25,7 @@ import { nameFrom, pointedAt } from "./name.ts";
 import { namedSaid } from "./named-said.ts";
 import { isOrder, leads, stops, stopWords } from "./orders.ts";
 import { named, putRight } from "./put-right.ts";
-import { readRename, remembered } from "./rename.ts";
+import { readRename, remembered, renamedEach } from "./rename.ts";
 import { readSet, timeOf } from "./set.ts";
 import { stopSaid } from "./stop-said.ts";
 import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow } from "./told.ts";
@@ -46,6 +46,7 @@ const restarts = new RegExp(
 const corrects = new RegExp(
   `^${opening}(?:${takingBack}|make (?:it|that|the \\S+|timer \\S+)|change .* to|set (?:it|that) (?:to|for)|should (?:be|have been)|its supposed to be)(?: |$)`,
 );
+const dashed = /(?:^| )(?:timers?|alarm|countdown)(?: for \S+)? - \S*<time[^ ]*(?: |$)/;
 const pronoun = /(?:^| )(?:it|its|that|thats|this)(?: |$)/;
 const moves = /(?:change|reset|move) .*(?:to|for) |^set \S*<count=trays\S* .*to /;
 const asksLeft =
@@ -63,7 +64,8 @@ const asksAll =
 export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   const { some, mask } = heard(reading);
   // "syrup 2 less", where something else was asked: an order for the one that runs
-  const isOrderFor = isChange.test(mask) && labelFirst(mask, memory) !== undefined;
+  const isOrderFor =
+    isChange.test(mask) && (labelFirst(mask, memory) !== undefined || isOfOther(some, memory));
   if (memory.slot !== undefined && memory.last?.tool === "timer" && !isOrderFor) {
     const filled = fillOpen(some, mask, memory);
     if (filled || !isOrder.test(mask)) return filled ?? {};
@@ -88,6 +90,10 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
   if (told) return told;
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
+  // "add time to tray 1": how much isn't said
+  const longer = time || addsSome.exec(mask) === null ? undefined : named(some, memory);
+  if (longer !== undefined && !some.some((each) => each.amount && !longer.includes(each.text)))
+    return { do: "add", name: longer };
   const pushed = memory.last?.tool === "timer" ? pushes.exec(mask)?.[1] : undefined;
   const by = pushed === undefined ? undefined : (smallNumbers[pushed] ?? Number(pushed));
   if (by)
@@ -107,7 +113,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     if (length?.for_min !== undefined)
       return { do: "move", for_min: length.for_min, ...remembered(memory), ...ofName(some, memory) };
   }
-  if (renames.test(mask) && !time) return readRename(some, memory);
+  if (renames.test(mask) && !time) return renamedEach(some, memory) ?? readRename(some, memory);
   if (stops.test(mask)) return readStop(some, mask, memory);
   // "how long have we left, dear?": nobody's name
   if (
@@ -175,7 +181,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
       more_min: amount.dim === "time" ? inBase(amount.value, amount.unit) : amount.value,
       ...(several(mask) ?? (pointer.name ? pointer : { ...remembered(memory), ...ofName(some, memory) })),
     };
-  const onNone = putsOn.test(mask) && memory.names.timers.length === 0;
+  // "rest timer - 40 minutes": a dash, where there is none to take time from
+  const onNone = (putsOn.test(mask) || dashed.test(mask)) && memory.names.timers.length === 0;
   if (
     amount &&
     !onNone &&
@@ -239,13 +246,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     )
   )
     return { do: "list" };
-  if (
-    time?.when &&
-    /^(?:(?:and|so|ok) )*how (?:long|many \S+) (?:is it |is there |do i have |have i got |left )?(?:till|until|til|to) \S*<when>/.test(
-      mask,
-    )
-  )
-    return { do: "until", ...time };
+  if (time?.when && untilAsked.test(mask)) return { do: "until", ...time };
   // "what time will it be in 3 hours", "when is 45 min from now"
   if (asksClock.test(mask))
     return { do: "clock", ...(time?.for_min === undefined ? {} : { for_min: time.for_min }) };
@@ -282,6 +283,10 @@ function subjectOf(some: readonly Piece[], { names }: Memory): string | undefine
   return name && matching(name, live).length > 0 ? name : undefined;
 }
 
+const addsSome =
+  /^(?:(?:ok|and|so|please|pls|can you|now|i|we|need|want|just|a|bit|little) )*(?:(?:(?:add|give|put|allow|some|a bit of|a little|bit) )*(?:more|extra|another|additional) (?:bit of )?(?:time|minutes)|(?:add|put) (?:some |a bit of )?(?:time|minutes)) (?:on|to|for|onto) (?:the |my )?\S+(?: \S+){0,2}$|^(?:(?:ok|and|so|please|pls|can you|now|just) )*(?:give|allow) (?:the |my )?\S+(?: \S+){0,2} (?:some |a bit |a little )?(?:more|extra|longer)(?: time| minutes)?(?: please)?$/;
+const untilAsked =
+  /^(?:(?:and|so|ok|but|now|oh) )*(?:how (?:long|much (?:time|longer)|many \S+|far)|(?:what|whats) (?:time|the time) (?:is )?left|(?:time|hours|days|minutes|hrs|mins)(?:<\S*)?)(?: (?:is|it|there|do|does|we|i|have|has|got|left|still|off|away|are|more|longer|time|now|remain|remaining|remains|to|go|the))*(?:,? (?:till|until|til|to|before)(?: (?:it is|its|the))?| is| off is| away is) \S*<when>/;
 const asking = /^(?:needs?|has|have|takes?|wants?|gets?|got|still|is|are|,)$/;
 
 /** "move bake to 10:20": the one that is called so. */
@@ -337,9 +342,10 @@ function readStop(some: readonly Piece[], mask: string, memory: Memory): Draft |
   const parts = joint < 0 ? [some.slice(verb + 1)] : [some.slice(verb + 1, joint), some.slice(joint + 1)];
   const names = parts.map((part) => pointedAt([{ text: "stop" }, ...part]) || nameFrom(part)).filter(Boolean);
   if (names.length > 0)
-    return names.map((name) => ({
+    return names.map((name, at) => ({
       do: "stop",
       name,
+      ...(at < names.length - 1 ? { more_to_stop: true } : {}),
       ...(/^other(?: |$)/.test(name) ? remembered(memory) : {}),
     }));
   return { do: "stop", ...(pronoun.test(mask) ? remembered(memory) : {}) };
@@ -384,5 +390,12 @@ const labelFirst = (mask: string, { names }: Memory): string | undefined => {
   );
   return hits.length === 1 ? hits[0] : undefined;
 };
+
+/** "2 more on tray 1", where tray 2 was asked about: no answer to that. */
+function isOfOther(some: readonly Piece[], memory: Memory): boolean {
+  const label = named(some, memory);
+  const asked = (memory.last?.inputs as Draft | undefined)?.name;
+  return label !== undefined && memory.names.timers.includes(label) && label !== asked;
+}
 
 const numberWords = ["one", "two", "three", "four", "five", "six"];

@@ -19,7 +19,8 @@ export const remembered = (memory: Memory): Draft =>
 export function readRename(some: readonly Piece[], memory: Memory): Draft {
   const at = some.findIndex((each) => ["call", "rename", "name"].includes(each.text));
   const rest = some.slice(at + 1).filter((each) => !talk.has(each.text));
-  const isLast = /^(?:it|that|this)$/.test(rest[0]?.text ?? "");
+  // "name them shells and ganache": no part of the name, of one or of several that run
+  const isLast = /^(?:it|that|this|them|these|those)$/.test(rest[0]?.text ?? "");
   if (isLast) return { do: "rename", to: nameFrom(rest.slice(1), newEdges), ...remembered(memory) };
   const to = rest.findIndex((each) => each.text === "to" || each.text === "as");
   const cut = to >= 0 ? to : rest.findIndex((_, i) => i > 0 && i < rest.length - 1 && isHead(rest, i));
@@ -35,6 +36,22 @@ export function readRename(some: readonly Piece[], memory: Memory): Draft {
     ...(name ? { name } : remembered(memory)),
     to: nameFrom(rest.slice(cut + 1), newEdges),
   };
+}
+
+/** "name them shells and ganache", of two that run: one name each, in the order in which they were set. */
+export function renamedEach(some: readonly Piece[], { names }: Memory): Draft[] | undefined {
+  const at = some.findIndex((each) => ["call", "rename", "name"].includes(each.text));
+  const rest = some.slice(at + 1).filter((each) => !talk.has(each.text));
+  const joint = rest.findIndex((each) => each.text === "and");
+  if (at < 0 || !/^(?:them|these|those)$/.test(rest[0]?.text ?? "") || names.timers.length !== 2)
+    return undefined;
+  const [one, other] = [nameFrom(rest.slice(1, joint), newEdges), nameFrom(rest.slice(joint + 1), newEdges)];
+  return joint > 1 && one && other
+    ? [
+        { do: "rename", name: "first", to: one },
+        { do: "rename", name: "second", to: other },
+      ]
+    : undefined;
 }
 
 /** "the bake one", "the bake timer": the old name ends here. In "tray one" the word is a number. */

@@ -53,6 +53,7 @@ export function readSet(said: readonly Piece[], memory: Memory): Draft[] {
     const draft: Draft = {
       do: "set",
       ...(name && !/^many /.test(name) ? { name } : asked ? { name: asked } : {}),
+      ...(again && trayNamed.test(textOf(part)) ? { name: trayNamed.exec(textOf(part))?.[0] ?? "" } : {}),
       ...time,
       ...(row && wasBare(heard, part) ? { bare: true } : {}),
       ...(time?.bare && isAlarmsNumber(part, time.for_min) ? { alarm: true } : {}),
@@ -80,16 +81,16 @@ const thatMany = (part: readonly Piece[], { last, table }: Memory): Draft | unde
 /** "same again for tray 2": as long as the one that was set last. */
 function sameAgain(part: readonly Piece[], memory: Memory): Draft | undefined {
   const before = memory.last?.tool === "timer" ? (memory.last.inputs as Draft) : undefined;
-  if (
-    before?.do !== "set" ||
-    !/^(?:(?:and|now|ok) )*(?:the )?same(?: again| thing)?(?: |$)|^(?:(?:and|now|ok) )*tray \S+ (?:as well|too|also)(?: now)?$/.test(
-      textOf(part),
-    )
-  )
-    return undefined;
+  if (before?.do !== "set" || !asTheLast.test(textOf(part))) return undefined;
   const { for_min, step } = before;
   return { ...(for_min === undefined ? {} : { for_min }), ...(step ? { step } : {}) };
 }
+
+const asTheLast =
+  /^(?:(?:and|now|ok) )*(?:the )?(?:same|ditto)(?: again| thing)?(?: |$)|^(?:(?:and|now|ok|so|then|the|my|for|on) )*(?:tray|sheet|mat|batch) \S+(?: [,:])? (?:(?:gets|needs|wants|takes|has|for|is|just) )*(?:as well|too|also|likewise|ditto|as long|(?:the |exactly the )?same)(?: (?:time|again|thing|length|long|minutes|amount|one|as (?:that|before|the (?:first|other|last)(?: one)?|(?:the )?tray \S+)))*(?: (?:please|pls|now|too))*$/;
+
+/** "tray 2: the same again": the tray, whatever else stands there. */
+const trayNamed = /(?<= |^)(?:tray|sheet|mat|batch) (?:\d{1,2}|[a-d])(?= |$)/;
 
 /** "14 min after that", "once that's done another 10". */
 const onceRung =

@@ -71,7 +71,8 @@ export function which(live: readonly Live[], now_ms: number, question: string): 
   );
   return {
     status: "asking",
-    headline: `${question} There is ${names}.`,
+    // once is enough: the list below has them with their time
+    headline: `${question} ${capital(names)}?`,
     question: `${question} ${capital(names)}?`,
     slot: "name",
     items: live.map((each) => ({ ...item(each), line: line(each, now_ms) })),

@@ -87,7 +87,7 @@ function takenFor({ when, for_min = 0 }: TimerInputs): string[] {
 /** "how long till 4 pm": the time to it, and nothing set. */
 export function untilMoment(inputs: TimerInputs, world: World): Outcome {
   const end = endAt(inputs, world);
-  if ("status" in end) return end;
+  if ("status" in end) return end.status === "asking" ? asking("Until what time that day?", "when") : end;
   const left_min = (end.due_ms - world.now_ms) / 60_000;
   return {
     status: "answered",

@@ -38,6 +38,8 @@ export const inputs = later(() =>
     /** The new name alone. */
     to: z.optional(z.string()),
     all: z.optional(z.boolean()),
+    /** Another one is stopped in the same breath: what still runs is told with the last. */
+    more_to_stop: z.optional(z.boolean()),
     /** Two of those that run; with `name` these: "ganache and rest". */
     both: z.optional(z.boolean()),
     /** Days beside food and no word of a timer: it may have been kept so long. */
@@ -124,6 +126,7 @@ export const timer = tool<TimerInputs>({
       "to",
       "all",
       "both",
+      "more_to_stop",
       "kept",
       "told",
       "recent",

@@ -1,5 +1,6 @@
 /** Causes and changes for a symptom, and what the baker's own record says of it. */
 import { type TroubleRow, troubleBasis, troubles } from "../../../data/rules/troubles.ts";
+import { symptoms } from "../../../data/words/symptoms.ts";
 import type { Figure, Item, Note, Outcome, World } from "../contract/index.ts";
 import { counted, listed } from "../lib/show.ts";
 import { alike, comparison } from "./compare.ts";
@@ -11,7 +12,7 @@ const mostNotes = 3;
 
 /** @throws never: a missing symptom comes back as `asking`. */
 export function answerTrouble(
-  { symptom, oven_c, ruled_out = 0, damp, other }: TroubleInputs,
+  { symptom, oven_c, fan, one_side, ruled_out = 0, damp, other }: TroubleInputs,
   world: World,
 ): Outcome {
   if (other)
@@ -20,7 +21,7 @@ export function answerTrouble(
       headline: `I have no rule for what goes wrong with ${other}. I know the faults of shells, batter, meringue, ganache and buttercream.`,
     };
   const found = troubles.find((each) => each.id === symptom);
-  const row = found && fromHeat(found, oven_c);
+  const row = found && fromHeat(found, oven_c, fan);
   if (!row) {
     const question =
       "What do you see: no feet, cracked or hollow shells, a split ganache, a curdled buttercream?";
@@ -39,10 +40,13 @@ export function answerTrouble(
   const own = notesAbout(row.id, world.notes);
   const differs = comparison(row.id, world.notes);
   const same = differs.length === 0 ? alike(row.id, world.notes) : [];
+  // a row that names the stronger side says it itself
+  const uneven = one_side && row.id !== "lopsided feet" && isOfShells(row.id) ? stronger : undefined;
+  const figures = [...(uneven?.figure ? [uneven.figure] : []), ...figuresOf(row)];
   return {
     status: "answered",
-    headline: `${damp ? "Damp air keeps a skin from forming: rest them longer, up to 60 min, in the driest room. " : ""}${row.title}: ${lead} ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${differs.map((each) => each.text).join("; ")}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
-    figures: figuresOf(row),
+    headline: `${uneven ? `On one side only: most often ${uneven.cause}. ${sentence(uneven.change)} Else: ` : ""}${damp ? "Damp air keeps a skin from forming: rest them longer, up to 60 min, in the driest room. " : ""}${row.title}: ${lead} ${first?.cause}. ${sentence(first?.change ?? "")}${differs.length ? ` In your notes: ${differs.map((each) => each.text).join("; ")}.` : ""}${same.length ? ` In your notes ${listed(same)} ${same.length === 1 ? "was" : "were"} the same when all was well.` : ""}`,
+    figures,
     rule: {
       text: `${counted(row.causes.length, "cause")} in the order in which they are worth trying: the first that its check finds is the one to change`,
       basis: troubleBasis,
@@ -60,6 +64,10 @@ export function answerTrouble(
     working: row.causes.map(({ cause, check, change }, at) => `${at + 1}. ${cause} (${check}): ${change}`),
   };
 }
+
+/** The cause that lopsided feet begin with is that of all that is wrong on one side. */
+const stronger = troubles.find(({ id }) => id === "lopsided feet")?.causes[0];
+const isOfShells = (id: string): boolean => symptoms.find((each) => each.id === id)?.of === undefined;
 
 const sentence = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 

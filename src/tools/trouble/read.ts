@@ -20,6 +20,9 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     );
   if (broke && (ofBowl === "buttercream" || ofBowl === "ganache"))
     return [{ symptom: ofBowl === "ganache" ? "split ganache" : "curdled buttercream" }];
+  // "still split", of no bowl that was named
+  if (stillSplit.test(wordsOf(reading)) && reading.things.every((each) => each.id === "split ganache"))
+    if (memory.last?.tool !== "trouble") return [{ symptom: "split ganache" }];
   const other = ofOther(reading) ?? ofOtherDish(reading);
   if (other) return [{ other }];
   const next = nextCause(reading, memory);
@@ -59,8 +62,19 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const fits = [...ofShells, ...ofMixes];
   // in the order in which she tells them
   const kept = fits.length > 0 ? named.filter((id) => fits.includes(id)) : named;
-  return kept.map((symptom) => ({ symptom, ...heat }));
+  // "browned on one side only": the side of the oven, and no feet that lean
+  const isLean = /\b(?:feet|foot|lean\w*|lopsided|skirts?|frills?|tilt\w*)\b/.test(reading.text);
+  const leaning = kept.length > 1 && !isLean ? kept.filter((id) => id !== "lopsided feet") : kept;
+  const side = onOneSide.test(reading.text) ? { one_side: true } : {};
+  return leaning.map((symptom) => ({ symptom, ...heat, ...side }));
 }
+
+/** "the left ones", "at the back", "one side of the tray", and no "that's not right". */
+const onOneSide =
+  /\b(?:on|at|near|along|toward|towards|to|in) (?:the|its|my) (?:left|right|back|front|edges?|sides?|corners?|outside)\b|\b(?:left|right|back|front)(?: hand)? (?:side|ones?|half|row|shells|macs|macarons|corner|tops)\b|\bthe (?:left|right|back|front) (?:are|is|were|cracked|browned)\b|\b(?:one|other|only one|the far|the same) (?:side|half|end|corner|edge) (?:of|only|cracked|browned)\b/;
+
+const stillSplit =
+  /^(?:(?:and|but|oh|no|ugh|argh|now|ok|well|help|hm|its|it|is|the|my|this|all) )*still (?:all |a bit |so |quite )*split(?: (?:now|though|help))*$/;
 
 /** "caramel too hard", "my jam is runny": cooked fillings and sauces that no row is of. */
 function ofOther(reading: Reading): string | undefined {
@@ -93,6 +107,14 @@ function nextCause(reading: Reading, { follows, last }: Memory): Partial<Trouble
   if (!before?.symptom || reading.things.some((each) => each.symptom)) return undefined;
   const words = wordsOf(reading);
   if (/\b(?:humid|damp|raining|rainy|wet)\b/.test(words)) return { symptom: before.symptom, damp: true };
+  // "still split": what was tried hasn't mended it
+  const id = before.symptom;
+  if (
+    /^(?:\S+ ){0,4}still /.test(words) &&
+    reading.things.every((each) => each.id === id) &&
+    reading.things.length > 0
+  )
+    return { symptom: id, ruled_out: (before.ruled_out ?? 0) + 1 };
   const isRuled =
     /\b(?:did (?:that|it|so|rest)|do that|rested|let them rest|dried|tried|whipped|sifted|checked|not that|isnt (?:it|that)|not it|else)\b|^(?:but |well |and )*(?:i|we) \S*rest/.test(
       words,
@@ -111,7 +133,7 @@ function spelt(reading: Reading): Partial<TroubleInputs> {
     return { symptom: "no feet" };
   if (/\b(?:fold|folded|folding|macaronage|batter)\b.*\b(?:runny|thin|liquid|loose)\b/.test(words))
     return { symptom: "runny batter" };
-  if (/\b(?:crack|cracks|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
+  if (/\b(?:crack|cracks|cracked|cracking|burst)\b/.test(words)) return { symptom: "cracked tops" };
   return {};
 }
 

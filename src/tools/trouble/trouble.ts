@@ -14,6 +14,10 @@ export const inputs = later(() =>
     symptom: z.optional(z.enum(troubles.map((row) => row.id) as [string, ...string[]])),
     /** The heat that the oven was at, where it was told. */
     oven_c: z.optional(temperature_c),
+    /** That heat is of an oven with its fan on. */
+    fan: z.optional(z.boolean()),
+    /** Only on one side of the tray or of the oven. */
+    one_side: z.optional(z.boolean()),
     /** So many causes are ruled out by what she did: the next one leads. */
     ruled_out: z.optional(z.number()),
     /** What is wrong is of something that no row is of: "caramel". */
@@ -91,6 +95,16 @@ export const trouble = tool<TroubleInputs>({
     [
       5,
       "(?:theyre|they are|they came out|they|these) (?:\\S+ ){0,3}(?:no good|bad|awful|terrible|not (?:\\S+ ){0,2}good)(?: \\S+)* (?:, )?what (?:happened|went wrong|did i do)",
+    ],
+    // "still split", with no bowl named: a ganache's
+    [
+      6,
+      "^(?:(?:and|but|oh|no|ugh|argh|now|ok|well|help|hm) (?:, )?)*(?:(?:its|it is|it|the|my|its all|this) )*(?:{base=ganache} )?(?:is )?still (?:all |a bit |so |quite )*\\S*<(?:split_ganache|[^>]*split_ganache)[^ ]*(?: (?:now|though|help))*(?: [?])?$",
+    ],
+    // "my fan oven at 160 cracked the shells": a heat, and no number of shells
+    [
+      9,
+      "oven .. (?:at|on|to|of) {number} .. (?:cracked|cracks|browned|browns|burnt|burns|burned)(?:<\\S*>)? (?:(?:the|my|all|half|some|of|them|these) )*(?:{count=shells}|{count=macarons}|tops|them)",
     ],
     // nothing else is ever said of a skin that does not form
     [5, "{symptom=no skin}"],
@@ -179,7 +193,10 @@ export const trouble = tool<TroubleInputs>({
     { say: "my 300 g ganache just split", tool: "ganache" },
     { say: "milk ganache too runny, 200 g chocolate 150 g cream", tool: "ganache" },
   ],
-  rivals: [["symptom", "ruled_out", "damp", "other"]],
+  rivals: [
+    ["symptom", "ruled_out", "damp", "other", "one_side"],
+    ["oven_c", "fan"],
+  ],
   read: readTrouble,
   compute: answerTrouble,
 });

@@ -21,6 +21,10 @@ const endsTime = new Set([
   "from",
   "timer",
   "thanks",
+  // "is 2 hours 30 ok unrefrigerated"
+  ..."ok okay safe fine alright too out outside unrefrigerated at in to now left long ago already then".split(
+    " ",
+  ),
 ]);
 
 /** "1 lb 4 oz", "1 hour and 20 minutes", "1h30": a smaller unit of the same kind adds up. */

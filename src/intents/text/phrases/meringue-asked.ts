@@ -14,7 +14,7 @@ export const meringueAsked: readonly Phrase[] = [
   // "350 g butter. swiss meringue: sugar and whites?": with butter it is the buttercream
   {
     marks: ["swiss m", "italian m", "french m"],
-    from: /(?<=\bbutter\b(?!cream).*)\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! buttercream)|\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! buttercream)(?=.*\bbutter\b)/g,
+    from: /(?<=\bbutter\b(?!cream).*)\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! butter ?cream)|\b(swiss|italian|french) mer[ie]n(?:gue|ge)\b(?! butter ?cream)(?=.*\bbutter\b)/g,
     to: (_said, before = "", ahead = "") => `${before || ahead} meringue buttercream`,
   },
   {

@@ -2,7 +2,7 @@
 import type { Phrase } from "./phrase.ts";
 
 const lead = "((?:(?:ok|okay|and|so|oh|well|btw|note|remember|fyi|the|my),? )*)";
-const sum = "((?:[$£€] ?)?\\d+(?:[.,]\\d{1,2})?(?: ?(?:dollars?|euros?|pounds?|quid|bucks))?)";
+const sum = "((?:[$£€] ?)?\\d+(?:[.,]\\d{1,2})?(?: ?(?:dollars?|eur(?:os?)?|pounds?|quid|bucks))?)";
 const weight =
   "((?:\\d+(?:\\.\\d+)? ?(?:g|grams?|kg|kilos?|lbs?|oz|ounces)|(?:a|one) (?:kilo|kg|pound|lb))(?: (?:bag|pack|packet|block|tub))?)";
 /** No batch and no box: what those cost is a bill. */
@@ -30,17 +30,19 @@ const counts: Readonly<Record<string, string>> = {
   twelve: "12",
 };
 /** "whites are 5 for 6" may be anything; behind a plain verb the sum has its cents or its sign. */
-const asMoney = "(?=[$£€]|\\d+[.,]\\d\\d\\b|\\d+(?:[.,]\\d+)? ?(?:dollars?|euros?|quid|bucks|cents?)\\b)";
+const asMoney =
+  "(?=[$£€]|\\d+[.,]\\d\\d\\b|\\d+(?:[.,]\\d+)? ?(?:dollars?|eur(?:os?)?|quid|bucks|cents?|cts?)\\b)";
 const paying = `(?:(?:now )?(?:costs?(?: me| us)?|sets? (?:me|us) back|came to|went for) |(?:(?:was|were|is|are|now|:) )*${asMoney})`;
 
 /** The one way in which the shelf hears it: a sign on the sum, and how many it is for. */
 function pricedByPiece(before: string, name: string, paid: string, many: string): string {
   const bare = paid.trim();
-  const cents = /^(\d+) ?(?:c|cents?)$/.exec(bare)?.[1];
+  const cents = /^(\d+) ?(?:c|cts?|cents?)$/.exec(bare)?.[1];
   const sum = cents ? `$${Number(cents) / 100}` : /^[\d.,]+$/.test(bare) ? `$${bare}` : bare;
   return `${before}${name} cost ${sum} for ${counts[many] ?? (/^\d/.test(many) ? many : "1")} of them`;
 }
-const paidByPiece = "((?:[$£€] ?)?\\d+(?:[.,]\\d{1,2})?(?: ?(?:dollars?|euros?|quid|bucks|cents?|c))?)";
+const paidByPiece =
+  "((?:[$£€] ?)?\\d+(?:[.,]\\d{1,2})?(?: ?(?:dollars?|eur(?:os?)?|quid|bucks|cents?|cts?|c))?)";
 
 /** So much of it for so much: "per" makes money of a sum without a sign. */
 const priced = (before: string, name: string, paid: string, much: string): string =>

@@ -36,7 +36,18 @@ export const timeThat: readonly Phrase[] = [
   },
   // "the ganache gets 50 min, can you keep time", "ganache chills 50 min, can you keep time"
   {
-    marks: [" time ", " timing ", "keep time", "keep track", "eye on", "clock", "count ", " timer", " set ", " start "],
+    marks: [
+      " time ",
+      " timing ",
+      "keep time",
+      "keep track",
+      "eye on",
+      "clock",
+      "count ",
+      " timer",
+      " set ",
+      " start ",
+    ],
     from: new RegExp(
       `^${lead}((?:(?:the|my|our|these|those) )?(?!i |we |you |it |they )[a-z]+(?: (?:ganache|curd|jam|syrup|buttercream|cream|shells|batter|dough))?) (?:gets?|needs?(?: to)?|has to|have to|must|should|ought to|wants to|chills?|rests?|sets?|cools?|bakes?|sits?|stands?|takes?|wants?)${state} ${time}${forWhat}(?:,|\\.|;)? ?${keeps}${end}`,
       "g",

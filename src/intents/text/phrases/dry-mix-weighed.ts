@@ -1,0 +1,26 @@
+/** "sieved dry mix 298 how much whites": almond flour and powdered sugar in equal weights, together. */
+import type { Phrase } from "./phrase.ts";
+
+const sifted = "(?:(?:my|the|a|of|sieved|sifted|ready|weighed|whole|almond) )*";
+const dry = "dry (?:mix(?:ture)?|ingredients|stuff|blend)";
+const grams = "(\\d{2,4}(?:[.,]\\d+)?) ?(?:g|gr|grams?)?(?= |$|[,?.])";
+/** What goes with it by weight; how it is folded in is asked of no weight. */
+const asked =
+  "(?=.*\\b(?:whites|eggs?|sugar|caster|granulated|meringue|recipe|the rest|batter|macarons?)\\b)";
+const asks = "(?=.*\\b(?:how much|how many|what|whats|for|need)\\b)";
+
+export const dryMixWeighed: readonly Phrase[] = [
+  {
+    marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
+    from: new RegExp(
+      `^(?=.{0,300}$)${asked}${asks}((?:.* )?)${sifted}${dry}(?:,|:| -)? ?(?:(?:is|are|weighs|weigh|weighed|comes to|came to|at|of|it is|its|it weighs|,) )*${grams}`,
+      "g",
+    ),
+    to: "$1$2 g tant pour tant",
+  },
+  {
+    marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
+    from: new RegExp(`^(?=.{0,300}$)${asked}${asks}(.*?)(?<![\\d.,])${grams} ${sifted}${dry}`, "g"),
+    to: "$1$2 g tant pour tant",
+  },
+];

@@ -1,0 +1,71 @@
+/** Two fillings of one order: how many get each, or what there is of each and whether it is enough. One question. */
+import type { Phrase } from "./phrase.ts";
+
+const lead = "((?:(?:ok|okay|and|so|now|please|pls|hi|hey|well|right),? )*)";
+const mix = "((?:[a-z]+ ){0,2}?(?:butter ?cream|smbc|ganache|curd|jam|filling))";
+const need = "(?: (?:do|will|should|would) i (?:need|make|have to make)(?: to make)?| to make| needed)?";
+const some = "(\\d+) ?(macarons?|macs)?(?: of (?:them|those))?";
+const weight = "(\\d+(?:\\.\\d+)?) ?(?:g|gr|grams?)?";
+const both = "(?:,? and|,| plus| &| \\+)";
+
+/** Nobody tells an order at more length, and each look for its parts begins at every word. */
+const short = "^(?=.{0,400}$)";
+const name = "([a-z]+(?: [a-z]+)??)";
+const links = "(?:(?:are|is|be|to be|in|as|with|should be|to have|of them|of it|of those|goes|gets?) )*";
+const has = "(?:ones? )?(?:with|in|gets?|takes?|has|have|is|are|filled with|being|as|goes with)";
+const mixes =
+  "((?:(?:dark|milk|white|chocolate|choc|plain|swiss|italian) ){0,2}(?:butter ?cream|smbc|ganache|curd|jam|caramel))";
+const and = "(?:,? and|,| \\+| &|;|\\.)";
+
+export const fillingsCounted: readonly Phrase[] = [
+  // "how much buttercream for 15 and how much ganache for 15": the two are of one order
+  {
+    marks: ["how much", "what"],
+    from: new RegExp(
+      `${short}${lead}(?:how much|what) ${mix}${need} for ${some}${both} (?:how much|what) ${mix}${need} for ${some}( .*|[ ?.!]*)$`,
+      "g",
+    ),
+    to: (said, ...found) => {
+      const [before = "", one = "", first = "", macs = "", other = "", second = "", too = "", rest = ""] =
+        found;
+      const isPlain = !/ (?:for|in|into|of) /.test(` ${one} ${other} `);
+      return isPlain
+        ? `${before}how much ${one} for ${first} ${macs || too} and ${other} for ${second}${rest}`.replace(
+            / {2,}/g,
+            " ",
+          )
+        : said;
+    },
+  },
+  // "is 140 g buttercream and 90 g ganache enough for 40": what there is, and then what is asked
+  {
+    marks: ["is ", "are ", "will ", "would ", "do ", "does ", "can "],
+    from: new RegExp(
+      `${short}${lead}(?:is|are|will|would|do|does|can) (?:my |the )?${weight} (?:of )?(?:the |my )?${mix}${both} (?:the |my )?${weight} (?:of )?(?:the |my )?${mix} (?:together )?(?:be )?(?:enough|plenty|do|cover|fill|stretch|suffice)(?: (?:for|to fill|to do|to))? (\\d+)(?: of (?:them|those))?( .*|[ ?.!]*)$`,
+      "g",
+    ),
+    to: "$1i have $2 g $3 and $4 g $5, enough for $6$7",
+  },
+  // "30 macarons, she wants half raspberry and the other half pistachio, the raspberry with buttercream and the
+  // pistachio with ganache": each taste has its mix, told behind it
+  {
+    marks: ["half"],
+    from: new RegExp(
+      `${short}.*?\\b(\\d+) (?:macarons?|macs)\\b.*?\\bhalf ${links}${name}${and} (?:the )?(?:other half|half|rest) ${links}${name}(?:${and} |: )(?:and )?(?:the )?\\2 ${has} ${mixes}${and} (?:the )?\\3 ${has} ${mixes}(.*)$`,
+      "g",
+    ),
+    to: (said, ...found) => {
+      const [all = "", one = "", other = "", first = "", second = "", asked = ""] = found;
+      const each = Number(all) / 2;
+      if (!Number.isInteger(each) || !/how much|what|amount|weigh/.test(asked)) return said;
+      const flavor = /\bflavou?r/.test(asked) ? ". how much flavor in each" : "";
+      return `${each} macarons with ${one} ${first} and ${each} with ${other} ${second}, how much filling each${flavor}`;
+    },
+  },
+  // "two flavors raspberry and pistachio": a list stands behind it
+  {
+    marks: [" flavo", " tastes"],
+    from: /(?<=(?:^| )(?:[2-9]|two|three|four|five|six) (?:flavou?rs|tastes)),? (?!(?:for|in|into|from|and|out|of|each|how|per|please|with|to|is|are|what|on|at|i|we|so) )(?=[a-z]+(?: [a-z]+)?(?:(?:,? and|,| &| \+| n) [a-z]+(?: [a-z]+)?)+ ?[.?!]*$)/g,
+    to: ": ",
+  },
+];

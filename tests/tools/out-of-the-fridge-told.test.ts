@@ -1,0 +1,106 @@
+/**
+ * Time out of the fridge, in whatever words: never a timer. Two hours in all, one above 32 °C (USDA FSIS, Danger Zone
+ * 40 °F - 140 °F); 71 °C (160 °F) for egg dishes (FoodSafety.gov, Safe Minimum Internal Temperatures).
+ */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { baker, talk } from "../support/ask.ts";
+
+const outAs = async (...turns: string[]) => {
+  const { tool, headline, of } = await talk(...turns);
+  return [tool, of("was out")?.value, headline.split(/[ :,]/)[0]];
+};
+
+describe("told without a word of keeping", () => {
+  it.each([
+    ["3 hours on the table, still ok?", 180, "No"],
+    ["they sat 3 hours on the buffet", 180, "No"],
+    ["3 h out the fridge", 180, "No"],
+    ["macarons on the table 3h w ice pack", 180, "No"],
+    ["is 2 hours 30 ok unrefrigerated", 150, "No"],
+    ["left on the side 5 hours", 300, "No"],
+    ["in my bag for 3 hours", 180, "No"],
+    ["room temp 3 h ok?", 180, "No"],
+    ["they were in the office 3 hours", 180, "No"],
+    ["1 hour in the car ok", 60, "Yes"],
+    ["is 90 minutes on a display safe", 90, "Yes"],
+    ["4 hours on the counter", 240, "No"],
+    // 4 - 1, by the clock on her wall, though ours stands at 9:30
+    ["on the counter since 1pm, its 4 now, ok?", 180, "No"],
+    ["they were out since 11, its 2 now", 180, "No"],
+    // 9:15 - 7:00
+    ["out since 7am, now 9:15", 135, "No"],
+  ])("%s", async (say, minutes, verdict) => {
+    expect(await outAs(say)).toEqual(["keep", minutes, verdict]);
+  });
+  it("goes on behind the limit: 3 h of 2, 90 min of the one hour at 35 °C", async () => {
+    expect(await outAs("left them out, how long is safe", "3 hrs ok?")).toEqual(["keep", 180, "No"]);
+    expect(await outAs("its 35 c outside, how long can they stay out", "90 min ok?")).toEqual([
+      "keep",
+      90,
+      "No",
+    ]);
+  });
+  it("a law: wherever it is and however it is asked, over 2 h is no and nothing is timed", async () => {
+    await fc.assert(
+      fc.asyncProperty(
+        fc.integer({ min: 3, max: 9 }),
+        fc.constantFrom(
+          "on the table",
+          "on the counter",
+          "on the buffet",
+          "in the car",
+          "in the sun",
+          "out of the fridge",
+        ),
+        fc.constantFrom("", ", ok?", ", still safe?", " is that fine"),
+        fc.constantFrom("", "they were ", "they sat ", "left them "),
+        async (hours, place, asks, lead) => {
+          const her = baker();
+          const [answer] = await her.ask(`${lead}${hours} hours ${place}${asks}`);
+          expect([answer?.tool, answer?.headline.slice(0, 2), her.record().timers]).toEqual([
+            "keep",
+            "No",
+            [],
+          ]);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe("and what is no time out of the fridge", () => {
+  it.each([
+    ["timer 3 hours on the table", 180],
+    ["rest 30 min on the counter", 30],
+    ["ganache 30 min on the counter", 30],
+    ["shells 30 min on the counter", 30],
+    ["40 min on the side to dry", 40],
+  ])("%s", async (say, minutes) => {
+    const { tool, of } = await talk(say);
+    expect([tool, of("left")?.value]).toEqual(["timer", minutes]);
+  });
+  it.each(["3 hrs ok?", "is 14 min ok", "90 min fine?"])(
+    "%s: of nobody knows what, and no timer",
+    async (say) => {
+      const her = baker();
+      const [answer] = await her.ask(say);
+      expect([answer?.status, her.record().timers]).toEqual(["declined", []]);
+    },
+  );
+  it("sat behind they is no day, and beside an hour it is one", async () => {
+    expect((await talk("plan 24 macarons for sat 4 pm")).headline).toMatch(/Sat 21 Mar 16:00|today 16:00/);
+    expect((await talk("they sat 3 hours on the buffet")).tool).toBe("keep");
+  });
+});
+
+it.each(["are they ok for a pregnant friend", "can my baby eat them", "safe for pregnant women?"])(
+  "whom raw egg could harm: %s",
+  async (say) => {
+    const { tool, headline, of, cautions } = await talk(say);
+    expect([tool, of("whites")?.value]).toEqual(["keep", 71]);
+    expect(headline).toMatch(/^Only where no egg/);
+    expect(cautions?.join(" ")).toMatch(/pregnant.*doctor/s);
+  },
+);
