@@ -12,7 +12,7 @@ export const strangers: ReadonlySet<string> = new Set(
   potato potatoes  noodles omelette  waffle brownie brownies  muffin muffins scone scones
   lawn  plumber washing machine dishwasher vacuum phone smartphone   fence camping holiday holidays vacation beach
   seaside mountain gym workout yoga  diet calories calorie meaning life  prayer church
-  shoe shoes sock socks shirt shirts skirt trousers jumper scarf sofa curtains carpet wallpaper lipstick ferry hamster budgie
+  hallway bedroom bathroom shoe shoes sock socks shirt shirts skirt trousers jumper scarf sofa curtains carpet wallpaper lipstick ferry hamster budgie
   hardware library bookshop pharmacy pharmacist florist museum cinema theatre theater stadium lottery footy rugby`
     .split(/\s+/)
     .filter(Boolean),

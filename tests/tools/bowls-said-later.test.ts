@@ -46,9 +46,9 @@ const cases: [turns: string, wanted: Wanted][] = [
   // a part changed behind its color; what is left takes the difference
   [
     "600 batter. 200 pink 250 blue rest white|gel for blue|pink is powder|blue to 300",
-    { pink: 200, blue: 300, "the rest": 100 },
+    { pink: 200, blue: 300, white: 100 },
   ],
-  ["600 batter. 200 pink 250 blue rest white|blue to 300|then rest", { "the rest": 100 }],
+  ["600 batter. 200 pink 250 blue rest white|blue to 300|then rest", { white: 100 }],
   // 200 × 0.96 / 7.6532 = 25.09
   ["600 batter. 200 pink 250 blue rest white|trays for pink", { shells: 25, trays: 1 }],
   // a third of 500: 1 to 2 %, 3 to 8 %

@@ -30,8 +30,8 @@ describe("a time that is told is judged, and no timer set", () => {
     // 12 − 10
     ["i baked at 150 for 10 min, long enough?", /10 min is 2 min short of the 12-18 min/],
     // 90 − 60
-    ["i let them rest for 90 min, is that too long", /90 min is 30 min past the 30-60 min/],
-    ["rested the shells 90 min, is that ok", /90 min is 30 min past the 30-60 min/],
+    ["i let them rest for 90 min, is that too long", /1 h 30 min is 30 min past the 30-60 min/],
+    ["rested the shells 90 min, is that ok", /1 h 30 min is 30 min past the 30-60 min/],
     // 30 − 20
     ["shells rested 20 min, is that enough", /20 min is 10 min short of the 30-60 min/],
     ["i let them go for 20 min, too long? | bake", /20 min is 2 min past the 12-18 min/],

@@ -153,3 +153,30 @@ describe("two things in a breath", () => {
     expect(her.record().notes[0]?.date).toBe("2026-03-13");
   });
 });
+
+describe("said in one breath, and all of it answered", () => {
+  it("rum 2-5 % and zest 0.5-1.5 % of 220 g", async () => {
+    const answers = await baker().ask(
+      "rum and also orange zest, both going in 220 g buttercream, how much of each",
+    );
+    expect(answers.map(({ figures }) => [figures?.[0]?.low, figures?.[0]?.high])).toEqual([
+      [expect.closeTo(4.4, 6), expect.closeTo(11, 6)],
+      [expect.closeTo(1.1, 6), expect.closeTo(3.3, 6)],
+    ]);
+  });
+  it("so much white, behind a recipe with whites: 70 / 98", async () => {
+    const { of } = await talk(
+      "my card goes 98 whites 126 almond 126 powdered 84 sugar, today theres just 70 of white",
+    );
+    expect(of("factor")?.value).toBeCloseTo(70 / 98, 9);
+  });
+  it("what a list comes to, where no margin is wished: 0.25 × 14 + 0.2 × 7", async () => {
+    const { of } = await talk(
+      "price out this ganache: 250 g dark chocolate at $14 a kilo and 200 g cream at $7 a kilo",
+    );
+    expect(of("cost")?.value).toBeCloseTo(4.9, 9);
+  });
+  it("a timer that is needed isn't one that runs", async () => {
+    expect((await talk("need a timer going")).status).toBe("asking");
+  });
+});

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { baker } from "../support/ask.ts";
 
 describe("over the range, the plain mix that brings it down", () => {
-  // added base, low = flavor / top % - base, high = flavor / middle % - base (rule book, section 1)
+  // added base, low = flavor / top % - base, high = flavor / middle % - base: flavor = p × base, solved for what is added
   it.each([
     // 9 / 5 % - 150 = 30, 9 / 4 % - 150 = 75
     [

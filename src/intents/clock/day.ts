@@ -27,11 +27,14 @@ const isDayName = (word: string) =>
     (each) => Object.hasOwn(weekdays, each) || Object.hasOwn(shortWeekdays, each),
   );
 
-/** "they sat 3 hours": what somebody did, and no day. */
+/** "they sat 3 hours": what somebody did, and no day; "24 macarons sat at 4 pm" is one. */
 const hasSat: ReadonlySet<string> = new Set(
   "they it these those have has had just all macarons macs shells boxes ones that which i we only".split(" "),
 );
-const isVerb = (word: string, lead: string): boolean => word === "sat" && hasSat.has(lead);
+const isVerb = (tokens: readonly Token[], i: number): boolean =>
+  text(tokens[i]) === "sat" &&
+  hasSat.has(text(tokens[i - 1])) &&
+  /^(?:h|hrs?|hours?|mins?|minutes?)$/.test(text(tokens[i + 2]));
 
 /** "sat 4 pm", "wed noon", "fri at 3": what would else be no day of the week is one. */
 const isTime = (next: Token | undefined, then: Token | undefined): boolean =>
@@ -67,7 +70,7 @@ export function readDay(tokens: readonly Token[], i: number): WhenRead | undefin
   const weekday =
     weekdays[word] ??
     weekdays[word.replace(/s$/, "")] ??
-    (!isVerb(word, lead) && (shortDayLeads.has(lead) || isTime(tokens[i + 1], tokens[i + 2]))
+    (!isVerb(tokens, i) && (shortDayLeads.has(lead) || isTime(tokens[i + 1], tokens[i + 2]))
       ? shortWeekdays[word]
       : undefined);
   // "sunday week": the one after the next to come

@@ -18,6 +18,12 @@ const into =
   "(?: (?:in|into|for|to|with)(?: (?:it|that|this|there|that one|this one|(?:that|this|the|my) (buttercream|ganache|batter|filling|bowl|one|part)))?)?";
 
 export const bowlFirst: readonly Phrase[] = [
+  // "rum and also orange zest, both going in 220 g buttercream"
+  {
+    marks: [" and also "],
+    from: /^((?:(?:ok|so|now|how much|what amount of),? )*[a-z]{3,}(?: [a-z]{3,}){0,2}) and also (?=[a-z]{3,}(?: [a-z]{3,}){0,2}(?:, both(?: of them)?)? (?:going in(?:to)?|for|into|in) \d+(?:\.\d+)? ?(?:g|grams?)\b)/g,
+    to: "$1 and ",
+  },
   {
     marks: [
       " g bowl",

@@ -12,6 +12,12 @@ const shares: Readonly<Record<string, string>> = {
 };
 
 export const listToSize: readonly Phrase[] = [
+  // "98 whites 126 almond ..., today theres just 70 of white"
+  {
+    marks: [" white"],
+    from: /(?<=\bwhites\b.*\balmonds?\b.*\b(?:just|only|have|got|left|today|with|is|theres|there's)(?: about)? \d{2,3}(?: ?g)?(?: of)? )white(?= ?(?:[.!?]|$)| (?:today|left|here|now))/g,
+    to: "whites",
+  },
   // "270 g cream cheese 90 g butter 60 g icing sugar, divide by 3", "half not third"
   {
     marks: ["divide by", "divided by", "divide it by", "divide that by", "divide all by"],

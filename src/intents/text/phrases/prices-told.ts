@@ -49,6 +49,12 @@ const priced = (before: string, name: string, paid: string, much: string): strin
   `${before}${name} is ${paid} ${/^(?:a|one) /.test(much) ? much.replace(/^one /, "a ") : `per ${much}`}`;
 
 export const pricesTold: readonly Phrase[] = [
+  // "price out this ganache: 250 g dark chocolate at $14 a kilo ...": what it comes to, and no price asked for it
+  {
+    marks: ["price out ", "price up "],
+    from: /^((?:(?:please|pls|ok|can you|could you|now|and),? )*)price (?:out|up) (?=(?:this|that|these|the|my)\b(?!.*\b(?:margin|mark ?up|profit)\b))/g,
+    to: "$1work out the cost of ",
+  },
   // "eggs cost me 3.60 for 12", "a dozen eggs is 3.60", "i pay 3.60 for 12 eggs"
   {
     marks: ["egg", "white", "yolk", "pod", "bean", "lemon", "lime", "orange"],

@@ -3,6 +3,12 @@ import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
 export const timersInPassing: readonly Phrase[] = [
+  // "need a timer going": one that is to be set
+  {
+    marks: ["timer going", "timer running", "timer on"],
+    from: /^((?:(?:ok|so|and|i|we|just|also|please) )*(?:need|want|get me|lets have|lets get) )(?:a|the) timer (?:going|running|on)(?= ?[.!]*$)/g,
+    to: "$1a timer",
+  },
   // "14 min for tray 1, and the next tray wants 35 to rest": minutes, as the others are
   {
     marks: [" to rest", " to chill", " to cool", " to dry", " to bake", " resting"],
