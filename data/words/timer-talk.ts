@@ -20,7 +20,7 @@ export const errandEdges = list("a an the please pls and me then");
 /** A name for a new timer ends before these. */
 export const nameStops = list(`
 timer timers alarm alarms reminder countdown one ones please pls because cause cos thats when while so
-then now would could can but at in on until till by for too as instead if they theyre and or called named
+then now would could can but at in on until till by for too as instead if they theyre and or called named went gone just
 `);
 
 /** An errand runs on to these: "flip the tray in 7 minutes". */

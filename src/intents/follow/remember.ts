@@ -103,7 +103,8 @@ function turnWith(
 /** The table with what an answer left on it; a weight is also kept under its thing's name. */
 function laid(table: Table, leaves: Table | undefined): Table {
   const mass = leaves?.mass;
-  const masses = mass?.thing ? { ...table.masses, [mass.thing]: mass.grams } : table.masses;
+  const before = leaves?.masses ? { ...table.masses, ...leaves.masses } : table.masses;
+  const masses = mass?.thing ? { ...before, [mass.thing]: mass.grams } : before;
   // another number of macarons is another order: how the one before was shared out says nothing of it
   const isOther = leaves?.macarons !== undefined && leaves.macarons !== table.macarons;
   // a size that was said goes with those that were sized by it

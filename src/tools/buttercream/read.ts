@@ -1,6 +1,7 @@
 /** Reads what is known of a buttercream: the weight of a part or of the whole, whites or macarons by count. */
 import { buttercreamParts } from "../../../data/rules/buttercream.ts";
 import type { Memory, Reading } from "../contract/index.ts";
+import { fewFor } from "../lib/few-for.ts";
 import {
   diameter,
   isOfQuality,
@@ -173,16 +174,8 @@ export function readButtercream(reading: Reading, memory: Memory): Partial<Butte
   if (whites) out.whites_count = whites.value;
   const macarons = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
   if (macarons && Object.keys(out).length === 0) out.macarons = macarons.value;
-  // "smbc for 24": no bowl holds so few grams
-  const few =
-    /<base=buttercream> for \S*<number>(?: , \S*<length>(?: \S+)?)?(?: (?:please|pls))?(?: \?)?$/.test(
-      reading.mask,
-    )
-      ? reading.amounts.find(
-          (each) => each.dim === "number" && !each.of && each.value >= 6 && each.value <= 60,
-        )
-      : undefined;
-  if (few && Object.keys(out).length === 0) out.macarons = few.value;
+  const few = fewFor(reading, "buttercream");
+  if (few !== undefined && Object.keys(out).length === 0) out.macarons = few;
   const size = out.macarons === undefined ? undefined : diameter(reading);
   if (size !== undefined) out.diameter_mm = size;
   if (says(reading, /how (?:hot|warm)|temp/) && Object.keys(out).length === 0) out.asks_heat = true;

@@ -120,7 +120,8 @@ function numberOf(clause: readonly Piece[]): number | undefined {
       /^packs?$/.test(next ?? "") ||
       new RegExp(`\\b${many} of$`).test(words) ||
       (!amount.of && /^(?:costs?|sells?)$/.test(next ?? "") && !/\bcosts?(?: me)?$/.test(words)) ||
-      (!amount.of && /\b(?:to make|makes?|made|for|per|batch of|sell|sells|selling|sold)$/.test(words))
+      (!amount.of &&
+        /\b(?:to make|makes?|made|for(?: all| the)?|per|batch of|sell|sells|selling|sold)$/.test(words))
     );
   });
   return hit?.amount?.value;

@@ -125,7 +125,7 @@ export function shown(
     leaves: {
       ...leaves,
       ...(sized?.parts ? { parts: sized.parts } : {}),
-      ...(sized ? { recipe: sized.recipe } : {}),
+      ...(sized ? { recipe: sized.recipe, masses: sized.masses } : {}),
     },
   };
   const { steps: _steps, ...brief } = base;

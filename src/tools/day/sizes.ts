@@ -33,6 +33,8 @@ export interface Sized {
   parts?: { name: string; grams: number }[];
   /** Every ingredient of the bake, flavors by the middle of their range: for its label, its cost, and the shelf. */
   recipe: Line[];
+  /** What each mix weighs, in g: "split the batter half yellow" is of it. */
+  masses: Record<string, number>;
 }
 
 /** Whether the order says more than how many and when: only then are the weights part of the answer. */
@@ -84,6 +86,7 @@ export function sizedOrder(
   const listOf = (lines: readonly Line[]) =>
     lines.map(({ name, grams }) => `${name} ${weight(grams, scale)} g`);
   return {
+    masses: { batter: batter_g },
     figures: unique([
       { name: "macarons", value: macarons, unit: "macarons" },
       { name: "shells", value: shells, unit: "shells" },

@@ -13,6 +13,7 @@ import { type LooseTurn, type LooseWay, looseTurn } from "./loose-turn.ts";
 import { moreOfIt } from "./more-said.ts";
 import { inTurn } from "./of-turn.ts";
 import { saysSoMany } from "./so-many-of.ts";
+import { tellsPut } from "./told-put.ts";
 
 /** Where the flavor's weight was asked for, the weight that comes is it. */
 const answersFlavor: LooseWay = ({ memory, found, weights, bare }) => {
@@ -50,7 +51,8 @@ const partOfIt: LooseWay = ({ reading, memory, unbound, bare }) => {
   return grams !== undefined && memory.table.mass && says(reading, ofIt) ? { base_g: grams } : undefined;
 };
 
-const iPut = new RegExp(`(?:^| )i (?:${putWords}) \\S*<`);
+/** "i put 11", in a bare number too. */
+const iPutSome = new RegExp(`(?:^| )i (?:${putWords}) \\S*<`);
 
 /** "11 g in so far", "i put 11", where the weight of the mix was asked for: it is no answer to that. */
 const putInSoFar: LooseWay = ({ reading, memory, unbound, bare }) => {
@@ -58,7 +60,7 @@ const putInSoFar: LooseWay = ({ reading, memory, unbound, bare }) => {
   const weight = unbound[0]?.grams;
   const grams = weight ?? bare[0]?.value;
   const soFar = weight !== undefined && says(reading, /<weight> in (?:so far|already)(?: |$)/);
-  const putIn = says(reading, iPut);
+  const putIn = says(reading, iPutSome) || tellsPut(reading);
   return grams !== undefined && (soFar || putIn) ? { flavor_g: grams } : undefined;
 };
 

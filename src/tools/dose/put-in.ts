@@ -1,18 +1,11 @@
 /** So much of the flavor that was spoken of: what went into the bowl, and what is left of it. */
-import { putWords } from "../../../data/words/putting.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, weighed } from "../lib/find.ts";
 import { weightsSaid } from "./dose-turn.ts";
 import { bowlOf, type Draft, doseBefore, flavorOf } from "./draft.ts";
 import { isFlavor } from "./flavor-said.ts";
+import { iPut, tellsPut } from "./told-put.ts";
 
-const iPut = new RegExp(
-  `(?:^| )i (?:have |ve |already |just )*(?:${putWords})(?: in| already)? \\S*<weight>`,
-);
-/** "oops put 12 g raspberry in": told without a word of whom. */
-const putIn = new RegExp(
-  `^(?:(?:oops|oh|no|damn|argh|and|so|but|accidentally|just|already|,) )*(?:${putWords})(?: in)? \\S*<weight>(?: of)?(?: \\S+){0,2}? in(?:to)?(?: (?:it|there|already|now|too|by mistake|[.!?]))*$`,
-);
 const intoIt = new RegExp(`${iPut.source} (?:in|into|to) (?:this|that|the|my) \\S*<[^>]*base=`);
 
 /** "i put 8 g gel", behind the dose for a bowl: into that bowl. */
@@ -20,7 +13,7 @@ export const putInBefore = (reading: Reading, before: Draft | undefined): boolea
   before?.base_g !== undefined &&
   !reading.things.some((each) => each.base) &&
   weighed(reading).length === 1 &&
-  (says(reading, iPut) || says(reading, putIn));
+  tellsPut(reading);
 
 /** "i put already 8 g in this ganache, is too much?": of the flavor that was spoken of, into the bowl that was. */
 export function putIntoBowl(reading: Reading, memory: Memory): Draft | undefined {

@@ -1,5 +1,6 @@
 /** The weights of a ganache: of chocolate, of cream or of the whole, said, meant by a bare number or on the table. */
 import type { Memory, Reading } from "../contract/index.ts";
+import { fewFor } from "../lib/few-for.ts";
 import { bareNumbers, diameter, says, type Weighed, weighed } from "../lib/find.ts";
 import { gramsOfVolume } from "../lib/portions.ts";
 import { shareSaid } from "../lib/shares.ts";
@@ -102,12 +103,10 @@ const shareOfOrder: WeightsWay = ({ reading, memory: { table } }) => {
 const forMacarons: WeightsWay = (turn) => {
   const { reading } = turn;
   const said = reading.amounts.find((each) => each.of?.count === "macarons" && each.dim === "number");
-  if (!said) return undefined;
+  const macarons = said?.value ?? fewFor(reading, "ganache");
+  if (macarons === undefined) return undefined;
   const diameter_mm = diameter(reading);
-  return withPartBefore(
-    { macarons: said.value, ...(diameter_mm === undefined ? {} : { diameter_mm }) },
-    turn,
-  );
+  return withPartBefore({ macarons, ...(diameter_mm === undefined ? {} : { diameter_mm }) }, turn);
 };
 
 const allOfIt =

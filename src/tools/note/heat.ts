@@ -140,7 +140,9 @@ function bareMinutes(some: readonly Piece[], at: number): number | undefined {
     some[at + 1]?.text === "of"
   )
     return undefined;
-  const step = (some[at - 1]?.text === "for" ? some[at - 2] : some[at - 1])?.thing?.step;
+  // "rested for 40", "and rest was 40"
+  const isLinked = /^(?:for|was|were|is)$/.test(some[at - 1]?.text ?? "");
+  const step = (isLinked ? some[at - 2] : some[at - 1])?.thing?.step;
   const heat = some[at + 2];
   const isHot =
     some[at + 1]?.text === "at" && (heat?.amount?.dim === "temperature" || isBareHeat(some, at + 2));

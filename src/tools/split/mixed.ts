@@ -4,7 +4,7 @@
  */
 import type { Amount, Reading } from "../contract/index.ts";
 import { gramsOf } from "../lib/units.ts";
-import { nameFrom, shareOf } from "./names.ts";
+import { nameFrom, restName, shareOf } from "./names.ts";
 import type { Draft, Said } from "./said.ts";
 
 type Share = { name?: string; size: number };
@@ -88,7 +88,7 @@ export function mixed(said: Said): Draft | undefined {
   return {
     weights: sizes,
     by: reading.said,
-    ...(ofIt.length === 0 || pieces.length > 0 ? restNamed(reading) : {}),
+    ...(ofIt.length === 0 || pieces.length > 0 ? restName(reading) : {}),
   };
 }
 
@@ -123,22 +123,4 @@ function inBowls(
     at: from + at / 1000,
     share: shareOf(remaining / count, names[at] ? nameFrom(names[at]) : undefined),
   }));
-}
-
-/** The name of what is left over at the end: "the remainder white". */
-function restNamed({ text, things }: Reading): Draft {
-  const last = restsIn(text).at(-1);
-  const end = last && last.index + last[0].length;
-  const thing =
-    end === undefined
-      ? undefined
-      : things.find(
-          (each) => each.at[0] >= end && /^[,:]?(?: [a-z]+){0,2} $/.test(text.slice(end, each.at[0])),
-        );
-  const plain =
-    end === undefined
-      ? undefined
-      : /^[,:]?(?: [a-z]+){0,2} (plain|natural|white|uncolou?red)\b/.exec(text.slice(end))?.[1];
-  const name = thing?.color ?? thing?.taste ?? thing?.chocolate ?? plain;
-  return name ? { rest: name } : {};
 }

@@ -10,6 +10,12 @@ const nth =
 const batch = `(?:(?:the |a |my )?(?:${nth} )?(?:[a-z]+ ){0,3}batch(?: (?:\\d+|one|two|three|four|five|six))?(?: of [a-z]+(?: [a-z]+)?)?)`;
 
 export const forTheNotes: readonly Phrase[] = [
+  // "and the rest was 40 min": no remainder
+  {
+    marks: ["the rest was "],
+    from: /\bthe rest was (?=\d+ ?(?:min|mins|minutes?|h|hours?)\b)/g,
+    to: "rested ",
+  },
   {
     marks: [
       " for the ",
