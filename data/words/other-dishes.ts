@@ -8,7 +8,7 @@ export const otherBakes =
 
 /** More that somebody asks how long it keeps. */
 export const keptFoods =
-  "salmon|tuna|cod|trout|haddock|mackerel|prawns?|shrimps?|crab|mussels|seafood|turkey|duck|mince|peas|sweetcorn|spinach|veg|vegetables?|chips|fries|wine|juice|soup stock|breast milk|avocados?|apples?|raspberries|blueberries|jams?|marmalade|chutney|hummus|pesto|mayo|mayonnaise|cheese|yogh?urt|milk|custard|starter|yeast|cooked chicken|ham|bacon|leftovers|rice pudding|biscuits?|cookies|fudge|truffles|piping bags?|bags?|meringue nests?|honey|nuts|fruit|berries|strawberries|bananas?";
+  "butter|almond flour|ground almonds|flour|sugar|cream|salmon|tuna|cod|trout|haddock|mackerel|prawns?|shrimps?|crab|mussels|seafood|turkey|duck|mince|peas|sweetcorn|spinach|veg|vegetables?|chips|fries|wine|juice|soup stock|breast milk|avocados?|apples?|raspberries|blueberries|jams?|marmalade|chutney|hummus|pesto|mayo|mayonnaise|cheese|yogh?urt|milk|custard|starter|yeast|cooked chicken|ham|bacon|leftovers|rice pudding|biscuits?|cookies|fudge|truffles|piping bags?|bags?|meringue nests?|honey|nuts|fruit|berries|strawberries|bananas?";
 
 /** A plain word where it stands for a thing, and a taste or a shape elsewhere: "too tart", "roll it out". */
 export const riskyDishes: ReadonlySet<string> = new Set(

@@ -1,7 +1,7 @@
 /** The live part in a window that is made narrower: what the terminal made of it is wiped, and nothing above it. */
-import { EventEmitter } from "node:events";
+import { EventEmitter, once } from "node:events";
 import { PassThrough } from "node:stream";
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { type Drawn, rowsAbove, wiped } from "../../src/cli/chat/reflow.ts";
 import { steadyOutput } from "../../src/cli/chat/steady-output.ts";
 
@@ -38,6 +38,14 @@ it("the place is left empty, with the cursor where it was among its rows", () =>
 });
 
 describe("the terminal that ink is given", () => {
+  // the stream's own turns run on
+  beforeEach(() => {
+    vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
+  });
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
   function terminal(before: Drawn | undefined) {
     const written: string[] = [];
     const stdout = Object.assign(new EventEmitter(), {
@@ -59,24 +67,31 @@ describe("the terminal that ink is given", () => {
     };
     return { written, stdin, steady, heard, resize };
   }
-  const later = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+  /** What the terminal answers, until all that listen have heard it. */
+  async function answers(stdin: PassThrough, text: string) {
+    const heard = once(stdin, "data");
+    stdin.write(text);
+    await heard;
+  }
 
   it("hears of a narrower window when its frame is wiped, and what it wrote meanwhile comes behind that", async () => {
     const { written, stdin, steady, heard, resize } = terminal(drawn([59, 36], 59, 0));
     resize(40);
     steady.stream.write("tick");
     expect([written, heard, steady.stream.columns]).toEqual([["\u001b[6n"], [], 60]);
-    stdin.write("\u001b[12;20R");
-    await later(5);
+    await answers(stdin, "\u001b[12;20R");
     expect(written).toEqual(["\u001b[6n", "\u001b[1A\r\u001b[J\n\u001b[1A\u001b[39C", "tick"]);
     expect(heard).toEqual([40]);
   });
 
-  it("goes on without an answer", async () => {
+  it("goes on without an answer, after a wait that is short and some there is", () => {
     const { written, heard, resize } = terminal(drawn([59, 36], 59, 0));
     resize(40);
-    await later(200);
-    expect(written[1]).toMatch(/^\r/);
+    vi.advanceTimersByTime(50);
+    expect([written, heard]).toEqual([["\u001b[6n"], []]);
+    vi.advanceTimersByTime(150);
+    // no row up, all below gone, room for two rows, back up to the first, to the right as far as there is room
+    expect(written).toEqual(["\u001b[6n", "\r\u001b[J\n\u001b[1A\u001b[39C"]);
     expect(heard).toEqual([40]);
   });
 
@@ -84,11 +99,9 @@ describe("the terminal that ink is given", () => {
     const { written, stdin, heard, resize } = terminal(drawn([59, 36], 59, 0));
     resize(50);
     resize(30);
-    stdin.write("\u001b[12;10R");
-    await later(5);
+    await answers(stdin, "\u001b[12;10R");
     expect(heard).toEqual([]);
-    stdin.write("\u001b[12;30R");
-    await later(5);
+    await answers(stdin, "\u001b[12;30R");
     // 59 cells at 30 are two rows, the cursor at column 29 of the second
     expect(written.slice(2)).toEqual(["\u001b[1A\r\u001b[J\n\u001b[1A\u001b[29C"]);
     expect(heard).toEqual([30]);

@@ -65,8 +65,6 @@ describe("one bowl for several flavors", () => {
   });
   it("what is put in on top is judged with what is in it: 5 + 3 in 200", async () =>
     expect((await talk("i put in 5 g, can i add 3 more to 200 g buttercream")).of("share")?.value).toBe(4));
-  it("drops have no weight", async () =>
-    expect(await talk("how many drops is 2 g flavor")).toMatchObject({ tool: "dose", status: "declined" }));
 });
 
 describe("timers", () => {

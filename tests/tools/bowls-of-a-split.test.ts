@@ -1,4 +1,7 @@
-/** A flavor for one bowl of those that were split: 3-8 % fruit powder, 3-6 % cocoa, 0.5-1.5 % gel (from memory, as in data/rules). */
+/**
+ * A flavor for one bowl of those that were split: 3-8 % fruit powder, 3-6 % cocoa, 1-2 % extract, 0.2-0.5 % oil, 0.5-1.5 %
+ * gel (from memory, as in data/rules).
+ */
 import { describe, expect, it } from "vitest";
 import { baker, talk } from "../support/ask.ts";
 
@@ -80,7 +83,7 @@ describe("every part that is named keeps its weight", () => {
     expect(Object.fromEntries((figures ?? []).map(({ name, value }) => [name, value]))).toEqual(parts);
   });
   it.each([
-    // 600 × 2/3; 600 × 3/4; 600 / 2, and as many as are said now
+    // 600 × 2/3 and the rest of it; the same, where two are made of three; 600 × 3/4 and the rest of it
     [["split 600 g batter in two, first twice the second"], 400, 200],
     [["split 600 g batter in 3 bowls", "just two bowls, the first twice the second"], 400, 200],
     [

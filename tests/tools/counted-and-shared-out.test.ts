@@ -7,6 +7,7 @@
 import { describe, expect, test } from "vitest";
 import { stepped } from "../../src/tools/split/adds-up.ts";
 import { baker, figureOf, lastOf, onlyOf } from "../support/ask.ts";
+import { type Case, expectFigures } from "../support/figures.ts";
 
 const fillingFor = (macarons: number) => (macarons * 0.42 * 3.8 ** 2) / 0.92;
 const batterFor = (shells: number) => (shells * 0.53 * 3.8 ** 2) / 0.96;
@@ -118,17 +119,34 @@ describe("flavors that are counted are no grams of one", () => {
     ]);
   });
 
-  test.each([
-    ["what do i buy for 30 macarons in 2 flavors", "buy"],
-    ["batter for 30 macarons in 2 flavors", "shells"],
-    ["split 450 g buttercream in 2 flavors lemon and rose", "split"],
-    ["how much rum for 150 g buttercream and 90 g ganache", "dose"],
-  ])("but %s is %s's", async (said, tool) => expect((await lastOf(said))[0]?.tool).toBe(tool));
+  // ceil(2.2 × 30) = 66 shells, of their batter 130 / 460 almond flour; 450 / 2
+  test.each<Case>([
+    ["what do i buy for 30 macarons in 2 flavors", "buy", { "almond flour": (batterFor(66) * 130) / 460 }],
+    ["batter for 30 macarons in 2 flavors", "shells", { batter: batterFor(66), shells: 66, macarons: 30 }],
+    ["split 450 g buttercream in 2 flavors lemon and rose", "split", { lemon: 225, rose: 225 }],
+  ])("but %s is %s's", (...one) => expectFigures(...one));
+
+  // spirits 2-5 % of either (from memory)
+  test("two bowls are no flavors: a dose for each", async () => {
+    const doses = await lastOf("how much rum for 150 g buttercream and 90 g ganache");
+    expect(doses.map(({ tool, figures }) => [tool, figures?.[0]?.low, figures?.[0]?.high])).toEqual([
+      ["dose", expect.closeTo(3, 6), expect.closeTo(7.5, 6)],
+      ["dose", expect.closeTo(1.8, 6), expect.closeTo(4.5, 6)],
+    ]);
+  });
 });
 
-test.each(["rest 35 tray 2", "rest 30 tray 1 and 2", "rest 35 trays 2"])("%s: no batter", async (said) =>
-  expect((await lastOf(said)).map(({ tool }) => tool)).not.toContain("shells"),
-);
+test.each([
+  ["rest 30 tray 1 and 2", 30],
+  ["rest 35 trays 2", 35],
+])("%s: no batter, and no figure but those minutes", async (said, minutes) => {
+  const answers = await lastOf(said);
+  expect(answers.length).toBeGreaterThan(0);
+  for (const { tool, figures = [] } of answers) {
+    expect(tool).not.toBe("shells");
+    expect(figures.filter(({ value, unit }) => value !== minutes || unit !== "min")).toEqual([]);
+  }
+});
 
 describe("two bowls, enough for so many: what they weigh together", () => {
   test.each<[string, number, number]>([
@@ -238,8 +256,13 @@ describe("the recipe of what was said last", () => {
     expect((await figureOf("whites", said))?.value).toBeCloseTo(298 / 2.6, 6),
   );
 
-  test("how it is folded in stays a question of the step", async () =>
-    expect((await onlyOf("do I add the dry mix to the meringue all at once")).tool).toBe("method"));
+  // in two, 5 s of the mixer after the first and 7-10 s after the second (common practice)
+  test("how it is folded in stays a question of the step", () =>
+    expectFigures("do I add the dry mix to the meringue all at once", "method", {
+      additions: 2,
+      "after the first": 5,
+      "after the second": [7, 10],
+    }));
 });
 
 describe("spares move and the order stays", () => {
@@ -302,20 +325,24 @@ describe("how wide they came out: √(B × 0.96 / n / 0.53) cm", () => {
   );
 });
 
-// a cup of granulated sugar 200 g, of cream 238 g, of ground almonds 95 g (USDA SR28), 16 tablespoons to a cup (NIST)
+// a cup of granulated sugar 200 g (NDB 19335), of ground almonds 95 g (NDB 12061), 16 tablespoons to a cup (NIST Handbook
+// 44); a cup of cream 238 g, and a tablespoon has a row of its own: 15.0 g (NDB 01053; all USDA SR28, file WEIGHT)
 test.each<[string, number]>([
   ["half a cup sugar + 2 tbsp", 125],
-  ["1 cup of cream plus 2 tbsp in grams", (238 * 18) / 16],
+  ["1 cup of cream plus 2 tbsp in grams", 238 + 2 * 15],
   ["1 cup almond flour plus 2 tbsp in grams", (95 * 18) / 16],
   ["1/2 cup sugar plus 2 tbsp sugar in grams", 125],
 ])("one thing in two measures: %s", async (said, grams) =>
   expect((await figureOf("result", said))?.value).toBeCloseTo(grams, 6),
 );
 
-test.each(["how many drops in 1.5 g", "how many drops is 1 g"])("%s has no rule", async (said) => {
-  const { status, figures } = await onlyOf(said);
-  expect([status, figures]).toEqual(["declined", undefined]);
-});
+test.each(["how many drops in 1.5 g", "how many drops is 1 g", "how many drops is 2 g flavor"])(
+  "%s has no rule",
+  async (said) => {
+    const { tool, status, figures } = await onlyOf(said);
+    expect([tool, status, figures]).toEqual(["dose", "declined", undefined]);
+  },
+);
 
 describe("parts that are shown add up", () => {
   test("by tenths, where whole grams don't", async () => {

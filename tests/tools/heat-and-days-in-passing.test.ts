@@ -1,8 +1,8 @@
 /**
  * What is said in few words: a day's short name with noon behind it, a heat on the other scale after something else was
  * answered, a spoon named first, a timer's usual length, what slid in by itself. Values by hand: 150 °C is 302 °F (NIST
- * SP 811, B.8); 3 to 5 % of 315 g are 9.45 to 15.75 g, at 4.93 g a teaspoon 1.92 to 3.19 of them (NIST Handbook 44 for
- * the spoon); a concentrated flavor is 3 to 5 % of a buttercream and 3 to 4 % of a ganache (common practice). How long a
+ * SP 811, B.8); 3 to 5 % of 315 g are 9.45 to 15.75 g, at 4.928922 g a teaspoon 1.917 to 3.195 of them (NIST Handbook
+ * 44, Appendix C for the spoon, its ml counted as grams); a concentrated flavor is 3 to 5 % of a buttercream and 3 to 4 % of a ganache (common practice). How long a
  * step takes by itself is from data/rules/step-times.ts: shells rest 30 min, bake 15, a ganache sets 45 (common practice).
  * The clock stands on Saturday 14 March 2026.
  */
@@ -59,18 +59,18 @@ describe("a spoon named first", () => {
     async (said) => {
       const [spoons] = figures(await last(said));
       expect(spoons).toMatchObject({ unit: "tsp" });
-      expect(spoons?.low).toBeCloseTo(9.45 / 4.93, 1);
-      expect(spoons?.high).toBeCloseTo(15.75 / 4.93, 1);
+      expect(spoons?.low).toBeCloseTo(9.45 / 4.928922, 4);
+      expect(spoons?.high).toBeCloseTo(15.75 / 4.928922, 4);
     },
   );
 
   it("is one where it went in", async () => {
     const [answer] = await last("tsp vanilla in 200 g buttercream is that too much");
-    // a teaspoon is 4.93 g: 4.93 / 200
+    // 4.928922 / 200 = 2.4645 %
     expect(answer?.figures?.[0]).toMatchObject({
       name: "share",
       unit: "%",
-      value: expect.closeTo(4.93 / 2, 2),
+      value: expect.closeTo(2.4645, 4),
     });
     expect(answer?.headline).toMatch(/^2\.46 %: under the 3-5 %/);
   });

@@ -72,11 +72,14 @@ describe("one fewer is filled: n × 0.42 × d² / 0.92", () => {
     expect([answer.tool, answer.figures ?? []]).toEqual(["help", []]);
   });
 
-  test("and a timer runs on", async () => {
+  test.each(["one is gone", "two are gone", "another one broke"])("%s: a timer runs on", async (said) => {
     const { ask, record } = baker();
     await ask("timer 20 min");
-    await ask("one is gone");
-    expect(record().timers).toHaveLength(1);
+    const before = record().timers;
+    expect(before).toHaveLength(1);
+    const answers = await ask(said);
+    expect(answers.map(({ tool, figures }) => [tool, figures ?? []])).toEqual([["help", []]]);
+    expect(record().timers).toEqual(before);
   });
 });
 
@@ -127,11 +130,19 @@ describe("two numbers, and each in its place", () => {
     ],
     // 200 / 1.25
     [["we'll take the dark, cream for 200 g?"], "cream", 160],
-    // every spell out of the fridge, 2 h in all (USDA FSIS)
-    [["can i sell them after 3 hours on the counter"], "out of the fridge", 2],
   ])("%j", async (turns, name, expected) =>
     expect((await figureOf(name, ...turns))?.value).toBeCloseTo(expected, 6),
   );
+
+  // every spell out of the fridge, 2 h in all (USDA FSIS)
+  test("3 h of 2 h are judged, and no price is made", async () => {
+    const { tool, headline, figures } = await onlyOf("can i sell them after 3 hours on the counter");
+    expect([tool, headline]).toEqual(["keep", expect.stringMatching(/^No: 3 h is past the 2 h/)]);
+    expect(figures).toEqual([
+      { name: "out of the fridge", value: 2, unit: "h" },
+      { name: "was out", value: 180, unit: "min" },
+    ]);
+  });
 
   test("a size that is kept, and what is asked with it", async () => {
     const [kept, shells, ...more] = await lastOf("save my size as 3.5 cm and batter for 24");

@@ -2,7 +2,6 @@
  * Time out of the fridge, in whatever words: never a timer. Two hours in all, one above 32 °C (USDA FSIS, Danger Zone
  * 40 °F - 140 °F); 71 °C (160 °F) for egg dishes (FoodSafety.gov, Safe Minimum Internal Temperatures).
  */
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { baker, talk } from "../support/ask.ts";
 
@@ -41,32 +40,33 @@ describe("told without a word of keeping", () => {
       "No",
     ]);
   });
-  it("a law: wherever it is and however it is asked, over 2 h is no and nothing is timed", async () => {
-    await fc.assert(
-      fc.asyncProperty(
-        fc.integer({ min: 3, max: 9 }),
-        fc.constantFrom(
-          "on the table",
-          "on the counter",
-          "on the buffet",
-          "in the car",
-          "in the sun",
-          "out of the fridge",
-        ),
-        fc.constantFrom("", ", ok?", ", still safe?", " is that fine"),
-        fc.constantFrom("", "they were ", "they sat ", "left them "),
-        async (hours, place, asks, lead) => {
-          const her = baker();
-          const [answer] = await her.ask(`${lead}${hours} hours ${place}${asks}`);
-          expect([answer?.tool, answer?.headline.slice(0, 2), her.record().timers]).toEqual([
-            "keep",
-            "No",
-            [],
-          ]);
-        },
-      ),
-      { numRuns: 60 },
-    );
+  describe("a law: wherever it is and however it is asked, over 2 h is no and nothing is timed", () => {
+    const places = [
+      "on the table",
+      "on the counter",
+      "on the buffet",
+      "in the car",
+      "in the sun",
+      "out of the fridge",
+    ];
+    const leads = ["", "they were ", "they sat ", "left them "];
+    const asks = ["", ", ok?", ", still safe?", " is that fine"];
+    // all 7 × 6 × 4 × 4 of them
+    it.each(places)("%s", async (place) => {
+      for (const hours of [3, 4, 5, 6, 7, 8, 9])
+        for (const lead of leads)
+          for (const ask of asks) {
+            const her = baker();
+            const say = `${lead}${hours} hours ${place}${ask}`;
+            const [answer] = await her.ask(say);
+            expect([say, answer?.tool, answer?.headline.slice(0, 3), her.record().timers]).toEqual([
+              say,
+              "keep",
+              "No:",
+              [],
+            ]);
+          }
+    });
   });
 });
 
@@ -90,7 +90,8 @@ describe("and what is no time out of the fridge", () => {
     },
   );
   it("sat behind they is no day, and beside an hour it is one", async () => {
-    expect((await talk("plan 24 macarons for sat 4 pm")).headline).toMatch(/Sat 21 Mar 16:00|today 16:00/);
+    // on Saturday the 14th at 9:30 today's 16:00 can't be met, as they mature for 24 h: the next one
+    expect((await talk("plan 24 macarons for sat 4 pm")).headline).toContain("ready Sat 21 Mar 16:00");
     expect((await talk("they sat 3 hours on the buffet")).tool).toBe("keep");
   });
 });

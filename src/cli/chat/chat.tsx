@@ -41,10 +41,12 @@ export interface ChatProps {
   onStart(stop: () => Promise<unknown>): void;
   /** What the live part is drawn as from here on; undefined where it isn't on the screen, or can't be wiped by its lines. */
   onFrame(frame: Frame | undefined): void;
+  /** The view is taken down, by a signal too: what was written has to reach the terminal now. */
+  onGone(): void;
 }
 
 /** The whole chat: what is finished above, what is live below. */
-export function Chat({ options, opened, env, onStart, onFrame }: ChatProps): ReactNode {
+export function Chat({ options, opened, env, onStart, onFrame, onGone }: ChatProps): ReactNode {
   const { exit } = useApp();
   const { stdout } = useStdout();
   const { setCursorPosition } = useCursor();
@@ -180,6 +182,7 @@ export function Chat({ options, opened, env, onStart, onFrame }: ChatProps): Rea
   below.current = frame ? frame.lines.length - frame.cursor.y : 0;
   // When a signal ends the process, the shell's prompt must not come into the middle of the frame.
   useLayoutEffect(() => () => void stdout.write("\n".repeat(below.current)), [stdout]);
+  useLayoutEffect(() => onGone, [onGone]);
   // Set with every frame, by the component that every change passes through: ink forgets it otherwise.
   setCursorPosition(frame?.cursor);
   return (

@@ -9,6 +9,8 @@ export interface Decoder {
   pending: string;
   /** The last character was CR: a LF that follows belongs to it. */
   afterReturn: boolean;
+  /** The start of a sequence whose rest didn't come in time: if it is where the cursor is, nobody typed the rest. */
+  late?: string;
   /** What came so far between the marks that the terminal puts around a paste; undefined outside of them. */
   pasted?: string;
 }
@@ -19,6 +21,8 @@ const pasteStart = "\u001b[200~";
 const pasteEnd = "\u001b[201~";
 const escapeSign = "\u001b";
 const interrupt = "\u0003";
+// biome-ignore lint/suspicious/noControlCharactersInRegex: escape sequences start with one
+const report = /^\u001b\[\d+;\d+R/;
 
 /**
  * Reads one chunk. The same characters in any chunks give the same keys, next to each other inserts joined.
@@ -26,7 +30,8 @@ const interrupt = "\u0003";
  * many chunks it takes; tabs in it are spaces.
  */
 export function decode(state: Decoder, chunk: string): { state: Decoder; keys: Key[] } {
-  const input = state.pending + chunk;
+  const late = state.late ? (report.exec(state.late + chunk)?.[0].slice(state.late.length) ?? "") : "";
+  const input = state.pending + chunk.slice(late.length);
   let { afterReturn, pasted } = state;
   const keys: Key[] = [];
   let text = "";
@@ -74,7 +79,10 @@ export function decode(state: Decoder, chunk: string): { state: Decoder; keys: K
   };
 }
 
-/** To be called when a sequence was begun and nothing followed: it was the Escape key alone. */
+/** To be called when a sequence was begun and nothing followed: it was the Escape key alone, or the rest is late. */
 export function flush(state: Decoder): { state: Decoder; keys: Key[] } {
-  return { state: { ...state, pending: "" }, keys: state.pending === escapeSign ? [{ do: "escape" }] : [] };
+  return {
+    state: { ...state, pending: "", late: state.pending },
+    keys: state.pending === escapeSign ? [{ do: "escape" }] : [],
+  };
 }

@@ -34,7 +34,16 @@ export async function openChat(options: ChatOptions): Promise<void> {
     const onFrame = (frame: Frame | undefined) => {
       drawn = frame;
     };
-    const chat = <Chat options={options} opened={opened} env={env} onStart={onStart} onFrame={onFrame} />;
+    const chat = (
+      <Chat
+        options={options}
+        opened={opened}
+        env={env}
+        onStart={onStart}
+        onFrame={onFrame}
+        onGone={steady.release}
+      />
+    );
     if (opened.cursorRow !== undefined) stdout.write(undoFirst(opened.cursorRow));
     // Ctrl-C is a key like the others here; on an empty line it leaves by the same door as "bye".
     // Incremental rendering stays off: with a visible cursor it starts one line too low.
@@ -42,6 +51,7 @@ export async function openChat(options: ChatOptions): Promise<void> {
       await render(chat, { stdin, stdout: steady.stream, exitOnCtrlC: false }).waitUntilExit();
     } finally {
       steady.release();
+      await steady.heardOut();
     }
   } finally {
     stdin.setRawMode?.(false);

@@ -1,7 +1,8 @@
 /**
  * The terminal as ink is given it. ink goes up as many lines as it wrote to wipe its last frame; in a window that was made
  * narrower a terminal has broken those lines into more, and their first rows would stay behind. So when the size changes,
- * the frame is wiped here first, by where the terminal says that the cursor is, and ink hears of the new size afterwards.
+ * the frame is wiped here first, and ink hears of the new size afterwards. Where the cursor's own line is too long now,
+ * terminals differ, and only then it is asked where the cursor is: every question is an answer among the keys.
  */
 import { EventEmitter } from "node:events";
 import { type Drawn, wiped } from "./reflow.ts";
@@ -9,13 +10,22 @@ import { type Drawn, wiped } from "./reflow.ts";
 const whereIsIt = "\u001b[6n";
 // biome-ignore lint/suspicious/noControlCharactersInRegex: escape sequences start with one
 const position = /\u001b\[\d+;(\d+)R/g;
-/** A terminal that says where its cursor is does so at once. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: the same
+const begunPosition = /\u001b(?:\[[\d;]*)?$/;
+/**
+ * How long the screen stands still for an answer. From memory: a terminal of this machine answers within 10 ms, one on the
+ * other side of a continent within 100, and from about 100 on a hand that drags the window sees it stop.
+ */
 const patience_ms = 120;
+/** How long an answer may still come. From memory: by way of a satellite it takes 700 ms. */
+const longest_ms = 1000;
 
 export interface SteadyOutput {
   stream: NodeJS.WriteStream;
-  /** Writes what is held back, and holds nothing any more. */
+  /** Writes what is held back, at once; holds nothing and asks nothing any more. */
   release(): void;
+  /** When no answer can come any more that the shell would take for typed. */
+  heardOut(): Promise<void>;
 }
 
 /** @param drawn what ink drew last; undefined while there is nothing of its own to be wiped */
@@ -26,39 +36,64 @@ export function steadyOutput(
 ): SteadyOutput {
   const own = new EventEmitter();
   let size = { columns: stdout.columns, rows: stdout.rows };
-  let held: { before: Drawn; writes: (() => void)[]; asked: number } | undefined;
+  let held: { before: Drawn; writes: (() => void)[] } | undefined;
   let waiting: NodeJS.Timeout | undefined;
+  /** So many answers are still to come, also when nothing waits for them any more. */
+  let owed = 0;
+  let asked_ms = 0;
+  let begun = "";
+  let isHeardOut = () => {};
 
-  function settle(column?: number): void {
+  /** Wipes the frame that was there, and writes what came meanwhile. */
+  function letGo(column?: number): void {
     clearTimeout(waiting);
-    stdin.off("data", heard);
     const now = held;
     held = undefined;
     if (now) stdout.write(wiped(now.before, stdout.columns || 80, column));
     for (const write of now?.writes ?? []) write();
+  }
+  function settle(column?: number): void {
+    letGo(column);
     size = { columns: stdout.columns, rows: stdout.rows };
     own.emit("resize");
   }
   const heard = (chunk: string | Buffer) => {
-    for (const [, column] of String(chunk).matchAll(position)) {
+    const text = begun + String(chunk);
+    begun = begunPosition.exec(text)?.[0] ?? "";
+    for (const [, column] of text.matchAll(position)) {
+      owed -= 1;
       // an answer from before the window changed once more says nothing of now
-      if (held) held.asked -= 1;
-      if (held?.asked === 0) settle(Number(column) - 1);
+      if (owed > 0) continue;
+      stdin.off("data", heard);
+      isHeardOut();
+      if (held) settle(Number(column) - 1);
+      return;
     }
   };
+  function ask(): void {
+    if (owed === 0) {
+      begun = "";
+      stdin.on("data", heard);
+    }
+    owed += 1;
+    asked_ms = performance.now();
+    waiting = setTimeout(settle, patience_ms);
+    stdout.write(whereIsIt);
+  }
   function resized(): void {
+    const columns = stdout.columns || 80;
     const before = held?.before ?? drawn();
     // made wider, or lower, nothing is broken
-    if (!before || (stdout.columns || 80) >= (size.columns || 80)) {
+    if (!before || columns >= (size.columns || 80)) {
       settle();
       return;
     }
+    // a terminal that was too slow with its last answer isn't waited for again before that has come
+    const isSlow = !held && owed > 0;
+    held ??= { before, writes: [] };
     clearTimeout(waiting);
-    if (!held) stdin.on("data", heard);
-    held ??= { before, writes: [], asked: 0 };
-    held.asked += 1;
-    waiting = setTimeout(() => settle(), patience_ms);
-    stdout.write(whereIsIt);
+    if (before.cursor.x < columns || isSlow) settle();
+    else ask();
   }
   stdout.on("resize", resized);
 
@@ -85,7 +120,21 @@ export function steadyOutput(
     stream,
     release() {
       stdout.off("resize", resized);
-      if (held) settle();
+      letGo();
+    },
+    async heardOut() {
+      const left_ms = asked_ms + longest_ms - performance.now();
+      if (owed > 0 && left_ms > 0) {
+        // not shown by the terminal, and read off
+        stdin.setRawMode?.(true);
+        stdin.resume();
+        await new Promise<void>((resolve) => {
+          isHeardOut = resolve;
+          setTimeout(resolve, left_ms);
+        });
+        stdin.pause();
+      }
+      stdin.off("data", heard);
     },
   };
 }

@@ -10,6 +10,8 @@ const asked: readonly RegExp[] = [
   /\b(?:can|may|could|should) (?:i|we|you) (?:re)?freeze (?:(?:a|an|the|my|our|some|this|that|raw|cooked|fresh|leftover) )*([a-z]+(?: [a-z]+)?)(?= ?(?:[?.,]|$)| for | and | or )/,
   // "shelf life of yoghurt"
   /\b(?:shelf|fridge|freezer|counter|storage|cupboard) (?:life|time) (?:of|for) (?:(?:a|an|the|my|our|some|this|that|opened|homemade|fresh|leftover|frozen|thawed|smoked|raw|cooked|tinned) )*([a-z]+(?: [a-z]+)?)(?= ?(?:[?.,]|$)| in | on | once | after )/,
+  // "butter sat on the counter for 3 hours, is it ok"
+  /^(?:(?:and|so|ok|oh|but|hm|the|my|our|some|a|an|leave|left|i|we) )*([a-z]+(?: [a-z]+){0,2}?) (?:(?:has|have|had|was|were|is|been|just|all|needs?) )*(?:sat|sitting|stood|left|out|lay|stayed|\d+(?:\.\d+)? ?(?:h|hrs?|hours?|min\w*) (?:out|on|in|at))\b/,
   /\b(?:does|do|will|would|can) (?:(?:a|an|the|my|our|some|this|that|frozen|thawed|smoked|raw|cooked) )*([a-z]+(?: [a-z]+){0,2}?) (?:keep|last|stay)\b/,
 ];
 

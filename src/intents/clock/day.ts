@@ -29,7 +29,9 @@ const isDayName = (word: string) =>
 
 /** "they sat 3 hours": what somebody did, and no day; "24 macarons sat at 4 pm" is one. */
 const hasSat: ReadonlySet<string> = new Set(
-  "they it these those have has had just all macarons macs shells boxes ones that which i we only".split(" "),
+  "they it these those have has had just all macarons macs shells box batch boxes ones that which i we only".split(
+    " ",
+  ),
 );
 const isVerb = (tokens: readonly Token[], i: number): boolean =>
   text(tokens[i]) === "sat" &&

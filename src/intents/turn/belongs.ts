@@ -117,7 +117,7 @@ const wasPutIn =
   /^(?:(?:i|we|ive|weve|oh|no|so|ok|just|accidentally|oops) )*(?:put|added|add|dumped|tipped|poured|stirred|dropped|spilled|spilt|knocked) (?:in )?\S*<weight> .*(?:in|into|to) (?:the |my )?\S*<weight>/;
 /** "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in". */
 const fellIn =
-  /<base=\S+.*(?: |, )(?:and|but|then|so) (?:(?:about|a whole|all of|instead|now) )*\S*<weight>(?: of (?:it|that))? (?:(?:just|has|have|all) )*(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|tipped)(?: (?:in|into|out|it|there|by accident|by mistake))+$/;
+  /<base=\S+.*(?: |, )(?:and|but|then|so) (?:(?:about|a whole|all of|instead|now) )*\S*<weight>(?: of (?:it|that))? (?:(?:just|has|have|all) )*(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|tipped) (?:in|into)(?: (?:it|there|by accident|by mistake))*$/;
 
 export const asksForPlain = (part: Part, ear: Ear): boolean => forPlain.test(ear.mask(part));
 export const isBareTail = (part: Part, ear: Ear): boolean =>

@@ -118,7 +118,7 @@ const told = "(?:(?:and|so|ok|okay|but|oh|sorry|well|actually|no|oops|ah|now|rig
 const who =
   "(?:i|we|im|were|ive|weve|i have|we have|i had)(?: (?:only|just|actually|finally|already|really|have|did|had|not))*";
 const what =
-  "(?: (?:it|them|that|this|baking|late|later|early|earlier|than|planned|a bit|bit|a|weighing|work|the|bake|today|with|off|,|only|just|not))*";
+  "(?: (?:it|them|that|this|baking|late|later|early|earlier|than|planned|a bit|bit|a|weighing|the|bake|today|with|off|,|only|just|not))*";
 const begun = new RegExp(
   `^(?!.*(?:^| )(?:if|what|when|could|would|can|should|will|im|were)(?: |$))${told}(?:${who} (?:start|began|begin) ?|(?:${who} )?(?:started|begun|got going|got started|kicked off)) ?${what.replace("(?: (", "(?:(").replace("))*", ") ?)*")}(?:(?:at|around|about|by|from) )*\\S*<when>(?: (?:instead|today|late|then|not .*|and .* late|though|sorry|than planned))*$`,
 );

@@ -27,7 +27,7 @@ export const doseCues = cues(
   [
     12,
     "^(?!.*(?:<(?:weight|volume|percent|money|when)|count=(?:trays|boxes)) ?)(?:(?:so|and|ok|hi|please|pls|can you|could you) )*(?:(?:what|which|how many) (?:\\S+ )?{dose=flavor} (?:(?:do|can|could|have) (?:you|u)|(?:can|could) (?:i|we)|(?:are|is) (?:there|in))|(?:list|show|tell) (?:me )?(?:(?:all|the|your|of) )*{dose=flavor}|what (?:can|could|do) i \\S*<dose=flavor>)",
-    "^(?!.*<(?:weight|volume|percent|money|when|number) ?)(?:(?:so|and|ok|hi) )*(?:what|which) (?:(?:other|else|two|three) )?(?:(?:{dose=flavor}|{base}|tastes?|colou?rs?) )?(?:else )?(?:go|goes|pair|pairs|match|matches|works?|tastes?|suits?|fits?) (?:(?:well|nicely|best|good|great) )*(?:with|together)",
+    "^(?!.*<(?:weight|volume|percent|money|when|number) ?)(?:(?:so|and|ok|hi) )*(?:what|which) (?:(?:other|else|two|three) )?(?:(?:{dose=flavor}|{base}|tastes?|colou?rs?) )?(?:else )?(?:go|goes|pair|pairs|match|matches|works?|tastes?|suits?|fits?) (?:(?:well|nicely|best|good|great) )*(?:with (?:\\S+ ){0,3}?(?:{taste}|{ingredient}|{chocolate}|{base})|together(?: (?:well|nicely|best|in a box))*(?: [?])?$)",
     "^(?!.*<(?:weight|volume|percent|money|number) ?)(?:(?:so|and|ok|hi|please|pls|can you|could you|help me) )*(?:suggest|recommend|pick|choose|propose) (?:(?:me|us|a|an|some|any|the|nice|good|new|other|fun|seasonal) )*(?:{dose=flavor}|{base=filling}|combinations?|combo|pairings?)",
     "^(?!.*<(?:weight|volume|percent|money|number) ?)(?:(?:so|and|ok|hi|um|hm) )*(?:what|which) (?:other )?(?:{dose=flavor}|combinations?) (?:(?:should|shall|would|could|do) (?:i|we|you) (?:make|do|bake|choose|pick|go|take|recommend|suggest|like)|(?:is|are) (?:good|nice|best|popular|in season))",
   ],

@@ -15,15 +15,19 @@ const known = new RegExp(
 );
 /** "what goes with pistachio", "suggest a flavor", "what flavor should i make". */
 const pairing = new RegExp(
-  `${lead}(?:(?:what|which)(?: (?:other|else|two|three))?(?: ${flavors}| fillings?| ganache| buttercream| jam)? (?:else )?(?:go|goes|pair|pairs|match|matches|works?|tastes?(?: good| nice| best)?|suits?|fits?|would go|would work)(?: (?:well|nicely|best|good|together|great))* (?:with|together)\\b.*|(?:suggest|recommend|pick|choose|propose)(?: me| us)? (?:a|an|some|any|the|two|three|me)?(?: (?:nice|good|new|other|fun|seasonal|summer|winter|spring|autumn))*? ?(?:${flavors}|fillings?|combinations?|combo|pairings?)\\b.*|(?:what|which) (?:${flavors}|combinations?|combo) (?:should|shall|would|could|do) (?:i|we|you) (?:make|do|bake|choose|pick|go (?:for|with)|take|recommend|suggest|like)\\b.*|(?:what|which)(?: other)? (?:${flavors}|fillings?) (?:is|are) (?:good|nice|best|popular|in season)\\b.*)$`,
+  `${lead}(?:(?:what|which)(?: (?:other|else|two|three))?(?: ${flavors}| fillings?| ganache| buttercream| jam)? (?:else )?(?:go|goes|pair|pairs|match|matches|works?|tastes?(?: good| nice| best)?|suits?|fits?|would go|would work)(?: (?:well|nicely|best|good|together|great))* (?:with\\b.*|together(?: (?:well|nicely|best|in a box))?)|(?:suggest|recommend|pick|choose|propose)(?: me| us)? (?:a|an|some|any|the|two|three|me)?(?: (?:nice|good|new|other|fun|seasonal|summer|winter|spring|autumn))*? ?(?:${flavors}|fillings?|combinations?|combo|pairings?)\\b.*|(?:what|which) (?:${flavors}|combinations?|combo) (?:should|shall|would|could|do) (?:i|we|you) (?:make|do|bake|choose|pick|go (?:for|with)|take|recommend|suggest|like)\\b.*|(?:what|which)(?: other)? (?:${flavors}|fillings?) (?:is|are) (?:good|nice|best|popular|in season)\\b.*)$`,
 );
 
 /** Nothing where an amount is told, or a day: then it is of a bowl or of an order. */
-export function tableAsked({ text, amounts, whens }: Reading): Draft | undefined {
+export function tableAsked({ text, things, amounts, whens }: Reading): Draft | undefined {
   if (amounts.some(({ dim, of }) => dim !== "number" || of !== undefined) || whens.length > 0)
     return undefined;
   if (known.test(text)) return { list: "known" };
-  return pairing.test(text) ? { list: "pairing" } : undefined;
+  // "what works best with a fan oven" is of no taste
+  const isOfTastes =
+    !/\bwith\b/.test(text) ||
+    things.some(({ taste, ingredient, chocolate, base }) => taste ?? ingredient ?? chocolate ?? base);
+  return pairing.test(text) && isOfTastes ? { list: "pairing" } : undefined;
 }
 
 const shown = ({ name, buttercream, ganache, batter }: DoseRow): string =>

@@ -1,10 +1,15 @@
 /** Where they are kept, by the words for places: shells alone, out of the fridge, in the freezer, in the fridge. */
+import { warmPlaces } from "../../../data/words/warm-places.ts";
 import { inBase } from "../lib/units.ts";
 import type { Said, Subject } from "./about-said.ts";
 import { iceWords, outWords } from "./days-said.ts";
 
 /** From here on what was said is the warmth of a room: no fridge is as warm. From memory. */
 export const room_c = 20;
+
+/** Shells that rest, or that are to be filled yet: no filling is in them that could spoil. */
+const isUnbaked =
+  /\bpiped\b|\b(?:before|until) (?:(?:they|it|i|we) )?(?:bak\w+|going in|go in|the oven)|\bto dry\b|\bstick(?:y|s|ing)?\b(?: \w+){0,2} (?:finger|touch)|\b(?:tacky|still sticky)\b|\b(?:ok|okay|fine|safe|good|going|able) to fill\b|\bstill bake\b/;
 
 /** Shells without a filling: said so, or shells alone with no word of macarons. */
 function isBareShells({ reading, words: said }: Said): boolean {
@@ -16,9 +21,12 @@ function isBareShells({ reading, words: said }: Said): boolean {
   const unfilled =
     /\b(?:not|werent|wasnt|arent|isnt|never|havent) (?:been |yet )?filled\b|\b(?:unfilled|empty|bare|naked|plain|without filling|just the) ?(?:macaron )?(?:shells?|halves)?\b/;
   if (unfilled.test(words) && /shell|unfilled|halves|filled/.test(words)) return true;
+  if (isUnbaked.test(words)) return true;
   const counts = reading.things.map((each) => each.count);
   return (
-    counts.includes("shells") && !/fill|assembl|sandwich|together/.test(words) && !counts.includes("macarons")
+    counts.includes("shells") &&
+    !/\bfill(?:ed|ings?)\b|assembl|sandwich|together/.test(words) &&
+    !counts.includes("macarons")
   );
 }
 
@@ -39,8 +47,9 @@ const hasSat = ({ reading, words }: Said): boolean =>
   !/fridge|refrigerat|freez|chill|cool|cold|ice/.test(words);
 
 /** Places without a fridge, where a length of time is told of one: "3 hours in the office", "in my bag for 2 h". */
-const stayed =
-  /\b(?:on|in|at|by|under) (?:the |a |my |our |her |his )?(?:\w+ )?(?:bag|office|van|tent|marquee|patio|terrace|garden|lawn|desk|heat|hall|church|kitchen|party|wedding|side|display|trolley)\b/;
+const stayed = new RegExp(
+  `\\b(?:on|in|at|by|under) (?:the |a |my |our |her |his )?(?:\\w+ )?(?:${warmPlaces})\\b`,
+);
 const isTimed = ({ reading, words }: Said): boolean =>
   stayed.test(words) &&
   reading.amounts.some((each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60) &&

@@ -93,7 +93,9 @@ const ofEggs: readonly Subject[] = [
   [
     "frail",
     ({ reading, words }) =>
-      /\b(?:pregnan\w*|bab(?:y|ies)|toddlers?|infants?|immun\w+|chemo\w*|elderly)\b/.test(words) &&
+      /\b(?:pregnan\w*|bab(?:y|ies)(?! (?:shower|macarons?|macs|pink|blue|shells|ones|sized?|boy|girl))|toddlers?|infants?|immun\w+|chemo\w*|elderly)\b/.test(
+        words,
+      ) &&
       /\b(?:ok|okay|safe|fine|eat|give|allowed|alright|can|may|should|risky|risk)\b/.test(words) &&
       reading.amounts.length === 0 &&
       reading.whens.length === 0,

@@ -1,7 +1,7 @@
 import { cues } from "../lib/cue.ts";
 import { heatingWords } from "./heating-said.ts";
 import { limitSourceCues } from "./limit-source.ts";
-import { spellCues } from "./spell-cues.ts";
+import { notHerself, spellCues } from "./spell-cues.ts";
 
 const stored =
   "(?:fridge|refrigerator|refrigerated|freezer|counter|countertop|worktop|table|outside|pantry|room temp\\S*|room temperature)";
@@ -145,8 +145,8 @@ export const keepCues = cues(
   ],
   [
     9,
-    "(?:stayed|stood|sat|lay|were left|was left|been) {time} (?:out )?(?:on|out|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun|outside|fridge)",
-    "(?:stayed|stood|sat|lay|were left|was left|been) (?:out )?(?:on|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun) (?:for )?{time}",
+    `^${notHerself}.*(?:stayed|stood|sat|lay|were left|was left|been) {time} (?:out )?(?:on|out|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun|outside|fridge)`,
+    `^${notHerself}.*(?:stayed|stood|sat|lay|were left|was left|been) (?:out )?(?:on|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun) (?:for )?{time}`,
   ],
   [5, "when (?:do|does|will|would) (?:they|it|these|those|this|that) (?:expire|go off|go bad|spoil)"],
   [
@@ -207,7 +207,7 @@ export const keepCues = cues(
     "freeze .. (?:how long|filled|macarons|them|it)",
     "how .. thaw",
     "shelf stable",
-    "(?:left|sat|sitting|been|stood|forgot|standing|out|counter|porch|overnight) .. (?:ok|okay|safe|good|toss|bin|chuck|throw|eat|sell|serve|still|fine|ruined|worry)",
+    `^${notHerself}.*(?:left|sat|sitting|been|stood|forgot|standing|out|counter|porch|overnight) .. (?:ok|okay|safe|good|toss|bin|chuck|throw|eat|sell|serve|still|fine|ruined|worry)`,
     "use by",
     "(?:go|gone|going) (?:off|bad)",
     "how (?:cold|warm) .. (?:fridge|freezer|refrigerator|stored|kept)",

@@ -54,6 +54,14 @@ export function outOfFridge(inputs: KeepInputs, world: World): Outcome {
   const { from, since, until_ms, nights, out_min } = spell(inputs, world);
   const [hot, limit_h] = [isHot(inputs), limitOf(inputs)];
   if (since && !since.ok) return { status: "impossible", headline: since.why };
+  if (inputs.air_c !== undefined && inputs.air_c <= fridge.limit_c)
+    return {
+      status: "answered",
+      headline: `Yes: at ${plain(inputs.air_c, 0)} °C (${plain(fahrenheit(inputs.air_c), 0)} °F) they are as cold as in the fridge, and the time doesn't count, if it was so all along`,
+      figures: [{ name: "fridge", value: fridge.limit_c, unit: "°C" }],
+      rule: keepingRules.fridge,
+      cautions: ["Measure it beside the macarons: ice packs that have thawed no longer hold them cold."],
+    };
   const part = inputs.out_earlier_min ? "part of it " : "";
   const warmth =
     inputs.air_c !== undefined

@@ -3,7 +3,7 @@ import type { Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 
 const timed =
-  "^(?!.*(?:timer|alarm|countdown|remind|ring |how long|{weight}|{when}|fridge|freezer|counter))(?:\\S+ )*?";
+  "^(?!.*(?:timer|alarm|countdown|remind|ring |how long|{weight}|{when}|fridge|freezer))(?:\\S+ )*?";
 const many =
   "(?:(?:for|about|around|like|nearly|only|just|a|good|full|over|roughly|almost|now|already) )*{time}";
 const step =
@@ -11,7 +11,7 @@ const step =
 const between = "(?:\\S+ ){0,6}?";
 /** "too long?", "is that ok": whether so long was right. */
 const plainly =
-  "(?:too (?:long|short|much|little|brief)|long enough|not enough|overbaked|underbaked|overdone)";
+  "(?:too (?:long|short|much|little|brief)|long enough|not enough|still (?:bake\\S*|ok to bake\\S*)|overbaked|underbaked|overdone)";
 const asked =
   "(?:is|was|are|were|will|would) (?:(?:that|it|this|they|be|about|still) )+(?:too (?:long|short|much|little)|long enough|enough|ok|okay|fine|alright|right|normal|good|bad|wrong)";
 const judged = `(?:${plainly}|${asked})`;

@@ -22,6 +22,9 @@ export const timerCues = cues(
   // "3 hrs ok?", "is 14 min too long": of what nobody said, and no order
   [
     -9,
+    // "sat 1 hour on the counter, still tacky", "macs sat out 2 hours before baking"
+    "{time} (?:\\S+ )*?(?:still|yet) (?:a bit |bit |quite |so )?(?:tacky|sticky|wet|stick\\S*)(?: |$)",
+    "(?:sat|stood|were|been) (?:out |there )?(?:for )?{time} (?:\\S+ ){0,3}?before (?:\\S+ ){0,2}?(?:bak\\S*|going|they|it|i)",
     "^(?:(?:and|so|is|are|would|be|its|but) )*{time} (?:(?:is|be|still|that) )*(?:ok|okay|safe|fine|alright|enough|too long|too short|too much)(?: (?:for (?:them|it|that|those)|then|or not))*(?: [?])?$",
   ],
   // "whisked 10 min, is that too long": judged, and nothing to wait for

@@ -3,7 +3,13 @@ import type { Phrase } from "./phrase.ts";
 
 const sifted = "(?:(?:my|the|a|of|sieved|sifted|ready|weighed|whole|almond) )*";
 const dry = "dry (?:mix(?:ture)?|ingredients|stuff|blend)";
-const grams = "(\\d{2,4}(?:[.,]\\d+)?) ?(?:g|gr|grams?)?(?= |$|[,?.])";
+/** Nothing of it may be told by itself as well: then that is what is weighed. */
+const together =
+  "(?!.*\\b(?:almond flou?r|ground almonds?|almond meal|almonds|af|powdered sugar|icing sugar|confectioners)\\b)";
+const grams = "(\\d{2,4}(?:[.,]\\d+)?) ?(?:g|gr|grams?)?";
+/** What the weight is of stands before it: an ingredient behind it would have it. */
+const ends =
+  "(?= ?(?:$|[?;!,]|\\.(?!\\d))| (?:so |and |then |now )*(?:how|what|whats|what's|which|need|for|please|pls|in all|together|altogether)\\b)";
 /** What goes with it by weight; how it is folded in is asked of no weight. */
 const asked =
   "(?=.*\\b(?:whites|eggs?|sugar|caster|granulated|meringue|recipe|the rest|batter|macarons?)\\b)";
@@ -13,14 +19,14 @@ export const dryMixWeighed: readonly Phrase[] = [
   {
     marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
     from: new RegExp(
-      `^(?=.{0,300}$)${asked}${asks}((?:.* )?)${sifted}${dry}(?:,|:| -)? ?(?:(?:is|are|weighs|weigh|weighed|comes to|came to|at|of|it is|its|it weighs|,) )*${grams}`,
+      `^(?=.{0,300}$)${together}${asked}${asks}((?:.* )?)${sifted}${dry}(?:,|:| -)? ?(?:(?:is|are|weighs|weigh|weighed|comes to|came to|at|of|it is|its|it weighs|,) )*${grams}${ends}`,
       "g",
     ),
     to: "$1$2 g tant pour tant",
   },
   {
     marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
-    from: new RegExp(`^(?=.{0,300}$)${asked}${asks}(.*?)(?<![\\d.,])${grams} ${sifted}${dry}`, "g"),
+    from: new RegExp(`^(?=.{0,300}$)${together}${asked}${asks}(.*?)(?<![\\d.,])${grams} ${sifted}${dry}`, "g"),
     to: "$1$2 g tant pour tant",
   },
 ];

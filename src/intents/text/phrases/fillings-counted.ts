@@ -17,6 +17,13 @@ const mixes =
   "((?:(?:dark|milk|white|chocolate|choc|plain|swiss|italian) ){0,2}(?:butter ?cream|smbc|ganache|curd|jam|caramel))";
 const and = "(?:,? and|,| \\+| &|;|\\.)";
 
+/** Who they are for, and that they are to be made: nothing of it is a figure, an order or a question. */
+const isTalk =
+  /^(?:(?:ok|okay|and|so|now|please|pls|hi|hey|hello|well|right|i|ive|i've|im|i'm|we|were|we're|have|got|need|want|like|would|id|i'd|about|around|to|make|making|bake|baking|do|doing|for|a|an|my|our|the|her|his|their|on|this|next|friend|friends|neighbou?r|sister|brother|mum|mom|dad|mother|father|aunt|uncle|cousin|boss|colleague|teacher|daughter|son|girl|boy|kids|wife|husband|she|he|they|wants?|asked|ordered|likes?|with|all|of|them|those|party|birthday|wedding|shower|tea|(?:mon|tues|wednes|thurs|fri|satur|sun)day|weekend|tomorrow|today|tonight)(?: ?, ?| |$))*$/;
+/** Only how much of each filling, and of its flavor. */
+const isAskedOnly =
+  /^(?:(?:so|and|then|please|pls|how|much|many|grams?|g|what|whats|what's|is|the|amounts?|weights?|of|do|does|should|would|will|i|we|need|want|have|to|make|get|for|my|each|both|either|one|ones|in|into|it|them|filling|fillings|buttercream|butter|cream|smbc|ganache|curd|jam|caramel|white|dark|milk|chocolate|choc|plain|flavou?r|flavou?rs|flavou?ring|go|goes|per)(?: ?[,.?!;:]+ ?| |$))*$/;
+
 export const fillingsCounted: readonly Phrase[] = [
   // "how much buttercream for 15 and how much ganache for 15": the two are of one order
   {
@@ -51,13 +58,17 @@ export const fillingsCounted: readonly Phrase[] = [
   {
     marks: ["half"],
     from: new RegExp(
-      `${short}.*?\\b(\\d+) (?:macarons?|macs)\\b.*?\\bhalf ${links}${name}${and} (?:the )?(?:other half|half|rest) ${links}${name}(?:${and} |: )(?:and )?(?:the )?\\2 ${has} ${mixes}${and} (?:the )?\\3 ${has} ${mixes}(.*)$`,
+      `${short}([^\\d]*)\\b(\\d+) (?:macarons?|macs)\\b,?([^\\d]*?)\\bhalf ${links}${name}${and} (?:the )?(?:other half|half|rest) ${links}${name}(?:${and} |: )(?:and )?(?:the )?\\4 ${has} ${mixes}${and} (?:the )?\\5 ${has} ${mixes}(.*)$`,
       "g",
     ),
     to: (said, ...found) => {
-      const [all = "", one = "", other = "", first = "", second = "", asked = ""] = found;
+      const [ahead = "", all = "", between = "", one = "", other = "", first = "", second = "", asked = ""] =
+        found;
       const each = Number(all) / 2;
       if (!Number.isInteger(each) || !/how much|what|amount|weigh/.test(asked)) return said;
+      // a size, a timer, a note, batter asked for in the same turn is another's
+      const isWhole = [ahead, between].every((part) => isTalk.test(part.trim()));
+      if (!isWhole || !isAskedOnly.test(asked.replace(/^[ ,.;:-]+/, ""))) return said;
       const flavor = /\bflavou?r/.test(asked) ? ". how much flavor in each" : "";
       return `${each} macarons with ${one} ${first} and ${each} with ${other} ${second}, how much filling each${flavor}`;
     },

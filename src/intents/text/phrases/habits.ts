@@ -47,8 +47,8 @@ export const habits: readonly Phrase[] = [
   // "i pipe 4.5 cm shells now, keep it so"
   {
     marks: ["keep it", "keep them", "leave it", "stay so", "stays so"],
-    from: /(?<=^(?:(?:ok|okay|so|and|right),? )*(?:i|we|my|our|mine)\b.*\d.*)[,.;]? ?(?:and |please |so )*(?:(?:keep|leave) (?:it|them|that) (?:so|that way|like that|like this|at that|from now on)|(?:and )?(?:it|that) stays so)(?: (?:please|pls|from now on|now|then))*(?= ?[.!]*$)/g,
-    to: ", remember that",
+    from: /^((?:(?:ok|okay|so|and|right),? )*(?:i|we|my|our|mine)\b[^\d]{0,60}\d.{0,60}?)[,.;]? ?(?:and |please |so )*(?:(?:keep|leave) (?:it|them|that) (?:so|that way|like that|like this|at that|from now on)|(?:and )?(?:it|that) stays so)(?: (?:please|pls|from now on|now|then))*(?= ?[.!]*$)/g,
+    to: "$1, remember that",
   },
   {
     marks: [

@@ -65,6 +65,14 @@ function restOf(text: string): string | undefined {
 const title =
   /^(?:(?:so|ok|and|here|heres) )*(?:(?:my|our|the) )?((?!(?:my|our|the|a|have|got|for|scale|batch|recipe|new|save|label|cost)\b)(?:[a-z'-]+ ){1,3}?(?:shells|macarons|mix|batter))(?: recipe| formula)? ?[:=]$/;
 
+/** What is asked, ordered or reckoned with a list behind it; and what any list is called. */
+const isNoName =
+  /\b(?:for|in|of|out|with|to|these|those|this|todays?|today's|tonights?|tomorrows?|yesterdays?|needs?|weigh\w*|weights?|totals?|sums?|water|shopping|buy|check|split|grams|percent|ratio|dry|wet|whole|half|double|next|last|first|second|other|macarons?|macs|shells?|batter|almond|ingredients?|amounts?)\b/;
+const isName = (said: string): boolean => {
+  const front = said.replace(/ \S+$/, "");
+  return !isOther.test(front) && !isNoName.test(front);
+};
+
 const trimmed = (name: string): string | undefined => {
   const said = restOf(name);
   return said && said.length > 2 ? said : undefined;
@@ -78,7 +86,7 @@ function named(text: string): string {
   const around = `${before} | ${behind}`;
   // "my garden shells: 110 g whites, ...", and no more: told to be kept
   const titled = /^[.!]?$/.test(behind) ? title.exec(before)?.[1] : undefined;
-  if (titled) return `save recipe ${titled}: ${found[0].trim()}`;
+  if (titled && isName(titled)) return `save recipe ${titled}: ${found[0].trim()}`;
   // told with its name, it may be told of at length: "my sister's shells are what i make most, ..., save them under ..."
   const isOrdered = [before, behind].some((side) => keepsAs.test(side));
   if (!keeps.test(around) || (isOrdered ? isStock : isOther).test(around)) return text;

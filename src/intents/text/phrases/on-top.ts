@@ -2,11 +2,15 @@
 import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
+/** What is measured, or counted to be made or paid: nothing to decorate with. */
+const counted =
+  "g|gr|grams?|kg|oz|ounces?|lbs?|ml|cl|l|cups?|tbsps?|tsps?|tablespoons?|teaspoons?|spoons?|drops?|pinch|pinches|sticks?|s|sec|secs|seconds?|min|mins|minutes|percent|hours?|days?|mm|cm|butter ?cream|ganache|filling|batter|more|extra|others?|another|spares?|of|macarons?|macs|shells?|pairs?|whites?|eggs?|yolks?|trays?|sheets?|box|boxes|batch|batches|bowls?|bags?|packs?|packets?|bottles?|people|guests|euros?|dollars?|pounds?|cents?|bucks|quid";
+
 export const onTop: readonly Phrase[] = [
   {
     marks: [" on top", " decorat", " garnish", " on the lids"],
     from: new RegExp(
-      `(?<=\\d ?(?:g|grams?)\\b[^?]*)(?:,| and|, and| with| plus)+ (?:${count}|some|a few) ?(?!(?:g|gr|grams?|kg|oz|ml|min|mins|minutes|percent|hours?|butter ?cream|ganache|filling)\\b)[a-z]+(?: (?!of\\b)[a-z]+){0,2} (?:on top|on the lids|(?:for|as) (?:decoration|a garnish|garnish)|to decorate|for decorating)(?: (?:of (?:it|them)|too|as well))*`,
+      `(?<=\\d ?(?:g|grams?)\\b[^?]*)(?:,| and|, and| with| plus)+ (?:${count}|some|a few) ?(?!(?:${counted})\\b)[a-z]+(?: (?!of\\b)[a-z]+){0,2} (?:on top|on the lids|(?:for|as) (?:decoration|a garnish|garnish)|to decorate|for decorating)(?: (?:of (?:it|them)|too|as well))*`,
       "g",
     ),
     to: "",

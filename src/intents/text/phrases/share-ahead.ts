@@ -22,6 +22,12 @@ export const shareAhead: readonly Phrase[] = [
     from: /\b(\d+(?:\.\d+)?) (?:parts? )?(?:in|per|to) (?:every |each |a )?(?:100|hundred)(?=$|[,;.]| (?:for|of (?:the |my )?[a-z]|is|please|and|parts|flavou?r|strength))(?! of (?:the )?(?:shells|macarons|them))(?=.*\b(?:flavou?r\w*|extract|paste|essence|buttercream|ganache|filling|strength|zest|powder|gel)\b|(?<=\b(?:flavou?r\w*|extract|paste|essence|buttercream|ganache|filling|strength)\b.*))(?! parts of)/g,
     to: "$1 %",
   },
+  // "240 g buttercream at 4 in 100 vanilla paste": the flavor stands right behind it
+  {
+    marks: [" in 100", " per 100", " in a hundred", " in hundred", " per hundred", " in every", " in each"],
+    from: /(?<![€$£.,/\d] ?)\b(\d+(?:\.\d+)?) (?:parts? )?(?:in|per) (?:every |each |a )?(?:100|hundred) (?=(?!(?:shells|macarons|macs|g|grams?|ml|pieces|boxes|people)\b)(?:[a-z]+ ){0,2}?(?:flavou?r(?:ing)?|extract|paste|essence|concentrate|zest|powder|gel|oil|salt)\b)(?!.*[€$£]|.*\b(?:euros?|dollars|pounds|cents|price|costs?)\b)/g,
+    to: "$1 % ",
+  },
   {
     marks: [" and at "],
     from: new RegExp(

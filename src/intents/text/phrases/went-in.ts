@@ -15,15 +15,40 @@ const isIn =
 
 const measure = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|ml|drops?|tsp|tbsp)";
 
+/** "dropped", "came out" alone is of what is lost as well. */
+const moved =
+  "(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|tipped|tumbled|plopped)(?: (?:right|straight))?";
+
+/** "5 g" and "2 g": both went in. */
+function both(one: string, other: string): string | undefined {
+  const [, first, unit] = /^(\S+?) ?([a-z]+)$/.exec(one) ?? [];
+  const [, second, its] = /^(\S+?) ?([a-z]+)$/.exec(other) ?? [];
+  const kind = (said = "") => said.replace(/^(?:gr|grams?)$/, "g").replace(/s$/, "");
+  const sum = Number(first?.replace(",", ".")) + Number(second?.replace(",", "."));
+  return kind(unit) === kind(its) && Number.isFinite(sum) ? `${Number(sum.toFixed(4))} ${unit}` : undefined;
+}
+
 export const wentIn: readonly Phrase[] = [
   // "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in": what is in it, and not what was meant
   {
     marks: [" in", " into"],
     from: new RegExp(
-      `^((?:(?:oh|no|oops|so|argh|ugh|sorry|and|well|ok),? )*)(?:i |we )?(?:only )?(?:wanted|meant|was going|intended|aimed|planned|tried)(?: (?:to (?:put|add|use|have|weigh|pour)|for))?(?: (?:in|just|only|about))* ${measure} (?:of )?([a-z][a-z ]{2,30}?) (in|into|for|to) (?:my |the |our |a )?(${measure} (?:of )?[a-z][a-z ]{2,24}?),? (?:and|but|then|only|so|yet)? ?(?:now |then |instead |actually |about |a whole |the |whole )*(${measure}) (?:of (?:it|that) )?(?:just |all |actually )?(?:fell|slipped|went|landed|ended up|slid|dropped|splashed|got|poured|came out|tipped)(?: (?:in|into|out|it|there|by accident|by mistake|instead))*(?=$|[,.;!?])`,
+      `^((?:(?:oh|no|oops|so|argh|ugh|sorry|and|well|ok),? )*)(?:i |we )?(?:only )?(?:wanted|meant|was going|intended|aimed|planned)(?: (?:to (?:put|add|use|have|weigh|pour)|for))?(?: (?:in|just|only|about))* ${measure} (?:of )?([a-z][a-z ]{2,30}?) (in|into|for|to) (?:my |the |our |a )?(${measure} (?:of )?[a-z][a-z ]{2,24}?),? (?:and|but|then|only|so|yet)? ?(?:now |then |instead |actually |about |a whole |the |whole )*(${measure}) (?:of (?:it|that) )?(?:just |all |actually )?${moved} (?:in|inside)(?: (?:it|there|to it|the bowl|by accident|by mistake|instead))*(?=$|[,.;!?])`,
       "g",
     ),
     to: "$1i put $5 $2 $3 $4",
+  },
+  // "i tried 5 g vanilla extract in 200 g buttercream, then 2 g went in": behind what is in it already
+  {
+    marks: [" in"],
+    from: new RegExp(
+      `^((?:(?:oh|no|oops|so|argh|ugh|sorry|and|well|ok),? )*)(?:i |we )?(?:tried|used|put|added|had|have|stirred in|did)(?: (?:in|just|only|about))* (${measure}) (?:of )?([a-z][a-z ]{2,30}?) (in|into|for|to) (?:my |the |our |a )?(${measure} (?:of )?[a-z][a-z ]{2,24}?),? (?:and |but )?then (?:about |another |a further )?(${measure})(?: more)? (?:of (?:it|that) )?(?:just |all |actually |also )?${moved} (?:in|inside)(?: (?:it|there|to it|too|as well|by accident|by mistake))*(?=$|[,.;!?])`,
+      "g",
+    ),
+    to: (said, lead = "", first = "", what = "", into = "", bowl = "", more = "") => {
+      const all = both(first, more);
+      return all ? `${lead}i put ${all} ${what} ${into} ${bowl}` : said;
+    },
   },
   // "40 g is all the jar had and its in, ..."
   {
