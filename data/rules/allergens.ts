@@ -90,30 +90,41 @@ export const allergens: readonly AllergenRow[] = [
   { id: "egg", us: "egg", usClass: "eggs", eu: "egg", euClass: "eggs" },
   { id: "wheat", us: "wheat", usClass: "wheat", eu: "wheat", euClass: "cereals containing gluten" },
   { id: "barley", eu: "barley", euClass: "cereals containing gluten" },
-  { id: "soy", us: "soy", usClass: "soybeans", eu: "soya", euClass: "soybeans" },
+  {
+    id: "soy",
+    us: "soy",
+    usClass: "soybeans",
+    eu: "soya",
+    euClass: "soybeans",
+    words: ["soya", "soja", "soybean", "soyabean", "edamame"],
+  },
   { id: "peanut", us: "peanut", usClass: "peanuts", eu: "peanut", euClass: "peanuts" },
-  { id: "sesame", us: "sesame", usClass: "sesame", eu: "sesame", euClass: "sesame" },
+  { id: "sesame", us: "sesame", usClass: "sesame", eu: "sesame", euClass: "sesame", words: ["sesame seed"] },
   { id: "fish", us: "fish", usClass: "fish", eu: "fish", euClass: "fish" },
   nut("almond"),
   nut("hazelnut"),
   nut("pistachio"),
-  nut("walnut"),
+  { ...nut("walnut"), words: ["english walnut", "california walnut"] },
+  // Annex II names Juglans regia alone; another walnut is declared as one to be on the safe side, from memory
+  { ...nut("black walnut"), eu: "walnut", euClass: "nuts" },
+  { ...nut("heartnut"), eu: "walnut", euClass: "nuts", words: ["heart nut"] },
   nut("pecan"),
-  nut("macadamia"),
+  // Annex II: "macadamia or Queensland nuts"
+  { ...nut("macadamia"), words: ["macadamia nut", "queensland nut"] },
   nut("cashew"),
   nut("Brazil nut"),
-  nut("pine nut", false),
+  { ...nut("pine nut", false), words: ["pine kernel", "pinenut", "pignoli", "pignolia"] },
   {
     id: "crustaceans",
     us: "crustacean shellfish",
     usClass: "crustacean shellfish",
     eu: "crustaceans",
     euClass: "crustaceans",
-    words: ["shellfish", "shrimp", "crab", "lobster"],
+    words: ["shellfish", "shrimp", "prawn", "crab", "lobster", "crayfish", "langoustine", "krill"],
   },
   { id: "rye", eu: "rye", euClass: "cereals containing gluten" },
   { id: "oats", eu: "oats", euClass: "cereals containing gluten", words: ["oat"] },
-  { id: "celery", eu: "celery", euClass: "celery" },
+  { id: "celery", eu: "celery", euClass: "celery", words: ["celeriac"] },
   { id: "mustard", eu: "mustard", euClass: "mustard" },
   {
     id: "sulphites",
@@ -122,7 +133,23 @@ export const allergens: readonly AllergenRow[] = [
     words: ["sulfites", "sulphite", "sulfite", "sulphur dioxide", "sulfur dioxide"],
   },
   { id: "lupin", eu: "lupin", euClass: "lupin", words: ["lupine"] },
-  { id: "molluscs", eu: "molluscs", euClass: "molluscs", words: ["mollusc", "mollusks", "mollusk"] },
+  {
+    id: "molluscs",
+    eu: "molluscs",
+    euClass: "molluscs",
+    words: [
+      "mollusc",
+      "mollusks",
+      "mollusk",
+      "squid",
+      "oyster",
+      "mussel",
+      "clam",
+      "scallop",
+      "octopus",
+      "cuttlefish",
+    ],
+  },
 ];
 
 /**
@@ -144,14 +171,15 @@ export const tasteAllergens: readonly TasteAllergens[] = [
   { taste: "praline", unsure: "which nuts it is made of" },
   { taste: "cheesecake", brings: ["milk"] },
   { taste: "irish cream liqueur", brings: ["milk"] },
-  { taste: "cookies and cream", unsure: "wheat, milk and soy of the cookies" },
-  { taste: "speculoos", unsure: "wheat and soy of the biscuits" },
-  { taste: "gingerbread", unsure: "wheat of the gingerbread" },
-  { taste: "tiramisu", unsure: "wheat, egg and milk of the tiramisu" },
+  // what the biscuit or the cake usually holds is declared, as prepared-allergens.ts does; common practice
+  { taste: "cookies and cream", brings: ["wheat", "milk"], unsure: "egg and soy of the cookies" },
+  { taste: "speculoos", brings: ["wheat"], unsure: "milk, egg and soy of the biscuits" },
+  { taste: "gingerbread", brings: ["wheat"], unsure: "milk, egg and soy of the gingerbread" },
+  { taste: "tiramisu", brings: ["wheat", "egg", "milk"], unsure: "soy of the biscuits" },
   { taste: "butter pecan", brings: ["pecan"], unsure: "milk of the butter" },
   { taste: "dulce de leche", brings: ["milk"] },
-  { taste: "birthday cake", unsure: "wheat, egg and milk of the cake" },
-  { taste: "red velvet", unsure: "wheat, egg and milk of the cake" },
+  { taste: "birthday cake", brings: ["wheat", "egg", "milk"], unsure: "soy of the cake" },
+  { taste: "red velvet", brings: ["wheat", "egg", "milk"], unsure: "soy of the cake" },
   { taste: "malt", brings: ["barley"] },
   { taste: "whisky", unsure: "barley, unless it is distilled" },
   { taste: "champagne", unsure: "sulphites" },
@@ -188,67 +216,8 @@ export const mixAllergens: readonly {
       { allergen: "egg", from: "egg whites" },
     ],
   },
+  { base: "meringue", brings: [{ allergen: "egg", from: "egg whites" }] },
   { base: "cream cheese filling", brings: [{ allergen: "milk", from: "cream cheese" }] },
   { base: "mascarpone filling", brings: [{ allergen: "milk", from: "mascarpone" }] },
   { base: "butter filling", brings: [{ allergen: "milk", from: "butter" }] },
-];
-
-/**
- * What is made of several things and sold or cooked under one name. `brings` is what makes it what it is; a kitchen
- * may put in more, so a thing of several parts is always named as to be checked.
- */
-export const preparedAllergens: readonly {
-  words: readonly string[];
-  brings: readonly string[];
-  /** What only the wrapper or the recipe can tell. */
-  unsure?: string;
-}[] = [
-  { words: ["curd", "lemon curd", "fruit curd"], brings: ["egg", "milk"] },
-  {
-    words: ["custard", "pastry cream", "creme patissiere", "crème pâtissière", "creme anglaise"],
-    brings: ["egg", "milk"],
-    unsure: "wheat, where it is thickened with flour",
-  },
-  { words: ["diplomat cream", "mousseline"], brings: ["egg", "milk"] },
-  { words: ["meringue"], brings: ["egg"] },
-  { words: ["mayonnaise"], brings: ["egg"] },
-  { words: ["frangipane"], brings: ["almond", "egg", "milk"] },
-  { words: ["gianduja", "gianduia"], brings: ["hazelnut"], unsure: "milk, soy lecithin and other nuts" },
-  { words: ["nougat", "turron", "halva", "croquant", "brittle"], brings: [], unsure: "which nuts, and egg" },
-  {
-    words: ["praline", "praliné", "nut", "nuts", "mixed nuts"],
-    brings: [],
-    unsure: "which nuts it is made of",
-  },
-  {
-    words: [
-      "cookie",
-      "cookies",
-      "biscuit",
-      "biscuits",
-      "wafer",
-      "feuilletine",
-      "shortbread",
-      "brownie",
-      "sponge",
-      "cake",
-    ],
-    brings: ["wheat"],
-    unsure: "milk, egg and soy",
-  },
-  { words: ["pretzel"], brings: ["wheat"] },
-  {
-    words: ["cheese", "whey", "ghee", "lactose", "quark", "crème fraîche", "creme fraiche"],
-    brings: ["milk"],
-  },
-  { words: ["fudge", "caramel", "toffee", "butterscotch"], brings: [], unsure: "milk" },
-  { words: ["tofu", "miso"], brings: ["soy"] },
-  { words: ["black walnut", "walnut"], brings: ["walnut"] },
-  { words: ["hazel nut", "hazel nuts", "filbert"], brings: ["hazelnut"] },
-  { words: ["pinenut", "pinenuts", "pignoli"], brings: ["pine nut"] },
-  { words: ["groundnut", "monkey nut"], brings: ["peanut"] },
-  { words: ["almond milk", "almond cream"], brings: ["almond"] },
-  { words: ["oat milk"], brings: ["oats"] },
-  { words: ["soy milk", "soya milk", "soy cream", "soya cream"], brings: ["soy"] },
-  { words: ["coconut cream", "coconut milk", "rice milk", "cocoa butter", "cacao butter"], brings: [] },
 ];

@@ -161,6 +161,28 @@ function isOurs(tokens: readonly Token[], found: readonly Found[], tool: string 
   return isWeighed && ((mixes.length > 0 && !ofDish) || (isMix && isWeighed) || ingredients > 1);
 }
 
+const isWeight = ({ facets }: Token): boolean => /<(?:weight|volume)/.test(facets);
+
+/**
+ * "50 g toasted waffle, 30 g butter", "waffle: 50 g": on a label's list it is an ingredient of ours, its weight before
+ * it or behind. "24 cupcakes: 100 g sugar" is a list of theirs.
+ */
+const isListed = (tokens: readonly Token[], { from, to }: Found): boolean => {
+  const stops = /^(?:for|in|into|and|to|with|plus|,|;)$/;
+  const before = tokens
+    .slice(Math.max(0, from - 4), from)
+    .findLast(({ word, facets }) => facets !== "" || stops.test(word));
+  const at = tokens.findIndex((token, at) => at > to && (isWeight(token) || stops.test(token.word)));
+  const behind = tokens[at];
+  const isItsOwn = at <= to + 3 && (at + 1 >= tokens.length || stops.test(tokens[at + 1]?.word ?? ""));
+  return (
+    tokens.some(
+      ({ facets }, other) => (other < from || other > to) && /(?:ingredient|chocolate)=/.test(facets),
+    ) &&
+    ((before !== undefined && isWeight(before)) || (behind !== undefined && isWeight(behind) && isItsOwn))
+  );
+};
+
 /** Where a turn says first what is made: "im making cupcakes. how much filling for 24". */
 const scene = new RegExp(
   `\\b(?:i'?m|i am|we'?re|we are|today it'?s|it'?s|they'?re) (?:making|baking|doing|for|going to (?:make|bake)|gonna (?:make|bake))? ?(?:(?:a|an|some|the|my|our|\\d+) )?(?:[a-z]+ )?((?:${otherDishes}|${otherBakes}|${otherGoods}))\\b(?! (?:macarons?|shells?|flavou?r|buttercream|ganache|${[...besideDishes].join("|")}))`,
@@ -186,7 +208,7 @@ export function otherDish(reading: Reading, tool: string | undefined): string | 
   if (reading.things.some((each) => each.formula) || reading.amounts.some(({ dim }) => dim === "money"))
     return undefined;
   const tokens = tokensOf(reading.mask);
-  const found = dishes(tokens);
+  const found = dishes(tokens).filter((each) => tool !== "label" || !isListed(tokens, each));
   const [first] = found;
   if (first) {
     const counted = found.find((each) => isCounted(tokens, each));

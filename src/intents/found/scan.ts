@@ -55,7 +55,7 @@ export function scan(tokens: readonly Token[], lexicon: Lexicon): Item[] {
       i = phrase.next;
       continue;
     }
-    const unit = bareUnit(tokens, i);
+    const unit = isFoodInCups(tokens, i, items) ? undefined : bareUnit(tokens, i);
     if (unit) {
       items.push({
         is: "thing",
@@ -132,6 +132,22 @@ const inRatio = (tokens: readonly Token[], i: number, step: 1 | -1) =>
   (tokens[i + 2 * step]?.kind === "number" ||
     /^(?:one|two|three|four|five|six)$/.test(text(tokens[i + 2 * step]))) &&
   !["this", "that", "which", "other", "the"].includes(text(tokens[i - 1]));
+
+const cup = /^cups?$/;
+const labelWord = /^(?:labels?|allerg\w+|ingredients?|declare)$/;
+
+/** "label: ..., 30 g peanut butter cups": a food on a list, which has its weight already. */
+function isFoodInCups(tokens: readonly Token[], i: number, items: readonly Item[]): boolean {
+  if (!cup.test(text(tokens[i])) || !tokens.slice(0, i).some((each) => labelWord.test(each.text)))
+    return false;
+  const [amount, food] = items.slice(-2);
+  return (
+    amount?.is === "amount" &&
+    amount.amount.dim === "weight" &&
+    food?.is === "thing" &&
+    Boolean(food.thing.ingredient || food.thing.chocolate || food.thing.taste)
+  );
+}
 
 /** A unit with no number before it: "in grams", "how many teaspoons". Single letters only behind in, to, into. */
 function bareUnit(tokens: readonly Token[], i: number): { unit: string; next: number } | undefined {

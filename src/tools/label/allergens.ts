@@ -3,7 +3,7 @@ import { allergens, tasteAllergens } from "../../../data/rules/allergens.ts";
 import { tastes } from "../../../data/words/flavors.ts";
 import type { Bottle } from "../contract/index.ts";
 import { ingredientNamed } from "../lib/lines.ts";
-import { isPlainly, partsWithin } from "./composite.ts";
+import { isPlainly, partsAt } from "./composite.ts";
 
 export interface Brings {
   /** Allergen ids that are in it for certain. */
@@ -42,13 +42,13 @@ export function bringsOf(name: string, taste: string | undefined, bottles: reado
     ...named,
     ...bottles.map((each) => each.taste).filter((each) => name.startsWith(`${each} `)),
   ].sort((a, b) => b.length - a.length);
-  if (longest && partsWithin(name).length < 2) return bringsOf(name, longest, bottles);
+  if (longest && partsAt(name).length < 2) return bringsOf(name, longest, bottles);
   return ofParts(name, bottles);
 }
 
 /** Every part of a name that a table knows is declared; the rest of it stays open. */
 function ofParts(name: string, bottles: readonly Bottle[]): Brings {
-  const parts = partsWithin(name);
+  const parts = partsAt(name);
   if (parts.length === 0)
     return { sure: [], unsure: [`${name}: not in the table, its allergens aren't known`] };
   const sure = [...new Set(parts.flatMap((each) => bottleList(each.taste, bottles) ?? each.sure))];

@@ -1,7 +1,6 @@
 /** "add 20 g hazelnut paste", "without the butter", "its salted butter": the label before, with that changed in it. */
 import { nameOf, sameIngredient } from "../lib/lines.ts";
 import { firstOf, type Way } from "../lib/ways.ts";
-import { isAllergenWord } from "./description-said.ts";
 import { swapEnd } from "./swapped.ts";
 import type { Draft, LabelTurn, LabelWay, Line } from "./turn.ts";
 
@@ -73,7 +72,7 @@ const isInPlace = /\binstead\b|\bin place of\b|\brather than\b/;
 const addedUnweighed: Way<Amending, Draft> = ({ reading, before, lines, had, want, asked, ...turn }) => {
   const comesIn = comes.test(reading.text) || comesWithin.test(reading.text);
   // "any milk in them": asked about, and not put in
-  const foods = turn.foods.filter((each) => asked.length === 0 || !isAllergenWord(each));
+  const foods = turn.foods.filter((each) => !turn.isAsked(each) && !turn.isRefused(each));
   // the weights of several can't be asked for in one question
   const most = want === "allergens" ? Number.POSITIVE_INFINITY : 1;
   if (foods.length === 0 || foods.length > most || lines.length > 0) return undefined;

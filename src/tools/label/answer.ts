@@ -1,17 +1,17 @@
 /** Puts a label together, or says which allergens to declare. It never claims to be complete where it isn't. */
-import { inFridge } from "../../../data/rules/keeping.ts";
 import type { Market } from "../../../data/rules/labels.ts";
 import type { Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
-import { sellingCaution } from "../lib/care.ts";
-import { localDay, plusDays, shortDay } from "../lib/days.ts";
+import { houseOf } from "../lib/house.ts";
 import { weight } from "../lib/show.ts";
-import { ahead, behind } from "../lib/when.ts";
 import { type Brings, bringsOf, gather } from "./allergens.ts";
+import { partsAt } from "./composite.ts";
+import { datesAlone, datesOf } from "./dates.ts";
 import { allergensOf, described } from "./declare.ts";
 import { filledOf } from "./filled.ts";
 import type { LabelInputs } from "./label.ts";
-import { type Dates, wholeLabel } from "./whole.ts";
+import { isRefusedAt } from "./refused-said.ts";
+import { wholeLabel } from "./whole.ts";
 
 /** @throws never: what is missing comes back as `asking`. */
 export function answerLabel(inputs: LabelInputs, world: World): Outcome {
@@ -29,7 +29,7 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
   const dates = datesOf(inputs, world);
   if (dates && "status" in dates) return dates;
   if (inputs.want === "dates") return datesAlone(dates);
-  if (inputs.want === "safe") return noPromise;
+  if (inputs.want === "safe") return noPromise(houseOf(world).name !== undefined);
   const filled = inputs.lines && !inputs.formulas ? undefined : filledOf(inputs.formulas ?? [], world);
   const lines = inputs.lines ? [...(filled?.lines ?? []), ...inputs.lines] : filled?.lines;
   const [unweighed] = inputs.also ?? [];
@@ -84,72 +84,35 @@ export function answerLabel(inputs: LabelInputs, world: World): Outcome {
     : outcome;
 }
 
-const isRefused = /^(?:no|not|without)\b|\bfree\b/;
+/** A piece of the sentence without what is said not to be in it: "brushed with egg, no milk". */
+const taken = (text: string): string =>
+  partsAt(text)
+    .filter(({ at }) => isRefusedAt(text, at))
+    .reduceRight((rest, { at: [start, end] }) => `${rest.slice(0, start)};${rest.slice(end)}`, text);
 
 /** What was named and isn't weighed brings its allergens all the same, and is told where it brings more. */
 function namedBeside({ unread = [], beside = [] }: LabelInputs, weighed: Brings, { bottles }: World): Brings {
   const of = (name: string) => bringsOf(name, undefined, bottles).sure;
-  const more = beside.filter((name) => of(name).some((id) => !weighed.sure.includes(id)));
+  const open = (name: string) => partsAt(name).flatMap((part) => part.unsure ?? []);
+  const more = beside.filter(
+    (name) => open(name).length > 0 || of(name).some((id) => !weighed.sure.includes(id)),
+  );
   return {
-    sure: [...unread.filter((text) => !isRefused.test(text)), ...more].flatMap(of),
-    unsure: more.map((name) => `${name}: named without a weight, so not in the list`),
+    sure: [...unread.map(taken), ...more].flatMap(of),
+    unsure: more.map((name) =>
+      [`${name}: named without a weight, so not in the list`, ...open(name)].join("; look for "),
+    ),
   };
 }
 
 const landName = (land: string): string => (/^u\.?k\.?$/.test(land) ? "the UK" : `"${land}"`);
 
 /** Nobody with an allergy is told that something is safe. */
-const noPromise: Outcome = {
+const noPromise = (isOwn: boolean): Outcome => ({
   status: "declined",
-  headline:
-    "Every macaron holds almond and egg, from its shells; fillings mostly bring milk, and often soy, wheat or nuts. I can't say that anything is safe for an allergy.",
+  headline: `${isOwn ? "Macaron shells hold almond and egg, unless yours are made otherwise" : "Every macaron holds almond and egg, from its shells"}; fillings mostly bring milk, and often soy, wheat or nuts. I can't say that anything is safe for an allergy.`,
   cautions: [
     "Another flour doesn't help where the bowls, the flavors or the kitchen have met the allergen: read every wrapper, and leave it out when in doubt.",
     "Whoever has the allergy, and their doctor, have the last word; for selling, your local food authority.",
   ],
-};
-
-/** Day 5 and day 7 of the day of making. */
-function datesOf(inputs: LabelInputs, world: World): Dates | Outcome | undefined {
-  const rule = datesByRule(inputs, world);
-  if (!inputs.use_by || (rule && "status" in rule)) return rule;
-  const said = ahead(inputs.use_by, world.now_ms);
-  if (!said.ok) return { status: "impossible", headline: said.why };
-  const latest = rule?.useBy ?? plusDays(localDay(world.now_ms), inFridge.days - 1);
-  if (said.day > latest)
-    return {
-      status: "impossible",
-      headline: `Use by ${named(said.day)} is past day ${inFridge.days}: made ${rule ? "that day" : "today"}, it is ${named(latest)} at the latest.`,
-    };
-  return { bestBy: rule && rule.bestBy < said.day ? rule.bestBy : said.day, useBy: said.day };
-}
-
-function datesByRule(inputs: LabelInputs, world: World): Dates | Outcome | undefined {
-  if (!inputs.made) return undefined;
-  const past = behind(inputs.made, world.now_ms);
-  const made = past.ok ? past : ahead(inputs.made, world.now_ms);
-  if (!made.ok) return { status: "impossible", headline: made.why };
-  return { bestBy: plusDays(made.day, inFridge.best - 1), useBy: plusDays(made.day, inFridge.days - 1) };
-}
-
-const named = (day: string) => `${shortDay(day)} (${day})`;
-
-function datesAlone(dates: Dates | undefined): Outcome {
-  if (!dates) {
-    return asking("Which day were they made?", "made");
-  }
-  return {
-    status: "answered",
-    headline: `Best by ${named(dates.bestBy)}, use by ${named(dates.useBy)}`,
-    rule: {
-      text: "best by on day 5 (from memory), use by on day 7, the day of making counted as day 1",
-      basis: "published",
-      source: inFridge.source,
-    },
-    items: [
-      { line: "best by", text: dates.bestBy },
-      { line: "use by", text: dates.useBy },
-    ],
-    cautions: ["Both hold for filled macarons kept at 5 °C (41 °F) or below.", sellingCaution],
-  };
-}
+});

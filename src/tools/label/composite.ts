@@ -1,86 +1,99 @@
 /** Things of several parts that no table knows whole: "peanut buttercream" is peanut, and what a buttercream is made of. */
-import { allergens, mixAllergens, preparedAllergens, tasteAllergens } from "../../../data/rules/allergens.ts";
-import { tastes } from "../../../data/words/flavors.ts";
-import { ingredients } from "../../../data/words/ingredients.ts";
-import { bases } from "../../../data/words/things.ts";
+import { allergens } from "../../../data/rules/allergens.ts";
+import type { Span } from "../contract/index.ts";
+import { type Part, partOf } from "./part-table.ts";
 
-interface Part {
-  words: string;
-  sure: readonly string[];
-  unsure?: string | undefined;
-  taste?: string | undefined;
-  /** It is that and nothing else: "pine nuts". */
-  isPlain?: true;
-}
-
-/** Shorter ones are abbreviations, which a name of several words doesn't hold: "ps", "ew". */
-const leastWord = 3;
 /** The most words that a row of the tables has: "caramelised white chocolate", "italian meringue buttercream". */
 const mostWords = 4;
 
-/** What is made of a plant in front of these is no dairy: "hazelnut butter", "oat milk". */
-const likeDairy = ["butter", "milk"];
-const plants = /^(?:almond|hazelnut|pistachio|walnut|pecan|macadamia|cashew|peanut|coconut|oat|soya?|rice)$/;
+/** A plant in front of these makes them of itself: "hazelnut butter" and "oat milk" are no dairy, "pecan flour" no wheat. */
+const madeOfPlants = ["butter", "milk", "flour", "meal"];
+/** Classes of either law that are plants; what stands beside them is none of their allergens and a plant all the same. */
+const plantClasses = ["nuts", "tree nuts", "peanuts", "sesame", "soybeans", "oats", "lupin"];
+const otherPlants = ["nut", "seed", "bean", "coconut", "rice", "hemp", "sunflower", "chestnut", "oat"];
 
-let table: Map<string, Part> | undefined;
+let plantWords: Set<string> | undefined;
 
-/** Every word of the tables and what it brings; the first that claims a word keeps it, the surest tables first. */
-function partTable(): Map<string, Part> {
-  if (table) return table;
-  const map = new Map<string, Part>();
-  const add = (part: Part) => {
-    const key = part.words.toLowerCase();
-    if (key.length >= leastWord && !map.has(key)) map.set(key, part);
-  };
-  for (const row of preparedAllergens)
-    for (const words of row.words) add({ words, sure: row.brings, unsure: row.unsure });
-  for (const { base, brings } of mixAllergens) {
-    const words = base === "shells" ? shellWords : (bases.find(({ id }) => id === base)?.words ?? []);
-    for (const each of [base, ...words]) add({ words: each, sure: brings.map(({ allergen }) => allergen) });
-  }
-  for (const row of ingredients)
-    for (const words of [row.name, ...row.words]) add({ words, sure: row.allergens, unsure: row.unsure });
-  for (const { taste, words = [], nut } of tastes) {
-    const own = tasteAllergens.find((row) => row.taste === taste);
-    const sure = own?.brings ?? (nut && nut !== "unknown" ? [nut] : []);
-    const unsure = own?.unsure ?? (nut === "unknown" ? "which nuts it is made of" : undefined);
-    for (const each of [taste, ...words]) add({ words: each, sure, unsure, taste });
-  }
-  for (const { id, words = [] } of allergens)
-    for (const each of [id, ...words]) add({ words: each, sure: [id], isPlain: true });
-  table = map;
-  return map;
-}
-
-const shellWords = ["shell", "macaron shells", "macaron", "macarons"];
-
-/** "pistachios", "cherries": a word of the table with an ending. */
-function partOf(words: string): Part | undefined {
-  const map = partTable();
-  return map.get(words) ?? map.get(words.replace(/e?s$/, "")) ?? map.get(words.replace(/s$/, ""));
+/** The last word of each plant's names: "brazil nut butter" is no butter. */
+function isPlant(word: string): boolean {
+  plantWords ??= new Set([
+    ...otherPlants,
+    ...allergens
+      .filter(({ id, usClass = "", euClass = "" }) =>
+        [id, usClass, euClass].some((each) => plantClasses.includes(each)),
+      )
+      .flatMap(({ id, words = [] }) => [id, ...words])
+      .map((each) => each.toLowerCase().split(" ").at(-1) ?? each),
+  ]);
+  return plantWords.has(word) || plantWords.has(word.replace(/s$/, ""));
 }
 
 /** A name that is one word of the tables from end to end. */
 export const isPlainly = (name: string): boolean => partOf(name.toLowerCase())?.isPlain === true;
 
-/** The parts of a name, the longest first where words belong to several: "cream cheese" is no cream. */
-export function partsWithin(name: string): Part[] {
-  const words = name.toLowerCase().match(/[\p{L}]+/gu) ?? [];
-  const out: Part[] = [];
+/** A word or words of the tables as they stand in a text. */
+export interface PartAt extends Part {
+  at: Span;
+}
+
+/** "cashew butter" is cashew to its end; a plant that is no allergen leaves open what else is in it. */
+function ofThePlant(before: PartAt[], plant: Span, end: Span): PartAt {
+  const own = before.at(-1)?.at[1] === plant[1] ? before.pop() : undefined;
+  const open = { words: "", row: "", sure: [], unsure: "what else it is made of" };
+  return { ...(own ?? open), at: [own?.at[0] ?? plant[0], end[1]] };
+}
+
+/**
+ * Every part in a text and where it stands, the longest first where words belong to several: "cream cheese" is no
+ * cream. Words with a sign between them are no one name: "soy, milk".
+ */
+export function partsAt(text: string): PartAt[] {
+  const words = [...text.toLowerCase().matchAll(/[\p{L}]+/gu)].map((hit) => ({
+    word: hit[0],
+    at: [hit.index, hit.index + hit[0].length] as Span,
+  }));
+  const joined = (first: number, many: number): string | undefined => {
+    const [start, end] = [words[first], words[first + many - 1]];
+    if (!start || !end) return undefined;
+    const said = text.toLowerCase().slice(start.at[0], end.at[1]).replace(/[-'’]/g, " ").replace(/ +/g, " ");
+    return /^[\p{L} ]+$/u.test(said) ? said : undefined;
+  };
+  const out: PartAt[] = [];
   let at = 0;
   while (at < words.length) {
-    const long = [...Array(mostWords).keys()]
+    const part = [...Array(mostWords).keys()]
       .map((less) => mostWords - less)
-      .find((many) => at + many <= words.length && partOf(words.slice(at, at + many).join(" ")));
-    if (!long) {
-      at += 1;
-      continue;
-    }
-    const said = words.slice(at, at + long).join(" ");
-    const part = partOf(said);
-    const isPlant = long === 1 && likeDairy.includes(said) && plants.test(words[at - 1] ?? "");
-    if (part && !isPlant) out.push(part);
-    at += long;
+      .map((many) => ({ many, part: partOf(joined(at, many) ?? "") }))
+      .find((each) => each.part);
+    const [start, end] = [words[at], words[at + (part?.many ?? 1) - 1]];
+    const before = joined(at - 1, 2) === undefined ? "" : (words[at - 1]?.word ?? "");
+    const ofPlant = part?.many === 1 && madeOfPlants.includes(start?.word ?? "") && isPlant(before);
+    if (part?.part && start && end)
+      out.push(
+        ofPlant
+          ? ofThePlant(out, words[at - 1]?.at ?? start.at, end.at)
+          : { ...part.part, at: [start.at[0], end.at[1]] },
+      );
+    at += part?.many ?? 1;
   }
   return out;
 }
+
+/** Whether what was said brings an allergen, or may, that the name which it was taken for doesn't: "gianduja paste". */
+export function saysMore(said: string, name: string): boolean {
+  const own = partsAt(name);
+  return partsAt(said).some(
+    (part) =>
+      part.sure.some((id) => !own.some((each) => each.sure.includes(id))) ||
+      (part.unsure !== undefined && !own.some((each) => each.unsure !== undefined)),
+  );
+}
+
+/** The row that a name belongs to as a whole. */
+export const rowNamed = (name: string): string | undefined => partOf(name.toLowerCase())?.row;
+
+/** A name that is one of the allergens and says nothing more: "almonds", "pine nut". */
+export const isAllergen = (name: string): boolean =>
+  allergens.some(({ id, words = [] }) =>
+    [id, ...words].some((each) => new RegExp(`^${each}s?$`, "i").test(name)),
+  );

@@ -16,6 +16,7 @@ export const labelCues = cues(
     "^(?:and |as |make it |in |print )*(?:a |one )?sheet\\S* of {number}(?: of (?:them|those|these))?(?: (?:please|pls))?$",
   ],
   [4, "{number} (?:\\S+ )?labels?"],
+  [9, "what (?:do|should|must|shall) (?:i|we) declare"],
   [
     2,
     "(?:as|to|in) (?:a |an )?pdfs?",
@@ -39,7 +40,10 @@ export const labelCues = cues(
     "best (?:by|before) date",
     "(?:nuts?|gluten|dairy|eggs?|milk|soy|soya|lactose|wheat|peanuts?) ?free",
     "{ingredient=(egg|milk)} free",
+    "free (?:of|from) (?:any |all )?(?:tree )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|{ingredient=(egg|milk|almonds|peanuts|hazelnuts|pistachios)})",
     "{count=(macarons|shells)} .. (?:contain|contains)",
+    "(?:does|do) .. {count=(macarons|shells)} (?:have|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|{ingredient})",
+    "(?:does|do) .. {base} (?:have|include) (?:any )?(?:nuts?|gluten|soya?|dairy|lactose|wheat|{ingredient})",
     "{base} .. (?:contain|contains)",
     "{chocolate} .. (?:contain|contains)",
     "(?:contain|contains) (?:any )?(?:nuts?|gluten|soy|soya|dairy|lactose|wheat|{ingredient})",

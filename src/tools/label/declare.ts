@@ -5,7 +5,8 @@ import type { Item, Outcome, Rule, World } from "../contract/index.ts";
 import { allergenCaution } from "../lib/care.ts";
 import { houseOf } from "../lib/house.ts";
 import { listed } from "../lib/show.ts";
-import { type Brings, bottleList, bringsOf, tasteBrings } from "./allergens.ts";
+import { type Brings, bottleList, bringsOf, gather, tasteBrings } from "./allergens.ts";
+import { partsAt } from "./composite.ts";
 import type { LabelInputs } from "./label.ts";
 import { declared } from "./lines.ts";
 
@@ -73,7 +74,10 @@ function namedBrings(
   const own = bottleList(taste, bottles);
   if (own) return { sure: own, unsure: [] };
   if (taste === "almond" && mixes?.includes("shells")) return { sure: ["almond"], unsure: [] };
-  return taste ? tasteBrings(taste, taste) : bringsOf(name, undefined, bottles);
+  if (!taste) return bringsOf(name, undefined, bottles);
+  // "casein", of which somebody made a taste: the tables know it all the same
+  const parts = partsAt(taste).flatMap((each) => each.sure);
+  return gather([tasteBrings(taste, taste), { sure: [...new Set(parts)], unsure: [] }]);
 }
 
 /** What has to be checked, by name: "ganache: which chocolate" is of the ganache. */

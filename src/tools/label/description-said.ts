@@ -1,15 +1,13 @@
 /** A label by description: mixes, chocolates, nuts and tastes by name, of which no weight is said. */
-import type { Reading, Thing } from "../contract/index.ts";
+import type { Thing } from "../contract/index.ts";
 import { nameOf } from "../lib/lines.ts";
+import { partsAt, saysMore } from "./composite.ts";
+import { strangeBefore } from "./foods-said.ts";
 import { oldIn } from "./swapped.ts";
 import { type Draft, isFood, type LabelTurn, type LabelWay } from "./turn.ts";
 
 /** Bases that say nothing of what is in them, or are the shells. */
-const notMixes = ["filling", "batter", "meringue"];
-
-/** "do they contain milk": asked about, and no ingredient. */
-export const isAllergenWord = (thing: Thing) =>
-  ["milk", "egg", "almonds"].includes(thing.ingredient ?? "") || (thing.taste === "sesame" && !thing.dose);
+const notMixes = ["filling", "batter"];
 
 /** "hazelnut macarons": a taste alone, of which nobody said whether it is nut, paste or flavor. */
 const isBareTaste = (thing: Thing): boolean =>
@@ -19,20 +17,31 @@ const isBareTaste = (thing: Thing): boolean =>
       (!thing.ingredient || thing.text === thing.taste),
   );
 
+/** "tahini caramel": named whole, since its caramel brings more than its tahini. */
+const fullName = (thing: Thing): string =>
+  partsAt(thing.text).length > 1 || saysMore(thing.text, nameOf(thing)) ? thing.text : nameOf(thing);
+
 /** Macarons and "ones" bring their shells. */
-function described(reading: Reading, asked: readonly string[]): Draft | undefined {
-  const { things, mask } = reading;
+function described({ things: all, reading, isAsked, isRefused, want }: LabelTurn): Draft | undefined {
+  const { mask } = reading;
+  const things = all.filter((each) => !isRefused(each));
+  const isLeft = (each: Thing) => want === "allergens" && isAsked(each);
   const mixes = [...new Set(things.flatMap(({ base }) => (base && !notMixes.includes(base) ? [base] : [])))];
   const named = things
-    .filter((each) => isFood(each) && each.id !== "dates" && !(isAllergenWord(each) && asked.length > 0))
+    .filter((each) => isFood(each) && each.id !== "dates" && !isLeft(each))
     .map((each) =>
-      isBareTaste(each) ? { name: each.taste ?? each.text, taste: each.taste } : { name: nameOf(each) },
+      isBareTaste(each) ? { name: each.taste ?? each.text, taste: each.taste } : { name: fullName(each) },
     );
   const hasShells =
     things.some(({ count, base }) => count === "macarons" || count === "shells" || base === "batter") ||
     /\bones?\b/.test(mask);
   if (!hasShells && mixes.length === 0 && named.length === 0) return undefined;
-  return { mixes: hasShells ? ["shells", ...mixes] : mixes, ...(named.length > 0 ? { named } : {}) };
+  const strange = strangeBefore(reading, things);
+  return {
+    mixes: hasShells ? ["shells", ...mixes] : mixes,
+    ...(named.length > 0 ? { named } : {}),
+    ...(strange.length > 0 ? { unread: strange } : {}),
+  };
 }
 
 /** "and if i put peanut butter in them": more in what was asked about. */
@@ -48,7 +57,7 @@ function addedTo({ reading, memory, before, common }: LabelTurn, said: Draft): D
 }
 
 /** "and with peanut butter in place of the walnut": the rest stays as it was asked about. */
-function inPlaceOf({ reading, memory, before, common }: LabelTurn, said: Draft): Draft | undefined {
+function inPlaceOf({ reading, things, memory, before, common }: LabelTurn, said: Draft): Draft | undefined {
   if (!memory.follows || !before?.named || !said.named) return undefined;
   // "and if theyre pistachio instead": the taste alone is another
   const tastes = before.named.filter((each) => each.taste !== undefined);
@@ -59,7 +68,7 @@ function inPlaceOf({ reading, memory, before, common }: LabelTurn, said: Draft):
   }
   const isOld = oldIn(reading);
   if (!isOld) return undefined;
-  const gone = new Set(reading.things.filter(isOld).flatMap((each) => [each.taste, nameOf(each)]));
+  const gone = new Set(things.filter(isOld).flatMap((each) => [each.taste, nameOf(each)]));
   const named = [...before.named, ...said.named].filter(
     (each) => !gone.has(each.name) && !gone.has(each.taste),
   );
@@ -77,9 +86,9 @@ const inTheirShells = ({ memory, before }: LabelTurn, { mixes = [], named }: Dra
     : mixes;
 
 export const byDescription: LabelWay = (turn) => {
-  const { reading, memory, before, want, common } = turn;
+  const { memory, before, want, common } = turn;
   const asked = want === "allergens" ? turn.asked : [];
-  const said = described(reading, asked);
+  const said = described(turn);
   if (!said) return undefined;
   // "and now the us one for the same": another label, and nothing else in it
   if (memory.follows && before?.lines && !said.named && said.mixes?.join() === "shells") return undefined;

@@ -26,7 +26,7 @@ const american = new RegExp(
 const other =
   "uk|u\\.k\\.|british|english|scottish|welsh|canadian|australian|aussie|indian|japanese|swiss|norwegian|mexican|brazilian|south african|new zealand";
 const otherLands = new RegExp(
-  `\\b(?:(${other}) ${form}|(?:for|in) (?:the |a )?(uk|u\\.k\\.|united kingdom|britain|england|scotland|wales|canada|australia|india|japan|switzerland|norway|mexico|brazil|south africa|new zealand))\\b|^(?:(?:and|no|or|the|a|now|make it) )*(${other})(?: one| please| pls| then| instead| now)*[.?!]*$`,
+  `\\b(?:(${other}) ${form}|(?:for|in) (?:the |a )?(uk|u\\.k\\.|united kingdom|britain|england|scotland|wales|canada|australia|india|japan|switzerland|norway|mexico|brazil(?! nuts?\\b)|south africa|new zealand))\\b|^(?:(?:and|no|or|the|a|now|make it) )*(${other})(?: one| please| pls| then| instead| now)*[.?!]*$`,
 );
 
 export function marketSaid({ text }: Reading): Partial<LabelInputs> {

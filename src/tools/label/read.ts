@@ -1,72 +1,30 @@
 /** Reads a label's ingredients, or a description to find allergens by: each way in its order. */
-import type { Memory, Reading, Thing } from "../contract/index.ts";
+import type { Memory, Reading } from "../contract/index.ts";
 import { nameOf } from "../lib/lines.ts";
 import { gramsOf } from "../lib/units.ts";
 import { firstOf } from "../lib/ways.ts";
 import { amended } from "./amended.ts";
-import { byDescription, isAllergenWord } from "./description-said.ts";
+import { isAllergen } from "./composite.ts";
+import { byDescription } from "./description-said.ts";
 import { askedAgain, netAgain, printedAgain, rightWays, signed, usedBy } from "./said-anew.ts";
-import { type Draft, isFood, type LabelTurn, type LabelWay, labelTurn } from "./turn.ts";
+import { type Draft, type LabelTurn, type LabelWay, labelTurn } from "./turn.ts";
 import { asksSafety, tellsOfSomebody } from "./want-said.ts";
-import { besideLines } from "./whole-name.ts";
+import { asksToAdd, byWeight, withSaved } from "./weighed-said.ts";
 
 const forSafety: LabelWay = ({ reading }) => (asksSafety.test(reading.text) ? { want: "safe" } : undefined);
 
 /** "nut allergy at the party": somebody's, and nothing else is said of what is in them. */
-const ofSomebody: LabelWay = ({ reading, foods }) =>
+const ofSomebody: LabelWay = ({ reading, foods, isAsked }) =>
   tellsOfSomebody(reading.text) &&
   reading.amounts.every((each) => each.dim !== "weight") &&
-  foods.every((each) => isAllergenWord(each) || isNut(each))
+  foods.every((each) => isAsked(each) || isAllergen(each.text))
     ? { want: "safe" }
     : undefined;
 
-/** "almond allergy": the almond is what isn't borne. */
-const isNut = (each: Thing) =>
-  /^(?:almonds?|peanuts?|hazelnuts?|pistachios?|cashews?|walnuts?|pecans?)$/.test(each.text);
-
-const asksToAdd =
-  /^(?:(?:and|ok|oh|also|now|please) )*(?:add|plus|with|put) |\bas well\b|(?:to|on|in) the (?:ingredients|list|label)\b/;
-
-/** "130 g almond flour, 100 g egg whites, ...". */
-const byWeight: LabelWay = ({ reading, memory, before, lines, unread, common, isMaker, asked }) => {
-  if (lines.length === 0) return undefined;
-  // "add 40 g pistachio paste to the ingredients"
-  const kept = memory.follows && asksToAdd.test(reading.text) ? (before?.lines ?? []) : [];
-  const open = unread.filter((each) => isInIt(each, reading));
-  const isLeft = (each: Thing) => isMaker(each) || (asked.length > 0 && isAllergenWord(each));
-  const weighed = [...kept, ...lines].map(({ name }) => name);
-  const beside = besideLines(reading, weighed, isLeft).filter(
-    (name) => !open.some((each) => each.includes(name)),
-  );
-  return {
-    want: "label",
-    ...common,
-    lines: [...kept.filter(({ name }) => !lines.some((each) => each.name === name)), ...lines],
-    // "label for lazy sunday with 40 g pistachio paste": both
-    ...withSaved(reading, memory),
-    ...(open.length > 0 ? { unread: open } : {}),
-    ...(beside.length > 0 ? { beside } : {}),
-  };
-};
-
-/** A piece without a weight that still names something to eat: it can't be dropped. Talk around the list can. */
-const isInIt = (piece: string, { things }: Reading): boolean =>
-  things.some(
-    (each) =>
-      piece.includes(each.text) &&
-      (each.ingredient || each.taste || each.dose || each.chocolate || each.base),
-  ) && !/\blabels?\b|\ball?erg/.test(piece);
-
-/** The saved recipes that are named. */
-const withSaved = ({ text }: Reading, { names }: Memory): Pick<Draft, "formulas"> => {
-  const formulas = names.formulas.filter((name) => text.includes(name.toLowerCase()));
-  return formulas.length > 0 ? { formulas } : {};
-};
-
 /** Foods named beside recipes that are saved, whose names may hold a food themselves. */
-const beside = ({ reading, asked }: LabelTurn, formulas: readonly string[]): string[] =>
-  reading.things
-    .filter((each) => isFood(each) && !(isAllergenWord(each) && asked.length > 0))
+const beside = ({ foods, isAsked, isRefused }: LabelTurn, formulas: readonly string[]): string[] =>
+  foods
+    .filter((each) => !isAsked(each) && !isRefused(each))
     .filter((each) => !formulas.some((name) => name.toLowerCase().includes(each.text)))
     .map(nameOf);
 
@@ -113,10 +71,10 @@ const theFilled: LabelWay = ({ reading, memory: { table }, before, want, common 
 };
 
 /** The recipe of the answer before. */
-const ofTable: LabelWay = ({ reading, memory, before, want, asked, common }) => {
+const ofTable: LabelWay = ({ things, memory, before, want, asked, common }) => {
   const { recipe } = memory.table;
   // of a filling alone: what is asked about are macarons, unless the filling is named
-  const isFilling = want === "allergens" && !reading.things.some((each) => each.base);
+  const isFilling = want === "allergens" && !things.some((each) => each.base);
   return recipe?.length && !before
     ? {
         ...common,

@@ -3,7 +3,7 @@ import type { Reading } from "../contract/index.ts";
 import { nameOf, sameIngredient } from "../lib/lines.ts";
 import { gramsOf } from "../lib/units.ts";
 import { isPrintOnly } from "./print-said.ts";
-import { type Draft, isFood, type LabelTurn, type LabelWay, namesFood } from "./turn.ts";
+import { type Draft, type LabelTurn, type LabelWay, namesFood } from "./turn.ts";
 
 /** A way of going on from a label whose ingredients were weighed. */
 const onward =
@@ -23,11 +23,11 @@ const weightRight = onward(({ reading }, before) => {
 });
 
 /** "the butter", "the net weight": what weighs as much as was asked about. */
-const nameOfWeight = onward(({ reading, memory }, before) => {
+const nameOfWeight = onward(({ reading, foods, memory }, before) => {
   const grams = memory.last?.inputs.bare_g as number | undefined;
   if (grams === undefined || reading.amounts.length > 0) return undefined;
   if (/\bnet\b/.test(reading.text)) return { ...before, net_g: grams, net_oz: undefined };
-  const [food, ...more] = reading.things.filter(isFood);
+  const [food, ...more] = foods;
   if (!food || more.length > 0) return undefined;
   const name = nameOf(food);
   const others = before.lines.filter((each) => !sameIngredient(each.name, name));

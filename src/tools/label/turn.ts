@@ -1,15 +1,20 @@
 /** What every way of asking for a label looks at, worked out once. */
+
 import type { Memory, Reading, Thing } from "../contract/index.ts";
 import { readLines } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
 import type { Way } from "../lib/ways.ts";
+import { day_min } from "../lib/when.ts";
 import { placeless } from "../lib/when-said.ts";
-import { asksAbout } from "./asked-said.ts";
+import { asTyped } from "./as-typed.ts";
+import { askedSpans, asksAbout } from "./asked-said.ts";
+import { foodsSaid, looseIn, withFoods } from "./foods-said.ts";
 import type { LabelInputs } from "./label.ts";
 import { makerSaid, within } from "./maker-said.ts";
 import { marketSaid } from "./market-said.ts";
 import { netSaid } from "./net-said.ts";
 import { printSaid } from "./print-said.ts";
+import { isRefusedAt } from "./refused-said.ts";
 import { wantSaid } from "./want-said.ts";
 import { wholeName } from "./whole-name.ts";
 
@@ -30,8 +35,14 @@ export interface LabelTurn {
   isMaker: (thing: Thing) => boolean;
   /** What there is to eat in the sentence; the maker's name is none of it: "add address: Anna Baker". */
   foods: Thing[];
+  /** All that the sentence names, with the foods of the allergens' tables among it. */
+  things: Thing[];
   /** Ids of the allergens that are asked about. */
   asked: string[];
+  /** What is asked about, and is not said to be in it: "is there peanut in my pistachio macarons". */
+  isAsked: (thing: Thing) => boolean;
+  /** What is said not to be in it. */
+  isRefused: (thing: Thing) => boolean;
   /** A net weight, a maker, paper were said. */
   hasNet: boolean;
   hasMaker: boolean;
@@ -39,15 +50,16 @@ export interface LabelTurn {
   common: Draft;
 }
 
-const minutesADay = 24 * 60;
-
 export const isFood = (each: Thing): boolean => Boolean(each.ingredient || each.chocolate || each.taste);
 
 /** A filling or an ingredient in the sentence: another label than the one before. */
-export const namesFood = ({ reading }: LabelTurn): boolean =>
-  reading.things.some((each) => isFood(each) || each.base || each.formula);
+export const namesFood = ({ things }: LabelTurn): boolean =>
+  things.some((each) => isFood(each) || each.base || each.formula);
 
-export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
+export function labelTurn(given: Reading, memory: Memory): LabelTurn {
+  const reading = asTyped(given);
+  const things = foodsSaid(reading);
+  const spans = askedSpans(reading.text);
   const before: Draft | undefined =
     memory.last?.tool === "label" ? { ...(memory.last.inputs as Draft), bare_g: undefined } : undefined;
   const want = wantSaid(reading) ?? (memory.follows ? before?.want : undefined);
@@ -63,9 +75,9 @@ export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
   const useBy = reading.whens.find(isUseBy);
   // "in 5 days", "5 days"
   const useIn = reading.amounts.find((each) => each.dim === "time" && isUseBy(each));
-  const useDays = useIn ? Math.round(inBase(useIn.value, useIn.unit) / minutesADay) : undefined;
+  const useDays = useIn ? Math.round(inBase(useIn.value, useIn.unit) / day_min) : undefined;
   const isMaker = ({ at }: Pick<Thing, "at">) => maker !== undefined && within(maker, at);
-  const read = readLines(reading);
+  const read = readLines(withFoods(reading, things));
   const lines = read.lines.filter((each) => each.at[0] !== net?.at && !isMaker(each));
   return {
     reading,
@@ -77,9 +89,12 @@ export function labelTurn(reading: Reading, memory: Memory): LabelTurn {
       const isTaste = name === line.name && thing?.taste && !thing.ingredient;
       return { name, grams, ...(isTaste ? { taste: thing.taste } : {}) };
     }),
-    unread: read.unread,
-    foods: reading.things.filter((each) => isFood(each) && !isMaker(each)),
+    unread: [...read.unread, ...looseIn(reading, read)],
+    foods: things.filter((each) => isFood(each) && !isMaker(each)),
+    things,
     asked: asksAbout(reading),
+    isAsked: ({ at }) => spans.some((span) => at[0] < span[1] && span[0] < at[1]),
+    isRefused: ({ at }) => isRefusedAt(reading.text, at),
     isMaker,
     hasNet: net !== undefined,
     hasMaker: maker !== undefined,

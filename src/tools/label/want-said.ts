@@ -20,7 +20,7 @@ export const tellsOfSomebody = (text: string): boolean =>
 
 /** Signs of a question about what is in it; they count where an allergen is named: "any nuts", "egg free". */
 const asksContents =
-  /free\b|^(?:and |so |but )*(?:(?:does|do|has|have) (?:it|they|that|these|those|this)|any) |(?:is|are) there .*\bin\b/;
+  /free\b|^(?:and |so |but )*(?:(?:does|do|has|have) (?:it|they|that|these|those|this)|any) |^(?:and |so |but )*(?:does|do) .+ (?:have|include) |(?:is|are) there .*\bin\b/;
 
 const speaksOfAllergens =
   /\ball?erg\w+|\b(?:nut|gluten|dairy|egg|milk|soy|lactose)[ -]free\b|\bdeclare\b|\bcontains?\b(?! [\d])/;

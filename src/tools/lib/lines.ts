@@ -57,16 +57,16 @@ export function readLines(reading: Reading, from = 0, to = reading.text.length):
   return out;
 }
 
-/** "butter, 250 g": a name alone and the weight alone behind it are one piece. */
+/** "butter, 250 g", "butter: 250 g": a name alone and the weight alone behind it are one piece. */
 function paired(cut: readonly Span[], reading: Reading): Span[] {
   const within = (at: Span, [start, end]: Span) => at[0] >= start && at[1] <= end;
   const amountsIn = (span: Span) => reading.amounts.filter((each) => within(each.at, span));
-  const isWeightAlone = (span: Span) => {
+  const isWeightAlone = (span: Span, name: Span) => {
     const [amount, ...more] = amountsIn(span);
     return (
       amount !== undefined &&
       more.length === 0 &&
-      !amount.of &&
+      (!amount.of || within(amount.of.at, name)) &&
       reading.text.slice(...span).trim() === reading.text.slice(...amount.at).trim()
     );
   };
@@ -76,7 +76,7 @@ function paired(cut: readonly Span[], reading: Reading): Span[] {
   const out: Span[] = [];
   for (const span of cut) {
     const last = out.at(-1);
-    if (last && isWeightAlone(span) && isNameAlone(last)) out[out.length - 1] = [last[0], span[1]];
+    if (last && isWeightAlone(span, last) && isNameAlone(last)) out[out.length - 1] = [last[0], span[1]];
     else out.push(span);
   }
   return out;
