@@ -29,6 +29,14 @@ describe("told without a word of keeping", () => {
     ["they were out since 11, its 2 now", 180, "No"],
     // 9:15 - 7:00
     ["out since 7am, now 9:15", 135, "No"],
+    [
+      "left a plate of filled macarons out for an hour and a half, can they go back in the fridge?",
+      90,
+      "Yes",
+    ],
+    ["if they were out 3 hours how many days in the fridge", 180, "No"],
+    ["forgot the box in the car for 3 hours and its in the fridge since", 180, "No"],
+    ["they sat out for 3 hours before i put them in the fridge, how long do they keep", 180, "No"],
   ])("%s", async (say, minutes, verdict) => {
     expect(await outAs(say)).toEqual(["keep", minutes, verdict]);
   });
@@ -50,10 +58,20 @@ describe("told without a word of keeping", () => {
       "out of the fridge",
     ];
     const leads = ["", "they were ", "they sat ", "left them "];
-    const asks = ["", ", ok?", ", still safe?", " is that fine"];
-    // all 7 × 6 × 4 × 4 of them
+    const asks = [
+      "",
+      ", ok?",
+      ", still safe?",
+      " is that fine",
+      // where they went afterwards undoes nothing
+      ", can they go back in the fridge?",
+      ", now in the fridge, ok?",
+      " then back in the fridge",
+      ", can i freeze them",
+    ];
+    // all 3 × 6 × 4 × 8 of them
     it.each(places)("%s", async (place) => {
-      for (const hours of [3, 4, 5, 6, 7, 8, 9])
+      for (const hours of [3, 5, 9])
         for (const lead of leads)
           for (const ask of asks) {
             const her = baker();

@@ -1,5 +1,6 @@
 /** Where they are kept, by the words for places: shells alone, out of the fridge, in the freezer, in the fridge. */
 import { warmPlaces } from "../../../data/words/warm-places.ts";
+import type { Amount, Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 import type { Said, Subject } from "./about-said.ts";
 import { iceWords, outWords } from "./days-said.ts";
@@ -31,14 +32,33 @@ function isBareShells({ reading, words: said }: Said): boolean {
 }
 
 /** Out in the open, and not "out of the oven" or "sold out". */
-function isOut({ words }: Said): boolean {
+function isOut({ reading, words }: Said): boolean {
   const otherOuts =
     /(?:took|taken|take|got) (?:(?:them|it|some|these) )?out (?:on|again|yesterday|today|this)\b|out of the (?:freezer|oven|box)|find out|(?:hand|give|dish|sell)(?:ing|ed)? (?:\w+ )?out|work(?:ed)? out|turn(?:ed)? out|came out/g;
+  if (isOutSoLong(reading, otherOuts)) return true;
   if (!outWords.test(words.replace(otherOuts, ""))) return false;
   // "1 hour out, 1 hour in the fridge, 30 min out again"
   const isSpell = /\b(?:hours?|hrs?|h|min\w*) out\b/.test(words);
-  return isSpell || !/how long .*fridge|in the fridge/.test(words);
+  return isSpell || !/how long .*fridge|in the fridge/.test(words.replace(intoFridge, ""));
 }
+
+const isHours = ({ dim, value, unit }: Amount): boolean => dim === "time" && inBase(value, unit) < 24 * 60;
+const cut = /[,.;:?!]| (?:and|then|but|before|so|will|can|could|how|do|is|are|its) /;
+
+/** "if they were out 3 hours how many days in the fridge": so long in the open, wherever they went afterwards. */
+const isOutSoLong = ({ text, amounts }: Reading, otherOuts: RegExp): boolean =>
+  amounts.filter(isHours).some(({ at }) => {
+    const before = text.slice(0, at[0]).split(cut).at(-1) ?? "";
+    const behind = text.slice(at[1]).split(cut)[0] ?? "";
+    const around = `${before} # ${behind}`.replace(otherOuts, "");
+    return (
+      (outWords.test(around) || stayed.test(around)) && !/fridge|refrigerat|freez|thaw|rest/.test(around)
+    );
+  });
+
+/** "3 hours out, can they go back in the fridge": where they are to go, and not where they were. */
+const intoFridge =
+  /\b(?:back|return\w*|put|go|goes|going|pop|stick|place|move|get|take)\b(?: \w+){0,3}? (?:in|into|to) (?:the |my |our )?(?:fridge|refrigerator)\b/g;
 
 /** "they have sat for 90 minutes": nowhere cold, as nobody says where. */
 const hasSat = ({ reading, words }: Said): boolean =>

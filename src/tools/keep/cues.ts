@@ -148,6 +148,11 @@ export const keepCues = cues(
     `^${notHerself}.*(?:stayed|stood|sat|lay|were left|was left|been) {time} (?:out )?(?:on|out|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun|outside|fridge)`,
     `^${notHerself}.*(?:stayed|stood|sat|lay|were left|was left|been) (?:out )?(?:on|at|in) (?:the |my )?(?:table|counter|side|worktop|room temp\\S*|kitchen|car|sun) (?:for )?{time}`,
   ],
+  // "customer left a box on the windowsill for 3 hours"
+  [
+    9,
+    `^${notHerself}.*(?:left|forgot|put|kept|had) (?:a |the |my |her |his |their |some |one )?(?:box\\S*|{count=(?:macarons|boxes)}|hers|his|theirs|them|those|filled ones|ones) (?:out )?(?:on|at|in) (?:the |my |her |his |a )?(?:\\S+ )?(?:table|counter|side|worktop|windowsill|window sill|sill|bench|desk|room temp\\S*|car|boot|sun|porch|doorstep|balcony) (?:for )?(?:about |over |nearly )?{time}`,
+  ],
   [5, "when (?:do|does|will|would) (?:they|it|these|those|this|that) (?:expire|go off|go bad|spoil)"],
   [
     12,

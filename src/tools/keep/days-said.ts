@@ -63,7 +63,11 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   for (const when of daysOfFilled(reading)) {
     const before = reading.text.slice(from, when.at[0]);
     const ahead = deedsIn(before);
-    const deeds = ahead.length > 0 ? ahead : deedBehind(reading.text.slice(when.at[1]));
+    const behind = reading.text.slice(when.at[1]);
+    // "in the fridge since tuesday, filled": filled and put there
+    const isSince =
+      /\bsince\W*$/.test(before) && when.minute === undefined && /^,? (?:and )?filled\b/.test(behind);
+    const deeds = ahead.length > 0 ? ahead : isSince ? ["made" as const] : deedBehind(behind);
     if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined)
       out.out_since = placeless(when);
     else if (deeds.length === 0)
@@ -108,8 +112,12 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   return out;
 }
 
-const fills =
-  /\b(?:filled|fill|assembled|sandwiched|boxed|(?:put|stuck) (?:them |it )?together|put the filling in|filling went in)\b/;
+/** "these went together on the 6th": two shells and their filling. */
+const joined =
+  "(?:put|stuck|went|came|got|were put|stick) (?:them |it |these |those |all )*together|paired|sandwiched";
+const fills = new RegExp(
+  `\\b(?:filled|fill|assembled|${joined}|boxed|put the filling in|filling went in)\\b`,
+);
 const ofParts = /\b(?:shells?|baked|buttercream|ganache|filling)\b/;
 
 /** "shells from the 10th, filled on the 12th": filled macarons count from the day on which they were filled. */
@@ -161,7 +169,7 @@ const deedWords: readonly (readonly [Deed, RegExp])[] = [
   [
     "made",
     new RegExp(
-      `\\b(?:made|make|making|${filledThen}|fill|filling|baked|bake|boxed|assembled|sandwiched|did|from)\\b`,
+      `\\b(?:made|make|making|${filledThen}|fill|filling|baked|bake|boxed|assembled|${joined}|did|from)\\b`,
     ),
   ],
   ["frozen", /\b(?:froze|frozen|freeze|(?:in|into) the freezer)\b/],

@@ -142,7 +142,10 @@ function verdict(
 ): Outcome {
   const asked = inputs.on ? dayOn(inputs.on, world.now_ms) : undefined;
   if (asked && !asked.ok) return { status: "impossible", headline: asked.why };
-  const on = asked?.ok ? asked.day : today;
+  const soonest = asked?.ok ? asked.day : today;
+  // "from tuesday to sunday if i fill them tuesday": no Sunday before they are made
+  const isEarly = inputs.on?.weekday !== undefined && daysBetween(made, soonest) < 0;
+  const on = isEarly ? plusDays(soonest, 7) : soonest;
   const left = daysBetween(on, clock.useBy);
   const when = on === today ? "today" : `on ${named(on)}`;
   const headline =

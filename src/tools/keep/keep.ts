@@ -156,6 +156,7 @@ export const keep = tool<KeepInputs>({
     ["on"],
     ["aw", "lines"],
   ],
+  sum: [],
   read: readKeep,
   compute: answerKeep,
 });

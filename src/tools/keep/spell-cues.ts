@@ -20,8 +20,12 @@ const lay =
 const asked =
   "to|eat|sell|serve|give|ok|okay|safe|fine|alright|right|good|bad|still|too|long|edible|risky|worry|worried|bin|toss|throw|away|that|you|do|does|or|not|should|will|then|with|w|without|no|an|ice|pack|packs|cool|box|cooling|in|at|on|sun|heat|warm|hot|room|day|weather|so far|far|there|people|guests|kids|{temperature}|{time}";
 
+/** Where they went afterwards, which undoes nothing. */
+const afterwards =
+  "back|into|put|went|go|goes|going|pop|popped|return|returned|fridge|refrigerator|freezer|freeze|frozen|cold|again|overnight|later|before|tomorrow|keep|how|many|days|week";
+
 const ahead = `(?:(?:${talk}|${things}|${lay}|is that|are they|is it) )*`;
-const behind = `(?: (?:${talk}|${things}|${lay}|${asked}))*$`;
+const behind = `(?: (?:${talk}|${things}|${lay}|${asked}|${afterwards}))*$`;
 
 export const spellCues: readonly string[] = [
   `^${notHerself}${ahead}{time} (?:(?:long|now|${lay}|ok|okay|safe|fine|alright) ){0,3}${where}${behind}`,

@@ -28,7 +28,7 @@ export function withSpells(draft: Draft, reading: Reading, memory: Memory): Draf
       ...asks,
     };
   const isNew = isTimed && own.out_earlier_min === undefined;
-  if (otherOnes.test(reading.text))
+  if (otherOnes.test(reading.text) || (madeSince.test(reading.text) && asksDay.test(reading.text)))
     return isTimed ? draft : { ...draft, out_asked: false, ...(wasHot(before) ? { hot: false } : {}) };
   // what may be in question now is no time out: how cold, raw eggs, shells
   if (
@@ -82,6 +82,12 @@ const mayThey =
 const wereOut =
   /\b(?:was|were|been|sat|stood|forgot\w*|stayed|lay|had|have|still|back|again)\b|(?<!\bbe )\bleft\b/;
 const backIn = /^(?!.*\bif\b).*\b(?:put|go|pop|stick|back)\b.*\b(?:back|again)\b|\bback in\b/;
+
+/** "the ones i filled today, what is the last day": others than those that were out; "still ok?" may be of the same. */
+const madeSince =
+  /\b(?:the|those|my|our) (?:ones|box\w*|batch\w*|lot|macarons?|macs|trays?) (?:that |which )?(?:i|we|were|was|ive|weve|i've) (?:(?:just|only|have|all) )*(?:filled|made|baked|boxed|assembled|finished) (?:today|yesterday|this|just|now|earlier|on)\b|\b(?:i|we|ive|weve) (?:just |have )?(?:filled|made|baked|boxed|assembled) (?:some|a few|\d+) (?:more|others?)\b|\b(?:today|yesterday)s (?:ones|box\w*|batch\w*|lot|macarons?|macs)\b/;
+const asksDay =
+  /\b(?:what|which) (?:date|day)\b|\blast day\b|\bhow (?:long|many days)\b|\b(?:best|use|sell|eat) by\b|\bbest before\b|\bgood (?:until|till)\b|\b(?:until|till) when\b/;
 
 /** Others than those that were out. */
 export const otherOnes =

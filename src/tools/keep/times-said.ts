@@ -1,11 +1,11 @@
 /** The times in a question about keeping, by what it is about: out of the fridge, in the freezer, matured, old. */
+
 import type { Memory, Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
+import { day_min } from "../lib/when.ts";
 import type { About } from "./about-said.ts";
 import { dayLong } from "./days-said.ts";
 import type { Draft } from "./draft.ts";
-
-const day_min = 24 * 60;
 
 export function timesSaid(reading: Reading, about: About | undefined): Draft {
   const times = reading.amounts.filter((each) => each.dim === "time");
