@@ -1,5 +1,5 @@
 /** Outcomes as the answers that are shown, and those of one turn put together. */
-import type { Answer, Outcome, Reading } from "../tools/contract/index.ts";
+import type { Answer, Outcome, Reading, Tool } from "../tools/contract/index.ts";
 import { nearMiss, topicNamed } from "./not-known.ts";
 
 export function answerFrom(tool: string, outcome: Outcome): Answer {
@@ -30,12 +30,9 @@ export interface Said {
   repeats?: true;
   answer: Answer;
   inputs: Record<string, unknown>;
+  /** As its calculator has it: there where it only works something out. */
+  sum?: Tool["sum"];
 }
-
-/** They only work something out: said a second time it is the same sum, and no second order. */
-const sums: ReadonlySet<string> = new Set(
-  "ganache buttercream scale shells fill day convert dose split keep trouble".split(" "),
-);
 
 /**
  * "I want a 65 % margin. My cost is $10.50": the first part alone would ask for what the second says. A question is left
@@ -53,15 +50,16 @@ export const withoutSettled = (answers: readonly Answer[], steps: readonly Said[
           each.answer.tool === answer.tool && JSON.stringify(each.inputs) === JSON.stringify(own?.inputs),
       );
     // "375 g of dark ganache: choc? cream?": the same answer says both
-    const isSame =
-      sums.has(answer.tool) &&
-      steps.slice(0, Math.max(at, 0)).some(
-        ({ answer: before, inputs }) =>
-          before.tool === answer.tool &&
-          before.headline === answer.headline &&
-          // 100 g of yellow batter and 100 g of red are two bowls
-          (inputs.hue === undefined || own?.inputs.hue === undefined || inputs.hue === own.inputs.hue),
-      );
+    const isSame = steps.slice(0, Math.max(at, 0)).some(
+      ({ answer: before, inputs }) =>
+        before.tool === answer.tool &&
+        before.headline === answer.headline &&
+        // 100 g of yellow batter and 100 g of red are two bowls
+        own?.sum?.every(
+          (key) =>
+            inputs[key] === undefined || own.inputs[key] === undefined || inputs[key] === own.inputs[key],
+        ),
+    );
     if (isSame || (own?.repeats && isTwice)) return false;
     if (answer.status !== "asking" || !own) return true;
     return !steps

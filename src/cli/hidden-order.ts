@@ -2,6 +2,7 @@
 
 import { score } from "../intents/chosen/choose.ts";
 import type { Unread } from "../intents/converse.ts";
+import { asksOfNew } from "../intents/follow/behind.ts";
 import type { Step } from "../intents/follow/step.ts";
 import { cutsAnew } from "../intents/turn/cut-anew.ts";
 import type { Reading } from "../tools/contract/index.ts";
@@ -48,7 +49,7 @@ export function hiddenIn(
   for (const [left, right] of cutsAnew(reading.text)) {
     const joint = reading.text.trimStart().slice(left.length).trimStart();
     const isAsked = joint.startsWith("?");
-    if (joint.startsWith(":") || given.test(left)) continue;
+    if (joint.startsWith(":") || given.test(left) || asksOfNew(left, right)) continue;
     if (!(isAsked || mayOrder(left, right, step.tool.name))) continue;
     const before = heard(left);
     if (before.length !== 1 || before.some(onlyGiven)) continue;

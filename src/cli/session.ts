@@ -207,6 +207,7 @@ export function startSession(around: Surroundings): Session {
         steps.push({
           answer,
           inputs: state.last?.inputs ?? {},
+          sum: step.tool.sum,
           ...(step.repeats ? { repeats: step.repeats } : {}),
         });
         doubt ??= doubtOf(text, step.reading, [answer]);

@@ -39,6 +39,9 @@ export function lazily(name: string, load: () => Tool): Tool {
     get alone() {
       return get().alone;
     },
+    get sum() {
+      return get().sum;
+    },
     read: (reading, memory) => get().read(reading, memory),
     compute: (inputs, world) => get().compute(inputs, world),
   };

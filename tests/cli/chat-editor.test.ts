@@ -134,9 +134,21 @@ describe("leaving", () => {
 
   it("takes an Escape with nothing behind it for the key, not for part of the next", () => {
     const { decoder } = typed(["\u001b"]);
-    expect(flush(decoder)).toEqual({ state: freshDecoder, keys: [{ do: "escape" }] });
-    expect(flush(typed(["\u001b["]).decoder)).toEqual({ state: freshDecoder, keys: [] });
+    expect(flush(decoder)).toMatchObject({ state: freshDecoder, keys: [{ do: "escape" }] });
+    expect(flush(typed(["\u001b["]).decoder)).toMatchObject({ state: freshDecoder, keys: [] });
   });
+
+  it.each(["\u001b", "\u001b[", "\u001b[5", "\u001b[5;", "\u001b[5;1"])(
+    "takes where the cursor is for no text, its rest late behind %j",
+    (begun) => {
+      const late = flush(typed([begun]).decoder).state;
+      const rest = "\u001b[5;11R".slice(begun.length);
+      expect(decode(late, `${rest}g`).keys).toEqual([{ do: "insert", text: "g" }]);
+      // anything else was typed, and so is the same a second time
+      expect(decode(late, "11 g").keys).toEqual([{ do: "insert", text: "11 g" }]);
+      expect(decode(decode(late, rest).state, "11R").keys).toEqual([{ do: "insert", text: "11R" }]);
+    },
+  );
 });
 
 describe("history", () => {

@@ -1,9 +1,10 @@
 /** The live part in a window that is made narrower: what the terminal made of it is wiped, and nothing above it. */
 import { EventEmitter, once } from "node:events";
 import { PassThrough } from "node:stream";
-import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { type Drawn, rowsAbove, wiped } from "../../src/cli/chat/reflow.ts";
 import { steadyOutput } from "../../src/cli/chat/steady-output.ts";
+import { bundleChat, openScreen, type Screen } from "./chat-pty.ts";
 
 const drawn = (widths: readonly number[], x: number, y: number): Drawn => ({
   lines: widths.map((cells) => ({ text: "a".repeat(cells) })),
@@ -107,6 +108,38 @@ describe("the terminal that ink is given", () => {
     expect(heard).toEqual([30]);
   });
 
+  it("asks only where the cursor's own line is too long", () => {
+    const { written, heard, resize } = terminal(drawn([59, 36], 39, 0));
+    resize(40);
+    expect([written, heard]).toEqual([["\r\u001b[J\n\u001b[1A\u001b[39C"], [40]]);
+  });
+
+  it("takes an answer that comes too late for nothing else's, and asks no more until then", async () => {
+    const { written, stdin, heard, resize } = terminal(drawn([59, 36], 59, 0));
+    resize(50);
+    vi.advanceTimersByTime(200);
+    resize(40);
+    // no row up
+    const alone = "\r\u001b[J\n\u001b[1A\u001b[39C";
+    expect([written.slice(2), heard]).toEqual([[alone], [50, 40]]);
+    // 59 cells at 50: at column 9 of the second
+    await answers(stdin, "\u001b[12;10R");
+    expect([written.length, heard]).toEqual([3, [50, 40]]);
+    resize(30);
+    expect(written.at(-1)).toBe("\u001b[6n");
+    await answers(stdin, "\u001b[12;30R");
+    expect(written.at(-1)?.startsWith("\u001b[1A\r")).toBe(true);
+  });
+
+  it("hears an answer in pieces", async () => {
+    const { written, stdin, heard, resize } = terminal(drawn([59, 36], 59, 0));
+    resize(40);
+    for (const piece of ["so\u001b", "[12;", "2"]) await answers(stdin, piece);
+    expect(heard).toEqual([]);
+    await answers(stdin, "0R");
+    expect([written[1], heard]).toEqual(["\u001b[1A\r\u001b[J\n\u001b[1A\u001b[39C", [40]]);
+  });
+
   it("hears of a wider one, and of any with nothing drawn, at once", () => {
     const wide = terminal(drawn([59, 36], 59, 0));
     wide.resize(80);
@@ -116,11 +149,110 @@ describe("the terminal that ink is given", () => {
     expect([none.heard, none.written]).toEqual([[40], []]);
   });
 
-  it("writes what it held back when the chat is left", () => {
-    const { written, steady, resize } = terminal(drawn([59, 36], 59, 0));
+  it("writes what it held back when the chat is left, and the rest at once", () => {
+    const { written, steady, heard, resize } = terminal(drawn([59, 36], 59, 0));
     resize(40);
     steady.stream.write("good night");
     steady.release();
-    expect(written.at(-1)).toBe("good night");
+    steady.stream.write("cursor on");
+    resize(30);
+    expect([written.slice(2), heard]).toEqual([["good night", "cursor on"], []]);
+  });
+
+  it("is left when the answer is in, so that the shell doesn't get it; at once where none is owed", async () => {
+    const { stdin, steady, resize } = terminal(drawn([59, 36], 59, 0));
+    await steady.heardOut();
+    resize(40);
+    steady.release();
+    let isOver = false;
+    const over = steady.heardOut().then(() => {
+      isOver = true;
+    });
+    vi.advanceTimersByTime(500);
+    await Promise.resolve();
+    expect(isOver).toBe(false);
+    await answers(stdin, "\u001b[12;20R");
+    await over;
+    expect([stdin.isPaused(), stdin.listenerCount("data")]).toEqual([true, 0]);
+    // nothing is left that the process would stay for
+    expect(vi.getTimerCount()).toBe(0);
+  });
+
+  it("is left a second later by a terminal that says nothing", async () => {
+    const { steady, resize } = terminal(drawn([59, 36], 59, 0));
+    resize(40);
+    steady.release();
+    const over = steady.heardOut();
+    vi.advanceTimersByTime(1000);
+    await over;
+  });
+});
+
+describe("leaving while the terminal is asked", () => {
+  let bundle: Awaited<ReturnType<typeof bundleChat>>;
+  const open: Screen[] = [];
+  beforeAll(async () => {
+    bundle = await bundleChat();
+  });
+  afterAll(async () => {
+    for (const screen of open) screen.pty.kill("SIGKILL");
+    await bundle.remove();
+  });
+
+  const draft = "a draft that is quite a bit longer than forty cells";
+  /** The chat in a window that was just made narrower than its line; this terminal doesn't answer by itself. */
+  async function asked(): Promise<Screen> {
+    const screen = openScreen(bundle.file, 80, 24);
+    open.push(screen);
+    await screen.sees("to leave");
+    screen.type("one\r");
+    await screen.sees("heard: one");
+    screen.type(draft);
+    await screen.sees("forty cells");
+    const isAsked = new Promise<void>((resolve) => {
+      screen.pty.onData((data) => data.includes("\u001b[6n") && resolve());
+    });
+    screen.resize(40, 24);
+    await isAsked;
+    return screen;
+  }
+  const isGivenBack = (screen: Screen) => {
+    expect(screen.cursor().hidden).toBe(false);
+    expect(screen.raw().lastIndexOf("[?2004l")).toBeGreaterThan(screen.raw().lastIndexOf("[?2004h"));
+  };
+
+  it.each(["SIGTERM", "SIGHUP", "SIGINT"])("by %s: the terminal is given back", async (signal) => {
+    const screen = await asked();
+    screen.pty.kill(signal);
+    expect(await screen.ended()).toBeLessThan(0);
+    isGivenBack(screen);
+  });
+
+  it("by Ctrl-C: the answer is waited for, and shown nowhere", async () => {
+    const screen = await asked();
+    const isOff = new Promise<void>((resolve) => {
+      screen.pty.onData((data) => data.includes("\u001b[?2004l") && resolve());
+    });
+    screen.type("\u0003\u0003");
+    await isOff;
+    // not in the moment between the two modes
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect(await screen.log()).toEqual(["ask one"]);
+    screen.type("\u001b[3;12R");
+    expect(await screen.ended()).toBe(0);
+    expect(await screen.log()).toEqual(["ask one", "closed"]);
+    isGivenBack(screen);
+    expect(screen.raw()).not.toContain("[3;12R");
+  });
+
+  it("an answer in two pieces is no part of the line", async () => {
+    const screen = await asked();
+    screen.type("\u001b[3;");
+    await screen.sees(/than forty\s+cells\n"help"/);
+    screen.type("12R!\r");
+    await screen.sees(/heard: a draft[^!]*cells!/);
+    expect(screen.lines().join("\n")).not.toContain("12R");
+    screen.type("\u0003");
+    expect(await screen.ended()).toBe(0);
   });
 });

@@ -1,5 +1,5 @@
 export function patternTable(): {
   lines(): string;
   sources(): string;
-  add(source: string, flags: string, lists: readonly (readonly string[])[]): number;
+  add(source: string, flags: string, lists: readonly (readonly string[])[], head?: string): number;
 };

@@ -124,14 +124,17 @@ export function steadyOutput(
     },
     async heardOut() {
       const left_ms = asked_ms + longest_ms - performance.now();
-      if (owed > 0 && left_ms > 0) {
+      if (owed > 0 && left_ms > 0 && stdin.readable) {
         // not shown by the terminal, and read off
         stdin.setRawMode?.(true);
         stdin.resume();
+        let last: NodeJS.Timeout | undefined;
         await new Promise<void>((resolve) => {
           isHeardOut = resolve;
-          setTimeout(resolve, left_ms);
+          last = setTimeout(resolve, left_ms);
         });
+        // else the process stays for it
+        clearTimeout(last);
         stdin.pause();
       }
       stdin.off("data", heard);

@@ -37,6 +37,11 @@ export interface Tool<I extends Record<string, unknown> = Record<string, unknown
    * elsewhere pours that into the bowl.
    */
   shifts?: "told" | "added";
+  /**
+   * It only works something out: said a second time it is the same sum, and no second order. Not so where one of these
+   * inputs was said both times and differs.
+   */
+  sum?: readonly (keyof I & string)[];
   /** Inputs found in the sentence; several when it asks several things of this calculator at once. */
   read(reading: Reading, memory: Memory): Partial<I> | Partial<I>[];
   compute(inputs: I, world: World): Outcome;

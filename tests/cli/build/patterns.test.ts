@@ -186,9 +186,8 @@ const long = new RegExp(`^(two|some) (?:of )*(bowls|butter)(?:${" and another lo
 /** The patterns as they wait in the built program, one behind the other in one table. */
 function waitingFor(patterns: readonly RegExp[]): () => ReturnType<typeof waiting>[] {
   const table = patternTable();
-  const add: (source: string, flags: string, lists: string[][], head?: string) => number = table.add;
   const places = patterns.map(({ source, flags }) =>
-    add(source, flags, wordsOf(source, flags), headOf(source, flags)),
+    table.add(source, flags, wordsOf(source, flags), headOf(source, flags)),
   );
   const source = (start: number, length: number) => table.sources().slice(start, start + length);
   return () => places.map((at) => waiting(at, { lines: table.lines, source }));
