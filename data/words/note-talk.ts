@@ -108,7 +108,10 @@ const doneAndOutcome =
 /** "lime batch: 38 of them, rested 35 minutes. save that": its name stands first, and how it went behind. */
 const namedAndOutcome =
   "(?:(?:the|my|this|todays|a|second|third|another|new) )*\\S*<[^>]*taste=\\S* (?:\\S*<[^>]*count=(?:batches|macarons)\\S*|ones|today) (?:\\S+ ){0,60}(?:\\S*<(?:number|time|temperature|[^>]*symptom=)\\S*)";
-export const toldAndSaved = `^${nothingAsked}(?:${doneAndOutcome}|${namedAndOutcome}) (?:\\S+ ){0,60}${savesTold}`;
+/** "yesterday was 48 hazelnut ones and i burnt the last tray, 8 out of 10, keep that": its day stands first. */
+const dayAndOutcome =
+  "(?:(?:so|ok|well|and|oh|right|on) )*\\S*<when\\S* (?:(?:,|:|was|were|it|we|i|had|made|did) )*\\S*<number\\S* (?:\\S+ ){0,60}(?:\\S*<[^>]*symptom=\\S*|out of \\S+)";
+export const toldAndSaved = `^${nothingAsked}(?:${doneAndOutcome}|${namedAndOutcome}|${dayAndOutcome}) (?:\\S+ ){0,60}${savesTold}`;
 
 /** "before i forget: did 30 vanilla, a couple cracked, 8/10": told in haste, with how it came out, and nothing asked. */
 export const toldInHaste =

@@ -13,6 +13,9 @@ const dims: ReadonlySet<Dimension> = new Set(["temperature", "time", "length", "
 /** "54 macarons", beside a split. */
 const counts: ReadonlySet<string> = new Set(["macarons", "shells", "trays"]);
 
+const isOfBowl = ({ dim, unit, of }: Amount): boolean =>
+  (dim === "weight" && of !== undefined) || (dim === "number" && unit === "" && of?.ingredient === "whites");
+
 const turnsVolume =
   /<volume> (?:\S+ ){0,4}?(?:in|to|into|as) \S*<unit=|how many \S*<unit=\S* (?:\S+ ){0,4}?\S*<volume>/;
 
@@ -33,6 +36,8 @@ function values({ value, high, unit, dim }: Amount): number[] {
 
 /** @returns whether an amount that is no weight and no share stands in none of the inputs. Pure. */
 export function losesSome(tool: string, { amounts, mask }: Reading, drafts: readonly Inputs[]): boolean {
+  // "batter from 4 whites and how long do they rest": the trade's figures take no bowl and no whites
+  if (tool === "method") return amounts.some(isOfBowl);
   if (keepsWords.has(tool)) return false;
   // "3 tbsp butter in g and 300 g dark ganache": a spoon to be turned, in an answer that turns nothing
   if (tool !== "convert" && turnsVolume.test(mask)) return true;
@@ -56,7 +61,11 @@ export function losesSome(tool: string, { amounts, mask }: Reading, drafts: read
   return amounts
     .filter(
       ({ dim, of, unit }) =>
-        dims.has(dim) || (!exact.has(tool) && dim === "number" && unit === "" && counts.has(of?.count ?? "")),
+        dims.has(dim) ||
+        (!exact.has(tool) &&
+          dim === "number" &&
+          unit === "" &&
+          (counts.has(of?.count ?? "") || of?.ingredient === "whites")),
     )
     .some(
       (amount) =>

@@ -4,6 +4,7 @@ import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedOfTheBowl } from "./phrases/asked-of-the-bowl.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
 import { batchCounted } from "./phrases/batch-counted.ts";
+import { batterSharedOut } from "./phrases/batter-shared-out.ts";
 import { billOrdered } from "./phrases/bill-ordered.ts";
 import { bowlFirst } from "./phrases/bowl-first.ts";
 import { bowlTooSmall } from "./phrases/bowl-too-small.ts";
@@ -15,6 +16,7 @@ import { clockStarted } from "./phrases/clock-started.ts";
 import { colorsEach } from "./phrases/colors-each.ts";
 import { comesToMacarons } from "./phrases/comes-to-macarons.ts";
 import { countTold } from "./phrases/count-told.ts";
+import { countsOfKinds } from "./phrases/counts-of-kinds.ts";
 import { dollars } from "./phrases/dollars.ts";
 import { doneAgo } from "./phrases/done-ago.ts";
 import { drawl } from "./phrases/drawl.ts";
@@ -61,6 +63,7 @@ import { oneOfIt } from "./phrases/one-of-it.ts";
 import { onePartGets } from "./phrases/one-part-gets.ts";
 import { orderInPassing } from "./phrases/order-in-passing.ts";
 import { otherWeights } from "./phrases/other-weights.ts";
+import { ovenTold } from "./phrases/oven-told.ts";
 import { overSoStop } from "./phrases/over-so-stop.ts";
 import { ownCount } from "./phrases/own-count.ts";
 import { packsBought } from "./phrases/packs-bought.ts";
@@ -76,13 +79,14 @@ import { recipesKept } from "./phrases/recipes-kept.ts";
 import { ringsInARow } from "./phrases/rings-in-a-row.ts";
 import { roundabout } from "./phrases/roundabout.ts";
 import { roundaboutSums } from "./phrases/roundabout-sums.ts";
-import { saidFormally } from "./phrases/said-formally.ts";
 import { saidTwice } from "./phrases/said-twice.ts";
 import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
 import { sharesTold } from "./phrases/shares-told.ts";
 import { sizeKept } from "./phrases/size-kept.ts";
+import { sizesInAList } from "./phrases/sizes-in-a-list.ts";
 import { someAreFine } from "./phrases/some-are-fine.ts";
+import { sparesTold } from "./phrases/spares-told.ts";
 import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
 import { stepOfTray } from "./phrases/step-of-tray.ts";
@@ -175,11 +179,14 @@ const phrases = [
   ...filledWhen,
   ...flavorLeft,
   ...fillingsCounted,
+  ...countsOfKinds,
+  ...batterSharedOut,
+  ...sizesInAList,
+  ...sparesTold,
   ...colorsEach,
   ...dryMixWeighed,
   ...twoFillings,
   ...wentIn,
-  ...saidFormally,
   ...clockStarted,
   ...stepOfTray,
   ...someAreFine,
@@ -212,6 +219,7 @@ const phrases = [
   ...drawlTimers,
   ...offhandTimers,
   ...offhand,
+  ...ovenTold,
   ...roundabout,
   ...roundaboutSums,
   ...polite,

@@ -199,8 +199,9 @@ function readUnits(reading: Reading): Draft {
   const { mask } = reading;
   const weight = amountOf(reading, "weight");
   if (/(?:^| )scales?(?: |$)/.test(mask)) {
-    if (weight) return { scale_g: inBase(weight.value, weight.unit) };
-    return /whole \S*<unit=g>/.test(mask) ? { scale_g: 1 } : {};
+    // "my scale only shows whole grams, 1.2 g vanilla?": what is to be weighed is no step
+    if (/(?:whole|full|entire|round) \S*<unit=g>/.test(mask)) return { scale_g: 1 };
+    return weight ? { scale_g: inBase(weight.value, weight.unit) } : {};
   }
   const volume = reading.amounts.find((each) => each.dim === "volume" && each.unit !== "cup");
   if (volume && /cups?(?:_| |$|<)/.test(mask)) return { cup_ml: inBase(volume.value, volume.unit) };

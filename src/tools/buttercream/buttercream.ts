@@ -69,6 +69,12 @@ export const buttercream = tool<ButtercreamInputs>({
       9,
       "(?:all|only|just|everything) (?:of (?:it|that|this) )?(?:as |in |with |be )?(?:{use} )?{base=buttercream} .. (?:weights?|recipe|amounts?|quantities|ingredients|what goes in|whats in it)",
     ],
+    // "how much smbc stuff for 500 g of it", "how much of everything for 500 g buttercream": what goes into so much
+    [
+      12,
+      `^(?!.*(?:{dose}|{taste}))${opening}how much (?:{manner} )?{base=buttercream} (?:(?:stuff|things?|bits|everything|of (?:everything|each|all)) )?(?:for|makes?|to make|gives?|in) (?=[1-9]\\d\\d){weight}(?: (?:of it|in all|total|altogether|please|pls|[?]))*$`,
+      `^(?!.*(?:{dose}|{taste}))${opening}how much (?:of )?(?:everything|each|each thing|each part|all of it) (?:for|in|makes?|goes in(?:to)?|to make) {weight} (?:of )?(?:{manner} )?{base=buttercream}(?: (?:please|pls|[?]))*$`,
+    ],
     // "that filling will be smbc, what goes into it": of a weight that was just worked out
     [
       10,
@@ -236,6 +242,7 @@ export const buttercream = tool<ButtercreamInputs>({
     ["asks_heat", "whites_g", "sugar_g", "butter_g", "total_g", "whites_count", "macarons"],
     ["added"],
   ],
+  sum: [],
   read: readButtercream,
   compute: answerButtercream,
 });

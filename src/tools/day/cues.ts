@@ -150,6 +150,11 @@ export const dayGoesOn = cues(
     `^(?!.*<(?:time|number)[,>]).*${timersOf}(?:steps?|stages?|plan|schedule|day|lot|it|that|this|these|those|them|everything|all|each|each one|every one|thing|{count=batches})${timersEnd}`,
     "^(?:(?:ok|okay|so|and|now|then|please|can you|could you|great|right|good|perfect|,) )*(?:set|start|make|give me|put on|i want|id like|do) (?:me )?(?:all )?(?:the |my )?(?:timers|alarms)(?: (?:please|pls|then|now|too|for me|up|on))*(?: [?])?$",
   ],
+  // "ok tell her half past one then", "ill offer them noon": the hour that the customer is told
+  [
+    14,
+    `^${opening}(?:(?:ill|i will|id|lets|we can|i can|can you|just|better) )*(?:tell|let|text|ring|phone|call|message|email|offer|promise|give|say to|ask|told|offered) (?:her|him|them|the (?:customer|client|lady|guy|bride|couple)|my (?:customer|client)) (?:(?:know|that|its|it is|theyre|to come|to collect|to pick (?:them|it) up|pickup is|for|at|by|about|around|come|have them|make it|and|say|says|tell|her|him|them|she|he|they|it|can|could|may|will be|ready|are|is) )*{when}(?: (?:then|instead|please|pls|now|thats fine|is fine|is ok|works|will do|sharp|after all))*(?: [?.!])?$`,
+  ],
   // a start that is moved, or asked about, behind a plan
   [
     14,

@@ -161,6 +161,7 @@ export const day = tool<DayInputs>({
     ["start", "start_as", "start_min", "shift_min", "unclear_min", "unclear_of", "idle", "plan"],
     ["start", "start_as", "start_min", "shift_min", "unclear_min", "unclear_of", "idle", "macarons"],
   ],
+  sum: [],
   read: readDay,
   compute: answerDay,
 });

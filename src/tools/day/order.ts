@@ -171,6 +171,23 @@ const distinct = (fillings: readonly Filling[]): Filling[] => [
   ...new Map(fillings.map((each) => [JSON.stringify(each), each])).values(),
 ];
 
+/** "24 pink and 12 white", "2:1 pink and white". */
+function colorsCounted({ amounts, things, text }: Reading, names: readonly string[]) {
+  const counts = amounts.flatMap(({ dim, unit, fraction, value, at }) => {
+    const next = things.find(
+      (each) => each.color && each.at[0] >= at[1] && /^ ?$/.test(text.slice(at[1], each.at[0])),
+    );
+    return next?.color && dim === "number" && unit === "" && !fraction
+      ? [{ name: next.color, size: value }]
+      : [];
+  });
+  if (counts.length > 1 && counts.length === names.length) return counts;
+  const ratio = /(?<![\d:])\d+(?: ?: ?\d+)+(?= (?:of )?[a-z])/.exec(text)?.[0].split(":").map(Number);
+  return ratio?.length === names.length
+    ? names.map((name, at) => ({ name, size: ratio[at] ?? 0 }))
+    : undefined;
+}
+
 /** Colors of the shells: by shares where they were said, else in equal parts. One color alone splits nothing. */
 function readColors(reading: Reading): Draft["colors"] {
   const names = [
@@ -179,6 +196,8 @@ function readColors(reading: Reading): Draft["colors"] {
     ),
   ];
   if (names.length === 0) return undefined;
+  const counted = colorsCounted(reading, names);
+  if (counted) return { parts: counted };
   const amounts = reading.amounts.filter(
     (each) => each.of?.color || each.fraction || each.dim === "percent" || each.of?.count === "bowls",
   );

@@ -1,5 +1,5 @@
 /** "60 macarons for sat 11am and 24 for sunday 2pm": two days to be ready for. One plan holds one; it is asked which. */
-import type { Memory, Outcome, Reading, When } from "../contract/index.ts";
+import type { Amount, Memory, Outcome, Reading, When } from "../contract/index.ts";
 import { placeSaid } from "../lib/place.ts";
 import { plain } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
@@ -10,9 +10,18 @@ type Order = NonNullable<DayInputs["orders"]>[number];
 const isDay = (when: When): boolean =>
   when.days !== undefined || when.weekday !== undefined || when.day !== undefined;
 
+/** Each number stands right before its day: "24 macarons for friday". */
+const isEachOf = (text: string, counts: readonly Amount[], days: readonly When[]): boolean =>
+  counts.every((count, n) => {
+    const day = days[n];
+    return day !== undefined && betweenOne.test(text.slice(count.at[1], day.at[0]));
+  });
+const betweenOne =
+  /^(?: (?:more|macarons?|macs|of them|of those))* (?:for|by|on|due|ready|to be ready|(?:needed|wanted) (?:for|by|on))(?: (?:by|on|this|next|the))* $/;
+
 /** The orders of a sentence that names two days, each with its number; undefined where it names one. */
 export function twoOrders({ whens, amounts, text }: Reading): Order[] | undefined {
-  const days = whens.filter((each) => isDay(each) && each.minute !== undefined);
+  const timed = whens.filter((each) => isDay(each) && each.minute !== undefined);
   const counts = amounts.filter(
     (each) =>
       each.dim === "number" &&
@@ -21,6 +30,9 @@ export function twoOrders({ whens, amounts, text }: Reading): Order[] | undefine
       each.value >= 4 &&
       (!each.of || each.of.count === "macarons" || each.of.taste !== undefined),
   );
+  // "24 for friday 3 pm and 10 for saturday": the hour of the other is asked for when it is planned
+  const told = whens.filter(isDay);
+  const days = told.length === counts.length && isEachOf(text, counts, told) ? told : timed;
   const isOne =
     new Set(days.map((each) => JSON.stringify([each.days, each.weekday, each.day, each.month]))).size < 2;
   if (isOne || counts.length !== days.length) return undefined;

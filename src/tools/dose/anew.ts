@@ -22,10 +22,23 @@ export function anotherThan(before: Draft | undefined, reading: Reading): (targe
     if (before.base_g === undefined) return asked && dose !== before.dose && taste !== before.taste;
     // "4 g plum flavor in 120 g, is that ok", behind a bowl with pear in it: what is weighed is in its own
     if (isWeighed(target, reading)) return false;
+    if (isBesideOnly(target, dose, before, reading)) return true;
     if (dose !== before.dose && (asked || (beside && taste === undefined))) return true;
     return taste !== undefined && before.taste !== undefined && taste !== before.taste;
   };
 }
+
+/** What nobody calls a flavor by: it goes in beside one, and was never that under another name. */
+const besideOnly: ReadonlySet<string> = new Set(["salt", "citric acid"]);
+const putsRight = /\b(?:was|were|its|instead|actually|mean|meant|not|no|same)\b/;
+
+/** "salt in that?", "salt for 200 g", behind a bowl with too much raspberry in it: none of it is in yet. */
+const isBesideOnly = (target: Thing, dose: string | undefined, before: Draft, reading: Reading): boolean =>
+  dose !== undefined &&
+  dose !== before.dose &&
+  besideOnly.has(dose) &&
+  !putsRight.test(reading.text) &&
+  !reading.amounts.some(({ of, dim }) => of === target && dim !== "percent");
 
 /** A weight of the flavor and one of the bowl, both said. */
 const isWeighed = (target: Thing, reading: Reading): boolean => {

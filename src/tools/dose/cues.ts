@@ -70,6 +70,11 @@ export const doseCues = cues(
     "{weight} .. {base} .. (?:should|shall|must|to|has to|needs to|supposed to|want it to) taste (?:of|like) {taste}",
     "{weight} .. {chocolate} .. {weight} .. {ingredient=cream} .. (?:like|want|add|put|adding|putting|with) .. {taste} (?:in|into) (?:it|that|this) .. how much",
   ],
+  // "140 dark 112 cream, rum?", "ganache: 140 g dark, 112 g cream. adding orange liqueur, grams?": a flavor for what they make
+  [
+    12,
+    "^(?!.*(?:ratio|recipe|scale|cost|label|allerg|declare|symptom=|save|note)).*{chocolate} .. {ingredient=cream} (?:(?:,|and|plus|with) (?:{weight}|{number}) (?:of )?{ingredient=(butter|glucose|honey)} )?(?:[,.;] )?(?:(?:and|then|adding|add|with|for|some|a bit of|a little|its|it is|i want|want|in|goes|plus) )*(?:{taste}|{dose=(flavor|extract|liqueur|zest|paste|salt|spirit)})(?: (?:in it|into it|in|to it))?(?: [,.;])?(?: (?:grams?|how much|how many grams|what weight|weight|amount|g|{unit=g}))*(?: [?])$",
+  ],
   // "violet flavor, 160 g butter and 90 g cream cheese all whipped together": what was mixed is the bowl, no recipe
   [
     11,

@@ -194,6 +194,7 @@ export const dose = tool<DoseInputs>({
     ],
     ["of_finished"],
   ],
+  sum: ["hue"],
   read: readDose,
   compute: answerDose,
 });

@@ -85,6 +85,7 @@ export const fill = tool<FillInputs>({
     ["filling_g", "bowls"],
     ["flavors", "shares", "two", "ring", "center", "placed"],
   ],
+  sum: [],
   read: readFill,
   compute: (inputs, world) => {
     const outcome = answerFill(inputs, world);

@@ -97,6 +97,10 @@ export function mixesCounted(reading: Reading): CountedMixes | undefined {
       all.reduce((sum, other) => sum + (other === each ? 0 : other.value), 0) === each.value,
   );
   const counts = all.filter((each) => each !== whole);
+  // "two flavors, lemon and rose, 15 of each"
+  const [first] = counts;
+  const ofEach = ways && counts.length === 1 && first ? ofEachNamed(reading, first) : undefined;
+  if (ofEach) return ofEach;
   const evenly = ways && counts.length === 1 ? namedEvenly(reading, ways.value, counts) : undefined;
   if (evenly) return evenly;
   const rest = counts.length === 2 ? withRest(reading, counts) : undefined;
@@ -145,7 +149,7 @@ function ofEachNamed(reading: Reading, { value, at }: Amount): CountedMixes | un
     const taste = before && thing.at[0] - before.at[1] <= 1 ? tasteOf(before) : undefined;
     return base ? [{ name: [taste, base].filter(Boolean).join(" "), base }] : [];
   });
-  const named = mixes.length > 0 ? mixes : tastesIn(reading).map((name) => ({ name, base: undefined }));
+  const named = mixes.length > 0 ? mixes : tastesNamed(reading).map((name) => ({ name, base: undefined }));
   const names = [...new Set(named.map(({ name }) => name))];
   if (names.length < 2 || names.length !== named.length) return undefined;
   const macarons = value * names.length;
@@ -161,12 +165,12 @@ const share = (name: string, base: string | undefined, count: number, whole: num
 
 /** "30 macarons, 2 flavors raspberry pistachio": as many tastes are named as there are flavors, and they share evenly. */
 function namedEvenly(reading: Reading, ways: number, [all]: readonly Amount[]): CountedMixes | undefined {
-  const tastes = [...new Set(tastesIn(reading))];
+  const tastes = [...new Set(tastesNamed(reading))];
   return all && tastes.length === ways
     ? { macarons: all.value, shares: tastes.map((name) => ({ name, share: 1 / ways })) }
     : undefined;
 }
 
 /** The tastes that are named, each once. */
-export const tastesIn = ({ things }: Reading): string[] =>
+export const tastesNamed = ({ things }: Reading): string[] =>
   things.flatMap((each) => (each.count || each.base ? [] : (each.taste ?? [])));

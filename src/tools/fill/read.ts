@@ -14,7 +14,7 @@ import {
 } from "../lib/find.ts";
 import { countedShares, namedShares, shareSaid, sharesChanged } from "../lib/shares.ts";
 import type { FillInputs } from "./fill.ts";
-import { type CountedMixes, flavorsCounted, mixesCounted, tastesIn } from "./mixes-counted.ts";
+import { type CountedMixes, flavorsCounted, mixesCounted, tastesNamed } from "./mixes-counted.ts";
 import { edgeAndCenter, namesByPlace } from "./places.ts";
 
 const ounces = new RegExp(sameIn("\\S*<unit=oz>").join("|").replaceAll("[?]", "\\?"));
@@ -191,7 +191,7 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
 /** "two flavors: raspberry and pistachio", behind filling, batter or a recipe for so many: they share the filling evenly. */
 function ofTheOrder(reading: Reading, { follows, last, table }: Memory): CountedMixes | undefined {
   const { macarons } = table;
-  const tastes = [...new Set(tastesIn(reading))];
+  const tastes = [...new Set(tastesNamed(reading))];
   const ways = flavorsCounted(reading);
   const isOfIt = (follows && last?.tool === "fill") || ["scale", "shells"].includes(last?.tool ?? "");
   const isAll = isOfIt && reading.amounts.every((each) => each === ways);

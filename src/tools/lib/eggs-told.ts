@@ -4,7 +4,7 @@
  */
 import * as z from "zod/mini";
 import type { Reading } from "../contract/index.ts";
-import { isWhitesCount } from "./find.ts";
+import { isWhitesCount, white_g } from "./find.ts";
 import { listed, plain } from "./show.ts";
 import { inBase } from "./units.ts";
 
@@ -56,12 +56,14 @@ export function eggsNote({
 }: { [K in keyof EggsTold]?: EggsTold[K] | undefined }): string[] {
   const some = weights && listed([...new Set(weights)].map((each) => plain(each)));
   return [
-    ...(some ? [`33 g of white in eggs of ${some} g too: what they weigh in the shell isn't used`] : []),
+    ...(some
+      ? [`${white_g} g of white in eggs of ${some} g too: what they weigh in the shell isn't used`]
+      : []),
     ...(size
       ? [
           /^(?:l|large)$/i.test(size)
-            ? "33 g of white in a large egg"
-            : `33 g is a large egg's white; that yours are ${size} changes nothing here, so weigh the whites`,
+            ? `${white_g} g of white in a large egg`
+            : `${white_g} g is a large egg's white; that yours are ${size} changes nothing here, so weigh the whites`,
         ]
       : []),
   ];

@@ -102,7 +102,9 @@ function mentionsIn(words: readonly string[]): Mention[] {
     if (plainWords.test(word))
       return /^(?:regular|normal|ordinary|standard)$/.test(word) &&
         words[at + 1] !== "oven" &&
-        words[at + 1] !== "one"
+        words[at + 1] !== "one" &&
+        // "325 f regular"
+        !/<temperature[^>]*>$/.test(words[at - 1] ?? "")
         ? []
         : [{ oven: "conventional", at }];
     if (!fanWords.test(word)) return [];

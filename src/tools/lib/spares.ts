@@ -56,7 +56,7 @@ export function sparesSaid(reading: Reading, macarons?: number): { spare_percent
       each.dim === "number" &&
       each.unit === "" &&
       !each.fraction &&
-      /^ (?:spares?|extras?)(?: (?:shells?|ones))?(?= |$|[,.?])(?! (?:batter|macarons?))/.test(
+      /^ (?:spares?|extras?)(?: (?:shells?|ones))?(?= |$|[,.?])(?! (?:batter|macarons?|pairs?))/.test(
         reading.text.slice(each.at[1]),
       ),
   );

@@ -43,7 +43,8 @@ export interface AheadOptions {
   wake_min?: number;
 }
 
-const day_min = 1440;
+/** A day, in minutes. */
+export const day_min = 24 * 60;
 const half_min = 720;
 
 /**

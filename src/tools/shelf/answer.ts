@@ -5,7 +5,7 @@ import { moneyText } from "../lib/money.ts";
 import { capital, listed, plain } from "../lib/show.ts";
 import { bottle, bottleItem, bottlesOf, bottleText } from "./bottles.ts";
 import type { ShelfInputs } from "./shelf.ts";
-import { g, leave, price, put, stockOf, use } from "./stock.ts";
+import { eggsText, g, leave, price, put, stockOf, use } from "./stock.ts";
 import { pack, takeWhole } from "./taking.ts";
 
 /** @throws never: an order that can't be carried out comes back as `asking` or `impossible`, with nothing changed. */
@@ -74,7 +74,9 @@ function ask({ entries, taste }: ShelfInputs, world: World): Outcome {
     headline: capital(
       listed(
         found.map(({ name, stock }) =>
-          stock ? `${g(stock.grams, world)} ${name}` : `no ${name} on the shelf`,
+          stock
+            ? `${g(stock.grams, world)} ${name}${eggsText(name, stock.grams)}`
+            : `no ${name} on the shelf`,
         ),
       ),
     ),
@@ -134,7 +136,7 @@ function list(world: World, isBottles = false): Outcome {
   const priced = stock.filter((each) => each.grams === 0 && each.price_per_g !== undefined);
   const held = stock.filter((each) => !priced.includes(each));
   const parts = [
-    ...held.map((each) => `${each.name} ${g(each.grams, world)}`),
+    ...held.map((each) => `${each.name} ${g(each.grams, world)}${eggsText(each.name, each.grams)}`),
     ...priced.map(
       (each) => `${each.name} ${moneyText((each.price_per_g ?? 0) * 1000, each.currency ?? "USD")} a kilo`,
     ),

@@ -150,6 +150,8 @@ export const shelfCues = cues(
     `^(?:(?:my|the|add to|to|for) )*${place} : `,
     "(?:used|using|took|finished) .. {fraction} .. {ingredient}",
     "(?:is|are) there (?:any |still |some )*{ingredient} (?:left|in stock)",
+    // "so almond flour in stock is?"
+    "^(?:(?:and|so|ok|now|then|right|the|my|our) )*{ingredient} (?:(?:in stock|on the shelf|left|remaining|in the (?:pantry|larder|cupboard)) (?:is|are|now|then|comes to|would be)|(?:is|are) (?:now |at |down to )?(?:how much|what|at|down to))(?: (?:now|then|what|how much|at))*(?: [?])?$",
     "any {ingredient} left",
     `(?:put|add|adding|stick|chuck|bung|pop|got|bought|have|ive|keep|save) .. {ingredient} .. ${place}`,
     `{ingredient} .. ${place} .. ${save}`,

@@ -26,7 +26,7 @@ export const shelfGoesOn = cues(
     "^(?:so |and |ok )*(?:whats|what is|how much is|what have i got) (?:still )?left(?: (?:now|then|of it))?(?: [?])?$",
     // "take 50 off the butter", "gave 20 g butter to my sister"
     `${lead}${takingWord}${asksNothing} (?:(?:out|away|off|up|in|another|about|only|just|of|the|my|some) )*(?:{weight}|{number})(?: (?:off|from|out of|of))? ${of}{ingredient}`,
-    `${lead}${takingWord} (?:(?:off|out|away|another|about|only|by) )*(?:{weight}|{number})$`,
+    `${lead}${takingWord} (?:(?:off|out|away|another|about|only|by) )*(?:{weight}|{number})(?: (?:out|off|away|of it|from it|of that))*$`,
     `^(?:and )?${of}{ingredient} (?:minus|less|went down by|is down by|down by)${asksNothing} (?:{weight}|{number})`,
     `^(?:and |the |another )*(?:{weight}|{number}) ${of}{ingredient} (?:(?:is|are|was|were|has|have|just|all) )*(?:went|gone|got|fell|lost|spilled|spilt|used)${asksNothing}`,
     // "i have 4 eggs left", "down to 200 g butter", "the butter is down to 100 g"

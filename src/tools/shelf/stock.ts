@@ -3,7 +3,7 @@ import type { Effect, Figure, Outcome, Stock, World } from "../contract/index.ts
 import { asking } from "../lib/asking.ts";
 import { each_g, sameIngredient } from "../lib/lines.ts";
 import { moneyText } from "../lib/money.ts";
-import { capital, listed, plain, weight } from "../lib/show.ts";
+import { capital, counted, listed, plain, weight } from "../lib/show.ts";
 import type { ShelfInputs } from "./shelf.ts";
 
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
@@ -18,6 +18,9 @@ const takenBack = ({ instead_g }: Entry, { last }: World): number =>
   last?.tool === "shelf" && last.answer.status === "answered" ? (instead_g ?? 0) : 0;
 
 const egg_g = each_g.egg ?? 50;
+/** " (7 eggs)" behind what there is of eggs, where it comes to whole ones; else nothing. */
+export const eggsText = (name: string, grams: number): string =>
+  name === "egg" && grams > 0 && Number.isInteger(grams / egg_g) ? ` (${counted(grams / egg_g, "egg")})` : "";
 /** Whole eggs, which were told by their number. */
 const inEggs = ({ name, grams = 0 }: Entry): boolean => name === "egg" && Number.isInteger(grams / egg_g);
 
@@ -48,7 +51,7 @@ export function put({ does, entries }: ShelfInputs, world: World): Outcome {
     return {
       effect,
       figure: { name: entry.name, value: grams, unit: "g" },
-      text: `${entry.name} ${g(grams, world)}${sum}${cost}`,
+      text: `${entry.name} ${g(grams, world)}${eggsText(entry.name, grams)}${sum}${cost}`,
     };
   });
   return {
@@ -127,7 +130,7 @@ export function use({ entries, to_zero }: ShelfInputs, world: World): Outcome {
     const left = Math.max(0, held - used);
     effects.push({ do: "change", list: "stock", id: known.id, patch: { grams: left } });
     figures.push({ name: `${entry.name} left`, value: left, unit: "g" });
-    said.push(`${g(left, world)} ${entry.name} left`);
+    said.push(`${g(left, world)} ${entry.name} left${eggsText(entry.name, left)}`);
   }
   return {
     status: "answered",

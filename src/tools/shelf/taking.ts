@@ -8,7 +8,7 @@ import { each_g } from "../lib/lines.ts";
 import { capital, counted, listed } from "../lib/show.ts";
 import { eggsFor } from "../lib/sizing.ts";
 import type { ShelfInputs } from "./shelf.ts";
-import { g, stockOf } from "./stock.ts";
+import { eggsText, g, stockOf } from "./stock.ts";
 
 type Entry = NonNullable<ShelfInputs["entries"]>[number];
 
@@ -49,7 +49,7 @@ export function takeWhole({ entries, from_note }: ShelfInputs, world: World): Ou
   const rest = [...left].map(([id, grams]) => {
     const name = world.stock.find((each) => each.id === id)?.name ?? "";
     figures.push({ name: `${name} left`, value: grams, unit: "g" });
-    return `${g(grams, world)} ${name} left`;
+    return `${g(grams, world)} ${name} left${eggsText(name, grams)}`;
   });
   return {
     status: "answered",

@@ -47,7 +47,7 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
       !says(reading, putsSo) &&
       says(
         reading,
-        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|^(?:(?:and|so|is|there) )*any(?:thing)? left of |(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|^(?:(?:and|so|is|there) )*any(?:thing)? left of |(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|(?:in stock|on the shelf|left|remaining|pantry|larder|cupboard) (?:is|are|comes to|would be)(?: (?:now|then|what|how much|at))*(?: \?)?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
       ));
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||

@@ -100,7 +100,10 @@ const sizing: Way<ShellsTurn, Draft> = (turn) => {
     return draft;
   // "and once it is baked?", of the one shell that was weighed
   if (want === "baked" && memory.follows && before?.want === "one") return { ...draft, shells: 1 };
-  return { ...draft, ...fromBareNumber(turn), ...fromTable(turn, want) };
+  const bare = fromBareNumber(turn);
+  // "batter for 30, 2 spare": of the 30
+  const spare = moreSparesSaid(reading, before) ?? sparesSaid(reading, bare.macarons ?? before?.macarons);
+  return { ...draft, ...bare, ...fromTable(turn, want), ...spare };
 };
 
 const ways: readonly ShellsWay[] = [

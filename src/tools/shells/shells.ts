@@ -107,6 +107,7 @@ export const shells = tool<ShellsInputs>({
     ["shares", "macarons"],
     ["spare_percent", "spares", "spare_more", "spare_less"],
   ],
+  sum: [],
   read: readShells,
   compute: (inputs, world) => namedSpares(answerShells(inputs, world), inputs),
 });

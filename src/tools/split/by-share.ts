@@ -286,8 +286,26 @@ export function byRatio(said: Said): Draft | undefined {
   return { parts: namedBySize(reading, parts) ?? otherNamed(shares, before) };
 }
 
+const plurals: Readonly<Record<string, number>> = {
+  thirds: 3,
+  quarters: 4,
+  fourths: 4,
+  fifths: 5,
+  sixths: 6,
+  eighths: 8,
+};
+
+/** "480 g, thirds please", "split it in quarters": as many parts alike, where none of them has a name. */
+function inPlural({ amounts, things }: Said["reading"]): number | undefined {
+  const [share, ...others] = amounts.filter(({ dim }) => dim === "number");
+  const isNamed = things.some(({ color, taste, base }) => (color ?? taste) && !base);
+  return share && others.length === 0 && !isNamed ? plurals[share.text] : undefined;
+}
+
 /** "in halves", "split in 3", "3 equal bowls, pink green and white", "evenly pink and blue". */
 export function halves({ reading }: Said): Draft | undefined {
+  const plural = inPlural(reading);
+  if (plural !== undefined) return { equal: plural };
   const piece = reading.amounts.find((each) => each.unit === "times" && each.value < 1);
   return piece && { equal: Math.round(1 / piece.value) };
 }

@@ -18,7 +18,7 @@ const sharedOut =
 const inEqual =
   /\b(?:equal(?:ly)?|even(?:ly)?|alike|halved|half and half|half half|the same(?: each)?|each)\b/;
 
-/** "50 brown": more than any number of bowls, with a name right behind it, is a weight. */
+/** "50 brown": more than any number of bowls (from memory), with a name right behind it, is a weight. */
 const isHeavy = ({ text, things }: Reading, each: Amount): boolean =>
   each.dim === "number" &&
   each.unit === "" &&

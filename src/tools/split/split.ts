@@ -69,6 +69,7 @@ export const split = tool<SplitInputs>({
     { say: "house recipe for 500 g of batter", tool: "scale" },
   ],
   rivals: [["equal", "parts", "percents", "weights", "rest", "by", "unclear"]],
+  sum: [],
   read: readShares,
   compute,
 });

@@ -1,6 +1,8 @@
 /** "opened cream 4 days": how long something has been kept, which is no order to time it. */
+
 import { type Piece, textOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
+import { day_min } from "../lib/when.ts";
 
 const orders =
   /(?:^| )(?:timers?|timed?|alarms?|set|start|begin|run|remind\w*|ping|nudge|wake|buzz|ring|alert|tell|shout|countdown|count|let|give|another|more|until|till|ready)(?: |$)/;
@@ -9,7 +11,6 @@ const states =
 const isState = new RegExp(`(?:^| )(?:${states})(?: |$)`);
 const places =
   /(?:^| )(?:in|from|on) (?:the |a |my )?(?:fridge|freezer|counter|pantry|cupboard|tin|jar|tub|box|carton|shelf)(?: |$)/;
-const day_min = 1440;
 
 /** The length, as said, where days or weeks stand beside food, or hours behind "open", and nothing asks for a timer. */
 export function keptSaid(some: readonly Piece[]): string | undefined {

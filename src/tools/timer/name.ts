@@ -34,9 +34,10 @@ function word(piece: Piece, counts = true): string {
   if (piece.thing?.step === "ganache sets" && /^set /.test(piece.text)) return "ganache";
   const step =
     piece.thing?.step !== undefined && !piece.text.includes(" ") ? ownName[piece.thing.step] : undefined;
-  // "drying" stays her word for it; "resting" is the rest
+  // "drying" stays her word for it, "chilled shells" is hers too; "resting" is the rest
+  const isForm = step && piece.text.startsWith(step.slice(0, 3)) && !/ed$/.test(piece.text);
   return (
-    (step && piece.text.startsWith(step.slice(0, 3)) ? step : undefined) ??
+    (isForm ? step : undefined) ??
     piece.text
       .split(" ")
       .map((each) => (counts ? digits(each) : each))

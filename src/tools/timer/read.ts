@@ -35,6 +35,11 @@ const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|
 /** "another 20 min for the blue ones": nothing is given or added to one that runs. */
 const isAnother =
   /^(?!.*\b(?:add|give|put|extend|needs?|wants?)\b)(?:.* )?(?:another|further)[ _](?:\S*<time[^ ]*|\S*<number>) (?:for|on) (?:the |my )?\S+/;
+/** "plus twenty min for the oven to heat up": where none runs by that name, one more. */
+const besides =
+  /^(?:(?:oh|ok|and|also|then|so|now) )*(?:plus|also|and|then) (?:also )?(?:a |an )?\S*<(?:time|number)[^ ]* (?:for|on) (?:the |my )?\S+/;
+const addsTo =
+  /^(?:(?:and|ok|so|please|pls|can you|now|then|just) )*add (?:another )?\S*<(?:time|number)[^ ]*(?: (?:more|extra|min|minutes))* (?:to|on|onto) (?!.*<(?:time|number)[^ ]* (?:less|off|shorter))/;
 const isState =
   /^(?:too |very |so |really |a bit )*(?:hot|cold|pale|dark|brown|raw|soft|wet|sticky|slow|fast)(?: (?:today|already|now|still|inside|on top|enough))*$/;
 const renames = new RegExp(
@@ -162,7 +167,7 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     ...[just?.do === "set" ? (just.name ?? "timer") : undefined].filter((each) => typeof each === "string"),
   ];
   const isSecond =
-    isAnother.test(mask) &&
+    (isAnother.test(mask) || besides.test(mask)) &&
     pointer.name !== undefined &&
     known.length > 0 &&
     matching(
@@ -204,7 +209,9 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
           : isState.test(pointer.name ?? "")
             ? {}
             : { ...pointer, ...inFront(some, memory) };
-    const more_min = fewer.test(mask) && minutes > 0 ? -minutes : minutes;
+    // "add 15 min to the take the butter out timer": its name takes nothing off
+    const isLess = fewer.test(mask) && !addsTo.test(mask);
+    const more_min = isLess && minutes > 0 ? -minutes : minutes;
     return { do: "add", more_min, ...(several(mask) ?? which) };
   }
   if (/(?:^| )(?:snooze|extend|stretch|lengthen|shorten)(?: |$)/.test(mask)) return { do: "add", ...pointer };

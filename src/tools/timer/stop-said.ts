@@ -29,7 +29,7 @@ const itself = /^(?:it|that|this|one)$/;
 export const stopsIt = `^${lead}${drops} (?:it|that|this|that one|this one|that timer|this timer|the timer)${tails}$`;
 
 const isDone =
-  "(?:(?:is|are|was|were|came|come|has|have|s) )?(?:(?:all|already|just|now|out|been|coming) )*(?:done|ready|cooked|boiled|baked|finished|over|out|off|drained|early)(?: (?:already|now|early|then|too|[.!]))*";
+  "(?:(?:is|are|was|were|came|come|has|have|s) )?(?:(?:all|already|just|now|out|been|coming) )*(?:done|ready|cooked|boiled|baked|finished|over|out|off|drained|early|hot|warm|cold|cool|soft|set|melted|thawed|risen|dry|skinned|preheated|heated(?: up)?|up to (?:temp|temperature|heat)|at temp(?:erature)?)(?: (?:already|now|early|then|too|[.!]))*";
 const ends =
   "(?:(?:and|so|please|pls|you can|you may|can you|then|now|just|,) )*(?:stop|cancel|kill|end|clear|delete|silence|turn|switch)(?: (?:off|it|that|this|one|the|its|timer|alarm|please|pls))*";
 const doneAndStop = new RegExp(`^${lead}(?:the |my |that )?(.+?) ${isDone} ${ends}${tails}$`);

@@ -117,6 +117,8 @@ function isStockOfOthers(items: readonly Item[], parts: readonly Told[]): boolea
     return false;
   const line = parts.find(({ from, to }) => only >= from && only < to);
   if (!line || given.test(withoutMine(line.line))) return false;
+  // "granny shells from 55 g whites": a recipe that goes by her name, to be sized
+  if (/^(?:[a-z]+ ){1,3}@\d+f? (?:from|out of|with|for|on|to|using) #/.test(line.line)) return false;
   // "she only has 160 g": of whom was spoken before, in a question
   const isBefore = /^(?:(?:and|but|so) )*(?:she|he|they|shes|hes|theyve)(?: |$)/.test(line.line);
   if (isBefore && !/(?:^| )(?:at|in) (?:her|his|their) /.test(line.line)) return false;

@@ -5,6 +5,8 @@ const mix = "(butter ?cream|ganache|filling|batter|smbc)";
 const grams = "((?:(?:the|those|that|my) )?\\d+(?:[.,]\\d+)? ?(?:g|grams?)(?: of (?:it|that))?)";
 
 export const askedOfTheBowl: readonly Phrase[] = [
+  // "is that sufficient"
+  { marks: ["sufficient"], from: /\bsufficient(?:ly)?\b/g, to: "enough" },
   // "coffee for the entire lot"
   {
     marks: ["entire "],

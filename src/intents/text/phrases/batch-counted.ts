@@ -5,6 +5,12 @@
 import type { Phrase } from "./phrase.ts";
 
 export const batchCounted: readonly Phrase[] = [
+  // "a batch of 460, how many macarons": what is asked for isn't told
+  {
+    marks: ["batch of "],
+    from: /\b(batch of \d{3,4})(?= ?[,;:]? (?:and |so )?(?:how many|what number of) (?:macarons|macs|shells)\b)/g,
+    to: "$1 g",
+  },
   {
     marks: ["batch of "],
     from: /\b(batch of \d{1,2})(?= ?(?:$|[,;:?!]|\.(?!\d)|(?:i|we|is|are|was|im|i'm|at|piped|baked|of \d|in|with|for|today|tomorrow|tonight|on|by|and|how|what|batter|filling)\b))/g,

@@ -21,8 +21,20 @@ export const bowlFirst: readonly Phrase[] = [
   // "rum and also orange zest, both going in 220 g buttercream"
   {
     marks: [" and also "],
-    from: /^((?:(?:ok|so|now|how much|what amount of),? )*[a-z]{3,}(?: [a-z]{3,}){0,2}) and also (?=[a-z]{3,}(?: [a-z]{3,}){0,2}(?:, both(?: of them)?)? (?:going in(?:to)?|for|into|in) \d+(?:\.\d+)? ?(?:g|grams?)\b)/g,
+    from: /^((?:(?:ok|so|now|how much|what amount of),? )*[a-z]{3,}(?: [a-z]{3,}){0,2}) and also (?=[a-z]{3,}(?: [a-z]{3,}){0,2}(?:(?:,? and|,) (?:\d+(?:\.\d+)? ?(?:g|grams?) (?:of )?)?[a-z]{3,}(?: [a-z]{3,})?){0,3}(?:,? (?:both|all)(?: of them)?)? (?:going in(?:to)?|for|into|in) \d+(?:\.\d+)? ?(?:g|grams?)\b)/g,
     to: "$1 and ",
+  },
+  // "230 g buttercream, lemon, and also how much salt", "... lemon. how much salt too?": both are asked for
+  {
+    marks: [" also how much ", " too", " as well"],
+    from: /^((?:(?:i have|ive got|i've got|got|with|ok|so),? )*\d+(?:\.\d+)? ?(?:g|grams?) (?:of )?(?:butter ?cream|smbc|ganache|filling)[,:]? (?!(?:how|what|is|are|for|in|with)\b)[a-z]{3,}(?: (?:flavou?r|extract|zest|paste|oil|powder))?)(?:, and|,|\.|;| and)(?: (?:and )?also how much ([a-z]+(?: [a-z]+)?)| (?:and )?how much ([a-z]+(?: (?!too|as)[a-z]+)?) (?:too|as well)) ?[?.!]*$/g,
+    to: (said, before = "", also = "", too = "") => (also || too ? `${before} and ${also || too}?` : said),
+  },
+  // "230 g buttercream, rum and also lemon zest"
+  {
+    marks: [" and also "],
+    from: /(?<=\d ?(?:g|grams?) [^?]*[,:.;] ?(?:with |for |i want )?(?!(?:how|what|when|set|note|time|start|can|does|split|scale|make)\b)[a-z]{3,}(?: [a-z]{3,}){0,2}) and also (?=(?!(?:how|what|when|set|note|time|start|can|does|split|scale|make)\b)[a-z]{3,}(?: [a-z]{3,}){0,2}(?:$|[,.?]| and (?:\d+(?:\.\d+)? ?(?:g|grams?) )?[a-z]))/g,
+    to: " and ",
   },
   {
     marks: [

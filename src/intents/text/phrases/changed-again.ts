@@ -1,7 +1,8 @@
 /** The same with another number, said in passing: "nvm 20", "doubling it, 370", "bowls bigger, 260", "my bad". */
+import { openingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const lead = `(${openingText()})`;
 
 export const changedAgain: readonly Phrase[] = [
   // "nvm 20"

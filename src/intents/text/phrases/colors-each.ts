@@ -1,4 +1,5 @@
 /** "150 g batter pink 300 green, gel in each": bowls that are weighed with their colors, and one dye for all of them. */
+import { leadingText } from "../../../../data/words/openers.ts";
 import { colors } from "../../../../data/words/things.ts";
 import type { Phrase } from "./phrase.ts";
 
@@ -10,8 +11,7 @@ const dye =
   "((?:gel|powder|powdered|paste)(?: (?:food )?(?:colou?rs?|colou?ring|dye))?|(?:food )?(?:colou?ring|dye))";
 const each =
   "(?:each|both|either|every one|each one|each bowl|each of (?:them|those|the two)|all(?: three)?)";
-const lead =
-  "((?:(?:ok|okay|and|so|now|please|pls|i have|ive got|i've got|i've|ive|got|with|theres|there is),? )*)";
+const lead = `(${leadingText("i have", "ive got", "i've got", "i've", "ive", "got", "with", "theres", "there is")})`;
 
 const bowls = new RegExp(bowl, "g");
 const isDye = new RegExp(`^${dye}$`);

@@ -1,8 +1,9 @@
 /** How many of them, told by the way: "im doing thirty, ...", "exactly 75 shells, no spares", "and the yield at 4 cm". */
+import { openingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 import { spelt } from "./spelt.ts";
 
-const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const lead = `(${openingText()})`;
 const number = `(?:\\d{1,3}|(?:${spelt})(?:[ -](?:${spelt}))?|(?:a|one|two|three|four) dozen)`;
 
 export const countTold: readonly Phrase[] = [

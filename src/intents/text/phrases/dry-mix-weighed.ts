@@ -26,7 +26,10 @@ export const dryMixWeighed: readonly Phrase[] = [
   },
   {
     marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
-    from: new RegExp(`^(?=.{0,300}$)${together}${asked}${asks}(.*?)(?<![\\d.,])${grams} ${sifted}${dry}`, "g"),
+    from: new RegExp(
+      `^(?=.{0,300}$)${together}${asked}${asks}(.*?)(?<![\\d.,])${grams} ${sifted}${dry}`,
+      "g",
+    ),
     to: "$1$2 g tant pour tant",
   },
 ];

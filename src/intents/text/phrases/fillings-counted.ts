@@ -1,7 +1,8 @@
 /** Two fillings of one order: how many get each, or what there is of each and whether it is enough. One question. */
+import { leadingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:ok|okay|and|so|now|please|pls|hi|hey|well|right),? )*)";
+const lead = `(${leadingText("hi", "hey")})`;
 const mix = "((?:[a-z]+ ){0,2}?(?:butter ?cream|smbc|ganache|curd|jam|filling))";
 const need = "(?: (?:do|will|should|would) i (?:need|make|have to make)(?: to make)?| to make| needed)?";
 const some = "(\\d+) ?(macarons?|macs)?(?: of (?:them|those))?";
@@ -24,7 +25,21 @@ const isTalk =
 const isAskedOnly =
   /^(?:(?:so|and|then|please|pls|how|much|many|grams?|g|what|whats|what's|is|the|amounts?|weights?|of|do|does|should|would|will|i|we|need|want|have|to|make|get|for|my|each|both|either|one|ones|in|into|it|them|filling|fillings|buttercream|butter|cream|smbc|ganache|curd|jam|caramel|white|dark|milk|chocolate|choc|plain|flavou?r|flavou?rs|flavou?ring|go|goes|per)(?: ?[,.?!;:]+ ?| |$))*$/;
 
+/** Jam that fills beside another mix, and what stands around it; "jam in the ganache" flavors it. */
+const jam =
+  /(\d+(?:\.\d+)? ?(?:g|grams?)) (?:of )?(?:(?!in\b|of\b)[a-z]+ ){0,2}?(?:jam|curd|jelly|compote|marmalade)\b(?: (?:for|in) the)?(?: (?:centers?|centres?|middles?|cores?))?(?! (?:in|into)\b)/g;
+const ring = /\b(butter ?cream|smbc|ganache)(?: for the)? (?:rings?|borders?|rims?)\b/g;
+
 export const fillingsCounted: readonly Phrase[] = [
+  // "150 g buttercream ring and 90 g raspberry jam center, enough for 30?": both of them fill
+  {
+    marks: [" jam", " curd", " jelly", " compote", " marmalade"],
+    from: /^(?=.{0,200}$)(?=.*(?:\benough\b|\bhow many (?:macarons?|macs)\b|\b(?:fill|cover|suffice)\b))(?=.*\d ?(?:g|grams?) (?:of )?(?:[a-z]+ ){0,2}?(?:butter ?cream|smbc|ganache)\b).*$/g,
+    to: (said) => {
+      const put = said.replace(jam, "$1 filling");
+      return put === said ? said : put.replace(ring, "$1");
+    },
+  },
   // "how much buttercream for 15 and how much ganache for 15": the two are of one order
   {
     marks: ["how much", "what"],
@@ -72,6 +87,15 @@ export const fillingsCounted: readonly Phrase[] = [
       const flavor = /\bflavou?r/.test(asked) ? ". how much flavor in each" : "";
       return `${each} macarons with ${one} ${first} and ${each} with ${other} ${second}, how much filling each${flavor}`;
     },
+  },
+  // "how many macarons can i fill with 250 g buttercream and 150 g ganache": what there is, and then what is asked
+  {
+    marks: ["how many "],
+    from: new RegExp(
+      `${short}${lead}how many (macarons?|macs)(?: (?:can|could|will|would|do|does|should) (?:i|we|it|that|these))? (?:fill|make|get|do)(?: (?:with|from|out of|of))? (?:my |the )?${weight} (?:of )?(?:the |my )?${mix}${both} (?:the |my )?${weight} (?:of )?(?:the |my )?${mix} ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1$3 g $4 and $5 g $6, how many $2 does that fill",
   },
   // "two flavors raspberry and pistachio": a list stands behind it
   {

@@ -13,6 +13,17 @@ const asked =
   /^(?:(?:and|so|but|ok) )*(?:is|are|do|does|did|can|could|may|should|shall|will|would|how|what|when|which|why|note|log|jot|write|record)\b|\b(?:how|what|when|why|should|can|could|shall) (?:i|we|long|much|many|do|does|is|it|they)\b|\bis it (?:ok|okay|safe|fine)\b/;
 
 export const givenTime: readonly Phrase[] = [
+  // "remind me in 45 to take the butter out", "in 20 remind me about the ganache", "ring in 10": minutes
+  {
+    marks: [" in "],
+    from: /^((?:(?:ok|okay|and|so|now|please|pls|can you|could you|hey|oh|then),? )*(?:(?:remind|ring|buzz|nudge|ping|alert|wake|beep|warn|shout at|poke)(?: (?:me|us))?)(?: (?:again|about|of|to|for)(?: [a-z']+){1,5})?) in (\d{1,3})(?= ?(?:$|[.!?,](?!\d)| (?:to|about|for|that|so|because|please|pls|then|again)\b))/g,
+    to: "$1 in $2 min",
+  },
+  {
+    marks: ["in "],
+    from: /^((?:(?:ok|okay|and|so|now|please|pls|then),? )*)in (\d{1,3}),? (?=(?:please |can you |could you )?(?:remind|ring|buzz|nudge|ping|alert|wake|beep|warn)\b)/g,
+    to: "$1in $2 min ",
+  },
   {
     marks: ["timer"],
     from: new RegExp(

@@ -17,12 +17,33 @@ const tail =
 const even =
   "(?:50 ?[/:] ?50|fifty fifty|half and half|half half|evenly|equally|in half|in two|into two|equal parts)(?: between| into| for| of|,|:| -)?";
 
+/** A flavor in its own words: no color, no amount. */
+const taste =
+  "((?!(?:pink|green|red|blue|yellow|white|plain|how|the|it|of)\\b)[a-z]{3,}(?: (?:flavou?r|extract|zest|paste|powder|oil|liqueur|bean paste))?)";
+
 const put = (before = "", grams = "", ...rest: string[]): string => {
   const [one, first, other, second] = rest;
   return `${before}split ${grams} into ${one} ${first} and ${other} ${second}`;
 };
 
 export const halfAndHalf: readonly Phrase[] = [
+  // "lemon for half of it and vanilla extract for the other half", "flavor half of it lemon and half vanilla extract"
+  {
+    marks: ["half"],
+    from: new RegExp(
+      `^${lead}(?:how much )?${taste} (?:for|in|into) (?:one )?half(?: (?:of (?:it|that)|the bowl))?(?:,? and |, )${taste} (?:for|in|into) (?:the )?other half(?: of (?:it|that))?(?:,? how much(?: of)?(?: each)?)? ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1how much $2 for half of it and how much $3 for the other half",
+  },
+  {
+    marks: ["half"],
+    from: new RegExp(
+      `^${lead}(?:flavou?r|flavou?ring) (?:one )?half(?: of (?:it|that))?(?: with| in)? ${taste}(?:,? and |, )(?:the )?(?:other half|half|rest)(?: of (?:it|that))?(?: with| in)? ${taste}(?:,? how much(?: of)?(?: each)?)? ?[?.!]*$`,
+      "g",
+    ),
+    to: "$1how much $2 for half of it and how much $3 for the other half",
+  },
   // "390 g of buttercream, 3 flavours, equal bowls please"
   {
     marks: ["flavo", "colo", "kinds"],

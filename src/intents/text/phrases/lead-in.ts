@@ -10,6 +10,15 @@ export const leadIn: readonly Phrase[] = [
     from: /^plus,? (?=(?:what|whats|what's|how|can|do|does|is|are|which|when)\b)/g,
     to: "and ",
   },
+  // "thats the whole bag, shells from that?": of what was just worked out, and nothing new
+  {
+    marks: ["the whole ", " all i ", " all we ", "the last of "],
+    from: new RegExp(
+      `^${joins}(?:that'?s|that is|its|it's|this is) (?:the whole (?:bag|lot|jar|tub|packet|box|thing)|all (?:i|we)(?:'ve| have|ve)?(?: got| have)?|the last of (?:it|the bag|the jar))(?: here| left| then)?[,.;] (?:so |and )?(?=(?:shells|batter|macarons|how many (?:shells|macarons)) (?:from|out of|of) (?:it|that))`,
+      "g",
+    ),
+    to: "",
+  },
   // "grr no, one oh five": a sound
   {
     marks: [

@@ -1,7 +1,8 @@
 /** A list brought to another size: "divide by 3", "half not third", "take ... up to 1 kg in total". */
+import { openingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const lead = `(${openingText()})`;
 const shares: Readonly<Record<string, string>> = {
   "2": "half",
   two: "half",
@@ -10,6 +11,8 @@ const shares: Readonly<Record<string, string>> = {
   "4": "a quarter",
   four: "a quarter",
 };
+
+const pack = "(?:packet|pack|bag|jar|tin|box|carton|tub|sack)";
 
 export const listToSize: readonly Phrase[] = [
   // "98 whites 126 almond ..., today theres just 70 of white"
@@ -37,5 +40,27 @@ export const listToSize: readonly Phrase[] = [
       "g",
     ),
     to: "$1$2, scale to $3",
+  },
+  // "..., 80 g sugar. my packet of ground almonds holds 150 g. new weights?": so much there is, behind a list
+  {
+    marks: ["packet", "pack ", "bag ", "jar ", "tin ", "box ", "carton", "tub ", "sack"],
+    from: new RegExp(
+      `\\b(?:my|the|our|this) ${pack} of ([a-z]+(?: [a-z]+)?) (?:only |just )?(?:holds|has|contains|weighs|is) (?:only |just |about )?(\\d+(?:\\.\\d+)?) ?(?:g|grams?)\\b`,
+      "g",
+    ),
+    to: (...found) => {
+      const [said = "", thing, grams] = found;
+      const [at, text] = found.slice(-2) as unknown as [number, string];
+      const isBehindList = (text.slice(0, at).match(/\d ?g\b/g) ?? []).length >= 3;
+      return isBehindList ? `i have ${grams} g ${thing}` : said;
+    },
+  },
+  {
+    marks: ["packet", "pack ", "bag ", "jar ", "tin ", "box ", "carton", "tub ", "sack"],
+    from: new RegExp(
+      `^(?:(?:and|so|but|or),? )*(?:(?:were|was) (?:the|my|that) ${pack}|(?:what )?if (?:the|my|that) ${pack} (?:were|was|is|had|held|holds|has)) (?:only |just )?(?=\\d+(?:\\.\\d+)? ?(?:g|grams?)\\b ?[?.!]*$)`,
+      "g",
+    ),
+    to: "and if i have ",
   },
 ];

@@ -45,7 +45,7 @@ export const meringueAsked: readonly Phrase[] = [
   {
     marks: ["meringue", "whites"],
     from: new RegExp(
-      `^${lead}${asks}(?: (?:do|should|does|must|will|can|i|it|go|take|whip|whisk|beat|to|need|is|want|for|on|in))* (?:the |my )?(?:meringue|(?:egg )?whites)(?: (?:be|go|to be|get|now|then|need to be|stand))*[ ?.!]*$`,
+      `^${lead}${asks}(?: (?:do|should|does|must|will|can|i|it|go|take|whip|whisk|beat|to|need|is|want|for|on|in))* (?:the |my )?(?:(?:swiss|italian|french) )?(?:meringue|(?:egg )?whites)(?: (?:be|go|to be|get|now|then|need to be|stand))*(?:[ ?.!]*$|(?= ?[,;?] (?:and |also |then )*(?:how|what|whats|which|when|\\d|set|start|note|log)))`,
       "g",
     ),
     to: "how stiff do i whip the meringue",

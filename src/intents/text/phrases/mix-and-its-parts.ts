@@ -1,7 +1,8 @@
 /** A mix by what goes into it: "350 g smbc, parts pls", "if the butter block is 325 g", "what temp over the waterbath". */
+import { openingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const lead = `(${openingText()})`;
 
 export const mixAndItsParts: readonly Phrase[] = [
   // "350 g smbc as the end result, parts pls": what it is made of

@@ -18,6 +18,12 @@ export const mixesNamed: readonly Phrase[] = [
     from: /\b(?:the |what |which )?(batter|filling|whites|eggs)(?: that)? (?:i need|i'?ll need|we need|needed|i want|required)(?:,|,? and|,? then| \+| plus)+ (?:the |what |which )?(batter|filling|whites|eggs|trays)(?: that)? (?:i need|i'?ll need|we need|needed|i want|required|to go with (?:it|them))/g,
     to: "how much $1 and $2",
   },
+  // "and if the buttercream was ganache?": another mix, and no two
+  {
+    marks: ["if "],
+    from: /^((?:(?:ok|okay|and|so|but|or|what|well|how about),? )*)if (?:the|my|that|this|it|our) ?(?:butter ?cream|ganache|filling|smbc|mix|one)? ?(?:was|were|is|had been|would be)(?: actually| really)?(?: an?| of| made of)? ((?:(?:dark|milk|white) (?:chocolate )?)?ganache|(?:swiss )?(?:butter ?cream|smbc)|cream cheese filling)(?: instead| then| though)* ?[?.!]*$/g,
+    to: "$1what if it were $2",
+  },
   {
     marks: ["ganache, ", "ganache how", "ganache what", "ganache and", "ganache so"],
     from: new RegExp(

@@ -84,6 +84,18 @@ export const notWanted: readonly Phrase[] = [
     from: /^(?!.*(?:\d ?(?:min|h|sec)|\?|\b(?:how|what|when|set|start)\b)).*[,.;] (?:so |and |but )?no timers? (?:needed |wanted )?(?:for|on) (?:that|it|this|those|them)(?: one)?(?: (?:yet|please|pls|though|now))*[.!]*$/g,
     to: "ok",
   },
+  // "no timer, log: 24 macarons, rested 30 min": what is ordered stands behind it
+  {
+    marks: ["no timer", "no alarm"],
+    from: /^(?:(?:ok|okay|so|and|please),? )*(?:(?:set |start |need |want )?no (?:timers?|alarms?)|without (?:an? )?(?:timers?|alarms?))(?: (?:needed|wanted|please|pls|today|now|this time))*[,.;:-]+ ?(?:just |only |please )*(?=(?:log|note|save|write|record|put|jot|plan|label|price|scale|split|weigh)\b)/g,
+    to: "",
+  },
+  // "set no timer, rest was 30 min and bake 14 min": told, and nothing to time
+  {
+    marks: ["no timer", "no alarm"],
+    from: /^(?!.*(?:\?|\b(?:how|what|whats|when|which|set (?!no\b)|start (?!no\b)|remind|but)\b))(?:(?:ok|okay|so|and|please),? )*(?:set |start |need |want )?no (?:timers?|alarms?)(?: (?:needed|wanted|please|pls|today|now|this time))*[,.;:-]+ ?(?=.*\b(?:was|were|took|rested|baked|cooled|dried|chilled|did|had)\b).*$/g,
+    to: "ok",
+  },
   // "don't want another number, what rule was that"
   {
     marks: ["number", "figure", "sums", "maths"],

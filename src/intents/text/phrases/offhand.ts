@@ -168,27 +168,10 @@ export const offhand: readonly Phrase[] = [
     from: /^((?:(?:no|nah|ok|and|but|oh|well|actually|no need),? )*)(double|triple|treble|twice)(?:'?s| is| would be| will| would|'?ll)? (?:enough|plenty|do|be fine|be enough|fine)(?: for (?:me|us))?(?= ?[.!]?$)/g,
     to: (_said, before = "", times = "") => `${before}just ${times === "twice" ? "double" : times} it`,
   },
-  // "cookbook gives 165 c in an ordinary oven. mine has the fan on, setting?": one question, and no ganache that sets
-  {
-    marks: ["fan"],
-    from: /(?<=\d.*)[.,;] ?(?:but |and )?(?:(mine|ours|my oven|our oven)(?:'s| has| is|s)?(?: got)? (?:a |the |an? )?(?:fan(?: one| oven| on| assisted| running)?|convection(?: one| oven)?)|with (?:my|the|our) fan on)(?=[,.;?]| what| which| how|$)/g,
-    to: ", mine is a fan oven",
-  },
-  {
-    marks: ["without a fan", "no fan", "without fan"],
-    from: /(?<=\d.*(?:without (?:a |the )?|no )fan)[.,;] ?(?:but |and )?(?:mine|ours|my oven)(?:'s| has|s)? (?:got )?(?:one|it)\b/g,
-    to: ", mine is a fan oven",
-  },
   {
     marks: ["setting?", "setting ?"],
     from: /(?<=\boven\b.*[,.;] ?)(?:(?:and |so )?(?:what |which )?)setting ?\?$/g,
     to: "what temperature?",
-  },
-  // "165 c, ordinary oven. what on a fan one?"
-  {
-    marks: ["fan", "convection"],
-    from: /(?<=\d.*\b(?:oven|conventional|static)\b[^.?!]*)[.;] (?=(?:and |so )?what (?:on|in|for|about|does that make|setting|temperature|temp|do i set)\b[^.?!]*\b(?:fan|convection)\b)/g,
-    to: ", ",
   },
   // "... for swiss buttercream. whites and sugar?"
   {
@@ -210,12 +193,6 @@ export const offhand: readonly Phrase[] = [
       "g",
     ),
     to: "$1 instead",
-  },
-  // "cookbook gives 150 c fan. mine has no fan"
-  {
-    marks: ["no fan", "without a fan", "without fan"],
-    from: /(?<=\d.*\bfan\b.*)[.;,] ?(?:but |and )?(?:mine|ours|my oven|our oven)(?:'s| has| is|s)?(?: got)? (?:no fan|without (?:a |the )?fan)(?=[,.;?]|$)/g,
-    to: ", mine is an ordinary oven",
   },
   // "mum says only double it", "she only wants it doubled": that factor, in the place of the one before
   {

@@ -11,6 +11,18 @@ const weights =
   "(?=[^?]*\\b(?:weights?|ingredients?|grams|recipe|weigh|amounts|quantities|of everything|almond flour|whites)\\b)(?=[^?]*\\b(?:shells?|batter)\\b)(?![^?]*\\b(?:plan|schedule|start|when|timeline|timetable|time|backwards|ready)\\b)";
 
 export const orderInPassing: readonly Phrase[] = [
+  // "60 macarons, which are being picked up on wednesday at 5 pm"
+  {
+    marks: ["picked up", "collected", "fetched"],
+    from: /(?<=\d{1,3} (?:macarons?|macs|of them)),? (?:(?:which|that|they|and) )?(?:are|is|will be|get|have to be|need to be) (?:being |to be )?(?:picked up|collected|fetched)(?: by (?:her|him|them|us))? (?=on |by |at |this |next |tomorrow|today|(?:mon|tues|wednes|thurs|fri|satur|sun)day)/g,
+    to: " to be picked up ",
+  },
+  // "plan: 48 for sunday 11 am"
+  {
+    marks: ["plan", "order"],
+    from: /^(?:(?:bake|baking|new|the|my|a) )*(?:plan|order)(?: for)?(?::| -) (?=\d{1,3} (?:macarons? |macs )?(?:for|by|on)\b)/g,
+    to: "",
+  },
   // "list what goes in the shells by weight"
   {
     marks: [" goes in"],

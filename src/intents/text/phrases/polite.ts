@@ -52,6 +52,12 @@ const doing: Record<string, string> = {
 };
 
 export const polite: readonly Phrase[] = [
+  // "now divide 500 by 8 for me"
+  {
+    marks: [" for me"],
+    from: /^((?:(?:ok|and|now|so|then|please|can you|could you|would you),? )*(?:divide|multiply|add|subtract|work out|calculate|double|halve|convert|turn) [^?]*?\d[^?]*?),? for me(?= ?[.!?]*$)/g,
+    to: "$1",
+  },
   // "would you mind setting me a timer": an order; "setting" alone is a ganache's
   {
     marks: ["you mind ", "you terribly mind", "you awfully mind"],

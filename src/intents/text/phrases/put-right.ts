@@ -22,6 +22,12 @@ const number = `(${count}${unit})`;
 const end = "(?= ?[.!?]*$)";
 
 export const putRight: readonly Phrase[] = [
+  // "correction. 108.": a number alone would be of a note that is put right
+  {
+    marks: ["correction"],
+    from: /^(?:(?:sorry|oh|oops|a|small|one|my),? )*correction ?[,.:;-]? (?=(?:it is |its |it's |make it )?\d[\d.,]*(?: ?(?:g|grams?|mm|%|percent))? ?[.!]*$)/g,
+    to: "no, ",
+  },
   // "not 34, 44", "it isn't 230 but 320", "not 230 g but 320 g"
   {
     marks: ["not ", "isn't ", "isnt ", "wasn't ", "wasnt ", "aren't ", "arent "],

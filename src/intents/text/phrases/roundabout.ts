@@ -187,6 +187,12 @@ export const roundabout: readonly Phrase[] = [
     ),
     to: "$1how did you get that",
   },
+  // "you've been a great help this morning": no day that anything is for
+  {
+    marks: [" been "],
+    from: /\b((?:you'?ve|you have|youve) been (?:a |an |so |such a |very |really )*(?:great |big |huge |real |good |wonderful )?(?:help|helpful|lifesaver|star|treat|patient|kind))(?: to me)? (?:this (?:morning|afternoon|evening|week)|today|tonight)(?= ?[.!,]*$)/g,
+    to: "$1",
+  },
   // "many thanks to you", "thanks ever so", "much obliged": thanks
   {
     marks: ["thank", "obliged", "grateful", "appreciate", "good of you", "kind of you", "indebted"],

@@ -6,7 +6,24 @@ import type { Phrase } from "./phrase.ts";
 
 const share = "\\d+(?:\\.\\d+)? ?(?:%|percent|per cent)";
 
+const mixes = new Set(["filling", "buttercream", "ganache", "batter"]);
+
 export const shareAhead: readonly Phrase[] = [
+  // "if 12 g is 5 % what's the bowl", "12 g is 5 percent of what": the bowl is asked for
+  {
+    marks: [" is ", " are ", " makes "],
+    from: new RegExp(
+      `^((?:(?:if|so|and|ok|when|say|the),? )*)(\\d+(?:\\.\\d+)? ?(?:g|grams?)(?: (?:of )?(?:the )?[a-z]+(?: (?:flavou?r|extract|zest|paste|powder|salt))?)?) (?:is|are|makes?|equals?|was) (${share})(?:,? (?:then )?(?:what(?:'s|s| is)|how (?:big|heavy|much) is)(?: the| my)? (bowl|base|mix|filling|buttercream|ganache|batter|total|whole)| of (?:what|which|how much)(?: (bowl|base|mix|filling|buttercream|ganache|batter))?) ?[?.]*$`,
+      "g",
+    ),
+    to: (_said, before = "", grams = "", part = "", of = "", what = "") =>
+      `${before}${grams} is ${part}, how much ${mixes.has(of || what) ? of || what : "filling"}`,
+  },
+  {
+    marks: ["what bowl ", "which bowl ", "how big a bowl ", "what base "],
+    from: /^((?:(?:so|and|ok),? )*)(?:what|which|how big a) (?:bowl|base|mix) (?:is|are) (\d+(?:\.\d+)? ?(?:g|grams?)(?: (?:of )?[a-z]+)?) ((?:\d+(?:\.\d+)?|[a-z]+) ?(?:%|percent|per cent)) of ?[?.]*$/g,
+    to: "$1$2 is $3, how much filling",
+  },
   // "i like 4 in 100 for pear flavour", "4 per hundred of lemon": percent, where a flavor is weighed
   {
     marks: [

@@ -1,4 +1,5 @@
 /** "save this: all my shells get piped at 4.2 cm": her size from now on, with the order ahead of it. */
+import { leadingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
 const length = "(\\d+(?:[.,]\\d+)? ?(?:mm|cm|millimet(?:er|re)s?|centimet(?:er|re)s?|inch(?:es)?))";
@@ -11,7 +12,7 @@ const are =
 const wide =
   "(?: (?:across|wide|in diameter|diameter|each|always|every time|from now on|round|as a rule|now))*";
 const end = "(?:,? (?:please|pls|thanks|thank you|ok))*[ .!]*$";
-const lead = "((?:(?:and|so|ok|okay|now|then|please),? )*)";
+const lead = `(${leadingText()})`;
 const marks = ["save", "remember", "store", "keep", "note", "bear", "know", "mark", "set"];
 
 export const sizeKept: readonly Phrase[] = [

@@ -1,4 +1,5 @@
 /** A step of one tray with its minutes, in whatever order: "rest 35 tray 2", "bake tray 1 for 14", "rest 30 min tray 1". */
+import { leadingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
 const steps: Readonly<Record<string, string>> = {
@@ -17,7 +18,7 @@ const step = `(${Object.keys(steps).join("|")})`;
 const tray = "(?:the |my )?((?:tray|sheet|mat|batch) (?:\\d{1,2}|[a-d]))";
 /** Two digits are minutes: a heat has three. With a unit any number is. */
 const minutes = "(\\d{1,2}(?! ?[.,]?\\d)|\\d+(?:[.,]\\d+)? ?(?=m|h))(?: ?(m|mins?|minutes?|h|hrs?|hours?))?";
-const lead = "^((?:(?:ok|okay|and|now|so|right|please|pls|then|start|set|timer),? )*)";
+const lead = `^(${leadingText("start", "set", "timer")})`;
 const end = "(?: (?:please|pls|now|then))*(?= ?[.!]*$)";
 const on = "(?:(?:for|on|of) )?";
 

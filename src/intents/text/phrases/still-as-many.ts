@@ -12,6 +12,8 @@ const same =
 const end =
   "(?:[,.;]? ?(?:and |but |only |just |make it (?=.*(?:later|earlier|sooner)))*(?=\\S)|(?= ?[.!?]*$))";
 
+const numbered = new RegExp(`(?:^| )(?!one of )${count}(?= )`);
+
 export const stillAsMany: readonly Phrase[] = [
   {
     marks: [
@@ -64,7 +66,12 @@ export const stillAsMany: readonly Phrase[] = [
       `^${lead}${out}(?:(?:,|;|\\.| -)? ?(?:and |so |but |only )*(?:make it )?(?=(?:an?|half an|\\d+) (?:hours?|min\\w*|half) (?:later|earlier|sooner))|(?= ?[.!]*$))`,
       "g",
     ),
-    to: (...found) => (String(found.at(-1)).length > (found[0] ?? "").length + 2 ? "" : "some cancelled"),
+    to: (...found) => {
+      const [said = ""] = found;
+      // with another order behind it, a number that was told is not to be lost: "6 people cancelled, half an hour later"
+      const isAlone = String(found.at(-1)).length <= said.length + 2;
+      return isAlone ? "some cancelled" : numbered.test(said) ? "some cancelled. " : "";
+    },
   },
   // "8 of them can't come, so 22"
   {

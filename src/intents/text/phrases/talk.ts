@@ -189,4 +189,10 @@ export const talk: readonly Phrase[] = [
     from: /\bevery (?:last|single) (one|shell|macaron|batch|tray)\b/g,
     to: "every $1",
   },
+  // "45 mm macarons, i should have said": why it comes late, and nothing else
+  {
+    marks: ["should have said", "should've said", "forgot to", "should have mentioned", "ought to have said"],
+    from: /(?<=\S),? (?:as )?i (?:should(?: have|'ve)|ought to have|forgot to) (?:said|say|mentioned?|added|told you|tell you)(?: (?:so|that|it|this|before|earlier|first|at first))*(?= ?[.!]*$)/g,
+    to: "",
+  },
 ];

@@ -48,4 +48,10 @@ export const timersInPassing: readonly Phrase[] = [
     from: /\b(and|plus|also) (?:set )?a timer, (\d+(?:[.,]\d+)? ?(?:m|mins?|minutes?|h|hours?))\b/g,
     to: "$1 set a timer for $2",
   },
+  // "five minutes longer it is damp in here": why, and no timer's name; "5 minutes more, it's the ganache one" says which
+  {
+    marks: ["longer", "more", "less", "shorter", "extra"],
+    from: /(?<=^(?:(?:and|ok|so|no|oh|give it|make it|another|please),? )*(?:\d+|five|ten|fifteen|twenty|two|three|four|six|eight) ?(?:minutes?|mins?) (?:longer|more|less|shorter|extra)),? (?:because |as |since |cos )?(?:it is|it's|its|they are|they're|theyre|(?:the|my) (?:kitchen|room|air|weather|day|house|flat) (?:is|feels)|(?:the|my) shells are)(?: (?:so|very|really|quite|rather|too|still|a bit|a little|just|not|all|pretty|awfully|that))* (?:damp|wet|humid|muggy|moist|cold|cool|chilly|warm|hot|raining|rainy|pouring|foggy|steamy|stuffy|sticky|tacky|dry|soft|pale|raw|done|ready|set)(?: (?:in here|here|today|tonight|outside|in the kitchen|in this kitchen|yet|now|still|out|enough))*(?= ?[.!]*$)/g,
+    to: "",
+  },
 ];

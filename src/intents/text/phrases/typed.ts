@@ -1,11 +1,21 @@
 /** Shorthand, slips and what dictation makes of words. */
 import type { Phrase } from "./phrase.ts";
+import { count } from "./spelt.ts";
 
 const besideButter =
   "ch?oc|\\bcr[ea]*m\\b|sugar|sgr|whites|stick|flour|[£$€]|smbc|\\bbc\\b|buttercr|ganache|pantry|shelf|stock|cup|used|bought|salted|soft";
 const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
 
 export const typed: readonly Phrase[] = [
+  // "shells form three whites": "from", where no form of a flavor is named before it
+  {
+    marks: ["form "],
+    from: new RegExp(
+      `(?<!\\b(?:in|gel|paste|powder|powdered|liquid|oil|dry|dried|which|what|this|that|extract) )\\bform (?=(?:a |the |my |that |those |these )?${count}\\b)`,
+      "g",
+    ),
+    to: "from ",
+  },
   // "dark choc, 200 g. cream?": the dot ends a sentence, where nothing but a thing is asked for behind it
   {
     marks: ["g. ", "gr. ", "oz. "],
@@ -192,4 +202,6 @@ export const typed: readonly Phrase[] = [
   { marks: ["-free"], from: /\b([a-z]+)-free\b/g, to: " $1free " },
   // "freeze-dried", "cream-cheese"
   { marks: ["-"], from: /(?<=[a-z])-(?=[a-z])/g, to: " " },
+  // "zest and acid again": the one acid that goes into a filling
+  { marks: ["acid"], from: /\b(zest|salt|juice)(,| and|,? &|,? plus) acid\b/g, to: "$1$2 citric acid" },
 ];

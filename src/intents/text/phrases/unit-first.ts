@@ -1,7 +1,8 @@
 /** The measure that is wanted, named first: "tsp of flavor for 315 g buttercream", "cups for 250 g sugar". */
+import { openingText } from "../../../../data/words/openers.ts";
 import type { Phrase } from "./phrase.ts";
 
-const lead = "((?:(?:oh|no|actually|hm|hmm|so|ok|okay|right|and|well|ugh|sorry|wait),? )*)";
+const lead = `(${openingText()})`;
 const weight = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|kg|oz|ml)";
 /** A spoonful that went in, or is asked about, is one of them. */
 const isOne =
