@@ -15,6 +15,7 @@ import { pointsAfter } from "./chosen/signs.ts";
 import { withoutBareHours } from "./follow/bare-hour.ts";
 import {
   allAgain,
+  asksNoSum,
   goesOnFrom,
   isRoot,
   meantBehind,
@@ -215,9 +216,10 @@ function nextOf(said: Reading, now: State, names: Names, { tools, reader }: Unde
         trace: () => [again.because],
       },
     ];
-  const chosen = strange(reading, scores[0]?.points ?? 0)
-    ? undefined
-    : choose(reading, state, scores, tools, memory, told);
+  const chosen =
+    strange(reading, scores[0]?.points ?? 0) || (state.last && asksNoSum(reading, state.last.tool))
+      ? undefined
+      : choose(reading, state, scores, tools, memory, told);
   if (!chosen) {
     const near = scores.filter((each) => each.points > 0).slice(0, 2);
     return { reading, near: near.map((each) => each.tool), trace };

@@ -10,9 +10,12 @@ import { plainGrades } from "./found/grade.ts";
 import type { Lexicon } from "./found/lexicon.ts";
 import { type Item, scan } from "./found/scan.ts";
 import { withBothBowls } from "./meant/both-bowls.ts";
+import { bowlsEach } from "./meant/bowls-each.ts";
 import { withChange } from "./meant/changed-by.ts";
 import { withCountedEach } from "./meant/counted-each.ts";
+import { withMeasuresAdded } from "./meant/measures-added.ts";
 import { withPacks } from "./meant/packs.ts";
+import { ratioTold } from "./meant/ratio-told.ts";
 import { withoutRefused } from "./meant/refused.ts";
 import { withServings } from "./meant/served.ts";
 import { withSums } from "./meant/summed-up.ts";
@@ -57,7 +60,8 @@ export function itemsOf(
   const { tokens, mended } = mendAll(withNamesWhole(tokenise(put), formulas), mender, own);
   const found = joinedIn(tokens, reader);
   // what is somebody else's, lies unused or isn't so in truth is no part of what is asked
-  const text = (isTurn ? ownAmounts(put, found) : undefined) ?? put;
+  const text =
+    (isTurn ? (bowlsEach(found) ?? ratioTold(put, found) ?? ownAmounts(put, found)) : undefined) ?? put;
   const joined =
     text === put
       ? found
@@ -73,7 +77,9 @@ export function itemsOf(
               withSums(
                 withoutBowl(
                   withoutTooMuch(
-                    withoutRefused(withoutTakenBack(withPacks(spreadEach(withCountedEach(joined))))),
+                    withoutRefused(
+                      withoutTakenBack(withPacks(spreadEach(withCountedEach(withMeasuresAdded(joined))))),
+                    ),
                   ),
                 ),
               ),

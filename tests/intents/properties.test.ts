@@ -40,9 +40,9 @@ function sound(reading: Reading, whole: string): void {
       if (number !== undefined) expect(Number.isFinite(number)).toBe(true);
 }
 
-/** Without what the reader set aside as told of something else, no letter is left. */
+/** Without what the reader set aside as told of something else no word is left: words are of the letters a to z. */
 const saysNothing = ({ beside = [] }: Reading, whole: string): boolean =>
-  !/\p{L}/u.test(beside.reduce((rest, { said }) => rest.replace(said, ""), whole));
+  !/[a-z]/.test(beside.reduce((rest, { said }) => rest.replace(said, ""), whole));
 
 /** Reads a line as the program does, down to the inputs of each question. */
 function through(line: string): void {

@@ -8,11 +8,13 @@ import { bowlCorrected } from "./bowl-corrected.ts";
 import { corrected } from "./corrected.ts";
 import { type Earlier, earlierOne } from "./earlier-one.ts";
 import { withItsFlavor, withoutBowl, withoutEcho } from "./echoed.ts";
+import { figureAgain } from "./figure-again.ts";
 import { forATimer } from "./for-a-timer.ts";
 import { forGood } from "./for-good.ts";
 import { goneBack } from "./gone-back.ts";
 import { heatAsked } from "./heat-asked.ts";
 import { moved } from "./heat-moved.ts";
+import { inWeighedOne } from "./in-weighed-one.ts";
 import { intoPart } from "./into-part.ts";
 import { justWeighed } from "./just-weighed.ts";
 import { lostOfBowl } from "./lost-of-bowl.ts";
@@ -22,22 +24,28 @@ import { oneMinute } from "./one-minute.ts";
 import { otherPart } from "./other-part.ts";
 import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
+import { ratioAgain } from "./ratio-again.ts";
 import { returned } from "./returned.ts";
 import { reworded } from "./reworded.ts";
+import { shareInstead, shareNamed } from "./share-named.ts";
 import { shareOfPart } from "./share-of-part.ts";
 import { sharesAnew } from "./shares-anew.ts";
+import { splitAnew } from "./split-anew.ts";
 import type { State, Topic } from "./state.ts";
 import { stretchedTo } from "./stretched-to.ts";
 import { sumIsBowl } from "./sum-is-bowl.ts";
 import { thatLong } from "./that-long.ts";
 import { toldChange } from "./told-change.ts";
+import { toldOfGanache } from "./told-of-ganache.ts";
 import { trayAsked } from "./tray-asked.ts";
 import { weighedAnew } from "./weighed-anew.ts";
+import { withTheBowl } from "./with-the-bowl.ts";
 
 export { allAgain, isRoot } from "./all-again.ts";
 export { namesEarlier } from "./earlier-one.ts";
+export { asksOfNew } from "./figure-again.ts";
 export { ofBoth, ofWholeTurn } from "./of-several.ts";
-export { sameAgain } from "./same-again.ts";
+export { asksNoSum, sameAgain } from "./same-again.ts";
 export { shifted } from "./shifted.ts";
 
 interface Said {
@@ -57,6 +65,7 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now }) => thatLong(said, now),
   ({ said, now }) => forGood(said, now),
   ({ said, now }) => moved(said, now),
+  ({ said, now }) => toldOfGanache(said, now),
   ({ said, now }) => bowlCorrected(said, now),
   ({ said, now }) => partCorrected(said, now),
   ({ said, now }) => weighedAnew(said, now),
@@ -79,18 +88,32 @@ export interface Meant {
   back?: Earlier;
 }
 
+/** "the one with butter", of the two that a white ganache has: another of its own answer, and no other question. */
+const isOfAnswer = ({ text }: Reading, { last }: State): boolean =>
+  last?.tool === "ganache" && /\b(?:one|version) with(?:out)? (?:the )?butter\b/.test(text);
+
 /** @param timers the names of those that run */
 export function meantBehind(said: Reading, now: State, timers: readonly string[]): Meant {
   if (now.pending) {
     // "40 g lemon flavor in the lemon", where it was asked what was put there
-    const text = now.pending.slot === "unclear" ? intoPart(said, now) : undefined;
+    const text = now.pending.slot === "unclear" ? intoPart(said, now) : shareInstead(said, now);
     return text === undefined ? {} : { text };
   }
+  const figure = figureAgain(said, now);
+  if (figure) return figure;
   // "the first one is rose flavor", of a bowl that was split: no question that was asked first
-  const part = partGets(said, now);
-  const back = part === undefined ? earlierOne(said, now) : undefined;
+  const part = inWeighedOne(said, now) ?? partGets(said, now);
+  const back = part === undefined && !isOfAnswer(said, now) ? earlierOne(said, now) : undefined;
   if (back) return { back };
-  const other = sharesAnew(said, now) ?? ofSize(said, now) ?? shareOfPart(said, now) ?? goneBack(said, now);
+  const other =
+    withTheBowl(said, now) ??
+    splitAnew(said, now) ??
+    ratioAgain(said, now) ??
+    shareNamed(said, now) ??
+    sharesAnew(said, now) ??
+    ofSize(said, now) ??
+    shareOfPart(said, now) ??
+    goneBack(said, now);
   const text = other?.text ?? part ?? firstOf(ways, { said, now, timers });
   return { ...(text === undefined ? {} : { text }), ...(other?.topic ? { topic: other.topic } : {}) };
 }

@@ -260,9 +260,6 @@ const counted = ({ past = [] }: State) => past.findLast(({ tool }) => counting.h
 export function earlierOne(reading: Reading, state: State): Earlier | undefined {
   const { last } = state;
   if (!last) return undefined;
-  // "the one with butter", of the two that a white ganache has: no other question
-  if (last.tool === "ganache" && /\b(?:one|version) with(?:out)? (?:the )?butter\b/.test(reading.text))
-    return undefined;
   const between = pastConversion(reading, state);
   if (between) return between;
   const said = { text: spaced(reading.text), mask: reading.mask, state, last };

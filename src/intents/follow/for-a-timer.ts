@@ -96,7 +96,12 @@ const withoutOnes = (words: readonly string[]): string[] =>
   words.length > 1 && behindName.has(words.at(-1) ?? "") ? words.slice(0, -1) : [...words];
 
 /** "tray a" stands by itself: "a timer" would be another one. */
-const called = (label: string): string => (/ a$/.test(label) ? label : `the ${label} timer`);
+const called = (label: string, said: readonly string[] = []): string => {
+  if (/ a$/.test(label)) return label;
+  // "take the butter out" is called by its one word: the others are an order
+  const isErrand = label.split(" ").length > 3 && said.length > 0;
+  return `the ${isErrand ? withoutOnes(said).join(" ") : label} timer`;
+};
 
 function changed({ plain, amount }: Walked, timers: readonly string[], state: State): string | undefined {
   if (!amount || amount.value <= 0 || amount.high !== undefined) return undefined;
@@ -118,7 +123,9 @@ function changed({ plain, amount }: Walked, timers: readonly string[], state: St
       : (timerOf(lettered, timers) ?? timerOf(withoutOnes(lettered), timers));
   if (label === undefined) return undefined;
   const length = amount.dim === "time" ? amount.text : `${amount.value} min`;
-  return isLess ? `take ${length} off ${called(label)}` : `add ${length} to ${called(label)}`;
+  return isLess
+    ? `take ${length} off ${called(label, lettered)}`
+    : `add ${length} to ${called(label, lettered)}`;
 }
 
 const asks = list(
@@ -132,7 +139,7 @@ function asked({ plain, amount }: Walked, timers: readonly string[]): string | u
   if (!plain.slice(0, on).every((word) => asks.has(word))) return undefined;
   const words = plain.slice(on + 1).filter((word, at) => !asks.has(word) || isWhich(plain, on + 1 + at));
   const label = timerOf(words, timers) ?? timerOf(withoutOnes(words), timers);
-  return label === undefined ? undefined : `how long left on ${called(label)}`;
+  return label === undefined ? undefined : `how long left on ${called(label, words)}`;
 }
 
 /** The sentence put plainly, by the timer's whole name; undefined where it isn't of one that runs. */

@@ -1,11 +1,11 @@
 /** "20 g fell on the floor", behind the flavor for a bowl: what is left of it, and no 20 g of flavor. */
+import { leadingIn, takingBack } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
 import { gramsOf } from "../../tools/lib/units.ts";
 import { spaced } from "./spaced.ts";
 import type { State } from "./state.ts";
 
-const lead =
-  "(?:(?:oh|oops|argh|ugh|no|damn|well|and|but|so|sorry|whoops|ok|wait|now|just|then|about|around|some|maybe|roughly|,) )*";
+const lead = `(?:(?:${leadingIn}|${takingBack}|damn|just|about|around|some|maybe|roughly|,) )*`;
 const who =
   "(?:(?:i|we|ive|weve|he|she|they|somebody|someone|(?:(?:the|my|our) )?(?:dog|cat|kids?|son|daughter|husband|wife|toddler|child|children)) )?(?:(?:have|has|had|just|already|think|must have|managed to|accidentally) )*";
 const lost =
@@ -14,7 +14,7 @@ const gone =
   "(?:(?:has|have|is|are|was|were|just|got|all|then|already) )*(?:fell|fallen|dropped|dripped|slipped|spilled|spilt|lost|gone|wasted|binned|eaten|landed|ended up|went (?=(?:on|onto|in|into|down|to|over)\\b)|stuck(?: (?:to|in|on))?|stayed(?: (?:in|on))?)";
 const where =
   "(?: ?(?:on|onto|in|into|to|down|over|off|out|of|the|my|all|floor|table|counter|worktop|side|sink|drain|bin|bowl|spoon|spatula|dog|cat|already|now|sadly|just|there|it|edge|sides))*";
-const ofIt = "(?: (?:of )?(?:it|that|this|(?:the |my )?(?:bowl|what)))?";
+const ofIt = "(?: (?:of )?(?:it|that|this|(?:the |my |our )?(?:bowl|what)))?";
 
 /** "20 g went in", "fell into the bowl": put in, and not lost; what sticks to a bowl is. */
 const wentIn =
@@ -49,8 +49,24 @@ function bowlOf({ tool, inputs }: NonNullable<State["last"]>): Bowl | undefined 
   return tool === "shells" && typeof batter_g === "number" ? { grams: batter_g, what: "batter" } : undefined;
 }
 
+/** "lost 20 g of lemon zest on the floor": none of the bowl, and no 20 g to be stirred in. It is off the shelf. */
+function offTheShelf(
+  { text, things }: Reading,
+  { at: [from, to], text: amount }: Reading["amounts"][number],
+): string | undefined {
+  const named = things.filter((each) => !each.unit);
+  const [only, ...others] = named;
+  const isStuff = only && !only.base && (only.dose ?? only.taste ?? only.ingredient) !== undefined;
+  if (!isStuff || others.length > 0 || only.at[0] < to) return undefined;
+  const said = `${text.slice(0, from)}#${text.slice(to, only.at[0])}what${text.slice(only.at[1])}`;
+  const plain = spaced(said.replace(/[’']/g, ""));
+  const isLost = ways.some((each) => each.test(plain)) && !(wentIn.test(plain) && !place.test(plain));
+  return isLost ? `used ${amount} of ${only.text} from the pantry` : undefined;
+}
+
 /** The sentence put plainly; undefined where nothing of a bowl is lost. Pure. */
-export function lostOfBowl({ text, amounts, things, whens }: Reading, { last }: State): string | undefined {
+export function lostOfBowl(reading: Reading, { last }: State): string | undefined {
+  const { text, amounts, things, whens } = reading;
   const [only, ...others] = amounts;
   if (!last || only?.dim !== "weight" || only.high !== undefined || others.length > 0 || whens.length > 0)
     return undefined;
@@ -58,6 +74,8 @@ export function lostOfBowl({ text, amounts, things, whens }: Reading, { last }: 
   // "30 g stuck to the bowl": no sticky shells
   const isOwn = ({ base, count, symptom }: Reading["things"][number]) =>
     base === bowl?.what || count === "bowls" || symptom !== undefined;
+  const off = last.tool === "dose" ? offTheShelf(reading, only) : undefined;
+  if (off !== undefined) return off;
   if (!bowl || gramsOf(only) >= bowl.grams || !things.every((each) => isOwn(each) || each.unit))
     return undefined;
   const named = things.find(({ base }) => base === bowl.what);

@@ -56,7 +56,10 @@ export function ofWholeTurn(reading: Reading, draft: Inputs, state: State): Topi
   // "so what's the filling for 42", behind batter and filling: of the one that is named
   const picks =
     reading.things.some((each) => each.base !== undefined) &&
-    /(?:^| )(?:what|whats|how much)(?: |$)/.test(reading.mask) &&
+    // "filling for 45 of those"
+    /(?:^| )(?:what|whats|how much)(?: |$)|^(?:(?:and|so|now|the|ok) )*\S*base=\S* for \S*<number\S* of /.test(
+      reading.mask,
+    ) &&
     new Set(turn?.topics.map(({ tool }) => tool)).size > 1;
   const open =
     (isBare(reading) && !picks) ||

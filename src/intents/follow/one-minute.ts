@@ -1,9 +1,15 @@
 /** "too much, take one off", behind a timer: one minute. */
+import { openingText } from "../../../data/words/openers.ts";
 import type { Reading } from "../../tools/contract/index.ts";
 import type { State } from "./state.ts";
 
-const lead =
-  "(?:(?:ok|okay|and|so|oh|no|well|too (?:much|long|little|short|many)|not enough|actually|hm|sorry|but|then|please|pls|wait|can you|could you|lets|let's),? )*";
+const lead = openingText(
+  "too (?:much|long|little|short|many)",
+  "not enough",
+  "can you",
+  "could you",
+  "lets|let's",
+);
 const end =
   "(?: (?:of it|of that|again|then|please|pls|now|from (?:it|that)|(?:on )?(?:to )?(?:it|that)))*[ .!]*$";
 const ways: readonly (readonly [RegExp, string])[] = [

@@ -3,18 +3,18 @@
  * split: a dose into what that part weighs, put as it is asked for a bowl of so many grams. Read word by word: what is no
  * part, no flavor, no amount and no word of asking leaves the sentence to others.
  */
-import { smallNumbers } from "../../../data/words/numbers.ts";
 import { leadingWords, takingBackPhrases } from "../../../data/words/openers.ts";
 import { vessel } from "../../../data/words/vessels.ts";
 import type { Amount, Reading, Thing } from "../../tools/contract/index.ts";
 import { areEqual, type PartOnTable } from "../../tools/lib/parts.ts";
 import { isFlavor } from "./into-part.ts";
+import { numberSaid } from "./number-said.ts";
 import type { State } from "./state.ts";
 
 const set = (words: string): ReadonlySet<string> => new Set(words.split(" "));
 
 /** Words beside the part and its flavor that say nothing of their own. */
-const talk: ReadonlySet<string> = new Set([
+export const talkBeside: ReadonlySet<string> = new Set([
   ...leadingWords,
   ...takingBackPhrases.flatMap((said) => said.split(" ")),
   ...(
@@ -112,9 +112,6 @@ function partCalled(word: string, { parts, each, flavored }: Parts): number | "u
   return anyOf.has(word) ? (each ?? "unknown") : undefined;
 }
 
-const numberOf = (word: string): number =>
-  smallNumbers[word] ?? (/^[1-9]$/.test(word) ? Number(word) : Number.NaN);
-
 /**
  * The parts that the words name, g each, in their order; undefined where a word stands there that is nothing of that.
  * @param words what is left without flavors and amounts
@@ -126,7 +123,7 @@ function partsNamed(words: readonly string[], lying: Parts): number[] | undefine
   while (i < words.length) {
     const word = words[i] ?? "";
     // "bowl 2", "number two"
-    const numbered = counted.has(word) ? numberOf(next()) : Number.NaN;
+    const numbered = counted.has(word) ? numberSaid(next()) : Number.NaN;
     const grams =
       numbered > 0 && !ordinals.includes(next())
         ? (lying.parts[numbered - 1]?.grams ?? "unknown")
@@ -135,7 +132,7 @@ function partsNamed(words: readonly string[], lying: Parts): number[] | undefine
     if (grams !== undefined) {
       i += numbered > 0 ? 2 : 1;
       // "the other two": both of them together
-      const many = numbered > 0 ? Number.NaN : numberOf(words[i] ?? "");
+      const many = numbered > 0 ? Number.NaN : numberSaid(words[i] ?? "");
       const several = many > 1 && many < lying.parts.length;
       if (several && lying.each === undefined) return undefined;
       found.push(several ? many * grams : grams);
@@ -145,7 +142,7 @@ function partsNamed(words: readonly string[], lying: Parts): number[] | undefine
       if (words[i] === "of") i += afterOf(words.slice(i));
       continue;
     }
-    if (!talk.has(word)) return undefined;
+    if (!talkBeside.has(word)) return undefined;
     i += 1;
   }
   return found;
@@ -155,7 +152,7 @@ const those = set("them those these the my");
 /** How many words "of them", "of the three bowls" are. */
 function afterOf(words: readonly string[]): number {
   if (!those.has(words[1] ?? "")) return 0;
-  const many = numberOf(words[2] ?? "") > 0 ? 3 : 2;
+  const many = numberSaid(words[2] ?? "") > 0 ? 3 : 2;
   return many + (/^(?:bowls|parts|halves|thirds|quarters|tubs|pots|ones)$/.test(words[many] ?? "") ? 1 : 0);
 }
 

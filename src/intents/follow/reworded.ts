@@ -77,6 +77,15 @@ const rewordings: readonly Rewording[] = [
     ),
     to: "one more bowl",
   },
+  // "ok tell them eleven", behind a plan: an hour, and no number of macarons
+  {
+    after: ["day"],
+    amounts: true,
+    from: new RegExp(
+      `^${opening}(?:(?:ill|i will|id|lets|can you|just|better) )*(?:tell|let|text|ring|phone|call|message|offer|promise|give) (?:her|him|them|the (?:customer|client|bride|couple)) (?:(?:know|its|it is|for|by|about|at|to come|have them|around) )*(?=(?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: (?:then|instead|please|oclock|o'clock))*[ ?.]*$)`,
+    ),
+    to: "make it at ",
+  },
   // "how much ganache do i add", behind too much flavor in one: plain, and no bowl to flavor
   {
     after: ["dose"],

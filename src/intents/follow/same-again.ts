@@ -5,7 +5,7 @@ import { sameIngredient } from "../../tools/lib/lines.ts";
 import { weighing } from "../../tools/lib/ounces.ts";
 import { inBase } from "../../tools/lib/units.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
-import type { Inputs, State, Topic } from "./state.ts";
+import { about, type Inputs, type State, type Topic } from "./state.ts";
 
 /** How it is asked again: in which unit, without which input or with others, and why it was read so. */
 export interface Again {
@@ -85,7 +85,7 @@ const restOfSplit: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const inOneBowl =
-  /^(?:(?:and|so|ok|now|then|please|can you) )*(?:add|sum|total|put) (?:up )?(?:the two|both|them|those(?: two)?|the last two|these(?: two)?)(?: (?:up|together|of them|numbers|then|please))* ?\??$|\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$/;
+  /^(?:(?:and|so|ok|now|then|please|can you) )*(?:add|sum|total|put) (?:up )?(?:the two|both|them|those(?: two)?|the last two|these(?: two)?)(?: (?:up|together|of them|numbers|then|please))* ?\??$|\b(?:both|the two|them|the lot)\b.* (?:together|combined|in one|into one)\b|\b(?:together|combined)\b.*\b(?:both|the two)\b|^(?:and |so |ok )*(?:all |both )?(?:together|combined|in total)(?: then)? ?\??$|^(?:(?:and|so|ok|whats|what is|what) )*(?:the |in )?total(?: weight)?(?: of (?:them|those|that|both|the two))?(?: then)? ?\??$/;
 
 /** "and if we tipped both bowls together?" */
 const bowlsTogether: AgainWay = ({ reading, state, last }) => {
@@ -130,8 +130,8 @@ const inOunces: AgainWay = ({ reading, last }) =>
     : undefined;
 
 const inAll =
-  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is) the total(?: batter| weight)?|what (?:batter |weight )?(?:does|will|would|do) (?:that|it|this|they|all of it) (?:all )?(?:weigh|come to|add up to|amount to)(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
-const summing = new Set(["buttercream", "ganache", "scale", "fill"]);
+  /^(?:(?:and|so|ok) )*(?:(?:how much|what) (?:(?:does|would|will) (?:that|it|this) (?:all )?(?:make|give)|(?:it|that|this) (?:all )?(?:makes|gives))(?: me)?(?: of it)?(?: in all| altogether| in total| all together)?|(?:whats|what is|what was|and|so)? ?(?:the |in )?total(?: batter| weight| mass)?(?: (?:of|for) (?:it|that|this|them|those|all (?:of )?(?:it|that|them)|everything|the (?:lot|two|whole (?:lot|thing))))?(?: then)?|what (?:batter |weight )?(?:does|will|would|do) (?:that|it|this|they|all of it) (?:all )?(?:weigh|come to|add up to|amount to)(?: in all| altogether| in total| all together)?|(?:whats|what's|what is|how much(?: \S+)? (?:is|was)) (?:that|it|this|they|everything) (?:now )?(?:in all|altogether|in total|all together|together)) ?\??$/;
+const summing = new Set(["buttercream", "ganache", "scale", "fill", "shells", "split"]);
 
 /** "how much does that make in all": the sum stands in the answer. */
 const sum: AgainWay = ({ reading, state: { table }, last }) => {
@@ -140,8 +140,46 @@ const sum: AgainWay = ({ reading, state: { table }, last }) => {
   return { ...(mass ? { inputs: { total_g: mass.grams } } : {}), because: "asks for the sum of the same" };
 };
 
+/** "how much ganache was that altogether", with its timer between: of the mix that is named. */
+const sumOfNamed: AgainWay = ({ reading: { text, things }, state: { past = [] }, last }) => {
+  const base = things.find((each) => each.base)?.base;
+  const tools = base === undefined || !inAll.test(text) ? [] : (about[base] ?? []);
+  const topic = past.findLast(({ tool }) => tools.includes(tool) && summing.has(tool));
+  return topic && topic.tool !== last.tool
+    ? { tool: topic.tool, inputs: topic.inputs, because: "asks for the sum of the mix that is named" }
+    : undefined;
+};
+
+/** "whats the total", of a bowl and the flavor in it, where that is one weight. */
+const bowlAndFlavor: AgainWay = ({ reading, last: { tool, inputs } }) => {
+  const { base_g, flavor_g, percent, percent_high, of_finished, want } = inputs;
+  if (tool !== "dose" || !inAll.test(reading.text) || typeof base_g !== "number" || want === "mend")
+    return undefined;
+  const share =
+    typeof percent === "number" && percent_high === undefined && !of_finished ? percent : undefined;
+  const put =
+    typeof flavor_g === "number" ? flavor_g : share === undefined ? undefined : (base_g * share) / 100;
+  return put === undefined
+    ? undefined
+    : {
+        tool: "convert",
+        inputs: { sum: `${base_g} + ${put}`, sum_unit: "g" },
+        because: "asks for the bowl with its flavor in",
+      };
+};
+
+/** Their answers have a sum of their own, or are asked for one in other words. */
+const withSums = new Set([...summing, "convert", "cost", "keep", "dose", "buy"]);
+/** "whats the total weight of that", behind a timer or a setting: there is none. */
+export const asksNoSum = ({ text, things }: Reading, last: string): boolean =>
+  !withSums.has(last) &&
+  inAll.test(text) &&
+  // "how much ganache was that altogether", with its timer between, says of what
+  things.every(({ base, count, ingredient }) => !(base ?? count ?? ingredient));
+
 /** "and now?": asked again where asking does nothing but answer. */
-const onceMore = /^(?:and |so |ok |what about )*(?:now|once more|same again|the same again|and now)(?: \?)?$/;
+const onceMore =
+  /^(?:and |so |ok |what about )*(?:now|once more|again|once again|one more time|same again|the same again|and now|(?:can you |could you |please )*(?:say|tell me|give me|show me|read|repeat) (?:me )?(?:that|it|this)(?: to me| for me)?(?: back)?(?: again| once more| one more time)?|what (?:was|were) (?:that|it|they|those)(?: again| once more)?|come again|how much was (?:that|it)(?: again)?)(?: (?:please|pls|then|for me))*(?: \?)?$/;
 
 /** "and now?", behind what was taken off the shelf. */
 const leftOnShelf: AgainWay = ({ reading, last }) => {
@@ -216,7 +254,9 @@ const partOfMix: AgainWay = ({ reading, state: { table }, last }) => {
 };
 
 const readOnly = new Set(
-  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method".split(" "),
+  "recall keep day buy cost dose scale shells fill ganache buttercream convert trouble method split label".split(
+    " ",
+  ),
 );
 
 const again: AgainWay = ({ reading, last }) =>
@@ -287,6 +327,8 @@ const ways: readonly AgainWay[] = [
   weightsTogether,
   inOunces,
   sum,
+  sumOfNamed,
+  bowlAndFlavor,
   leftOnShelf,
   withButter,
   verdict,

@@ -3,6 +3,7 @@
  * to be split in another way, whatever is said of it around the numbers.
  */
 import type { Reading } from "../../tools/contract/index.ts";
+import { numberSaid } from "./number-said.ts";
 import { spaced } from "./spaced.ts";
 import type { State, Topic } from "./state.ts";
 
@@ -17,7 +18,6 @@ interface Share {
 
 const words = "one two three four five six seven eight nine ten eleven twelve".split(" ");
 const number = `(?:\\d{1,2}(?:\\.\\d)?|${words.join("|")})`;
-const numberOf = (said: string): number => (words.includes(said) ? words.indexOf(said) + 1 : Number(said));
 
 /** Matters of another kind, which a ratio or a number of something may be of. */
 const otherMatter =
@@ -50,7 +50,7 @@ function besideNames(text: string, names: readonly string[]): Share[] | undefine
   if (!said) return undefined;
   const shares = [...said.matchAll(new RegExp(`(?:^| )${pair}`, "g"))].map(([, size = "", name = ""]) => ({
     name,
-    size: size === "part" ? 1 : numberOf(size),
+    size: size === "part" ? 1 : numberSaid(size),
   }));
   const isWhole =
     shares.length === names.length && new Set(shares.map(({ name }) => name)).size === names.length;
@@ -67,7 +67,7 @@ function behindNames(text: string, names: readonly string[]): Share[] | undefine
       )?.[1],
   );
   return sizes.length > 1 && sizes.every((size) => size !== undefined)
-    ? sizes.map((size, at) => ({ name: names[at] ?? "", size: numberOf(size ?? "") }))
+    ? sizes.map((size, at) => ({ name: names[at] ?? "", size: numberSaid(size ?? "") }))
     : undefined;
 }
 
@@ -79,9 +79,9 @@ function oneIn(text: string, names: readonly string[]): Share[] | undefined {
     ).exec(text) ?? [];
   const said = names.filter((name) => new RegExp(`\\b${name}\\b`).test(text));
   const [one, ...more] = said;
-  const left = numberOf(all) - numberOf(size);
+  const left = numberSaid(all) - numberSaid(size);
   if (names.length !== 2 || one === undefined || more.length > 0 || !(left > 0)) return undefined;
-  return names.map((name) => ({ name, size: name === one ? numberOf(size) : left }));
+  return names.map((name) => ({ name, size: name === one ? numberSaid(size) : left }));
 }
 
 /** "2 to 1", "two parts to one", "5:4:1". */
@@ -93,7 +93,7 @@ function ratioIn(text: string): number[] | undefined {
   ];
   const [only, ...more] = found;
   if (!only || more.length > 0) return undefined;
-  return [...(only[1] ?? "").matchAll(new RegExp(number, "g"))].map(([said]) => numberOf(said));
+  return [...(only[1] ?? "").matchAll(new RegExp(number, "g"))].map(([said]) => numberSaid(said));
 }
 
 type Wanted = "less" | "more" | "larger" | "smaller";
@@ -165,7 +165,7 @@ function manyIn(text: string): number | undefined {
   const piece = onlyPieces.exec(text)?.[1];
   if (piece) return pieces[piece];
   const found = [...text.matchAll(counted), ...text.matchAll(inSoMany)].map(([, said = ""]) =>
-    numberOf(said),
+    numberSaid(said),
   );
   const many = found.at(-1);
   if (isUneven.test(text)) return undefined;

@@ -19,3 +19,19 @@ export const textOf = (item: Item): string => foundOf(item).text;
 
 /** From where to where it stands in the text. */
 export const spanOf = (item: Item): Span => foundOf(item).at;
+
+export type AmountItem = Item & { is: "amount" };
+
+/** A plain number, and no share or measure; "2-3" is one too. */
+export const isNumber = (item: Item | undefined): item is AmountItem =>
+  item?.is === "amount" && item.amount.dim === "number" && item.amount.unit === "" && !item.amount.fraction;
+
+/** So many of something. */
+export const isCount = (item: Item | undefined): item is AmountItem =>
+  isNumber(item) && item.amount.high === undefined && Number.isInteger(item.amount.value);
+
+export const isWeight = (item: Item | undefined): item is AmountItem =>
+  item?.is === "amount" && item.amount.dim === "weight";
+
+/** "30 g each", "2 ml apiece". */
+export const eachOne: ReadonlySet<string> = new Set(["each", "apiece"]);

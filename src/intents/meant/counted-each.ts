@@ -1,25 +1,15 @@
 /** "4 whites 30g each", "3 whites, 30 31 and 33 g": whites that were counted and weighed one by one are what they weigh together. */
-import { isWord, spanOf, wordOf } from "../found/items.ts";
+import { type AmountItem, eachOne, isCount, isWeight, isWord, spanOf, wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
-type AmountItem = Item & { is: "amount" };
-
-const isCount = (item: Item | undefined): item is AmountItem =>
-  item?.is === "amount" &&
-  item.amount.dim === "number" &&
-  item.amount.unit === "" &&
-  !item.amount.fraction &&
-  item.amount.high === undefined &&
-  Number.isInteger(item.amount.value);
-const isWeight = (item: Item | undefined): item is AmountItem =>
-  item?.is === "amount" && item.amount.dim === "weight" && item.amount.high === undefined;
+const isSingle = (item: Item | undefined): item is AmountItem =>
+  isWeight(item) && item.amount.high === undefined;
 const isWhites = (item: Item | undefined): item is Item & { is: "thing" } =>
   item?.is === "thing" && item.thing.ingredient === "whites";
 
 const links = new Set(
   "of at weighing weigh weighs that which they theyre are is each about roughly and".split(" "),
 );
-const eachOne = new Set(["each", "apiece"]);
 
 /** A white of less or more than this is none: from memory, a small egg's has 25 g and a goose's 60. */
 const [least_g, most_g] = [15, 70];
@@ -72,7 +62,7 @@ function byEach(items: readonly Item[], from: number, count: number): Found | un
   const at = past(items, from);
   const said = items.slice(from, at).some((item) => eachOne.has(wordOf(item)));
   const weight = items[at];
-  if (!isWeight(weight)) return undefined;
+  if (!isSingle(weight)) return undefined;
   const behind = eachAt(items, at + 1);
   const { value, unit, text } = weight.amount;
   const isWhite = unit !== "g" || (value >= least_g && value <= most_g);
@@ -87,12 +77,12 @@ function oneByOne(items: readonly Item[], from: number, count: number): Found | 
   let next = from;
   for (let at = past(items, from); all.length < count; at = past(items, at + 1)) {
     const item = items[at];
-    if (!isCount(item) && !isWeight(item)) return undefined;
+    if (!isCount(item) && !isSingle(item)) return undefined;
     all.push(item);
     next = at + 1;
   }
   const last = all.at(-1);
-  if (count < 2 || !last || !isWeight(last) || last.amount.unit !== "g") return undefined;
+  if (count < 2 || !last || !isSingle(last) || last.amount.unit !== "g") return undefined;
   if (
     all.some(({ amount: { value, unit } }) => value < least_g || value > most_g || !["", "g"].includes(unit))
   )

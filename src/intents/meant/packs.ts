@@ -2,7 +2,16 @@
  * "three bars of dark, 300 grams together", "2 tubs of cream, 500 g in all": what the packs weigh, not how many they are.
  * "2 vials of mint oil 2 ml each in 300 g buttercream": that many times what one holds.
  */
-import { isWord, spanOf, wordOf } from "../found/items.ts";
+import {
+  type AmountItem,
+  eachOne,
+  isCount,
+  isNumber,
+  isWeight,
+  isWord,
+  spanOf,
+  wordOf,
+} from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
 const packs =
@@ -29,12 +38,6 @@ const ends = [
   ["as", "a", "whole"],
 ] as const;
 
-type AmountItem = Item & { is: "amount" };
-
-const isCount = (item: Item | undefined): item is AmountItem =>
-  item?.is === "amount" && item.amount.dim === "number" && item.amount.unit === "" && !item.amount.fraction;
-const isWeight = (item: Item | undefined): item is AmountItem =>
-  item?.is === "amount" && item.amount.dim === "weight";
 const isPack = (item: Item | undefined): boolean =>
   item?.is === "thing" ? packs.test(item.thing.text) : packs.test(wordOf(item));
 const isStuff = (item: Item | undefined): item is Item & { is: "thing" } =>
@@ -50,7 +53,6 @@ const isMeasure = (item: Item | undefined): item is AmountItem =>
 const isFlavor = (item: Item | undefined): item is Item & { is: "thing" } =>
   item?.is === "thing" && Boolean(item.thing.dose ?? item.thing.taste) && !item.thing.base;
 const holding = new Set("of with at holding holds a is are being having".split(" "));
-const eachOne = new Set(["each", "apiece"]);
 
 /** Where the words in between end. */
 const past = (items: readonly Item[], at: number, words: ReadonlySet<string>, sign = false): number => {
@@ -98,7 +100,7 @@ function withPacked(items: readonly Item[]): Item[] {
   if (!inBowl || items.some((item) => item.is === "amount" && item.amount.dim === "money")) return [...items];
   for (let at = 0; at < items.length; at++) {
     const count = items[at];
-    const found = isCount(count) && Number.isInteger(count.amount.value) ? packedAt(items, at) : undefined;
+    const found = isCount(count) ? packedAt(items, at) : undefined;
     if (!found || !isCount(count)) continue;
     const value = found.measure.amount.value * count.amount.value;
     const [from] = count.amount.at;
@@ -123,7 +125,7 @@ export function withPacks(all: readonly Item[]): Item[] {
   const items = withPacked(all);
   for (let at = 0; at < items.length; at++) {
     const count = items[at];
-    if (!isCount(count) || !isPack(items[at + 1])) continue;
+    if (!isNumber(count) || !isPack(items[at + 1])) continue;
     const of = at + (isWord(items[at + 2], "of") ? 3 : 2);
     const stuff = items[of];
     if (!isStuff(stuff)) continue;

@@ -112,10 +112,17 @@ function isBegunAgain(items: readonly Item[], from: number, at: number, meant: A
   );
 }
 
-/** "flavor for 240, no 260 g buttercream": a slip is near what is meant, by half of it at most. From memory. */
+/**
+ * "flavor for 240, no 260 g buttercream": a slip is near what is meant, half as much again or two thirds of it at most. From
+ * memory: what is misread off a scale is a figure in it, and no other bowl.
+ */
+const furthest = 3 / 2;
+/** Less is a dose or a count, of which two stand beside each other in a question of two. From memory: no bowl is so small. */
+const leastSlip = 20;
+
 function isNear(old: Amount, meant: Amount): boolean {
-  const near = meant.value / old.value;
-  return old.value >= 20 && near > 0.66 && near < 1.5;
+  const times = meant.value / old.value;
+  return old.value >= leastSlip && times > 1 / furthest && times < furthest;
 }
 
 /** A weight instead of a volume, or the other way round. */

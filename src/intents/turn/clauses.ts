@@ -23,7 +23,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
   const noted = askedThenNoted(asked, ear);
   if (noted) return [...clauses(noted.asked, tools), [...noted.order]];
   const whole = wholeTurn(ear.mask(asked));
-  if (whole) return whole === "note" ? splitNote(asked, ear) : splitTimer(inOneBreath(asked, ear), ear);
+  if (whole) return whole === "note" ? splitNote(asked, ear) : splitTimer(withoutStops(asked, ear), ear);
   const items = withoutAsides(asked, ear);
   const cuts = cutSentences(items).flatMap((sentence) => {
     const bases = pairedBases(sentence);
@@ -37,7 +37,7 @@ export function clauses(all: readonly Item[], tools: readonly Tool[]): Part[] {
 }
 
 /** What is told in little sentences reads as if commas stood between them: the same words, the same question. */
-const inOneBreath = (items: Part, ear: Ear): Part =>
+const withoutStops = (items: Part, ear: Ear): Part =>
   toldInParts(ear.mask(items))
     ? items.map((item, at) =>
         item.is === "sign" && /^[.;]$/.test(item.text) && at < items.length - 1

@@ -8,6 +8,8 @@ import type { Ear, Part } from "./part.ts";
 const scaleless =
   /(?:^| )(?:no|without(?: an?| any| my)?|(?:havent|dont have|didnt bring|forgot|left)(?: got)?(?: an?| any| my| the)?) (?:kitchen |digital |working )?scales?(?: |$)|(?:^| )scales? (?:is|are|has|have|died|broke)(?: |$)/;
 const spoons = /<unit=(?:tsp|tbsp)>/;
+/** Who has no scale has a spoon, or a pair of them; more is an amount of something. From memory. */
+const mostSpoons = 2;
 
 const isStop = (item: Item): boolean => item.is === "sign" && /^[.!;,-]$/.test(item.text);
 /** Nothing but talk and a spoon or two. */
@@ -16,8 +18,8 @@ const isTold = (part: Part): boolean =>
     (item) =>
       item.is === "word" ||
       item.is === "sign" ||
-      (item.is === "amount" && item.amount.dim === "volume" && item.amount.value <= 2) ||
-      (item.is === "amount" && item.amount.dim === "number" && item.amount.value <= 2) ||
+      (item.is === "amount" && item.amount.dim === "volume" && item.amount.value <= mostSpoons) ||
+      (item.is === "amount" && item.amount.dim === "number" && item.amount.value <= mostSpoons) ||
       (item.is === "thing" &&
         !item.thing.base &&
         !item.thing.dose &&

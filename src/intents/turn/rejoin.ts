@@ -24,6 +24,7 @@ import { bringsList } from "./list-brought.ts";
 import { asks, asksOnly, carriesAmount, type Ear, isTail, opens, orders, type Part } from "./part.ts";
 import { asksOfSplit, tellsFault, tellsFaultAhead, tellsFaultBesideTimer } from "./related.ts";
 import { asksWeightOf, isShareOf } from "./shares.ts";
+import { asksAnew } from "./told-anew.ts";
 import { flavorsMix, wantsMix } from "./wants-mix.ts";
 
 /** "no stick with the dark. instant coffee for all of it?": an order of its own, for the mix before. */
@@ -107,6 +108,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
         asksPartsOf(last, part, ear) ||
         namesTimer(last, part, ear) ||
         timesTimer(last, part, ear) ||
+        asksAnew(last, part, ear) ||
         asksAlone(last, part, ear))
     ) {
       out[out.length - 1] = joined(last, part);
@@ -117,6 +119,7 @@ export function join(cuts: readonly Cut[], ear: Ear): Part[] {
       !isBareTail(part, ear) &&
       !asksWeightOf(waiting, part, ear) &&
       !asksAlone(waiting, part, ear) &&
+      !asksAnew(waiting, part, ear) &&
       !(
         (tellsSums(waiting, ear) && asksOfSums(part, ear)) ||
         (tellsStock(waiting, ear) && asksMixOf(part, ear))

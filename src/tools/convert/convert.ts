@@ -118,6 +118,7 @@ export const convert = tool<ConvertInputs>({
       "that",
     ],
   ],
+  sum: [],
   read: readConvert,
   compute: answerConvert,
 });

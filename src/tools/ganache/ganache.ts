@@ -131,6 +131,7 @@ export const ganache = tool<GanacheInputs>({
     ["chocolate", "grades"],
     ["want", "fault", "part", "target_aw", "target_percent", "steps"],
   ],
+  sum: [],
   read: readGanache,
   compute: answerGanache,
 });

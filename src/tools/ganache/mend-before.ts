@@ -2,7 +2,7 @@
 import { says } from "../lib/find.ts";
 import { isChocolate } from "./kind-said.ts";
 import type { Draft, GanacheTurn, GanacheWay } from "./turn.ts";
-import { faultMendedBy } from "./want-said.ts";
+import { faultMendedBy, runsOff } from "./want-said.ts";
 import { readWeights } from "./weights-said.ts";
 
 /** Chocolate and cream of the ganache before, in g, as said or as worked out. */
@@ -124,7 +124,8 @@ export const pouredIn: GanacheWay = ({ reading, memory, last, want, common }) =>
   const now = readWeights(reading, memory, want.want === "split");
   if (now.cream_g === undefined || now.chocolate_g !== undefined || now.total_g !== undefined)
     return undefined;
-  const mend: Draft = says(reading, tooSoft) ? { want: "mend", fault: "loose" } : {};
+  const mend: Draft =
+    says(reading, tooSoft) || runsOff.test(reading.mask) ? { want: "mend", fault: "loose" } : {};
   return {
     ...(last?.chocolate ? { chocolate: last.chocolate } : {}),
     ...common,

@@ -9,7 +9,12 @@ const lightest_g = 20;
 /** @returns the two weights with what was added to one of them, in g; undefined where no pair is said */
 export function pairSaid(reading: Reading): Draft | undefined {
   const { amounts, text } = reading;
-  const at = amounts.findIndex((first, place) => isPair(first, amounts[place + 1], text));
+  const isAsked = judges.test(text) && !moves.test(text);
+  const at = amounts.findIndex(
+    (first, place) =>
+      isPair(first, amounts[place + 1], text) ||
+      (isAsked && isPair(first, amounts[place + 1], text, / ?to /)),
+  );
   const own = at < 0 ? amounts.filter(isOne) : amounts.slice(at, at + 2);
   const [chocolate_g, cream_g] = own[0]?.fraction ?? own.map(({ value }) => value);
   if (chocolate_g === undefined || cream_g === undefined || !speaksOfGanache(reading)) return undefined;
@@ -31,12 +36,20 @@ const added =
 const isOne = ({ fraction, dim }: Amount): boolean =>
   dim === "number" && fraction !== undefined && fraction.every((each) => each >= lightest_g);
 
-const isPair = (first: Amount, second: Amount | undefined, text: string): boolean =>
+const use = "(?:pip\\w+|roll\\w*|pour\\w*|drip\\w*|fill\\w*|cut\\w*|truffles?|glaz\\w+)";
+/** "is 200 to 100 dark more for piping or rolling": which use two weights suit. */
+const judges = new RegExp(
+  `\\b${use}(?: it)? or (?:for )?${use}\\b|\\b(?:good|right|ok|okay|better|best|fine|meant|suited|enough|more) (?:for|to) ${use}\\b|\\b(?:what|which).*\\b(?:good for|suit\\w*|use)\\b`,
+);
+/** From one weight to another: no ratio. */
+const moves = /\b(?:from|scale|change|reduce|down|up|between|about|cut back)\b/;
+
+const isPair = (first: Amount, second: Amount | undefined, text: string, joint = / ?\/ ?/): boolean =>
   second !== undefined &&
   [first, second].every(
     ({ dim, unit, value }) => value >= lightest_g && (unit === "g" || (dim === "number" && unit === "")),
   ) &&
-  /^ ?\/ ?$/.test(text.slice(first.at[1], second.at[0]));
+  new RegExp(`^${joint.source}$`).test(text.slice(first.at[1], second.at[0]));
 
 const speaksOfGanache = ({ things }: Reading): boolean =>
   things.some((each) => each.base === "ganache" || each.chocolate || each.ingredient === "chocolate");

@@ -41,7 +41,15 @@ function paired(reading: Reading): Draft | undefined {
   const pair = pairSaid(reading);
   if (!pair) return undefined;
   const [chocolate, want] = [kindOf(reading), readWant(reading)];
-  return { ...(chocolate ? { chocolate } : {}), ...(want.want === "mend" ? want : {}), ...pair };
+  const uses = new Set(reading.things.flatMap((each) => each.use ?? []));
+  // "is 200 to 100 dark more for piping or rolling", behind what is in it
+  const judged = uses.size > 1 ? { want: "check" as const, use: undefined, lines: undefined } : {};
+  return {
+    ...judged,
+    ...(chocolate ? { chocolate } : {}),
+    ...(want.want === "mend" ? want : {}),
+    ...pair,
+  };
 }
 
 /** A mix to be brought to something, or to be moved; of a saved recipe where one is named. */

@@ -75,11 +75,18 @@ const isMaking = ({ text }: Reading, { at, text: own }: Thing): boolean =>
     text.slice(at[1]),
   );
 
+/** "dripping off the spoon": what it does, and no use of it. */
+const isRunning = ({ text }: Reading, { at, use }: Thing): boolean =>
+  use === "loose" &&
+  /^(?: straight| right| just| all| clean)* (?:off|from|out of) (?:the |my |a )?(?:\w+ )?(?:spoon|spatula|whisk|paddle|knife|bag|tip|nozzle)\b/.test(
+    text.slice(at[1]),
+  );
+
 function usedFor(reading: Reading): GanacheInputs["use"] {
   // "how much cream do i pour over it, for a filling": poured to make it, piped to use it
   if (says(reading, fills) && says(reading, pours)) return "piping";
   const named = reading.things.findLast(
-    (each) => each.use && !isRefused(reading, each) && !isMaking(reading, each),
+    (each) => each.use && !isRefused(reading, each) && !isMaking(reading, each) && !isRunning(reading, each),
   )?.use;
   return named ?? (says(reading, toFill) ? "piping" : undefined);
 }

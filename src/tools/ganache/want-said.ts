@@ -105,6 +105,24 @@ const byFeel: WantWay = ({ reading, weights, symptom, hasBoth }) => {
   return says(reading, tooHard) ? mend("stiff") : undefined;
 };
 
+const from = "(?:the |my |a )?(?:\\S+ )?(?:spoon|spatula|whisk|paddle|knife|palette knife|bag|tip|nozzle)";
+/** "its pouring off the spoon", "runs straight out of the bag". */
+export const runsOff = new RegExp(
+  `(?:^| )(?:pour|run|drip|slid|slip|flow|dribbl|stream|fall|drop)(?:s|ning|ing|ping|es|e|ling|les)?(?:<\\S+)? (?:straight |right |just |all |clean )*(?:off|from|out of|through) ${from}(?: |$)`,
+);
+/** "wont go through the tip", "cant get it out of the bag". */
+const staysIn = new RegExp(
+  `(?:^| )(?:wont|cant|doesnt|isnt|not|never|hardly|barely|impossible) (?:\\S+ ){0,4}?(?:through|out of|thru) ${from}(?: |$)`,
+);
+
+/** How it comes off a spoon or out of a bag, with what is in it: too loose, or too stiff. */
+const offTheSpoon: WantWay = ({ reading, weights, hasBoth }) => {
+  const isIt = weights.length === 0 && says(reading, ofIt);
+  if (!hasBoth && !isIt) return undefined;
+  if (staysIn.test(reading.mask)) return mend("stiff");
+  return runsOff.test(reading.mask) ? mend("loose") : undefined;
+};
+
 const loosens =
   /(?:^| )(?:loosen|soften|thin)\S* (?:it|this|that|down)|hard_?as|hard as|rock hard|like (?:a )?(?:brick|concrete|cement)|(?:its|is|it was|just|set to|set into|now) (?:a|an absolute|pure) (?:brick|rock)(?: |$)|(?:^| )(?:get|make|getting|making) (?:\S+ ){1,4}(?:softer|looser|thinner|runnier)(?: |$)/;
 const thickens =
@@ -117,7 +135,17 @@ const wentWrong: WantWay = ({ reading, symptom }) => {
   return says(reading, thickens) ? mend("loose") : undefined;
 };
 
-const ways: readonly WantWay[] = [bringsIt, composition, ratio, hasSplit, moreOf, byFeel, aPart, wentWrong];
+const ways: readonly WantWay[] = [
+  bringsIt,
+  composition,
+  ratio,
+  hasSplit,
+  moreOf,
+  byFeel,
+  offTheSpoon,
+  aPart,
+  wentWrong,
+];
 
 /** "set hard enough to cut", "isnt stiff enough to pipe": what it is to be, and no fault by that name. */
 const isWish = ({ text }: Reading, { at, text: own }: Thing): boolean =>

@@ -133,7 +133,8 @@ export const note = tool<NoteInputs>({
       9,
       "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|hey|can you|could you|would you|quick|another|{count=batches}) )*(?:note|log|record|jot))",
       "(?:make|take|save|add|write|leave|another) (?:me )?(?:a |another )?note",
-      "write (?:this |that |it )?down",
+      // "what did i write down about ...": asked for, and nothing written
+      "(?<!(?:what|much|anything|something|which|where|when|nothing) )(?<!(?:did|have|had|do) (?:i|we) (?:ever |just |even )?)write (?:this |that |it )?down",
       "(?:note|log|record|jot) (?:this|that|it) down",
       "(?:put|save|add) (?:that|this|it) (?:in|into|to) (?:the|my) (?:notes?|log|book|notebook)",
       "(?:^(?:(?:please|ok|and|also|can you) )*(?:add|append|put) (?:this )?(?:to|on) (?:that|it|this|notes?)(?: one| note| batch)?)",
@@ -174,6 +175,11 @@ export const note = tool<NoteInputs>({
     [
       14,
       "^(?:(?:oh|ok) )*(?:also|and|plus|btw|forgot to say|forgot)(?: :| ,| that)? (?:(?:the|my|a|one|some|both|left|right|top|bottom|first|second|last|back|front|inner|outer|hand|side|few|most|all|of) )*(?:{count=(?:trays|shells|macarons)}|trays?|sheets?|shells|tops|feet|bottoms|oven|half|batch|edges|one) (?:(?:was|were|had|came|turned|looked|got|stayed|went|stuck|cracked|browned|spread|a bit|a little|slightly|too|out|really|very) )*(?!.*(?:^| )(?:what|why|how|help|fix|should|[?])(?: |$))\\S+",
+    ],
+    // "also they spread a bit"
+    [
+      14,
+      "^(?:(?:oh|ok) )*(?:also|plus|btw|forgot to say|forgot)(?: :| ,| that)? (?:they|these|those|it|some(?: of them)?|most(?: of them)?|a few(?: of them)?|all of them) (?:all |both |just |only |really )?(?:{symptom}|was|were|had|came|turned|looked|got|stayed|went|stuck|cracked|browned|spread|sank|rose|leaked|tasted|smelled|smelt|needed)(?!.*(?:^| )(?:what|why|how|help|fix|should|[?])(?: |$))",
     ],
     // "they were 28 in the end"
     [

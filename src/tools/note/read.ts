@@ -63,7 +63,7 @@ const wereSoMany =
 const alsoSeen =
   /^(?:(?:oh|ok) )*(?:also|and|plus|btw|forgot to say|forgot)(?: :| ,| that)? (?:(?:the|my|a|one|some|both|left|right|top|bottom|first|second|last|back|front|inner|outer|hand|side|few|most|all|of) )*(?:\S*<count=(?:trays|shells|macarons)\S*|trays?|sheets?|shells|tops|feet|bottoms|oven|half|batch|edges|one) /;
 const carriesOn =
-  /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i) (?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped)|theyre|its)(?: |$)/;
+  /^(?:also|and|oh and|plus|forgot)(?= |$) (?:(?:they|it|the \S+|i|(?:some|most|all|a few)(?: of them)?) (?:all |both |just |only |really )?(?:were|was|had|tasted|came|turned|looked|look|taste|did|used|piped|spread|cracked|browned|stuck|sank|rose|leaked|smelled|smelt|got|went|stayed|needed)(?:<\S*)?|theyre|its)(?: |$)/;
 const tellsAllergy =
   /^(?:please |ok )*(?:remember|note|dont forget|keep in mind) (?:that )?(?:my|our|the) \S+ (?:is|are) (?:allergic|intolerant)/;
 /** "sorry, the lime should be 6 out of 10": the mark of a batch by its name. */

@@ -236,7 +236,8 @@ export const recall = tool<RecallInputs>({
     [
       -9,
       "(?:^(?:(?:please|pls|ok|okay|so|and|also|then|can you|could you|another) )*(?:note|log|record|jot|add to|correct|fix|amend))",
-      "write (?:this |that |it )?down",
+      // "what did i write down about ...": asked for, and nothing written
+      "(?<!(?:what|much|anything|something|which|where|when|nothing) )(?<!(?:did|have|had|do) (?:i|we) (?:ever |just |even )?)write (?:this |that |it )?down",
     ],
     [-9, "best (?:by|before)"],
     [-6, "{symptom} .. what (?:did|have) i (?:do|done)(?: wrong)?"],

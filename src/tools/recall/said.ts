@@ -12,6 +12,8 @@ const papers = "(?:file|record|paper|the books|the notes|my notes|the notebook|m
 export const onRecord: readonly string[] = [
   `${thing} (?:(?:have|has|is|was|i|we|ive|did|already|ever|been) )*${written} ${about} `,
   `(?:did|have|do) (?:i|we) (?:(?:ever|already|got) )*(?:${write}|${written}) ${thing} (?:down )?${about} `,
+  // "what did i write down about the coconut ones"
+  `^${opening}what (?:did|have|had|do) (?:i|we) (?:ever |just )?(?:have |got )?(?:${write}|${written})(?: down)? ${about} `,
   `(?:have|had|did) (?:i|we) (?:ever |already )?(?:${written}|${write}) (?:the |my |a |any )?{taste}`,
   `(?:whats|what is|anything|something|what do i have|what have i got) on ${papers} ${about} `,
   `(?:is|are) there (?:(?:a|an|any|some) )?(?:notes?|entry|entries|records?|write ups?) ${about} `,

@@ -98,6 +98,7 @@ export const scale = tool<ScaleInputs>({
     ["lines", "formula", "pointed", "own", "counted_whites", "counted_eggs", "makes"],
     ["spare_percent", "spares", "spare_more", "spare_less"],
   ],
+  sum: [],
   read: readScale,
   compute: (inputs, world) => namedSpares(answerScale(inputs, world), inputs),
 });

@@ -197,6 +197,7 @@ export const trouble = tool<TroubleInputs>({
     ["symptom", "ruled_out", "damp", "other", "one_side"],
     ["oven_c", "fan"],
   ],
+  sum: [],
   read: readTrouble,
   compute: answerTrouble,
 });

@@ -1,4 +1,5 @@
 /** A smaller unit of the same kind behind an amount: it adds up. */
+import type { Amount } from "../../../tools/contract/index.ts";
 import { inBase } from "../../../tools/lib/units.ts";
 import type { Token } from "../../text/tokens.ts";
 import { readNumber } from "../numbers.ts";
@@ -83,5 +84,18 @@ export function addSmaller(tokens: readonly Token[], read: AmountRead): AmountRe
   const total = inBase(amount.value, amount.unit) + inBase(number.value, unit.unit);
   // spoons beside a cup stay parts of it: what fills a cup is weighed by the cup
   const as = amount.unit === "cup" ? amount.unit : unit.unit;
-  return addSmaller(tokens, made(total / inBase(1, as), as, amount.dim, unit.next));
+  const joined = made(total / inBase(1, as), as, amount.dim, unit.next);
+  if (amount.dim !== "volume") return addSmaller(tokens, joined);
+  const before = partsOf(amount) ?? [{ value: amount.value, unit: amount.unit }];
+  const parts: Measured = { ...joined.amount, parts: [...before, { value: number.value, unit: unit.unit }] };
+  return addSmaller(tokens, { ...joined, amount: parts });
 }
+
+interface Measure {
+  value: number;
+  unit: string;
+}
+type Measured = Amount & { parts?: readonly Measure[] };
+
+/** What a volume was added up from, measure by measure; undefined where it was told in one. */
+export const partsOf = (amount: Amount): readonly Measure[] | undefined => (amount as Measured).parts;
