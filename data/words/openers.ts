@@ -33,5 +33,15 @@ export const takingBack = takingBackPhrases.join("|");
 /** Any number of either, each with its space; commas are tokens in a mask. */
 export const opening = `(?:(?:${leadingIn}|${takingBack}|,) )*`;
 
+/**
+ * Words that lead in as they stand in a text, where a comma is no word of its own; for turns of phrase.
+ * @param more what else may stand among them, as alternatives of a pattern
+ */
+export const leadingText = (...more: readonly string[]): string =>
+  `(?:(?:${[leadingIn, ...more].join("|")}),? )*`;
+
+/** The same with words that take back: what follows may stand in the place of something else. */
+export const openingText = (...more: readonly string[]): string => leadingText(takingBack, ...more);
+
 /** At least one that takes back, with whatever leads in around it. */
 export const takesBack = `(?:(?:${leadingIn}|,) )*(?:(?:${takingBack}) (?:, )?)+`;
