@@ -123,6 +123,7 @@ export const shortSlips: Readonly<Record<string, string>> = {
   muhc: "much",
   fr: "for",
   abt: "about",
+  incl: "including",
   shw: "show",
   frm: "from",
   bt: "but",

@@ -40,9 +40,9 @@ it("holds the program, the manual page and the README, and no source", () => {
   const files = told?.files.map(({ path }) => path) ?? [];
   const others = files.filter((path) => !path.startsWith("dist/"));
   expect(others.sort()).toEqual(["README.md", "data/pages/bowlside.1", "package.json"]);
-  // bytes, packed: 3.27 million as measured, 1.7 of them caches and 0.57 what a question is read by. 7 % are room to learn
-  // more words; caches kept twice would be past it.
-  expect(told?.size).toBeLessThan(3_500_000);
+  // bytes, packed: 3.54 million as measured, half of them caches. 6 % are room to learn more words; caches kept twice would
+  // be past it.
+  expect(told?.size).toBeLessThan(3_750_000);
 }, 60_000);
 
 describe("the licenses", () => {

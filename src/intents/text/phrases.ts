@@ -2,12 +2,14 @@
 import { anForAnd } from "./phrases/an-for-and.ts";
 import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedOfTheBowl } from "./phrases/asked-of-the-bowl.ts";
+import { askedShort } from "./phrases/asked-short.ts";
 import { askedWithin } from "./phrases/asked-within.ts";
 import { batchCounted } from "./phrases/batch-counted.ts";
 import { batterSharedOut } from "./phrases/batter-shared-out.ts";
 import { billOrdered } from "./phrases/bill-ordered.ts";
 import { bowlFirst } from "./phrases/bowl-first.ts";
 import { bowlTooSmall } from "./phrases/bowl-too-small.ts";
+import { boxesTold } from "./phrases/boxes-told.ts";
 import { canYou } from "./phrases/can-you.ts";
 import { changedAgain } from "./phrases/changed-again.ts";
 import { chocolateSwapped } from "./phrases/chocolate-swapped.ts";
@@ -15,14 +17,17 @@ import { clockSaid } from "./phrases/clock.ts";
 import { clockStarted } from "./phrases/clock-started.ts";
 import { colorsEach } from "./phrases/colors-each.ts";
 import { comesToMacarons } from "./phrases/comes-to-macarons.ts";
+import { countAsked } from "./phrases/count-asked.ts";
 import { countTold } from "./phrases/count-told.ts";
 import { countsOfKinds } from "./phrases/counts-of-kinds.ts";
 import { dollars } from "./phrases/dollars.ts";
 import { doneAgo } from "./phrases/done-ago.ts";
+import { dozensAlone } from "./phrases/dozens-alone.ts";
 import { drawl } from "./phrases/drawl.ts";
 import { drawlAmounts } from "./phrases/drawl-amounts.ts";
 import { drawlTimers } from "./phrases/drawl-timers.ts";
 import { dryMixWeighed } from "./phrases/dry-mix-weighed.ts";
+import { eachOfSeveral } from "./phrases/each-of-several.ts";
 import { eggsCracked } from "./phrases/eggs-cracked.ts";
 import { feetMissing } from "./phrases/feet-missing.ts";
 import { filledWhen } from "./phrases/filled-when.ts";
@@ -35,6 +40,7 @@ import { halfAndHalf } from "./phrases/half-and-half.ts";
 import { ifIBake } from "./phrases/if-i-bake.ts";
 import { indirect } from "./phrases/indirect.ts";
 import { keptCounted } from "./phrases/kept-counted.ts";
+import { kindsAlone } from "./phrases/kinds-alone.ts";
 import { leadIn } from "./phrases/lead-in.ts";
 import { leftOutOfPrice } from "./phrases/left-out-of-price.ts";
 import { letGoFor } from "./phrases/let-go-for.ts";
@@ -62,6 +68,8 @@ import { oneMoreTold } from "./phrases/one-more-told.ts";
 import { oneOfIt } from "./phrases/one-of-it.ts";
 import { onePartGets } from "./phrases/one-part-gets.ts";
 import { orderInPassing } from "./phrases/order-in-passing.ts";
+import { ordersAdded } from "./phrases/orders-added.ts";
+import { ordersOf } from "./phrases/orders-of.ts";
 import { otherWeights } from "./phrases/other-weights.ts";
 import { ovenTold } from "./phrases/oven-told.ts";
 import { overSoStop } from "./phrases/over-so-stop.ts";
@@ -91,6 +99,7 @@ import { splitAsked } from "./phrases/split-asked.ts";
 import { spoken } from "./phrases/spoken.ts";
 import { stepOfTray } from "./phrases/step-of-tray.ts";
 import { stillAsMany } from "./phrases/still-as-many.ts";
+import { sumTold } from "./phrases/sum-told.ts";
 import { takenUp } from "./phrases/taken-up.ts";
 import { talk } from "./phrases/talk.ts";
 import { thingFirst } from "./phrases/thing-first.ts";
@@ -179,7 +188,15 @@ const phrases = [
   ...filledWhen,
   ...flavorLeft,
   ...fillingsCounted,
+  ...boxesTold,
+  ...ordersOf,
+  ...sumTold,
+  ...ordersAdded,
+  ...eachOfSeveral,
   ...countsOfKinds,
+  ...kindsAlone,
+  ...dozensAlone,
+  ...countAsked,
   ...batterSharedOut,
   ...sizesInAList,
   ...sparesTold,
@@ -220,6 +237,7 @@ const phrases = [
   ...offhandTimers,
   ...offhand,
   ...ovenTold,
+  ...askedShort,
   ...roundabout,
   ...roundaboutSums,
   ...polite,

@@ -11,7 +11,7 @@ import type { Sum } from "./money.ts";
 
 /** "sell each box at", "12 boxes of 6 at". */
 const boxAt =
-  /\b(?:(?:a|each|every|per) box(?: (?:sells?|goes|is|sold|at|for))*|boxes(?: of \d+)? (?:at|@)) $/;
+  /\b(?:(?:a|each|every|per) box(?: (?:sells?|goes|is|sold|at|for))*|boxes(?: of \d+)? (?:at|@)|(?:sell|sold|selling) (?:\S+ )?boxes(?: of \d+)? for) $/;
 
 const countOf = ({ amounts, text }: Reading, money: readonly Sum[]): number | undefined =>
   amounts.find(
@@ -40,7 +40,7 @@ export function readBoxesSold(reading: Reading, money: readonly Sum[], draft: Dr
   const counted = isEach && draft.price !== undefined ? countOf(reading, money) : undefined;
   const known = counted ?? (before.price === undefined ? undefined : before.boxes);
   if (known === undefined) return {};
-  if (counted !== undefined && draft.cost !== undefined) {
+  if (counted !== undefined && (draft.cost ?? draft.ingredients) !== undefined) {
     const ofBox = money.some(
       ({ use, amount }) =>
         use === "cost" &&
@@ -51,7 +51,12 @@ export function readBoxesSold(reading: Reading, money: readonly Sum[], draft: Dr
     const holds = Number(/\bboxes of (\d+)\b/.exec(text)?.[1] ?? 0);
     return ofBox
       ? {}
-      : { boxes: counted, sold_boxes: counted, ...(holds > 0 && holds < 1000 ? { box_of: holds } : {}) };
+      : {
+          boxes: counted,
+          sold_boxes: counted,
+          per_box: false,
+          ...(holds > 0 && holds < 1000 ? { box_of: holds } : {}),
+        };
   }
   // "3 free samples", "free delivery": no boxes
   const away = free.exec(text)?.slice(1).find(Boolean);

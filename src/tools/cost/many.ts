@@ -57,7 +57,12 @@ export function readBoxes(reading: Reading, draft: Draft, before: Draft): Draft 
   // "cost was 3.50 per box" is one box's already
   const already =
     draft.cost !== undefined &&
-    says(reading, /<(?:money|number)> (?:per|a|for (?:a|each|one)|each) \S*<count=boxes/);
+    (says(reading, /<(?:money|number)> (?:per|a|for (?:a|each|one)|each) \S*<count=boxes/) ||
+      // "each box costs 4"
+      says(
+        reading,
+        /(?:a|each|every|one|per) \S*<count=boxes\S* (?:costs?|comes to|is)(?: me| us)? \S*<(?:money|number)>/,
+      ));
   const ofOne = !already && says(reading, /(?:per|one(?:<number>)?|each|every|a single) \S*<count=boxes/);
   // "it cost me 40 in all", beside what a box is sold for: its share of that
   const whole =

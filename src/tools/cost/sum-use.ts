@@ -48,7 +48,11 @@ const workTurns: readonly Phrase[] = [
       /\bhours?(?: of (?:my time|work|labou?r))? (?:is|costs|counts as|is worth|worth|goes for)(?: worth)?(?: about)?$/,
   },
   // "1.5 hours at 20 dollars"
-  { use: "rate", before: /\b(?:hours?|hrs?|h)(?: of \w+| work\w*| labou?r)? (?:at|for|x|times)$/ },
+  {
+    use: "rate",
+    before:
+      /\b(?:hours?|hrs?|h)(?: of (?:my |our |the )?\w+| work\w*| labou?r)?(?: in the kitchen)? (?:at|for|x|times|@)$/,
+  },
 ];
 
 const priceTurns: readonly Phrase[] = [

@@ -130,6 +130,14 @@ export const dayCues = cues(
     "label",
   ],
   [-4, "how (?:much|many) ", "{weight} .. {base}", "batter"],
+  // "24 for saturday, what's the batter?": the day is told by the way
+  [
+    -6,
+    "(?:what|whats|what is) (?:the |my )?(?:total |whole )?(?:{base}|{count=(shells|trays)}|{ingredient=whites})",
+    "[,.:;] (?:and )?(?:the )?(?:total |whole )?(?:{base}|{count=(shells|trays)}) (?:(?:count|needed|total|in all|in total|altogether|please|pls|for (?:them|it|all|that|the lot|both|everything)|of them|together|(?:with|incl|including|plus) (?:\\S+ ){0,3}?spares?) ?)*(?:[?])?$",
+    "(?:total |number of ){count=shells}",
+    "every {when}",
+  ],
 );
 
 export const dayGoesOn = cues(

@@ -1,4 +1,5 @@
 /** Reads how many macarons are to be filled, with what, or what a bowl of filling is to fill. */
+import { usualDiameter } from "../../../data/rules/shells.ts";
 import { bases } from "../../../data/words/things.ts";
 import type { Memory, Reading } from "../contract/index.ts";
 import { sameIn } from "../convert/same-in.ts";
@@ -8,6 +9,7 @@ import {
   diameter,
   pointsBack,
   says,
+  saysDecimal,
   sizeAgain,
   thatSize,
   weighed,
@@ -132,7 +134,10 @@ function fillSaid(reading: Reading, memory: Memory): Partial<FillInputs> {
     mix !== before.filling
   )
     return { filling_g: before.filling_g + added.grams, filling: "filling" };
-  const asSize = sizeAgain(reading, before?.diameter_mm);
+  const asSize = sizeAgain(
+    reading,
+    before?.diameter_mm ?? (before && saysDecimal(reading) ? usualDiameter.value : undefined),
+  );
   const number = macarons ?? (asSize === undefined ? bare : undefined);
   const fromTable =
     number === undefined &&

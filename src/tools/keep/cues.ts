@@ -99,7 +99,7 @@ export const keepCues = cues(
   [
     9,
     "(?:unchilled|uncooled)",
-    "(?:was|were|been|sat) .. (?:bus|train|car|tube|tram|taxi) .. {time}",
+    "(?:was|were|been|sat) .. (?:bus|train|car|tube|tram|taxi|van|truck|boot|trunk|back seat) .. {time}",
     "(?:fridge|refrigerator) (?:sits|is|runs|reads|stands|shows|hovers) (?:at|about|around) .. (?:cold enough|ok|okay|safe|fine)",
   ],
   [-17, "(?:work|working|worked|figure) out .. water activity"],

@@ -11,13 +11,17 @@ const leastFahrenheit = 60;
 
 const hotWords =
   /\b(?:heat ?wave|boiling|scorching|baking hot|hot (?:day|car|van|sun|outside|out|afternoon|kitchen)|really hot|so hot|in the sun)\b/;
-const mildWords = /\b(?:normal|usual|ordinary|cooler|mild) (?:day|weather|room|temperature)\b/;
+/** "not hot out", "wasn't really hot outside": nobody says that it was. */
+const notHot =
+  /\b(?:not|never|isnt|wasnt|isn't|wasn't|hardly|nothing like|no)(?: (?:a|that|so|too|very|really|particularly|even|at all|all that|such a))* (?:hot|boiling|scorching|baking hot|heat ?wave|in the sun)\b[^,.;]*/g;
+const mildWords =
+  /\b(?:(?:normal|usual|ordinary|cooler|mild) (?:day|weather|room|temperature)|(?:not|wasn'?t|isn'?t|no|never) (?:(?:a|an|too|very|that|so|really|particularly|all that|even) )*(?:hot|heat ?wave|boiling|warm)(?! (?:enough|yet|anymore|any more)))\b/;
 
 export function warmthSaid(reading: Reading): Draft {
   const { amounts, text } = reading;
   const heat = amounts.find((each) => each.dim === "temperature") ?? asCups(reading) ?? bareAir(reading);
   if (!heat && mildWords.test(text)) return { hot: false, about: "outside" };
-  if (!heat) return hotWords.test(text) ? { hot: true } : {};
+  if (!heat) return hotWords.test(text.replace(notHot, "")) ? { hot: true } : {};
   const fahrenheit = heat.unit === "°F" || (heat.unit === "°" && heat.value >= leastFahrenheit);
   return { air_c: celsius(heat.value, fahrenheit ? "°F" : "°C"), ...(fahrenheit ? { fahrenheit } : {}) };
 }

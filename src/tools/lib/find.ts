@@ -149,7 +149,7 @@ export function sizeAgain(reading: Reading, before_mm: number | undefined): numb
   if (before_mm === undefined || others.length > 0 || only?.dim !== "number" || only.unit !== "" || only.of)
     return undefined;
   const lead =
-    /(?:^| )(at|go|pipe|piped|size|theyre|they are|make)(?: (?:it|them|to|at))* \S*<number>(?: (?:then|instead|now|across|wide))*(?: \?)?$/.exec(
+    /(?:^| )(at|go|pipe|piped|size|theyre|they are|they were|theyd be|they come out|they came out|make)(?: (?:it|them|to|at|only|about|just|nearer|all))* \S*<number>(?: (?:then|instead|now|across|wide))*(?: \?)?$/.exec(
       reading.mask,
     )?.[1];
   const isWhole = Number.isInteger(only.value);
@@ -157,6 +157,13 @@ export function sizeAgain(reading: Reading, before_mm: number | undefined): numb
   if (only.value >= 2 && only.value <= 8) return only.value * 10;
   return lead === "at" && only.value >= 20 && only.value <= 80 ? only.value : undefined;
 }
+
+/** "and if they were 4.2": nobody makes a part of a macaron, so it is a size, whether one was said before or not. */
+export const saysDecimal = (reading: Reading): boolean =>
+  says(
+    reading,
+    /^(?:(?:and|so|ok|or|but|what|how|about|if|hmm?|now) )*(?:theyre|they are|they were|theyd be|they come out) (?:only |about |just )*\d[.,]\d+<number>/,
+  );
 
 /** "batter for 22 of that size", "50 of them": mm, of the macarons that lie on the table. */
 export const thatSize = (reading: Reading, { table, last }: Memory): number | undefined =>

@@ -166,6 +166,12 @@ export const shellsCues = cues(
     "(?:how|hw) much (?:more )?{base=batter}",
     "(?:how|hw) many (?:more )?{ingredient=(egg|whites)} .. {number} .. {count=(macarons|shells)}",
     "(?:how|hw) many .. {count=trays}",
+    // "60 for saturday, what's the batter for the lot?", "twelve boxes of four. shell count with spares"
+    "{number} {count=macarons} .. (?:what|whats|what is) (?:the |my )?(?:total )?(?:{base=batter}|{count=(shells|trays)})",
+    "{number} .. {count=(macarons|boxes)} .. (?:total |number of ){count=shells}",
+    "{number} {count=macarons} .. [,.:;] (?:and )?(?:the |total )?(?:{base=batter}|{count=(shells|trays)})(?: (?:please|pls|needed|for (?:them|all|it|the lot|both)))*(?: [?])?$",
+    "{number} .. {count=(macarons|boxes)} .. {count=shells} (?:count|total|number)",
+    "(?:total |number of ){count=shells} .. {number} .. {count=(macarons|boxes)}",
     "{count=shells} .. (?:fit|fits|go|on|get|per) .. {count=trays}",
     "{length} .. {count=shells} .. {count=trays}",
     "{count=trays} .. {number} .. {count=(macarons|shells)}",

@@ -1,7 +1,7 @@
 /** Reads a sizing question: what is known, and which of batter, shells, macarons, trays or eggs is wanted. */
 import { usualDiameter } from "../../../data/rules/shells.ts";
 import type { Memory, Reading } from "../contract/index.ts";
-import { diameter, says, sizeAgain, thatSize } from "../lib/find.ts";
+import { diameter, says, saysDecimal, sizeAgain, thatSize } from "../lib/find.ts";
 import { countedShares, namedShares } from "../lib/shares.ts";
 import { moreSparesSaid, sparesSaid } from "../lib/spares.ts";
 import { inBase } from "../lib/units.ts";
@@ -55,7 +55,11 @@ const sizeAnew =
 
 /** "at 38", of an order or a bowl of which no size was said: the size, as behind one that was. */
 const usualWhereAt = (reading: ShellsTurn["reading"], before: Draft | undefined): number | undefined =>
-  says(reading, /^(?:(?:and|so|ok|or|but|what|how|about|if) )*at \S*<number>/) &&
+  (says(
+    reading,
+    /^(?:(?:and|so|ok|or|but|what|how|about|if|put|make|pipe|do|try|go|them|it|those) )*at \S*<number>/,
+  ) ||
+    saysDecimal(reading)) &&
   [before?.macarons, before?.shells, before?.batter_g].some((each) => each !== undefined)
     ? usualDiameter.value
     : undefined;

@@ -76,7 +76,14 @@ export const splitCues = cues(
     11,
     "{weight} (?:of )?{base} split\\S* (?:(?:in|into|between|as) )?(?:{taste}|{color}) (?:and |, )?(?:{taste}|{color})",
   ],
-  [9, "(?:make it|do) {number} {number} .. split", "how do i split"],
+  [
+    9,
+    "(?:make it|do) {number} {number} .. split",
+    "how do i split",
+    "{weight} (?:of )?{base=batter} .. how (?:do|should|would|shall|must|can) i (?:split|divide|part|share|portion)(?:<\\S+)?",
+    // "660 g batter, 3 colours for the club, same each"
+    "{weight} (?:of )?{base} .. {number} {count=bowls} .. (?:the )?(?:same|equal|equally|even|evenly) (?:(?:amount|weight|share|size|of|for|in) )*(?:each|all|both|every)",
+  ],
   // "could i get it divided 3 to 2 to 1", whatever is told of colors before
   [
     7,

@@ -18,11 +18,19 @@ export function pairInOrder(reading: Reading): Share[] | undefined {
     behind.length > 0 ? behind : all.filter((each) => each.at[1] <= first.at[0]).slice(-sizes.length);
   const inRow = names
     .slice(1)
-    .every((each, at) => joint.test(reading.text.slice(names[at]?.at[1], each.at[0])));
-  return names.length === sizes.length && inRow
-    ? sizes.map((each, at) => shareOf(each.value, nameFrom(names[at] as Thing)))
-    : undefined;
+    .every((each, at) =>
+      joint.test(reading.text.slice(names[at]?.at[1], each.at[0]).replace(at === 0 ? most : /$^/, "")),
+    );
+  if (names.length !== sizes.length || !inRow) return undefined;
+  const order = most.exec(reading.text.slice(names[0]?.at[1], names[1]?.at[0]))?.[1];
+  const values = sizes.map(({ value }) => value);
+  if (order) values.sort((a, b) => (/^(?:least|smallest|fewest)$/.test(order) ? a - b : b - a));
+  return values.map((value, at) => shareOf(value, nameFrom(names[at] as Thing)));
 }
+
+/** "3:2:1, rose gets the most then pistachio then lemon": which end of the row the first one is. */
+const most =
+  /^ (?:gets|get|is|has|having|takes|being|with|getting)(?: the)? (most|largest|biggest|main|bulk|least|smallest|fewest)(?: part| share| of it| one)?(?=,| )/;
 
 /** Between the names of a row. */
 const joint = /^(?:,? (?:(?:to|and|then|and then|with|plus|&|n) )?(?:the |some )?|,| ?[:/] ?)$/;

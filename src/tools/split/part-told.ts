@@ -101,6 +101,15 @@ export function partTold(said: Said): Draft | undefined {
   if (isApart && parts.length !== 2) return undefined;
   const size = differs === undefined ? step : isApart ? (total_g + step) / 2 : own.grams + step;
   if (size <= 0) return undefined;
+  // "mint 180 g", of 300 g pink, 250 g mint and the rest white: what was weighed stays, the rest takes what is left
+  const others_g = before.rest ? before.weights?.filter((each) => each.name !== own.name) : undefined;
+  if (others_g && others_g.length < (before.weights?.length ?? 0) && own.name !== before.rest)
+    return {
+      total_g,
+      by: reading.said,
+      weights: (before.weights ?? []).map((each) => (each.name === own.name ? { ...each, size } : each)),
+      rest: before.rest,
+    };
   const left = total_g - size;
   const remaining = parts.filter((each) => each !== own);
   const sum = remaining.reduce((all, each) => all + each.grams, 0);

@@ -1,10 +1,20 @@
 /** What a bowl holds, takes or is enough for: "how big a buttercream would 3 g suit", "how much water has it got". */
+import { tastes } from "../../../../data/words/flavors.ts";
 import type { Phrase } from "./phrase.ts";
 
 const mix = "(butter ?cream|ganache|filling|batter|smbc)";
 const grams = "((?:(?:the|those|that|my) )?\\d+(?:[.,]\\d+)? ?(?:g|grams?)(?: of (?:it|that))?)";
 
+const known = new Set(tastes.map(({ taste }) => taste));
+
 export const askedOfTheBowl: readonly Phrase[] = [
+  // "what goes into 350 g buttercream, coconut": so much of that
+  {
+    marks: ["what goes in"],
+    from: /\bwhat goes (in|into) (?:my |the |that )?(\d+(?:\.\d+)? ?(?:g|grams?) (?:of )?(?:plain |swiss )?(?:butter ?cream|ganache|filling|smbc)),? ([a-z]+(?: [a-z]+)?)(?= ?[.?!]*$)/g,
+    to: (said, into = "", bowl = "", taste = "") =>
+      known.has(taste.replace(/ flavou?r(?:ing)?$/, "")) ? `how much ${taste} goes ${into} ${bowl}` : said,
+  },
   // "is that sufficient"
   { marks: ["sufficient"], from: /\bsufficient(?:ly)?\b/g, to: "enough" },
   // "coffee for the entire lot"

@@ -34,6 +34,12 @@ export const clockSaid: readonly Phrase[] = [
     to: (_whole, lead = "", more = "", length = "") =>
       `${lead === "a" && /^h/.test(length) ? "an" : lead}${more} ${length}`,
   },
+  // "an even three hours", "a round 45 minutes": so long, and no timer of that name
+  {
+    marks: ["even ", "round ", "straight ", "exact ", "good "],
+    from: /\b(?:an?|the) (?:even|round|straight|exact|good) (?=(?:\d+(?:\.\d+)?|[a-z]+(?: [a-z]+)?) (?:hours|hrs|minutes|mins)\b)/g,
+    to: "",
+  },
   // "alarm ten to eleven": no range
   {
     marks: [" to ", " past "],

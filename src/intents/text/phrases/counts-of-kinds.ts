@@ -1,14 +1,14 @@
 /** "24 lemon and 12 rose macarons": one order, of which so many are of each kind. Its number is their sum. */
 import { tastes } from "../../../../data/words/flavors.ts";
-import { smallNumbers } from "../../../../data/words/numbers.ts";
 import { colors } from "../../../../data/words/things.ts";
 import type { Phrase } from "./phrase.ts";
+import { countSaid } from "./spelt.ts";
 
 const either = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
 const kinds =
   "(?:[2-9]|two|three|four|five|six|seven|eight) (?:different )?(?:kinds|flavou?rs|colou?rs|sorts|tastes)";
 const color = `(?:(?:light|dark|pale|bright|deep) )?(?:${either(colors)})`;
-const kind = `(?:${color}|${either(tastes.map(({ taste }) => taste))})`;
+export const kind = `(?:${color}|${either(tastes.map(({ taste }) => taste))})`;
 const ones = "(?: (?:macarons?|macaroons?|macs|ones))";
 const some = `(\\d{1,3}) (${kind})${ones}?`;
 const joint = "(?:,? and |, ?| & | \\+ |,? plus )";
@@ -19,6 +19,20 @@ const parts = new RegExp(`(\\d{1,3}) (${kind})(?![a-z])`, "g");
 const planned = /\b(?:ready|start|order|plan|when|pick(?:ed)? ?up|due|notes?|log)\b/;
 const isColor = new RegExp(`^${color}$`);
 
+/** Their sum, with how many there are of each; colored batter is shared out by the shells. */
+export function ofKinds(all: readonly (readonly [number, string])[], whole: string): string {
+  const counts = all.map(([count]) => count);
+  const sum = counts.reduce((before, count) => before + count, 0);
+  const names = all.map(([, name]) => name);
+  if (!names.every((name) => isColor.test(name)) || planned.test(whole))
+    return `${sum} macarons, ${all.map(([count, name]) => `${count} ${name}`).join(" and ")}`;
+  // "7:12" would be a time of day
+  const ratio = counts.map((count) => count / counts.reduce(divisor));
+  return /batter/.test(whole) && ratio.every((each) => each < 10)
+    ? `${sum} macarons, ${ratio.join(":")} ${names.join(" and ")}`
+    : `${sum} macarons`;
+}
+
 export const countsOfKinds: readonly Phrase[] = [
   // "three kinds, 12 each: lemon, rose, coffee"
   {
@@ -27,10 +41,13 @@ export const countsOfKinds: readonly Phrase[] = [
       `\\b(${kinds}(?:(?::|,)? [a-z]+(?:(?:,? and|,) [a-z]+)+)?),? (?:with |at |of )?(\\d{1,3})(?: (?:macarons?|macs))? (?:of |for )?each(?: (?:one|kind|flavou?r|colou?r))?(?![a-z])(?! (?:week|day|month|time|side|box|tray))`,
       "g",
     ),
-    to: (said, ways = "", each = "") => {
-      const [number = ""] = ways.split(" ");
-      const many = Number(number) || (smallNumbers[number as keyof typeof smallNumbers] ?? 0);
-      return many > 1 ? `${many * Number(each)} macarons in ${ways}` : said;
+    to: (said, ...found) => {
+      const [ways = "", each = ""] = found;
+      const many = countSaid(ways.split(" ")[0] ?? "");
+      const whole = found.at(-1) ?? "";
+      // how many flavors there are is nothing to batter
+      const isBatter = /\b(?:batter|shells|trays|whites)\b/.test(whole) && !/filling|colou?r/.test(whole);
+      return many > 1 ? `${many * Number(each)} macarons${isBatter ? "" : ` in ${ways}`}` : said;
     },
   },
   {
@@ -40,20 +57,13 @@ export const countsOfKinds: readonly Phrase[] = [
       "g",
     ),
     to: (said, ...found) => {
-      const all = [...String(said).matchAll(parts)];
+      const all = [...said.matchAll(parts)];
       // "12 lemon and 12 ones": of the last nobody said what it is
       if (all.length < 2 || !/ (?:macarons?|macaroons?|macs)\b/.test(said)) return said;
-      const counts = all.map(([, count]) => Number(count));
-      const sum = counts.reduce((before, count) => before + count, 0);
-      const names = all.map(([, , name]) => name);
-      const whole = found.at(-1) ?? "";
-      if (!names.every((name) => isColor.test(name ?? "")) || planned.test(whole))
-        return `${sum} macarons, ${all.map(([, count, name]) => `${count} ${name}`).join(" and ")}`;
-      // batter is colored, and shared out by the shells; "7:12" would be a time of day
-      const ratio = counts.map((count) => count / counts.reduce(divisor));
-      return /batter/.test(whole) && ratio.every((each) => each < 10)
-        ? `${sum} macarons, ${ratio.join(":")} ${names.join(" and ")}`
-        : `${sum} macarons`;
+      return ofKinds(
+        all.map(([, count, name = ""]) => [Number(count), name]),
+        found.at(-1) ?? "",
+      );
     },
   },
 ];

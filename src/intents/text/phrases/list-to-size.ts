@@ -41,6 +41,21 @@ export const listToSize: readonly Phrase[] = [
     ),
     to: "$1$2, scale to $3",
   },
+  // "there's just 91 g of almonds left in the bag": where it is left says nothing more
+  {
+    marks: [" left in "],
+    from: new RegExp(
+      `(?<=\\d ?(?:g|grams?) (?:of )?(?:[a-z]+ ){1,3}left) in (?:the|my|our|that) ${pack}\\b`,
+      "g",
+    ),
+    to: "",
+  },
+  // "caramel is 200 sugar 120 cream 80 butter, i need 340 altogether"
+  {
+    marks: ["in all", "in total", "altogether", "all together", "all told"],
+    from: /(?<=^[^?]*\d(?: ?g)? (?:of )?[a-z]+[^?]*\d(?: ?g)? (?:of )?[a-z]+.*\b(?:i |we |just )*(?:need|want|make|making|has to be|should be) (?:about |just )?\d{2,4}) (?:in all|in total|altogether|all together|all told)(?= ?[?.!]*$)/g,
+    to: " g in total",
+  },
   // "..., 80 g sugar. my packet of ground almonds holds 150 g. new weights?": so much there is, behind a list
   {
     marks: ["packet", "pack ", "bag ", "jar ", "tin ", "box ", "carton", "tub ", "sack"],

@@ -7,7 +7,7 @@ const many = "(\\d+)(?: (?:macarons?|macs|of them|filled ones|pieces))?";
 const makes =
   "(?:(?:(?:it|this|that|which|all that|the recipe|that recipe|they) )?(?:makes?|gives?(?: me)?|yields?|does|is (?:for|enough for)|are for|is good for|gets me|do))";
 const want =
-  "(?:(?:and |but |so |now |today |please )*(?:(?:(?:i|we)(?:'?d)? (?:want|need|like|would like|like to make|want to make|need to make|am making|have to make|only want|only need)|(?:id|i'?ll|lets|let me|can you|could you) (?:like|make|want|need|do|scale (?:it|this|that) to)|(?:please )?(?:scale|rescale|resize|stretch|adjust|bring|take|make|shrink)(?: (?:it|this|that|them|the recipe))?(?: (?:up|down))? (?:to|for|so it makes|so that it makes|into)|make (?:it|that|this)(?: into)?|(?:what|how much|whats)(?: (?:is|are|do i need|would it be|about))?(?: it)? for|for|scaled to)) (?:only |just |about )?)";
+  "(?:(?:and |but |so |now |today |please )*(?:(?:(?:i|we)(?:'?d)? (?:want|need|like|would like|like to make|want to make|need to make|am making|have to make|only want|only need)(?: (?:it|this|that|enough|one) for)?|(?:id|i'?ll|lets|let me|can you|could you) (?:like|make|want|need|do|scale (?:it|this|that) to)|(?:please )?(?:scale|rescale|resize|stretch|adjust|bring|take|make|shrink)(?: (?:it|this|that|them|the recipe))?(?: (?:up|down))? (?:to|for|so it makes|so that it makes|into)|make (?:it|that|this)(?: into)?|(?:what|how much|whats)(?: (?:is|are|do i need|would it be|about))?(?: it)? for|for|scaled to)) (?:only |just |about )?)";
 const end = "(?: (?:please|pls|instead|today|then|though|now))*(?=[ ?.!]*$)";
 const joint = "(?:,| ?[.;:]|,? and|,? but|-)? ";
 const lead = "^((?:(?:ok|okay|so|hi|hey|well|and|right|please),? )*)";
@@ -32,9 +32,22 @@ export const ownCount: readonly Phrase[] = [
   },
   // "recipe for 24 macarons: 100 g whites, .... scale to 36"
   {
-    marks: ["recipe", "formula", "card "],
+    marks: [
+      "recipe",
+      "formula",
+      "card ",
+      "curd",
+      "ganache",
+      "cream",
+      "smbc",
+      "caramel",
+      "filling",
+      "jam",
+      "praline",
+      "custard",
+    ],
     from: new RegExp(
-      `${lead}(?:(?:a|the|my|this|our) )?(?:[a-z]+ )?(?:recipe|formula|card) (?:(?:is )?for|makes|that makes|which makes|does|gives|yields) ${many}(?: ?[:,-]| is| has| says| takes| uses| goes) ${list}${joint}${want}${many}${end}`,
+      `${lead}(?:(?:a|the|my|this|our) )?(?:[a-z]+ ){0,2}?(?:recipe|formula|card|curd|ganache|butter ?cream|smbc|caramel|filling|jam|praline|custard|cheesecake filling) (?:(?:is )?(?:enough )?for|makes|that makes|which makes|does|gives|yields|fills|is for|will do|will fill) ${many}(?: ?[:,-]| is| has| says| takes| uses| goes) ${list}${joint}${want}${many}${end}`,
       "g",
     ),
     to: "$1recipe for $2 macarons is $3, i want $4",

@@ -1,20 +1,14 @@
 /** "batter for 30 and 2 spare pairs", "for 24, 4 spare": shells that are piped besides, told of the order before them. */
 import { smallNumbers } from "../../../../data/words/numbers.ts";
 import type { Phrase } from "./phrase.ts";
+import { countSaid } from "./spelt.ts";
 
 const count = `(\\d{1,2}|a|an|${Object.keys(smallNumbers).join("|")}|a couple(?: of)?)`;
-const numberOf = (said: string): number =>
-  /^a couple/.test(said)
-    ? 2
-    : /^an?$/.test(said)
-      ? 1
-      : Number(said) || (smallNumbers[said as keyof typeof smallNumbers] ?? 0);
-
 const besides = `(?:,? (?:and|plus|with)|,) ${count} (?:(?:spare|extra) (pairs?|sets?|shells?)|spares?|(pairs?|sets?) (?:as |to |for |of )?spares?)(?= ?(?:$|[,.?!]))`;
 
 /** Two shells to a pair. */
 function shellsBesides(many: string, pairs: string): number {
-  return numberOf(many) * (/^(?:pair|set)/.test(pairs) ? 2 : 1);
+  return countSaid(many) * (/^(?:pair|set)/.test(pairs) ? 2 : 1);
 }
 
 export const sparesTold: readonly Phrase[] = [

@@ -2,6 +2,7 @@
  * The thing is said first and what is asked or told of it behind: "almond flour i own 90 g of", "batter how much and
  * filling how much", "a shell batter of 650 g", "75 g whites left over. meringue buttercream out of it".
  */
+import { tastes } from "../../../../data/words/flavors.ts";
 import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
@@ -14,7 +15,22 @@ const part =
 const mix =
   "(?:(?:(?:shell|macaron|macarons|dark|milk|white|plain|vanilla|swiss|meringue|chocolate) )*(?:batter|ganache|butter ?cream|smbc|filling))";
 
+const known = new Set(tastes.map(({ taste }) => taste));
+
 export const thingFirst: readonly Phrase[] = [
+  // "Guava. 17 g concentrate. 340 g ganache.": what it tastes of stands by itself, and what it is behind its weight
+  {
+    marks: ["flavo", "concentrate", "extract", "paste", "powder", " oil", "zest", "essence"],
+    from: /^((?:(?:ok|so|and|now),? )*)([a-z]+(?: [a-z]+)?)[.:,] (\d+(?:\.\d+)? ?(?:g|grams?)) (?:of )?(flavou?r(?:ing)?|concentrate|extract|paste|powder|oil|zest|essence)(?=[.,;]| (?:in|into|for) )/g,
+    to: (said, before = "", taste = "", grams = "", what = "") =>
+      known.has(taste) ? `${before}${grams} ${taste} ${what}` : said,
+  },
+  // "a splash of kirsch in 355 g ganache, how big a splash"
+  {
+    marks: [" how big a "],
+    from: /(?<=\b(splash|glug|dash|drop|spoonful|pinch|dollop) of .*),? (?:so |and )?how (?:big|large|small) (?:a |the |is the |is that )?\1(?= ?[?.!]*$)/g,
+    to: ", how much",
+  },
   // "almond flour i own 90 g of", "the brown butter that i've only got 100 g of"
   {
     marks: [" of"],
