@@ -3,6 +3,7 @@
  * with what changes. What one of them took from another's answer is taken from the new one.
  */
 import type { Reading } from "../../tools/contract/index.ts";
+import { orderBefore } from "./order-said.ts";
 import { spaced } from "./spaced.ts";
 import type { State, Topic } from "./state.ts";
 import { timesOfAll } from "./times-plain.ts";
@@ -22,6 +23,8 @@ const allOf = new RegExp(
   `(?:^|,? )(?:and |do |for |give me |tell me |run |now )*(?:the )?(?:same )?(?:both|the two|those two|all (?:two|three|four|of (?:them|those|these))|each of (?:them|those|these)|each one|each|everything)${noun}(?: (?:again|once more|over|too|as well|please|pls|then|now))*(?= ?[,.?!;:]| |$)`,
 );
 
+const ofEachKind = /\bof each(?! of)\b/;
+
 /** What the words come back to; undefined where they say nothing of all that was asked. Pure. */
 export function allAgain(reading: Reading, state: State): AllAgain | undefined {
   const times = timesOfAll(reading, state);
@@ -30,6 +33,8 @@ export function allAgain(reading: Reading, state: State): AllAgain | undefined {
   const { turn } = state;
   const topics = turn?.all ?? [];
   if (topics.length < 2 || amounts.length === 0) return undefined;
+  // "20 of each instead", of an order in four colors: of each color, and not of each question
+  if (ofEachKind.test(text) && orderBefore(state)?.ways !== undefined) return undefined;
   // bowls of one kind know themselves which of them are meant, and timers run each for itself
   const tools = new Set(topics.map(({ tool }) => tool));
   if (tools.size === 1 && !tools.has("convert")) return undefined;

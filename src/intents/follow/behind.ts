@@ -5,6 +5,7 @@
 import type { Reading } from "../../tools/contract/index.ts";
 import { firstOf, type Way } from "../../tools/lib/ways.ts";
 import { bowlCorrected } from "./bowl-corrected.ts";
+import { bowlParted } from "./bowl-parted.ts";
 import { corrected } from "./corrected.ts";
 import { type Earlier, earlierOne } from "./earlier-one.ts";
 import { withItsFlavor, withoutBowl, withoutEcho } from "./echoed.ts";
@@ -16,14 +17,18 @@ import { heatAsked } from "./heat-asked.ts";
 import { moved } from "./heat-moved.ts";
 import { inWeighedOne } from "./in-weighed-one.ts";
 import { intoPart } from "./into-part.ts";
+import { intoTheMix } from "./into-the-mix.ts";
 import { justWeighed } from "./just-weighed.ts";
 import { lostOfBowl } from "./lost-of-bowl.ts";
 import { ofSize } from "./of-size.ts";
 import { oneFewer } from "./one-fewer.ts";
 import { oneMinute } from "./one-minute.ts";
+import { orderChanged } from "./order-changed.ts";
+import { orderParted } from "./order-parted.ts";
 import { otherPart } from "./other-part.ts";
 import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
+import { partWeighed } from "./part-weighed.ts";
 import { ratioAgain } from "./ratio-again.ts";
 import { returned } from "./returned.ts";
 import { reworded } from "./reworded.ts";
@@ -68,6 +73,7 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now }) => toldOfGanache(said, now),
   ({ said, now }) => bowlCorrected(said, now),
   ({ said, now }) => partCorrected(said, now),
+  ({ said, now }) => bowlParted(said, now),
   ({ said, now }) => weighedAnew(said, now),
   ({ said, now }) => lostOfBowl(said, now),
   ({ said, now }) => trayAsked(said, now),
@@ -77,6 +83,7 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now }) => withItsFlavor(said, now),
   ({ said, now }) => justWeighed(said, now),
   ({ said, now }) => sumIsBowl(said, now),
+  ({ said, now }) => intoTheMix(said, now),
   ({ said, now }) => withoutEcho(said, now),
   ({ said, now }) => withoutBowl(said, now),
 ];
@@ -106,6 +113,9 @@ export function meantBehind(said: Reading, now: State, timers: readonly string[]
   const back = part === undefined && !isOfAnswer(said, now) ? earlierOne(said, now) : undefined;
   if (back) return { back };
   const other =
+    orderChanged(said, now) ??
+    orderParted(said, now) ??
+    partWeighed(said, now) ??
     withTheBowl(said, now) ??
     splitAnew(said, now) ??
     ratioAgain(said, now) ??

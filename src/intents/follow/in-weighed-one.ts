@@ -7,7 +7,10 @@ import { flavorsSaid, plainDose, talkBeside, wordsWithout } from "./part-gets.ts
 import type { State } from "./state.ts";
 
 const called =
-  /\b(?:in|into|for|to|on)(?: just| only)? (one of|each of|either of|another of|any of)?(?: ?(the|that|those|my|a|another))?(?: (other|second|first|third|last|remaining|next|bigger|smaller))? ?(\d+(?:\.\d+)?) ?(?:g|gr|grams?|gramm)?('?s)?(?: (one|ones|bowls?|parts?|half|halves|lots?|batch|batches|tubs?|pots?|jars?|thirds?|quarters?))?(?= |[?.!,]|$)/;
+  /\b(?:in|into|for|to|on)(?: just| only)? (one of|each of|either of|another of|any of|all(?: of)?|the whole|the full)?(?: ?(the|that|those|my|a|another))?(?: (other|second|first|third|last|remaining|next|bigger|smaller))? ?(\d+(?:\.\d+)?) ?(?:g|gr|grams?|gramm)?('?s)?(?: (one|ones|bowls?|parts?|half|halves|lots?|batch|batches|tubs?|pots?|jars?|thirds?|quarters?))?(?= |[?.!,]|$)/;
+
+/** What was weighed out by them is a bowl of that mix. */
+const mixed: ReadonlySet<string> = new Set(["ganache", "buttercream"]);
 
 interface Bowl {
   grams: number;
@@ -18,6 +21,8 @@ interface Bowl {
 function bowlsOf({ past = [], table }: State): Bowl[] {
   const said = past.flatMap(({ tool, inputs, table: own }): Bowl[] => {
     const { base_g, base, thing } = inputs;
+    const mix = own?.mass;
+    if (mixed.has(tool)) return mix?.thing === tool ? [{ grams: mix.grams, thing: tool }] : [];
     if (tool === "dose" && typeof base_g === "number" && typeof base === "string")
       return [{ grams: base_g, thing: base }];
     const of = own?.part?.thing ?? thing ?? own?.mass?.thing;
@@ -33,10 +38,11 @@ const isAbout = (one: number, other: number): boolean => Math.abs(one - other) <
 
 /** The dose asked plainly; undefined where no such bowl was spoken of. Pure. */
 export function inWeighedOne(reading: Reading, state: State): string | undefined {
-  if (!/^(?:dose|split|timer|note|convert|keep|method)$/.test(state.last?.tool ?? "")) return undefined;
+  const tool = state.last?.tool ?? "";
+  if (!/^(?:dose|split|ganache|buttercream|timer|note|convert|keep|method)$/.test(tool)) return undefined;
   const [found = "", of, , which, number, plural, noun] = called.exec(reading.text) ?? [];
   // "for 140 g" alone is another bowl
-  if (!number || !(of ?? which ?? plural ?? noun)) return undefined;
+  if (!number || !(of ?? which ?? plural ?? noun ?? (mixed.has(tool) ? number : undefined))) return undefined;
   const start = reading.text.indexOf(found);
   const isOwn = ({ at }: Amount): boolean => at[0] >= start && at[1] <= start + found.length;
   const bowl = bowlsOf(state).findLast(({ grams }) => isAbout(grams, Number(number)));

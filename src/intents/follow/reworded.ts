@@ -24,7 +24,52 @@ interface Rewording {
 const it = "(?:it|that|this|they|those|one|the thing|that one|this one|the last one)";
 const later = "(?:(?:now|then|again|exactly|actually|please|pls|though|anyway) ?)*";
 
+const place =
+  "(?:the|my|our|her|his|their|that) (?:car|van|boot|trunk|truck|bus|train|taxi|tent|shed|garage)";
+const degrees =
+  "\\d+(?:\\.\\d+)? ?(?:°|degrees?|c|f|deg|celsius|fahrenheit|°c|°f)(?: (?:c|f|celsius|fahrenheit))?";
+
 const rewordings: readonly Rewording[] = [
+  // "and it was 34 c in the car", behind how long they were out
+  {
+    after: ["keep"],
+    amounts: true,
+    from: new RegExp(
+      `^(?:${opening}|(?:and|but|so|ok|well) )*(?:it (?:was|is|got to|hit|reached|must have been)|its|there was) (?:about |around |over |nearly |like )?(${degrees}) (?:in|inside|at the back of) ${place}[ ?.!]*$`,
+    ),
+    to: "it was $1",
+  },
+  {
+    after: ["keep"],
+    amounts: true,
+    from: new RegExp(
+      `^(?:${opening}|(?:and|but|so|ok|well) )*${place} (?:was|is|got to|hit|reached|must have been|got up to)(?: (?:at|about|around|over|nearly|like))* (${degrees})(?: (?:inside|in there|hot|warm|then|too))*[ ?.!]*$`,
+    ),
+    to: "it was $1",
+  },
+  // "it was hot in the car"
+  {
+    after: ["keep"],
+    from: new RegExp(
+      `^(?:${opening}|(?:and|but|so|ok|well) )*(?:it (?:was|got|is)|its) (?:(?:quite|very|really|so|pretty|rather|that|boiling) )*hot (?:in|inside) ${place}(?: (?:though|actually|too))*[ ?.!]*$`,
+    ),
+    to: "it was really hot",
+  },
+  // "and gel... no wait, flavor for the rose bowl": what was said last is meant
+  {
+    after: ["split", "dose"],
+    from: /^(?:(?:and|so|ok|then|now) )*(?:the )?(?:gel|powder|flavou?r|extract|oil|paste|colou?r|gel colou?r|powder colou?r)(?: ?[,.])* ?(?:no,? wait|no ,? wait|wait ,? no|no ,? hang on|no ,? sorry|sorry ,? no|scratch that|no ,? i mean|i mean) ?,? (?=(?:the |how much )?(?:gel|powder|flavou?r|extract|oil|paste|colou?r))/,
+    to: "",
+  },
+  // "thats how much a macaron", "how much is that a piece", "each one then", behind a price
+  {
+    after: ["cost"],
+    amounts: "any",
+    from: new RegExp(
+      `^(?:${opening}|(?:and|so|ok|then|but|now) )*(?:(?:(?:thats|that is|that's|its|it is|and|so|what|whats|what's|what is) )*(?:how much|what|what does|what's|whats) ?(?:(?:is|does|do|would|will|are) )?(?:(?:that|it|this|they|those) )?(?:(?:is|be|come to|cost|work out(?: at| to)?|make|comes to|come out at) )?(?:(?:for|per|by the|by) )?)(?:a|an|each|per|one|1|for one|the|single|every)?(?: single| one)? ?(?:macaron|mac|piece|each|apiece|shell pair|one)(?: (?:then|please|pls|now|each))*[ ?.!]*$`,
+    ),
+    to: "per macaron?",
+  },
   // "when does that go off", "what time will it beep", "when am i being reminded"
   {
     after: ["timer"],
