@@ -57,6 +57,18 @@ describe("sizes asked in a list", () => {
   );
 });
 
+// 22 × 0.42 × 3.8² / 0.92
+it.each([
+  "batter for 22 macarons? filling for them too",
+  "batter for 22 macarons, filling too",
+  "filling for 22 macarons? batter for them too",
+])("%s", async (said) => {
+  const answers = await lastOf(said);
+  expect(answers.map(({ tool }) => tool).sort()).toEqual(["fill", "shells"]);
+  const filling = answers.flatMap(({ figures = [] }) => figures).find(({ name }) => name === "filling");
+  expect(filling?.value).toBeCloseTo(145.0278, 3);
+});
+
 describe("batter for so many, and what goes into each bowl", () => {
   it.each([
     ["batter for 40 macarons, half pink half white", [1, 1]],

@@ -109,6 +109,7 @@ import { timersInPassing } from "./phrases/timers-in-passing.ts";
 import { timesSign } from "./phrases/times-sign.ts";
 import { toStock } from "./phrases/to-stock.ts";
 import { toldScene } from "./phrases/told-beside.ts";
+import { toldInPassing } from "./phrases/told-in-passing.ts";
 import { trayHolds } from "./phrases/tray-holds.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
@@ -238,6 +239,7 @@ const phrases = [
   ...offhand,
   ...ovenTold,
   ...askedShort,
+  ...toldInPassing,
   ...roundabout,
   ...roundaboutSums,
   ...polite,

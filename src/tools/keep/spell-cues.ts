@@ -12,7 +12,7 @@ export const notHerself =
 const where = `(?:out(?:side)?(?: of)?(?: the)?(?: (?:fridge|refrigerator|cold|cool box|cooler))?|unrefrigerated|unchilled|(?:out )?(?:on|in|at|by|under) (?:the |a |my |our |her |his |that |this )?(?:\\S+ )?(?:${warmPlaces})|(?:at )?room temp\\S*)`;
 
 const talk =
-  "and|so|oh|no|hm|oops|but|ok|sorry|well|help|damn|hi|all|today|yesterday|this|morning|last|night|just|think|,|[.?!]|{when}|{number}";
+  "and|so|oh|no|hm|oops|but|ok|sorry|well|though|tho|however|anyway|help|damn|hi|all|today|yesterday|this|morning|last|night|just|think|,|[.?!]|{when}|{number}";
 const things =
   "they|them|it|these|those|ones|mine|my|the|our|some|a|an|of|filled|finished|boxed|leftover|batch\\S*|box|boxes|macarons|macs|\\S*<[^>]*count=(?:macarons|boxes|batches)\\S*|{taste}|{color}|left_over\\S*";
 const lay =

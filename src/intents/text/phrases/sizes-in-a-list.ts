@@ -24,6 +24,12 @@ function apart(said: string, before: string, asked: string, of: string): string 
 }
 
 export const sizesInAList: readonly Phrase[] = [
+  // "batter for 22 macarons? filling for them too"
+  {
+    marks: [" too", " as well"],
+    from: /(?<=\b(?:batter|filling|shells)\b[^?]*\d[^?]*)(?:\?|[,.;])(?: and)? (?:the )?(batter|filling)(?: for (?:them|those|it|all of them|that))? (?:too|as well)(?= ?[?.!]*$)/g,
+    to: "? and the $1 for them",
+  },
   {
     marks: ["filling"],
     from: new RegExp(`^(?=.{0,160}$)${lead}${order}(?:,|:|;|\\.| -)? ?(?:so |and )?${list} ?[?.!]*$`, "g"),
