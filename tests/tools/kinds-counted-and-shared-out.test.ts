@@ -90,6 +90,16 @@ describe("batter for so many, and what goes into each bowl", () => {
     });
   });
 
+  // behind a plan, kept or not: of as many
+  it.each([
+    "36 macarons for saturday noon, when do i start",
+    "36 macarons for tomorrow noon, when do i start",
+  ])("%s, and batter for that, half pink half white", async (order) => {
+    const [shells, split] = await lastOf(order, "batter for that, half pink half white");
+    expect([shells?.tool, split?.tool]).toEqual(["shells", "split"]);
+    expect(shells?.figures?.find(({ name }) => name === "macarons")?.value).toBe(36);
+  });
+
   it.each([
     "batter for 40 macarons 10 % extra",
     "batter for 40 macarons and 10 % spare",

@@ -7,7 +7,9 @@ import { colors } from "../../../../data/words/things.ts";
 import type { Phrase } from "./phrase.ts";
 
 const lead = `(${leadingText("how much", "what", "i need", "give me", "make", "weigh")})`;
-const macarons = "(\\d{1,3}(?: (?:macarons?|macaroons?|macs))?)";
+/** How many, or those that were spoken of. */
+const macarons =
+  "(\\d{1,3}(?: (?:macarons?|macaroons?|macs))?|that|them|those|it|the lot|all of (?:it|them|those)|the order)";
 /** How it is shared out: looked at word by word. */
 const rest = "([^?!;]{3,90}?)";
 const each = "(?: (?:of each|each|in each|per (?:bowl|colou?r)|for each))?";

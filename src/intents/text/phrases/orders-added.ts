@@ -2,15 +2,14 @@
  * An order that is told in parts: "two boxes of 12 and one of 6", "5 boxes of 6 pistachio and 3 boxes of 6 rose", "1 dozen
  * lemon, 2 dozen rose", "24 for her and 18 for her sister". Its number is their sum.
  */
-import { tastes } from "../../../../data/words/flavors.ts";
 import { smallNumbers } from "../../../../data/words/numbers.ts";
-import { colors } from "../../../../data/words/things.ts";
+import { kind } from "./counts-of-kinds.ts";
+import { isSized, isToldOf } from "./many-said.ts";
 import type { Phrase } from "./phrase.ts";
 import { countSaid } from "./spelt.ts";
 
 const number = `(?:\\d{1,3}|an?|${Object.keys(smallNumbers).join("|")})`;
 const joint = "(?:,? and |, ?| & | ?\\+ ?|,? plus )";
-const kind = `(?:${[...colors, ...tastes.map(({ taste }) => taste)].sort((a, b) => b.length - a.length).join("|")})`;
 const box = "(?:boxe?s?|tins?|packs?)";
 const boxes = `(?:(${number}) ${box} (?:of|with) (${number})|(${number}) (?:of|with) (${number}))(?: (?:of )?(${kind}))?(?: (?:macarons?|macs))?`;
 const firstBoxes = `${number} ${box} (?:of|with) ${number}(?: (?:of )?${kind})?(?: (?:macarons?|macs))?`;
@@ -24,9 +23,6 @@ const oneDozen = new RegExp(dozens, "g");
 /** Counted by the dozen too: "1 dozen macarons and 2 dozen cupcakes" is no sum. */
 const notMacarons =
   "cup ?cakes?|cookies?|biscuits?|eggs?|scones?|muffins?|brownies?|cakes?|buns?|rolls?|tarts?|truffles?|eclairs?|meringues?|boxes|trays|bags|roses|people|guests|kids|doughnuts?|donuts?|pops|labels?|bottles?";
-
-/** Boxes that are sold or written down are no order to be made. */
-const isToldOf = /\b(?:price|cost|charge|sell|sold|margin|paid|earn|notes?|log|label)/;
 
 const isParted =
   /^(?=.*\d ?(?:g|gr|grams?|kg|oz)\b)(?=.*\b(?:split|splits|part|divide|divided|share|portion)\b)/;
@@ -47,7 +43,6 @@ function summed(parts: readonly Part[]): string | undefined {
 const who =
   "(?:(?:her|him|me|us|them)(?! )|(?:her|his|my|our|their|the) (?:[a-z]+ )?(?:sister|brother|mum|mom|mother|dad|father|friend|neighbou?r|boss|aunt|cousin|daughter|son|office|school|party|wedding|church|team|class|stall)|(?:her|him|me|us|them))";
 const people = `(\\d{1,3})(?: (?:macarons?|macs))? for ${who}`;
-const isSized = /\b(?:batter|filling|shells|whites|trays|how many|total|altogether|in all)\b/;
 const onePerson = new RegExp(people, "g");
 
 export const ordersAdded: readonly Phrase[] = [
