@@ -51,6 +51,38 @@ describe("of two that were sized together, the one that is named", () => {
   });
 });
 
+// minutes, whatever was sized before the timer
+it.each([
+  ["ganache 210 g dark and cream to pipe", "and 14 for tray one"],
+  ["how many macs does 378 g filling fill", "14 for the second tray too"],
+])("%s, a timer, %s", async (sized, said) => {
+  const { tool, value } = await withFigures(sized, "timer 30 min for it", said);
+  expect([tool, value("left")]).toEqual(["timer", 14]);
+});
+
+describe("of the ganache that was worked out", () => {
+  const built = "ganache with 210 g dark and cream to pipe";
+  it.each(["it looks greasy now", "now its all oily", "looks greasy"])("%s: it has split", async (said) => {
+    const { tool, headline } = await onlyOf(built, said);
+    expect([tool, headline]).toEqual(["trouble", expect.stringMatching(/^Split ganache/)]);
+  });
+
+  it("oily tops are the shells'", async () =>
+    expect((await onlyOf(built, "the tops are oily")).headline).toMatch(/oily tops/));
+
+  // 3 to 4 % of 210 + 168 g
+  it.each(["swirl some raspberry in, grams?", "stir some raspberry in, how much", "and raspberry"])(
+    "%s",
+    async (said) => {
+      const { range } = await withFigures(built, said);
+      expect([range("flavor")?.low, range("flavor")?.high]).toEqual([
+        expect.closeTo(11.34, 6),
+        expect.closeTo(15.12, 6),
+      ]);
+    },
+  );
+});
+
 // a large egg counts as 50 g (USDA SR, NDB 01123)
 it("eggs on the shelf are told by their number too", async () => {
   const { headline, value } = await withFigures("bought 12 eggs", "used 4 eggs", "no i used 5");

@@ -43,6 +43,7 @@ import { thatLong } from "./that-long.ts";
 import { toldChange } from "./told-change.ts";
 import { toldOfGanache } from "./told-of-ganache.ts";
 import { trayAsked } from "./tray-asked.ts";
+import { trayInMinutes } from "./tray-in-minutes.ts";
 import { weighedAnew } from "./weighed-anew.ts";
 import { withTheBowl } from "./with-the-bowl.ts";
 
@@ -106,6 +107,8 @@ export function meantBehind(said: Reading, now: State, timers: readonly string[]
     const text = now.pending.slot === "unclear" ? intoPart(said, now) : shareInstead(said, now);
     return text === undefined ? {} : { text };
   }
+  const minutes = trayInMinutes(said, now);
+  if (minutes !== undefined) return { text: minutes };
   const figure = figureAgain(said, now);
   if (figure) return figure;
   // "the first one is rose flavor", of a bowl that was split: no question that was asked first

@@ -7,7 +7,7 @@ import type { State } from "./state.ts";
 
 const talk: ReadonlySet<string> = new Set([
   ...leadingWords,
-  ..."and with some a bit splash of the also too as well in it please pls then now for that plus what about how add adding put".split(
+  ..."and with some a bit splash of the also too as well in it please pls then now for that plus what about how much many grams add adding put stir stirring swirl swirling fold folding mix mixing beat whisk i want lets".split(
     " ",
   ),
 ]);
@@ -21,7 +21,9 @@ export function intoTheMix(reading: Reading, { last, table }: State): string | u
   const [only, ...others] = flavors;
   const mass = table.mass;
   if (!last || !weighs.has(last.tool) || mass?.thing !== last.tool || !only) return undefined;
-  if (others.length > 0 || things.length > 1 || amounts.length > 0 || whens.length > 0) return undefined;
+  // "raspberry in it, grams?": the unit is no other thing
+  const named = things.filter((each) => each.unit === undefined);
+  if (others.length > 0 || named.length > 1 || amounts.length > 0 || whens.length > 0) return undefined;
   const words = wordsWithout(text, [only]);
   return words.every((word) => talk.has(word)) ? `how much ${only.text} for it` : undefined;
 }

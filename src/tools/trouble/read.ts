@@ -40,6 +40,14 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
     /^(?:(?:now|and|but|oh|ok) )*(?:its|it is|it|still) /.test(wordsOf(reading))
   )
     return [{ symptom: `grainy ${before}` }];
+  // "it looks greasy now": that ganache's oil
+  if (
+    before === "ganache" &&
+    found.length === 1 &&
+    found[0] === "wrinkled tops" &&
+    oilyNow.test(wordsOf(reading))
+  )
+    return [{ symptom: "split ganache" }];
   const [mix, ...mixesMore] = [...new Set(mixes(reading))];
   const fitting = found.map((id) => (mix && mixesMore.length === 0 ? ofMix(id, mix) : id));
   const all = [...new Set(fitting)];
@@ -68,6 +76,9 @@ export function readTrouble(reading: Reading, memory: Memory): Partial<TroubleIn
   const side = onOneSide.test(reading.text) ? { one_side: true } : {};
   return leaning.map((symptom) => ({ symptom, ...heat, ...side }));
 }
+
+const oilyNow =
+  /^(?:(?:now|and|but|oh|ok|ugh|hm|so) )*(?:its|it is|it|it has|still|looks|gone|all) (?:(?:all|so|looks?|looking|gone|went|going|turned|is|a bit|quite|really|very|now) )*(?:oily|greasy)\b(?! (?:tops?|shells?|spots?|patches))/;
 
 /** "the left ones", "at the back", "one side of the tray", and no "that's not right". */
 const onOneSide =
