@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { baker, lastOf, onlyOf, withFigures } from "../support/ask.ts";
 
-// 38 mm shells: 36 macarons are 72 shells and 10 % spare, 80; batter and filling by hand from the shells' and fillings' own tables
+// their number alone: what they weigh stands in the tests of shells and fillings
 const sums = async (said: string) => (await withFigures(said)).value("macarons");
 
 describe("so many of each kind are one order", () => {
