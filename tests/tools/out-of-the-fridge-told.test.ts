@@ -29,6 +29,10 @@ describe("told without a word of keeping", () => {
     ["they were out since 11, its 2 now", 180, "No"],
     // 9:15 - 7:00
     ["out since 7am, now 9:15", 135, "No"],
+    // the clock of the tests stands at 9:30
+    ["they sat on the terrace since 6:30, ok?", 180, "No"],
+    ["in the car since 7am, still ok?", 150, "No"],
+    ["they were on the buffet since half eight, ok?", 60, "Yes"],
     [
       "left a plate of filled macarons out for an hour and a half, can they go back in the fridge?",
       90,

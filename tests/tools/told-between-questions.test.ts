@@ -41,6 +41,12 @@ describe("what somebody pays", () => {
   });
 });
 
+// 8 at 3 for 8 at 0.90: one's margin is the box's
+it("what sells at 3 each if they cost 90 cents, and a box of 8", async () => {
+  const { value } = await withFigures("what sells at 3 each if they cost me 90 cents", "and a box of 8");
+  expect([value("price"), value("cost"), value("margin")]).toEqual([24, 7.2, expect.closeTo(70, 6)]);
+});
+
 it("they want four colours so split it in 4", async () => {
   const { headline } = await onlyOf(
     "smbc. 140 g butter, what whites n sugar",

@@ -5,7 +5,7 @@ import { spaced } from "./spaced.ts";
 import type { State } from "./state.ts";
 
 const said = new RegExp(
-  `^${opening}(?:(?:another|one of|also|plus) )?(\\d{1,3}) (?:for|on) (?:the )?((?:tray|batch|sheet) (?:[a-z]+|\\d)|(?:second|other|next|first|last) (?:tray|batch|sheet))(?: (?:too|as well|please|pls|then|now))*[ ?.!]*$`,
+  `^${opening}(?:also )?(\\d{1,3}) for (?:the )?((?:tray|batch|sheet) (?:[a-z]+|\\d)|(?:second|other|next|first|last) (?:tray|batch|sheet))(?: (?:too|as well|please|pls|then|now))*[ ?.!]*$`,
 );
 
 /** The minutes with their unit; undefined where no tray is timed. Pure. */

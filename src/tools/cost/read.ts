@@ -57,7 +57,21 @@ const ways: readonly Way<Turn, Draft>[] = [
 
 export function readCost(said: Reading, memory: Memory): Draft {
   const before: Draft = memory.last?.tool === "cost" ? (memory.last.inputs as Draft) : {};
-  return firstOf(ways, { reading: withoutHours(said), memory, before }) ?? {};
+  return withSameCount(firstOf(ways, { reading: withoutHours(said), memory, before }) ?? {});
+}
+
+/** "sells at 3 each if they cost me 90 cents": what costs less than one sells for is one's cost too, and no batch's. */
+function withSameCount(draft: Draft): Draft {
+  const { price, price_for, cost, cost_for, macarons, boxes } = draft;
+  const isOnes =
+    price_for === 1 &&
+    cost_for === undefined &&
+    macarons === undefined &&
+    boxes === undefined &&
+    !draft.boxed;
+  return isOnes && price !== undefined && cost !== undefined && cost < price
+    ? { ...draft, cost_for: 1 }
+    : draft;
 }
 
 const aloneNumber = /^(?:(?:about|only|just|its|like) )*(\d+(?:\.\d+)?)(?: ?[.!])?$/;

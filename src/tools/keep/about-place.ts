@@ -1,9 +1,8 @@
 /** Where they are kept, by the words for places: shells alone, out of the fridge, in the freezer, in the fridge. */
-import { warmPlaces } from "../../../data/words/warm-places.ts";
 import type { Amount, Reading } from "../contract/index.ts";
 import { inBase } from "../lib/units.ts";
 import type { Said, Subject } from "./about-said.ts";
-import { iceWords, outWords } from "./days-said.ts";
+import { iceWords, outWords, stayed } from "./days-said.ts";
 
 /** From here on what was said is the warmth of a room: no fridge is as warm. From memory. */
 export const room_c = 20;
@@ -66,13 +65,11 @@ const hasSat = ({ reading, words }: Said): boolean =>
   /\b(?:sat|sitting|stood|standing|been left|left|forgot\w*|lying)\b/.test(words) &&
   !/fridge|refrigerat|freez|chill|cool|cold|ice/.test(words);
 
-/** Places without a fridge, where a length of time is told of one: "3 hours in the office", "in my bag for 2 h". */
-const stayed = new RegExp(
-  `\\b(?:on|in|at|by|under) (?:the |a |my |our |her |his )?(?:\\w+ )?(?:${warmPlaces})\\b`,
-);
+/** "3 hours in the office", "in my bag for 2 h", "on the terrace since 2:30": no fridge is there. */
 const isTimed = ({ reading, words }: Said): boolean =>
   stayed.test(words) &&
-  reading.amounts.some((each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60) &&
+  (reading.amounts.some((each) => each.dim === "time" && inBase(each.value, each.unit) < 24 * 60) ||
+    (/\bsince\b/.test(words) && reading.whens.some(({ minute }) => minute !== undefined))) &&
   !/fridge|refrigerat|freez|chill/.test(words);
 
 export const ofPlace: readonly Subject[] = [

@@ -1,5 +1,6 @@
 /** The days in a question about keeping: when they were made, frozen, thawed, and which day she asks about. */
 import { leadingIn, takingBack } from "../../../data/words/openers.ts";
+import { warmPlaces } from "../../../data/words/warm-places.ts";
 import type { Memory, Reading, When } from "../contract/index.ts";
 import { wordsOf } from "../lib/pieces.ts";
 import { inBase } from "../lib/units.ts";
@@ -9,6 +10,10 @@ import { fridgeForUnfrozen } from "./unfrozen.ts";
 
 export const outWords =
   /\b(?:out|outside|unchilled|(?:on|by|in) (?:the |a |my )?(?:bus|train|tube|tram|taxi)|(?:bus|train) (?:ride|trip)|rucksack|backpack|handbag|counter\w*|worktop|table|porch|car|stall|market|sun|room temp\w*|unrefrigerated|overnight|(?:kitchen|on the) side|sideboard|window ?sill|bench|boot|trunk|picnic|buffet|on (?:the |a )?(?:display|show)(?! fridge)|trestle|dessert bar|cake stand|(?:stand|stood|sit|sat|stay|last|left|set|survive|wait|be) (?:up |out )?at (?:the|a|my|our|her|his) (?:wedding|party|reception|shower|christening|office|fair|fete|show))\b/;
+/** Places without a fridge, where a length of time is told of one. */
+export const stayed = new RegExp(
+  `\\b(?:on|in|at|by|under) (?:the |a |my |our |her |his )?(?:\\w+ )?(?:${warmPlaces})\\b`,
+);
 /** Longer than any limit, whatever the hours. */
 export const dayLong =
   /\b(?:overnight|all (?:night|day|weekend)|last night|(?:since|from) (?:yesterday|the day before|last \w+|monday|tuesday|wednesday|thursday|friday|saturday|sunday))\b/;
@@ -68,8 +73,8 @@ export function readDays(reading: Reading, memory: Memory): Draft {
     const isSince =
       /\bsince\W*$/.test(before) && when.minute === undefined && /^,? (?:and )?filled\b/.test(behind);
     const deeds = ahead.length > 0 ? ahead : isSince ? ["made" as const] : deedBehind(behind);
-    if (/since\W*$/.test(before) && outWords.test(before) && when.minute !== undefined)
-      out.out_since = placeless(when);
+    const isOut = outWords.test(before) || stayed.test(before);
+    if (/since\W*$/.test(before) && isOut && when.minute !== undefined) out.out_since = placeless(when);
     else if (deeds.length === 0)
       Object.assign(
         out,
