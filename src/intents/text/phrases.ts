@@ -255,8 +255,8 @@ export function plainly(text: string): string {
   let now = text;
   // the space in front stands for the start of a word
   let spaced = ` ${now}`;
-  for (const { marks, from, to } of phrases) {
-    if (!holdsOne(spaced, marks)) continue;
+  for (const { marks, only, from, to } of phrases) {
+    if (!holdsOne(spaced, marks) || only?.(now) === false) continue;
     now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
     spaced = ` ${now}`;
   }

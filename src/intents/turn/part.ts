@@ -50,9 +50,33 @@ export function earFor(tools: readonly Tool[]): Ear {
   };
 }
 
-/** A request opens with one of these, behind a few words that lead in: without a limit a row of them costs its square. */
+/** A few words that lead in to a request: without a limit a row of them costs its square. */
+const leadIn = /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) ){0,6}/;
+/** A request opens with one of these, and then says of what. */
+const openingWords = new Set(
+  "how hw what whats wht wat which when why where who whens hows set start stop cancel add give take call rename note log record save remember forget show list tell split divide scale convert make put ping remind undo plan print write remove change time turn begin delete jot buy export compare double halve triple".split(
+    " ",
+  ),
+);
+const openingHelp = /^(?:another one|help|timer)/;
 const openers =
-  /^(?:(?:and|also|then|plus|so|oh|ok|now|but|please|pls|or) ){0,6}(?:(?:how|hw|what|whats|wht|wat|which|when|why|where|who|whens|hows) |(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:is|was) \S*<(?:weight|percent|time)|(?:set|start|stop|cancel|add|give|take|call|rename|note|log|record|save|remember|forget|show|list|tell|split|divide|scale|convert|make|put|ping|remind|undo|plan|print|write|remove|change|time|turn|begin|delete|jot|buy|export|compare|double|halve|triple) |(?:a|an|the|another) (?:\S+ )?timer|\S+ (?:me )?(?:a|an|the|my|another) (?:\S+ ){0,2}timers? (?:on|going|running|up)|\S+ on (?:a|an|the|my|another) (?:\S+ ){0,2}timers?|another one|help|timer|(?:the )?(?:number|amount|weight|quantity) of \S*<(?:count|base|ingredient)=|\S*<step[^>]*> timer)/;
+  /^(?:(?:can|could|should|do|does|is|are|will|would) (?:i|you|we|it|they|that)|(?:is|was) \S*<(?:weight|percent|time)|(?:the )?(?:number|amount|weight|quantity) of \S*<(?:count|base|ingredient)=)/;
+const timerOpeners =
+  /^(?:(?:a|an|the|another) (?:\S+ )?timer|\S+ (?:me )?(?:a|an|the|my|another) (?:\S+ ){0,2}timers? (?:on|going|running|up)|\S+ on (?:a|an|the|my|another) (?:\S+ ){0,2}timers?|\S*<step[^>]*> timer)/;
+
+/** @param text a mask, with a space behind its last word */
+function isRequest(text: string): boolean {
+  const lead = leadIn.exec(text)?.[0] ?? "";
+  const said = text.slice(lead.length);
+  const space = said.indexOf(" ");
+  if (space > 0 && openingWords.has(said.slice(0, space))) return true;
+  if (openingHelp.test(said) || openers.test(said)) return true;
+  if (!text.includes("timer")) return false;
+  // "so a bake timer on": a word that leads in may belong to it
+  for (let at = lead.length; at >= 0; at = at === 0 ? -1 : text.lastIndexOf(" ", at - 2) + 1)
+    if (timerOpeners.test(text.slice(at))) return true;
+  return false;
+}
 
 /** Verbs that are nouns too: "scale batteries died" orders nothing. */
 const looseVerb =
@@ -63,7 +87,7 @@ const condition = /^(?:(?:and|so|but|ok) )*when (?:i|we|you) (?!should|must|can|
 
 export const opens = (part: Part, ear: Ear): boolean => {
   const text = `${ear.mask(part)} `;
-  return openers.test(text) && !condition.test(text);
+  return isRequest(text) && !condition.test(text);
 };
 
 export const carriesAmount = (part: Part): boolean => part.some((item) => item.is === "amount");
@@ -89,8 +113,8 @@ export function asks(part: Part, ear: Ear): boolean {
     return false;
   if (condition.test(text) && !/ (?:how|what|whats|which|\?) /.test(text)) return false;
   return (
-    openers.test(text) ||
-    (leads.test(text) && openers.test(text.slice(text.indexOf(" , ") + 3))) ||
+    isRequest(text) ||
+    (leads.test(text) && isRequest(text.slice(text.indexOf(" , ") + 3))) ||
     / (?:how|what|whats|when|which|why|tell me|give me|show me) /.test(` ${text}`) ||
     orderedBehind.test(text) ||
     judged.test(text) ||

@@ -34,6 +34,10 @@ type Draft = Partial<NoteInputs>;
 
 const leads = `(?:(?:${leadingIn}|${takingBack}|also|hey|can you|could you|would you|all done|\\S*<count=batches> (?:is )?(?:done|finished)|dear (?:diary|notebook)|,) )*`;
 const opens = new RegExp(`^${leads}${noteOpeners}(?: |$)`);
+/** One of these is in any opener: compiling all of those takes longer than most questions do. */
+const mayOpen =
+  /note|jot|book|diary|journal|entry|log|record|down|batch|(?:^| )(?:ones?|up|in|remember|save|keep|store|write|type|scribble|pen|mark|file)(?: |$)/;
+const opensNote = (mask: string): boolean => mayOpen.test(mask) && opens.test(mask);
 const opensWithin = new RegExp(`^${leads}(?:${noteBehindBatch}|${noteBehindFacts})(?: |$)`);
 const closes = new RegExp(
   `(?:^| )${noteClosers}(?: |$)|(?:<count=(?:batches|macarons)>|(?:^| )ones?) (?:to|(?:for|into) (?:the|my)) (?:log|notes?|records?|book|notebook|diary|journal)(?: |$)|${toldAndSaved}|${toldInHaste}|^${belongsInNotes}`,
@@ -132,7 +136,7 @@ export function readNote(reading: Reading, memory: Memory): Draft {
   if (isToBeNoted(mask)) return { do: "add", ...whole(reading, withoutNeed(text)) };
   const answer = memory.last && isOfAnswer(mask) ? ofAnswer(memory.last) : undefined;
   if (answer) return answer;
-  if (opens.test(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
+  if (opensNote(mask) || closes.test(mask) || rated.test(mask) || (tells.test(mask) && !asks.test(mask)))
     return { do: "add", ...whole(reading, noteWords(text, opensWithin.test(mask))) };
   // "same again, honey batch, baked 16 min", behind a note
   const another = /^(?:(?:and|ok) )*same again , /.test(mask) && memory.last?.tool === "note";
@@ -210,7 +214,7 @@ function exchangeIn(reading: Reading, memory: Memory): Draft | undefined {
   const { mask } = reading;
   const slot = memory.last?.tool === "note" ? memory.slot : undefined;
   if (slot === "file") return fileSaid(reading) ?? exchangeSaid(reading);
-  const isNote = opens.test(mask) && (mask.includes(":") || !/(?:^| )(?:notes|diary)(?: |$)/.test(mask));
+  const isNote = opensNote(mask) && (mask.includes(":") || !/(?:^| )(?:notes|diary)(?: |$)/.test(mask));
   if (slot === "text" || isNote || adds.test(mask) || corrects.test(mask)) return undefined;
   return exchangeSaid(reading);
 }

@@ -15,15 +15,38 @@ export interface Told {
 /** People whom the table of guests doesn't name: who bakes, and who says how. */
 const others =
   "sis|bro|mom|mother|father|mummy|mommy|mama|papa|daddy|grandma|grandmas|grandmother|granny|grannys|gran|grans|nan|nana|nans|grandpa|grandad|auntie|aunty|boss|bosses|teacher|baker|flatmate|roommate|housemate|hubby|partner|fiance|girlfriend|boyfriend|mate|pal|guy|lad|chap|bloke|chef|girlie|stepmum|stepmom|godmother|inlaws|apprentice|classmate|coworker|bakery|school|club|church|team";
-const person = `(?:(?:${[...people].join("|")}|${others})s?)`;
-const kin = "(?: in laws?)?";
-/** "my older sister", "a woman", "the girl next door"; "mum", "neighbour" by themselves. */
-const somebody = `(?:(?:my|our|her|his|their|the|a|an|that|this|another|some|one) (?:[a-z]+ )?${person}${kin}|${person}${kin}|(?:someone|somebody|everyone|everybody|anybody|anyone)s?|people|others|(?:another|the other) (?:person|baker))`;
-const leads =
-  "(?:(?:and|but|while|whereas|though|although|because|since|so|ok|okay|well|also|now|then|oh|hi|hey|right|yes|no|yet|as|that|whilst|btw|with|next door) )*";
-const isOther = new RegExp(
-  `^${leads}(?:she|he|they (?:use|used|put|say|said|add)|shes|hes|theyve|theyd|shed|hed|hers|theirs|her|his|their|${somebody})(?: |$)`,
+const persons: ReadonlySet<string> = new Set(
+  [...people, ...others.split("|")].flatMap((word) => [word, `${word}s`]),
 );
+const of = (words: string): ReadonlySet<string> => new Set(words.split(" "));
+const anyone = of("someone somebody everyone everybody anybody anyone people others");
+const determiner = of("my our her his their the a an that this another some one");
+const leads = of(
+  "and but while whereas though although because since so ok okay well also now then oh hi hey right yes no yet as that whilst btw with",
+);
+const they = of("she he shes hes theyve theyd shed hed hers theirs her his their");
+
+/** "my older sister", "a woman", "the girl next door"; "mum", "neighbour" by themselves. */
+function isSomebody([first = "", second = "", third = ""]: readonly string[]): boolean {
+  if (persons.has(first) || anyone.has(first) || anyone.has(first.replace(/s$/, ""))) return true;
+  if (determiner.has(first) && (persons.has(second) || (/^[a-z]+$/.test(second) && persons.has(third))))
+    return true;
+  const isOther = first === "another" || (first === "the" && second === "other");
+  return isOther && /^(?:person|baker)$/.test(first === "another" ? second : third);
+}
+
+/** "she", "they use", "and my sister". */
+function isOther(line: string): boolean {
+  const words = line.split(" ");
+  for (let at = 0; at < words.length; at++) {
+    const [first = "", second = ""] = words.slice(at, at + 2);
+    if (they.has(first) || isSomebody(words.slice(at, at + 3))) return true;
+    if (first === "they" && /^(?:use|used|put|say|said|add)$/.test(second)) return true;
+    if (first === "next" && second === "door") at += 1;
+    else if (!leads.has(first)) return false;
+  }
+  return false;
+}
 const named = [
   ...people,
   ...others.split("|"),
@@ -42,9 +65,15 @@ const isMine =
 
 const stops = /^[,.;:?!()-]$/;
 const joints = /^(?:and|but|while|whereas|whilst|though|although|because|since|so|yet)$/;
-const subject = new RegExp(
-  `^(?:(?:only|just|now|then|here|for) )?(?:i|ive|im|id|ill|me|my|mine|mines|we|weve|our|ours|she|he|they|shes|hes|theyre|theyve|hers|theirs|her|his|their|its|theres|how|what|whats|if|${somebody})(?: |$)`,
+const subjects = of(
+  "i ive im id ill me my mine mines we weve our ours she he they shes hes theyre theyve hers theirs her his their its theres how what whats if",
 );
+/** What a clause of its own begins with. */
+function isSubject(line: string): boolean {
+  const words = line.split(" ");
+  const from = /^(?:only|just|now|then|here|for)$/.test(words[0] ?? "") ? 1 : 0;
+  return [0, from].some((at) => subjects.has(words[at] ?? "") || isSomebody(words.slice(at, at + 3)));
+}
 
 /** "at no. 12": the stop is none. */
 const isHouseNumber = (items: readonly Item[], at: number): boolean =>
@@ -64,8 +93,7 @@ export function toldIn(items: readonly Item[]): Told[] {
     const next = items[at + 1];
     if (item.is === "amount" && /[a-z]\.$/.test(item.amount.text) && next && next.is !== "sign")
       end(at + 1, at + 1);
-    if (item.is === "word" && joints.test(item.text) && subject.test(lineOf(items, at + 1, at + 7)))
-      end(at, at);
+    if (item.is === "word" && joints.test(item.text) && isSubject(lineOf(items, at + 1, at + 7))) end(at, at);
   });
   end(items.length, items.length);
   return out;
@@ -73,7 +101,7 @@ export function toldIn(items: readonly Item[]): Told[] {
 
 function partOf(items: readonly Item[], from: number, to: number, before: Told | undefined): Told {
   const line = lineOf(items, from, to);
-  const owner = isOther.test(line) ? "other" : isMine.test(line) ? "me" : undefined;
+  const owner = isOther(line) ? "other" : isMine.test(line) ? "me" : undefined;
   // "my friend got 20 g flavor, 400 g buttercream": goes on with what she has
   const goesOn =
     owner === undefined &&

@@ -51,7 +51,8 @@ export const countsOfKinds: readonly Phrase[] = [
     },
   },
   {
-    marks: [" macaron", " macaroon", " macs", " ones"],
+    marks: [" macaron", " macaroon", " macs"],
+    only: (text) => (text.match(/\d [a-z]/g)?.length ?? 0) > 1,
     from: new RegExp(
       `(?<![\\d.,/:-])(?<!\\b\\d{1,3} (?:macarons?|macs)[,:;]? (?:[a-z]+ ){0,2})\\b${some}(?:${joint}${some}){1,4}(?<=(macarons?|macaroons?|macs|ones))(?![a-z])`,
       "g",

@@ -79,14 +79,14 @@ export const kindsAlone: readonly Phrase[] = [
   },
   {
     marks: [" and ", ",", " & ", "+", " plus ", " with "],
+    only: (text) =>
+      isSized.test(text) && ![isNamed, isToldOf, isWeighed, isOther].some((each) => each.test(text)),
     from: new RegExp(
       `(?<![\\d.,/:-])\\b(?:(${many})(?:,|:| -)+ )?${some}(?:${joint}${some}){1,5}(?![a-z\\d])`,
       "g",
     ),
     to: (said, ...found) => {
       const whole = found.at(-1) ?? "";
-      const apart = [isNamed, isToldOf, isWeighed, isOther].some((each) => each.test(whole));
-      if (apart || !isSized.test(whole)) return said;
       const all = [...said.matchAll(parts)].map(
         ([, count = "", name = ""]) => [manySaid(count), name] as const,
       );

@@ -65,6 +65,8 @@ function restOf(text: string): string | undefined {
 const title =
   /^(?:(?:so|ok|and|here|heres) )*(?:(?:my|our|the) )?((?!(?:my|our|the|a|have|got|for|scale|batch|recipe|new|save|label|cost)\b)(?:[a-z'-]+ ){1,3}?(?:shells|macarons|mix|batter))(?: recipe| formula)? ?[:=]$/;
 
+const isTitled = /\b(?:shells|macarons|mix|batter)(?: recipe| formula)? ?[:=]/;
+
 /** What is asked, ordered or reckoned with a list behind it; and what any list is called. */
 const isNoName =
   /\b(?:for|in|of|out|with|to|these|those|this|todays?|today's|tonights?|tomorrows?|yesterdays?|needs?|weigh\w*|weights?|totals?|sums?|water|shopping|buy|check|split|grams|percent|ratio|dry|wet|whole|half|double|next|last|first|second|other|macarons?|macs|shells?|batter|almond|ingredients?|amounts?)\b/;
@@ -77,6 +79,9 @@ const trimmed = (name: string): string | undefined => {
   const said = restOf(name);
   return said && said.length > 2 ? said : undefined;
 };
+
+/** Nothing else than an order to keep, or a title before the list, makes a recipe of one. */
+const mayBeKept = (text: string): boolean => keeps.test(text) || isTitled.test(text);
 
 function named(text: string): string {
   const found = listIn(text);
@@ -114,6 +119,7 @@ export const listKept: readonly Phrase[] = [
       ":",
       "=",
     ],
+    only: mayBeKept,
     from: /^(?=(?:[^\d]*\d+){3}).*$/gs,
     to: named,
   },

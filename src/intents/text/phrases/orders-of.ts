@@ -80,12 +80,13 @@ export const ordersOf: readonly Phrase[] = [
   // "my gran wants 15 and my aunt wants 20"
   {
     marks: [" want", " need", " order", " asked", " takes", " gets", " like"],
+    only: (text) => !isOther(text),
     from: new RegExp(`(?<![\\d.,/-])\\b${wish}(?:${joint}${wish})+${end}`, "g"),
-    to: (said, ...found) => {
+    to: (said) => {
       const counts = [...said.matchAll(oneWish)].map(
         ([, boxes = "one", number = ""]) => manySaid(boxes) * manySaid(number),
       );
-      return counts.length < 2 || counts.some((each) => each < 2) || isOther(found.at(-1) ?? "")
+      return counts.length < 2 || counts.some((each) => each < 2)
         ? said
         : `${counts.reduce((all, each) => all + each, 0)} macarons`;
     },

@@ -23,7 +23,9 @@ const sameWords = (_said: string, before = "", row = ""): string => {
 
 export const ringsInARow: readonly Phrase[] = [
   {
-    marks: [" at ", " in ", " for "],
+    marks: [" me", " us", "timer", "alarm", "reminder", "alert"],
+    // one word of them in a row is no row
+    only: (text) => (text.match(/\b(?:at|in|for) /g)?.length ?? 0) > 1,
     from: new RegExp(`^${lead}${verb} (${ring}(?:${joint} ${ring}){1,5})${end}`, "g"),
     to: sameWords,
   },
