@@ -19,7 +19,7 @@ const pronoun =
   /(?:^| )(?:it|its|that|thats|them|they|those|these|this|one|ones|instead|same|again|each|both|there|rest|too|more|less|now)(?: |$)/;
 
 const isLeaning = (reading: Reading) =>
-  leans.test(`${reading.mask} `) || pronoun.test(reading.mask) || isBare(reading);
+  pronoun.test(reading.mask) || leans.test(`${reading.mask} `) || isBare(reading);
 
 /** "the ganache was actually 300 g", "turns out the bowl only holds 350": of the bowl that something went into. */
 const tellsBowl = new RegExp(

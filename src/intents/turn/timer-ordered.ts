@@ -15,6 +15,11 @@ const timer = new RegExp(
   `^${lead}${notDone}(?:${wants}${ones}(?:\\S+ ){0,4}?(?:timers?|alarm|countdown)(?: |$)|${wants}(?:on )?${ones}${length} (?:(?:on|more|from now|now) )*(?:(?:on|for) )?${ones}(?:\\S+ )?(?:timer|alarm|clock)|${ones}${length}(?: \\S+){0,3} (?:timers?|alarm|countdown)(?: |$)|${ones}${length} (?:more )?on the clock(?: |$)|${ones}(?:\\S+ )?(?:timer|alarm|countdown) (?:on )?${length}|${ones}(?:timer|alarm|countdown) (?:(?:for|of) )?\\S*<number>(?: (?:min|minutes|please|pls))*$|${ones}(?:timer|alarm|countdown) (?:for|on) (?:\\S+ ){1,4}\\S*<time|(?:can you |could you |will you |would you |you can )?(?:remind|ring|ping|buzz|wake|nudge|alert|call|beep|warn) (?:me|us) .*<(?:time|when)|(?:(?:can|could|will|would) you )?(?:count me down|time(?: me)?|let me know (?:when|in|after)|tell me (?:when|in|after)) ${length}(?: (?:for (?:me|the|my).*|please|pls|now|are up|is up|is over|have passed|has passed|are over))*$|(?:stop|cancel|pause|kill|end|turn off|reset) (?:the|my|that|all|all the) (?:\\S+ ){0,2}timers?(?: (?:please|pls|now|too))*$|${ones}\\S*<[^>]*step=[^>]*> timer(?: (?:please|pls|now|too|on|as well))*$|${ones}\\S*(?:<step=[^>]*timer[^>]*>|rest\\S* timer)(?: (?:please|pls|now))*$)`,
 );
 
+/** In nearly no other order is one of these: looking for them spares the long pattern. */
+const mayRing =
+  /timer|alarm|countdown|count me|clock|remind|ring|ping|buzz|wake|nudge|alert|call|beep|warn|let me|tell me|(?:^| )time(?: |$)/;
+const isTimer = (mask: string): boolean => mayRing.test(mask) && timer.test(mask);
+
 /** Said for a bake to come, or of one that is over. */
 const toldThere =
   /(?:^| )(?:next time|in future|another time|in the future|from now on|always|never|would have|should have|could have|shouldve|helped|went off|rang|was|were|had)(?: |$)/;
@@ -25,9 +30,9 @@ export const told = (mask: string): boolean =>
 
 const timed = /<time[,>]/;
 /** An order for a timer that says how long. */
-export const timerOrdered = (mask: string): boolean => timed.test(mask) && timer.test(mask) && !told(mask);
+export const timerOrdered = (mask: string): boolean => timed.test(mask) && isTimer(mask) && !told(mask);
 /** An order for any timer. */
-export const timerWanted = (mask: string): boolean => timer.test(mask) && !told(mask);
+export const timerWanted = (mask: string): boolean => isTimer(mask) && !told(mask);
 /** "... spread flat 20 min timer": behind what is told with nothing between. */
 export const timerAtEnd = (mask: string): boolean =>
   /^(?:an? )?\S*<time[^ ]* timer(?: (?:please|pls|now|too|for (?:the )?(?:next|second|other|last) \S+))*$/.test(

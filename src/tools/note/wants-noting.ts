@@ -38,7 +38,10 @@ const heads = [
 export const wantsNoting = heads.map((head) => `^${opening}${head} [,:] `);
 
 const noted = new RegExp(wantsNoting.join("|"));
-export const isToBeNoted = (mask: string): boolean => noted.test(mask);
+/** The pattern is long, and hardly a sentence has one of its words before a comma or a colon. */
+const mayBe =
+  /(?:writ|not(?:e|ing)|log|record|jot|put|enter|add|typ|get|book|diary|journal|miss|forgot|skipped|left out|isnt|is not|wasnt|arent|never|hasnt|didnt).* [,:] /;
+export const isToBeNoted = (mask: string): boolean => mayBe.test(mask) && noted.test(mask);
 
 const headWords: ReadonlySet<string> = new Set(
   `i we ive weve still yet need needs nees want wants have has got gotta must should ought havent forgot didnt never to

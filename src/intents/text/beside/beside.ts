@@ -28,8 +28,13 @@ const rows: readonly ToldBeside[] = [
 /** Nobody tells so much beside a question; and a long line would cost the square of its length. */
 const longest = 600;
 
-const hasNumber =
-  /\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)\b/;
+const numberWords: ReadonlySet<string> = new Set(
+  "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety".split(
+    " ",
+  ),
+);
+const hasNumber = (text: string): boolean =>
+  /\d/.test(text) || text.split(/\W+/).some((word) => numberWords.has(word));
 
 /** Those with short forms that would be taken for slips. */
 const short = rows.filter(({ asTyped }) => asTyped);
@@ -46,7 +51,7 @@ export function withoutBeside(
   own: ReadonlySet<string> = new Set(),
   kinds: readonly ToldBeside[] = rows,
 ): { text: string; beside: Beside[] } {
-  if (text.length > longest || !hasNumber.test(text)) return { text, beside: [] };
+  if (text.length > longest || !hasNumber(text)) return { text, beside: [] };
   const beside: Beside[] = [];
   let now = text;
   const words = text.match(/[a-z]+/g) ?? [];

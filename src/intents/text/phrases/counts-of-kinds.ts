@@ -7,6 +7,8 @@ import { countSaid } from "./spelt.ts";
 const either = (words: readonly string[]): string => [...words].sort((a, b) => b.length - a.length).join("|");
 const kinds =
   "(?:[2-9]|two|three|four|five|six|seven|eight) (?:different )?(?:kinds|flavou?rs|colou?rs|sorts|tastes)";
+/** All kinds, by a color or a flavor. */
+export const kindNames: readonly string[] = [...colors, ...tastes.map(({ taste }) => taste)];
 const color = `(?:(?:light|dark|pale|bright|deep) )?(?:${either(colors)})`;
 export const kind = `(?:${color}|${either(tastes.map(({ taste }) => taste))})`;
 const ones = "(?: (?:macarons?|macaroons?|macs|ones))";

@@ -1,5 +1,5 @@
 /** "18 rose, 12 lemon, 10 coffee, how much filling": so many of each kind, and nobody needs to say that they are macarons. */
-import { kind, ofKinds } from "./counts-of-kinds.ts";
+import { kind, kindNames, ofKinds } from "./counts-of-kinds.ts";
 import { isNamed, isSized, isToldOf, isWeighed, many, manySaid } from "./many-said.ts";
 import type { Phrase } from "./phrase.ts";
 
@@ -16,6 +16,13 @@ const times: Readonly<Record<string, number>> = { half: 0.5, twice: 2, double: 2
 const asMany = `${joint}(?:half|twice|double|three times)? ?(?:as many|the same(?: number)?|that many)(?: again)? (?:of |in )?(?:the )?${kind}(?: ones)?`;
 const oneAsMany = new RegExp(asMany.replace("(?:half", "(half").replace(kind, `(${kind})`), "g");
 const oneKind = new RegExp(`${kind}(?![a-z])`, "g");
+
+const kindWords: ReadonlySet<string> = new Set(kindNames.flatMap((words) => words.split(" ").slice(-1)));
+/** How many of its words are of a kind, at most. */
+const kindsNamed = (text: string): number =>
+  text.split(/[^a-z-]+/).reduce((sum, word) => sum + (kindWords.has(word) ? 1 : 0), 0);
+const isElsewhere = (text: string): boolean =>
+  [isNamed, isToldOf, isWeighed, isOther].some((each) => each.test(text));
 
 const isTogether =
   /\bfilling (?:is that |do i need )?(?:all ?together|altogether|in all|in total|for the lot)[ ?.!]*$/;
@@ -79,8 +86,7 @@ export const kindsAlone: readonly Phrase[] = [
   },
   {
     marks: [" and ", ",", " & ", "+", " plus ", " with "],
-    only: (text) =>
-      isSized.test(text) && ![isNamed, isToldOf, isWeighed, isOther].some((each) => each.test(text)),
+    only: (text) => kindsNamed(text) > 1 && isSized.test(text) && !isElsewhere(text),
     from: new RegExp(
       `(?<![\\d.,/:-])\\b(?:(${many})(?:,|:| -)+ )?${some}(?:${joint}${some}){1,5}(?![a-z\\d])`,
       "g",

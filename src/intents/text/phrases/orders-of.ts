@@ -19,6 +19,7 @@ const other =
 const wishes =
   "(?:wants?|wanted|needs?|needed|takes?|ordered|orders|asked for|gets?|would like|'d like|is having|is after)";
 const wish = `(?:(?:my|the|her|his|our|their|your|a) )?(?:[a-z]+ ){1,2}?${wishes} (?:${many} boxes of )?${many}${macs}`;
+const eachWish = new RegExp(`\\b${wishes}`, "g");
 const oneWish = new RegExp(`${wishes} (?:(${many}) boxes of )?(${many})`, "g");
 /** Asked of one of them. */
 const ofOne =
@@ -80,7 +81,7 @@ export const ordersOf: readonly Phrase[] = [
   // "my gran wants 15 and my aunt wants 20"
   {
     marks: [" want", " need", " order", " asked", " takes", " gets", " like"],
-    only: (text) => !isOther(text),
+    only: (text) => (text.match(eachWish)?.length ?? 0) > 1 && !isOther(text),
     from: new RegExp(`(?<![\\d.,/-])\\b${wish}(?:${joint}${wish})+${end}`, "g"),
     to: (said) => {
       const counts = [...said.matchAll(oneWish)].map(
