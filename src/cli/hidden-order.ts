@@ -5,6 +5,7 @@ import type { Unread } from "../intents/converse.ts";
 import { asksOfNew } from "../intents/follow/behind.ts";
 import type { Step } from "../intents/follow/step.ts";
 import { cutsAnew } from "../intents/turn/cut-anew.ts";
+import { mayHoldAmount } from "../intents/turn/has-amount.ts";
 import type { Reading } from "../tools/contract/index.ts";
 import { type Hearing, heardOn, onlyGiven } from "./hearing.ts";
 import { isWhole, outcomes, type Tried } from "./tried.ts";
@@ -91,14 +92,20 @@ interface Cut extends Sides {
   whole: Tried;
 }
 
-/** Looked at before a side is even read: it says by some word that it may be an order, or is one part of the mix. */
-const mayOrder = (left: string, right: string, whole: string): boolean =>
-  whole === "timer" ||
-  whole === "undo" ||
-  keptBy.test(left) ||
-  // "buttercream with 200 g butter, and salt for all of it"
-  ofAll.test(right) ||
-  [left, right].some((side) => orders.some((each) => each.test(side)));
+/** Looked at before a side is even read, which takes longest: by some word it may be an order, or is one part of the mix. */
+function mayOrder(left: string, right: string, whole: string): boolean {
+  if (whole === "timer" || whole === "undo" || keptBy.test(left)) return true;
+  if ([left, right].some((side) => timed.test(side) || ends.test(side))) return true;
+  const [before, behind] = [left, right].map(mayHoldAmount);
+  return (
+    // "buttercream with 200 g butter, and salt for all of it"
+    (before === true && ofAll.test(right)) ||
+    (question.test(left) && (before || behind || temperature.test(left))) ||
+    (question.test(right) && (behind || temperature.test(right))) ||
+    [verb, bowls, shares].some((each) => (before && each.test(left)) || (behind && each.test(right)))
+  );
+}
+const temperature = /\btemp/i;
 
 /** Looked at before any calculator is asked: hardly a turn is two. */
 const mayHide = ({ left, right, one, other, isAsked, hearing }: Sides, whole: string): boolean =>
@@ -246,14 +253,13 @@ const shares =
 const timed =
   /\b(?:timers?|alarms?|remind|rings?|buzz|ping|beep|count ?down|min(?:ute)?s?|h(?:ou)?rs?|secs?|seconds?|ready|starts?|begin|plan|when|today|tonight|tomorrow|[a-z]+day|noon|midnight|[ap]m|clock|\d+:\d+)\b|\d(?:min|h|hr|am|pm|s|sec)/i;
 const ofAll = /\b(?:it|all|that|this|those|them|whole|lot|same|both)\b/i;
-const orders = [question, verb, bowls, ends, shares, timed];
 
 /** It says by a word of its own that something is to be worked out, shared out, set or turned into another unit. */
 const ordered = (side: string, reading: Reading | undefined): boolean => {
   const isMeasured = (reading?.amounts.length ?? 0) > 0;
   // "scale battery died" orders nothing
   return (
-    (question.test(side) && (isMeasured || /\btemp/i.test(side))) ||
+    (question.test(side) && (isMeasured || temperature.test(side))) ||
     ends.test(side) ||
     (isMeasured && shares.test(side)) ||
     (isMeasured && (verb.test(side) || bowls.test(side)))

@@ -39,6 +39,12 @@ export function hasAmount(text: string): boolean {
   return rowsOf(text).some((row) => row.some((word, at) => spelt.has(word) && countsBehind(row, at + 1)));
 }
 
+const measures: ReadonlySet<string> = new Set(units.flatMap(({ words }) => words));
+/** A digit, a number word or a unit: without one of them there is no amount, whatever is read. */
+export const mayHoldAmount = (text: string): boolean =>
+  /[\d½¼¾⅓⅔⅛]/.test(text) ||
+  (text.toLowerCase().match(/[a-z']+/g) ?? []).some((word) => spelt.has(word) || measures.has(word));
+
 /** What the number in front of `from` counts: behind a few small words, in one word or two. */
 function countsBehind(row: readonly string[], from: number): boolean {
   for (let at = from; at < row.length && at <= from + most; at++) {
