@@ -2,6 +2,7 @@
 import { primeCues } from "../intents/chosen/choose.ts";
 import { primeSigns, signTable } from "../intents/chosen/signs.ts";
 import { phraseTable, primePhrases } from "../intents/found/lexicon.ts";
+import { primeTurns, turnTable } from "../intents/text/phrases.ts";
 import { primeVocabulary } from "../intents/text/vocabulary.ts";
 import { wordTable } from "../intents/understanding.ts";
 import { cueTable } from "../tools/lib/cue-table.ts";
@@ -10,15 +11,22 @@ import { main, type Outside, type Parts } from "./main.ts";
 import { isTerminal, writeAll } from "./output.ts";
 
 /** What the build keeps beside the program for `start`. */
-export const tables = (): string[] => [cueTable(tools), phraseTable(), wordTable(tools), signTable(tools)];
+export const tables = (): string[] => [
+  cueTable(tools),
+  phraseTable(),
+  turnTable(),
+  wordTable(tools),
+  signTable(tools),
+];
 
 /** Each is read when it is needed, if it is there. */
 type Written = readonly (() => string | undefined)[];
 
-export function takeUp([cues, phrases, words, signs]: Written): void {
-  const [allCues, allPhrases] = [cues?.(), phrases?.()];
+export function takeUp([cues, phrases, turns, words, signs]: Written): void {
+  const [allCues, allPhrases, allTurns] = [cues?.(), phrases?.(), turns?.()];
   if (allCues) primeCues(tools, allCues);
   if (allPhrases) primePhrases(allPhrases);
+  if (allTurns) primeTurns(allTurns);
   if (words) primeVocabulary(words);
   if (signs) primeSigns(tools, signs);
 }

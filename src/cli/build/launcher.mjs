@@ -6,7 +6,7 @@ import { join } from "node:path";
 const packed = "question.pack";
 
 /** What would be worked out at every start, in the order in which the program makes it and takes it up. */
-const tables = ["cues", "phrases", "words", "signs"];
+const tables = ["cues", "phrases", "turns", "words", "signs"];
 /** Which words each regular expression waits for; and these, of which a question needs a few: it reads no others. */
 export const lineFile = "program.lines";
 export const patternFile = "program.patterns";
@@ -14,7 +14,7 @@ export const patternFile = "program.patterns";
 export const cueFiles = ["program.cues", "program.signs"];
 export const tableFiles = tables.map((name) => `program.${name}`);
 /** What most questions need none of is no part of the pack. */
-export const packedTables = tableFiles.slice(0, 2);
+export const packedTables = tableFiles.slice(0, 3);
 
 /**
  * Parts ask for one another by name. Each part is a function of what a module gets, and of `part`.

@@ -28,12 +28,16 @@ function refersBack(source, flags) {
 
 const ofAlternatives = (alternatives) => alternatives.map(({ elements }) => ofSequence(elements)).join("|");
 
+const looks = /\(\?<?[=!]/;
+
 /** Up to the end of its first word. */
 function ofSequence(elements) {
   let head = "";
   for (const element of elements) {
     const cut = cutShort(element);
     if (cut !== undefined) return head + cut;
+    // "^(?!.*how)(?:so |and |...)*": what it looks at first tells enough
+    if (looks.test(head) && element.type === "Quantifier" && element.raw.length > shortGroup) return head;
     head += element.raw;
     if (element.type === "Character" && element.raw === " ") break;
   }

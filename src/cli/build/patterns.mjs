@@ -47,16 +47,29 @@ const listeningPatterns = (root) =>
 export async function hearPatterns(root, bundle) {
   const file = join(root, "node_modules", `.patterns-${process.pid}.cjs`);
   await bundle(listeningPatterns(root), file);
-  await import(pathToFileURL(file));
+  const { default: program } = await import(pathToFileURL(file));
+  // opens all that is only opened when it is needed
+  program.tables();
   rmSync(file);
   return globalThis.patternsHeard;
 }
+
+const mayMatchFile = /[\\/]phrases[\\/]may-match\.ts$/;
+/** A turn of phrase is asked by the table of patterns, before the book that it is in is opened. */
+const mayMatch = (file) => `import { waiting } from ${file};
+  const asked = new Map();
+  export function mayMatch(at, text, byWords) {
+    if (!asked.has(at)) asked.set(at, waiting(at, ${written}));
+    const pattern = asked.get(at);
+    return pattern.holdsWords(text) && (byWords || pattern.begins(text));
+  }`;
 
 function patternsAs(root, instead, file) {
   return {
     name: "patterns",
     transform(text, id) {
       if (!ours.test(id)) return undefined;
+      if (mayMatchFile.test(id)) return mayMatch(file);
       const found = patternsIn(this.parse(text, { lang: id.endsWith("x") ? "tsx" : "ts" }));
       if (found.length === 0) return undefined;
       let out = text;
@@ -76,6 +89,7 @@ function patternsAs(root, instead, file) {
  */
 export function patternsIn(program) {
   const found = [];
+  const searched = onlySearchedFor(program);
   const visit = (node, once, all) => {
     if (Array.isArray(node)) for (const each of node) visit(each, once, all);
     else if (node && typeof node === "object") {
@@ -86,12 +100,42 @@ export function patternsIn(program) {
         found.push({ start: node.start, end: node.end });
       else
         for (const key in node)
-          visit(node[key], once && !/^(?:Arrow)?Function/.test(node.type), takesAll(node, key));
+          visit(
+            node[key],
+            once && (isBook(node) || !/^(?:Arrow)?Function/.test(node.type)),
+            takesAll(node, key) || (key === "init" && searched.has(node.id?.name)),
+          );
     }
   };
   visit(program, true, false);
   return found.sort((a, b) => a.start - b.start);
 }
+
+/** Names that are given to "text.matchAll(each)" and the like, and to nothing else in the file, nor out of it. */
+function onlySearchedFor(program) {
+  const [yes, no] = [new Set(), new Set()];
+  const visit = (node, isSearched) => {
+    if (Array.isArray(node)) for (const each of node) visit(each, isSearched);
+    else if (node && typeof node === "object") {
+      if (node.type === "Identifier") (isSearched ? yes : no).add(node.name);
+      const isExport = node.type === "ExportNamedDeclaration";
+      if (isExport) for (const { id } of node.declaration?.declarations ?? []) no.add(id.name);
+      for (const key in node)
+        if (node.type !== "VariableDeclarator" || key !== "id")
+          visit(node[key], node.type === "CallExpression" && key === "arguments" && searches(node));
+    }
+  };
+  visit(program, false);
+  return new Set([...yes].filter((name) => !no.has(name)));
+}
+const searches = ({ callee }) => /^(?:match|matchAll|replace|replaceAll)$/.test(callee.property?.name ?? "");
+
+/** A list that is made once, when it is first needed: "(): readonly Phrase[] => [...]". */
+const isBook = ({ type, params, returnType, body }) =>
+  type === "ArrowFunctionExpression" &&
+  params.length === 0 &&
+  returnType?.typeAnnotation.type === "TSTypeOperator" &&
+  /^(?:Array|Call)Expression$/.test(body.type);
 
 /** "text.replace(/.../g, by)", a turn of phrase's "from: /.../g" and an aside's "said: /.../g" begin anew each time. */
 const takesAll = (node, key) =>

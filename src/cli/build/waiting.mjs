@@ -15,13 +15,16 @@ class Waiting {
   }
   /** The regular expression, if it can match this text. */
   of(text) {
-    if (this.pattern) return this.pattern;
-    const { lists, isSmall, flags } = this.entry;
-    const searched = spaced(isSmall ? text.toLowerCase() : text);
-    for (const list of lists) if (!list.some((word) => searched.includes(word))) return undefined;
-    if (!this.begins(text)) return undefined;
-    this.pattern = new RegExp(this.source, flags);
+    if (!this.pattern && this.holdsWords(text) && this.begins(text))
+      this.pattern = new RegExp(this.source, this.flags);
     return this.pattern;
+  }
+  /** A text has one of each list's words. */
+  holdsWords(text) {
+    const { lists, isSmall } = this.entry;
+    const searched = spaced(isSmall ? text.toLowerCase() : text);
+    for (const list of lists) if (!list.some((word) => searched.includes(word))) return false;
+    return true;
   }
   /** Its first words are there; compiling them takes a part of the time. */
   begins(text) {

@@ -93,6 +93,15 @@ const petAteIt =
 const sendsIt =
   /\b(?:text|email|message|mail|dm) (?:it|this|that|them|me|her|him) (?:to|over)\b(?! (?:take|turn|check|start|stop|get|put|buy|flip|pipe|bake|call)\b)|\bsend (?:it|this|that) to (?:my|her|his|the)\b/;
 
+/** Worked out when it is first asked for, and then known. */
+function once<T>(make: () => T): () => T {
+  let made: { of: T } | undefined;
+  return () => {
+    made ??= { of: make() };
+    return made.of;
+  };
+}
+
 export interface Choice {
   tool: Tool;
   follows: boolean;
@@ -110,24 +119,30 @@ export function choose(
   trace: string[],
 ): Choice | undefined {
   const last = tools.find((each) => each.name === state.last?.tool);
-  const leaning =
-    isLeaning(reading) ||
-    isElided(reading, state) ||
-    tellsItsBowl(reading, state) ||
-    tellsItsSize(reading, state);
+  const leaning = once(
+    () =>
+      isLeaning(reading) ||
+      isElided(reading, state) ||
+      tellsItsBowl(reading, state) ||
+      tellsItsSize(reading, state),
+  );
   const dose = tools.find((each) => each.name === "dose");
   if (dose && (scores[0]?.points ?? 0) < stands && intoMix(reading, state.last?.tool))
     return { tool: dose, follows: false };
   if (last?.name === "timer" && tellsGone.test(reading.mask)) return undefined;
-  if (last && state.last && follows(tools, last, state.last.inputs, reading, scores, memory(true), leaning)) {
+  if (
+    last &&
+    state.last &&
+    follows(tools, last, state.last.inputs, reading, scores, memory(true), leaning())
+  ) {
     trace.push(`follows ${last.name}`);
     return { tool: last, follows: true };
   }
   // "will it be windy in the morning", with nothing before: "it" is nothing that was spoken of
   if (
-    (!leaning || (!state.last && !asksFitness.test(reading.mask))) &&
     saysOnlyDay(reading) &&
-    (scores[0]?.points ?? 0) < stands
+    (scores[0]?.points ?? 0) < stands &&
+    (!leaning() || (!state.last && !asksFitness.test(reading.mask)))
   )
     return undefined;
   const [settled, ...others] = settle(reading, scores, state.last?.tool);
@@ -137,7 +152,7 @@ export function choose(
     drafts(last, reading, memory(true)).every((draft) => Object.keys(draft).length === 0);
   // nothing new was said and no word speaks for it: the answer before would only come again
   const words = scores.find((each) => each.tool === last)?.points ?? 0;
-  if (empty && words <= 0 && !leaning && !/ then(?: \?)?$/.test(reading.mask)) return undefined;
+  if (empty && words <= 0 && !leaning() && !/ then(?: \?)?$/.test(reading.mask)) return undefined;
   if (empty && words <= 0 && saysMore(reading)) return undefined;
   // "how much plain do i add" says nothing but for the bowl before it
   const alone =
@@ -145,7 +160,7 @@ export function choose(
     drafts(settled.tool, reading, memory(false)).every((draft) => Object.keys(draft).length === 0);
   return {
     tool: settled.tool,
-    follows: settled.tool === last && (leaning || empty || alone),
+    follows: settled.tool === last && (empty || alone || leaning()),
     others: others.map((each) => each.tool),
   };
 }

@@ -7,11 +7,17 @@ import type { State } from "./state.ts";
 const lead = leadingText("or");
 const it = "(?:it|that|this|they|those|these|the (?:lot|flavou?r\\w*|bottle|rest)|so much|i)";
 const ways = [
-  `^${lead}(?:will|would|could|can|does|do|might|should) ${it} (?:(?:still|even|just|also|all|make it|get me|get us|go|be|it) )*(?:stretch(?: (?:to|for|as far as))?|reach(?: to)?|do|cover|flavou?r|last(?: for)?|suffice(?: for)?|manage|go (?:to|for|round)|enough(?: for)?|be enough for|work for|see to|serve|far enough for|to) (?:about |around |a |the |my )?#`,
-  `^${lead}(?:is|are|was) ${it} (?:(?:still|even|also|just|going to be) )*(?:enough|plenty|ok|okay|good|right|too little) (?:for|in) (?:about |around |a |the |my )?#`,
-  `^${lead}(?:(?:what|how) about |and |also )?(?:for|into|in) (?:about |around |a |the |my )?# ?(?:then|instead|too)?[ ?.!]*$`,
-  `^${lead}(?:enough|plenty) for (?:about |around |a |the |my )?#`,
-].map((each) => new RegExp(each));
+  new RegExp(
+    `^${lead}(?:will|would|could|can|does|do|might|should) ${it} (?:(?:still|even|just|also|all|make it|get me|get us|go|be|it) )*(?:stretch(?: (?:to|for|as far as))?|reach(?: to)?|do|cover|flavou?r|last(?: for)?|suffice(?: for)?|manage|go (?:to|for|round)|enough(?: for)?|be enough for|work for|see to|serve|far enough for|to) (?:about |around |a |the |my )?#`,
+  ),
+  new RegExp(
+    `^${lead}(?:is|are|was) ${it} (?:(?:still|even|also|just|going to be) )*(?:enough|plenty|ok|okay|good|right|too little) (?:for|in) (?:about |around |a |the |my )?#`,
+  ),
+  new RegExp(
+    `^${lead}(?:(?:what|how) about |and |also )?(?:for|into|in) (?:about |around |a |the |my )?# ?(?:then|instead|too)?[ ?.!]*$`,
+  ),
+  new RegExp(`^${lead}(?:enough|plenty) for (?:about |around |a |the |my )?#`),
+];
 /** "with 160 g then": a bowl, where it is too much for a flavor; else another weight of that. */
 const either = new RegExp(
   `^${lead}(?:(?:what|how) about |and |also )?with (?:about |around |a |the |my )?# ?(?:then|instead|too)?[ ?.!]*$`,

@@ -1,4 +1,5 @@
 /** Turns of phrase that are read as others, once a text is in lower case and plain signs. */
+
 import { anForAnd } from "./phrases/an-for-and.ts";
 import { asWeighed } from "./phrases/as-weighed.ts";
 import { askedOfTheBowl } from "./phrases/asked-of-the-bowl.ts";
@@ -77,6 +78,7 @@ import { ownCount } from "./phrases/own-count.ts";
 import { packsBought } from "./phrases/packs-bought.ts";
 import { partsTold } from "./phrases/parts-told.ts";
 import { partsWithoutCommas } from "./phrases/parts-without-commas.ts";
+import type { Book } from "./phrases/phrase.ts";
 import { plainToAdd } from "./phrases/plain-to-add.ts";
 import { polite } from "./phrases/polite.ts";
 import { pricesKept } from "./phrases/prices-kept.ts";
@@ -91,6 +93,7 @@ import { saidTwice } from "./phrases/said-twice.ts";
 import { sceneAhead } from "./phrases/scene-ahead.ts";
 import { shareAhead } from "./phrases/share-ahead.ts";
 import { sharesTold } from "./phrases/shares-told.ts";
+import { shelved } from "./phrases/shelf.ts";
 import { sizeKept } from "./phrases/size-kept.ts";
 import { sizesInAList } from "./phrases/sizes-in-a-list.ts";
 import { someAreFine } from "./phrases/some-are-fine.ts";
@@ -124,147 +127,153 @@ import { whoSays } from "./phrases/who-says.ts";
 import { wrappedOrder } from "./phrases/wrapped-order.ts";
 
 // sounds and signs of money, then slips: the others are written in right words
-const phrases = [
-  ...leadIn,
-  ...canYou,
-  ...wrappedOrder,
-  ...feetMissing,
-  ...letGoFor,
-  ...meringueWont,
-  ...myDefault,
-  ...timeThat,
-  ...packsBought,
-  ...ratioRefused,
-  ...keptCounted,
-  ...stillAsMany,
-  ...halfAndHalf,
-  ...eggsCracked,
-  ...moreOfThem,
-  ...otherWeights,
-  ...doneAgo,
-  ...oneOfIt,
-  ...whatIsLeft,
-  ...onePartGets,
-  ...partsWithoutCommas,
-  ...onTop,
-  ...billOrdered,
-  ...whoSays,
-  ...notForNotes,
-  ...leftOutOfPrice,
-  ...notWanted,
-  ...sceneAhead,
-  ...toldScene,
-  ...asWeighed,
-  ...givenTime,
-  ...forTheNotes,
-  ...habits,
-  ...oneMoreTold,
-  ...toStock,
-  ...recipesKept,
-  ...listKept,
-  ...ifIBake,
-  ...overSoStop,
-  ...timersInARow,
-  ...ringsInARow,
-  ...pricesKept,
-  ...pricesTold,
-  ...partsTold,
-  ...sharesTold,
-  ...listGrown,
-  ...orderInPassing,
-  ...weighedFirst,
-  ...meantLast,
-  ...putRight,
-  ...saidTwice,
-  ...thingFirst,
-  ...unitFirst,
-  ...plainToAdd,
-  ...chocolateSwapped,
-  ...askedOfTheBowl,
-  ...timersInPassing,
-  ...listToSize,
-  ...mixAndItsParts,
-  ...changedAgain,
-  ...countTold,
-  ...filledWhen,
-  ...flavorLeft,
-  ...fillingsCounted,
-  ...boxesTold,
-  ...ordersOf,
-  ...sumTold,
-  ...ordersAdded,
-  ...eachOfSeveral,
-  ...countsOfKinds,
-  ...kindsAlone,
-  ...dozensAlone,
-  ...countAsked,
-  ...batterSharedOut,
-  ...sizesInAList,
-  ...sparesTold,
-  ...colorsEach,
-  ...dryMixWeighed,
-  ...twoFillings,
-  ...wentIn,
-  ...clockStarted,
-  ...stepOfTray,
-  ...someAreFine,
-  ...takenUp,
-  ...splitAsked,
-  ...bowlFirst,
-  ...bowlTooSmall,
-  ...weighedOut,
-  ...comesToMacarons,
-  ...ownCount,
-  ...trayHolds,
-  ...sizeKept,
-  ...batchCounted,
-  ...mixesNamed,
-  ...meringueAsked,
-  ...weightsOfBatch,
-  ...linesForMacarons,
-  ...shareAhead,
-  ...timesSign,
-  ...volumesAdded,
-  ...spoken,
-  ...dollars,
-  ...oneHanded,
-  ...oneHandedTimers,
-  ...oneHandedBowls,
-  ...anForAnd,
-  ...typed,
-  ...drawlAmounts,
-  ...drawl,
-  ...drawlTimers,
-  ...offhandTimers,
-  ...offhand,
-  ...ovenTold,
-  ...askedShort,
-  ...toldInPassing,
-  ...roundabout,
-  ...roundaboutSums,
-  ...polite,
-  ...askedWithin,
-  ...indirect,
-  ...talk,
-  ...clockSaid,
-  ...measures,
+const books: readonly Book[] = [
+  leadIn,
+  canYou,
+  wrappedOrder,
+  feetMissing,
+  letGoFor,
+  meringueWont,
+  myDefault,
+  timeThat,
+  packsBought,
+  ratioRefused,
+  keptCounted,
+  stillAsMany,
+  halfAndHalf,
+  eggsCracked,
+  moreOfThem,
+  otherWeights,
+  doneAgo,
+  oneOfIt,
+  whatIsLeft,
+  onePartGets,
+  partsWithoutCommas,
+  onTop,
+  billOrdered,
+  whoSays,
+  notForNotes,
+  leftOutOfPrice,
+  notWanted,
+  sceneAhead,
+  toldScene,
+  asWeighed,
+  givenTime,
+  forTheNotes,
+  habits,
+  oneMoreTold,
+  toStock,
+  recipesKept,
+  listKept,
+  ifIBake,
+  overSoStop,
+  timersInARow,
+  ringsInARow,
+  pricesKept,
+  pricesTold,
+  partsTold,
+  sharesTold,
+  listGrown,
+  orderInPassing,
+  weighedFirst,
+  meantLast,
+  putRight,
+  saidTwice,
+  thingFirst,
+  unitFirst,
+  plainToAdd,
+  chocolateSwapped,
+  askedOfTheBowl,
+  timersInPassing,
+  listToSize,
+  mixAndItsParts,
+  changedAgain,
+  countTold,
+  filledWhen,
+  flavorLeft,
+  fillingsCounted,
+  boxesTold,
+  ordersOf,
+  sumTold,
+  ordersAdded,
+  eachOfSeveral,
+  countsOfKinds,
+  kindsAlone,
+  dozensAlone,
+  countAsked,
+  batterSharedOut,
+  sizesInAList,
+  sparesTold,
+  colorsEach,
+  dryMixWeighed,
+  twoFillings,
+  wentIn,
+  clockStarted,
+  stepOfTray,
+  someAreFine,
+  takenUp,
+  splitAsked,
+  bowlFirst,
+  bowlTooSmall,
+  weighedOut,
+  comesToMacarons,
+  ownCount,
+  trayHolds,
+  sizeKept,
+  batchCounted,
+  mixesNamed,
+  meringueAsked,
+  weightsOfBatch,
+  linesForMacarons,
+  shareAhead,
+  timesSign,
+  volumesAdded,
+  spoken,
+  dollars,
+  oneHanded,
+  oneHandedTimers,
+  oneHandedBowls,
+  anForAnd,
+  typed,
+  drawlAmounts,
+  drawl,
+  drawlTimers,
+  offhandTimers,
+  offhand,
+  ovenTold,
+  askedShort,
+  toldInPassing,
+  roundabout,
+  roundaboutSums,
+  polite,
+  askedWithin,
+  indirect,
+  talk,
+  clockSaid,
+  measures,
 ];
+
+const shelf = shelved(books);
+/** Hands over what `turnTable` wrote: looking where marks are takes longer than a question. */
+export const primeTurns = shelf.prime;
+/** Where the marks of all turns of phrase are, written down. */
+export const turnTable = shelf.table;
 
 /** The text with its turns of phrase put plainly. */
 export function plainly(text: string): string {
   let now = text;
-  // the space in front stands for the start of a word
-  let spaced = ` ${now}`;
-  for (const { marks, only, from, to } of phrases) {
-    if (!holdsOne(spaced, marks) || only?.(now) === false) continue;
-    now = typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
-    spaced = ` ${now}`;
+  let held = shelf.heldIn(now);
+  for (let at = 0; at < held.length; at++) {
+    const place = held[at] ?? 0;
+    const { only, from, to } = shelf.phraseAt(place);
+    if (only?.(now) === false) continue;
+    const next =
+      typeof to === "string" ? now.replace(from, to) : now.replace(from, (...found) => to(...found));
+    if (next === now) continue;
+    now = next;
+    // those behind it are looked for in what it made of the text
+    held = shelf.heldIn(now);
+    at = held.findLastIndex((each) => each <= place);
   }
   return now;
-}
-
-/** Most texts hold none of most phrases' marks, and are asked for all of them. */
-function holdsOne(text: string, marks: readonly string[]): boolean {
-  for (const mark of marks) if (text.includes(mark)) return true;
-  return false;
 }

@@ -43,7 +43,9 @@ export function looseTurn(
     loose: unbound[0]?.grams ?? looseNumber(reading, memory),
     found,
     before: doseBefore(memory),
-    inBowl: isInBowl.test(reading.mask.replace(agrees, "")),
+    get inBowl() {
+      return isInBowl.test(reading.mask.replace(agrees, ""));
+    },
   };
 }
 

@@ -19,23 +19,25 @@ const thing = "([^ <]+)<[^ >]*(?:base|taste|ingredient|dose|chocolate)=[^ >]*>";
 const piped = "(?:(?:piped?|goes|comes|is|as|for|in|on|at|along|round|around|to|the|a|of) )+";
 
 const ringNamed = [
-  `(?:^| )${edge} of (?:the |my )?${thing}`,
-  `${thing} ${edge}(?: |$)`,
-  `${thing} ${piped}${edge}(?: |$)`,
+  new RegExp(`(?:^| )${edge} of (?:the |my )?${thing}`),
+  new RegExp(`${thing} ${edge}(?: |$)`),
+  new RegExp(`${thing} ${piped}${edge}(?: |$)`),
   // "lemon curd in the middle and buttercream piped round it"
-  `${thing} (?:(?:piped\\S*|pipe\\S*|going|goes|all) )*a?round(?: (?:it|that|them))?(?: [,.]| and|$)`,
-  `(?:^| )(?:round|around|on|along|at|for|to) the ${edge} ${put}${thing}`,
-  `(?:^| )(?:outside|edge) ${put}${thing}`,
-].map((each) => new RegExp(each));
+  new RegExp(
+    `${thing} (?:(?:piped\\S*|pipe\\S*|going|goes|all) )*a?round(?: (?:it|that|them))?(?: [,.]| and|$)`,
+  ),
+  new RegExp(`(?:^| )(?:round|around|on|along|at|for|to) the ${edge} ${put}${thing}`),
+  new RegExp(`(?:^| )(?:outside|edge) ${put}${thing}`),
+];
 
 const centerNamed = [
-  `(?:^| )${inner} of (?:the |my )?${thing}`,
-  `${thing} ${inner}(?: |$)`,
-  `(?:^| )${inner}_${thing}`,
-  `${thing} ${piped}${inner}(?: |$)`,
-  `(?:^| )(?:in|for|at|to) the ${inner} ${put}${thing}`,
-  `(?:^| )(?:the )?${inner} ${put}${thing}`,
-].map((each) => new RegExp(each));
+  new RegExp(`(?:^| )${inner} of (?:the |my )?${thing}`),
+  new RegExp(`${thing} ${inner}(?: |$)`),
+  new RegExp(`(?:^| )${inner}_${thing}`),
+  new RegExp(`${thing} ${piped}${inner}(?: |$)`),
+  new RegExp(`(?:^| )(?:in|for|at|to) the ${inner} ${put}${thing}`),
+  new RegExp(`(?:^| )(?:the )?${inner} ${put}${thing}`),
+];
 
 const nameIn = (mask: string, ways: readonly RegExp[]): string | undefined =>
   ways.map((way) => way.exec(mask)?.[1]?.replaceAll("_", " ").trim()).find((name) => name !== undefined);

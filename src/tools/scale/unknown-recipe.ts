@@ -12,20 +12,30 @@ const link =
 
 const ways = [
   // "scale cloud mix to 150 g almond flour", "make my cloud mix from three whites"
-  `^${opens}(?:scale|rescale|resize|upscale|shrink|stretch|make|use|bake|weights|amounts|quantities) (?:(?:up|down|out|for|of) )?(?:(?:the|my|our|a|an) )?${name}${link}${amount}`,
+  new RegExp(
+    `^${opens}(?:scale|rescale|resize|upscale|shrink|stretch|make|use|bake|weights|amounts|quantities) (?:(?:up|down|out|for|of) )?(?:(?:the|my|our|a|an) )?${name}${link}${amount}`,
+  ),
   // "make a batch of cloud shells with 66 g whites", "cloud shells from 66 g whites"
-  `^${opens}(?:(?:make|bake|do|mix|have) )?(?:(?:(?:a|one|another|half|the|my|\\S*<number,fraction>) )*\\S*<count=batches\\S* of )?(?:(?:the|my|our) )?((?:[a-z]+ ){1,2}(?:[a-z_]+<(?:count=shells|base=batter)[^>]*> ))(?:from|with|using|out of|for) (?:(?:only|just|about) )?\\S*<(?:weight|number)[^>]*> (?:\\S+ )?\\S*<[^>]*(?:ingredient=|count=macarons)`,
+  new RegExp(
+    `^${opens}(?:(?:make|bake|do|mix|have) )?(?:(?:(?:a|one|another|half|the|my|\\S*<number,fraction>) )*\\S*<count=batches\\S* of )?(?:(?:the|my|our) )?((?:[a-z]+ ){1,2}(?:[a-z_]+<(?:count=shells|base=batter)[^>]*> ))(?:from|with|using|out of|for) (?:(?:only|just|about) )?\\S*<(?:weight|number)[^>]*> (?:\\S+ )?\\S*<[^>]*(?:ingredient=|count=macarons)`,
+  ),
   // "double cloud mix", "half the cloud mix", "1.5 times cloud mix"
-  `^${opens}(?:make |scale )?(?:(?:a|one) )?(?:double|triple|halve|half|quarter|\\S*<factor\\S*|\\S*<number,fraction\\S*|\\S*<number> times) (?:of )?(?:(?:the|my|our|a|batch) )*${name}(?:(?:please|pls|then|now|instead|[?.!]) )*$`,
+  new RegExp(
+    `^${opens}(?:make |scale )?(?:(?:a|one) )?(?:double|triple|halve|half|quarter|\\S*<factor\\S*|\\S*<number,fraction\\S*|\\S*<number> times) (?:of )?(?:(?:the|my|our|a|batch) )*${name}(?:(?:please|pls|then|now|instead|[?.!]) )*$`,
+  ),
   // "cloud mix scaled to 150 g almond flour", "cloud mix times two"
-  `^${opens}(?:(?:the|my|our) )?${name}(?:scaled|rescaled|resized|doubled|halved|tripled|times|x)(?: (?:up|down|to|by|for|from|with))* (?:${amount}|[?] $|$)`,
+  new RegExp(
+    `^${opens}(?:(?:the|my|our) )?${name}(?:scaled|rescaled|resized|doubled|halved|tripled|times|x)(?: (?:up|down|to|by|for|from|with))* (?:${amount}|[?] $|$)`,
+  ),
   // "cloud mix for 40 macarons", "the cloud recipe from 75 g whites"
-  `^${opens}(?:(?:the|my|our) )?${name.replace("{1,4}?)", "{1,3}?(?:mix|recipe|formula|card) )")}(?:for|from|with|at|to|using) (?:(?:only|just|about) )?${amount}`,
+  new RegExp(
+    `^${opens}(?:(?:the|my|our) )?${name.replace("{1,4}?)", "{1,3}?(?:mix|recipe|formula|card) )")}(?:for|from|with|at|to|using) (?:(?:only|just|about) )?${amount}`,
+  ),
   // "how much almond flour for the sunday mix with 90 g whites"
-  ` (?:for|of|in|by|from|with|use|using|want|make|need|take) (?:the|my|our) ((?:(?:[a-z]+|[a-z_]+<when>) ){1,2}?(?:mix|recipe|formula) )`,
+  / (?:for|of|in|by|from|with|use|using|want|make|need|take) (?:the|my|our) ((?:(?:[a-z]+|[a-z_]+<when>) ){1,2}?(?:mix|recipe|formula) )/,
   // "my recipe called snowy, how much almond for 60 g whites"
-  ` (?:recipe|formula|card) (?:called|named) ((?:[a-z]+ ){1,3}?)(?:[,:] |.*${amount})`,
-].map((each) => new RegExp(each));
+  new RegExp(` (?:recipe|formula|card) (?:called|named) ((?:[a-z]+ ){1,3}?)(?:[,:] |.*${amount})`),
+];
 
 /** A sentence's own joints: no name has them. */
 const inNoName =

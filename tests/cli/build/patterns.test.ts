@@ -85,12 +85,44 @@ describe("how a pattern begins", () => {
     [`(?:${"step|".repeat(12)}round \\d|batch )${long}`, `(?:${"step|".repeat(12)}round |batch )`],
     [`^(?!.*\\?)note${long}`, "^(?!.*\\?)note(?:the )"],
     [`one ${long}|another ${long}`, "one |another "],
+    // what it looks at first tells enough, and talk in front of it is long
+    [`^(?!.*how)(?:${"so |".repeat(30)}and )*note ${long}`, "^(?!.*how)"],
   ])("%s", (source, head) => expect(headOf(source)).toBe(head));
 
   it("is asked of no short one, of none that it is most of, and of none that refers back", () => {
     expect(headOf("take (?:two|three) ")).toBeUndefined();
     expect(headOf(`^(?:${"a word|".repeat(60)}so)* it`)).toBeUndefined();
     expect(headOf(`(one|two) ${long}\\1`)).toBeUndefined();
+  });
+});
+
+describe("patterns that wait", () => {
+  const waitingIn = (code: string): string[] =>
+    patternsIn(parseAst(code, { lang: "ts" })).map(({ start, end }) => code.slice(start, end));
+  const all = 'new RegExp("a" + "b", "g")';
+
+  it("are those of a name that is only searched for, and begin anew each time", () => {
+    const named = `const each = ${all};`;
+    for (const use of ["matchAll(each)", "match(each)", 'replace(each, "")', 'replaceAll(each, "")'])
+      expect(waitingIn(`${named} const f = (text) => text.${use};`)).toEqual([all]);
+  });
+
+  it("are none that remember where they were", () => {
+    const named = `const each = ${all};`;
+    for (const use of [
+      "each.test(text)",
+      "each.exec(text)",
+      "g(each)",
+      "text.matchAll(each) && each.lastIndex",
+    ])
+      expect(waitingIn(`${named} const f = (text) => ${use};`)).toEqual([]);
+    expect(waitingIn(`export ${named} const f = (text) => text.matchAll(each);`)).toEqual([]);
+  });
+
+  it("are those of a book, which is opened once, and none that a function makes each time", () => {
+    expect(waitingIn(`const book = (): readonly Phrase[] => [{ from: ${all} }];`)).toEqual([all]);
+    expect(waitingIn(`const made = (word: string) => [{ from: ${all} }];`)).toEqual([]);
+    expect(waitingIn(`const made = () => [{ from: ${all} }];`)).toEqual([]);
   });
 });
 
@@ -222,6 +254,10 @@ it("waiting, it does what it does at once", () => {
         expect(text.replace(late(), "<$1>")).toBe(text.replace(pattern, "<$1>"));
         expect(text.split(late())).toEqual(text.split(pattern));
         expect(text.split(late(), 1)).toEqual(text.split(pattern, 1));
+        const wide = new RegExp(pattern.source, `${pattern.flags.replace("g", "")}g`);
+        const lateWide = waitingFor([wide])()[0] as ReturnType<typeof waiting>;
+        expect([...text.matchAll(lateWide)]).toEqual([...text.matchAll(wide)]);
+        expect(text.replaceAll(lateWide, "<$1>")).toBe(text.replaceAll(wide, "<$1>"));
         expect(late().source).toBe(pattern.source);
         expect(late().flags).toBe(pattern.flags);
       }

@@ -30,8 +30,10 @@ const rows: readonly { key: string; name: string; unit?: string }[] = [
 
 /** A table of two batches of one flavor, the later one first; none for any other list. */
 export function comparison({ tool, items = [] }: Answer, columns: number, signs: Signs): string[] {
-  const [late, early] = [...items].sort((a, b) => String(b.date).localeCompare(String(a.date)));
-  if (tool !== "recall" || items.length !== 2 || !late || !early || columns < leastPlot) return [];
+  if (tool !== "recall" || items.length !== 2 || columns < leastPlot) return [];
+  // written as years, months and days, they are in the order of their letters
+  const [late, early] = [...items].sort((a, b) => (String(b.date) > String(a.date) ? 1 : -1));
+  if (!late || !early) return [];
   if (!sharedFlavor(items) || typeof late.date !== "string" || typeof early.date !== "string") return [];
   const days = [shortDay(late.date), shortDay(early.date)];
   const table = rows.flatMap(({ key, name, unit = "" }) => {

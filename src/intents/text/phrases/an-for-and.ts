@@ -13,7 +13,7 @@ const ownBeginning =
 const ofTrade =
   "(?:(?:egg|macaron|mac|swiss|dark|white|milk|french|italian|chocolate) )?(?:meringue|batter|shells?|macarons?|macs|tops?|bottoms?|feet|ganache|buttercream|smbc|filling|whites|mixture|mix|cookies)";
 
-export const anForAnd: readonly Phrase[] = [
+export const anForAnd = (): readonly Phrase[] => [
   // "why are the bottoms stickin", "the tops keep crackin'"
   {
     marks: ["in ", "in'", "in,", "in?"],

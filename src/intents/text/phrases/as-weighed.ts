@@ -11,7 +11,7 @@ const piece =
 const yolky =
   "(?:curd|custard|mayo|mayonnaise|ice cream|pastry cream|creme brulee|crème brûlée|hollandaise|carbonara|tiramisu|zabaglione|aioli)";
 
-export const asWeighed: readonly Phrase[] = [
+export const asWeighed = (): readonly Phrase[] => [
   // "a 20 g knob of butter": 20 g of it
   {
     marks: [" of "],

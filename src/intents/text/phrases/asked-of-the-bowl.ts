@@ -7,7 +7,7 @@ const grams = "((?:(?:the|those|that|my) )?\\d+(?:[.,]\\d+)? ?(?:g|grams?)(?: of
 
 const known = new Set(tastes.map(({ taste }) => taste));
 
-export const askedOfTheBowl: readonly Phrase[] = [
+export const askedOfTheBowl = (): readonly Phrase[] => [
   // "what goes into 350 g buttercream, coconut": so much of that
   {
     marks: ["what goes in"],
@@ -41,7 +41,7 @@ export const askedOfTheBowl: readonly Phrase[] = [
   // "..., and then orange oil, how much in all of that"
   {
     marks: [", how much"],
-    from: /,? ?\b(?:and then|and|then|plus|also) ((?:[a-z]+ ){0,3}(?:oil|extract|flavou?r(?:ing)?|essence|paste|powder|zest|salt|rum|vanilla|liqueur)), how much(?: of it)? (?=(?:in|for|into) (?:(?:all|half) of )?(?:that|it|this)\b)/g,
+    from: /,? ?\b(?:and then|and|then|plus|also) (?!(?:it|its|i|we|they|that|gets?|getting|takes?|wants?|needs?|has|have|is|are|will|should|goes|tastes) )((?:[a-z]+ ){0,3}(?:oil|extract|flavou?r(?:ing)?|essence|paste|powder|zest|salt|rum|vanilla|liqueur)), how much(?: of it)? (?=(?:in|for|into) (?:(?:all|half) of )?(?:that|it|this)\b)/g,
     to: ", and how much $1 ",
   },
   // "matcha powder for the whole amount"

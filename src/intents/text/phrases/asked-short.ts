@@ -7,7 +7,7 @@ const end = "(?:,? (?:please|pls|then|now))* ?[?.!]*$";
 const size = "(?: (?:at|of|for|with) (\\d+(?:\\.\\d+)? ?(?:mm|cm)))?";
 const heat = "(\\d{2,3} ?(?:°? ?[cf]\\b|degrees?)?)";
 
-export const askedShort: readonly Phrase[] = [
+export const askedShort = (): readonly Phrase[] => [
   // "how many minutes per tray at 38 mm": in the oven, and not how many shells
   {
     marks: [" per tray", " a tray", " each tray"],

@@ -11,7 +11,7 @@ const asking =
 const comesTo =
   "(?:is|are|was|would be|will be|might be|should be|could be|ought to be|(?:(?:would|will|might|should|could) )?(?:comes?|works?|comes? out|works? out|amounts?) (?:to|at|as)|(?:would )?equals?)";
 
-export const askedWithin: readonly Phrase[] = [
+export const askedWithin = (): readonly Phrase[] => [
   // "in sticks, which we don't really do here.": said of what was named, and nothing of it
   {
     marks: [

@@ -4,7 +4,7 @@
  */
 import type { Phrase } from "./phrase.ts";
 
-export const batchCounted: readonly Phrase[] = [
+export const batchCounted = (): readonly Phrase[] => [
   // "a batch of 460, how many macarons": what is asked for isn't told
   {
     marks: ["batch of "],

@@ -58,7 +58,7 @@ function sharedOut(said: string): string | undefined {
   return inParts && !isOne ? how : undefined;
 }
 
-export const batterSharedOut: readonly Phrase[] = [
+export const batterSharedOut = (): readonly Phrase[] => [
   {
     marks: [" for "],
     from: new RegExp(

@@ -8,7 +8,7 @@ const goods =
 const order = "(?:charge|charging|price|sell|ask|quote)";
 const line = `${money} (?:of )?(?:the )?${goods}`;
 
-export const billOrdered: readonly Phrase[] = [
+export const billOrdered = (): readonly Phrase[] => [
   {
     marks: ["charge", "charging", "price", "sell", "ask ", "quote"],
     from: new RegExp(

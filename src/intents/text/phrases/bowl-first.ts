@@ -17,7 +17,7 @@ const goesIn =
 const into =
   "(?: (?:in|into|for|to|with)(?: (?:it|that|this|there|that one|this one|(?:that|this|the|my) (buttercream|ganache|batter|filling|bowl|one|part)))?)?";
 
-export const bowlFirst: readonly Phrase[] = [
+export const bowlFirst = (): readonly Phrase[] => [
   // "rum and also orange zest, both going in 220 g buttercream"
   {
     marks: [" and also "],

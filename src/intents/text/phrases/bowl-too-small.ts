@@ -15,7 +15,7 @@ const opener = "((?:(?:hm|hmm|oh|no|wait|well|ugh|argh|actually|sorry|ok|but|and
 const size =
   "(?:(?:do|make|make it|say|try|use|take|go for|lets do|let's do|let us do|its|only|just|please|i'?ll do|we'?ll do|for|with|about|at most|to) )*\\d+(?:[.,]\\d+)? ?(?:g|grams?|kg|macarons|macs|shells)?(?: (?:please|pls|then|instead|max|at most|only|today|thanks))*[ .!]*$";
 
-export const bowlTooSmall: readonly Phrase[] = [
+export const bowlTooSmall = (): readonly Phrase[] => [
   {
     marks: ["bowl", "mixer", "machine", " pan", " pot", "jug", " tub", "container", " bag"],
     from: new RegExp(

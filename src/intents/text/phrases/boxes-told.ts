@@ -9,7 +9,7 @@ const end = "(?= ?[,.;?!]| ?$)";
 const bare = "\\d{1,3}";
 const joint = "(?:, and | and |, ?| ?\\+ ?| & |,? plus )";
 
-export const boxesTold: readonly Phrase[] = [
+export const boxesTold = (): readonly Phrase[] => [
   // "4 doz"
   {
     marks: [" doz", " dz"],

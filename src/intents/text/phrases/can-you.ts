@@ -9,7 +9,7 @@ const sums =
 const label =
   "(?:(?:a|an|the|my|me|us a|some) )*(?:(?:us|usa|american|eu|european|uk|food|ingredients?|product) )?labels?";
 
-export const canYou: readonly Phrase[] = [
+export const canYou = (): readonly Phrase[] => [
   {
     marks: ["?"],
     from: new RegExp(

@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 
 const lead = `(${openingText()})`;
 
-export const changedAgain: readonly Phrase[] = [
+export const changedAgain = (): readonly Phrase[] => [
   // "nvm 20"
   {
     marks: ["nvm", "nevermind"],

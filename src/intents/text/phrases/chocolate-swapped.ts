@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 const kind = "(dark|milk|white)(?: choc(?:olate)?)?";
 const weight = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|kg|oz|ml)";
 
-export const chocolateSwapped: readonly Phrase[] = [
+export const chocolateSwapped = (): readonly Phrase[] => [
   // "swap the dark for white"
   {
     marks: ["swap", "swop", "change", "replace", "exchange", "switch", "trade"],

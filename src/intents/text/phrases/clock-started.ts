@@ -20,7 +20,7 @@ const tail =
 const lead =
   "((?:(?:ok|okay|and|now|so|right|no|nah|actually|oh|please|wait|hm|well|sorry|on second thoughts?),? )*)";
 
-export const clockStarted: readonly Phrase[] = [
+export const clockStarted = (): readonly Phrase[] => [
   {
     marks: [" clock", "stopwatch", "kick off", "fire up"],
     from: new RegExp(

@@ -18,7 +18,7 @@ const dashedRow = new RegExp(
 );
 const dashes = new RegExp(`(?<=[a-z]) - (?=${length})`, "g");
 
-export const clockSaid: readonly Phrase[] = [
+export const clockSaid = (): readonly Phrase[] => [
   // "three timers - 8 min oven, 35 min rest"
   {
     marks: ["timers - ", "alarms - ", "timers please - ", "timers pls - ", "timers needed - "],

@@ -16,7 +16,7 @@ const lead = `(${leadingText("i have", "ive got", "i've got", "i've", "ive", "go
 const bowls = new RegExp(bowl, "g");
 const isDye = new RegExp(`^${dye}$`);
 
-export const colorsEach: readonly Phrase[] = [
+export const colorsEach = (): readonly Phrase[] => [
   {
     marks: [" each", " both", " either", " every", " all"],
     from: new RegExp(

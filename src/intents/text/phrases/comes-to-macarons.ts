@@ -8,7 +8,7 @@ const it = "(?:that|it|this|they|those|all that|all of that|the lot)";
 const counted = "(macarons?|macs|shells|trays)";
 const meant = "(?:,? (?:i mean|i meant|that is|please|pls|then|roughly|about|if i may))*";
 
-export const comesToMacarons: readonly Phrase[] = [
+export const comesToMacarons = (): readonly Phrase[] => [
   {
     marks: ["macaron", " macs", "shells", "trays"],
     from: new RegExp(

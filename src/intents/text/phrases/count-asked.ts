@@ -11,7 +11,7 @@ const marks = ["shell", "tray", "white"];
 const behind =
   "(?<=(?:\\d|dozen|boxes|macarons|two|three|four|five|six|seven|eight|nine|ten|twelve)\\b.*(?:^|[,.;:] | - ))";
 
-export const countAsked: readonly Phrase[] = [
+export const countAsked = (): readonly Phrase[] => [
   {
     marks,
     from: new RegExp(

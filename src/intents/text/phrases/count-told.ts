@@ -6,7 +6,7 @@ import { spelt } from "./spelt.ts";
 const lead = `(${openingText()})`;
 const number = `(?:\\d{1,3}|(?:${spelt})(?:[ -](?:${spelt}))?|(?:a|one|two|three|four) dozen)`;
 
-export const countTold: readonly Phrase[] = [
+export const countTold = (): readonly Phrase[] => [
   // "im doing thirty, ring of buttercream and ..."
   {
     marks: [

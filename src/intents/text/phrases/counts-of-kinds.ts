@@ -35,7 +35,7 @@ export function ofKinds(all: readonly (readonly [number, string])[], whole: stri
     : `${sum} macarons`;
 }
 
-export const countsOfKinds: readonly Phrase[] = [
+export const countsOfKinds = (): readonly Phrase[] => [
   // "three kinds, 12 each: lemon, rose, coffee"
   {
     marks: [" each"],

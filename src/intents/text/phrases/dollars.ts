@@ -16,7 +16,7 @@ const codes: Readonly<Record<string, string>> = {
   sg: "sgd",
 };
 
-export const dollars: readonly Phrase[] = [
+export const dollars = (): readonly Phrase[] => [
   {
     marks: ["z$", "a$", "u$", "c$", "n$", "s$", "k$", "g$"],
     from: new RegExp(`(?<![a-z\\d'])(${Object.keys(codes).join("|")})\\$ ?(?=\\d|[.]\\d)`, "g"),

@@ -17,7 +17,7 @@ const timer =
 const other =
   "(?!.*\\b(?:how|what|when|still|ok to|safe|keep|good|note|log|since|from then|started|matur\\w*|fridge|freezer|counter|(?<!c[ao]me )out|chill\\w*)\\b)";
 
-export const doneAgo: readonly Phrase[] = [
+export const doneAgo = (): readonly Phrase[] => [
   {
     marks: [" ago", "yesterday", "last night"],
     from: new RegExp(`^${other}${lead}${told}(?:,|;|\\.| -|,? so|,? and|,? now) ?(?=${timer}$)`, "g"),

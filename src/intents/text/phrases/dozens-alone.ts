@@ -28,7 +28,7 @@ const isCounted = (whole: string): boolean =>
       ),
   );
 
-export const dozensAlone: readonly Phrase[] = [
+export const dozensAlone = (): readonly Phrase[] => [
   // "a gross of macarons", "two gross": a dozen dozens
   {
     marks: [" gross"],

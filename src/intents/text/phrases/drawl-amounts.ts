@@ -17,7 +17,7 @@ const oneAnd = (said: string): string => {
   return over === 3 ? `1 ${share * 3 > 1.5 ? 2 : 1}/3` : `${1 + share}`;
 };
 
-export const drawlAmounts: readonly Phrase[] = [
+export const drawlAmounts = (): readonly Phrase[] => [
   // "an hour an a half", "two pounds an three quarters"
   {
     marks: [" an a ", " an half", " an ", " n a "],

@@ -27,7 +27,7 @@ const orderOf = (lead: string, long: string, thing: string, more = "", each = mo
   return `${lead}set a timer for ${first} for ${thing.trim()}${others}`;
 };
 
-export const drawlTimers: readonly Phrase[] = [
+export const drawlTimers = (): readonly Phrase[] => [
   // "gimme a heads up in twenty"
   {
     marks: [

@@ -2,7 +2,7 @@
 import type { Phrase } from "./phrase.ts";
 import { count, spelt } from "./spelt.ts";
 
-export const drawl: readonly Phrase[] = [
+export const drawl = (): readonly Phrase[] => [
   {
     marks: ["y'all", "yall", "ya'll"],
     from: /\b(?:y'?all|ya'll)('s)?\b/g,

@@ -15,7 +15,7 @@ const asked =
   "(?=.*\\b(?:whites|eggs?|sugar|caster|granulated|meringue|recipe|the rest|batter|macarons?)\\b)";
 const asks = "(?=.*\\b(?:how much|how many|what|whats|for|need)\\b)";
 
-export const dryMixWeighed: readonly Phrase[] = [
+export const dryMixWeighed = (): readonly Phrase[] => [
   {
     marks: ["dry mix", "dry ingredients", "dry stuff", "dry blend"],
     from: new RegExp(

@@ -10,7 +10,7 @@ const perOne =
   /,? ?(?:(?:of|for|in|per|by) (?:each|every|one|a|the)? ?(?:single |one )?(?:flavou?rs?|colou?rs?|kinds?|sorts?|types?|tastes?|fillings?|of them)|\bper (?:flavou?r|colou?r|kind|sort|type|taste)|\bfor each(?: one)?|\beach(?: (?:flavou?r|colou?r|kind|one))?)(?= ?[?.!]*$)/;
 const asked = /\b(?:how much|how many|what(?:'s|s)?|batter|filling|shells|trays|whites)\b[^,.;?]*[?.!]*$/;
 
-export const eachOfSeveral: readonly Phrase[] = [
+export const eachOfSeveral = (): readonly Phrase[] => [
   {
     marks: [" each", " every"],
     from: new RegExp(

@@ -13,7 +13,7 @@ const where =
 
 const known = (word = ""): number => smallNumbers[word] ?? Number(word);
 
-export const eggsCracked: readonly Phrase[] = [
+export const eggsCracked = (): readonly Phrase[] => [
   // only told: a nod is all there is to say
   {
     marks: ["egg"],

@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 const seen =
   "(?: (?:in sight|to be seen|anywhere|among them|amongst them|on (?:any|a single one|one|the tray|the whole tray)(?: of (?:them|these))?))?";
 
-export const feetMissing: readonly Phrase[] = [
+export const feetMissing = (): readonly Phrase[] => [
   {
     marks: [" foot", " feet", " frill"],
     from: new RegExp(

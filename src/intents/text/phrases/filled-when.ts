@@ -1,7 +1,7 @@
 /** Which of them were filled when, and whether they may still be handed out. */
 import type { Phrase } from "./phrase.ts";
 
-export const filledWhen: readonly Phrase[] = [
+export const filledWhen = (): readonly Phrase[] => [
   // "those filled on the 10th"
   {
     marks: ["those ", "these ", "them "],

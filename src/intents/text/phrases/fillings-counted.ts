@@ -30,7 +30,7 @@ const jam =
   /(\d+(?:\.\d+)? ?(?:g|grams?)) (?:of )?(?:(?!in\b|of\b)[a-z]+ ){0,2}?(?:jam|curd|jelly|compote|marmalade)\b(?: (?:for|in) the)?(?: (?:centers?|centres?|middles?|cores?))?(?! (?:in|into)\b)/g;
 const ring = /\b(butter ?cream|smbc|ganache)(?: for the)? (?:rings?|borders?|rims?)\b/g;
 
-export const fillingsCounted: readonly Phrase[] = [
+export const fillingsCounted = (): readonly Phrase[] => [
   // "150 g buttercream ring and 90 g raspberry jam center, enough for 30?": both of them fill
   {
     marks: [" jam", " curd", " jelly", " compote", " marmalade"],

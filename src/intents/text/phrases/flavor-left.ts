@@ -13,7 +13,7 @@ const told =
   "^(?!(?:how|what|which|does|do|is|are|can|could|should|will|would|if|note|log|save|set|pantry|stock|remember)\\b)(?!.{0,160}\\b(?:put|added|add|stirred|poured|tipped|mixed|went|says?|recommends?|per|label|directions?|instructions?|costs?|bought)\\b)";
 const the = "(?:the|my|that|this|our)";
 
-export const flavorLeft: readonly Phrase[] = [
+export const flavorLeft = (): readonly Phrase[] => [
   // "squeezed the rose bottle till it gave up and got 4.5 g of flavor"
   {
     marks: ["bottle", "jar", "tub", "pot ", "vial", "flask", "tin ", "bag ", "sachet", "packet", "phial"],

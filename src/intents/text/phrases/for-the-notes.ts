@@ -9,7 +9,7 @@ const nth =
   "(?:first|second|third|fourth|fifth|sixth|another|new|last|todays|this|latest|\\d+(?:st|nd|rd|th)?|one|two|three|four|five)";
 const batch = `(?:(?:the |a |my )?(?:${nth} )?(?:[a-z]+ ){0,3}batch(?: (?:\\d+|one|two|three|four|five|six))?(?: of [a-z]+(?: [a-z]+)?)?)`;
 
-export const forTheNotes: readonly Phrase[] = [
+export const forTheNotes = (): readonly Phrase[] => [
   // "and the rest was 40 min": no remainder
   {
     marks: ["the rest was "],

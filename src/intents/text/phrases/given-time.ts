@@ -12,7 +12,7 @@ const timer =
 const asked =
   /^(?:(?:and|so|but|ok) )*(?:is|are|do|does|did|can|could|may|should|shall|will|would|how|what|when|which|why|note|log|jot|write|record)\b|\b(?:how|what|when|why|should|can|could|shall) (?:i|we|long|much|many|do|does|is|it|they)\b|\bis it (?:ok|okay|safe|fine)\b/;
 
-export const givenTime: readonly Phrase[] = [
+export const givenTime = (): readonly Phrase[] => [
   // "remind me in 45 to take the butter out", "in 20 remind me about the ganache", "ring in 10": minutes
   {
     marks: [" in "],

@@ -43,7 +43,7 @@ const keeps =
   "(?:[,.;:]? (?:and |so |please |just |you should |do )*(?:remember|keep|note|save|store|know)(?: (?:it|that|this|them))?(?: (?:in mind|for me|down|as (?:my|a) (?:habit|rule|standard|default|setting)|for (?:next time|later|the future)))*)?";
 const end = `${keeps}(?:,? (?:please|pls|thanks|for me|here|now))*[ .!]*$`;
 
-export const habits: readonly Phrase[] = [
+export const habits = (): readonly Phrase[] => [
   // "i pipe 4.5 cm shells now, keep it so"
   {
     marks: ["keep it", "keep them", "leave it", "stay so", "stays so"],

@@ -26,7 +26,7 @@ const put = (before = "", grams = "", ...rest: string[]): string => {
   return `${before}split ${grams} into ${one} ${first} and ${other} ${second}`;
 };
 
-export const halfAndHalf: readonly Phrase[] = [
+export const halfAndHalf = (): readonly Phrase[] => [
   // "lemon for half of it and vanilla extract for the other half", "flavor half of it lemon and half vanilla extract"
   {
     marks: ["half"],

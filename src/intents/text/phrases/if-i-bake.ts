@@ -5,7 +5,7 @@ const number =
   "(?:\\d+|(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|eighteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|dozen|half|couple)(?:[ -](?:one|two|three|four|five|six|seven|eight|nine|dozen|hundred|and|a))*)";
 const many = `(?:(?:only|just|about|around) )*${number}(?: [a-z]+)? (?:macarons?|macaroons?|macs|dozen)`;
 
-export const ifIBake: readonly Phrase[] = [
+export const ifIBake = (): readonly Phrase[] => [
   {
     marks: [" bak"],
     from: new RegExp(

@@ -8,7 +8,7 @@ const inUnit =
 /** A number that opens a measure. */
 const count = "(?:\\d|an? |half |one |two |three |four |five |six |seven |eight |nine |ten |twelve )";
 
-export const indirect: readonly Phrase[] = [
+export const indirect = (): readonly Phrase[] => [
   // "what of a smaller bowl, 125 g?"
   {
     marks: ["what of "],

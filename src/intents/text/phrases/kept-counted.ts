@@ -20,7 +20,7 @@ const number = new RegExp(
 const spell =
   /\b(?:for )?how long (?:(?:are|do|will|would) (?:they|these|those)(?: (?:be|stay|taste|keep|remain))? (?:at (?:their|its) (?:very )?best|nice|lovely|tasty|in good shape|in top form)|(?:till|until|before) they go (?:downhill|off|bad|stale|dry)|at (?:their|its) best)(?= ?[?.!,]*(?:$| ))/;
 
-export const keptCounted: readonly Phrase[] = [
+export const keptCounted = (): readonly Phrase[] => [
   {
     marks: ["froze", "freez", "fridge", "refrig", "chilled"],
     from: new RegExp(`^(?=.*${cold})(?=.*${asks})(?!.*${other})(?!.*${day}).*$`, "g"),

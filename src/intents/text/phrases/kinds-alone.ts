@@ -14,7 +14,7 @@ const isOther =
 const times: Readonly<Record<string, number>> = { half: 0.5, twice: 2, double: 2, "three times": 3, "": 1 };
 
 const asMany = `${joint}(?:half|twice|double|three times)? ?(?:as many|the same(?: number)?|that many)(?: again)? (?:of |in )?(?:the )?${kind}(?: ones)?`;
-const oneAsMany = new RegExp(asMany.replace("(?:half", "(half").replace(kind, `(${kind})`), "g");
+const oneAsMany = () => new RegExp(asMany.replace("(?:half", "(half").replace(kind, `(${kind})`), "g");
 const oneKind = new RegExp(`${kind}(?![a-z])`, "g");
 
 const kindWords: ReadonlySet<string> = new Set(kindNames.flatMap((words) => words.split(" ").slice(-1)));
@@ -36,7 +36,7 @@ function eachOf(said: string, list: string, number: string, whole: string): stri
     : [...list.matchAll(oneKind)].map(([name]) => `${manySaid(number)} ${name}`).join(" and ");
 }
 
-export const kindsAlone: readonly Phrase[] = [
+export const kindsAlone = (): readonly Phrase[] => [
   // "they share one plain base, so how much filling": of all of them
   {
     marks: [" share", " same ", " one "],
@@ -50,7 +50,7 @@ export const kindsAlone: readonly Phrase[] = [
     to: (said, ...found) => {
       const [number = "", first = "", others = ""] = found;
       const all: [number, string][] = [[manySaid(number), first]];
-      for (const [, factor = "", name = ""] of others.matchAll(oneAsMany)) {
+      for (const [, factor = "", name = ""] of others.matchAll(oneAsMany())) {
         const counts = [all[0], all.at(-1)].map((each) => (each?.[0] ?? 0) * (times[factor] ?? 0));
         const [count = 0, other = 0] = counts;
         // "half as many" of the first or of the last of them

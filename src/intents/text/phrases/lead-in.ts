@@ -3,7 +3,7 @@ import type { Phrase } from "./phrase.ts";
 
 const joins = "(?:(?:ok|okay|so|and|oh|hey|hi|hello|right|um|uh|er|well|sorry|now),? )*";
 
-export const leadIn: readonly Phrase[] = [
+export const leadIn = (): readonly Phrase[] => [
   // "plus what is 5/8 of 480": another question, and no sum
   {
     marks: [" plus "],

@@ -67,6 +67,6 @@ const marks = [
   "a gift",
 ];
 
-export const leftOutOfPrice: readonly Phrase[] = [
+export const leftOutOfPrice = (): readonly Phrase[] => [
   { marks, from: /^[\s\S]{12,300}$/g, to: (text) => counted(String(text)) },
 ];

@@ -10,7 +10,7 @@ const some = "(\\d+|six|eight|ten|twelve|twenty|two dozen|a dozen)";
 /** Where a sum is asked for, and none of the holder itself is bought. */
 const isSale = /\b(?:margin|mark ?-?up|profit|costs?|sell|sells|selling|sold|price|charge|earn|make on)\b/;
 
-export const letGoFor: readonly Phrase[] = [
+export const letGoFor = (): readonly Phrase[] => [
   {
     marks: ["let ", "flog", "shift", "part with", "hawk", "knock", "offload", "unload", "punt"],
     from: new RegExp(

@@ -16,7 +16,7 @@ const asked = "(?:how many|how much|what|whats)";
 const ask = (name: string): string => (/egg|white/.test(name) ? `how many ${name}` : `how much ${name}`);
 const marks = ["macaron", " macs"];
 
-export const linesForMacarons: readonly Phrase[] = [
+export const linesForMacarons = (): readonly Phrase[] => [
   // "batter for 40 macarons and the eggs", "whites for 40 macarons, and almond flour"
   {
     marks,

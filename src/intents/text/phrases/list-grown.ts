@@ -16,7 +16,7 @@ const inAll =
 /** Two weights and no question stand before it: a list. */
 const list = "((?:[^?\\d]{0,40}\\d+(?:\\.\\d+)? ?(?:g|grams?)\\b){2,8}[^?\\d]{1,40}?)";
 
-export const listGrown: readonly Phrase[] = [
+export const listGrown = (): readonly Phrase[] => [
   {
     marks: [
       "blow",

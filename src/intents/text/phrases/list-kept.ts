@@ -100,7 +100,7 @@ function named(text: string): string {
   return name ? `save recipe ${name}: ${found[0].trim()}` : text;
 }
 
-export const listKept: readonly Phrase[] = [
+export const listKept = (): readonly Phrase[] => [
   {
     marks: [
       "sav",

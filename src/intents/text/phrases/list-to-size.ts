@@ -14,7 +14,7 @@ const shares: Readonly<Record<string, string>> = {
 
 const pack = "(?:packet|pack|bag|jar|tin|box|carton|tub|sack)";
 
-export const listToSize: readonly Phrase[] = [
+export const listToSize = (): readonly Phrase[] => [
   // "98 whites 126 almond ..., today theres just 70 of white"
   {
     marks: [" white"],

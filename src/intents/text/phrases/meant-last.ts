@@ -6,7 +6,7 @@ const number = `(?:\\d+(?:[.,]\\d+)?|(?:${spelt})(?:[ -](?:${spelt}))?)`;
 /** The number with what it counts. */
 const measured = `((?:about |only |just )?${number}(?: ?%| ?(?:g|gr|grams?|kg|oz|ml|cm|mm|mins?|minutes?|hours?|percent|c|f|cups?|tbsp|tsp|sticks?|macarons|macs|shells|trays|parts|bowls|boxes|of them))?)`;
 
-export const meantLast: readonly Phrase[] = [
+export const meantLast = (): readonly Phrase[] => [
   {
     marks: [" i mean", " i meant", " i should say"],
     from: new RegExp(

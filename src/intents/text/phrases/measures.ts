@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 
 const parts: Readonly<Record<string, number>> = { quarters: 4, thirds: 3, eighths: 8 };
 
-export const measures: readonly Phrase[] = [
+export const measures = (): readonly Phrase[] => [
   // "powder in place of the gel"
   { marks: ["in place of "], from: /\bin place of (?=\S)/g, to: "instead of " },
   // "once and a half"

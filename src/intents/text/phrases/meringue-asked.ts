@@ -24,7 +24,7 @@ const elseAsked =
 const isButtercream = (text: string): boolean =>
   (weighed.test(text) || (new RegExp(butter).test(text) && partsAsked.test(text))) && !elseAsked.test(text);
 
-export const meringueAsked: readonly Phrase[] = [
+export const meringueAsked = (): readonly Phrase[] => [
   // "350 g butter. swiss meringue: sugar and whites?": with butter it is the buttercream
   {
     marks: ["swiss m", "italian m", "french m"],

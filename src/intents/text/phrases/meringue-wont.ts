@@ -26,7 +26,7 @@ const asked =
 const unlessAsked = (whole = "", ...found: string[]): string =>
   asked.test(String(found.at(-1)).replace(whole, "")) ? whole : fault;
 
-export const meringueWont: readonly Phrase[] = [
+export const meringueWont = (): readonly Phrase[] => [
   // "cant get the meringue to peak", "i cant seem to whip my whites stiff"
   {
     marks,

@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 
 const lead = `(${openingText()})`;
 
-export const mixAndItsParts: readonly Phrase[] = [
+export const mixAndItsParts = (): readonly Phrase[] => [
   // "350 g smbc as the end result, parts pls": what it is made of
   {
     marks: ["parts", "components"],

@@ -11,7 +11,7 @@ const listed = (row: string): string =>
     .filter(Boolean)
     .join(" and ");
 
-export const mixesNamed: readonly Phrase[] = [
+export const mixesNamed = (): readonly Phrase[] => [
   // "44 macarons: the batter i need, and the filling i need"
   {
     marks: ["batter ", "filling ", "whites ", "eggs "],

@@ -28,7 +28,7 @@ function summed(found: readonly string[], numbers: readonly (string | undefined)
   return `${sum} macarons${clock.test(text) ? when : ""}`;
 }
 
-export const moreOfThem: readonly Phrase[] = [
+export const moreOfThem = (): readonly Phrase[] => [
   {
     marks: [" and ", " plus ", "+", ", another", ", then"],
     from: new RegExp(

@@ -47,7 +47,7 @@ const offBy = (_whole = "", number = "", scale = "", way = ""): string =>
   `my oven runs ${number} ${scale || "degrees"} ${/^(?:hot|over|high)/.test(way) ? "hot" : "cold"}. `;
 
 /** Told as a habit or as an order to keep it, without the word "default". */
-const alwaysSo: readonly Phrase[] = [
+const alwaysSo = (): readonly Phrase[] => [
   // "i only ever pipe 42 mm", "i never pipe anything but 42 mm"
   {
     marks: [" only", " never", "exclusively", "strictly"],
@@ -173,7 +173,7 @@ const alwaysSo: readonly Phrase[] = [
   },
 ];
 
-export const myDefault: readonly Phrase[] = [
+export const myDefault = (): readonly Phrase[] => [
   // "default diameter 42 mm", "standard size for me is 42 mm", "the usual for me is 42 mm"
   {
     marks: sizeMarks,
@@ -308,5 +308,5 @@ export const myDefault: readonly Phrase[] = [
     ),
     to: "my oven takes $1 trays at once. ",
   },
-  ...alwaysSo,
+  ...alwaysSo(),
 ];

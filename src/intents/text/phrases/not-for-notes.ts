@@ -43,6 +43,6 @@ const marks = [
   "nothing to ",
 ];
 
-export const notForNotes: readonly Phrase[] = [
+export const notForNotes = (): readonly Phrase[] => [
   { marks, from: /^[\s\S]{8,200}$/g, to: (text) => heard(String(text)) },
 ];

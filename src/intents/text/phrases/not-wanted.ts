@@ -29,7 +29,12 @@ const turned = `(?=[^]*?${asked})`;
 const timer =
   "(?:(?:me )?(?:a|an|the|any|another|one) )?(?:timers?|alarms?|countdown|clock)(?: for (?:it|that|this|them|me))?";
 
-export const notWanted: readonly Phrase[] = [
+const filling = "(?:curd|jam|ganache|buttercream|caramel|compote|marmalade|cent(?:re|er)|ring|filling)";
+const noFilling = `(?:no|without)(?: the| any| more)? (?:[a-z]+ )?${filling}${tail}`;
+/** Macarons are to be filled, or filling made for them. */
+const fills = (text: string): boolean => /\bhow (?:many|much|far)\b/.test(text) && /fill|mac/.test(text);
+
+export const notWanted = (): readonly Phrase[] => [
   // "last saturday, i mean": what is meant, in place of what was said
   {
     marks: [" i mean"],
@@ -148,5 +153,22 @@ export const notWanted: readonly Phrase[] = [
     marks: [" out"],
     from: new RegExp(`${start}leave (?:the |any )?${named} out${tail},?${wanted}`, "g"),
     to: "no $1,",
+  },
+  // "no curd just 200 g buttercream, how many can i fill": one filling alone; "no ganache, 30" may be another order
+  {
+    marks: ["no ", "without "],
+    only: fills,
+    from: new RegExp(
+      `(?<=^|[,.;:] ?|\\b(?:so|and|but) )${noFilling}[,.;:]? ?(?:(?:so|and|but),? )?(?=(?:(?:just|only|all|it'?s|i'?ve|i have|there'?s)[^]* |\\d[\\d.]* ?(?:g|gr|grams|oz) (?:of )?(?:the )?)${filling}\\b)`,
+      "g",
+    ),
+    to: "",
+  },
+  // "45 macs, no ganache, just buttercream", "no ganache left, ..."
+  {
+    marks: ["no ", "without "],
+    only: fills,
+    from: new RegExp(`(?:(?<=[a-z0-9][,.;:] ?)${noFilling}|(?<=^)${noFilling} left)(?=[,.;:?]|$)`, "g"),
+    to: "",
   },
 ];

@@ -14,7 +14,7 @@ const stem = (said: string): string =>
 const started = (_said: string, before = "", name = "", behind = ""): string =>
   `${before}start a ${stem(name)} timer${behind}`;
 
-export const offhandTimers: readonly Phrase[] = [
+export const offhandTimers = (): readonly Phrase[] => [
   // "set 25 for the rest": minutes, of the step
   {
     marks: ["set ", "put ", "start "],

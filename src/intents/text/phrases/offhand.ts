@@ -22,7 +22,7 @@ const numberOf = (said: string): number | undefined =>
   /^a (?:pair|couple)/.test(said) ? 2 : Number(smallNumbers[said] ?? tens[said] ?? said) || undefined;
 const written = (value: number): string => String(Number(value.toPrecision(12)));
 
-export const offhand: readonly Phrase[] = [
+export const offhand = (): readonly Phrase[] => [
   // "bowl has 620 g batter in it. what will i get": macarons, and no bowls
   {
     marks: [

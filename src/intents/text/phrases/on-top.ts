@@ -6,7 +6,7 @@ import { count } from "./spelt.ts";
 const counted =
   "g|gr|grams?|kg|oz|ounces?|lbs?|ml|cl|l|cups?|tbsps?|tsps?|tablespoons?|teaspoons?|spoons?|drops?|pinch|pinches|sticks?|s|sec|secs|seconds?|min|mins|minutes|percent|hours?|days?|mm|cm|butter ?cream|ganache|filling|batter|more|extra|others?|another|spares?|of|macarons?|macs|shells?|pairs?|whites?|eggs?|yolks?|trays?|sheets?|box|boxes|batch|batches|bowls?|bags?|packs?|packets?|bottles?|people|guests|euros?|dollars?|pounds?|cents?|bucks|quid";
 
-export const onTop: readonly Phrase[] = [
+export const onTop = (): readonly Phrase[] => [
   // "filling for 24 macarons with 6 g each, and 12 macarons on top": made as well, and nothing to decorate with
   {
     marks: [" on top"],

@@ -14,7 +14,7 @@ const listsRecipe = (before: string): boolean =>
   (before.match(/\d+ ?(?:g|gr)? ?[a-z]/g) ?? []).length >= 3 &&
   !/\b(?:used|bought|stock|pantry|label|labl|save|note|log)\b/.test(before);
 
-export const oneHandedBowls: readonly Phrase[] = [
+export const oneHandedBowls = (): readonly Phrase[] => [
   // "300 bc to 4 equal bowls, matcha powdr for one bowl", "600 bc 3 bowls even, ...": the bowl is parted first
   {
     marks: [" bowl", " part", " tub", " jar", " ways", " each", " one"],

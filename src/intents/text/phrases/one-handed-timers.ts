@@ -26,7 +26,7 @@ function severalTimers(said = "", lead = "", many = "", list = ""): string {
   return each ? `${lead}${each.map(([long, what]) => `set a ${long} timer for ${what}`).join(", ")}` : said;
 }
 
-export const oneHandedTimers: readonly Phrase[] = [
+export const oneHandedTimers = (): readonly Phrase[] => [
   // "tmr 11m", "11m tmr": beside so many minutes it is a timer, and no tomorrow
   {
     marks: ["tmr"],

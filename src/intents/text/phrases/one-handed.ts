@@ -13,7 +13,7 @@ const day = `(?:\\d{1,2}(?:st|nd|rd|th)? (?:of )?${month}|${month} (?:the )?\\d{
 /** Said of what should be there: that there is none. */
 const none = "(?:none|zero|zilch|nada|nil|missing|not one|not any|nowhere)";
 
-export const oneHanded: readonly Phrase[] = [
+export const oneHanded = (): readonly Phrase[] => [
   // "dk gnache", "gnache dk 240", "160 dk": dark; "i dk how much" and a bare "dk" stay
   {
     marks: [" dk"],

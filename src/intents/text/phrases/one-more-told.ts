@@ -15,7 +15,7 @@ const shopped =
 const wentOn =
   "(?:(?:has|have|is|are|just|all|now|it|that|which) )*(?:went|gone|going|goes|put|landed|sits?|is|are|stands?)?";
 
-export const oneMoreTold: readonly Phrase[] = [
+export const oneMoreTold = (): readonly Phrase[] => [
   // "one more to log, speculoos batch, 40 min rest"
   {
     marks: [" to log", " to note", " to record", " to write", " to jot", " to enter", " to put", " to add"],

@@ -5,7 +5,7 @@ const lead =
   "(?:(?:ok|okay|and|so|oh|well|right|no|nah|nope|actually|hm|sorry|but|then|ugh|argh|wait|ha),? )*";
 const will =
   "(?: (?:is|'s|will|would|should|be|do|does|fine|enough|plenty|ok|okay|good|then|please|pls|now|instead|after all|thanks|it|again|to be))*";
-export const oneOfIt: readonly Phrase[] = [
+export const oneOfIt = (): readonly Phrase[] => [
   {
     marks: ["single"],
     from: new RegExp(

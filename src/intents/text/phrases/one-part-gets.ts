@@ -15,7 +15,7 @@ const split =
   "(?<=\\b(?:split|divid|divide|divided|part|parted|portion|portions|share|bowls|parts|ways|in (?:two|three|four|five|six|\\d))\\b[^]*)";
 const start = "(?:,|;|\\.| -)(?: and| but| then)? ";
 
-export const onePartGets: readonly Phrase[] = [
+export const onePartGets = (): readonly Phrase[] => [
   {
     marks: [" one", " a single", " 1 "],
     from: new RegExp(`${split}${start}(?:in|into|to|for) ${one} (?:${goes} )?(?:of )?${thing}${asks}`, "g"),

@@ -10,7 +10,7 @@ const who = "(?:i'?m|im|i am|i'?ve|ive|i have|i|we|we'?re|we'?ve|they|she|he|it)
 const weights =
   "(?=[^?]*\\b(?:weights?|ingredients?|grams|recipe|weigh|amounts|quantities|of everything|almond flour|whites)\\b)(?=[^?]*\\b(?:shells?|batter)\\b)(?![^?]*\\b(?:plan|schedule|start|when|timeline|timetable|time|backwards|ready)\\b)";
 
-export const orderInPassing: readonly Phrase[] = [
+export const orderInPassing = (): readonly Phrase[] => [
   // "60 macarons, which are being picked up on wednesday at 5 pm"
   {
     marks: ["picked up", "collected", "fetched"],

@@ -15,10 +15,8 @@ const boxes = `(?:(${number}) ${box} (?:of|with) (${number})|(${number}) (?:of|w
 const firstBoxes = `${number} ${box} (?:of|with) ${number}(?: (?:of )?${kind})?(?: (?:macarons?|macs))?`;
 const moreBoxes = `(?:(?:an?other|also) )?(?:${number} ${box} (?:of|with) ${number}|${number} (?:of|with) ${number})(?: (?:of )?${kind})?(?: (?:macarons?|macs))?`;
 
-const oneBox = new RegExp(boxes, "g");
 const dozens = `(${number}|half an?) dozens?(?: (?:of )?(${kind}))?(?: (?:macarons?|macs))?`;
 const someDozens = `(?:${number}|half an?) dozens?(?: (?:of )?${kind})?(?: (?:macarons?|macs))?`;
-const oneDozen = new RegExp(dozens, "g");
 
 /** Counted by the dozen too: "1 dozen macarons and 2 dozen cupcakes" is no sum. */
 const notMacarons =
@@ -43,9 +41,8 @@ function summed(parts: readonly Part[]): string | undefined {
 const who =
   "(?:(?:her|him|me|us|them)(?! )|(?:her|his|my|our|their|the) (?:[a-z]+ )?(?:sister|brother|mum|mom|mother|dad|father|friend|neighbou?r|boss|aunt|cousin|daughter|son|office|school|party|wedding|church|team|class|stall)|(?:her|him|me|us|them))";
 const people = `(\\d{1,3})(?: (?:macarons?|macs))? for ${who}`;
-const onePerson = new RegExp(people, "g");
 
-export const ordersAdded: readonly Phrase[] = [
+export const ordersAdded = (): readonly Phrase[] => [
   // "8 boxes of 4 minus 2 boxes": boxes that were called off
   {
     marks: [" box", " tin", " pack"],
@@ -63,7 +60,7 @@ export const ordersAdded: readonly Phrase[] = [
     marks: [" box", " tin", " pack"],
     from: new RegExp(`(?<![\\d.,/-])\\b${firstBoxes}(?:${joint}${moreBoxes})+(?![a-z\\d])`, "g"),
     to: (said, ...found) => {
-      const parts = [...said.matchAll(oneBox)].map(([, many, each, few, of, name]) => ({
+      const parts = [...said.matchAll(new RegExp(boxes, "g"))].map(([, many, each, few, of, name]) => ({
         count: countSaid(many ?? few ?? "") * countSaid(each ?? of ?? ""),
         name,
       }));
@@ -77,7 +74,7 @@ export const ordersAdded: readonly Phrase[] = [
       "g",
     ),
     to: (said, ...found) => {
-      const parts = [...said.matchAll(oneDozen)].map(([, many = "", name]) => ({
+      const parts = [...said.matchAll(new RegExp(dozens, "g"))].map(([, many = "", name]) => ({
         count: 12 * countSaid(many),
         name,
       }));
@@ -92,7 +89,7 @@ export const ordersAdded: readonly Phrase[] = [
     marks: [" for "],
     from: new RegExp(`(?<![\\d.,/-])\\b${people}(?:${joint}${people})+(?![a-z\\d])`, "g"),
     to: (said, ...found) => {
-      const parts = [...said.matchAll(onePerson)].map(([, count]) => ({
+      const parts = [...said.matchAll(new RegExp(people, "g"))].map(([, count]) => ({
         count: Number(count),
         name: undefined,
       }));

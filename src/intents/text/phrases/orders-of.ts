@@ -37,7 +37,7 @@ const isOther = (whole: string): boolean =>
     whole.replace(/\b(?:at|of|in) \d+(?:\.\d+)? ?(?:mm|cm)\b/g, ""),
   );
 
-export const ordersOf: readonly Phrase[] = [
+export const ordersOf = (): readonly Phrase[] => [
   // "300 g chocolate for two orders, what else": weighed, however many orders it is for
   {
     marks: [" orders", " customers", " parties", " flavo"],

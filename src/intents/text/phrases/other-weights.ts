@@ -15,7 +15,7 @@ const counts =
 
 const both = "what are the other weights";
 
-export const otherWeights: readonly Phrase[] = [
+export const otherWeights = (): readonly Phrase[] => [
   {
     marks: ["weight", "grams", "amount", "quantit", "rest of"],
     from: new RegExp(

@@ -1,7 +1,7 @@
 /** Her oven and the recipe's, told in two sentences: "cookbook gives 165 c in an ordinary oven. mine has the fan on". */
 import type { Phrase } from "./phrase.ts";
 
-export const ovenTold: readonly Phrase[] = [
+export const ovenTold = (): readonly Phrase[] => [
   // "325 F regular, mine blows air"
   {
     marks: ["blow", "circulat", "hot air"],

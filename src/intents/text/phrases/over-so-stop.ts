@@ -7,7 +7,7 @@ const over =
 const stop =
   "(?:(?:please|just|only|so|you can|can you) )*(?:cancel|stop|kill|end|clear)(?: only| just)?(?: the| my)?";
 
-export const overSoStop: readonly Phrase[] = [
+export const overSoStop = (): readonly Phrase[] => [
   {
     marks: ["cancel ", "stop ", "kill ", "end ", "clear "],
     from: new RegExp(

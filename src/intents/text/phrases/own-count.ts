@@ -12,7 +12,7 @@ const end = "(?: (?:please|pls|instead|today|then|though|now))*(?=[ ?.!]*$)";
 const joint = "(?:,| ?[.;:]|,? and|,? but|-)? ";
 const lead = "^((?:(?:ok|okay|so|hi|hey|well|and|right|please),? )*)";
 
-export const ownCount: readonly Phrase[] = [
+export const ownCount = (): readonly Phrase[] => [
   {
     marks: [" make", " give", " yield", " does ", " for ", " do ", " good for", " gets me"],
     from: new RegExp(

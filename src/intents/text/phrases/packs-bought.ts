@@ -25,7 +25,7 @@ const packs: readonly [RegExp, string][] = [
 const price =
   /,? (?:for |at |(?:that |which |it )?(?:was |were |cost(?: me)? ))?(?:only |just |about )?(?:[$£€] ?\d+(?:[.,]\d+)?|\d+(?:[.,]\d+)? ?(?:dollars?|euros?|quid|bucks|pence|cents))\b|,? (?:for |(?:that |which |it )?(?:was |cost(?: me)? ))(?:only |just |about )?\d+(?:[.,]\d+)? pounds\b/g;
 
-export const packsBought: readonly Phrase[] = [
+export const packsBought = (): readonly Phrase[] => [
   {
     marks: ["ml", "cl", "millil"],
     from: new RegExp(`^(?=.*\\d ?(?:ml|cl|milli))(?=.*${bowl})(?=.*${asks})(?!.*${ofBottle}).*$`, "g"),

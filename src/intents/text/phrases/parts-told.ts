@@ -34,7 +34,7 @@ const isRest = (part: string, rest: string): boolean => {
   return other === undefined || Math.abs((sizeOf(part) ?? 0) + other - 1) < 1e-6;
 };
 
-export const partsTold: readonly Phrase[] = [
+export const partsTold = (): readonly Phrase[] => [
   {
     marks: ["weigh", "split it", "divide it", "part it", "grams ", "how much "],
     from: new RegExp(

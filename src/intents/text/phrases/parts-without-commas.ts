@@ -5,7 +5,7 @@ const name =
   "(?!(?:in|into|to|for|and|of|at|by|with|from|about|or|is|the|parts?|ways|bowls|batter|filling|buttercream|ganache|mix|g|grams?|oz|kg)\\b)[a-z]{3,}";
 const part = `${name} \\d{2,3}(?: ?g)?(?! ?(?:[%/:]|(?:percent|mins?|mm|cm|to|macarons|shells|parts)\\b))`;
 
-export const partsWithoutCommas: readonly Phrase[] = [
+export const partsWithoutCommas = (): readonly Phrase[] => [
   {
     marks: ["split ", "divide "],
     from: new RegExp(

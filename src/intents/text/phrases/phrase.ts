@@ -7,3 +7,6 @@ export interface Phrase {
   from: RegExp;
   to: string | ((...found: string[]) => string);
 }
+
+/** Turns of phrase of a kind: made when one of them is first looked for. */
+export type Book = () => readonly Phrase[];

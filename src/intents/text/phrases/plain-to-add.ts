@@ -4,7 +4,7 @@ import type { Phrase } from "./phrase.ts";
 
 const lead = `^(?!.*\\d)(${leadingText()})`;
 
-export const plainToAdd: readonly Phrase[] = [
+export const plainToAdd = (): readonly Phrase[] => [
   // "work out the extra plain buttercream"
   {
     marks: ["extra", "additional"],

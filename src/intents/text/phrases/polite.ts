@@ -51,7 +51,7 @@ const doing: Record<string, string> = {
   turning: "turn",
 };
 
-export const polite: readonly Phrase[] = [
+export const polite = (): readonly Phrase[] => [
   // "now divide 500 by 8 for me"
   {
     marks: [" for me"],

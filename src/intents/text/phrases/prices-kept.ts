@@ -24,7 +24,7 @@ const asks =
 const behindPrice =
   /([$£€]? ?\d+(?:[.,]\d{1,2})? ?(?:dollars|euros?|pounds)? ?(?:a|per|\/) ?(?:kilo|kg|lb|pound|100 ?g)) for (?:the |my )?([a-z]+(?: (?!and\b)[a-z]+)?)(?= ?[,.;]| and |$)/g;
 
-export const pricesKept: readonly Phrase[] = [
+export const pricesKept = (): readonly Phrase[] => [
   {
     marks: ["price", "cost", "for later", "for the record", "for the shelf"],
     from: new RegExp(`^${polite}(?:${heads.join("|")})(?: ?[:,-] ?| (?=[$£€]))(?=.*\\d)`, "g"),

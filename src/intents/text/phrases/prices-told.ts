@@ -48,7 +48,7 @@ const paidByPiece =
 const priced = (before: string, name: string, paid: string, much: string): string =>
   `${before}${name} is ${paid} ${/^(?:a|one) /.test(much) ? much.replace(/^one /, "a ") : `per ${much}`}`;
 
-export const pricesTold: readonly Phrase[] = [
+export const pricesTold = (): readonly Phrase[] => [
   // "price out this ganache: 250 g dark chocolate at $14 a kilo ...": what it comes to, and no price asked for it
   {
     marks: ["price out ", "price up "],

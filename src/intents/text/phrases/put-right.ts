@@ -21,12 +21,31 @@ const stop = "(?:,|;|:|\\.| -|,? but| and|,? rather| though)+ ";
 const number = `(${count}${unit})`;
 const end = "(?= ?[.!?]*$)";
 
-export const putRight: readonly Phrase[] = [
+export const putRight = (): readonly Phrase[] => [
   // "correction. 108.": a number alone would be of a note that is put right
   {
     marks: ["correction"],
     from: /^(?:(?:sorry|oh|oops|a|small|one|my),? )*correction ?[,.:;-]? (?=(?:it is |its |it's |make it )?\d[\d.,]*(?: ?(?:g|grams?|mm|%|percent))? ?[.!]*$)/g,
     to: "no, ",
+  },
+  // "oops misread, 173", "read it wrong: its 173", "wrong way round. 173": a number alone, of what was said last
+  {
+    marks: [
+      "misread",
+      "misweigh",
+      "miscount",
+      "mismeasure",
+      "misjudged",
+      "mistyped",
+      "wrong",
+      "digits",
+      "backwards",
+    ],
+    from: new RegExp(
+      `^${lead}(?:i (?:must have )?)?(?:mis(?:read|weighed|counted|measured|judged|typed)(?: (?:it|that|the scales?|the display))?|(?:read|typed|put|got|had) (?:it|that) (?:wrong|backwards)|wrong (?:number|way (?:round|around))|(?:swapped|mixed up|switched|flipped) (?:the|my|two) (?:digits|numbers))(?:,|;|:|\\.| -)* (?:(?:sorry|and|but|should (?:be|have been)|really|actually|${its}|it says),? )*(?=\\d[\\d.,]*${unit}(?: (?:sorry|actually|really|it is))? ?[.!]*$)`,
+      "g",
+    ),
+    to: "sorry, ",
   },
   // "not 34, 44", "it isn't 230 but 320", "not 230 g but 320 g"
   {

@@ -20,7 +20,7 @@ const dropped = (...found: string[]): string => {
   return wanted.test(rest) ? "" : said;
 };
 
-export const ratioRefused: readonly Phrase[] = [
+export const ratioRefused = (): readonly Phrase[] => [
   {
     marks: [
       "this time",

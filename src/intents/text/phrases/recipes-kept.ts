@@ -10,7 +10,7 @@ const [lightest, heaviest] = [25, 42];
 const numbers = ["one", "two", "three", "four", "five", "six", "seven", "eight"];
 const counted = (word: string): number => numbers.indexOf(word) + 1 || Number(word);
 
-export const recipesKept: readonly Phrase[] = [
+export const recipesKept = (): readonly Phrase[] => [
   {
     marks: ["whites, ", "whites: ", "whites ("],
     from: /\b(\d{1,2}|one|two|three|four|five|six|seven|eight) (egg )?whites(?:, | ?: | \()(\d+(?:\.\d+)?) ?(g|grams?)\b\)?(?=[,.;]| and )/g,

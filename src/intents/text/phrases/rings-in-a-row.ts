@@ -21,7 +21,7 @@ const sameWords = (_said: string, before = "", row = ""): string => {
   return `${before}remind me ${each.map((one) => one.replace(/^for (?=\d+:)/, "at ").replace(/^for /, "in ")).join(" and ")}`;
 };
 
-export const ringsInARow: readonly Phrase[] = [
+export const ringsInARow = (): readonly Phrase[] => [
   {
     marks: [" me", " us", "timer", "alarm", "reminder", "alert"],
     // one word of them in a row is no row

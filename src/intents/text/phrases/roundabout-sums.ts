@@ -14,7 +14,7 @@ const hours =
   "(?:an hour and a (?:half|quarter)|half an hour|(?:an|one|two|three|four|five|\\d+(?:\\.\\d+)?)(?: and a (?:half|quarter))? (?:hours?|hrs?)|\\d+(?:\\.\\d+)? ?(?:h|hrs?|hours?|min|mins|minutes))";
 const each = "(?:an hour|per hour|/ ?h(?:our)?|hourly|the hour|an hr)";
 
-export const roundaboutSums: readonly Phrase[] = [
+export const roundaboutSums = (): readonly Phrase[] => [
   // "they want 48 by tomorrow. how much filling is that?": of macarons, what else
   {
     marks: [

@@ -27,7 +27,7 @@ const mat = "(?:mats?|tray|sheet|template|liner|baking sheet)";
 const bought =
   "(?:(?:i|we)(?:'ve| have|'m| am|ve| got)? ?(?:just |finally |now |only )?(?:treated (?:myself|ourselves) to|bought|got|been given|was given|ordered|picked up|invested in|found|been lent|splashed out on|switched to|moved to|using|own|bought myself|got myself)|there's|theres|there is|this is|here's|heres)";
 
-export const roundabout: readonly Phrase[] = [
+export const roundabout = (): readonly Phrase[] => [
   // "into the log: fig batch, every top cracked", "log entry: ...", "one last note: ..."
   {
     marks: ["the log", "my log", "log ", "log:", "note", "book", "diary", "journal", "record", "entry"],

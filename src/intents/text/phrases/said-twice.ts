@@ -10,7 +10,7 @@ const its = "(?:it'?s|it is|that'?s|that is|this is|they'?re|i'?ve got|it was|it
 const mix = "(?:butter ?cream|smbc|ganache|filling|batter|butter|cream|chocolate|choc)";
 const share = "(half|a third|a quarter|two thirds|three quarters|twice|double|triple|three times)";
 
-export const saidTwice: readonly Phrase[] = [
+export const saidTwice = (): readonly Phrase[] => [
   // "there's no butter in that, it's ganache", "it's not buttercream, it's ganache", "that isn't buttercream but ganache"
   {
     marks: [" in that", " in it", " in there", " in this", "not ", "isn't ", "isnt "],

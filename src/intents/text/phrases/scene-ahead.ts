@@ -13,7 +13,7 @@ const place = "(?:car|cab|van|boot|room|kitchen|bus|train|tent|stall|flat|garden
 const degrees = "\\d+(?:\\.\\d+)? ?(?:°|degrees?|deg|c\\b|f\\b|celsius\\b|fahrenheit\\b)(?: ?(?:c|f)\\b)?";
 const only = "(?:(?:only|just|more like|about|around|at) )*";
 
-export const sceneAhead: readonly Phrase[] = [
+export const sceneAhead = (): readonly Phrase[] => [
   // "battery in the scale has died on me, whats that in teaspoons"
   {
     marks: ["scale", "batter"],

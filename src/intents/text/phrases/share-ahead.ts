@@ -8,7 +8,7 @@ const share = "\\d+(?:\\.\\d+)? ?(?:%|percent|per cent)";
 
 const mixes = new Set(["filling", "buttercream", "ganache", "batter"]);
 
-export const shareAhead: readonly Phrase[] = [
+export const shareAhead = (): readonly Phrase[] => [
   // "if 12 g is 5 % what's the bowl", "12 g is 5 percent of what": the bowl is asked for
   {
     marks: [" is ", " are ", " makes "],

@@ -26,7 +26,7 @@ const marks = [" rest", "remain", " left", " other", "balance"];
 const plainly = (before: string, part: string, mix: string, one: string, other: string): string =>
   `${before}${part.replace("fourth", "quarter")} of ${mix} goes ${one}, the rest stays ${/^(?:as |alone|untouched|uncol)/.test(other) ? "plain" : other}, how much is each`;
 
-export const sharesTold: readonly Phrase[] = [
+export const sharesTold = (): readonly Phrase[] => [
   {
     marks,
     from: new RegExp(

@@ -15,7 +15,7 @@ const end = "(?:,? (?:please|pls|thanks|thank you|ok))*[ .!]*$";
 const lead = `(${leadingText()})`;
 const marks = ["save", "remember", "store", "keep", "note", "bear", "know", "mark", "set"];
 
-export const sizeKept: readonly Phrase[] = [
+export const sizeKept = (): readonly Phrase[] => [
   {
     marks,
     from: new RegExp(`^${order}${who}(?: ${are})+ ${length}${wide}${end}`, "g"),

@@ -23,7 +23,7 @@ function apart(said: string, before: string, asked: string, of: string): string 
   return `${before}${all.map((item) => `${counted.test(item) ? "how many" : "how much"} ${item} for ${of}`).join("? ")}`;
 }
 
-export const sizesInAList: readonly Phrase[] = [
+export const sizesInAList = (): readonly Phrase[] => [
   // "batter for 22 macarons? filling for them too"
   {
     marks: [" too", " as well"],

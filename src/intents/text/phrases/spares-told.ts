@@ -11,7 +11,7 @@ function shellsBesides(many: string, pairs: string): number {
   return countSaid(many) * (/^(?:pair|set)/.test(pairs) ? 2 : 1);
 }
 
-export const sparesTold: readonly Phrase[] = [
+export const sparesTold = (): readonly Phrase[] => [
   {
     marks: [" spare", " extra"],
     from: new RegExp(`(?<=\\b(?:batter|shells|mix) )for (\\d{1,3})${besides}`, "g"),

@@ -11,7 +11,7 @@ function each(said = "", split = "", many = "", share = ""): string {
   return isPart ? `${split.replace(/ by (?=\S+$)/, " into ")}, how much each` : said;
 }
 
-export const splitAsked: readonly Phrase[] = [
+export const splitAsked = (): readonly Phrase[] => [
   {
     marks: ["split ", "divide ", "share ", "portion ", "cut "],
     from: new RegExp(

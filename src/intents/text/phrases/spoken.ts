@@ -11,7 +11,7 @@ const noHour = "(?<!\\b(?:at|by|till|until|before|after|for) )";
 const measures =
   "(?:g|grams?|kilos?|kg|ounces?|oz|pounds?|ml|mils?|percent|minutes?|mins?|hours?|degrees|macarons?|shells?|eggs?|whites?|drops?|teaspoons?|tablespoons?|cups?)";
 
-export const spoken: readonly Phrase[] = [
+export const spoken = (): readonly Phrase[] => [
   // "call it um top tray", "three hundred uh grams": sounds, and no words; "uh oh" and "um," alone stay
   {
     marks: [" um", " uh", " erm", " er ", " ehm", " umm", " uhm"],

@@ -28,7 +28,7 @@ const timerOf = (lead: string, what: string, which: string, many: string, unit =
 
 const marks = ["tray ", "sheet ", "mat ", "batch "];
 
-export const stepOfTray: readonly Phrase[] = [
+export const stepOfTray = (): readonly Phrase[] => [
   // "rest 35 tray 2", "rest 30 min for tray 1"
   {
     marks,

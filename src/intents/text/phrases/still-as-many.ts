@@ -14,7 +14,7 @@ const end =
 
 const numbered = new RegExp(`(?:^| )(?!one of )${count}(?= )`);
 
-export const stillAsMany: readonly Phrase[] = [
+export const stillAsMany = (): readonly Phrase[] => [
   {
     marks: [
       " come",

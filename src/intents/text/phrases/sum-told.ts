@@ -17,7 +17,7 @@ const numbers = new RegExp(
   "g",
 );
 
-export const sumTold: readonly Phrase[] = [
+export const sumTold = (): readonly Phrase[] => [
   // "how many boxes worth... well how many macarons is it": asked anew before it is answered
   {
     marks: ["well", "rather", "i mean", "no,", "sorry", "actually"],

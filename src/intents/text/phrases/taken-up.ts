@@ -22,7 +22,7 @@ const both = (many: string, size = "", kind = "", fill = ""): string => {
   return `batter for ${many}${of} and ${mix.endsWith("ganache") ? `${mix} for ${many}${of}` : `the ${mix} for them`}`;
 };
 
-export const takenUp: readonly Phrase[] = [
+export const takenUp = (): readonly Phrase[] => [
   // "how much rum can that ganache take"
   {
     marks: ["how much "],

@@ -1,7 +1,7 @@
 /** Talk around a question: second thoughts, politeness, what is put right. */
 import type { Phrase } from "./phrase.ts";
 
-export const talk: readonly Phrase[] = [
+export const talk = (): readonly Phrase[] => [
   // "lets say 600, to be on the safe side", "make it 50 just in case": why it is more, and nothing about safety
   {
     marks: ["safe", "in case", "to be sure"],

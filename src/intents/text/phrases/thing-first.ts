@@ -17,7 +17,7 @@ const mix =
 
 const known = new Set(tastes.map(({ taste }) => taste));
 
-export const thingFirst: readonly Phrase[] = [
+export const thingFirst = (): readonly Phrase[] => [
   // "Guava. 17 g concentrate. 340 g ganache.": what it tastes of stands by itself, and what it is behind its weight
   {
     marks: ["flavo", "concentrate", "extract", "paste", "powder", " oil", "zest", "essence"],

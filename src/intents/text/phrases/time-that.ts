@@ -25,7 +25,7 @@ const order = (whole = "", what = "", length = "", done = ""): string => {
   return length === "" ? whole : `set a ${name ? `${name} ` : ""}timer for ${length.trim()}`;
 };
 
-export const timeThat: readonly Phrase[] = [
+export const timeThat = (): readonly Phrase[] => [
   {
     marks: [" time ", " timing ", "keep time", "keep track", "eye on", "clock", "count ", " timer"],
     from: new RegExp(

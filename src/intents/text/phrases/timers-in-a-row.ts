@@ -91,7 +91,7 @@ function stepsInARow(said = ""): string {
 const usual =
   "(?:the |my |as |at |for |to )*(?:usual|normal|standard|regular|same as (?:always|ever|usual|before)|default)(?: (?:one|time|length|minutes))?";
 
-export const timersInARow: readonly Phrase[] = [
+export const timersInARow = (): readonly Phrase[] => [
   { marks: ["tray", "sheet", "batch", "first one", "the other one"], from: all, to: traysInARow },
   { marks: ["bak", "oven", "rest", "cool", "chill", "matur"], from: all, to: stepsInARow },
   // "trays in, 14 min each, two of them", "both trays are in, 15 min each"

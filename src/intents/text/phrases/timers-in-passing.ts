@@ -2,7 +2,7 @@
 import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
-export const timersInPassing: readonly Phrase[] = [
+export const timersInPassing = (): readonly Phrase[] => [
   // "need a timer going": one that is to be set
   {
     marks: ["timer going", "timer running", "timer on"],

@@ -6,7 +6,7 @@ const counted =
 
 const done: Record<string, string> = { halved: "half of", doubled: "double", tripled: "triple" };
 
-export const timesSign: readonly Phrase[] = [
+export const timesSign = (): readonly Phrase[] => [
   // "345 halved"
   {
     marks: [" halved", " doubled", " tripled"],

@@ -19,7 +19,7 @@ const mixed =
 /** The list where all of it is stock, else the sentence as it was. */
 const stocked = (whole: string, list = ""): string => (mixed.test(list) ? whole : `pantry: ${list}`);
 
-export const toStock: readonly Phrase[] = [
+export const toStock = (): readonly Phrase[] => [
   // "the fridge has 250 g butter", "in the freezer: 200 g whites"
   {
     marks: ["fridge", "refrigerator", "freezer", "kitchen", "cellar", "house"],

@@ -5,7 +5,7 @@
 import type { Phrase } from "./phrase.ts";
 import { count } from "./spelt.ts";
 
-export const toldScene: readonly Phrase[] = [
+export const toldScene = (): readonly Phrase[] => [
   // "the phone rang, i looked round, and when i looked back sixteen grams ..."
   {
     marks: ["when i ", "by the time i ", "as i "],

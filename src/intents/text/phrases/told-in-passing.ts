@@ -3,7 +3,7 @@ import type { Phrase } from "./phrase.ts";
 
 const lead = "((?:(?:ok|okay|no|nah|right|oh|well|hm|and|so),? )*)";
 
-export const toldInPassing: readonly Phrase[] = [
+export const toldInPassing = (): readonly Phrase[] => [
   // "its only 290 now, took some out for a cake"
   {
     marks: [" took ", " used ", " kept ", " needed "],

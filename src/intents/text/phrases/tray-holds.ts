@@ -11,7 +11,7 @@ const number = `(?:\\d{1,3}|(?:${spelt}))`;
 const never =
   "(?:wont|won't|cant|can't|doesnt|doesn't|dont|don't|(?:does|do|can|will) not|cannot) (?:take|fit|hold|do|bake|manage)(?: any)? more than";
 
-export const trayHolds: readonly Phrase[] = [
+export const trayHolds = (): readonly Phrase[] => [
   {
     marks: [" tray", " sheet", " mat"],
     from: new RegExp(

@@ -17,7 +17,7 @@ const asks =
 const each =
   "(?: ?(?:each|both|either|every|bowl|one|of them|of the two|filling|need|needs|take|takes|get|gets|want|wants|go|goes|in|into|please|pls|then|thanks))+";
 
-export const twoFillings: readonly Phrase[] = [
+export const twoFillings = (): readonly Phrase[] => [
   {
     marks: [" each", " both", " per ", " every"],
     from: new RegExp(

@@ -6,7 +6,18 @@ const besideButter =
   "ch?oc|\\bcr[ea]*m\\b|sugar|sgr|whites|stick|flour|[£$€]|smbc|\\bbc\\b|buttercr|ganache|pantry|shelf|stock|cup|used|bought|salted|soft";
 const besideBatter = "gel|colou?r|clr|shell|trays?|pip(?:e|ing)|macs|macaron|whites into";
 
-export const typed: readonly Phrase[] = [
+/** "gran", where other parts of a recipe stand beside it: no grandmother, and no age of one. */
+const besideGran =
+  /\b(?:af|ps|ew|almonds?|almond flour|icing|whites?|powdered|butter)\b[^a-z]{1,4}\d|\d ?(?:g|gr|grams)? ?(?:of )?(?:af|ps|ew|almonds?|icing|whites?|powdered|butter)\b/;
+
+export const typed = (): readonly Phrase[] => [
+  // "af 150, ps 150, ew 115, gran 100", "100 g gran": the sugar of a list
+  {
+    marks: ["gran ", "gran,", "gran.", "gran:", "gran="],
+    only: (text) => besideGran.test(text),
+    from: /(?:(?<=^|[,;:.+&/\n] ?|\band )gran(?:\.? sug)?(?= ?[:=.-]? ?\d)|(?<=\d ?(?:g|gr|grams|oz)? )gran(?=[,;.+&/]|$| and | for | \d))/g,
+    to: "granulated sugar",
+  },
   // "shells form three whites": "from", where no form of a flavor is named before it
   {
     marks: ["form "],
@@ -77,6 +88,12 @@ export const typed: readonly Phrase[] = [
     marks: ["pln ", "paln ", "plna "],
     from: /^((?:(?:ok|hi|hey|pls|please|and|so|now|can (?:you|u)),? )*)(?:pln|paln|plna) (?=(?:me |out |for )*(?:\d+|[a-z]+) ?(?:macs?|macarons?|macaroons|mcarons|pieces|pcs|shells|filled|of them)\b)/g,
     to: "$1plan ",
+  },
+  // "if id used four", "if we had only cracked 3": supposed, and nothing that was used up
+  {
+    marks: ["if id ", "if i'd ", "if i had ", "if wed ", "if we'd ", "if we had "],
+    from: /\bif (i|we)(?:'?d| had) (?=(?:(?:only|just) )?(?:used|taken|cracked)\b)/g,
+    to: "if $1 ",
   },
   {
     marks: ["2 much", "2 little", "2 strong"],

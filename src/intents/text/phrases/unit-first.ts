@@ -8,7 +8,7 @@ const weight = "\\d+(?:[.,]\\d+)? ?(?:g|gr|grams?|kg|oz|ml)";
 const isOne =
   "(?!.*\\b(?:per|each|ok|okay|alright|fine|enough|too|much|many|right|went|fell|added|add|put|used|left|is|was|grams?|g\\?)\\b)";
 
-export const unitFirst: readonly Phrase[] = [
+export const unitFirst = (): readonly Phrase[] => [
   // "tsp of salt in g and tsp of baking soda in g": one of each
   {
     marks: [

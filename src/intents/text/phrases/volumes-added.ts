@@ -15,19 +15,18 @@ const plus = " ?(?:\\+|,? plus) ?(?:another |an extra )?";
 const behind = `(?: more)?(?: of (?:it|that|the same)\\b| (?:of )?${thing})?`;
 const ends =
   "(?= ?(?:$|[?,;!]|\\.(?:(?! ?[a-z\\d])|(?= (?:and|then|also|how|what) )))| (?:in|to|into|as|how|please|pls|is|what|whats|weighs?|=)(?: |$))";
-const row = new RegExp(
-  `(?<![\\w/])(${volume}) (?:of )?(${thing})((?:${plus}${volume}${behind}){1,4})${ends}`,
-  "g",
-);
 const one = new RegExp(
   `${plus}(${volume})(?: more)?(?: of (?:it|that|the same)\\b| (?:of )?(${thing}))?`,
   "g",
 );
 
-export const volumesAdded: readonly Phrase[] = [
+export const volumesAdded = (): readonly Phrase[] => [
   {
     marks: ["+", "plus"],
-    from: row,
+    from: new RegExp(
+      `(?<![\\w/])(${volume}) (?:of )?(${thing})((?:${plus}${volume}${behind}){1,4})${ends}`,
+      "g",
+    ),
     to: (said, first = "", what = "", more = "") => {
       const others = [...more.matchAll(one)];
       // two different things are no sum

@@ -38,37 +38,38 @@ const thereIs =
 const ofIt =
   "(?: (?:of it|of that|of the stuff|left|there is|there|in all|to go on|to hand|here|in the house|only))*";
 
-export const weighedFirst: readonly Phrase[] = readings
-  .map(
-    (reading): Phrase => ({
-      marks: ["scale", "display", "readout", "read out", " it says", " it reads"],
-      from: new RegExp(
-        `^${lead}${reading}${bowlOff}?(?:,|;|:|\\.| -| and|, and) ${that}${mix}${meant}${bowlOff}?(?= ?[.,;:?!]|$)`,
-        "g",
-      ),
-      to: "$1$2 g $3",
-    }),
-  )
-  .concat([
-    // "my chocolate is the limit, 200 g of it"
-    {
-      marks: [
-        "limit",
-        "bottleneck",
-        "short",
-        "lacking",
-        "tight",
-        "scarce",
-        "hold",
-        "stop",
-        "decid",
-        "constrain",
-        "running",
-      ],
-      from: new RegExp(
-        `^${lead}(?:only |its |it's |it is |just )?(?:the |my |our )?${part} (?:(?:is|was|'s|thats|that's|which) )?(?:${links} )*${limit}${behindLimit}(?:,|;|:|\\.| -| and| as|, and|, as) ${thereIs}(\\d{2,4}(?:\\.\\d+)?) ?(?:grams?|gr|g)${ofIt}(?= ?[.,;:]|$)`,
-        "g",
-      ),
-      to: "$1i have $3 g $2",
-    },
-  ]);
+export const weighedFirst = (): readonly Phrase[] =>
+  readings
+    .map(
+      (reading): Phrase => ({
+        marks: ["scale", "display", "readout", "read out", " it says", " it reads"],
+        from: new RegExp(
+          `^${lead}${reading}${bowlOff}?(?:,|;|:|\\.| -| and|, and) ${that}${mix}${meant}${bowlOff}?(?= ?[.,;:?!]|$)`,
+          "g",
+        ),
+        to: "$1$2 g $3",
+      }),
+    )
+    .concat([
+      // "my chocolate is the limit, 200 g of it"
+      {
+        marks: [
+          "limit",
+          "bottleneck",
+          "short",
+          "lacking",
+          "tight",
+          "scarce",
+          "hold",
+          "stop",
+          "decid",
+          "constrain",
+          "running",
+        ],
+        from: new RegExp(
+          `^${lead}(?:only |its |it's |it is |just )?(?:the |my |our )?${part} (?:(?:is|was|'s|thats|that's|which) )?(?:${links} )*${limit}${behindLimit}(?:,|;|:|\\.| -| and| as|, and|, as) ${thereIs}(\\d{2,4}(?:\\.\\d+)?) ?(?:grams?|gr|g)${ofIt}(?= ?[.,;:]|$)`,
+          "g",
+        ),
+        to: "$1i have $3 g $2",
+      },
+    ]);

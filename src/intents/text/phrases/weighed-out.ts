@@ -18,7 +18,7 @@ const white = "(?:of )?(?:the |egg )?whites?(?! choc)";
 const eggs = "(?:(?:these|those|the|my|our|them|all|\\d+|two|three|four|five|six|seven|eight) )*eggs";
 const opener = "((?:(?:well|so|ok|okay|right|oh|hm|hmm|now|and|hi|hey|alright),? )*)";
 
-export const weighedOut: readonly Phrase[] = [
+export const weighedOut = (): readonly Phrase[] => [
   // "what goes on the scale to get shells for 30 macarons"
   {
     marks: ["scale", "bowl"],

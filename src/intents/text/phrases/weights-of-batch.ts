@@ -13,7 +13,7 @@ const weights =
   "(?:(?:with|and|the|all|my|me|give|show|list|what are|whats|what's|individual|ingredient|recipe) )*(?:weights|ingredients|amounts|quantities|each weight|grams of each|weights of each|weight of each|weight of everything|what do i weigh(?: out)?)";
 const end = "(?: (?:please|pls|too|for me|of everything|of each|of all))*[ .?!]*$";
 
-export const weightsOfBatch: readonly Phrase[] = [
+export const weightsOfBatch = (): readonly Phrase[] => [
   {
     marks: [
       "shells for",

@@ -28,7 +28,7 @@ function both(one: string, other: string): string | undefined {
   return kind(unit) === kind(its) && Number.isFinite(sum) ? `${Number(sum.toFixed(4))} ${unit}` : undefined;
 }
 
-export const wentIn: readonly Phrase[] = [
+export const wentIn = (): readonly Phrase[] => [
   // "wanted 8 g banana flavor in my 250 g buttercream and 18 g fell in": what is in it, and not what was meant
   {
     marks: [" in", " into"],

@@ -12,7 +12,7 @@ const there =
   "(?:there'?s|there is|there are|theres|i have|i'?ve(?: got)?|ive(?: got)?|i got|all i have is|all ive got is|we have|we'?ve got|it'?s|its)";
 const only = "(?: (?:only|just|but|about|now|actually|left))*";
 
-export const whatIsLeft: readonly Phrase[] = [
+export const whatIsLeft = (): readonly Phrase[] => [
   // "bar was 250 g, kids got at it, 210 g left"
   {
     marks: [" left", "remain"],

@@ -32,7 +32,7 @@ function asked(whole: string, of: string): string {
 
 const to: Phrase["to"] = (whole, of) => asked(String(whole), String(of));
 
-export const whoSays: readonly Phrase[] = [
+export const whoSays = (): readonly Phrase[] => [
   {
     marks: [" who"],
     from: new RegExp(`^${lead}(?:and )?who(?: the hell| on earth)? ${told} ${rest}${end}`, "g"),

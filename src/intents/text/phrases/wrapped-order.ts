@@ -29,7 +29,7 @@ const doing: Record<string, string> = {
   putting: "set",
 };
 
-export const wrappedOrder: readonly Phrase[] = [
+export const wrappedOrder = (): readonly Phrase[] => [
   {
     marks: [
       "timer",
