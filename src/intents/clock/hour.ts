@@ -43,10 +43,16 @@ export function followedByThing(tokens: readonly Token[], i: number, value: numb
   return (
     tokens[i]?.kind === "word" &&
     !whenFollows.has(then) &&
+    !isAsWell(tokens, i) &&
     !Object.hasOwn(dayWords, then) &&
     weekdays[then] === undefined
   );
 }
+
+/** "ring me at 7 too"; not "at 7 too long". */
+const isAsWell = (tokens: readonly Token[], i: number): boolean =>
+  /^(?:too|also|aswell|cheers|ta)$/.test(text(tokens[i])) &&
+  /^(?:|please|pls|thanks|ta|then|and|[.,!?;])$/.test(text(tokens[i + 1]));
 
 const whenFollows = new Set([
   "now",

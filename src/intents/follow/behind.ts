@@ -25,6 +25,7 @@ import { oneFewer } from "./one-fewer.ts";
 import { oneMinute } from "./one-minute.ts";
 import { orderChanged } from "./order-changed.ts";
 import { orderParted } from "./order-parted.ts";
+import { otherOfTwo } from "./other-of-two.ts";
 import { otherPart } from "./other-part.ts";
 import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
@@ -113,7 +114,10 @@ export function meantBehind(said: Reading, now: State, timers: readonly string[]
   if (figure) return figure;
   // "the first one is rose flavor", of a bowl that was split: no question that was asked first
   const part = inWeighedOne(said, now) ?? partGets(said, now);
-  const back = part === undefined && !isOfAnswer(said, now) ? earlierOne(said, now) : undefined;
+  const back =
+    part === undefined && !isOfAnswer(said, now)
+      ? (otherOfTwo(said, now) ?? earlierOne(said, now))
+      : undefined;
   if (back) return { back };
   const other =
     orderChanged(said, now) ??

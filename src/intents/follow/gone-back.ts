@@ -4,7 +4,7 @@
  */
 import type { Amount, Reading } from "../../tools/contract/index.ts";
 import { spaced } from "./spaced.ts";
-import type { State, Topic } from "./state.ts";
+import { type State, sizing, type Topic } from "./state.ts";
 
 export interface GoneBack {
   text: string;
@@ -53,6 +53,35 @@ function ofPlan({ text, amounts, whens }: Reading, { topics, last }: State): Gon
   };
 }
 
+const namesPlan =
+  /^(?:(?:and|so|ok|okay|right|now|anyway|hm|oh|but|then|actually|back|go|going|return|returning|to|about|on|as|for|regarding),? )*(?:the|my|that|our) (?:baking |bake |day )?(?:plan|schedule|timetable|timeline)(?: (?:again|then|now|though))? ?(?:[,.:;-]+ ?|(?=but |with |make |they |she |he |for ))/;
+
+/** "back to the plan, they now want them at 3", "so the schedule: 72 now": what is said behind its name is of the plan. */
+function ofNamedPlan({ text, amounts, whens }: Reading, { topics, last }: State): GoneBack | undefined {
+  if (!last || last.tool === "day" || amounts.length + whens.length === 0) return undefined;
+  const [name] = namesPlan.exec(text) ?? [];
+  const topic = name === undefined ? undefined : topics.findLast(({ tool }) => tool === "day");
+  const rest = text.slice(name?.length).trim();
+  return topic && rest !== "" ? { text: rest, topic } : undefined;
+}
+
+const wanting =
+  list(`they she he we it theyre theyd the client customer bride party order now wants want wanted need
+  needs needed would like them all everything collected collect collecting pick picked picking up ready due be is to at by
+  for sooner earlier later instead actually turns out so oh hm ok and but has have been moved come coming already , .`);
+const isWanted = /\b(?:wants?|wanted|needs?|needed|like|collect\w*|pick\w*|ready|due|moved|come|coming)\b/;
+
+/** "they now want them at 3", behind the filling for a plan: no three macarons, but the hour at which they are due. */
+function ofItsHour({ text, amounts, whens }: Reading, { topics, last }: State): GoneBack | undefined {
+  const [when, ...more] = whens;
+  if (!last || !sizing.has(last.tool) || !when || more.length + amounts.length > 0) return undefined;
+  if (when.minute === undefined || !/\b(?:at|by|for) \S+$/.test(text.slice(0, when.at[1]))) return undefined;
+  const rest = `${text.slice(0, when.at[0])} ${text.slice(when.at[1])}`;
+  if (!isWanted.test(rest) || !all(rest, wanting)) return undefined;
+  const topic = topics.findLast(({ tool }) => tool === "day");
+  return topic && { text, topic };
+}
+
 const talk =
   list(`and so ok okay now then but with for if from only just what i have ive got had use using of the my egg
   eggs whites white how about make it do please pls instead again , . ? id say to at we theres there is are left today`);
@@ -76,4 +105,7 @@ const isWhites = ({ dim, of, high }: Amount): boolean =>
 
 /** Undefined where the sentence comes back to neither. */
 export const goneBack = (reading: Reading, state: State): GoneBack | undefined =>
-  ofPlan(reading, state) ?? ofRecipe(reading, state);
+  ofPlan(reading, state) ??
+  ofNamedPlan(reading, state) ??
+  ofItsHour(reading, state) ??
+  ofRecipe(reading, state);

@@ -4,7 +4,11 @@ import { wordOf } from "../found/items.ts";
 import type { Item } from "../found/scan.ts";
 
 const adding = new Set("another extra more additional add added found plus together tipped".split(" "));
-const between = new Set("thats its that is now i have ive we weve theres makes a total of".split(" "));
+const between = new Set(
+  "thats its that is now i have ive we weve were are at theres it makes making comes to a total of say call".split(
+    " ",
+  ),
+);
 
 type AmountItem = Item & { is: "amount" };
 
@@ -29,7 +33,7 @@ export function withSums(all: readonly Item[]): Item[] {
     const known = unit || first.amount.unit;
     return known ? inBase(value, known) : value;
   };
-  if (value(sum) <= value(first)) return [...items];
+  if (value(sum) <= value(first) * (isRounding(items, so, at) ? roundedBy : 1)) return [...items];
   const whole: Item = bare
     ? { ...sum, amount: { ...sum.amount, unit: first.amount.unit, dim: first.amount.dim } }
     : sum;
@@ -47,11 +51,18 @@ const closing = (items: readonly Item[]): number =>
     while (makes.has(wordOf(items[at]))) at += 1;
     return (
       isAmount(items[at]) &&
-      items.slice(at + 1).every((each) => ["now", "altogether", "total", "in", "all"].includes(wordOf(each)))
+      items
+        .slice(at + 1)
+        .every((each) => ["now", "altogether", "total", "in", "all", "then"].includes(wordOf(each)))
     );
   });
 
-const makes = new Set("that thats makes which making it".split(" "));
+const makes = new Set("that thats makes which making it call say".split(" "));
+
+/** "another 48, call it 50": rounded, and no sum; from memory, nobody rounds by more than a quarter. */
+const roundedBy = 1.25;
+const isRounding = (items: readonly Item[], so: number, at: number): boolean =>
+  wordOf(items[so]) !== "so" && items.slice(so, at).some((each) => ["call", "say"].includes(wordOf(each)));
 
 /** "only 30 left so its 210 dark and 180 cream now": what there is after "so" stands alone. */
 function withoutOld(items: readonly Item[]): Item[] {

@@ -151,6 +151,12 @@ export const convertCues = cues(
     "^(?:(?:so|and|hm|ok|but) )*(?:is|would|will) (?:that|it|this) (?:be )?(?:too (?:much|little)|enough|ok|okay|fine|right) .. {weight} .. {base}",
   ],
   [5, `${ask} (?:that|the|this|all that) {base} in {unit}${end}`],
+  // "mines a fan oven, so 150 conventional is?": a number beside the one oven, behind the other, is a heat
+  [
+    9,
+    "(?:fan|convection|blower) .. {number} (?:(?:in|on|for|a|degrees?) )*(?:conventional|static)",
+    "(?:conventional|static) .. {number} (?:(?:in|on|for|a|degrees?) )*(?:fan|convection|blower)",
+  ],
   // Against the "-3" of money below: exchange is asked of a converter, and refused by it.
   [
     8,

@@ -3,11 +3,17 @@ import type { Reading } from "../contract/index.ts";
 import { says } from "../lib/find.ts";
 import type { DayInputs } from "./day.ts";
 
+/** A tray is out; "turns out its 45", "works out at 45" and "left two out" tell nothing that was baked. */
+const out =
+  "(?<!(?:turns?|turned|found|find|works?|worked|figured|leave|left|leaving|sold|ran|missed|miss) )out";
+export const isOut = new RegExp(`(?:^| )${out}(?:<| |$)`);
+
 const words: readonly (readonly [RegExp, string])[] = [
   [/(?:^| )(?:weigh|sift)/, "weigh"],
   [/macaronag|folding|meringue|whipping|(?:^| )batter/, "macaronage"],
   [/(?:^| )pip(?:ing|ed)/, "pipe"],
-  [/(?:^| )(?:baking|baked|out)(?:<| |$)/, "bake"],
+  [/(?:^| )(?:baking|baked)(?:<| |$)/, "bake"],
+  [isOut, "bake"],
   [/(?:^| )cool/, "cool"],
   [/(?:^| )(?:filling|filled)(?:<| |$)/, "fill"],
   [/(?:^| )(?:boxing|boxed|label)/, "box"],
@@ -18,8 +24,10 @@ export const kindDone = (reading: Reading): string | undefined =>
   words.find(([pattern]) => says(reading, pattern))?.[1];
 
 export function readDone(reading: Reading): DayInputs["step"] {
-  if (!says(reading, /(?:^| )(?:done|finished|through|completed|out|piped|baked|ready|made)(?:<| |$)/))
-    return undefined;
+  const isDone =
+    says(reading, /(?:^| )(?:done|finished|through|completed|piped|baked|ready|made)(?:<| |$)/) ||
+    says(reading, isOut);
+  if (!isDone) return undefined;
   if (says(reading, /(?:^| )(?:when|how|what|which|why|will|until|till|if|note|log)(?: |$)/))
     return undefined;
   // half of it is not all of it

@@ -6,7 +6,7 @@ import { exact } from "../lib/exact.ts";
 import { bareNumbers } from "../lib/find.ts";
 import { counted } from "../lib/show.ts";
 import type { DayInputs } from "./day.ts";
-import { kindDone } from "./done.ts";
+import { isOut, kindDone } from "./done.ts";
 import type { Draft } from "./draft.ts";
 
 type Step = NonNullable<DayInputs["step"]>;
@@ -19,13 +19,13 @@ const ofTray: Readonly<Record<string, string>> = {
   cool: "cooled",
 };
 
-const done = /\b(?:done|finished|through|completed|out|piped|baked|rested|cooled|filled|boxed|ready|made)\b/;
+const done = /\b(?:done|finished|through|completed|piped|baked|rested|cooled|filled|boxed|ready|made)\b/;
 /** Asked, ordered or noted, and not told. */
 const elsewise =
   /\b(?:when|how|what|which|why|will|would|until|till|if|note|log|want|wants|need|needs|make|do|with (?!(?:a |the |my )?(?:first |last |one )?(?:half|third|quarter|\d|piping|baking|resting|cooling|filling|boxing))\w+)\b/;
 
 /** Something is told to be over. */
-export const saysDone = ({ text }: Reading): boolean => done.test(text);
+export const saysDone = ({ text }: Reading): boolean => done.test(text) || isOut.test(text);
 
 const isSome = ({ dim, unit, value, fraction }: Amount): boolean =>
   dim === "number" && unit === "" && fraction !== undefined && value > 0 && value < 1;

@@ -3,6 +3,7 @@ import { says, type Weighed } from "../lib/find.ts";
 import { gramsOf } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
 import { inTurn } from "./of-turn.ts";
+import { partMore } from "./part-more.ts";
 
 const leavesOut =
   /(?:^| )(?:without|minus|skip(?:ped|ping)?|drop(?:ped|ping)?|omit(?:ted|ting)?|forgot|no|not? adding|(?:leave|leaving|left|take|taking|took|miss|missed) (?:out|(?:the |my |any )?\S*<[^>]*ingredient=\S+ out))(?: |$)/;
@@ -217,6 +218,7 @@ export const beforeWays: readonly BaseWay[] = [
   partBack,
   hadPut,
   mendedBy,
+  partMore,
   partAdded,
   plainAdded,
   shareKeptPlain,

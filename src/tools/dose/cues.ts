@@ -320,6 +320,11 @@ export const doseGoesOn = cues(
   [9, ...toMend],
   [6, "(?:{factor}|\\S*<number,fraction>) (?:as much|the amount of|the dose of) (?:the )?(?:{dose}|{taste})"],
   [9, "^(?:(?:so|and|ok|then) )*{base} to (?:add|put in)(?: [?])?$"],
+  // "how much batter do i add then", of a bowl that is overdone: plain batter, and nothing to pipe
+  [
+    12,
+    `^${opening}(?:how (?:much|many)|what (?:weight|amount) of|what)(?: (?:more|plain\\S*|extra|uncolou?red))* {base=batter}(?: (?:do|should|must|can|shall|would|have|i|we|to|need|needs|get|gets))* (?:(?:add|stir in|put in|mix in|fold in|go in|goes in|added)(?:<\\S*)?)(?: (?:then|now|please|it|that|in|to (?:fix|save|rescue|mend)))*(?: [?])?$`,
+  ],
   [
     14,
     "weighed .. (?:bottle|drops|jar|tube|{count=drops}) .. {weight}",

@@ -78,7 +78,7 @@ const otherWay =
 
 /** "how much do i need", "what does it want": of the flavor, for a bowl that was weighed. */
 const asksNeed =
-  /(?:^| )(?:how (?:much|many)(?: g| grams)?(?: of (?:it|that))? (?:do|does|should|would|will|must|can) (?:i|we|it|that|this|one) (?:have to |need to )?(?:need|want|take|use|put|add|require|stir)|what (?:does|would|will|do) (?:it|that|this|i|we) (?:need|want|take|require))(?: |$)/;
+  /(?:^| )(?:how (?:much|many)(?: g| grams)?(?: of (?:it|that))? (?:do|does|should|would|will|must|can) (?:i|we|it|that|this|one) (?:have to |need to )?(?:need|want|take|use|put|add|require|stir)|what (?:does|would|will|do) (?:it|that|this|i|we) (?:need|want|take|require)|how (?:much|many)(?: g| grams)? of (?:it|that|this)(?= (?:then|now|goes|go|please|[?])|$))(?: |$)/;
 
 /** "other way round, theres 250 g of ganache", behind how much the flavor is enough for: what goes into so much. */
 const turnedForward = (

@@ -125,8 +125,11 @@ const forms = ["extract", "oil", "vanilla paste", "nut paste", "zest"];
 /** "only got extract, how much of that", behind vanilla paste: the same taste in another form. */
 function ofTaste(target: Thing, memory: Memory): Thing {
   const { dose = "" } = target;
-  const taste = doseBefore(memory)?.taste;
-  if (!taste || target.taste || target.ingredient) return target;
+  const before = doseBefore(memory);
+  const taste = before?.taste;
+  // "the same oil", behind spearmint oil: that one, and none to fry in
+  const isForm = dose !== "" && dose === before?.dose && target.text === dose;
+  if (!taste || target.taste || (target.ingredient && !isForm)) return target;
   // "powder instead", behind raspberry purée: what that taste is as a powder
   const powder = dose === "powder" || dose === "fruit powder" ? powderOf(taste) : undefined;
   if (powder && (dose === "powder" || powder === dose)) return { ...target, id: taste, dose: powder, taste };

@@ -97,6 +97,9 @@ export const gramsWays: readonly LooseWay[] = [
   inAll,
 ];
 
+const asksFlavor =
+  /how (?:much|many)(?: g| grams| \S*<unit=g>)?(?: of)?(?: the| my)? \S*<[^>]*(?:dose|taste)=/;
+
 /** Grams beside a bowl that the sentence weighs or points at: what is in it, where they aren't the bowl once more. */
 function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g: number): Draft {
   // "im holding back 100 g": taken off the bowl before, or put on top of it
@@ -114,7 +117,6 @@ function besideBowl({ reading, found, before }: LooseTurn, loose: number, base_g
     if (extra && extra.value !== loose) return { flavor_g: loose + extra.value, want: "check" };
   }
   // "230 g buttercream and 150 g, how much flavor": so much is no flavor that was put in
-  const asksFlavor = /how (?:much|many)(?: g| grams)?(?: of)?(?: the| my)? \S*<[^>]*(?:dose|taste)=/;
   if (loose > base_g / mostOfBowl && says(reading, asksFlavor)) return {};
   return found.flavor_g === undefined && found.percent === undefined ? { flavor_g: loose } : {};
 }
@@ -135,6 +137,9 @@ function behindDose({ reading, found, inBowl }: LooseTurn, loose: number, before
   const asFlavor: Draft = { flavor_g: loose, want: "check" };
   if (base_g === undefined) {
     if (flavor_g === undefined) return { base_g: loose };
+    // "going with the ganache, its 300 g, so how much lavender": the bowl, and no other weight of the flavor
+    if (loose >= leastInAll_g && says(reading, asksFlavor))
+      return { base_g: loose, want: "flavor", fresh: true };
     // behind how much a flavor is enough for: the bowl it goes into, else another weight of the flavor
     return says(reading, leadsInto)
       ? { base_g: loose, ...(inBowl ? { want: "check" } : {}) }

@@ -24,14 +24,31 @@ export function putIntoBowl(reading: Reading, memory: Memory): Draft | undefined
   return { ...flavorOf(before), ...bowlOf(before), flavor_g: only.grams, want: "check" };
 }
 
-/** "i have 8 g of it, how much of that buttercream can i do", behind its dose. */
+const container =
+  "(?:jars?|bottles?|tubs?|tubes?|pots?|pouch|packets?|packs?|bags?|tins?|vials?|phials?|sachets?|box|container)";
+/** "i have 8 g of it, how much of that buttercream can i do". */
+const haveOfIt =
+  /(?:have|got|ive|left|theres|there is|only) (?:only |just |about )?\S*<weight> (?:left )?of (?:it|that)(?: left)? .*how (?:much|many) (?:of )?(?:the |that |my )?\S*<[^>]*base=(?:buttercream|ganache|filling|batter|[^>]*filling)/;
+/** So much is there of it: "just 30 g in the jar", "the jar only holds 30 g", "30 g left". */
+const thereIs = new RegExp(
+  `<weight> (?:left )?of (?:it|that)(?: |$)|<weight> (?:(?:left|still|of it) )*(?:in|inside) (?:the|my|this|that) (?:\\S+ )?${container}|${container}(?:<\\S*)? (?:(?:only|just|still|about|has|holds|had|contains|got|is|was|down|to|i) )+\\S*<weight>|(?:only|just) (?:(?:have|got|had|a|about) )*\\S*<weight>|<weight> (?:left|remaining)(?: |$)`,
+);
+const verb = "(?:do|flavor|flavou?r(?:<\\S*)?|cover|dose|season|stretch to|good for|enough for|reach|see to)";
+/** "how much of that buttercream can i do", "how much buttercream does that flavor", "what does that do". */
+const goesHowFar = new RegExp(
+  `how (?:much|many) (?:of )?(?:the |that |my )?\\S*<[^>]*base=(?:buttercream|ganache|batter|[^>]*filling)[^>]*>(?: (?:can|could|will|would|does|do|is|might) (?:i|it|that|this|you|we|they)(?: be)? ${verb}|(?: is)? (?:it|that|this)(?: is)? ${verb})(?: |$)|how (?:much|many) (?:of )?(?:the |that |my )?\\S*<[^>]*base=[^>]*>(?: (?:then|for it|for that))?(?: \\?)?$|(?:^| )what (?:does|will|would|can|could) (?:it|that|this|they) ${verb}(?: \\?)?$`,
+);
+
+/** "theres just 30 g in the jar, how much buttercream does that flavour", behind its dose. */
 export function enoughFor(reading: Reading, memory: Memory): Draft | undefined {
   const before = doseBefore(memory);
-  const asked =
-    /(?:have|got|ive|left|theres|there is|only) (?:only |just |about )?\S*<weight> (?:left )?of (?:it|that)(?: left)? .*how (?:much|many) (?:of )?(?:the |that |my )?\S*<[^>]*base=(?:buttercream|ganache|filling|batter|[^>]*filling)/;
-  if (!before?.dose || !says(reading, asked)) return undefined;
+  if (!before?.dose) return undefined;
+  const asks = says(reading, haveOfIt) || (says(reading, thereIs) && says(reading, goesHowFar));
+  if (!asks) return undefined;
   const [only, ...others] = weighed(reading);
   if (!only || only.thing || others.length > 0) return undefined;
+  // what is in there weighs more than a bowl would: it may be the bowl
+  if (before.base_g !== undefined && only.grams >= before.base_g) return undefined;
   const base = reading.things.find((each) => each.base)?.base;
   return {
     ...flavorOf(before),

@@ -32,7 +32,7 @@ const howMuchMore: WantWay = (turn) => (turn.before?.want === "flavor" ? undefin
 
 /** "how much buttercream should i add", of the same. */
 const baseToAdd = ofBowlBefore(
-  /how (?:much|many) (?:\S+ ){0,3}\S*<[^>]*(?:base=|color=plain)\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=|^(?:(?:so|and|then) )*\S*<base=\S+ to (?:add|put in)(?: \?)?$/,
+  /(?:how (?:much|many)|what (?:weight|amount) of) (?:\S+ ){0,3}\S*<[^>]*(?:base=|color=plain)\S* .*\b(?:add|adding|goes in|stir|to fix)\b|how (?:much|many) (?:\S+ ){0,2}(?:more|extra) (?:\S+ )?\S*<[^>]*base=|^(?:(?:so|and|then) )*\S*<base=\S+ to (?:add|put in)(?: \?)?$/,
   "mend",
 );
 

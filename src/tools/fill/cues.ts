@@ -96,7 +96,7 @@ export const fillCues = cues(
   ],
   [
     9,
-    "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the lot) (?:fill|do|stretch to|cover)",
+    "how many {count=macarons} (?:will|can|does|would|do) (?:all of (?:it|that|this)|it|that|this|all that|the (?:whole |entire |full )?(?:lot|thing)|the (?:whole|entire|full) (?:batch|{count=batches}|{count=bowls}|bowl)) (?:fill|do|stretch to|cover)",
   ],
   // "making macarons on sunday and no clue how much buttercream to make": nobody knows yet how many
   [

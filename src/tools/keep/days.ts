@@ -114,12 +114,12 @@ export function answerDays(said: KeepInputs, world: World): Outcome {
     if (each && !each.ok) return { status: "impossible", headline: each.why };
   const [froze, thawed] = [frozenOn?.ok ? frozenOn.day : undefined, thawedOn?.ok ? thawedOn.day : undefined];
   if (thawed && !froze) return asking("Which day did you freeze them?", "frozen");
-  if (froze && !thawed) return stopped(made.day, froze);
   if (froze && daysBetween(made.day, froze) < 0)
     return {
       status: "impossible",
       headline: `They can't be frozen on ${named(froze)}, before they were made on ${named(made.day)}.`,
     };
+  if (froze && !thawed) return stopped(made.day, froze);
   if (froze && thawed && daysBetween(froze, thawed) < 0)
     return {
       status: "impossible",

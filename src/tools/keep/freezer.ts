@@ -1,11 +1,11 @@
 /** In the freezer: how long they are at their best there. */
-import { frozen, keepingRules } from "../../../data/rules/keeping.ts";
+import { frozen, inFridge, keepingRules } from "../../../data/rules/keeping.ts";
 import type { Figure, Outcome, World } from "../contract/index.ts";
 import { asking } from "../lib/asking.ts";
 import { daysBetween, localDay, plusDays } from "../lib/days.ts";
 import { plain } from "../lib/show.ts";
-import { answerDays, plusMonths } from "./days.ts";
-import { dayOf, named } from "./days-meant.ts";
+import { answerDays, clockOf, plusMonths } from "./days.ts";
+import { behindOrAhead, dayOf, named } from "./days-meant.ts";
 import type { KeepInputs } from "./keep.ts";
 
 /** In the freezer, with or without the day it went in. */
@@ -31,7 +31,7 @@ export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
     cautions: ["Freezing stops the 7 days of the fridge; thawing starts them again where they stood."],
   };
   if (since === undefined && inputs.still) return asking("Which day did they go into the freezer?", "frozen");
-  if (since === undefined) return { ...common, headline: `Yes: ${how}` };
+  if (since === undefined) return { ...common, ...unlessOver(inputs, world, how) };
   const until = plusMonths(since, frozen.months);
   const over = daysBetween(localDay(world.now_ms), until) < 0;
   return {
@@ -42,4 +42,23 @@ export function answerFreezer(inputs: KeepInputs, world: World): Outcome {
     items: [{ frozen: since, best_by: until }],
     working: [`${since} and ${plain(frozen.months)} months: ${until}`],
   };
+}
+
+/** "can i freeze them", "and the ones i filled on the 6th?": not what is past its last day already. */
+function unlessOver(inputs: KeepInputs, { now_ms }: World, how: string) {
+  const { made, coming, how_long, weeks_before = 0 } = inputs;
+  const found = made && !coming && !how_long ? behindOrAhead(made, now_ms) : undefined;
+  const day = found?.ok ? plusDays(found.day, -7 * weeks_before) : undefined;
+  const today = localDay(now_ms);
+  if (day === undefined || daysBetween(day, today) < 0) return { headline: `Yes: ${how}` };
+  const { useBy, bestBy } = clockOf(day);
+  const items = [{ made: day, best_by: bestBy, use_by: useBy }];
+  return daysBetween(today, useBy) < 0
+    ? {
+        headline: `No: the last day was ${named(useBy)}, day ${inFridge.days}, and freezing doesn't bring it back. Throw them out.`,
+        figures: [],
+        rule: keepingRules.inFridge,
+        items,
+      }
+    : { headline: `Yes, by ${named(useBy)} at the latest: ${how}`, items };
 }

@@ -50,6 +50,8 @@ export const inputs = later(() =>
     coming: z.optional(z.boolean()),
     /** Freezing and thawing are still to come: their days lie ahead. */
     planned: z.optional(z.boolean()),
+    /** How long the freezer keeps them is asked, whatever days were spoken of. */
+    how_long: z.optional(z.boolean()),
     /** "frozen on day 2": the day of the seven on which they went into the freezer. */
     frozen_on_day: z.optional(z.number().check(z.gte(1, { error: "The day of making is day 1." }))),
     /** They have been out of the fridge since they were made. */
@@ -146,11 +148,11 @@ export const keep = tool<KeepInputs>({
   // "can they stand out at the party?" "4 hours"
   goesOn: keepGoesOn,
   rivals: [
-    ["about", "still", "old_days", "reheat"],
+    ["about", "still", "old_days", "reheat", "how_long"],
     ["out_min", "out_since", "out_until", "out_earlier_min", "overnight", "out_since_made", "out_asked"],
     ["air_c", "fahrenheit", "hot", "degrees"],
     ["freezer_c"],
-    ["made", "coming", "weeks_before", "made_before"],
+    ["made", "coming", "weeks_before", "made_before", "how_long"],
     ["frozen", "frozen_days", "frozen_on_day", "planned"],
     ["thawed"],
     ["on"],

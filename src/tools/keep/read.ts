@@ -59,8 +59,11 @@ function readAlone(reading: Reading, memory: Memory): Draft {
     ...(aw === undefined ? {} : { aw }),
     ...fillingSaid(reading),
     ...(asksStill(about, words) ? { still: true } : {}),
+    ...(about === "freezer" && !days.made && howLong.test(words) ? { how_long: true } : {}),
   };
 }
+
+const howLong = /\bhow (?:long|many (?:days|weeks|months))\b/;
 
 const reheats = (reading: Reading): Draft => (heatsThem(reading) ? { reheat: true } : {});
 

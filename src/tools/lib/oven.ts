@@ -1,8 +1,7 @@
 /** Which oven a temperature is wanted for: the one that is hers, or the one named second. */
 import type { Amount, Reading } from "../contract/index.ts";
+import { isOfRecipe, type Mention, type Oven, ovenThere, written } from "./oven-there.ts";
 import { celsius } from "./units.ts";
-
-export type Oven = "fan" | "conventional";
 
 /** A heat said without a scale is in °F above this: no shell bakes at 230 °C, none at 230 °F. Common practice. */
 const hottest_c = 230;
@@ -17,16 +16,10 @@ export const inCelsius = (heat: Pick<Amount, "value" | "unit">): number => celsi
 const fanWords = /^(?:fan|fans|convection|fanforced|blower)$/;
 const plainWords = /^(?:conventional|conventionals|static|regular|normal|ordinary|standard)$/;
 const hers = /^(?:my|mine|mines|our|ours|ive|i|weve|we)$/;
-const written = /^(?:recipes?|books?|cards?)$/;
 const no = /^(?:no|not|without|isnt|hasnt|doesnt|non)$/;
 
 /** "i don't have a fan oven". */
 const hasNone = /(?:dont|do not|havent|doesnt|hasnt) (?:have|has|got|own|use)(?: an?| any| the)?$/;
-
-interface Mention {
-  oven: Oven;
-  at: number;
-}
 
 /** The oven that the answer is for, or undefined when no oven is named. */
 export function ovenWanted(reading: Reading): Oven | undefined {
@@ -48,6 +41,10 @@ export function ovenWanted(reading: Reading): Oven | undefined {
       reading.mask,
     )?.[1];
   if (told) return other(fanWords.test(told) ? "fan" : "conventional");
+  const recipes = mentions.find(({ at }) => isOfRecipe(words, at));
+  if (recipes) return other(recipes.oven);
+  const there = kinds.size > 1 ? ovenThere(words, mentions, heat) : undefined;
+  if (there) return there;
   const mine = mentions.find(
     (each) =>
       words.slice(Math.max(0, each.at - 5), each.at).some((word) => hers.test(word)) &&

@@ -25,6 +25,11 @@ export const scaleCues = cues(
     9,
     `^(?!.*(?:{dose}|{taste}|{symptom}|split|divide|save|note|log|costs?|trays?|{base=(?:buttercream|ganache|filling)}) )(?:.* )?{count=shells} .. {number} {count=macarons} .. ${asksParts}`,
   ],
+  // "ingredient list for fifty macarons, the shells only": to be weighed, and no label
+  [
+    14,
+    "^(?!.*(?:label|allergen|allergy|contains?|declare|sell|pack) ).*(?:(?:ingredients? list|list of (?:the )?ingredients) (?:for|of|to make)|what goes (?:in|into)) (?=.*{number} {count=macarons}).*(?:{count=shells} (?:only|alone)|(?:only|just) (?:the )?{count=shells}|{count=shells} (?:of|for) {number} {count=macarons})",
+  ],
   // "i need 60 shells, ingredients in grams", "batter for 28 macarons, list everything": part by part
   [
     16,

@@ -25,6 +25,11 @@ const tooMuch =
 const isOfPack = (behind: string): boolean =>
   containerWords.has(/^ ?(?:(?:an?|the|my|one|of) )*([a-z]+)/.exec(behind)?.[1] ?? "");
 
+/** "times 2.5 this curd": what is pointed at is counted by no number. */
+const pointsAtOwn = ({ at, of }: Amount, { text }: Reading): boolean =>
+  of !== undefined &&
+  /^ (?:(?:of|on|for|to) )?(?:this|that|these|my|our)\b/.test(text.slice(at[1], of.at[0] + 1));
+
 /** "1.5 times", "double", "half the recipe". */
 export function factorOf(reading: Reading): number | undefined {
   const said = reading.amounts.find((each) => each.unit === "times");
@@ -50,7 +55,7 @@ export function factorOf(reading: Reading): number | undefined {
   const by = reading.amounts.find(
     (each) =>
       each.dim === "number" &&
-      (!each.of || each.of.count === "bowls" || each.of.count === "batches") &&
+      (!each.of || each.of.count === "bowls" || each.of.count === "batches" || pointsAtOwn(each, reading)) &&
       /(?:\bby(?: a)?(?: factor(?: of)?)?|factor(?: of)?|times|multiplied by) $/.test(
         reading.text.slice(0, each.at[0]),
       ),

@@ -24,7 +24,7 @@ import { sizeOf } from "./size-said.ts";
 import { broughtTo } from "./target-said.ts";
 import { besideStock, isApartFrom, toMake } from "./told-lists.ts";
 import { unknownRecipe } from "./unknown-recipe.ts";
-import { byOne, leftOver, moreOfLine, moreOrFewer, weighedWhites } from "./whites-said.ts";
+import { byOne, leftOver, moreOfLine, moreOrFewer, weighedWhites, whitesInstead } from "./whites-said.ts";
 
 const scaleAlone =
   /^(?:(?:can|could|will|would|you|please|pls|ok|now|just|so|and) )*(?:scale|rescale|resize|upscale) (?:it|this|that|them|the (?:recipe|shells?\S*|batch\S*))(?: (?:up|down|bigger|smaller|a bit|a little))*(?: (?:for me|please|pls|now|then))*(?: [?.!])*$/;
@@ -136,7 +136,7 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     houseFormula.some((each) => sameIngredient(each.name, mass.thing)) &&
     says(
       reading,
-      /(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)|(?:what|whats|how much|anything) else (?:goes|go|do i|should|must|is|are|for|to|in|into|with|i need|the|would|will|it)(?: |$)/,
+      /<remainder>|(?:how (?:much|many)|what|weights?) (?:\S+ )?of the (?:others?|rest)(?: |$)|(?:what|whats|how much|anything) else (?:goes|go|do i|should|must|is|are|for|to|in|into|with|i need|the|would|will|it)(?: |$)/,
     );
   if (atHand && mass) return { ...common, have: [{ name: mass.thing, grams: mass.grams }] };
   // "scale this up: 8 oz butter, ...": by how much isn't said, and it is asked
@@ -147,6 +147,12 @@ function readOrder(reading: Reading, memory: Memory): Draft {
     const loose = reading.amounts.some((each) => each.dim === "weight" && !each.of);
     if (!loose && new Set(lines.map(({ name }) => name)).size === weights.length) return { ...common, lines };
   }
+  const instead = whitesInstead(
+    reading,
+    memory,
+    memory.last?.tool === "scale" ? (memory.last.inputs as Draft) : undefined,
+  );
+  if (instead !== undefined) return { ...common, whites_count: instead };
   const yields =
     madeFor(reading, weights) ??
     (weights.length === 0 && factor === undefined && size === undefined

@@ -1,6 +1,7 @@
 /** Whites and weights that were added to what was there, taken away from it or put on the scale. */
 import type { Memory, Reading } from "../contract/index.ts";
 import { says, white_g } from "../lib/find.ts";
+import { mostCounted } from "../lib/lines.ts";
 import { inBase } from "../lib/units.ts";
 import type { Draft } from "./draft.ts";
 import type { Line } from "./recipe-said.ts";
@@ -32,6 +33,24 @@ export function weighedWhites(reading: Reading): number | undefined {
     said.test(reading.text.slice(only.at[1]).trim()) &&
     /(?:^| )(?:got|have|ive|in the bowl|cracked|separated)(?: |$)/.test(reading.text)
     ? inBase(only.value, only.unit)
+    : undefined;
+}
+
+/** "and the icing sugar with four", behind six whites: so many of those, and no four grams of sugar. */
+export function whitesInstead(
+  { amounts, text }: Reading,
+  memory: Memory,
+  before: Draft | undefined,
+): number | undefined {
+  const [only, ...others] = amounts;
+  if (!memory.follows || before?.whites_count === undefined || !only?.of?.ingredient || others.length > 0)
+    return undefined;
+  const isCount = only.dim === "number" && only.unit === "" && !only.fraction && only.value <= mostCounted;
+  const lead = text.slice(only.of.at[1], only.at[0]);
+  return isCount &&
+    Number.isInteger(only.value) &&
+    / (?:with|for|from|on|using|out of) (?:just |only )?$/.test(lead)
+    ? only.value
     : undefined;
 }
 

@@ -36,6 +36,7 @@ export function answerShells(said: ShellsInputs, given: World): Outcome {
     return sizeFor(said.batter_g, made, size, world);
   if (said.want === "tray") return trayAnswer(size, onTray, world);
   if (said.want === "one") return oneShell(size, world);
+  if (said.want === "one_baked") return baked(shellWeight(size.diameter_mm, size.own), 1, world, size);
   if (said.baked_g !== undefined) return unbaked(said.baked_g, world);
   if (said.shell_g !== undefined) return baked(said.shell_g, 1, world);
   if (said.want === "whites" && said.batter_g !== undefined) {

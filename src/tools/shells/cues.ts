@@ -18,6 +18,9 @@ const baked =
 const whatSize =
   "(?:(?:what|which|whats) (?:(?:is|was|the|their|my|shell|a) )*(?:size|diameter|width|{unit=(?:mm|cm)})|how (?:big|wide|large|small)|how many {unit=(?:mm|cm)})";
 
+const onlyWhites =
+  "^(?!.*(?:base=(?:buttercream|ganache|filling)|ingredient=(?!egg|whites)| list))(?=.*<number.*count=macarons)";
+
 export const shellsCues = cues(
   // "two trays of 28, batter in grams"
   [
@@ -62,6 +65,13 @@ export const shellsCues = cues(
     "{number} {count=trays} .. (?:are|is|now) (?:resting|drying|cooling|baking|baked|piped|out|in the oven|in the fridge|{step}) .. what (?:now|next|do i do now|comes next|happens now)",
   ],
   [-8, "(?:can|will|does|would|could|if) (?:my|the|our) (?:\\S+ )?oven .. {count=trays}"],
+  // "60 macarons, how many egg whites do i need to buy": of the shells, and no shopping list
+  [
+    14,
+    `${onlyWhites}.*(?:how|hw) many (?:\\S+ )?{ingredient=(egg|whites)} .. (?:buy|purchase|get|order|pick up)`,
+    `${onlyWhites}(?:.* )?{ingredient=(egg|whites)} to (?:buy|purchase|order|get)`,
+    `${onlyWhites}.*(?:buy|purchase|get|order) (?:\\S+ )?{ingredient=(egg|whites)} .. (?:how|hw) many`,
+  ],
   [
     12,
     "{weight} (?:of )?(?:the |my )?{base=batter} .. what (?:do|will|would|can) (?:i|we) get (?:out of|from)",

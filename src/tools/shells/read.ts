@@ -12,6 +12,7 @@ import { fromBareNumber, fromTable } from "./earlier.ts";
 import { finishedWeight } from "./finished-said.ts";
 import { knownSaid } from "./known-said.ts";
 import { lostOf, lostSome, soManyLeft } from "./lost-said.ts";
+import { oneOfThem } from "./one-of-them.ts";
 import { countedOut, sizeAsked } from "./size-asked.ts";
 import { isUsualSize, severalSizes, sizeAt } from "./sizes-said.ts";
 import { onTraySaid } from "./tray-said.ts";
@@ -64,6 +65,11 @@ const usualWhereAt = (reading: ShellsTurn["reading"], before: Draft | undefined)
     ? usualDiameter.value
     : undefined;
 
+/** "and for 30 macarons", behind what one shell weighs: no longer of one. */
+const isOrderAnew = (known: Draft, before: Draft | undefined): boolean =>
+  (before?.want === "one" || before?.want === "one_baked") &&
+  (known.macarons ?? known.shells ?? known.trays) !== undefined;
+
 /** "batter for 24 macarons at 40 mm": what is known, with whatever is said beside it or stood there before. */
 const sizing: Way<ShellsTurn, Draft> = (turn) => {
   const { reading, memory, before } = turn;
@@ -91,7 +97,7 @@ const sizing: Way<ShellsTurn, Draft> = (turn) => {
     ...known,
     ...(isBatter && known.batter_g !== undefined ? ofBatter(want) : {}),
     ...(size === undefined && isUsualSize(reading) ? { usual_size: true } : sized(size)),
-    ...(want ? { want } : {}),
+    ...(want ? { want } : isOrderAnew(known, before) ? { want: "batter" } : {}),
     ...(on_tray === undefined ? {} : { on_tray }),
     ...(shares ? { shares } : {}),
     ...(moreSparesSaid(reading, before) ?? sparesSaid(reading, before?.macarons)),
@@ -121,6 +127,7 @@ const ways: readonly ShellsWay[] = [
   ...bowlWays,
   eggsForWhites,
   ofEach,
+  oneOfThem,
   traysGuessed,
   onThatTray,
   sizing,

@@ -64,6 +64,7 @@ export const inputs = later(() =>
         "whites",
         "baked",
         "one",
+        "one_baked",
         "boxes",
         "finished",
         "size",

@@ -28,6 +28,7 @@ const traysFirst =
   /^(?:and |so |ok |then )*\S*<count=trays>(?:(?: needed| then| now)?(?: \?)?$| (?:needed )?for \S*<number>| (?:with|from|out of) (?:(?:the|my|those|these|all|just|only) )*(?:\S*<|(?:it|that|this|them)(?: \?)?$))/;
 const eggsFirst =
   /^(?:(?:and|so|ok|then|now|the|just|make it|number of|,) )*\S*<ingredient=egg> (?:needed )?for \S*<number>/;
+const toBuy = /<ingredient=(?:egg|whites)> to (?:buy|purchase|order|get)(?: |$)/;
 const afterBaking =
   /(?:once|after|when) (?:(?:it|they|its|theyre|that)(?: \S+)? )?\S*bak|^(?:and |what about |ok )*\S*bak\S*(?:<\S+)?(?: [?])?$|bak\S*<.*(?:(?<!<)weigh|heavy)|(?:(?<!<)weigh|heavy).*bak|baked weight|(?:how much|what|grams|weight)(?: (?:is|will|would|does|that|it|of|be|them|shells<\S*))* bak\S*(?:<\S+)?(?: [?])?$|bak\S*(?:<\S+)? (?:down )?to (?:how much|what)|(?:how much|how many \S*<unit=g>|what weight)(?: of)?(?: \S*<count=shells>)? bak\S*(?:<\S+)? (?:from|out of|off|do|does|will)/;
 const onOneTray =
@@ -58,6 +59,8 @@ const wants: readonly (readonly [Want, (asked: Asked) => boolean])[] = [
   ["whites", ({ reading, what }) => /ingredient=(egg|whites)/.test(what) || says(reading, /crack(?!ed)/)],
   // "eggs for 75 macarons": named ahead of all else, it is what is asked for
   ["whites", ({ reading }) => says(reading, eggsFirst)],
+  // "egg whites to buy for 60"
+  ["whites", ({ reading }) => says(reading, toBuy)],
   ["one", ({ reading }) => says(reading, oneShell) && says(reading, /how much|batter|weigh/)],
   ["macarons", ({ what }) => /count=macarons/.test(what)],
   ["shells", ({ what }) => /count=shells/.test(what)],

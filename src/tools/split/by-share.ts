@@ -315,6 +315,10 @@ export const inTwo = ({ reading }: Said): Draft | undefined =>
     ? { equal: 2 }
     : undefined;
 
+/** "pink, yellow and white, same amount each". */
+const asMuchOfEach =
+  /evenly|equal|split|divide|(?:^| )(?:the )?same (?:(?:amount|weight|size|share|quantity|much|of|in|for|to) )*(?:each|every|all|both)(?: |$)|(?:^| )(?:as much|alike)(?: (?:of|in|for))? (?:each|every)/;
+
 export function equally(said: Said): Draft | undefined {
   const { reading, memory, numbers } = said;
   const parts = bowlsIn(said);
@@ -338,7 +342,7 @@ export function equally(said: Said): Draft | undefined {
   }
   const [bare] = bareNumbers(reading);
   if (bare && memory.slot === "equal") return { equal: bare.value };
-  return hues.length > 1 && says(reading, /evenly|equal|split|divide/)
+  return hues.length > 1 && says(reading, asMuchOfEach)
     ? { parts: hues.map((each) => shareOf(1, nameFrom(each))) }
     : undefined;
 }

@@ -23,11 +23,13 @@ import {
 } from "./by-share.ts";
 import { changedWeight, grown, heavyParts, listedWeights, othersEqual, portions } from "./by-weight.ts";
 import { mixed } from "./mixed.ts";
+import { othersAlike } from "./others-alike.ts";
 import { partTold } from "./part-told.ts";
 import { type Draft, saidOf } from "./said.ts";
 
 const ways = [
   othersEqual,
+  othersAlike,
   partTold,
   onlyShareChanged,
   partChanged,

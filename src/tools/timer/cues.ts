@@ -324,6 +324,11 @@ export const timerGoesOn = cues(
     `^${opening}(?:give|let) (?:the |my )?\\S+(?: one| timer)?(?: have| run| go)? (?:another )?{number} (?:minutes |min )?(?:more|longer|extra)(?: (?:please|then|now))*$`,
     "^(?:(?:please|pls|ok|and|now|so) )*read (?:them|those|em|all of them)(?: all)?(?: (?:out|back|off|to me|again|please))+(?: [?])?$",
   ],
+  // "then cooling, usual time": a step behind a timer, for as long as it takes by itself
+  [
+    14,
+    `^${opening}(?:(?:the|for|start|next) )*{step=(rest|bake|cool|mature)}(?: (?:timer|next|then|now|one))*(?: ,| for| at| with)? (?:(?:the|its|my|for|at|with) )*(?:usual|normal|standard|default|regular|ordinary)(?: (?:time|length|minutes|amount|one|please|pls|then|now))*$`,
+  ],
   // "i need one for the shells resting"
   [
     12,

@@ -30,6 +30,7 @@ import { readSet, timeOf } from "./set.ts";
 import { stopSaid } from "./stop-said.ts";
 import { begunAgo, heatOrMinutes, inFront, nameAlone, ofPast, otherOne, overNow } from "./told.ts";
 import { leftUntilDone } from "./until-done.ts";
+import { whyAnew } from "./why-anew.ts";
 
 const pauses = new RegExp(`^${leads}(?:pause|hold|freeze|resume|unpause)(?: |$)|put .* on hold`);
 /** "another 20 min for the blue ones": nothing is given or added to one that runs. */
@@ -93,6 +94,8 @@ export function readTimer(reading: Reading, memory: Memory): Draft | Draft[] {
     begunAgo(some, memory) ??
     ofPast(some, memory);
   if (told) return told;
+  const anew = whyAnew(some, mask, memory);
+  if (anew) return anew;
   const time = timeOf(some);
   if (pauses.test(mask)) return { do: "pause", ...pointer };
   // "add time to tray 1": how much isn't said

@@ -22,6 +22,10 @@ const spirit = `(?:${[...spirits, "liqueur", "liquor", "schnapps", "spirits?", "
 const strong = "(?:1[5-9]|[2-9]\\d)(?:[.,]\\d+)? ?(?:%|percent|per cent|pct)";
 const ofSpirit = new RegExp(`\\b${spirit}\\b`);
 
+/** "my spearmint oil says 0.3 percent on the label": how much of it goes in, and not what it is made of. */
+const ofFlavor =
+  "\\b(?:oil|extract|flavou?r(?:ing)?|essence|gel|colou?r(?:ing)?) (?:only |just )?(?:says|reads|states|wants|has|is) (?:to use |use |about |only |just )?(?:[\\d.,]+ ?(?:-|to) ?)?";
+
 export const containers: readonly ToldBeside[] = [
   // "a 30 ml bottle", "from the 200 g jar"
   {
@@ -137,7 +141,7 @@ export const containers: readonly ToldBeside[] = [
     is: "which chocolate or cream it is",
     marks: ["%", "percent", "per cent", "pct"],
     said: new RegExp(
-      `,? ?\\(?(?:\\b(?:it|its|it's|the|and|is|says|which|at|of|with|a|that|thats) )*(?:\\b${container}(?: says| is|:)? )?(?<!\\d)(?:(?<!\\b(?:with|of|at) )${percent} (?:milk ?)?fat|${percent} (?:cocoa(?: solids)?|cacao|nuts|pure|fruit|on the (?:pot|tub|carton|label|pack|packet|wrapper|bar|lid)))\\b(?! (?!(?:it says|content|on the)\\b)[a-z])(?: (?:it says|content|on the (?:pot|tub|carton|label|pack)))*\\)?`,
+      `,? ?\\(?(?:\\b(?:it|its|it's|the|and|is|says|which|at|of|with|a|that|thats) )*(?:\\b${container}(?: says| is|:)? )?(?<!\\d[.,]?)(?:(?<!\\b(?:with|of|at) )${percent} (?:milk ?)?fat|${percent} (?:cocoa(?: solids)?|cacao|nuts|pure|fruit)|(?<!${ofFlavor})${percent} on the (?:pot|tub|carton|label|pack|packet|wrapper|bar|lid))\\b(?! (?!(?:it says|content|on the)\\b)[a-z])(?: (?:it says|content|on the (?:pot|tub|carton|label|pack)))*\\)?`,
       "g",
     ),
     unless: ["words", "keeping", "shares"],
