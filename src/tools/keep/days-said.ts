@@ -95,9 +95,6 @@ export function readDays(reading: Reading, memory: Memory): Draft {
       frozen_on_day: undefined,
       frozen_days: undefined,
     });
-  // "and the ones i froze on the 6th": others than those that were filled on a day that was said
-  if (out.frozen && !out.made && spoken !== undefined && othersFrozen.test(reading.text))
-    Object.assign(out, { about: "freezer", made: undefined, made_before: undefined });
   const age = ageInFridge(reading);
   if (age !== undefined && out.made === undefined) out.made = { days: -age };
   if (
@@ -119,9 +116,6 @@ export function readDays(reading: Reading, memory: Memory): Draft {
   if (onDay && !out.frozen) out.frozen_on_day = Number(onDay[1] ?? onDay[2]);
   return out;
 }
-
-const othersFrozen =
-  /\b(?:ones|others|lot|batch|box) (?:that |which )?(?:(?:i|we|ive|got|were|was|is|are) )*(?:froze|frozen)\b/;
 
 /** "these went together on the 6th": two shells and their filling. */
 const joined =
