@@ -4,8 +4,8 @@
  * a cue is only looked at when every word is there that it can't do without, and most are then walked token by token
  * (cue-walk.ts). The table is a text, since the build keeps it: working it out takes longer than a whole question.
  *
- *   line 1   how many cues each calculator has            line 2   the words that cues can't do without
- *   line 3   which cues to look at: always; then, for each of those words, when it is there
+ *   line 1   how many cues each calculator has       line 2   which cues to look at always
+ *   line 3   how many words cues can't do without    then a map of them: a word's number, and which cues it is in
  *   then a line a cue, tabs between: its weight, the words it needs, then its walk or else its regular expression; the
  *   build adds to the latter how it begins, and lists of strings of which the sentence, spaced out, holds one each
  */
@@ -13,6 +13,7 @@ import type { Tool } from "../contract/index.ts";
 import { sign } from "./cue.ts";
 import { needed, rarest } from "./cue-needs.ts";
 import { tokensOf, type Walk, walkOf, walks } from "./cue-walk.ts";
+import { type KeptMap, keptMap, readMap } from "./kept-map.ts";
 
 type Cued = Pick<Tool, "cues">;
 
@@ -38,13 +39,15 @@ export function cueTable(tools: readonly Cued[]): string {
       const ways = needs.map((any) => any.map(idOf).join("|")).join(" ");
       return [weight, ways, walk ? packed(JSON.stringify(walk)) : sign(pattern).source].join("\t");
     });
-  const lists = [...ids.values()].map((id) => (when[id] ?? []).join(" "));
-  return [
+  const words = new Map([...ids].map(([word, id]) => [word, [id, ...(when[id] ?? [])].join(" ")]));
+  const longest = Math.max(0, ...[...ids.keys()].map(({ length }) => length));
+  const head = [
     tools.map(({ cues }) => cues.length).join(" "),
-    [...ids.keys()].join(","),
-    [always.join(" "), ...lists].join(","),
-    ...lines,
+    always.join(" "),
+    `${ids.size} ${longest}`,
+    keptMap(words),
   ].join("\n");
+  return head + lines.join("\n");
 }
 
 /** A cue that matches: which of its calculator's cues it is. */
@@ -74,32 +77,32 @@ interface Row extends Hit {
 
 /** @param table as `cueTable` wrote it */
 export function hitsIn(table: string): Hits {
-  const [counts = "", words = "", lists = ""] = table.split("\n", 3);
-  const starts = startsIn(table, counts.length + words.length + lists.length + 3);
-  const { idOf, longest } = numbered(words);
-  const written = lists.split(",");
-  const when: number[][] = [];
-  const placesOf = (list: number) => {
-    when[list] ??= placesIn(written[list]);
-    return when[list];
+  const [counts = "", always = "", sizes = ""] = table.split("\n", 3);
+  const [size = 0, longest = 0] = sizes.split(" ").map(Number);
+  const words = readMap(table, counts.length + always.length + sizes.length + 3);
+  let lines: number[] | undefined;
+  const starts = () => {
+    lines ??= startsIn(table, words.end);
+    return lines;
   };
   const ends = endsOf(counts.split(" ").map(Number));
   const rows: Row[] = [];
-  const lineAt = (place: number) => table.slice(starts[place], (starts[place + 1] ?? table.length + 1) - 1);
+  const lineAt = (place: number) =>
+    table.slice(starts()[place], (starts()[place + 1] ?? table.length + 1) - 1);
   const rowOf = (place: number) => {
     const tool = ends.findIndex((end) => place < end);
     rows[place] ??= readRow(lineAt(place), tool, place - (ends[tool - 1] ?? 0));
     return rows[place];
   };
-  const there = marks(idOf.size);
-  const looked = marks(starts.length);
+  const there = marks(size);
+  const looked = marks(ends.at(-1) ?? 0);
   const found = (mask: string): Hit[][] => {
     const hits: Hit[][] = ends.map(() => []);
     const tokens = tokensOf(mask);
     there.clear();
     looked.clear();
-    const ids = idsIn(mask, idOf, longest);
-    for (const id of ids) there.add(id);
+    const ids = wordsIn(mask, words, longest);
+    for (const [id = 0] of ids) there.add(id);
     const look = (place: number) => {
       if (!looked.add(place)) return;
       const row = rowOf(place);
@@ -107,8 +110,8 @@ export function hitsIn(table: string): Hits {
       const way = wayOf(row);
       if (way instanceof RegExp ? way.test(mask) : walks(way, tokens)) hits[row.tool]?.push(row);
     };
-    for (const place of placesOf(0)) look(place);
-    for (const id of ids) for (const place of placesOf(id + 1)) look(place);
+    for (const place of numbersIn(always)) look(place);
+    for (const [, ...places] of ids) for (const place of places) look(place);
     for (const each of hits) if (each.length > 1) each.sort((a, b) => a.at - b.at);
     return hits;
   };
@@ -128,17 +131,6 @@ function startsIn(text: string, from: number): number[] {
   const starts: number[] = [];
   for (let at = from; at > 0 && at < text.length; at = text.indexOf("\n", at) + 1) starts.push(at);
   return starts;
-}
-
-/** Each word with its place in the list. */
-function numbered(words: string): { idOf: Map<string, number>; longest: number } {
-  const idOf = new Map<string, number>();
-  let longest = 0;
-  for (const word of words.split(",")) {
-    idOf.set(word, idOf.size);
-    if (word.length > longest) longest = word.length;
-  }
-  return { idOf, longest };
 }
 
 /** So many masks are remembered: one turn asks again and again for its pieces. */
@@ -176,21 +168,15 @@ function hasAll(needs: readonly (readonly number[])[], there: { has(at: number):
   return true;
 }
 
-/** The words of the table that something in the mask begins with, and those that it is. */
-function idsIn(mask: string, idOf: ReadonlyMap<string, number>, longest: number): Set<number> {
-  const there = new Set<number>();
-  for (const piece of new Set(mask.split(/[ <,>]/))) {
-    const whole = idOf.get(`${piece} `);
-    if (whole !== undefined) there.add(whole);
-    for (let end = Math.min(piece.length, longest); end > 1; end--) {
-      const id = idOf.get(piece.slice(0, end));
-      if (id !== undefined) there.add(id);
-    }
-  }
-  return there;
+/** What is kept of the words that something in the mask begins with, and of those that it is: a number, and places of cues. */
+function wordsIn(mask: string, words: KeptMap, longest: number): number[][] {
+  const there = new Set<string>();
+  for (const piece of new Set(mask.split(/[ <,>]/)))
+    for (const kept of words.startingAt(`${piece} `, 0, longest)) there.add(kept);
+  return [...there].map(numbersIn);
 }
 
-const placesIn = (list = ""): number[] => (list === "" ? [] : list.split(" ").map(Number));
+const numbersIn = (list: string): number[] => (list === "" ? [] : list.split(" ").map(Number));
 
 /** Behind which place each calculator's cues end. */
 function endsOf(counts: readonly number[]): number[] {

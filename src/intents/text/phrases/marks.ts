@@ -1,20 +1,17 @@
 /**
  * Which phrases have a mark in a text. Looking for each of thousands of marks costs more than all else in a turn, so they
  * are kept by how they begin, and only those are compared that begin as some letters of the text do. The table is a text,
- * since the build keeps it, and nothing of it is taken apart before it is needed:
+ * since the build keeps it:
  *
  *   line 1   how many phrases each book has
- *   then, three letters a number: where the marks of each beginning stand, and where each phrase's pattern is kept
- *   then a line a beginning, tabs between: a mark and the places of its phrases, in turn
+ *   then a number a phrase: where its pattern is kept
+ *   then a map: the first letters of marks; those marks, each with the places of its phrases, tabs between
  */
+import { keptMap, numberAt, numberWidth, readMap, writtenNumber } from "../../../tools/lib/kept-map.ts";
 import type { Phrase } from "./phrase.ts";
 
-/** So many beginnings are told apart; two that fall together cost a comparison. */
-const beginnings = 4096;
 /** As many letters of a mark are its beginning, if it has them. */
 const longest = 3;
-/** A number is written as three letters. */
-const width = 3;
 
 interface Marks {
   /** The places of those phrases of which the text holds a mark, in their order. */
@@ -25,18 +22,6 @@ interface Marks {
   patternAt(place: number): { at: number; isLast: boolean } | undefined;
 }
 
-/** The number of a beginning of so many letters. */
-function beginningAt(text: string, at: number, size: number): number {
-  let sum = size;
-  for (let next = at; next < at + size; next++) sum = (sum * 61 + text.charCodeAt(next)) % 65_521;
-  return sum % beginnings;
-}
-
-const written = (number: number): string =>
-  String.fromCharCode(number >> 16, (number >> 8) & 255, number & 255);
-const numberIn = (text: string, at: number): number =>
-  (text.charCodeAt(at) << 16) | (text.charCodeAt(at + 1) << 8) | text.charCodeAt(at + 2);
-
 /** A letter that isn't kept as one byte can't stand in the table: what is before it does, and may be nothing at all. */
 function keptOf(mark: string): string {
   const end = [...mark].findIndex((letter) => letter > "\u00ff");
@@ -46,50 +31,42 @@ function keptOf(mark: string): string {
 /** Writes the table of these books. */
 export function marksTable(books: readonly (readonly Phrase[])[]): string {
   const phrases = books.flat();
-  const rows = new Map<number, Map<string, number[]>>();
+  const placesOf = new Map<string, number[]>();
   for (const [place, { marks }] of phrases.entries())
-    for (const mark of new Set(marks.map(keptOf))) {
-      const beginning = beginningAt(mark, 0, Math.min(longest, mark.length));
-      const row = rows.get(beginning) ?? new Map<string, number[]>();
-      row.set(mark, [...(row.get(mark) ?? []), place]);
-      rows.set(beginning, row);
-    }
-  let lines = "";
-  const starts = Array.from({ length: beginnings }, (_, beginning) => {
-    const row = rows.get(beginning);
-    if (!row) return 0;
-    const start = lines.length + 1;
-    lines += `${[...row].flatMap(([mark, places]) => [mark, places.join(" ")]).join("\t")}\n`;
-    return start;
-  });
+    for (const mark of new Set(marks.map(keptOf))) placesOf.set(mark, [...(placesOf.get(mark) ?? []), place]);
+  const rows = new Map<string, string>();
+  for (const [mark, places] of placesOf) {
+    const beginning = mark.slice(0, longest);
+    const row = `${mark}\t${places.join(" ")}`;
+    rows.set(beginning, rows.has(beginning) ? `${rows.get(beginning)}\t${row}` : row);
+  }
   const patterns = phrases.map(({ from, only }) =>
     "at" in from ? 2 * (Number(from.at) + 1) + (only ? 1 : 0) : 0,
   );
   const counts = books.map(({ length }) => length).join(" ");
-  return `${counts}\n${[...starts, ...patterns].map(written).join("")}${lines}`;
+  return `${counts}\n${patterns.map(writtenNumber).join("")}${keptMap(rows)}`;
 }
 
 /** @param table as `marksTable` wrote it */
 export function marksIn(table: string): Marks {
   const head = table.indexOf("\n") + 1;
   const counts = table.slice(0, head).split(" ").map(Number);
-  const patterns = head + beginnings * width;
-  const lines = patterns + counts.reduce((sum, count) => sum + count, 0) * width;
-  const rows: ([mark: string, places: number[]][] | undefined)[] = [];
-  const rowAt = (start: number) => {
-    rows[start] ??= readRow(table.slice(lines + start - 1, table.indexOf("\n", lines + start)));
-    return rows[start];
+  const kept = readMap(table, head + counts.reduce((sum, count) => sum + count, 0) * numberWidth);
+  const rows = new Map<string, [mark: string, places: number[]][]>();
+  const readOnce = (line: string) => {
+    const known = rows.get(line);
+    if (known) return known;
+    const row = readRow(line);
+    rows.set(line, row);
+    return row;
   };
   return {
     heldIn(text) {
       const places = new Set<number>();
       for (let at = 0; at < text.length; at++)
-        for (let size = at === 0 ? 0 : 1; size <= longest && at + size <= text.length; size++) {
-          const start = numberIn(table, head + beginningAt(text, at, size) * width);
-          if (start === 0) continue;
-          for (const [mark, of] of rowAt(start))
+        for (const line of kept.startingAt(text, at, longest))
+          for (const [mark, of] of readOnce(line))
             if (text.startsWith(mark, at)) for (const place of of) places.add(place);
-        }
       return [...places].sort((a, b) => a - b);
     },
     bookOf(place) {
@@ -101,8 +78,8 @@ export function marksIn(table: string): Marks {
       return [counts.length, within];
     },
     patternAt(place) {
-      const kept = numberIn(table, patterns + place * width);
-      return kept === 0 ? undefined : { at: (kept >> 1) - 1, isLast: kept % 2 === 1 };
+      const written = numberAt(table, head + place * numberWidth);
+      return written === 0 ? undefined : { at: (written >> 1) - 1, isLast: written % 2 === 1 };
     },
   };
 }
