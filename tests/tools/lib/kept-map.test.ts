@@ -36,7 +36,7 @@ it("numbers up to eight millions are three letters, of which none ends a line", 
   fc.assert(
     fc.property(fc.nat(7_999_999), (number) => {
       const written = writtenNumber(number);
-      expect(written).toMatch(/^[^\n\t\u0001]{3}$/);
+      expect([...written].every((letter) => letter > " ")).toBe(true);
       expect(written.length).toBe(numberWidth);
       expect(numberAt(`x${written}`, 1)).toBe(number);
     }),
