@@ -664,6 +664,13 @@ export const ingredients: readonly IngredientRow[] = [
   { name: "coconut milk", words: ["coconut milk"], ndb: "12117", allergens: [], liquid: true },
   { name: "coconut oil", words: ["coconut oil"], ndb: "04047", allergens: [], liquid: true },
   {
+    name: "olive oil",
+    words: ["olive oil", "extra virgin olive oil"],
+    ndb: "04053",
+    allergens: [],
+    liquid: true,
+  },
+  {
     name: "oil",
     words: ["vegetable oil", "sunflower oil", "canola oil", "rapeseed oil", "neutral oil"],
     ndb: "04582",

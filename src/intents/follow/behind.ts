@@ -14,7 +14,9 @@ import { forATimer } from "./for-a-timer.ts";
 import { forGood } from "./for-good.ts";
 import { goneBack } from "./gone-back.ts";
 import { heatAsked } from "./heat-asked.ts";
+import { heatBefore } from "./heat-before.ts";
 import { moved } from "./heat-moved.ts";
+import { howHeavy } from "./how-heavy.ts";
 import { inWeighedOne } from "./in-weighed-one.ts";
 import { intoPart } from "./into-part.ts";
 import { intoTheMix } from "./into-the-mix.ts";
@@ -24,6 +26,7 @@ import { ofSize } from "./of-size.ts";
 import { oneFewer } from "./one-fewer.ts";
 import { oneMinute } from "./one-minute.ts";
 import { orderChanged } from "./order-changed.ts";
+import { orderNow } from "./order-now.ts";
 import { orderParted } from "./order-parted.ts";
 import { otherOfTwo } from "./other-of-two.ts";
 import { otherPart } from "./other-part.ts";
@@ -31,6 +34,8 @@ import { partCorrected } from "./part-corrected.ts";
 import { partGets } from "./part-gets.ts";
 import { partWeighed } from "./part-weighed.ts";
 import { ratioAgain } from "./ratio-again.ts";
+import { ratioOfMix } from "./ratio-of-mix.ts";
+import { recipeAgain } from "./recipe-again.ts";
 import { returned } from "./returned.ts";
 import { reworded } from "./reworded.ts";
 import { shareInstead, shareNamed } from "./share-named.ts";
@@ -41,6 +46,7 @@ import type { State, Topic } from "./state.ts";
 import { stretchedTo } from "./stretched-to.ts";
 import { sumIsBowl } from "./sum-is-bowl.ts";
 import { thatLong } from "./that-long.ts";
+import { timerAlike } from "./timer-alike.ts";
 import { toldChange } from "./told-change.ts";
 import { toldOfGanache } from "./told-of-ganache.ts";
 import { trayAsked } from "./tray-asked.ts";
@@ -66,10 +72,12 @@ interface Said {
 const ways: readonly Way<Said, string>[] = [
   ({ said, now, timers }) => forATimer(said, now, timers),
   ({ said, now }) => heatAsked(said, now),
+  ({ said, now }) => heatBefore(said, now),
   ({ said, now }) => oneFewer(said, now),
   ({ said, now }) => oneMinute(said, now),
   ({ said, now }) => stretchedTo(said, now),
   ({ said, now }) => thatLong(said, now),
+  ({ said, now }) => timerAlike(said, now),
   ({ said, now }) => forGood(said, now),
   ({ said, now }) => moved(said, now),
   ({ said, now }) => toldOfGanache(said, now),
@@ -79,6 +87,7 @@ const ways: readonly Way<Said, string>[] = [
   ({ said, now }) => weighedAnew(said, now),
   ({ said, now }) => lostOfBowl(said, now),
   ({ said, now }) => trayAsked(said, now),
+  ({ said, now }) => howHeavy(said, now),
   ({ said, now }) => toldChange(said, now),
   ({ said, now }) => reworded(said, now),
   ({ said, now }) => otherPart(said, now),
@@ -121,11 +130,14 @@ export function meantBehind(said: Reading, now: State, timers: readonly string[]
   if (back) return { back };
   const other =
     orderChanged(said, now) ??
+    orderNow(said, now) ??
     orderParted(said, now) ??
     partWeighed(said, now) ??
     withTheBowl(said, now) ??
+    recipeAgain(said, now) ??
     splitAnew(said, now) ??
     ratioAgain(said, now) ??
+    ratioOfMix(said, now) ??
     shareNamed(said, now) ??
     sharesAnew(said, now) ??
     ofSize(said, now) ??

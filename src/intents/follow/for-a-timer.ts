@@ -72,9 +72,18 @@ const isOfLast = ([word = "", ...others]: readonly string[], { last, turn }: Sta
 const unsized = list("method recall trouble note keep");
 const itself = list("it that this them");
 
+/** "10 more on it", behind a timer and what 145 °C are in one turn: a heat is never more "on" anything. */
+const isOn = (plain: readonly string[], { last, turn }: State): boolean =>
+  last?.tool === "convert" &&
+  turn?.topics.some(({ tool }) => tool === "timer") === true &&
+  plain.some((word, at) => onIt.has(word) && itself.has(plain[at + 1] ?? ""));
+const onIt = list("on onto to off from give");
+
 /** The one timer that runs, said as "it" behind a rule or a note. */
-const alone = (plain: readonly string[], timers: readonly string[], { last }: State): string | undefined =>
-  timers.length === 1 && unsized.has(last?.tool ?? "") && plain.some((word) => itself.has(word))
+const alone = (plain: readonly string[], timers: readonly string[], state: State): string | undefined =>
+  timers.length === 1 &&
+  (unsized.has(state.last?.tool ?? "") || isOn(plain, state)) &&
+  plain.some((word) => itself.has(word))
     ? timers[0]
     : undefined;
 
@@ -117,12 +126,15 @@ function changed({ plain, amount }: Walked, timers: readonly string[], state: St
   const lettered =
     words && /^[a-z]$/.test(last) && counted.has(words.at(-1) ?? "") ? [...words, last] : words;
   if (!lettered || isOfLast(lettered, state)) return undefined;
+  const length = amount.dim === "time" ? amount.text : `${amount.value} min`;
+  // of several it is the one that was set last, or it is asked which
+  if (lettered.length === 0 && timers.length > 1 && isOn(plain, state))
+    return isLess ? `take ${length} off it` : `add ${length} to it`;
   const label =
     lettered.length === 0
       ? alone(plain, timers, state)
       : (timerOf(lettered, timers) ?? timerOf(withoutOnes(lettered), timers));
   if (label === undefined) return undefined;
-  const length = amount.dim === "time" ? amount.text : `${amount.value} min`;
   return isLess
     ? `take ${length} off ${called(label, lettered)}`
     : `add ${length} to ${called(label, lettered)}`;

@@ -31,6 +31,7 @@ const more: readonly string[] = [
   `\\b(?:an extra|another|an additional|a further|add|adding|plus|extra) ${n}${macs}(?: more| extra)? ${onIt}`,
   `${n} (?:more|extra)${macs} ${onIt}`,
   `\\b${which} ${n} (?:more|extra)\\b`,
+  `\\b(?:she|he|they|we|customer|client|bride|${who}) ${wants} ${n} (?:more|extra)${macs}(?= ?[,.;?!]| ?$| (?:now|so|and))`,
   // "another dozen", alone
   `^(?:(?:and|ok|so|now|oh|then|no|sorry) ,? ?)*(?:another|an extra|an additional|a further) ${n}${macs}(?: (?:please|pls|then|too|as well|now|on top))*(?=[ ?.!]*$)`,
 ];
@@ -127,10 +128,16 @@ function bareChange({ text, amounts, whens }: Reading, { last }: State): Change 
     : { count: Math.abs(only.value), boxes: false, up: /^(?:more|extra)$/.test(way), rest: "" };
 }
 
+/** "10 more on it", behind a timer: minutes. */
+const putOnIt =
+  /^(?!.*\b(?:macarons|macs)\b).*\b(?:on|onto|to|off|from) (?:it|that)(?= ?[,.;?!]| ?$| (?:please|pls|now|then))/;
+const isOfTimer = ({ text }: Reading, { boxes }: Change, { turn }: State): boolean =>
+  !boxes && turn?.topics.some(({ tool }) => tool === "timer") === true && putOnIt.test(text);
+
 /** The order said anew; undefined where nothing is put to it or taken off it. Pure. */
 export function orderChanged(reading: Reading, state: State): OrderChanged | undefined {
   const change = changeIn(reading) ?? bareChange(reading, state);
-  const order = change && orderBefore(state);
+  const order = change && !isOfTimer(reading, change, state) ? orderBefore(state) : undefined;
   if (!change || !order || otherMatter.test(change.rest)) return undefined;
   const now = changed(order, change, state.in_box);
   return now === undefined ? undefined : { text: saidAnew(order, now, change.rest), topic: order.topic };

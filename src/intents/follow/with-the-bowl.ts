@@ -10,8 +10,9 @@ const number = "#";
 const bowl = `(?:the |my |that |a )?(?:${vessel}|scale pan)`;
 const withIt = `(?:with ${bowl}(?: in| and all| on| too| still on| included)*|including ${bowl}|incl ${bowl}|${bowl} included|${bowl} and all|gross|bowl and all)`;
 const meant =
-  "(?:(?:so|and|but|its|it is|it's|thats|that's|that is|really|actually|only|just|in truth|theres|there is|there's|the real (?:weight|one) is|the (?:\\w+ )?(?:alone|itself|by itself|on its own) is|without it(?: its| it is)?|net|makes|leaves|it should be|should be|make it|say|,|\\.) )*";
-const tail = "(?: (?:g|grams?|net|without it|without the bowl|then|really|actually|in it|of it))*[ .!]*$";
+  "(?:(?:so|and|but|its|it is|it's|thats|that's|that is|really|actually|only|just|in truth|theres|there is|there's|the real (?:weight|one) is|the (?:\\w+ )?(?:alone|itself|by itself|on its own) is|without it(?: its| it is)?|net|makes|leaves|it should be|should be|make it|say|without|,|\\.) )*";
+const tail =
+  "(?: (?:g|grams?|net|without it|without the bowl|without|then|really|actually|in it|of it))*[ .!]*$";
 /** The weight that was said first had the bowl in it. */
 const told: readonly RegExp[] = [
   new RegExp(
@@ -19,6 +20,9 @@ const told: readonly RegExp[] = [
   ),
   new RegExp(
     `^${opening}(?:(?:that|it|i) (?:was|is|weighed (?:it|that)|had (?:it|that)|said it|took it)|thats|(?:i )?forgot) ${withIt} ${meant}${number}${tail}`,
+  ),
+  new RegExp(
+    `^${opening}(?:(?:its|it is|thats|theres|only|just) )*${number} (?:g |grams? )?without ${bowl}${tail}`,
   ),
   new RegExp(
     `^${opening}(?:i )?(?:forgot|didnt|did not|never) (?:to )?(?:take off|tare|tare out|take away|subtract|deduct|zero|take) ${bowl}(?: off| out| away)? ${meant}${number}${tail}`,

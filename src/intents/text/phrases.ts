@@ -117,6 +117,7 @@ import { trayHolds } from "./phrases/tray-holds.ts";
 import { twoFillings } from "./phrases/two-fillings.ts";
 import { typed } from "./phrases/typed.ts";
 import { unitFirst } from "./phrases/unit-first.ts";
+import { usualTimes } from "./phrases/usual-times.ts";
 import { volumesAdded } from "./phrases/volumes-added.ts";
 import { weighedFirst } from "./phrases/weighed-first.ts";
 import { weighedOut } from "./phrases/weighed-out.ts";
@@ -159,6 +160,7 @@ const books: readonly Book[] = [
   toldScene,
   asWeighed,
   givenTime,
+  usualTimes,
   forTheNotes,
   habits,
   oneMoreTold,

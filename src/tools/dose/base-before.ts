@@ -104,6 +104,19 @@ const addsIt = inTurn(/\b(?:i|ive|i have|ill|we) (?:just )?(?:add|added|put|stir
 const fixesWith =
   /\b(?:fix|save|rescue|mend|dilute|repair|sort|stretch) (?:it|that|this|them) (?:with|w|by adding|using) (?:only |just |another )?\S*<(?:weight|number)>|^(?:(?:and|or|so|ok|what if|what about|how about) )*(?:with|w) (?:only |just |another )?\S*<(?:weight|number)>(?: more|(?: more)? (?:of |plain )*\S*<[^>]*base=\S*)(?: (?:then|instead|[?.]))*$/;
 
+/** "what about 140 instead", "or 140?", behind a bowl with 60 g of plain mix in: so much of that instead. */
+const insteadAdded =
+  /^(?:(?:and|or|ok|so|then|no|but|what|how|about|if|its|it|make|that|with|say|just|only|use|put|take|is) )*\S*<(?:weight|number)>(?: (?:then|instead|rather|please|in|of it|do|enough|ok|[?.]))*$/;
+const isInsteadAdded = ({ reading: { mask }, before }: BaseTurn, grams: number): boolean => {
+  const { base_g, added_g, flavor_g } = before ?? {};
+  if (base_g === undefined || added_g === undefined || flavor_g === undefined) return false;
+  const isLikeAdded = Math.abs(Math.log(grams / added_g)) < Math.abs(Math.log(grams / flavor_g));
+  return isLikeAdded && grams < base_g - added_g && insteadAdded.test(mask);
+};
+
+/** "i add another 80", behind 60 g of plain mix: on top of those. */
+const onTop = /\b(?:another|extra|further) \S*<(?:weight|number)>/;
+
 /** "i add 60 g, now is good?", where plain mix was what had to be added; "and if i add 80 instead" of that. */
 const mendedBy: BaseWay = (turn) => {
   const { reading, before, weights } = turn;
@@ -111,14 +124,16 @@ const mendedBy: BaseWay = (turn) => {
   const [only] = said;
   const fixes = fixesWith.test(reading.mask);
   const isOther = only?.thing !== undefined && !(fixes && only.thing.base);
-  if (!only || said.length > 1 || isOther || !(fixes || addsIt(reading.text)) || asksRight(reading.text))
-    return undefined;
+  const isInstead = only !== undefined && only.grams > 0 && isInsteadAdded(turn, only.grams);
+  if (!only || said.length > 1 || isOther || asksRight(reading.text)) return undefined;
+  if (!fixes && !isInstead && !addsIt(reading.text)) return undefined;
   if (before?.base_g === undefined || before.flavor_g === undefined) return undefined;
   if (!fixes && before.want !== "mend" && before.added_g === undefined) return undefined;
+  const had_g = onTop.test(reading.mask) ? (before.added_g ?? 0) : 0;
   const plain_g = before.base_g - (before.added_g ?? 0);
   return {
-    base_g: plain_g + only.grams,
-    added_g: only.grams,
+    base_g: plain_g + had_g + only.grams,
+    added_g: had_g + only.grams,
     flavor_g: before.flavor_g,
     want: "check",
   };

@@ -279,6 +279,11 @@ export const doseGoesOn = cues(
     9,
     "^(?:(?:i|ive|we|just|and|oh|hm|so|ok|no|sorry|actually|wait|the|my|,) )*(?:weighed|reweighed|remeasured|checked|measured|scales?|misread|looked) (?:(?:the|my|it|that|this|bottle|jar|tube|vial|pot|tub|bowl\\S*|scales?|again|properly|once|more|better|carefully|with|on|and|but|now|same|wrong|was|off|,|:) )*?(?:its|it is|it was|was|theres|there is|there was|says?|said|reads?|shows?|has|holds|:|more like|closer to|nearer|only|really|actually) (?:only |really |actually |just |more like |closer to |nearer |in fact )*(?:{weight}|{number})(?: (?:g|in it|in there|of it|really|actually|not \\S+))*(?:$| ,)",
   ],
+  // "i put another 4 in", of what was put in
+  [
+    9,
+    "^(?:(?:and|then|so|ok|right|,) )*(?:i|ive|we|weve) (?:(?:just|then|have|now) )*(?:put|added|add|tipped|poured|dropped|stirred|squeezed) (?:in )?(?:another|a further) {number}(?: (?:in|into it|now|more|too|to it))*(?: [?.,]| (?:now|ok|enough))*$",
+  ],
   // "12 g slipped in", of the flavor
   [
     6,

@@ -99,6 +99,8 @@ export const inputs = later(() =>
     colorant: z.optional(z.string()),
     /** What is folded in by the piece: "biscuit crumbs". */
     inclusion: z.optional(z.string()),
+    /** A plain fat, which flavors nothing: "olive oil". */
+    plain_oil: z.optional(z.string()),
     /** She asks for the percentage itself. */
     asks_percent: z.optional(z.boolean()),
     /** What it is sold as, where that is no food: "candle". */
@@ -191,6 +193,7 @@ export const dose = tool<DoseInputs>({
       "liquid_color",
       "colorant",
       "inclusion",
+      "plain_oil",
     ],
     ["of_finished"],
   ],

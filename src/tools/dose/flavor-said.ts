@@ -168,10 +168,19 @@ const colorTastes = new Set(["violet", "orange", "rose", "lavender", "peach"]);
 export function colorsOfBatter(reading: Reading, memory: Memory, asked: Thing[]): Thing[] {
   const named = reading.things.find((each) => each.base)?.base;
   const { mass } = memory.table;
-  if ((named ?? (pointsBack(reading) ? mass?.thing : undefined)) !== "batter") return asked;
+  const isBack = pointsBack(reading) || memory.last?.tool === "split";
+  if ((named ?? (isBack ? mass?.thing : undefined)) !== "batter") return asked;
   const asColor = (each: Thing): Thing => ({ id: "color", dose: "color", text: each.text, at: each.at });
+  // "powder for one of those": of the powders only the color has a dose in batter
+  const asPowder = (each: Thing): Thing => ({ ...each, dose: "powder color" });
   if (asked.length > 0)
-    return asked.map((each) => (colorTastes.has(each.taste ?? "") && !each.dose ? asColor(each) : each));
+    return asked.map((each) =>
+      colorTastes.has(each.taste ?? "") && !each.dose
+        ? asColor(each)
+        : each.dose === "powder" && !each.taste && !each.ingredient
+          ? asPowder(each)
+          : each,
+    );
   const hue = reading.things.find(
     (each) =>
       each.color && !each.base && !["plain", "natural", "uncolored", "uncoloured"].includes(each.color),
@@ -238,10 +247,12 @@ export function nameOf(
   const jam =
     dose === "purée" && /jam|jelly|curd|marmalade|preserve/.test(target.text) ? target.text : undefined;
   const own = jam ?? (target.ingredient && target.dose ? target.ingredient : undefined);
+  // "powder", of batter
+  const isDye = dose === "powder color" && target.id === "powder";
   return {
     dose,
     ...(target.taste ? { taste: target.taste } : {}),
-    ...(own ? { name: own } : target.dose && !target.taste ? { name: target.id } : {}),
+    ...(own ? { name: own } : target.dose && !target.taste ? { name: isDye ? dose : target.id } : {}),
     ...(bare && dose === "flavor" ? { bare: true } : {}),
   };
 }

@@ -6,12 +6,15 @@ import type { Draft } from "./draft.ts";
 import type { LooseTurn, LooseWay } from "./loose-turn.ts";
 
 /** "and 11 g in 200 g": flavor and base of another bowl. */
-const oneInOther: LooseWay = ({ reading, unbound, before, inBowl }) => {
-  const [into, bowl] = unbound;
+const oneInOther: LooseWay = ({ reading, unbound, bare, before, inBowl }) => {
+  const [into, second] = unbound;
+  // "and 9 g in 250"
+  const number = bare[0]?.value ?? 0;
+  const bowl_g = second?.grams ?? (number >= leastInAll_g ? number : undefined);
   const said =
-    /<weight> (?:(?:had|has|have|went|gone|goes|go|put|were|was) )*(?:in|into|to|for) (?:(?:the|my|that|those|these|all|whole|full) )*\S*<weight>/;
-  return before && into && bowl && says(reading, said)
-    ? { flavor_g: into.grams, base_g: bowl.grams, want: inBowl ? "check" : before.want }
+    /<weight> (?:(?:had|has|have|went|gone|goes|go|put|were|was) )*(?:in|into|to|for) (?:(?:the|my|that|those|these|all|whole|full) )*\S*<(?:weight|number)>/;
+  return before && into && bowl_g !== undefined && says(reading, said)
+    ? { flavor_g: into.grams, base_g: bowl_g, want: inBowl ? "check" : before.want }
     : undefined;
 };
 

@@ -66,6 +66,10 @@ const leastBowl_g = 10;
 /** "enough for 20", where the bowl's weight was asked for: macarons, not grams. Fewer fill no bowl. From memory. */
 const leastAnswered_g = 25;
 
+/** Into a bowl that is called by what it weighs. */
+const intoThe =
+  /(?:^| )(?:in|into|for|with|to) the (?:(?:whole|full|first|other|original|entire) )*\S*<number>(?: (?:bowl\S*|one|lot|\S*<[^>]*base=\S*|then|now|again|please|pls))*(?: \?)?$/;
+
 /** A bare number counts as grams only when it answers, or stands in for a number said before. */
 function looseNumber(reading: Reading, memory: Memory): number | undefined {
   const [bare] = bareNumbers(reading);
@@ -80,6 +84,9 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
   if (value >= leastBowl_g && says(reading, /^(?:and |now )?\S*<[^>]*(?:dose|taste)=[^>]*> for \S*<number>/))
     return value;
   const before = doseBefore(memory);
+  // "how much rose in the 380", with half of that bowl dosed since
+  const isKnownBowl = before?.base_g !== undefined && value >= leastAnswered_g && says(reading, intoThe);
+  if (isKnownBowl && ![memory.table.macarons, memory.table.shells].includes(value)) return value;
   const nothingYet = before && before.base_g === undefined && before.flavor_g === undefined;
   if ((memory.slot === "base_g" || nothingYet) && value < leastAnswered_g) return undefined;
   const answers = memory.slot === "base_g" || memory.slot === "flavor_g";
@@ -90,4 +97,6 @@ function looseNumber(reading: Reading, memory: Memory): number | undefined {
 const countsBowls = (reading: Reading, bare: Amount, before: Draft): boolean =>
   bare.value < 10 &&
   (before.base_g ?? 0) >= 30 &&
-  /(?:other|all|those|these|first|last|next|both) $/.test(reading.text.slice(0, bare.at[0]));
+  /(?:other|all|those|these|first|last|next|both) $/.test(reading.text.slice(0, bare.at[0])) &&
+  // "another 4 went in", behind what was put in: more of it
+  !(before.flavor_g !== undefined && /\banother $/.test(reading.text.slice(0, bare.at[0])));

@@ -12,14 +12,16 @@ const forAnother =
   /\bfor (?:(?:about|around|a|an) )*(?:another|further|extra|additional) \S*<(?:weight|number)>|\bfor \S*<(?:weight|number)> more\b/;
 
 /** "dripped in 5 more". */
-export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before }) => {
+export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before, found }) => {
+  // "i add another 80", of the plain mix: that is in the bowl already
+  if (found.added_g !== undefined) return {};
   if (loose === undefined || before?.base_g === undefined || loose <= 0) return undefined;
   if (!saysMore.test(mask) || ofAnother.test(mask) || forAnother.test(mask)) return undefined;
   if (before.flavor_g === undefined) return { more_g: loose, want: "check" };
   // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
   const isPlain = /\b(?:have|ive|got|spare|left|theres|there is|with|w)\b/.test(mask);
   return isPlain && loose > before.flavor_g
-    ? { base_g: before.base_g + loose, flavor_g: before.flavor_g, want: "check" }
+    ? { base_g: before.base_g + loose, added_g: loose, flavor_g: before.flavor_g, want: "check" }
     : { flavor_g: before.flavor_g + loose, want: "check" };
 };
 

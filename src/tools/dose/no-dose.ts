@@ -69,6 +69,14 @@ const inPieces: Refusal = ({ inclusion }) =>
       )
     : undefined;
 
+/** "olive oil": the row of oils is of flavors many times as strong. */
+const plainFat: Refusal = ({ plain_oil }) =>
+  plain_oil
+    ? declined(
+        `There is no rule here for ${plain_oil}, so I give no figure: it is a plain fat and no flavoring oil. Weigh what you put in, and note what worked.`,
+      )
+    : undefined;
+
 /** "15 g zibbelmus in it": of what went in the kind is asked, of what is to go in nothing can be said. */
 const unknownName: Refusal = ({ unknown, flavor_g, dose, taste }) => {
   if (!unknown || dose !== undefined || taste !== undefined) return undefined;
@@ -95,6 +103,7 @@ const refusals: readonly Refusal[] = [
   liquidColor,
   otherColorant,
   inPieces,
+  plainFat,
   unknownName,
   nothingSaid,
 ];

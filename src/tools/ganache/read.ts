@@ -109,11 +109,14 @@ function butterSaid(reading: Reading, { want, lines }: Draft): Draft {
   const isPart = lines !== undefined || reading.amounts.some(({ of }) => of?.ingredient === "butter");
   if (isPart || (want !== undefined && want !== "build")) return {};
   // "the version without butter and the one with": both
-  if (bothWays.test(reading.text)) return {};
+  if (bothWays.test(reading.text) || withButterToo.test(reading.text)) return {};
   if (noButter.test(reading.text)) return { with_butter: false };
   return butterOne.test(reading.text) ? { with_butter: true } : {};
 }
 const bothWays = /\bwith(?:out)?\b.* (?:and|or|then|,) .*\bwith(?:out)?\b/;
+/** "and gimme the one with butter too": beside the other. */
+const withButterToo =
+  /\b(?:and|plus|also)\b.*\bbutter\b.* (?:too|also|as well|besides)\b|\bboth\b.*\bbutter\b/;
 const noButter =
   /\b(?:no|without|not|skip|leave out|hold)(?: (?:the|any|one with))* butter\b|\bbutter ?(?:less|free)\b/;
 const butterOne =

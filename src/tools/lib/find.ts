@@ -170,9 +170,21 @@ export const thatSize = (reading: Reading, { table, last }: Memory): number | un
   // the conversation has put what was asked first in front
   says(reading, /the first size(?: |$)/)
     ? (last?.inputs.diameter_mm as number | undefined)
-    : says(reading, /(?:that|this|the same|same) size(?: |$)|<number> of (?:them|those|these)(?: |$)/)
+    : says(reading, /(?:that|this|the same|same) size(?: |$)|<number> of (?:them|those|these)(?: |$)/) ||
+        isForThem(reading, table)
       ? table.diameter_mm
       : undefined;
+
+/** "filling for 40 too", behind the batter for 40 of 42 mm: of those. */
+const isForThem = (reading: Reading, { macarons, diameter_mm }: Memory["table"]): boolean =>
+  macarons !== undefined &&
+  diameter_mm !== undefined &&
+  reading.amounts.length === 1 &&
+  reading.amounts[0]?.dim === "number" &&
+  reading.amounts[0].value === macarons &&
+  says(reading, /^(?:and|plus) |(?:^| )(?:too|also|as well)(?: \?)?$/) &&
+  // "at my usual size"
+  !says(reading, /(?:^| )(?:usual|normal|standard|regular|size|sized|minis?|small|big|large)(?: |$)/);
 
 /** What stayed of a weight of which a part was taken. */
 export const otherPart =

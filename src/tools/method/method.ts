@@ -52,7 +52,7 @@ const named = methodRows
 /** Of the ganache that was worked out. */
 const untilSet = cues([
   14,
-  "how long .. (?:to set|set|sets|set up|firm up|to firm|before i (?:can )?(?:pipe|use|fill)\\S*|(?:until|till) i can (?:pipe|use)\\S*)(?: (?:up|in the fridge|at room temp\\S*|there|then|for|it|so|please|before|i can pipe|to pipe))*(?: [?])?$",
+  "how long .. (?:to set|set|sets|set up|firm up|to firm|before i (?:can )?(?:pipe|use|fill)\\S*|(?:until|till) i can (?:pipe|use)\\S*|(?:until|till|before) (?:it is|its|it gets|it goes) firm\\S*)(?: (?:up|in the fridge|at room temp\\S*|there|then|now|next|again|for|it|so|please|before|i can pipe|to pipe|enough))*(?: [?])?$",
 ]);
 
 export const method = tool<MethodInputs>({

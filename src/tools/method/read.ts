@@ -36,7 +36,7 @@ export function readMethod(reading: Reading, memory: Memory): Partial<MethodInpu
   const setsIt =
     (memory.last?.tool === "ganache" ||
       (memory.last?.tool === "fill" && memory.table.mass?.thing === "ganache")) &&
-    /how long .*(?:to set|set|sets|firm up|before i (?:can )?(?:pipe|use|fill)|(?:until|till) i can (?:pipe|use))(?: |<|$)/.test(
+    /how long .*(?:to set|set|sets|firm up|before i (?:can )?(?:pipe|use|fill)|(?:until|till) i can (?:pipe|use)|(?:until|till|before) (?:it is|its|it gets|it goes) firm\S*)(?: |<|$)/.test(
       mask,
     ) &&
     !/<count=|<base=buttercream/.test(mask);

@@ -336,7 +336,7 @@ export const scaleCues = cues(
     `{weight} .. {ingredient=(whites|almond_flour|powdered_sugar)} .. (?:what|how much|how|whats|rest|{count=shells})`,
     "{number} .. {ingredient=(whites|egg)} .. (?:what|how|rest|{count=shells}|{remainder}|house (?:recipe|formula|shells|mix))",
     "{remainder} .. {weight} .. {ingredient=(whites|almond_flour|powdered_sugar|granulated_sugar)}",
-    "(?:ingredients|amounts|quantities|weights) for {number} .. {count=(macarons|shells)}",
+    "(?:ingredients|amounts|quantities|weights) (?:(?:i |that i )?(?:to|need to|have to|should|must) (?:weigh|measure)(?: (?:out|up))? )?for {number} .. {count=(macarons|shells)}",
     "(?:halve|half|double|triple|quarter) (?:it|the|this|that|my)",
     "^{factor}",
     "{factor} (?:of )?(?:the |my |this |that )",

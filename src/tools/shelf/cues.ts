@@ -124,8 +124,8 @@ export const shelfCues = cues(
   [
     5,
     "(?:took|used|taken) {weight} .. (?:out|from|for)",
-    "^{ingredient} left(?: [?])?$",
-    "{ingredient} left [?]",
+    "^(?:(?:and|so|ok|the|my) )*{ingredient} (?:left|remaining)(?: (?:over|now|then))*(?: [?])?$",
+    "{ingredient} (?:left|remaining) [?]",
   ],
   [
     6,

@@ -47,7 +47,7 @@ export function doesWhat(reading: Reading, before: Draft | undefined, memory: Me
       !says(reading, putsSo) &&
       says(
         reading,
-        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|^(?:(?:and|so|is|there) )*any(?:thing)? left of |(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|(?:in stock|on the shelf|left|remaining|pantry|larder|cupboard) (?:is|are|comes to|would be)(?: (?:now|then|what|how much|at))*(?: \?)?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?left(?: \?)?$/,
+        /how (?:much|many)|how (?:are|am) (?:we|i) (?:doing )?(?:for|on|with)|^(?:(?:and|so|ok|now|please|can you) )*check (?:on |up on )?(?:(?:the|my|our|stock|of) )*\S*<|do i (?:still )?have|have i (?:still )?got (?:any|some)|is there (?:any|still)|any .* left|^(?:(?:and|so|is|there) )*any(?:thing)? left of |(?:in stock|on the shelf|left|in the (?:house|cupboard|pantry)) \?$|(?:in stock|on the shelf|left|remaining|pantry|larder|cupboard) (?:is|are|comes to|would be)(?: (?:now|then|what|how much|at))*(?: \?)?$|whats left|what is left|^(?:and )?(?:the |my )?\S*<(?:ingredient|chocolate|taste)\S* (?:\S*<\S* )?(?:left|remaining|remains?)(?: over)?(?: (?:now|then))*(?: \?)?$/,
       ));
   const hasPrice =
     reading.amounts.some((each) => each.dim === "money") ||
@@ -89,7 +89,7 @@ const putThere =
 
 /** "almond flour?", "what about the sugar": how much there is of it, whatever was done before. */
 const nameAsked =
-  /^(?:(?:and|so|ok|then|now|the|my|any) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now|left))* \?$|^(?:(?:and|so|ok|then) )*(?:what|how) about (?:(?:the|my) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now))*(?: \?)?$/;
+  /^(?:(?:and|so|ok|then|now|the|my|any) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now|left|remaining))* \?$|^(?:(?:and|so|ok|then) )*(?:what|how) about (?:(?:the|my) )*\S*<(?:[^>]*,)?(?:ingredient|chocolate)=[^>]*>(?: (?:then|now))*(?: \?)?$/;
 
 /** What a verb or a count says of it. */
 function moves(reading: Reading, before: Draft | undefined, measured: readonly Amount[]): Does | undefined {

@@ -32,7 +32,7 @@ it("stands anywhere in a text, and says where that goes on", () => {
   );
 });
 
-it("numbers up to eight millions are three letters, of which none ends a line", () => {
+it("numbers up to eight millions are three letters, none of which ends a line", () => {
   fc.assert(
     fc.property(fc.nat(7_999_999), (number) => {
       const written = writtenNumber(number);

@@ -91,6 +91,8 @@ function settle(tokens: readonly Token[], i: number, next: number, value: number
     const ofTip =
       /^(?:piping|star|plain|open|icing|pastry)$/.test(then) &&
       /^(?:tips?|nozzles?|tubes?|star)$/.test(text(tokens[next + 1]));
+    // "i put another 4 in": into the bowl
+    if (!glued && then === "" && text(tokens[i - 2]) === "another") return undefined;
     return glued ||
       ofTwo ||
       ofTip ||

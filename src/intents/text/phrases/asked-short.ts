@@ -8,6 +8,15 @@ const size = "(?: (?:at|of|for|with) (\\d+(?:\\.\\d+)? ?(?:mm|cm)))?";
 const heat = "(\\d{2,3} ?(?:°? ?[cf]\\b|degrees?)?)";
 
 export const askedShort = (): readonly Phrase[] => [
+  // "how heavy is a shell", "what does an egg white weigh": one of them
+  {
+    marks: ["how heavy is ", "what does an egg white weigh", "how much does an egg white weigh"],
+    from: new RegExp(
+      `^${lead}(?:how heavy is (?:an?|one|each|a single)|(?:what|how much) does an(?= egg white)) (macaron|shell|egg white|egg)(?: weigh)?${end}`,
+      "g",
+    ),
+    to: "$1what does one $2 weigh",
+  },
   // "how many minutes per tray at 38 mm": in the oven, and not how many shells
   {
     marks: [" per tray", " a tray", " each tray"],

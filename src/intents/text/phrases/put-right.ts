@@ -22,6 +22,8 @@ const number = `(${count}${unit})`;
 const end = "(?= ?[.!?]*$)";
 
 export const putRight = (): readonly Phrase[] => [
+  // "she said 40, not 28, how much filling": one of two, and no two parts of the sentence
+  { marks: [", not "], from: /(?<=\d), (?=not \d+(?: ?[,.;?!]|$))/g, to: " " },
   // "correction. 108.": a number alone would be of a note that is put right
   {
     marks: ["correction"],
