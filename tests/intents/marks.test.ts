@@ -59,8 +59,8 @@ describe("the phrases of which a text holds a mark", () => {
     const { patternAt } = marksIn(table);
     expect([0, 1, 2].map(patternAt)).toEqual([
       undefined,
-      { at: 612_345, isLast: false },
-      { at: 612_345, isLast: true },
+      { at: 612_345, asksMore: false },
+      { at: 612_345, asksMore: true },
     ]);
   });
 });

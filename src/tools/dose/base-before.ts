@@ -2,6 +2,7 @@
 import { says, type Weighed } from "../lib/find.ts";
 import { gramsOf } from "../lib/units.ts";
 import { type BaseTurn, type BaseWay, partOf, summed } from "./base-turn.ts";
+import { bowlOf, flavorOf } from "./draft.ts";
 import { inTurn } from "./of-turn.ts";
 import { partMore } from "./part-more.ts";
 
@@ -132,6 +133,8 @@ const mendedBy: BaseWay = (turn) => {
   const had_g = onTop.test(reading.mask) ? (before.added_g ?? 0) : 0;
   const plain_g = before.base_g - (before.added_g ?? 0);
   return {
+    ...flavorOf(before),
+    ...bowlOf(before),
     base_g: plain_g + had_g + only.grams,
     added_g: had_g + only.grams,
     flavor_g: before.flavor_g,

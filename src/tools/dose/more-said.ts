@@ -21,7 +21,12 @@ export const moreOfIt: LooseWay = ({ reading: { mask }, loose, before, found }) 
   // "i can spare 100 g more", where 10 g went in: of the plain mix, to bring it down with
   const isPlain = /\b(?:have|ive|got|spare|left|theres|there is|with|w)\b/.test(mask);
   return isPlain && loose > before.flavor_g
-    ? { base_g: before.base_g + loose, added_g: loose, flavor_g: before.flavor_g, want: "check" }
+    ? {
+        base_g: before.base_g + loose,
+        added_g: (before.added_g ?? 0) + loose,
+        flavor_g: before.flavor_g,
+        want: "check",
+      }
     : { flavor_g: before.flavor_g + loose, want: "check" };
 };
 

@@ -14,12 +14,14 @@ const joins =
 /** On top of what there is of it already, and not in its place. */
 const onTop = /(?:^| )(?:plus|another|more|extra|further|add|adding|added|on top)(?: |$)/;
 
-/** A bowl takes up to half its weight; more is another bowl. From memory: butter is a quarter of the richest ganache. */
+/** A bowl takes up to half its weight of one more part; more is another bowl. From memory. */
 const mostAdded = 1 / 2;
 
 /** Of a mix, and no flavor of it. */
 const isPart = ({ ingredient, base, dose, taste }: Thing): boolean =>
   ingredient !== undefined && ingredient !== "salt" && !base && !dose && !taste;
+/** "add 2 eggs": pieces, and no grams. */
+const pieces = /whites|yolk|egg/;
 /** "and in 30 g butter": that is another bowl. */
 const into = /^(?:(?:and|also|so|ok|now|then) )*(?:in|into|to) /;
 
@@ -28,6 +30,7 @@ export const partMore: BaseWay = ({ reading, earlier }) => {
   const [thing, ...more] = reading.things;
   if (earlier?.base_g === undefined || !amount || !thing || others.length + more.length > 0) return undefined;
   const isWeight = amount.dim === "weight" || (amount.dim === "number" && amount.unit === "");
+  if (amount.dim === "number" && pieces.test(thing.ingredient ?? "")) return undefined;
   if (!isWeight || amount.fraction || !isPart(thing) || into.test(reading.mask)) return undefined;
   const words = reading.mask.split(" ").filter((each) => /^[a-z]/.test(each) && !each.includes("<"));
   if (!words.every((each) => talk.has(each))) return undefined;

@@ -33,6 +33,9 @@ const haveOfIt =
 const thereIs = new RegExp(
   `<weight> (?:left )?of (?:it|that)(?: |$)|<weight> (?:(?:left|still|of it) )*(?:in|inside) (?:the|my|this|that) (?:\\S+ )?${container}|${container}(?:<\\S*)? (?:(?:only|just|still|about|has|holds|had|contains|got|is|was|down|to|i) )+\\S*<weight>|(?:only|just) (?:(?:have|got|had|a|about) )*\\S*<weight>|<weight> (?:left|remaining)(?: |$)`,
 );
+/** Of it, or in what holds it. Without such a word so much of a bowl may be left of that. */
+const ofFlavor = new RegExp(`of (?:it|that)(?: |$)|${container}`);
+const leastOfBowl = 1 / 4;
 const verb = "(?:do|flavor|flavou?r(?:<\\S*)?|cover|dose|season|stretch to|good for|enough for|reach|see to)";
 /** "how much of that buttercream can i do", "how much buttercream does that flavor", "what does that do". */
 const goesHowFar = new RegExp(
@@ -49,6 +52,8 @@ export function enoughFor(reading: Reading, memory: Memory): Draft | undefined {
   if (!only || only.thing || others.length > 0) return undefined;
   // what is in there weighs more than a bowl would: it may be the bowl
   if (before.base_g !== undefined && only.grams >= before.base_g) return undefined;
+  const mayBeBowl = only.grams >= (before.base_g ?? 0) * leastOfBowl && !says(reading, ofFlavor);
+  if (before.base_g !== undefined && mayBeBowl) return undefined;
   const base = reading.things.find((each) => each.base)?.base;
   return {
     ...flavorOf(before),

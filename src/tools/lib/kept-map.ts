@@ -13,6 +13,7 @@ const width = 3;
 const base = 200;
 const first = 48;
 
+/** @param number a whole one, from 0 to 7,999,999 */
 export const writtenNumber = (number: number): string =>
   String.fromCharCode(
     first + Math.floor(number / (base * base)),
@@ -24,6 +25,7 @@ export const numberAt = (text: string, at: number): number =>
   ((text.charCodeAt(at) - first) * base + text.charCodeAt(at + 1) - first) * base +
   text.charCodeAt(at + 2) -
   first;
+/** So many letters a number is long. */
 export const numberWidth = width;
 
 /** A key's number goes on from that of its beginning. */

@@ -49,7 +49,7 @@ export function whitesInstead(
   const lead = text.slice(only.of.at[1], only.at[0]);
   return isCount &&
     Number.isInteger(only.value) &&
-    / (?:with|for|from|on|using|out of) (?:just |only )?$/.test(lead)
+    / (?:with|from|on|using|out of) (?:just |only )?$/.test(lead)
     ? only.value
     : undefined;
 }

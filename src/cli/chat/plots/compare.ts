@@ -28,11 +28,13 @@ const rows: readonly { key: string; name: string; unit?: string }[] = [
   { key: "problems", name: "faults" },
 ];
 
+const inOrder = (one: string, other: string): number => (one === other ? 0 : one > other ? 1 : -1);
+
 /** A table of two batches of one flavor, the later one first; none for any other list. */
 export function comparison({ tool, items = [] }: Answer, columns: number, signs: Signs): string[] {
   if (tool !== "recall" || items.length !== 2 || columns < leastPlot) return [];
   // written as years, months and days, they are in the order of their letters
-  const [late, early] = [...items].sort((a, b) => (String(b.date) > String(a.date) ? 1 : -1));
+  const [late, early] = [...items].sort((a, b) => inOrder(String(b.date), String(a.date)));
   if (!late || !early) return [];
   if (!sharedFlavor(items) || typeof late.date !== "string" || typeof early.date !== "string") return [];
   const days = [shortDay(late.date), shortDay(early.date)];

@@ -18,7 +18,7 @@ export const matters = {
   keeping:
     /\b(?:still (?:good|ok|okay|fine|safe|usable|edible)|go(?:ne|es)? off|keep|keeps|safe|shelf life|too old|fridge|freezer|frozen|froze|thaw\w*|out of date|allowed|label|eat|is it (?:ok|okay|fine) to use|can i (?:still )?use)\b/,
   /** How warm it is counts for what stands in it. */
-  out: /\b(?:out|stood|sat|standing|sitting|left|safe|bin|toss|eat|keep|fridge|melt\w*|sweat\w*|rest|resting|dry|skin|soft|how long)\b/,
+  out: /\b(?:out|outside|stood|sat|standing|sitting|left|safe|bin|toss|chuck\w*|throw\w*|thrown|dump\w*|eat|keep|fridge|car|van|boot|trunk|counter|worktop|stall|porch|patio|terrace|garden|picnic|sun|melt\w*|sweat\w*|rest|resting|dry|skin|soft|how long)\b/,
   unit: /\b(?:convert|in (?:f|c|g|ml|grams?|ounces?|oz|cups?|fahrenheit|celsius|pounds|kilos?)|into (?:grams?|ounces?|oz|ml|f|c)|how (?:much|many g|many grams) (?:is|does|are|do) (?:a|an|one|the|this|that|it)\b)/,
   /** The whole of a container is meant, or how far it goes. */
   whole:

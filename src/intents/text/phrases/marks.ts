@@ -19,7 +19,7 @@ interface Marks {
   /** Which book a phrase is in, and which of it. */
   bookOf(place: number): [book: number, within: number];
   /** Where its pattern is kept, if it is kept apart, and whether something else is to be asked before it. */
-  patternAt(place: number): { at: number; isLast: boolean } | undefined;
+  patternAt(place: number): { at: number; asksMore: boolean } | undefined;
 }
 
 /** A letter that isn't kept as one byte can't stand in the table: what is before it does, and may be nothing at all. */
@@ -79,7 +79,7 @@ export function marksIn(table: string): Marks {
     },
     patternAt(place) {
       const written = numberAt(table, head + place * numberWidth);
-      return written === 0 ? undefined : { at: (written >> 1) - 1, isLast: written % 2 === 1 };
+      return written === 0 ? undefined : { at: (written >> 1) - 1, asksMore: written % 2 === 1 };
     },
   };
 }

@@ -9,11 +9,15 @@ import type { Book, Phrase } from "./phrase.ts";
 export interface Shelf {
   /** The places of the phrases that may match, in their order. */
   heldIn(text: string): number[];
+  /** @throws RangeError where there is no such place */
   phraseAt(place: number): Phrase;
+  /** Where the marks are, written down for `prime`; opens all books. */
   table(): string;
+  /** Hands over what `table` wrote for the same books. */
   prime(table: string): void;
 }
 
+/** @param books in the order in which their phrases are looked for */
 export function shelved(books: readonly Book[]): Shelf {
   const opened: (readonly Phrase[])[] = [];
   const open = (at: number): readonly Phrase[] => {
@@ -33,7 +37,7 @@ export function shelved(books: readonly Book[]): Shelf {
       const { heldIn, patternAt } = looked();
       return heldIn(` ${text}`).filter((place) => {
         const pattern = patternAt(place);
-        return pattern === undefined || mayMatch(pattern.at, text, pattern.isLast);
+        return pattern === undefined || mayMatch(pattern.at, text, pattern.asksMore);
       });
     },
     phraseAt: (place) => {

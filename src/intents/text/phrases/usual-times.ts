@@ -26,7 +26,7 @@ export const usualTimes = (): readonly Phrase[] => [
     marks: [...marks, "supposed", "meant to", " right", "correct", "as a rule"],
     only: isAsked,
     from: new RegExp(
-      `^(?=.*\\b${usual}\\b)${lead}(?:(?:is|isnt|are|would|does)|do(?= they| the shells| shells| macarons)) (?:(?:they|shells|the shells|macarons|${loose}) )*(?:${usual} )?${step}(?: (?:${usual}|${loose}))* ${time}${end}`,
+      `^(?=.*\\b${usual}\\b)${lead}(?:(?:is|isnt|are|would|does)|do(?= they| the shells| shells| macarons)) (?:(?:it|to|they|shells|the shells|macarons|${usual}|${loose}) )*(?:${usual} )?${step}(?: (?:${usual}|${loose}))* ${time}(?: ${usual})?${end}`,
       "g",
     ),
     to: (_, stem, length) => asked(stem, length),
@@ -36,7 +36,7 @@ export const usualTimes = (): readonly Phrase[] => [
     marks: [...marks, " right", "correct"],
     only: isAsked,
     from: new RegExp(
-      `^(?=.*\\b${usual}\\b)${lead}(?:is|isnt|are|would) (?:it )?(?:(?:${usual}|${loose}) )*${time}(?: (?:${usual}|${loose}|a|length))* (?:for|to|of) ${step}${end}`,
+      `^(?=.*\\b${usual}\\b)${lead}(?:is|isnt|are|would) (?:it )?(?:(?:${usual}|${loose}) )*${time}(?: (?:${usual}|${loose}|a|length))*(?: (?:for|to|of))? ${step}${end}`,
       "g",
     ),
     to: (_, length, stem) => asked(stem, length),
