@@ -102,6 +102,7 @@ const bringNone = [
   "coconut cream",
   "coconut milk",
   "coconut oil",
+  "olive oil",
   "oil",
   "shortening",
   "jam",
